@@ -1,0 +1,33 @@
+// How the page is built and how the tests are found and run. The floors' tests run in Node; the browser's
+// tests open the built page, one at a time. What a full check consists of is in tests/run.mjs.
+
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  base: './',
+  plugins: [react()],
+  build: { target: 'es2023', reportCompressedSize: false },
+  preview: { host: '127.0.0.1', port: 4173 },
+  test: {
+    environment: 'node',
+    expect: { requireAssertions: true },
+    sequence: { shuffle: true },
+    projects: [
+      {
+        extends: true,
+        test: { name: 'floors', include: ['tests/**/*.test.ts'], exclude: ['tests/browser/**'] },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
