@@ -43,7 +43,7 @@ const DIRECT: Knots = [
 
 const timeOn = (curve: Knots, current: Amps, pickup: Amps): Seconds => {
   if (!(pickup > 0)) throw new RangeError(`A pickup cannot be ${pickup} A.`);
-  return current < pickup ? Infinity : interpolated(curve, current / pickup);
+  return current >= pickup ? interpolated(curve, current / pickup) : Infinity;
 };
 
 /**
