@@ -2,11 +2,29 @@
 // tests open the built page, one at a time. What a full check consists of is in tests/run.mjs.
 
 import react from '@vitejs/plugin-react';
+import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+
+/** The built page loads nothing but its own files. The development server adds inline scripts and goes without. */
+const ownFilesOnly: Plugin = {
+  name: 'own-files-only',
+  apply: 'build',
+  transformIndexHtml: () => [
+    {
+      tag: 'meta',
+      attrs: {
+        'http-equiv': 'Content-Security-Policy',
+        content:
+          "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'none'",
+      },
+      injectTo: 'head-prepend',
+    },
+  ],
+};
 
 export default defineConfig({
   base: './',
-  plugins: [react()],
+  plugins: [react(), ownFilesOnly],
   build: { target: 'es2023', reportCompressedSize: false },
   preview: { host: '127.0.0.1', port: 4173 },
   test: {

@@ -1,0 +1,85 @@
+// Finds a browser and shows it the built page: an installed one if there is one, else the one that comes inside
+// a package. What is done on the page is the business of the tests beside this file.
+
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import bundled from '@sparticuz/chromium';
+import { type Browser, chromium } from 'playwright-core';
+import { preview } from 'vite';
+
+const ROOT = join(import.meta.dirname, '../..');
+
+/** Where installers put Chromium and its kin, by system. */
+const INSTALLED: Partial<Record<NodeJS.Platform, readonly string[]>> = {
+  linux: [
+    '/usr/bin/chromium',
+    '/usr/bin/chromium-browser',
+    '/usr/bin/google-chrome',
+    '/usr/bin/google-chrome-stable',
+    '/usr/bin/microsoft-edge',
+    '/snap/bin/chromium',
+  ],
+  darwin: [
+    '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+    '/Applications/Chromium.app/Contents/MacOS/Chromium',
+    '/Applications/Microsoft Edge.app/Contents/MacOS/Microsoft Edge',
+  ],
+  win32: [process.env.PROGRAMFILES, process.env['PROGRAMFILES(X86)'], process.env.LOCALAPPDATA]
+    .filter((folder) => folder !== undefined)
+    .flatMap((folder) => [
+      join(folder, 'Google/Chrome/Application/chrome.exe'),
+      join(folder, 'Chromium/Application/chrome.exe'),
+      join(folder, 'Microsoft/Edge/Application/msedge.exe'),
+    ]),
+};
+
+/** The page is to be alone with the tests: no sandbox (root in CI), no screen, no traffic of the browser's own. */
+const ALONE = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/**
+ * Of the bundled browser's own flags: the first two crash it outside the service it is made for, the others would
+ * lift rules that the page has to live with.
+ */
+const UNWANTED = new Set([
+  '--single-process',
+  '--no-zygote',
+  '--disable-web-security',
+  '--allow-running-insecure-content',
+]);
+
+/** Starts a browser without a window. CHARGE_TRAINER_BROWSER names the executable to use before all others. */
+export async function openBrowser(): Promise<Browser> {
+  const chosen = process.env.CHARGE_TRAINER_BROWSER;
+  if (chosen && !existsSync(chosen))
+    throw new Error(`CHARGE_TRAINER_BROWSER names ${chosen}, which is not there`);
+  const installed = chosen || INSTALLED[process.platform]?.find((path) => existsSync(path));
+  if (installed) return chromium.launch({ executablePath: installed, args: ALONE });
+  if (process.platform !== 'linux') {
+    throw new Error(
+      'No browser found: install Chrome, Chromium or Edge, or name one in CHARGE_TRAINER_BROWSER',
+    );
+  }
+  const args = bundled.args.filter((flag) => !UNWANTED.has(flag));
+  return chromium.launch({ executablePath: await bundled.executablePath(), args: [...args, ...ALONE] });
+}
+
+/** Serves dist/ as it was last built, on a port that is free. */
+export async function serveBuilt(): Promise<{ url: string; close: () => Promise<void> }> {
+  if (!existsSync(join(ROOT, 'dist/index.html'))) throw new Error('dist/ holds no page: run npm run build');
+  const server = await preview({
+    root: ROOT,
+    configFile: false,
+    logLevel: 'warn',
+    preview: { host: '127.0.0.1', port: 4500 },
+  });
+  const address = server.httpServer.address();
+  if (address === null || typeof address === 'string') throw new Error('The page is served without a port');
+  return { url: `http://127.0.0.1:${address.port}/`, close: () => server.close() };
+}

@@ -1,0 +1,214 @@
+// Reads source files as text and says where they break the house rules on imports and on clocks and dice:
+// the order of the floors, no cycles, no barrel files, and below the two top floors nothing that could make
+// a replay differ from one browser to the next. What the words in the source mean is the compiler's business.
+
+import { posix } from 'node:path';
+import { parseSync } from 'vite';
+
+/** From the laws up: a file imports only from its own floor and from floors before it. */
+export const FLOORS = [
+  'laws',
+  'network',
+  'site',
+  'unit',
+  'faults',
+  'bench',
+  'verification',
+  'scenario',
+  'attempt',
+  'fairness',
+  'quiz',
+  'exchange',
+  'store',
+  'ui',
+  'cli',
+] as const;
+
+/** The floors that meet the outside world; each stands beside the other and imports nothing from it. */
+const TOP_FLOORS: readonly string[] = ['ui', 'cli'];
+const ROOT_FILE = 'src/main.tsx';
+
+const CLOCKS_AND_SCREENS = new Set([
+  ...['Date', 'performance', 'setTimeout', 'setInterval', 'setImmediate', 'requestAnimationFrame'],
+  ...['window', 'document', 'navigator', 'globalThis', 'Intl', 'crypto', 'process'],
+]);
+
+/** The members of Math that ECMA-262 fixes to the last bit; the rest are left to each browser. */
+const EXACT_MATH = new Set([
+  ...['abs', 'ceil', 'clz32', 'floor', 'fround', 'imul', 'max', 'min', 'round', 'sign', 'sqrt', 'trunc'],
+  ...['E', 'LN10', 'LN2', 'LOG10E', 'LOG2E', 'PI', 'SQRT1_2', 'SQRT2'],
+]);
+
+type Node = { type: string; start: number } & Record<string, unknown>;
+type Import = { from: string; to: string; line: number };
+type Breach = { file: string; line: number; what: string };
+
+/** Every breach in the files, keyed by path from the project's root, as `path:line: what is wrong`. */
+export function findBreaches(files: ReadonlyMap<string, string>): string[] {
+  const breaches: Breach[] = [];
+  const imports: Import[] = [];
+  for (const [file, text] of files) {
+    const { program, errors } = parseSync(file, text);
+    if (errors.length > 0) {
+      breaches.push({ file, line: 1, what: `cannot be read: ${errors[0]?.message}` });
+      continue;
+    }
+    const root = program as unknown as Node;
+    const lineOf = (node: Node) => text.slice(0, node.start).split('\n').length;
+    const say = (node: Node, what: string) => breaches.push({ file, line: lineOf(node), what });
+
+    if (/^index\.[a-z]+$/.test(posix.basename(file)))
+      say(root, 'is a barrel file: import from the file itself');
+    if (file !== ROOT_FILE && rankOf(file) < 0) say(root, 'stands on no floor');
+    for (const { node, target } of importsIn(root)) {
+      const what = judgeImport(file, target);
+      if (what) say(node, what);
+      if (target?.startsWith('.'))
+        imports.push({ from: file, to: resolve(file, target), line: lineOf(node) });
+    }
+    if (mustReplayAlike(file)) findUnrepeatable(root, say);
+  }
+  breaches.push(...findCycles(imports));
+  return breaches.map(({ file, line, what }) => `${file}:${line}: ${what}`);
+}
+
+function floorOf(file: string): string {
+  return /^src\/([^/]+)\//.exec(file)?.[1] ?? '';
+}
+
+/** Place of a file's floor in the list, −1 for none; the root file stands above them all. */
+function rankOf(file: string): number {
+  return file === ROOT_FILE ? FLOORS.length : (FLOORS as readonly string[]).indexOf(floorOf(file));
+}
+
+function mustReplayAlike(file: string): boolean {
+  return file !== ROOT_FILE && !TOP_FLOORS.includes(floorOf(file));
+}
+
+function resolve(file: string, target: string): string {
+  return posix.join(posix.dirname(file), target);
+}
+
+function judgeImport(file: string, target: string | undefined): string | undefined {
+  const floor = floorOf(file);
+  if (target === undefined) {
+    return mustReplayAlike(file) ? 'imports a file whose name is only known at run time' : undefined;
+  }
+  if (target.startsWith('node:')) {
+    return floor === 'cli' ? undefined : `imports ${target}, which a browser does not have`;
+  }
+  if (!target.startsWith('.')) {
+    const forScreens = /^(react|react-dom|@xstate\/react|wouter)(\/|$)/.test(target);
+    return forScreens && floor !== 'ui' && file !== ROOT_FILE ? `imports ${target} outside ui` : undefined;
+  }
+  if (posix.extname(target) === '') return `imports ${target} without its ending`;
+  const to = resolve(file, target);
+  if (!to.startsWith('src/')) {
+    return mustReplayAlike(file) ? `imports ${target} from outside src` : undefined;
+  }
+  if (rankOf(to) > rankOf(file)) return `imports ${to} from a floor above its own`;
+  if (floor !== floorOf(to) && TOP_FLOORS.includes(floor) && TOP_FLOORS.includes(floorOf(to))) {
+    return `imports ${to}: ${TOP_FLOORS.join(' and ')} do not know each other`;
+  }
+  return undefined;
+}
+
+/** All imports of a file: values, types, re-exports, `import()` and `import('…').Type`. */
+function importsIn(root: Node): { node: Node; target: string | undefined }[] {
+  const found: { node: Node; target: string | undefined }[] = [];
+  visit(root, (node) => {
+    const named = /^(Import|ExportNamed|ExportAll)Declaration$/.test(node.type) && isNode(node.source);
+    if (!named && node.type !== 'ImportExpression' && node.type !== 'TSImportType') return;
+    const source = node.source as Node;
+    found.push({ node, target: typeof source.value === 'string' ? source.value : undefined });
+  });
+  return found;
+}
+
+function findUnrepeatable(root: Node, say: (node: Node, what: string) => void): void {
+  const own = namesDeclaredIn(root);
+  visit(root, (node, parent, key) => {
+    if (node.operator === '**' || node.operator === '**=') {
+      say(node, 'uses **, which browsers round differently');
+    }
+    if (node.type !== 'Identifier') return;
+    const name = String(node.name);
+    if (isMemberName(parent, key)) {
+      if (name.startsWith('toLocale') || name === 'localeCompare') say(node, `uses ${name}`);
+      return;
+    }
+    if (own.has(name)) return;
+    if (CLOCKS_AND_SCREENS.has(name)) say(node, `uses ${name}`);
+    if (name === 'Math') {
+      const member =
+        parent?.type === 'MemberExpression' && parent.computed === false ? parent.property : null;
+      const called = isNode(member) ? String(member.name) : '';
+      if (!EXACT_MATH.has(called)) say(node, called ? `uses Math.${called}` : 'passes Math on whole');
+    }
+  });
+}
+
+/** True if an identifier stands where it names a member and not a thing in scope. */
+function isMemberName(parent: Node | undefined, key: string): boolean {
+  if (!parent || parent.computed === true) return false;
+  if (key === 'property') return parent.type === 'MemberExpression';
+  if (key === 'key') return true;
+  return ['imported', 'exported', 'label', 'qualifier', 'right'].includes(key) && !parent.operator
+    ? /^(ImportSpecifier|ExportSpecifier|TSNamedTupleMember|TSImportType|TSQualifiedName)$/.test(parent.type)
+    : false;
+}
+
+/** Names that the file itself gives to something, wherever: those no longer mean the browser's own. */
+function namesDeclaredIn(root: Node): Set<string> {
+  const names = new Set<string>();
+  const bind = (pattern: unknown): void => {
+    if (!isNode(pattern)) return;
+    if (pattern.type === 'Identifier') names.add(String(pattern.name));
+    for (const part of [pattern.left, pattern.argument, pattern.value]) bind(part);
+    for (const list of [pattern.properties, pattern.elements]) if (Array.isArray(list)) list.forEach(bind);
+  };
+  visit(root, (node) => {
+    if (/Declarat|^ClassExpression$|^FunctionExpression$/.test(node.type)) bind(node.id);
+    if (/^Import.*Specifier$/.test(node.type)) bind(node.local);
+    if (node.type === 'CatchClause') bind(node.param);
+    if (Array.isArray(node.params)) node.params.forEach(bind);
+  });
+  return names;
+}
+
+/** One breach for each import that closes a ring. */
+function findCycles(imports: readonly Import[]): Breach[] {
+  const found: Breach[] = [];
+  const done = new Set<string>();
+  const road: string[] = [];
+  const walk = (file: string): void => {
+    road.push(file);
+    for (const { to, line } of imports.filter(({ from }) => from === file)) {
+      const back = road.indexOf(to);
+      if (back >= 0) {
+        found.push({ file, line, what: `imports in a ring: ${[...road.slice(back), to].join(' → ')}` });
+      } else if (!done.has(to)) walk(to);
+    }
+    road.pop();
+    done.add(file);
+  };
+  for (const { from } of imports) if (!done.has(from)) walk(from);
+  return found;
+}
+
+function isNode(value: unknown): value is Node {
+  return (
+    typeof value === 'object' && value !== null && typeof (value as { type?: unknown }).type === 'string'
+  );
+}
+
+function visit(node: Node, see: (node: Node, parent: Node | undefined, key: string) => void): void {
+  const step = (current: Node, parent: Node | undefined, key: string): void => {
+    see(current, parent, key);
+    for (const [name, value] of Object.entries(current)) {
+      for (const child of Array.isArray(value) ? value : [value])
+        if (isNode(child)) step(child, current, name);
+    }
+  };
+  step(node, undefined, '');
+}

@@ -1,0 +1,86 @@
+// `npm test`: installs what is missing, runs every check in order, goes on after a failure, and says at the end
+// how many passed. Each test counts as one, and so does each check that is no test. The last line of standard
+// output is `N passed, N failed` alone.
+
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { ensureInstalled, root } from '../src/cli/installed.mjs';
+
+ensureInstalled();
+
+/** Seed of the order in which tests run; given again in CHARGE_TRAINER_TEST_SEED it repeats that order. */
+const seed = process.env.CHARGE_TRAINER_TEST_SEED ?? String(Date.now());
+const reports = mkdtempSync(join(tmpdir(), 'charge-trainer-'));
+
+const results = [
+  check('types', 'typescript/bin/tsc'),
+  check('format and lint', '@biomejs/biome/bin/biome', 'ci', '--error-on-warnings'),
+  check('unused code and packages', 'knip/bin/knip.js'),
+  tests('floors'),
+  check('build', 'vite/bin/vite.js', 'build', '--logLevel', 'warn'),
+  tests('browser'),
+];
+rmSync(reports, { recursive: true, force: true });
+
+console.log(`\nOrder of tests: CHARGE_TRAINER_TEST_SEED=${seed}`);
+for (const { name, passed, failed, skipped } of results) {
+  const left = skipped > 0 ? `, ${skipped} skipped` : '';
+  console.log(`${failed === 0 ? 'ok    ' : 'FAILED'} ${name}: ${passed} passed, ${failed} failed${left}`);
+}
+const passed = sum('passed');
+const failed = sum('failed');
+process.exitCode = failed === 0 ? 0 : 1;
+console.log(`${passed} passed, ${failed} failed`);
+
+function sum(count) {
+  return results.reduce((total, result) => total + result[count], 0);
+}
+
+/** Runs a package's command by its file, which works alike on every system; true if it ends with 0. */
+function run(command, words) {
+  const file = join(root, 'node_modules', command);
+  return spawnSync(process.execPath, [file, ...words], { cwd: root, stdio: 'inherit' }).status === 0;
+}
+
+function check(name, command, ...words) {
+  console.log(`\n== ${name}`);
+  const sound = run(command, words);
+  return { name, passed: sound ? 1 : 0, failed: sound ? 0 : 1, skipped: 0 };
+}
+
+/** Runs one of the projects named in vite.config.ts and counts its tests. */
+function tests(project) {
+  const name = `tests, ${project}`;
+  console.log(`\n== ${name}`);
+  const report = join(reports, `${project}.json`);
+  const sound = run('vitest/vitest.mjs', [
+    'run',
+    ...['--project', project, '--allowOnly=false', `--sequence.seed=${seed}`],
+    ...['--reporter=default', '--reporter=json', `--outputFile.json=${report}`],
+  ]);
+  return { name, ...countTests(report, sound) };
+}
+
+/**
+ * Counts from a report. A test file that fails outside its tests counts as one failed; so does a run that leaves
+ * no report, holds no test, or ends badly though every test passed.
+ */
+function countTests(report, sound) {
+  let files = [];
+  try {
+    files = JSON.parse(readFileSync(report, 'utf8')).testResults;
+  } catch (error) {
+    console.error(`The test run left no report that can be read: ${error.message}`);
+  }
+  const states = files.flatMap((file) => file.assertionResults.map(({ status }) => status));
+  const count = (status) => states.filter((state) => state === status).length;
+  const passed = count('passed');
+  const brokenFiles = files.filter(
+    (file) => file.status === 'failed' && !file.assertionResults.some(({ status }) => status === 'failed'),
+  ).length;
+  const failed = count('failed') + brokenFiles;
+  const unseen = failed === 0 && (!sound || passed === 0) ? 1 : 0;
+  return { passed, failed: failed + unseen, skipped: states.length - passed - count('failed') };
+}
