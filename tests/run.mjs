@@ -14,6 +14,9 @@ ensureInstalled();
 const seed = process.env.CHARGE_TRAINER_TEST_SEED ?? String(Date.now());
 const reports = mkdtempSync(join(tmpdir(), 'charge-trainer-'));
 
+/** Colours only where a person sees them: whatever reads the output of a run elsewhere gets plain text. */
+const env = process.stdout.isTTY ? process.env : { ...process.env, NO_COLOR: '1', FORCE_COLOR: undefined };
+
 const results = [
   check('types', 'typescript/bin/tsc'),
   check('format and lint', '@biomejs/biome/bin/biome', 'ci', '--error-on-warnings'),
@@ -41,7 +44,7 @@ function sum(count) {
 /** Runs a package's command by its file, which works alike on every system; true if it ends with 0. */
 function run(command, words) {
   const file = join(root, 'node_modules', command);
-  return spawnSync(process.execPath, [file, ...words], { cwd: root, stdio: 'inherit' }).status === 0;
+  return spawnSync(process.execPath, [file, ...words], { cwd: root, env, stdio: 'inherit' }).status === 0;
 }
 
 function check(name, command, ...words) {
