@@ -4,8 +4,8 @@
  *
  * Why star–mesh: a node's own admittance is always the sum of the links it has left, never a
  * difference, so 0.1 mΩ links beside 10 GΩ of insulation cost no digits. In the real network all
- * links stay positive. With susceptance a new link can lie outside the first quadrant; as the
- * capacitances met here are small beside the links around them, that costs no digits either.
+ * links stay positive. With susceptance a new link can lie outside the first quadrant; the tests
+ * against exact arithmetic show that this costs no digits either.
  */
 import { FloatingNode, NotFinite } from './errors.ts';
 import type { Plan } from './plan.ts';
