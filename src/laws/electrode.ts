@@ -19,6 +19,13 @@ export const greatestElectrode = (rated: Amps): Ohms => {
   return ELECTRODE_TOUCH_VOLTAGE / rated;
 };
 
+/**
+ * Voltage an electrode raises the protective conductor to while a current flows through it.
+ *   U = RA · I      V, ohms, A
+ * Range: both >= 0. Source: Ohm's law, as used in BS 7671:2018+A2:2022, 411.5.3.
+ */
+export const electrodeVoltage = (resistance: Ohms, current: Amps): Volts => resistance * current;
+
 /** Above this an electrode may not be stable. BS 7671:2018+A2:2022, note to Table 41.5. */
 export const STABLE_ELECTRODE: Ohms = 200;
 

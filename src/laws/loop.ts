@@ -19,6 +19,12 @@ export const loopImpedance = (external: Ohms, lineAndProtective: Ohms, factor = 
   external + factor * lineAndProtective;
 
 /**
+ * R1 + R2 of a circuit found from two loop measurements: Zs - Ze, ohms. Parallel earth paths make it
+ * read low, down to a negative number. Range: both >= 0. Source: IET Guidance Note 3.
+ */
+export const lineAndProtectiveFrom = (loop: Ohms, external: Ohms): Ohms => loop - external;
+
+/**
  * Prospective fault current, A.
  *   I = U0 / Z      U0 in V (230 unless given), Z of the line-neutral or line-earth loop in ohms
  * Range: Z >= 0; 0 gives Infinity, to be shown as over range; RangeError for negative or NaN.

@@ -50,7 +50,8 @@ export function reduce(plan: Plan, values: BranchValues): Reduced {
     if (list.length !== branches.length) {
       throw new RangeError(`${list.length} values for ${branches.length} branches`);
     }
-    for (const [i, value] of list.entries()) {
+    for (let i = 0; i < list.length; i++) {
+      const value = list[i] as number;
       if (!(value >= 0 && value < Number.POSITIVE_INFINITY)) {
         throw new NotFinite(`branch "${branches[i]?.id}"`, value);
       }

@@ -1,0 +1,16 @@
+/**
+ * Numbers drawn by key from a seed: the same key always gives the same number, so that one reading more or less
+ * never shifts another. SHA-256 of seed and key, first 32 bits.
+ */
+import { sha256 } from '@noble/hashes/sha2.js';
+import { utf8ToBytes } from '@noble/hashes/utils.js';
+import type { Draw } from '../unit/design.ts';
+
+export type Seed = number;
+
+export const drawer =
+  (seed: Seed): Draw =>
+  (key) => {
+    const [a = 0, b = 0, c = 0, d = 0] = sha256(utf8ToBytes(`${seed}:${key}`));
+    return (((a * 256 + b) * 256 + c) * 256 + d) / 4294967296;
+  };

@@ -1,0 +1,62 @@
+/**
+ * Loop impedance between a line and the conductor the leads are on, by a low current that no sound residual device
+ * answers to, or by a full current that any in the way does.
+ */
+import type { Line } from '../../laws/conductors.ts';
+import type { Amps, Ohms, Seconds } from '../../laws/quantities.ts';
+import type { Leads } from '../port.ts';
+import { LIVE, modulus, seenBy } from '../port.ts';
+import type { Details, Truth } from '../reading.ts';
+import type { World } from '../world.ts';
+import { advance, move, settle } from '../world.ts';
+import { microseconds } from '../../laws/quantities.ts';
+
+export const LOOP_CURRENTS = ['low', 'full'] as const;
+export type LoopCurrent = (typeof LOOP_CURRENTS)[number];
+
+/** A design choice: under half of 30 mA; a full test draws 10 A for two periods (common practice, no source). */
+const TEST: Readonly<Record<LoopCurrent, { amps: Amps; seconds: Seconds }>> = {
+  low: { amps: 0.01, seconds: 2 },
+  full: { amps: 10, seconds: 0.04 },
+};
+/** Above this the instrument finds no way back for its current, Ω. */
+const NO_RETURN: Ohms = 2000;
+/** Residual coils in the way read as up to so much more by the low-current method, Ω (contract). */
+const COILS: Ohms = 0.1;
+
+export function loop(
+  world: World,
+  leads: Leads,
+  current: LoopCurrent,
+  details: Details,
+  outlet: { line: Line; to: 'PE' | 'N' } | null,
+): Truth {
+  const seen = seenBy(leads);
+  if (modulus(seen.open.mains) < LIVE.volts)
+    return { quantity: 'loop', refused: 'no voltage between the leads', details };
+  const impedance = modulus(seen.impedance);
+  if (impedance > NO_RETURN) return { quantity: 'loop', refused: 'no return for the test current', details };
+  if (outlet !== null) passCurrent(world, outlet, current, modulus(seen.open.mains));
+  return { quantity: 'loop', value: impedance + coilShare(world, current, outlet), details };
+}
+
+/** The test current is a load on the outlet, and whatever it makes trip, trips. */
+function passCurrent(
+  world: World,
+  outlet: { line: Line; to: 'PE' | 'N' },
+  current: LoopCurrent,
+  volts: number,
+): void {
+  const { amps, seconds } = TEST[current];
+  move(world, { test: { ...outlet, resistance: volts / amps, direct: 0, halfWave: 0 } });
+  settle(world);
+  advance(world, world.timeline.now + microseconds(seconds));
+  move(world, { test: null });
+  settle(world);
+}
+
+function coilShare(world: World, current: LoopCurrent, outlet: { to: 'PE' | 'N' } | null): Ohms {
+  const { site, design } = world.installation;
+  const inTheWay = site.circuit.residualDevice !== null || (outlet !== null && design.sheet.residual.type !== null);
+  return current === 'low' && inTheWay ? COILS * world.draw('coils') : 0;
+}

@@ -1,0 +1,48 @@
+/**
+ * How long the outlet stays live after a change at the stand-in: from the change until every pole is dead to PE
+ * under the stated load.
+ */
+import type { Seconds } from '../../laws/quantities.ts';
+import { microseconds, seconds } from '../../laws/quantities.ts';
+import { livesOf } from '../../site/site.ts';
+import { liveBetween } from '../port.ts';
+import type { Truth } from '../reading.ts';
+import type { StandIn } from '../standIn.ts';
+import type { World } from '../world.ts';
+import { advance, move, settle } from '../world.ts';
+
+/** What is done to the stand-in to start the clock. */
+export const OPENINGS = {
+  'C-to-B': { state: 'B' },
+  unplug: { plugged: false, state: 'A' },
+  'pilot-short': { pilot: 'shorted-to-earth' },
+  'pilot-open': { pilot: 'open' },
+  'earth-open': { earth: 'open' },
+} as const satisfies Record<string, Partial<StandIn>>;
+export type Opening = keyof typeof OPENINGS;
+
+/** The clock stops here if the outlet is still live. */
+const LONGEST: Seconds = 5;
+
+export const outletLive = (world: World): boolean =>
+  livesOf(world.installation.site).some(
+    (x) =>
+      liveBetween(world, `outlet.${x}`, 'outlet.PE') || (x !== 'N' && liveBetween(world, `outlet.${x}`, 'outlet.N')),
+  );
+
+export function openingTime(world: World, of: Opening): Truth {
+  const details = { of };
+  if (!outletLive(world)) return { quantity: 'opening-time', refused: 'outlet not live', details };
+  const began = world.timeline.now;
+  const held = world.plant.plugLock === 'held' && of === 'unplug';
+  if (held) return { quantity: 'opening-time', refused: 'the plug is held', details };
+  move(world, { standIn: { ...world.plant.standIn, ...OPENINGS[of] } });
+  settle(world);
+  advance(world, began + microseconds(LONGEST), (w) => !outletLive(w));
+  const stillLive = outletLive(world);
+  return {
+    quantity: 'opening-time',
+    value: stillLive ? Infinity : seconds(world.timeline.now - began),
+    details,
+  };
+}

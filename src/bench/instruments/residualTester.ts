@@ -1,0 +1,126 @@
+/**
+ * Residual test currents from a line to PE at the outlet: fixed or rising, a.c., half-wave or smooth d.c. A.c. is
+ * drawn by a resistor; the others are driven, up to what the instrument's own voltage can push. The test ends when
+ * the outlet is dead under the stated load.
+ */
+import type { Line } from '../../laws/conductors.ts';
+import type { Amps, Seconds, Volts } from '../../laws/quantities.ts';
+import { microseconds, seconds } from '../../laws/quantities.ts';
+import { leadsOn, liveBetween, modulus, seenBy } from '../port.ts';
+import type { Details, Truth, TrippedWhat } from '../reading.ts';
+import type { World } from '../world.ts';
+import { advance, move, settle } from '../world.ts';
+
+export const WAVEFORMS = [
+  'sinusoidal',
+  'half-wave-positive',
+  'half-wave-negative',
+  'smooth-dc-positive',
+  'smooth-dc-negative',
+] as const;
+export type Waveform = (typeof WAVEFORMS)[number];
+
+export interface ResidualSetting {
+  readonly line: Line;
+  readonly waveform: Waveform;
+  readonly mode: 'fixed' | 'ramp';
+  /** Fixed: the current; ramp: the rating that its steps are shares of. */
+  readonly amps: Amps;
+  /** Fixed: how long it is held at most. */
+  readonly seconds: Seconds;
+}
+
+/** Rising a.c.: 30 % to 110 % of the rating in 10 % steps of 300 ms. */
+const ALTERNATING_STEPS = [0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.1] as const;
+const ALTERNATING_STEP: Seconds = 0.3;
+/** Rising d.c.: 2 to 6 mA in 30 s (IEC 62955:2018 9.9.2.1), as a staircase of 0.25 mA. */
+const DIRECT_STEPS: readonly Amps[] = Array.from({ length: 17 }, (_, i) => 0.002 + 0.00025 * i);
+const DIRECT_STEP: Seconds = 30 / 17;
+/** What the instrument's own source can push a driven current with, V. A design choice. */
+const COMPLIANCE: Volts = 50;
+
+const isDirect = (waveform: Waveform): boolean => waveform.startsWith('smooth');
+const signOf = (waveform: Waveform): 1 | -1 => (waveform.endsWith('negative') ? -1 : 1);
+
+export function residual(world: World, setting: ResidualSetting): Truth {
+  const { line, waveform, mode } = setting;
+  const details: Details = { line, waveform, mode };
+  if (!isLiveAt(world, line)) return { quantity: 'residual', refused: 'outlet not live', details };
+  const steps: readonly Amps[] =
+    mode === 'fixed'
+      ? [setting.amps]
+      : isDirect(waveform)
+        ? DIRECT_STEPS
+        : ALTERNATING_STEPS.map((share) => share * setting.amps);
+  const hold = mode === 'fixed' ? setting.seconds : isDirect(waveform) ? DIRECT_STEP : ALTERNATING_STEP;
+  const seen = seenBy(leadsOn(world, `outlet.${line}`, 'outlet.PE'));
+  const volts = modulus(seen.open.mains);
+  // A.c. needs the impedance to be small beside the load; a driven current needs voltage enough.
+  const greatest = Math.max(...steps);
+  const refused =
+    waveform === 'sinusoidal'
+      ? modulus(seen.impedance) * greatest > COMPLIANCE
+      : seen.resistance * greatest > COMPLIANCE;
+  if (refused) return { quantity: 'residual', refused: 'no return for the test current', details };
+  return runSteps(world, setting, steps, hold, volts, details);
+}
+
+function runSteps(
+  world: World,
+  setting: ResidualSetting,
+  steps: readonly Amps[],
+  hold: Seconds,
+  volts: Volts,
+  details: Details,
+): Truth {
+  const { line } = setting;
+  const before = positions(world);
+  for (const amps of steps) {
+    const began = world.timeline.now;
+    move(world, { test: testCurrent(setting, amps, volts) });
+    settle(world);
+    advance(world, began + microseconds(hold), () => !isLiveAt(world, line));
+    if (!isLiveAt(world, line)) {
+      const tripMs = 1000 * seconds(world.timeline.now - began);
+      return {
+        quantity: 'residual',
+        value: amps,
+        details: { ...details, tripAmps: amps, tripMs, trippedWhat: ended(world, before) },
+      };
+    }
+  }
+  const reached = steps.at(-1) ?? 0;
+  return {
+    quantity: 'residual',
+    value: reached,
+    details: { ...details, tripAmps: null, tripMs: null, trippedWhat: ended(world, before) },
+  };
+}
+
+function testCurrent({ line, waveform }: ResidualSetting, amps: Amps, volts: Volts) {
+  const idle = { line, to: 'PE' as const, resistance: null, direct: 0, halfWave: 0 };
+  if (waveform === 'sinusoidal') return { ...idle, resistance: volts / amps };
+  const signed = signOf(waveform) * amps;
+  return isDirect(waveform) ? { ...idle, direct: signed } : { ...idle, halfWave: signed };
+}
+
+const isLiveAt = (world: World, line: Line): boolean => liveBetween(world, `outlet.${line}`, 'outlet.PE');
+
+const positions = (world: World) => ({
+  unit: world.plant.unitBreaker === 'tripped' || world.trips.residual.hasTripped || world.trips.direct.hasTripped,
+  upstream: world.plant.upstream === 'tripped',
+  breaker: world.plant.breaker === 'tripped',
+});
+
+/** Takes the current off again and says what opened. */
+function ended(world: World, before: ReturnType<typeof positions>): TrippedWhat {
+  move(world, { test: null });
+  settle(world);
+  const after = positions(world);
+  const unit = after.unit && !before.unit;
+  const upstream = after.upstream && !before.upstream;
+  if (unit && upstream) return 'both';
+  if (unit) return 'unit';
+  if (upstream) return 'upstream';
+  return after.breaker && !before.breaker ? 'breaker' : 'none';
+}

@@ -1,0 +1,29 @@
+/**
+ * The two voltage tools: a two-pole detector, whose own load takes a ghost voltage away, and a meter of 10 MΩ,
+ * which shows it.
+ */
+import type { Duty, Ohms } from '../../laws/quantities.ts';
+import type { Leads } from '../port.ts';
+import { loadedVolts, seenBy } from '../port.ts';
+import type { Details, Truth } from '../reading.ts';
+
+export const VOLTAGE_TOOLS = ['two-pole', 'meter'] as const;
+export type VoltageTool = (typeof VOLTAGE_TOOLS)[number];
+
+/**
+ * Input resistance, Ω. The detector draws 6 mA at 236 V, so that coupling through filters and insulation does not
+ * hold against it: a design choice. 10 MΩ is common practice for a meter, no source.
+ */
+export const INPUT: Readonly<Record<VoltageTool, Ohms>> = { 'two-pole': 40_000, meter: 10e6 };
+
+/** R.m.s. volts, and the mean d.c. over a pilot period of this duty. */
+export function voltage(leads: Leads, tool: VoltageTool, duty: Duty, details: Details): Truth {
+  const seen = seenBy(leads);
+  const load = INPUT[tool];
+  const direct = duty * seen.open.high + (1 - duty) * seen.open.low;
+  return {
+    quantity: 'voltage',
+    value: loadedVolts(seen, load),
+    details: { ...details, tool, dc: (direct * load) / (seen.resistance + load) },
+  };
+}

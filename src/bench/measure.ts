@@ -1,0 +1,89 @@
+/**
+ * Puts the instrument that an operation names on its leads and returns the true value. Refuses where the leads
+ * cannot reach; a tester that meets voltage loses its fuse, which can be heard.
+ */
+import type { Line } from '../laws/conductors.ts';
+import type { Amps, Seconds } from '../laws/quantities.ts';
+import { coding, continuity, insulation } from './instruments/directTester.ts';
+import { loop } from './instruments/loopTester.ts';
+import { openingTime } from './instruments/openingTimer.ts';
+import { pilot } from './instruments/pilotMeter.ts';
+import { residual } from './instruments/residualTester.ts';
+import { voltage } from './instruments/voltageTools.ts';
+import type { Measurement, MeasurementOf } from './operation.ts';
+import { leadsOn } from './port.ts';
+import type { Details, Truth } from './reading.ts';
+import type { Probe } from './terminals.ts';
+import { isAt, labelOf, terminalsIn } from './terminals.ts';
+import type { World } from './world.ts';
+import { happen } from './world.ts';
+
+export function measure(world: World, measurement: Measurement): Truth {
+  const covered =
+    'between' in measurement &&
+    world.plant.cover === 'closed' &&
+    measurement.between.some((probe) => terminalsIn(probe).some((t) => isAt(t, 'supply')));
+  if (covered)
+    return { quantity: measurement.quantity, refused: 'cover closed', details: between(measurement.between) };
+  const truth = reach(world, measurement);
+  const fused = measurement.quantity === 'continuity' || measurement.quantity === 'insulation';
+  if (fused && 'refused' in truth) happen(world, 'instrument fuse opened');
+  return truth;
+}
+
+const between = (probes: readonly [Probe, Probe]): Details => ({
+  between: [labelOf(probes[0]), labelOf(probes[1])],
+});
+
+function reach(world: World, m: Measurement): Truth {
+  switch (m.quantity) {
+    case 'continuity':
+      return continuity(leadsOn(world, ...m.between), between(m.between));
+    case 'insulation':
+      return insulation(leadsOn(world, ...m.between), m.volts, { ...between(m.between), volts: m.volts });
+    case 'voltage':
+      return voltage(leadsOn(world, ...m.between), m.tool, world.plant.duty, between(m.between));
+    case 'pilot':
+      return pilot(leadsOn(world, 'outlet.CP', 'outlet.PE'), {
+        duty: world.plant.duty,
+        frequency: world.installation.design.pilot.frequency,
+      });
+    case 'coding':
+      return coding(leadsOn(world, 'outlet.PP', 'outlet.PE'), between(['outlet.PP', 'outlet.PE']));
+    case 'loop':
+      return loop(
+        world,
+        leadsOn(world, ...m.between),
+        m.current,
+        { ...between(m.between), current: m.current },
+        outletPair(m),
+      );
+    case 'residual':
+      return residual(world, {
+        line: m.line,
+        waveform: m.waveform,
+        mode: m.mode,
+        amps: m.amps ?? ratedHere(world),
+        seconds: m.seconds ?? usualHold(world, m),
+      });
+    case 'opening-time':
+      return openingTime(world, m.of);
+  }
+}
+
+/** The pair of outlet conductors that a loop test's current flows in, or null elsewhere. */
+function outletPair(m: MeasurementOf<'loop'>): { line: Line; to: 'PE' | 'N' } | null {
+  const [a, b] = m.between.map((probe) => (typeof probe === 'string' ? probe : ''));
+  const match = /^outlet\.(L1|L2|L3) outlet\.(PE|N)$/.exec(`${a} ${b}`);
+  return match === null ? null : { line: match[1] as Line, to: match[2] as 'PE' | 'N' };
+}
+
+/** The rating that residual tests refer to: the unit's own device, else the one upstream, else 30 mA. */
+const ratedHere = (world: World): Amps => {
+  const { design, site } = world.installation;
+  return design.sheet.residual.rated ?? site.circuit.residualDevice?.rated ?? 0.03;
+};
+
+/** How long a fixed current is held at most, s (contract): smooth d.c. may take its 10 s (IEC 62955:2018 Table 2). */
+const usualHold = (world: World, m: MeasurementOf<'residual'>): Seconds =>
+  m.waveform.startsWith('smooth') || (m.amps ?? 0) >= 5 * ratedHere(world) ? 10 : 0.5;

@@ -1,0 +1,118 @@
+/**
+ * The operations a person can do at the bench, as data: one schema for scripts, attempts and screens alike. Whether
+ * a terminal exists on this site is checked where the site is known.
+ */
+import * as v from 'valibot';
+import { LINES } from '../laws/conductors.ts';
+import { CABLE_CODINGS } from '../laws/proximity.ts';
+import { LOOP_CURRENTS } from './instruments/loopTester.ts';
+import { OPENINGS, type Opening } from './instruments/openingTimer.ts';
+import { WAVEFORMS } from './instruments/residualTester.ts';
+import { VOLTAGE_TOOLS } from './instruments/voltageTools.ts';
+import { REMOVABLES } from './plant.ts';
+import { VEHICLE_STATES } from './standIn.ts';
+import { PLACES } from './terminals.ts';
+
+const number = (least: number, greatest: number) =>
+  v.pipe(v.number(), v.finite(), v.minValue(least), v.maxValue(greatest));
+
+const terminal = v.pipe(v.string(), v.regex(/^(met|earth|case|(origin|supply|outlet)\.(L1|L2|L3|N|PE|CP|PP))$/));
+const probe = v.union([terminal, v.pipe(v.array(terminal), v.minLength(1), v.maxLength(6))]);
+const between = v.tuple([probe, probe]);
+const line = v.optional(v.picklist(LINES), 'L1');
+
+/** Insulation test voltages: BS 7671 Table 64 and lower ones that a maker may allow, V. */
+const TEST_VOLTAGES = [50, 100, 250, 500, 1000] as const;
+
+const measurement = v.variant('quantity', [
+  v.strictObject({ op: v.literal('measure'), quantity: v.literal('continuity'), between }),
+  v.strictObject({
+    op: v.literal('measure'),
+    quantity: v.literal('insulation'),
+    between,
+    volts: v.picklist(TEST_VOLTAGES),
+  }),
+  v.strictObject({
+    op: v.literal('measure'),
+    quantity: v.literal('voltage'),
+    between,
+    tool: v.optional(v.picklist(VOLTAGE_TOOLS), 'two-pole'),
+  }),
+  v.strictObject({ op: v.literal('measure'), quantity: v.literal('pilot') }),
+  v.strictObject({ op: v.literal('measure'), quantity: v.literal('coding') }),
+  v.strictObject({
+    op: v.literal('measure'),
+    quantity: v.literal('loop'),
+    between,
+    current: v.optional(v.picklist(LOOP_CURRENTS), 'low'),
+  }),
+  v.strictObject({
+    op: v.literal('measure'),
+    quantity: v.literal('residual'),
+    line,
+    waveform: v.picklist(WAVEFORMS),
+    mode: v.picklist(['fixed', 'ramp']),
+    amps: v.optional(number(0.001, 1)),
+    seconds: v.optional(number(0.01, 60)),
+    angle: v.optional(v.picklist([0, 180])),
+    at: v.optional(v.literal('outlet'), 'outlet'),
+  }),
+  v.strictObject({
+    op: v.literal('measure'),
+    quantity: v.literal('opening-time'),
+    of: v.optional(v.picklist(Object.keys(OPENINGS) as Opening[]), 'C-to-B'),
+  }),
+]);
+
+const leakage = v.strictObject({ ac: number(0, 1), dc: number(-0.1, 0.1), line: v.picklist(LINES) });
+
+const plainOperations = v.variant('op', [
+  v.strictObject({
+    op: v.literal('isolate'),
+    at: v.optional(v.literal('origin'), 'origin'),
+    poles: v.optional(v.picklist(['all', 'line']), 'all'),
+    lock: v.optional(v.boolean(), true),
+  }),
+  v.strictObject({ op: v.literal('energise') }),
+  v.strictObject({ op: v.literal('open-cover') }),
+  v.strictObject({ op: v.literal('close-cover') }),
+  v.strictObject({ op: v.literal('check-instruments') }),
+  v.strictObject({ op: v.literal('discharge') }),
+  v.strictObject({ op: v.literal('null-leads') }),
+  v.strictObject({
+    op: v.literal('prove-dead'),
+    at: v.picklist(PLACES),
+    tool: v.optional(v.picklist(VOLTAGE_TOOLS), 'two-pole'),
+  }),
+  v.strictObject({ op: v.literal('disconnect'), what: v.picklist(REMOVABLES) }),
+  v.strictObject({ op: v.literal('reconnect'), what: v.picklist(REMOVABLES) }),
+  v.strictObject({ op: v.literal('link'), between }),
+  v.strictObject({ op: v.literal('unlink'), between }),
+  v.strictObject({
+    op: v.literal('vehicle'),
+    plugged: v.optional(v.boolean()),
+    state: v.optional(v.picklist(VEHICLE_STATES)),
+    coding: v.optional(v.nullable(v.picklist(CABLE_CODINGS))),
+    pilot: v.optional(v.picklist(['sound', 'shorted-to-earth', 'open'])),
+    diode: v.optional(v.picklist(['sound', 'shorted'])),
+    earth: v.optional(v.picklist(['sound', 'open'])),
+    load: v.optional(number(0, 80)),
+    leakage: v.optional(v.nullable(leakage)),
+  }),
+  v.strictObject({ op: v.literal('wait'), seconds: number(0, 86_400) }),
+  v.strictObject({ op: v.literal('pull-plug') }),
+  v.strictObject({ op: v.literal('press'), button: v.picklist(['authorise', 'override-delay']) }),
+  v.strictObject({ op: v.literal('reset'), what: v.picklist(['unit', 'supply', 'upstream']) }),
+  v.strictObject({ op: v.literal('stop'), why: v.pipe(v.string(), v.maxLength(500)) }),
+]);
+
+/** One operation that acts on the bench by itself. */
+export const operationSchema = v.variant('op', [plainOperations, measurement]);
+export type Operation = v.InferOutput<typeof operationSchema>;
+/** As written: defaults may be left out. */
+export type OperationInput = v.InferInput<typeof operationSchema>;
+export type Measurement = Extract<Operation, { op: 'measure' }>;
+export type MeasurementOf<Q extends Measurement['quantity']> = Extract<Measurement, { quantity: Q }>;
+
+/** Fills the defaults in. Throws on what the schema refuses: meant for operations written in code. */
+export const operation = (input: OperationInput): Operation => v.parse(operationSchema, input);

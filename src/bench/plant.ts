@@ -1,0 +1,130 @@
+/**
+ * The positions of everything that can be switched, moved or set on the bench, as data, and which contacts of the
+ * network are closed in them. What moves them (commands, operations, trips) is told elsewhere.
+ */
+import type { Line, Live } from '../laws/conductors.ts';
+import { LIVES } from '../laws/conductors.ts';
+import { codingResistance } from '../laws/proximity.ts';
+import type { Amps, Duty, Ohms } from '../laws/quantities.ts';
+import type { Part } from '../site/part.ts';
+import type { Site } from '../site/site.ts';
+import { linesOf } from '../site/site.ts';
+import type { UnitDesign } from '../unit/design.ts';
+import type { Commands } from '../unit/unitChart.ts';
+import type { StandIn } from './standIn.ts';
+import { standInContacts, unpluggedStandIn } from './standIn.ts';
+
+/** Things that a trainee may take off; each interrupts its own conductors. */
+export const REMOVABLES = ['unit', 'arrester', 'earthing-conductor', 'electrode'] as const;
+export type Removable = (typeof REMOVABLES)[number];
+
+/** What an instrument puts through the outlet while it tests: an a.c. load, or a current of its own. */
+export interface TestCurrent {
+  readonly line: Line;
+  readonly to: 'PE' | 'N';
+  /** A.c. load, Ω; null while the current is not a.c. */
+  readonly resistance: Ohms | null;
+  /** Smooth d.c., positive from line to PE. */
+  readonly direct: Amps;
+  /** R.m.s. of a half-wave current, signed by its polarity. */
+  readonly halfWave: Amps;
+}
+
+export interface Plant {
+  /** Poles opened by hand at the origin, and whether they are locked. */
+  readonly isolated: readonly Live[];
+  readonly locked: boolean;
+  readonly breaker: 'closed' | 'tripped';
+  readonly upstream: 'closed' | 'tripped';
+  readonly unitBreaker: 'closed' | 'tripped';
+  /** Moving contacts of the contactor, as the coil puts them; a welded pole ignores them. */
+  readonly contactor: 'open' | 'closed';
+  readonly coil: boolean;
+  readonly plugLock: 'free' | 'held';
+  readonly lockDriven: boolean;
+  readonly pilot: Commands['pilot'];
+  readonly duty: Duty;
+  readonly cover: 'closed' | 'open';
+  readonly removed: readonly Removable[];
+  /** Temporary links at the origin, by line, to PE. */
+  readonly links: readonly Line[];
+  readonly pen: 'sound' | 'open';
+  readonly standIn: StandIn;
+  readonly test: TestCurrent | null;
+}
+
+export const plantAtRest = (design: UnitDesign): Plant => ({
+  isolated: [],
+  locked: false,
+  breaker: 'closed',
+  upstream: 'closed',
+  unitBreaker: 'closed',
+  contactor: 'open',
+  coil: false,
+  plugLock: 'free',
+  lockDriven: false,
+  pilot: 'unpowered',
+  duty: 0,
+  cover: 'closed',
+  removed: [],
+  links: [],
+  pen: 'sound',
+  standIn: unpluggedStandIn(design.sheet.cable.coding),
+  test: null,
+});
+
+export const plugPosition = (plant: Plant): 'out' | 'in' | 'held' =>
+  !plant.standIn.plugged ? 'out' : plant.plugLock === 'held' ? 'held' : 'in';
+
+export const poleClosed = (plant: Plant, design: UnitDesign, pole: Live): boolean =>
+  design.poles[pole].welded || plant.contactor === 'closed';
+
+/** The lives that a device of so many poles opens: lines first, then the neutral. */
+export const polesOpenedBy = (site: Site, poles: number): readonly Live[] => {
+  const lines = linesOf(site);
+  return poles > lines.length ? [...lines, 'N'] : lines;
+};
+
+/** Every contact of the network by name: true where it is closed. */
+export function contactsOf(plant: Plant, site: Site, design: UnitDesign): Readonly<Record<string, boolean>> {
+  const { breaker, residualDevice } = site.circuit;
+  const opened = new Set<Live>([
+    ...plant.isolated,
+    ...(plant.breaker === 'tripped' ? polesOpenedBy(site, breaker.poles) : []),
+    ...(plant.upstream === 'tripped' && residualDevice ? polesOpenedBy(site, residualDevice.poles) : []),
+  ]);
+  const connected = !plant.removed.includes('unit') && plant.unitBreaker === 'closed';
+  const perPole = LIVES.flatMap((x): [string, boolean][] => [
+    [`origin.${x}`, !opened.has(x)],
+    [`unit.${x}`, connected],
+    [`contactor.${x}`, poleClosed(plant, design, x)],
+    [`link.${x}-PE`, x !== 'N' && plant.links.includes(x)],
+  ]);
+  return {
+    ...Object.fromEntries(perPole),
+    ...standInContacts(plant.standIn),
+    pen: plant.pen === 'sound',
+    'earthing-conductor': !plant.removed.includes('earthing-conductor'),
+    electrode: !plant.removed.includes('electrode'),
+    'open-pen': true,
+    cable: plant.standIn.plugged,
+    coding: plant.standIn.plugged && plant.standIn.coding !== null,
+  };
+}
+
+/** Resistances that a setting gives, by part; undefined for all others. */
+export function settingOf(part: Part, plant: Plant): Ohms | undefined {
+  const { standIn, test } = plant;
+  if (part.id === 'coding.plug' && standIn.coding !== null) return codingResistance(standIn.coding);
+  if (part.id.startsWith('standin.load.')) return standIn.plugged ? 230 / standIn.load : Infinity;
+  if (part.id.startsWith('standin.leakage.')) {
+    const { leakage } = standIn;
+    return standIn.plugged && leakage?.line === part.id.slice(-2) ? 230 / leakage.ac : Infinity;
+  }
+  if (part.id.startsWith('test.')) {
+    return test !== null && part.id === `test.${test.line}-${test.to}` && test.resistance !== null
+      ? test.resistance
+      : Infinity;
+  }
+  return undefined;
+}

@@ -1,0 +1,63 @@
+/**
+ * Two leads on the bench: what they see of the network with joined terminals joined, and whether a person or an
+ * instrument would call it live.
+ */
+import type { Port, Phasor } from '../network/potentials.ts';
+import type { Seen } from '../network/port.ts';
+import { seenFrom } from '../network/port.ts';
+import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
+import type { Part } from '../site/part.ts';
+import type { Probe } from './terminals.ts';
+import { nodeOf, terminalsIn } from './terminals.ts';
+import type { Solution } from './wiring.ts';
+import { solve, wire } from './wiring.ts';
+import type { World } from './world.ts';
+import { portOf } from './world.ts';
+
+/** A clip that joins two terminals under one lead, Ω. */
+const JOIN: Ohms = 0.0001;
+
+export interface Leads {
+  readonly port: Port;
+  readonly solution: Solution;
+}
+
+/** Where two probes touch. Joining terminals changes the network, so it is wired anew for this measurement. */
+export function leadsOn(world: World, a: Probe, b: Probe): Leads {
+  const [first, second] = [a, b].map((probe) => terminalsIn(probe).map((t) => nodeOf(world, t))) as [
+    string[],
+    string[],
+  ];
+  const joins = [...joined(first), ...joined(second)];
+  if (joins.length === 0)
+    return { port: portOf(world, first[0] as string, second[0] as string), solution: world.solution };
+  const installation = { ...world.installation, parts: [...world.installation.parts, ...joins] };
+  const wiring = wire(installation);
+  return {
+    port: { a: wiring.nodeAt(first[0] as string), b: wiring.nodeAt(second[0] as string) },
+    solution: solve(wiring, installation, world.plant),
+  };
+}
+
+const joined = (nodes: readonly string[]): readonly Part[] =>
+  nodes.slice(1).map((node) => ({ id: `join.${nodes[0]}.${node}`, a: nodes[0] as string, b: node, resistance: JOIN }));
+
+export const seenBy = ({ port, solution }: Leads): Seen =>
+  seenFrom(solution.reduced, solution.planes, port);
+
+export const modulus = ({ re, im }: Phasor): number => Math.sqrt(re * re + im * im);
+
+/** V r.m.s. that a resistance across the leads would have on it. */
+export const loadedVolts = ({ open, impedance }: Seen, load: Ohms): Volts =>
+  (modulus(open.mains) * load) / modulus({ re: impedance.re + load, im: impedance.im });
+
+/**
+ * Live: more than 50 V open, and more than 0.5 mA through 2 kΩ. A design choice, from memory of touch-current
+ * practice; an unloaded node behind good insulation shows tens of volts and is not live.
+ */
+export const LIVE = { volts: 50, amps: 0.0005, through: 2000 } as const satisfies Record<string, Volts | Amps | Ohms>;
+
+export const isLive = (seen: Seen): boolean =>
+  modulus(seen.open.mains) > LIVE.volts && loadedVolts(seen, LIVE.through) / LIVE.through > LIVE.amps;
+
+export const liveBetween = (world: World, a: Probe, b: Probe): boolean => isLive(seenBy(leadsOn(world, a, b)));

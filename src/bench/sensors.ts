@@ -1,0 +1,103 @@
+/**
+ * What the protective devices feel in a solved network: residual currents as the sum over all live conductors
+ * through each device, smooth d.c. apart, line currents in the breaker; and the time in which each would trip.
+ */
+import { breakerTripTime } from '../laws/overcurrent.ts';
+import type { Amps, Seconds } from '../laws/quantities.ts';
+import { directTripTime, residualTripTime } from '../laws/residualCurves.ts';
+import type { Delay, DeviceType } from '../laws/residualLimits.ts';
+import { branchCurrent } from '../network/potentials.ts';
+import { linesOf, livesOf } from '../site/site.ts';
+import type { Parts } from '../faults/parts.ts';
+import type { Plant } from './plant.ts';
+import type { Solution, Wiring } from './wiring.ts';
+
+/** Mean of a half-wave of 1 A r.m.s.: 2/π (half-wave current is named by the r.m.s. of its full wave's shape). */
+const MEAN_OF_HALF_WAVE = 0.6366197723675814;
+
+export interface Residual {
+  /** 50 Hz, r.m.s. */
+  readonly alternating: Amps;
+  readonly halfWave: Amps;
+  /** Smooth d.c., signed. */
+  readonly direct: Amps;
+}
+
+/** The residual current through a device that embraces all live conductors at one place. */
+export function residualThrough(
+  wiring: Wiring,
+  solution: Solution,
+  parts: Parts,
+  place: 'unit' | 'origin',
+): Residual {
+  let re = 0;
+  let im = 0;
+  let halfWave = 0;
+  let direct = 0;
+  for (const live of livesOf(parts.site)) {
+    const current = branchCurrent(solution.reduced, solution.planes, wiring.branchOf(`${place}.${live}`));
+    re += current.mains.re;
+    im += current.mains.im;
+    halfWave += current.halfWave;
+    direct += current.high;
+  }
+  return { alternating: Math.sqrt(re * re + im * im), halfWave, direct };
+}
+
+/** A type AC device is blind to half-waves; the others answer to them at the pick-up they have for a.c. (IEC 61008-1: 0.35 to 1.4 of rated). */
+function residualTime(type: DeviceType, pickup: Amps, delay: Delay, felt: Residual): Seconds {
+  const alternating = residualTripTime(felt.alternating, pickup, delay);
+  if (type === 'AC') return alternating;
+  return Math.min(alternating, residualTripTime(Math.abs(felt.halfWave), pickup, delay));
+}
+
+export interface TripTimes {
+  readonly residual: Seconds;
+  readonly direct: Seconds;
+  readonly upstream: Seconds;
+  readonly breaker: Seconds;
+}
+
+/** How soon each device would trip from rest, s; Infinity where it would not, or is not there. */
+export function tripTimes(
+  wiring: Wiring,
+  solution: Solution,
+  parts: Parts,
+  plant: Plant,
+  upstreamPickup: Amps,
+): TripTimes {
+  const { design, site } = parts;
+  const { residual } = design.sheet;
+  const atUnit = residualThrough(wiring, solution, parts, 'unit');
+  const { residualDevice, breaker } = site.circuit;
+  const powered = plant.pilot !== 'unpowered';
+  // A device that opens the contactor is part of the electronics; one that opens its own breaker needs no supply.
+  const alive = residual.by === 'breaker' || powered;
+  const lineCurrents = linesOf(site).map((line) => {
+    const { re, im } = branchCurrent(solution.reduced, solution.planes, wiring.branchOf(`origin.${line}`)).mains;
+    return Math.sqrt(re * re + im * im);
+  });
+  return {
+    residual:
+      residual.type !== null && alive
+        ? residualTime(residual.type, design.residualPickup, 'general', atUnit)
+        : Infinity,
+    direct:
+      residual.direct !== null && powered
+        ? directTripTime(
+            Math.abs(atUnit.direct) + MEAN_OF_HALF_WAVE * Math.abs(atUnit.halfWave),
+            design.directPickup,
+          )
+        : Infinity,
+    upstream:
+      residualDevice !== null
+        ? residualTime(
+            residualDevice.type,
+            upstreamPickup,
+            residualDevice.delay,
+            residualThrough(wiring, solution, parts, 'origin'),
+          )
+        : Infinity,
+    breaker: breakerTripTime(breaker.type, breaker.rating, Math.max(...lineCurrents)),
+  };
+}

@@ -1,0 +1,249 @@
+/**
+ * Unsafe acts: what each is, whether it is critical, and why. The critical ones are published here, each a predicate
+ * over what the bench knows; they are judged when the act is done, whatever comes of it.
+ */
+import { minimumInsulation } from '../laws/insulationLimits.ts';
+import type { Ohms } from '../laws/quantities.ts';
+import { CONTACT_ALLOWANCE, expectedCable, expectedCircuitProtective } from '../site/expected.ts';
+import type { Knowledge } from './knowledge.ts';
+import type { Measurement, Operation } from './operation.ts';
+import { liveBetween } from './port.ts';
+import type { Reading } from './reading.ts';
+import { isAt, labelOf, terminalsIn } from './terminals.ts';
+import type { World } from './world.ts';
+
+export interface UnsafeAct {
+  readonly id: UnsafeId;
+  readonly critical: boolean;
+  readonly act: string;
+  readonly why: string;
+}
+
+/** Sources: EAWR 1989 regs 4, 12–14; HSG85; GS38; BS 7671 643.1, 643.3.3; IEC 61851-1:2017 8.6. */
+export const UNSAFE_ACTS = {
+  'insulation-live': {
+    critical: true,
+    act: 'insulation test on a live circuit',
+    why: 'The tester and its leads are not made for it: arc or shock. Prove dead comes first (EAWR reg. 14, GS38).',
+  },
+  'continuity-live': {
+    critical: true,
+    act: 'continuity test on a live part',
+    why: 'The tester meets mains: its fuse opens, or worse. Prove dead comes first (EAWR reg. 14, GS38).',
+  },
+  'cover-not-proved-dead': {
+    critical: true,
+    act: 'cover opened before the circuit was proved dead',
+    why: 'Nothing showed that the terminals behind it were dead since it was last energised (EAWR regs 12 and 13, HSG85).',
+  },
+  'conductor-not-proved-dead': {
+    critical: true,
+    act: 'conductor moved before the circuit was proved dead',
+    why: 'A conductor may be handled only after it was proved dead at the work (EAWR reg. 13, HSG85).',
+  },
+  'energised-with-link': {
+    critical: true,
+    act: 'energised with a temporary link in',
+    why: 'The first switch-on is a dead short from line to earth.',
+  },
+  'energised-earth-off': {
+    critical: true,
+    act: 'energised with an earth off',
+    why: 'Nothing would clear a fault: every exposed part could stand at mains voltage (EAWR reg. 8).',
+  },
+  'energised-failed-test': {
+    critical: true,
+    act: 'energised with a failed dead test standing',
+    why: 'A dead test that failed is put right and repeated before power (BS 7671 643.1; EAWR reg. 4).',
+  },
+  'loop-earth-open': {
+    critical: true,
+    act: 'loop test with the protective conductor known open',
+    why: 'The test current would put mains voltage on every part joined to that conductor.',
+  },
+  'residual-earth-open': {
+    critical: true,
+    act: 'residual-current test with the protective conductor known open',
+    why: 'The test current would put mains voltage on every part joined to that conductor.',
+  },
+  'proved-with-meter': {
+    critical: false,
+    act: 'proved dead with a meter',
+    why: 'A meter on a wrong range or with a broken lead shows nothing on a live part; only a proved two-pole detector proves dead (GS38).',
+  },
+  'isolated-without-lock': {
+    critical: false,
+    act: 'isolated without a lock',
+    why: 'Somebody else can switch it on again (EAWR reg. 12, HSG85).',
+  },
+  'energised-cover-open': {
+    critical: false,
+    act: 'energised with the cover open',
+    why: 'Live terminals are within reach (EAWR reg. 14).',
+  },
+  'insulation-over-sheet': {
+    critical: false,
+    act: 'insulation test above the voltage that the unit’s sheet allows',
+    why: 'The electronics may be damaged; 250 V or less is used with equipment connected (BS 7671 643.3.3).',
+  },
+  'insulation-on-pilot': {
+    critical: false,
+    act: 'insulation test on the control pilot or proximity contact',
+    why: 'These are extra-low-voltage circuits of the electronics and can be destroyed (IEC 61851-1:2017 8.6).',
+  },
+} as const satisfies Record<string, { critical: boolean; act: string; why: string }>;
+export type UnsafeId = keyof typeof UNSAFE_ACTS;
+
+const actOf = (id: UnsafeId): UnsafeAct => ({ id, ...UNSAFE_ACTS[id] });
+
+/** What is unsafe about doing this now. Looked at before the operation acts. */
+export function unsafeIn(world: World, operation: Operation): readonly UnsafeAct[] {
+  const ids: UnsafeId[] = [];
+  const when = (condition: boolean, id: UnsafeId) => condition && ids.push(id);
+  switch (operation.op) {
+    case 'isolate':
+      when(!operation.lock, 'isolated-without-lock');
+      break;
+    case 'prove-dead':
+      when(operation.tool === 'meter', 'proved-with-meter');
+      break;
+    case 'open-cover':
+      when(world.plant.cover === 'closed' && !proved(world), 'cover-not-proved-dead');
+      break;
+    case 'disconnect':
+    case 'reconnect':
+    case 'link':
+    case 'unlink':
+      when(!proved(world), 'conductor-not-proved-dead');
+      break;
+    case 'energise':
+      if (world.plant.isolated.length > 0) ids.push(...unsafeEnergising(world));
+      break;
+    case 'measure':
+      ids.push(...unsafeMeasuring(world, operation));
+      break;
+    default:
+      break;
+  }
+  return ids.map(actOf);
+}
+
+/** The outlet does not count: the open contactor makes it dead whatever the supply does. */
+const proved = ({ knowledge }: World): boolean =>
+  knowledge.provedDead.origin !== undefined || knowledge.provedDead.supply !== undefined;
+
+function unsafeEnergising({ plant, knowledge }: World): readonly UnsafeId[] {
+  return [
+    ...(plant.links.length > 0 ? (['energised-with-link'] as const) : []),
+    ...(plant.removed.includes('earthing-conductor') || plant.removed.includes('electrode')
+      ? (['energised-earth-off'] as const)
+      : []),
+    ...(Object.keys(knowledge.failedTests).length > 0 ? (['energised-failed-test'] as const) : []),
+    ...(plant.cover === 'open' ? (['energised-cover-open'] as const) : []),
+  ];
+}
+
+function unsafeMeasuring(world: World, measurement: Measurement): readonly UnsafeId[] {
+  const earthOpen = world.knowledge.openEarth.length > 0;
+  switch (measurement.quantity) {
+    case 'continuity':
+      return touchesLive(world, measurement.between) ? ['continuity-live'] : [];
+    case 'insulation':
+      return [
+        ...(touchesLive(world, measurement.between) ? (['insulation-live'] as const) : []),
+        ...(onPilot(measurement.between) ? (['insulation-on-pilot'] as const) : []),
+        ...(measurement.volts > world.installation.design.sheet.insulationTestVoltageMax &&
+        reachesUnit(world, measurement.between)
+          ? (['insulation-over-sheet'] as const)
+          : []),
+      ];
+    case 'loop':
+      return earthOpen && usesEarth(measurement.between) ? ['loop-earth-open'] : [];
+    case 'residual':
+      return earthOpen ? ['residual-earth-open'] : [];
+    default:
+      return [];
+  }
+}
+
+type Between = Extract<Measurement, { quantity: 'insulation' }>['between'];
+
+const terminalsOf = (between: Between) => between.flatMap((probe) => [...terminalsIn(probe)]);
+
+const reachable = (world: World, terminal: string): boolean =>
+  world.plant.cover === 'open' || !isAt(terminal, 'supply');
+
+/** Live to each other or to the main earthing terminal, through the stated load. */
+const touchesLive = (world: World, between: Between): boolean =>
+  terminalsOf(between).every((t) => reachable(world, t)) &&
+  (liveBetween(world, between[0], between[1]) || terminalsOf(between).some((t) => liveBetween(world, t, 'met')));
+
+const onPilot = (between: Between): boolean =>
+  terminalsOf(between).some((t) => t.endsWith('.CP') || t.endsWith('.PP'));
+
+const reachesUnit = (world: World, between: Between): boolean =>
+  terminalsOf(between).some((t) => isAt(t, 'outlet')) || !world.plant.removed.includes('unit');
+
+const usesEarth = (between: Between): boolean =>
+  terminalsOf(between).some((t) => t.endsWith('.PE') || t === 'met' || t === 'case');
+
+/** What a dead test has shown: a reading that fails stands until a later one of the same terminals passes. */
+export function learn(world: World, measurement: Measurement, reading: Reading): Knowledge {
+  if (measurement.quantity !== 'continuity' && measurement.quantity !== 'insulation') return world.knowledge;
+  if (reading.qualifier === 'unable') return world.knowledge;
+  const key = `${measurement.quantity} ${[...measurement.between].map(labelOf).sort().join(' – ')}`;
+  const failure =
+    measurement.quantity === 'insulation'
+      ? insulationFailure(world, measurement, reading)
+      : earthFailure(world, measurement.between, reading);
+  const { [key]: _, ...others } = world.knowledge.failedTests;
+  const openNow = failure !== null && measurement.quantity === 'continuity' && isOpen(reading);
+  return {
+    ...world.knowledge,
+    failedTests: failure === null ? others : { ...others, [key]: failure },
+    openEarth: [...world.knowledge.openEarth.filter((k) => k !== key), ...(openNow ? [key] : [])],
+  };
+}
+
+/** A protective conductor that reads this much or more is as good as open, Ω. A design choice. */
+const AS_GOOD_AS_OPEN: Ohms = 100;
+const isOpen = (reading: Reading): boolean =>
+  reading.qualifier === '>' || (reading.value ?? 0) >= AS_GOOD_AS_OPEN;
+
+function insulationFailure(
+  world: World,
+  measurement: Extract<Measurement, { quantity: 'insulation' }>,
+  reading: Reading,
+): string | null {
+  // Between live conductors through connected electronics a low reading is no fault (BS 7671 643.3.3).
+  const throughElectronics =
+    !world.plant.removed.includes('unit') &&
+    !terminalsOf(measurement.between).some((t) => t.endsWith('.PE') || t === 'met' || t === 'case') &&
+    terminalsOf(measurement.between).some((t) => !isAt(t, 'outlet'));
+  if (throughElectronics || onPilot(measurement.between)) return null;
+  const { minimum } = minimumInsulation(230);
+  return reading.value !== null && reading.value < minimum
+    ? `insulation under ${minimum / 1e6} MΩ`
+    : null;
+}
+
+function earthFailure(world: World, between: Between, reading: Reading): string | null {
+  const expected = expectedEarth(world, between);
+  if (expected === null) return null;
+  if (isOpen(reading)) return 'protective conductor open';
+  const least = (reading.value ?? 0) - (reading.uncertainty ?? 0);
+  return least > expected + CONTACT_ALLOWANCE ? 'protective conductor above its sum' : null;
+}
+
+/** The sum for a protective path, or null where the leads are not at its two ends. */
+function expectedEarth(world: World, between: Between): Ohms | null {
+  const { site, design } = world.installation;
+  const along: Record<string, Ohms> = { met: 0, 'origin.PE': 0 };
+  const circuit = expectedCircuitProtective(site);
+  along['supply.PE'] = circuit;
+  along.case = circuit;
+  const cable = design.sheet.outlet === 'tethered' || world.plant.standIn.plugged;
+  along['outlet.PE'] = circuit + (cable ? expectedCable(design.sheet.cable) : 0);
+  const [a, b] = between.map((probe) => (typeof probe === 'string' ? along[probe] : undefined));
+  return a === undefined || b === undefined ? null : Math.abs(a - b);
+}

@@ -1,0 +1,149 @@
+/**
+ * The parts of one installation as a network of fixed topology, and its solution for a position of the plant.
+ * Knows no time and no logic.
+ */
+import { plan } from '../network/plan.ts';
+import type { Plan } from '../network/plan.ts';
+import type { Emf, Injection, OneWay, Planes, Port } from '../network/potentials.ts';
+import { potentials } from '../network/potentials.ts';
+import { reduce } from '../network/reduce.ts';
+import type { Reduced } from '../network/reduce.ts';
+import type { Topology } from '../network/topology.ts';
+import { PROXIMITY_SOURCE } from '../unit/parts.ts';
+import type { Parts } from '../faults/parts.ts';
+import type { OneWayPart, Part } from '../site/part.ts';
+import { OPEN } from '../site/part.ts';
+import { linesOf } from '../site/site.ts';
+import type { Plant } from './plant.ts';
+import { contactsOf, settingOf } from './plant.ts';
+import { standInOneWays, standInParts } from './standIn.ts';
+
+export interface Wiring {
+  readonly parts: readonly Part[];
+  readonly topology: Topology;
+  readonly plan: Plan;
+  readonly nodeAt: (name: string) => number;
+  readonly branchOf: (part: string) => number;
+  /** Every one-way part, and those that stay when the arresters are taken off. */
+  readonly oneWays: readonly OneWay[];
+  readonly withoutArresters: readonly OneWay[];
+}
+
+/** A solved network: its factors (for instruments on a port), and the potentials in every plane. */
+export interface Solution {
+  readonly reduced: Reduced;
+  readonly emfs: readonly Emf[];
+  readonly oneWays: readonly OneWay[];
+  readonly injections: readonly Injection[];
+  readonly planes: Planes;
+}
+
+const testParts = (parts: Parts): readonly Part[] =>
+  linesOf(parts.site).flatMap((line) =>
+    (['PE', 'N'] as const).map((to) => ({
+      id: `test.${line}-${to}`,
+      a: `end.${line}`,
+      b: `end.${to}`,
+      resistance: Infinity,
+    })),
+  );
+
+export function wire(installation: Parts): Wiring {
+  const parts = [
+    ...installation.parts,
+    ...standInParts(linesOf(installation.site)),
+    ...testParts(installation),
+  ];
+  const nodes = [...new Set(['earth', ...parts.flatMap((part) => [part.a, part.b])])];
+  const nodeIndex = new Map(nodes.map((name, i) => [name, i]));
+  const partIndex = new Map(parts.map((part, i) => [part.id, i]));
+  const nodeAt = (name: string) => {
+    const index = nodeIndex.get(name);
+    if (index === undefined) throw new Error(`no node "${name}" in this installation`);
+    return index;
+  };
+  const seat = (part: OneWayPart): OneWay => ({
+    port: { a: nodeAt(part.a), b: nodeAt(part.b) },
+    drop: part.drop,
+    onResistance: 0,
+  });
+  const topology = {
+    nodes,
+    branches: parts.map((part) => ({ id: part.id, a: nodeAt(part.a), b: nodeAt(part.b) })),
+  };
+  return {
+    parts,
+    topology,
+    plan: plan(topology),
+    nodeAt,
+    branchOf: (part) => {
+      const index = partIndex.get(part);
+      if (index === undefined) throw new Error(`no part "${part}" in this installation`);
+      return index;
+    },
+    oneWays: [...installation.oneWays, ...standInOneWays].map(seat),
+    withoutArresters: standInOneWays.map(seat),
+  };
+}
+
+/** Conductance and susceptance of every branch in this position of the plant. */
+export function valuesOf(wiring: Wiring, installation: Parts, plant: Plant) {
+  const closed = contactsOf(plant, installation.site, installation.design);
+  const conductance = new Float64Array(wiring.parts.length);
+  const susceptance = new Float64Array(wiring.parts.length);
+  for (const [i, part] of wiring.parts.entries()) {
+    const isClosed = part.contact === undefined || closed[part.contact] === true;
+    const resistance = isClosed
+      ? (settingOf(part, plant) ?? part.resistance)
+      : (part.openResistance ?? OPEN);
+    conductance[i] = 1 / resistance;
+    susceptance[i] = isClosed ? (part.susceptance ?? 0) : 0;
+  }
+  return { conductance, susceptance };
+}
+
+const NOTHING = { re: 0, im: 0 };
+
+/** Every source at work: the mains, the unit's pilot and proximity sources while it is powered. */
+export function emfsOf(wiring: Wiring, installation: Parts, plant: Plant): readonly Emf[] {
+  const { design } = installation;
+  const high = { unpowered: 0, negative: design.pilot.negative, positive: design.pilot.positive };
+  const pilot =
+    plant.pilot === 'oscillating'
+      ? { high: design.pilot.positive, low: design.pilot.negative }
+      : { high: high[plant.pilot], low: high[plant.pilot] };
+  const proximity = plant.pilot === 'unpowered' ? 0 : PROXIMITY_SOURCE.volts;
+  return [
+    ...installation.sources.map(({ part, mains }) => ({
+      branch: wiring.branchOf(part),
+      mains,
+      high: 0,
+      low: 0,
+    })),
+    { branch: wiring.branchOf('pilot.source'), mains: NOTHING, ...pilot },
+    ...(design.sheet.outlet === 'socket'
+      ? [{ branch: wiring.branchOf('proximity.source'), mains: NOTHING, high: proximity, low: proximity }]
+      : []),
+  ];
+}
+
+function injectionsOf(wiring: Wiring, plant: Plant): readonly Injection[] {
+  const { test, standIn } = plant;
+  const into = (line: string, back: string): Port => ({ a: wiring.nodeAt(back), b: wiring.nodeAt(`end.${line}`) });
+  return [
+    ...(test !== null && (test.direct !== 0 || test.halfWave !== 0)
+      ? [{ port: into(test.line, 'end.PE'), mains: NOTHING, direct: test.direct, halfWave: test.halfWave }]
+      : []),
+    ...(standIn.plugged && standIn.leakage !== null && standIn.leakage.dc !== 0
+      ? [{ port: into(standIn.leakage.line, 'car.PE'), mains: NOTHING, direct: standIn.leakage.dc, halfWave: 0 }]
+      : []),
+  ];
+}
+
+export function solve(wiring: Wiring, installation: Parts, plant: Plant): Solution {
+  const reduced = reduce(wiring.plan, valuesOf(wiring, installation, plant));
+  const emfs = emfsOf(wiring, installation, plant);
+  const injections = injectionsOf(wiring, plant);
+  const oneWays = plant.removed.includes('arrester') ? wiring.withoutArresters : wiring.oneWays;
+  return { reduced, emfs, oneWays, injections, planes: potentials(reduced, emfs, oneWays, injections) };
+}

@@ -1,0 +1,27 @@
+/**
+ * What the conductors of this installation ought to read, from lengths and areas: the sums against which dead and
+ * loop readings are held. Written from the design data alone; nothing here looks at the simulated network.
+ */
+import { conductorResistance } from '../laws/conductor.ts';
+import type { Metres, Ohms, SquareMillimetres } from '../laws/quantities.ts';
+import type { Site } from './site.ts';
+
+export interface Cable {
+  readonly length: Metres;
+  readonly area: SquareMillimetres;
+}
+
+/** Length × mΩ/m of the circuit's protective conductor, Ω at 20 °C (IEC 60228 class 2). */
+export const expectedCircuitProtective = ({ circuit }: Site): Ohms =>
+  conductorResistance({ length: circuit.length, area: circuit.protectiveArea, class: 2 });
+
+/** Length × mΩ/m of one line conductor of the circuit, Ω at 20 °C (IEC 60228 class 2). */
+export const expectedCircuitLine = ({ circuit }: Site): Ohms =>
+  conductorResistance({ length: circuit.length, area: circuit.lineArea, class: 2 });
+
+/** One conductor of a tether or a customer's cable, Ω at 20 °C (IEC 60228 class 5), contacts not counted. */
+export const expectedCable = ({ length, area }: Cable): Ohms =>
+  conductorResistance({ length, area, class: 5 });
+
+/** What terminals, poles and plugs may add to a conductor's sum, Ω. Common practice, no source. */
+export const CONTACT_ALLOWANCE: Ohms = 0.05;

@@ -1,0 +1,56 @@
+/**
+ * What a piece of the installation is to the electrical network: a resistance between two named nodes,
+ * perhaps behind a contact. The site, the unit and the vehicle stand-in each describe themselves as a list of
+ * parts; a fault changes parts; the bench turns them into a topology. Which contacts are closed is not known here.
+ */
+import type { Phasor } from '../network/potentials.ts';
+import type { Ohms, Siemens, Volts } from '../laws/quantities.ts';
+
+/** Insulation of an open contact or a broken conductor, Ω. A design choice: finite, so that nothing ever floats. */
+export const OPEN: Ohms = 10e9;
+
+export interface Part {
+  readonly id: string;
+  readonly a: string;
+  readonly b: string;
+  /** Resistance while the path is closed, Ω, at least 0.1 mΩ. */
+  readonly resistance: Ohms;
+  /** Capacitive susceptance at 50 Hz in parallel, S. */
+  readonly susceptance?: Siemens;
+  /** The contact that interrupts the path, by name; without one it is always closed. */
+  readonly contact?: string;
+  /** Resistance across the open contact, Ω; OPEN unless something bleeds across it. */
+  readonly openResistance?: Ohms;
+}
+
+/** A mains source in series with a part, driving current from its `a` to its `b`. */
+export interface Source {
+  readonly part: string;
+  readonly mains: Phasor;
+}
+
+/** A part that conducts one way only, above a drop, in the d.c. planes. */
+export interface OneWayPart {
+  readonly id: string;
+  readonly a: string;
+  readonly b: string;
+  readonly drop: Volts;
+}
+
+/** Every pair of the named conductors once, in the order given. */
+export const pairsOf = <T>(items: readonly T[]): readonly (readonly [T, T])[] =>
+  items.flatMap((a, i) => items.slice(i + 1).map((b): readonly [T, T] => [a, b]));
+
+/** Insulation between every pair of conductors at one place, each as its own part so that a fault can lower one. */
+export const insulationAt = (
+  id: string,
+  place: string,
+  conductors: readonly string[],
+  resistance: Ohms,
+): readonly Part[] =>
+  pairsOf(conductors).map(([x, y]) => ({
+    id: `insulation.${id}.${x}-${y}`,
+    a: `${place}.${x}`,
+    b: `${place}.${y}`,
+    resistance,
+  }));

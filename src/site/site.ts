@@ -1,0 +1,186 @@
+/**
+ * The installation up to the unit's supply terminals: supply, earthing, the circuit and its devices, as data and
+ * as network parts. Shapes are those of the scenario file. The charge point itself is unit/'s business.
+ */
+import type { Live, Line } from '../laws/conductors.ts';
+import { LINES } from '../laws/conductors.ts';
+import { conductorResistance } from '../laws/conductor.ts';
+import type { BreakerType } from '../laws/overcurrent.ts';
+import type { Amps, Metres, Ohms, SquareMillimetres, Volts, Watts } from '../laws/quantities.ts';
+import type { DeviceType, Delay } from '../laws/residualLimits.ts';
+import type { Part, Source } from './part.ts';
+import { OPEN, insulationAt } from './part.ts';
+
+export const EARTHINGS = ['TN-S', 'TN-C-S', 'TT'] as const;
+export type Earthing = (typeof EARTHINGS)[number];
+
+export interface Breaker {
+  readonly type: BreakerType;
+  readonly rating: Amps;
+  readonly breakingCapacity: Amps;
+  readonly poles: number;
+}
+
+export interface ResidualDevice {
+  readonly type: DeviceType;
+  readonly rated: Amps;
+  readonly delay: Delay;
+  readonly poles: number;
+}
+
+export interface Circuit {
+  readonly length: Metres;
+  readonly lineArea: SquareMillimetres;
+  readonly protectiveArea: SquareMillimetres;
+  readonly breaker: Breaker;
+  readonly residualDevice: ResidualDevice | null;
+  /** Resistance of armour, steel or tray in parallel with the circuit's protective conductor, Ω. */
+  readonly parallelEarth: Ohms | null;
+}
+
+export interface Load {
+  readonly line: Line;
+  /** Power at 230 V, W; the load is a resistance. */
+  readonly power: Watts;
+}
+
+export interface Site {
+  readonly phases: 1 | 3;
+  readonly earthing: Earthing;
+  /** No-load voltage of the source, line to neutral, V. */
+  readonly voltage: Volts;
+  /** Line–earth loop at the origin with the earthing conductor off, Ω; on TT it follows from the electrodes. */
+  readonly loopImpedance: Ohms;
+  /** Line–neutral loop at the origin, Ω. */
+  readonly neutralImpedance: Ohms;
+  readonly electrodeResistance: Ohms | null;
+  readonly sourceElectrodeResistance: Ohms;
+  readonly metEarthResistance: Ohms | null;
+  readonly circuit: Circuit;
+  readonly otherLoads: readonly Load[];
+  readonly neighbours: readonly Load[];
+}
+
+export const linesOf = (site: Site): readonly Line[] => LINES.slice(0, site.phases);
+export const livesOf = (site: Site): readonly Live[] => [...linesOf(site), 'N'];
+
+/** Resistance of the remote rod against which the main earthing terminal is measured, Ω. A design choice. */
+const REMOTE_ROD: Ohms = 20;
+/** A closed pole or a made terminal, Ω. Common practice, no source: a few milliohms. */
+const CONTACT: Ohms = 0.001;
+/** Insulation of new circuit cable, Ω for each pair. Common practice, no source: hundreds of megohms and more. */
+const CABLE_INSULATION: Ohms = 2e9;
+/** A balanced three-phase set on the unit circle: −1/2 and √3/2 are written as constants so that every engine agrees. */
+const HALF_ROOT_THREE = 0.8660254037844386;
+const DIRECTIONS: Record<Line, { re: number; im: number }> = {
+  L1: { re: 1, im: 0 },
+  L2: { re: -0.5, im: -HALF_ROOT_THREE },
+  L3: { re: -0.5, im: HALF_ROOT_THREE },
+};
+
+/** Resistance of a load whose power is stated at 230 V, Ω. */
+export const loadResistance = (power: Watts): Ohms => (230 * 230) / power;
+
+/** Half the loop belongs to the line and half to the return (contract: loopImpedance). On TT the line has half the line–neutral loop. */
+const lineImpedance = (site: Site): Ohms =>
+  (site.earthing === 'TT' ? site.neutralImpedance : site.loopImpedance) / 2;
+
+/** The site's mains sources: each line's in series with its own impedance, and the neighbours' behind the same PEN. */
+export function siteSources(site: Site): readonly Source[] {
+  const emf = (line: Line) => ({
+    re: site.voltage * DIRECTIONS[line].re,
+    im: site.voltage * DIRECTIONS[line].im,
+  });
+  return [
+    ...linesOf(site).map((line) => ({ part: `source.${line}`, mains: emf(line) })),
+    ...site.neighbours.map((load, i) => ({ part: `neighbour.${i}`, mains: emf(load.line) })),
+  ];
+}
+
+/** The site as network parts, from the source's star point to the unit's supply terminals. */
+export function siteParts(site: Site): readonly Part[] {
+  return [...supplyParts(site), ...earthingParts(site), ...circuitParts(site)];
+}
+
+function supplyParts(site: Site): readonly Part[] {
+  const line = lineImpedance(site);
+  const neutral = Math.max(0.0001, site.neutralImpedance - line);
+  return [
+    ...linesOf(site).map((l) => ({ id: `source.${l}`, a: 'star', b: `service.${l}`, resistance: line })),
+    // On TN-C-S the return is one PEN conductor: it carries neutral and earth, and may open.
+    site.earthing === 'TN-C-S'
+      ? { id: 'pen', a: 'star', b: 'service.N', resistance: line, contact: 'pen' }
+      : { id: 'source.N', a: 'star', b: 'service.N', resistance: neutral },
+    { id: 'source.electrode', a: 'star', b: 'earth', resistance: site.sourceElectrodeResistance },
+    ...site.otherLoads.map((load, i) => ({
+      id: `load.${i}`,
+      a: `service.${load.line}`,
+      b: 'service.N',
+      resistance: loadResistance(load.power),
+    })),
+    ...site.neighbours.map((load, i) => ({
+      id: `neighbour.${i}`,
+      a: 'star',
+      b: 'service.N',
+      resistance: loadResistance(load.power),
+    })),
+  ];
+}
+
+function earthingParts(site: Site): readonly Part[] {
+  const conductor = { id: 'earthing', contact: 'earthing-conductor', b: 'met', resistance: CONTACT };
+  const ways: Record<Earthing, readonly Part[]> = {
+    'TN-S': [
+      { id: 'source.PE', a: 'star', b: 'service.PE', resistance: site.loopImpedance / 2 },
+      { ...conductor, a: 'service.PE' },
+    ],
+    'TN-C-S': [{ ...conductor, a: 'service.N' }],
+    TT: [
+      {
+        id: 'electrode',
+        a: 'earth',
+        b: 'met',
+        resistance: site.electrodeResistance ?? OPEN,
+        contact: 'electrode',
+      },
+    ],
+  };
+  return [
+    ...ways[site.earthing],
+    { id: 'met.earth', a: 'met', b: 'earth', resistance: site.metEarthResistance ?? OPEN },
+    { id: 'board.PE', a: 'met', b: 'origin.PE', resistance: CONTACT },
+    { id: 'rod', a: 'earth', b: 'rod', resistance: REMOTE_ROD },
+  ];
+}
+
+function circuitParts(site: Site): readonly Part[] {
+  const { circuit } = site;
+  const run = (area: SquareMillimetres) =>
+    Math.max(0.0001, conductorResistance({ length: circuit.length, area, class: 2 }));
+  const lives = livesOf(site);
+  return [
+    ...lives.map((x) => ({
+      id: `origin.${x}`,
+      a: `service.${x}`,
+      b: `origin.${x}`,
+      resistance: CONTACT,
+      contact: `origin.${x}`,
+    })),
+    ...lives.map((x) => ({
+      id: `circuit.${x}`,
+      a: `origin.${x}`,
+      b: `supply.${x}`,
+      resistance: run(circuit.lineArea),
+    })),
+    { id: 'circuit.PE', a: 'origin.PE', b: 'supply.PE', resistance: run(circuit.protectiveArea) },
+    { id: 'circuit.parallel', a: 'met', b: 'bar', resistance: circuit.parallelEarth ?? OPEN },
+    ...linesOf(site).map((x) => ({
+      id: `link.${x}-PE`,
+      a: `origin.${x}`,
+      b: 'origin.PE',
+      resistance: CONTACT,
+      contact: `link.${x}-PE`,
+    })),
+    ...insulationAt('circuit', 'supply', [...lives, 'PE'], CABLE_INSULATION),
+  ];
+}

@@ -1,0 +1,131 @@
+/**
+ * One charge point's design: the maker's sheet, which the trainee may read, and the hidden details that make two
+ * sound units differ a little (pick-ups, delays, levels). A fault changes the hidden details or a rule, never the
+ * sheet; a not-fault changes the sheet before the rest is drawn.
+ */
+import type { Live } from '../laws/conductors.ts';
+import { LIVES } from '../laws/conductors.ts';
+import type { CableCoding } from '../laws/proximity.ts';
+import type { Amps, Hertz, Metres, Ohms, Seconds, SquareMillimetres, Volts } from '../laws/quantities.ts';
+import type { DeviceType } from '../laws/residualLimits.ts';
+
+export const OUTLETS = ['tethered', 'socket'] as const;
+export type Outlet = (typeof OUTLETS)[number];
+export const OPEN_PEN_KINDS = ['none', 'voltage-window', 'earth-sensing', 'other'] as const;
+export type OpenPenKind = (typeof OPEN_PEN_KINDS)[number];
+export const PERMISSIONS = ['open', 'authorise', 'held'] as const;
+export type Permission = (typeof PERMISSIONS)[number];
+export const DIODE_CHECKS = ['before-closing', 'always'] as const;
+export type DiodeCheck = (typeof DIODE_CHECKS)[number];
+/** What a latched reason waits for: no vehicle, the reset button, a return of supply, or nothing but its cause gone. */
+export const CLEARINGS = ['state-A', 'reset', 'supply', 'self'] as const;
+export type Clearing = (typeof CLEARINGS)[number];
+export const LATCH_REASONS = ['E', 'F', 'diode', 'residual', 'direct', 'openPen'] as const;
+export type LatchReason = (typeof LATCH_REASONS)[number];
+
+export interface CodedCable {
+  readonly length: Metres;
+  readonly area: SquareMillimetres;
+  readonly coding: CableCoding;
+}
+
+export interface ResidualProtection {
+  /** The a.c. device inside the unit, or null where it stands upstream. */
+  readonly type: DeviceType | null;
+  readonly rated: Amps | null;
+  /** What it opens: the unit's own breaker (the unit goes dark) or the contactor. */
+  readonly by: 'breaker' | 'contactor' | null;
+  /** The smooth-d.c. detector (IEC 62955): with its own contacts and a.c. device, or monitoring only, or none. */
+  readonly direct: 'protective' | 'monitoring' | null;
+}
+
+/** The maker's extract: shown to the trainee in every scenario. */
+export interface UnitSheet {
+  readonly outlet: Outlet;
+  readonly ratedCurrent: Amps;
+  readonly setCurrent: Amps;
+  /** The tether, or the customer's cable that is at hand for a socket-outlet. */
+  readonly cable: CodedCable;
+  readonly residual: ResidualProtection;
+  readonly openPen: OpenPenKind;
+  readonly surgeArrester: boolean;
+  readonly ventilation: boolean;
+  readonly insulationTestVoltageMax: Volts;
+  readonly startUp: Seconds;
+  /** Longest random delay before an offer, s. */
+  readonly startDelay: Seconds;
+  readonly permission: Permission;
+  readonly loadLimit: Amps | null;
+  readonly holdInB: boolean;
+  readonly diodeCheck: DiodeCheck;
+  readonly poleBleed: Ohms | null;
+  readonly clearsBy: Readonly<Record<LatchReason, Clearing>>;
+}
+
+export interface PoleDesign {
+  readonly welded: boolean;
+}
+
+export interface UnitDesign {
+  readonly sheet: UnitSheet;
+  readonly pilot: { readonly positive: Volts; readonly negative: Volts; readonly frequency: Hertz };
+  /** Boundaries between A/B, B/C, C/D, D/E, E/invalid and invalid/F, V, inside the bands that Table A.4 leaves to the designer. */
+  readonly thresholds: readonly [Volts, Volts, Volts, Volts, Volts, Volts];
+  readonly poles: Readonly<Record<Live, PoleDesign>>;
+  /** How the control knows that no pole has stayed closed: a contact linked to every pole, or not at all. */
+  readonly weldCheck: 'linked-contact' | 'none';
+  /** Whether a wrong low half is ever looked at. */
+  readonly diodeRule: 'checked' | 'ignored';
+  /** Residual currents at which the sensors begin to act, A; Infinity: never. */
+  readonly residualPickup: Amps;
+  readonly directPickup: Amps;
+  readonly timing: {
+    readonly debounce: Seconds;
+    readonly beforeClosing: Seconds;
+    readonly closing: Seconds;
+    readonly opening: Seconds;
+    readonly lock: Seconds;
+  };
+  /** Random start delay as a share (0–1) of the sheet's longest; a new share is drawn for each session. */
+  readonly delayShare: (session: number) => number;
+}
+
+/** A number in [0, 1) that depends on nothing but its key. */
+export type Draw = (key: string) => number;
+
+const between = (share: number, low: number, high: number): number => low + share * (high - low);
+
+/**
+ * A sound unit to the sheet. Spreads are trade judgement (common practice, no source) kept inside the published
+ * limits: levels ±1 % against ±5 % (IEC 61851-1:2017 Table A.2), frequency ±0.3 % against ±0.5 % (A.4.4),
+ * 20–26 mA a.c. for a 30 mA device (IEC 61008-1: 15–30 mA), 3.8–5.2 mA d.c. (IEC 62955 9.9.2.1: 3–6 mA),
+ * opening in 60 ms at most against 100 ms (Table A.6).
+ */
+export function soundDesign(sheet: UnitSheet, draw: Draw): UnitDesign {
+  const rated = sheet.residual.rated ?? 0.03;
+  return {
+    sheet,
+    pilot: {
+      positive: between(draw('pilot positive'), 11.88, 12.12),
+      negative: between(draw('pilot negative'), -12.12, -11.88),
+      frequency: between(draw('pilot frequency'), 997, 1003),
+    },
+    thresholds: [10.5, 7.5, 4.5, 1.5, -1.5, -10.5],
+    poles: { L1: { welded: false }, L2: { welded: false }, L3: { welded: false }, N: { welded: false } },
+    weldCheck: 'linked-contact',
+    diodeRule: 'checked',
+    residualPickup: rated * between(draw('residual pick-up'), 0.67, 0.87),
+    directPickup: between(draw('direct pick-up'), 0.0038, 0.0052),
+    timing: {
+      debounce: between(draw('debounce'), 0.018, 0.03),
+      beforeClosing: between(draw('before closing'), 0.3, 0.9),
+      closing: between(draw('closing'), 0.015, 0.025),
+      opening: between(draw('opening'), 0.01, 0.02),
+      lock: between(draw('lock'), 0.3, 0.5),
+    },
+    delayShare: (session) => draw(`start delay ${session}`),
+  };
+}
+
+/** The lives that have a pole in a unit on this number of phases. */
+export const polesOf = (phases: 1 | 3): readonly Live[] => (phases === 1 ? ['L1', 'N'] : LIVES);

@@ -1,0 +1,76 @@
+/**
+ * From volts to bands: what the unit's own circuits make of the voltages at its terminals. Thresholds live in the
+ * design. Whoever solves the network supplies the voltages; nothing here knows the chart.
+ */
+import type { Line } from '../laws/conductors.ts';
+import type { CableCoding } from '../laws/proximity.ts';
+import { CODING_RANGES, UNPLUGGED_ABOVE, readCoding } from '../laws/proximity.ts';
+import type { Ohms, Volts } from '../laws/quantities.ts';
+import type { UnitDesign } from './design.ts';
+import { PROXIMITY_SOURCE } from './parts.ts';
+import type { PilotBand, Sensed } from './sensed.ts';
+import { PILOT_BANDS } from './sensed.ts';
+
+/** What the unit's sensing circuits are connected to. */
+export interface AtTheUnit {
+  /** Line to neutral behind the unit's own breaker, r.m.s. */
+  readonly supply: Readonly<Partial<Record<Line, Volts>>>;
+  /** Pilot terminal to PE bar, both halves. */
+  readonly pilotHigh: Volts;
+  readonly pilotLow: Volts;
+  readonly oscillating: boolean;
+  /** Proximity contact to PE bar; of no meaning on a tethered unit. */
+  readonly proximity: Volts;
+  readonly anyPoleClosed: boolean;
+  readonly plug: 'out' | 'in' | 'held';
+}
+
+/** The electronics run from this voltage up, V. A design choice. */
+const POWER_UP: Volts = 150;
+/** A line below this is missing, V. A design choice. */
+const LINE_PRESENT: Volts = 100;
+/** Outside this range a unit does not start supplying, V. A design choice, wider than 216.2–253 V. */
+const WORKING_RANGE = { least: 180, greatest: 270 };
+/** The low half of a sound pilot, V (IEC 61851-1:2017 Table A.4). */
+const LOW_HALF = { least: -13, greatest: -11 };
+
+export const isPowered = (at: AtTheUnit): boolean => (at.supply.L1 ?? 0) >= POWER_UP;
+
+export function sense(design: UnitDesign, at: AtTheUnit): Sensed {
+  const lines = Object.entries(at.supply) as [Line, Volts][];
+  const present = lines.filter(([, volts]) => volts >= LINE_PRESENT).map(([, volts]) => volts);
+  return {
+    supply: present.some((v) => v < WORKING_RANGE.least)
+      ? 'low'
+      : present.some((v) => v > WORKING_RANGE.greatest)
+        ? 'high'
+        : 'within',
+    missing: lines.filter(([, volts]) => volts < LINE_PRESENT).map(([line]) => line),
+    pilot: pilotBand(design, at.pilotHigh),
+    lowHalf: !at.oscillating
+      ? 'none'
+      : at.pilotLow >= LOW_HALF.least && at.pilotLow <= LOW_HALF.greatest
+        ? 'sound'
+        : 'wrong',
+    proximity: design.sheet.outlet === 'socket' ? proximityOf(at.proximity) : 'none',
+    linkedContact: at.anyPoleClosed ? 'closed' : 'open',
+    plug: at.plug,
+  };
+}
+
+function pilotBand(design: UnitDesign, high: Volts): PilotBand {
+  const step = design.thresholds.findIndex((edge) => high >= edge);
+  return (step < 0 ? PILOT_BANDS.at(-1) : PILOT_BANDS[step]) as PilotBand;
+}
+
+/** The gaps between the printed ranges are the designer's: this unit takes the lower current (IEC 61851-1:2017 Table B.2). */
+function proximityOf(volts: Volts): CableCoding | 'none' | 'invalid' {
+  const resistance: Ohms = (PROXIMITY_SOURCE.resistance * volts) / (PROXIMITY_SOURCE.volts - volts);
+  if (!(resistance <= UNPLUGGED_ABOVE)) return 'none';
+  const read = readCoding(Math.max(0, resistance));
+  if (read !== 'gap') return read;
+  if (resistance < CODING_RANGES[63].least) return 63;
+  if (resistance < CODING_RANGES[32].least) return 32;
+  if (resistance < CODING_RANGES[20].least) return 20;
+  return resistance < CODING_RANGES[13].least ? 13 : 'none';
+}

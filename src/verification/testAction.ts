@@ -1,0 +1,93 @@
+/**
+ * What a test action is: how a faultless trainee does it, and what a correct unit and a sound circuit should and
+ * should not do, written from the standards and the unit's sheet. Nothing here looks inside the simulation: an
+ * expectation is judged on what was read, seen and heard.
+ */
+import type { Family } from '../faults/families.ts';
+import type { OperationInput } from '../bench/operation.ts';
+import type { Quantity, Reading, Unit } from '../bench/reading.ts';
+import type { Site } from '../site/site.ts';
+import type { UnitSheet } from '../unit/design.ts';
+import type { Observed } from './observed.ts';
+import type { Source } from './sources.ts';
+
+/** What the papers say: the installation's design data and the unit's sheet. All that an expectation may depend on. */
+export interface Papers {
+  readonly site: Site;
+  readonly sheet: UnitSheet;
+}
+
+export const STAGES = ['before power', 'with power', 'protection', 'fault response'] as const;
+export type Stage = (typeof STAGES)[number];
+export type Supply = 'isolated' | 'energised';
+
+export type Finding = 'met' | 'broken' | 'not shown';
+
+export interface Expectation {
+  readonly id: string;
+  /** True: it should do what `text` says; false: it should not. */
+  readonly should: boolean;
+  /** Completes "A correct unit …" or "A sound circuit …"; names no cause. */
+  readonly text: string;
+  readonly why: string;
+  readonly source: Source;
+  readonly of: 'unit' | 'circuit';
+  /** Where to look when it is broken. */
+  readonly points: readonly Family[];
+  /** `met`: as it should be, whichever way round the line is. */
+  readonly judge: (observed: Observed) => Finding;
+}
+
+/** A line whose right answer is that this test cannot tell. */
+export interface Untold {
+  readonly id: string;
+  readonly text: string;
+  readonly why: string;
+  readonly source: Source;
+}
+
+/** A figure that a correct unit gives, to be said beforehand. */
+export interface Figure {
+  readonly id: string;
+  readonly text: string;
+  readonly unit: 'A' | 'V' | 'Ω';
+  readonly value: number;
+  /** Half-width within which the answer is right. */
+  readonly tolerance: number;
+  readonly why: string;
+  readonly source: Source;
+}
+
+export interface Limit {
+  readonly id: string;
+  readonly text: string;
+  readonly quantity: Quantity;
+  readonly unit: Unit;
+  readonly limit: number;
+  /** `most`: the value may not be above the limit; `least`: not below. */
+  readonly kind: 'most' | 'least';
+  /** How the limit comes about, written out. */
+  readonly sum: string;
+  readonly source: Source;
+  readonly points: readonly Family[];
+  /** The readings it applies to. */
+  readonly applies: (sample: Reading) => boolean;
+}
+
+export interface TestAction {
+  readonly id: string;
+  readonly title: string;
+  readonly stage: Stage;
+  /** The state of the supply in which the test is done, and in which it leaves the installation. */
+  readonly from: Supply;
+  readonly leaves: Supply;
+  /** Why the test is done, in a sentence. */
+  readonly purpose: string;
+  readonly steps: (papers: Papers) => readonly OperationInput[];
+  readonly expectations: (papers: Papers) => readonly Expectation[];
+  readonly untold: (papers: Papers) => readonly Untold[];
+  readonly figures: (papers: Papers) => readonly Figure[];
+  readonly limits: (papers: Papers) => readonly Limit[];
+  /** Broken findings after which a faultless trainee goes no further, by expectation or limit id, with the reason. */
+  readonly stops: Readonly<Record<string, string>>;
+}
