@@ -16,7 +16,10 @@ import { PLACES } from './terminals.ts';
 const number = (least: number, greatest: number) =>
   v.pipe(v.number(), v.finite(), v.minValue(least), v.maxValue(greatest));
 
-const terminal = v.pipe(v.string(), v.regex(/^(met|earth|case|(origin|supply|outlet)\.(L1|L2|L3|N|PE|CP|PP))$/));
+const terminal = v.pipe(
+  v.string(),
+  v.regex(/^(met|earth|case|(origin|supply|outlet)\.(L1|L2|L3|N|PE|CP|PP))$/),
+);
 const probe = v.union([terminal, v.pipe(v.array(terminal), v.minLength(1), v.maxLength(6))]);
 const between = v.tuple([probe, probe]);
 const line = v.optional(v.picklist(LINES), 'L1');

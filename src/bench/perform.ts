@@ -4,16 +4,16 @@
  */
 import type { Seconds } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
-import { livesOf } from '../site/site.ts';
 import { pairsOf } from '../site/part.ts';
+import { livesOf } from '../site/site.ts';
 import type { Indicator } from '../unit/unitChart.ts';
+import { voltage } from './instruments/voltageTools.ts';
 import { measure } from './measure.ts';
 import type { Operation } from './operation.ts';
 import { polesOpenedBy } from './plant.ts';
 import { leadsOn } from './port.ts';
 import type { Reading } from './reading.ts';
 import { shown } from './reading.ts';
-import { voltage } from './instruments/voltageTools.ts';
 import type { UnsafeAct } from './unsafe.ts';
 import { learn, unsafeIn } from './unsafe.ts';
 import type { Happening, World } from './world.ts';
@@ -29,6 +29,17 @@ export const DURATIONS = {
   'reset upstream': 1,
   'reset supply': 10,
 } as const satisfies Record<string, Seconds>;
+
+/** Operations that leave every position as it was; of the measurements only the opening time does not. */
+const PASSIVE: readonly Operation['op'][] = [
+  'check-instruments',
+  'discharge',
+  'null-leads',
+  'stop',
+  'prove-dead',
+  'wait',
+  'measure',
+];
 
 export interface Seen {
   readonly at: Seconds;
@@ -51,6 +62,7 @@ export function perform(world: World, operation: Operation): Outcome {
   world.happenings = [];
   const unsafe = unsafeIn(world, operation);
   const { readings, refused } = act(world, operation, key);
+  if (!PASSIVE.includes(operation.op) || changesState(operation)) world.changedAt = world.timeline.now;
   return {
     readings,
     seen: look(world),
@@ -59,6 +71,9 @@ export function perform(world: World, operation: Operation): Outcome {
     refused,
   };
 }
+
+const changesState = (operation: Operation): boolean =>
+  operation.op === 'measure' && operation.quantity === 'opening-time';
 
 export function look(world: World): Seen {
   const { standIn, plugLock } = world.plant;
@@ -139,7 +154,9 @@ function wait(world: World, time: Seconds): Done {
 function isolate(world: World, { poles, lock }: OperationNamed<'isolate'>): Done {
   const { site } = world.installation;
   const opened =
-    poles === 'all' ? livesOf(site) : polesOpenedBy(site, Math.min(site.circuit.breaker.poles, livesOf(site).length));
+    poles === 'all'
+      ? livesOf(site)
+      : polesOpenedBy(site, Math.min(site.circuit.breaker.poles, livesOf(site).length));
   return set(world, { isolated: opened, locked: lock });
 }
 

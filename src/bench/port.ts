@@ -2,10 +2,11 @@
  * Two leads on the bench: what they see of the network with joined terminals joined, and whether a person or an
  * instrument would call it live.
  */
-import type { Port, Phasor } from '../network/potentials.ts';
+
+import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
 import type { Seen } from '../network/port.ts';
 import { seenFrom } from '../network/port.ts';
-import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
+import type { Phasor, Port } from '../network/potentials.ts';
 import type { Part } from '../site/part.ts';
 import type { Probe } from './terminals.ts';
 import { nodeOf, terminalsIn } from './terminals.ts';
@@ -40,10 +41,11 @@ export function leadsOn(world: World, a: Probe, b: Probe): Leads {
 }
 
 const joined = (nodes: readonly string[]): readonly Part[] =>
-  nodes.slice(1).map((node) => ({ id: `join.${nodes[0]}.${node}`, a: nodes[0] as string, b: node, resistance: JOIN }));
+  nodes
+    .slice(1)
+    .map((node) => ({ id: `join.${nodes[0]}.${node}`, a: nodes[0] as string, b: node, resistance: JOIN }));
 
-export const seenBy = ({ port, solution }: Leads): Seen =>
-  seenFrom(solution.reduced, solution.planes, port);
+export const seenBy = ({ port, solution }: Leads): Seen => seenFrom(solution.reduced, solution.planes, port);
 
 export const modulus = ({ re, im }: Phasor): number => Math.sqrt(re * re + im * im);
 
@@ -55,9 +57,13 @@ export const loadedVolts = ({ open, impedance }: Seen, load: Ohms): Volts =>
  * Live: more than 50 V open, and more than 0.5 mA through 2 kΩ. A design choice, from memory of touch-current
  * practice; an unloaded node behind good insulation shows tens of volts and is not live.
  */
-export const LIVE = { volts: 50, amps: 0.0005, through: 2000 } as const satisfies Record<string, Volts | Amps | Ohms>;
+export const LIVE = { volts: 50, amps: 0.0005, through: 2000 } as const satisfies Record<
+  string,
+  Volts | Amps | Ohms
+>;
 
 export const isLive = (seen: Seen): boolean =>
   modulus(seen.open.mains) > LIVE.volts && loadedVolts(seen, LIVE.through) / LIVE.through > LIVE.amps;
 
-export const liveBetween = (world: World, a: Probe, b: Probe): boolean => isLive(seenBy(leadsOn(world, a, b)));
+export const liveBetween = (world: World, a: Probe, b: Probe): boolean =>
+  isLive(seenBy(leadsOn(world, a, b)));

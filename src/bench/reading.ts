@@ -7,8 +7,8 @@
  * memory); `uncertainty` is the half-width at the shown value.
  */
 import { currentForDuty } from '../laws/pilotDuty.ts';
-import type { Draw } from '../unit/design.ts';
 import type { Amps, Duty, Hertz, Ohms, Seconds, Volts } from '../laws/quantities.ts';
+import type { Draw } from '../unit/design.ts';
 
 export const QUANTITIES = [
   'continuity',
@@ -223,6 +223,8 @@ function shownResidual(value: number, details: Details, frame: Frame, key: strin
     tripMs:
       details.tripMs === null || details.tripMs === undefined
         ? null
-        : Math.round(Math.max(0, details.tripMs + 1000 * SCALES.time.digits * swing(draw, `digits ${key} time`))),
+        : Math.round(
+            Math.max(0, details.tripMs + 1000 * SCALES.time.digits * swing(draw, `digits ${key} time`)),
+          ),
   };
 }

@@ -2,13 +2,14 @@
  * What the protective devices feel in a solved network: residual currents as the sum over all live conductors
  * through each device, smooth d.c. apart, line currents in the breaker; and the time in which each would trip.
  */
+
+import type { Parts } from '../faults/parts.ts';
 import { breakerTripTime } from '../laws/overcurrent.ts';
 import type { Amps, Seconds } from '../laws/quantities.ts';
 import { directTripTime, residualTripTime } from '../laws/residualCurves.ts';
 import type { Delay, DeviceType } from '../laws/residualLimits.ts';
 import { branchCurrent } from '../network/potentials.ts';
 import { linesOf, livesOf } from '../site/site.ts';
-import type { Parts } from '../faults/parts.ts';
 import type { Plant } from './plant.ts';
 import type { Solution, Wiring } from './wiring.ts';
 
@@ -74,7 +75,11 @@ export function tripTimes(
   // A device that opens the contactor is part of the electronics; one that opens its own breaker needs no supply.
   const alive = residual.by === 'breaker' || powered;
   const lineCurrents = linesOf(site).map((line) => {
-    const { re, im } = branchCurrent(solution.reduced, solution.planes, wiring.branchOf(`origin.${line}`)).mains;
+    const { re, im } = branchCurrent(
+      solution.reduced,
+      solution.planes,
+      wiring.branchOf(`origin.${line}`),
+    ).mains;
     return Math.sqrt(re * re + im * im);
   });
   return {

@@ -3,8 +3,8 @@
  * leakage. Drawn as its circuit; its settings are data.
  */
 import type { Line } from '../laws/conductors.ts';
-import type { CableCoding } from '../laws/proximity.ts';
 import { VEHICLE } from '../laws/pilotLevels.ts';
+import type { CableCoding } from '../laws/proximity.ts';
 import type { Amps } from '../laws/quantities.ts';
 import type { OneWayPart, Part } from '../site/part.ts';
 

@@ -28,7 +28,8 @@ export function terminalsOf(site: Site): readonly Terminal[] {
   ];
 }
 
-export const terminalsIn = (probe: Probe): readonly Terminal[] => (typeof probe === 'string' ? [probe] : probe);
+export const terminalsIn = (probe: Probe): readonly Terminal[] =>
+  typeof probe === 'string' ? [probe] : probe;
 
 export const labelOf = (probe: Probe): string => terminalsIn(probe).join(' + ');
 

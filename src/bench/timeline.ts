@@ -30,7 +30,12 @@ export class Timeline {
 
   /** Enters something due at a time, not before now. */
   at(due: Microseconds, rank: Rank, run: () => void): Ticket {
-    const ticket = { due: Math.max(due, this.now), rank: RANKS.indexOf(rank), sequence: this.sequence++, run };
+    const ticket = {
+      due: Math.max(due, this.now),
+      rank: RANKS.indexOf(rank),
+      sequence: this.sequence++,
+      run,
+    };
     const place = this.queue.findIndex((other) => comesBefore(ticket, other));
     this.queue.splice(place < 0 ? this.queue.length : place, 0, ticket);
     return ticket;
@@ -64,7 +69,7 @@ export class Timeline {
 
   /** The same queue in the form that the statechart's timers use; `onTimer` is told of each that fires. */
   asClock(onTimer: () => void): {
-    setTimeout: (run: (...args: void[]) => void, ms: number) => Ticket;
+    setTimeout: (run: (...args: undefined[]) => void, ms: number) => Ticket;
     clearTimeout: (ticket: Ticket) => void;
   } {
     return {

@@ -176,7 +176,8 @@ const reachable = (world: World, terminal: string): boolean =>
 /** Live to each other or to the main earthing terminal, through the stated load. */
 const touchesLive = (world: World, between: Between): boolean =>
   terminalsOf(between).every((t) => reachable(world, t)) &&
-  (liveBetween(world, between[0], between[1]) || terminalsOf(between).some((t) => liveBetween(world, t, 'met')));
+  (liveBetween(world, between[0], between[1]) ||
+    terminalsOf(between).some((t) => liveBetween(world, t, 'met')));
 
 const onPilot = (between: Between): boolean =>
   terminalsOf(between).some((t) => t.endsWith('.CP') || t.endsWith('.PP'));
@@ -222,9 +223,7 @@ function insulationFailure(
     terminalsOf(measurement.between).some((t) => !isAt(t, 'outlet'));
   if (throughElectronics || onPilot(measurement.between)) return null;
   const { minimum } = minimumInsulation(230);
-  return reading.value !== null && reading.value < minimum
-    ? `insulation under ${minimum / 1e6} MΩ`
-    : null;
+  return reading.value !== null && reading.value < minimum ? `insulation under ${minimum / 1e6} MΩ` : null;
 }
 
 function earthFailure(world: World, between: Between, reading: Reading): string | null {

@@ -2,18 +2,19 @@
  * The parts of one installation as a network of fixed topology, and its solution for a position of the plant.
  * Knows no time and no logic.
  */
-import { plan } from '../network/plan.ts';
+
+import type { Parts } from '../faults/parts.ts';
 import type { Plan } from '../network/plan.ts';
+import { plan } from '../network/plan.ts';
 import type { Emf, Injection, OneWay, Planes, Port } from '../network/potentials.ts';
 import { potentials } from '../network/potentials.ts';
-import { reduce } from '../network/reduce.ts';
 import type { Reduced } from '../network/reduce.ts';
+import { reduce } from '../network/reduce.ts';
 import type { Topology } from '../network/topology.ts';
-import { PROXIMITY_SOURCE } from '../unit/parts.ts';
-import type { Parts } from '../faults/parts.ts';
 import type { OneWayPart, Part } from '../site/part.ts';
 import { OPEN } from '../site/part.ts';
 import { linesOf } from '../site/site.ts';
+import { PROXIMITY_SOURCE } from '../unit/parts.ts';
 import type { Plant } from './plant.ts';
 import { contactsOf, settingOf } from './plant.ts';
 import { standInOneWays, standInParts } from './standIn.ts';
@@ -93,9 +94,7 @@ export function valuesOf(wiring: Wiring, installation: Parts, plant: Plant) {
   const susceptance = new Float64Array(wiring.parts.length);
   for (const [i, part] of wiring.parts.entries()) {
     const isClosed = part.contact === undefined || closed[part.contact] === true;
-    const resistance = isClosed
-      ? (settingOf(part, plant) ?? part.resistance)
-      : (part.openResistance ?? OPEN);
+    const resistance = isClosed ? (settingOf(part, plant) ?? part.resistance) : (part.openResistance ?? OPEN);
     conductance[i] = 1 / resistance;
     susceptance[i] = isClosed ? (part.susceptance ?? 0) : 0;
   }
@@ -129,13 +128,23 @@ export function emfsOf(wiring: Wiring, installation: Parts, plant: Plant): reado
 
 function injectionsOf(wiring: Wiring, plant: Plant): readonly Injection[] {
   const { test, standIn } = plant;
-  const into = (line: string, back: string): Port => ({ a: wiring.nodeAt(back), b: wiring.nodeAt(`end.${line}`) });
+  const into = (line: string, back: string): Port => ({
+    a: wiring.nodeAt(back),
+    b: wiring.nodeAt(`end.${line}`),
+  });
   return [
     ...(test !== null && (test.direct !== 0 || test.halfWave !== 0)
       ? [{ port: into(test.line, 'end.PE'), mains: NOTHING, direct: test.direct, halfWave: test.halfWave }]
       : []),
     ...(standIn.plugged && standIn.leakage !== null && standIn.leakage.dc !== 0
-      ? [{ port: into(standIn.leakage.line, 'car.PE'), mains: NOTHING, direct: standIn.leakage.dc, halfWave: 0 }]
+      ? [
+          {
+            port: into(standIn.leakage.line, 'car.PE'),
+            mains: NOTHING,
+            direct: standIn.leakage.dc,
+            halfWave: 0,
+          },
+        ]
       : []),
   ];
 }

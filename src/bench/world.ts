@@ -4,19 +4,19 @@
  */
 import type { Actor } from 'xstate';
 import { createActor } from 'xstate';
+import type { Parts } from '../faults/parts.ts';
+import { LIVES } from '../laws/conductors.ts';
 import type { Amps, Microseconds, Seconds } from '../laws/quantities.ts';
 import { microseconds } from '../laws/quantities.ts';
 import { difference, type Port } from '../network/potentials.ts';
 import { linesOf } from '../site/site.ts';
-import { LIVES } from '../laws/conductors.ts';
+import type { Draw } from '../unit/design.ts';
 import type { AtTheUnit } from '../unit/sense.ts';
 import { isPowered, sense } from '../unit/sense.ts';
 import type { Sensed, UnitEvent } from '../unit/sensed.ts';
 import { sameSensed } from '../unit/sensed.ts';
 import type { Commands, Indicator } from '../unit/unitChart.ts';
 import { commandsOf, unitChart } from '../unit/unitChart.ts';
-import type { Draw } from '../unit/design.ts';
-import type { Parts } from '../faults/parts.ts';
 import type { Seed } from './draw.ts';
 import { drawer } from './draw.ts';
 import type { Knowledge } from './knowledge.ts';
@@ -61,6 +61,8 @@ export interface World {
   lastSent: Sensed | null;
   happenings: Happening[];
   knowledge: Knowledge;
+  /** When anything was last switched, set or moved by hand. */
+  changedAt: Microseconds;
   /** Operations done so far: the key of a reading's error. */
   operations: number;
   readonly counts: { solves: number; chartEvents: number };
@@ -114,6 +116,7 @@ export function assemble(installation: Parts, seed: Seed): World {
     lastSent: null,
     happenings: [],
     knowledge: nothingKnown(),
+    changedAt: 0,
     operations: 0,
     counts,
   };
@@ -259,7 +262,8 @@ function atTheUnit(world: World): AtTheUnit {
     anyPoleClosed: LIVES.some(
       (pole) => (pole === 'N' || linesOf(site).includes(pole)) && poleClosed(world.plant, design, pole),
     ),
-    plug: plugPosition(world.plant),
+    // A tether has no plug at the unit: only a socket-outlet can feel one.
+    plug: design.sheet.outlet === 'socket' ? plugPosition(world.plant) : 'out',
   };
 }
 

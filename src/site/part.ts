@@ -3,8 +3,9 @@
  * perhaps behind a contact. The site, the unit and the vehicle stand-in each describe themselves as a list of
  * parts; a fault changes parts; the bench turns them into a topology. Which contacts are closed is not known here.
  */
-import type { Phasor } from '../network/potentials.ts';
+
 import type { Ohms, Siemens, Volts } from '../laws/quantities.ts';
+import type { Phasor } from '../network/potentials.ts';
 
 /** Insulation of an open contact or a broken conductor, Ω. A design choice: finite, so that nothing ever floats. */
 export const OPEN: Ohms = 10e9;

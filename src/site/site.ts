@@ -2,14 +2,15 @@
  * The installation up to the unit's supply terminals: supply, earthing, the circuit and its devices, as data and
  * as network parts. Shapes are those of the scenario file. The charge point itself is unit/'s business.
  */
-import type { Live, Line } from '../laws/conductors.ts';
-import { LINES } from '../laws/conductors.ts';
+
 import { conductorResistance } from '../laws/conductor.ts';
+import type { Line, Live } from '../laws/conductors.ts';
+import { LINES } from '../laws/conductors.ts';
 import type { BreakerType } from '../laws/overcurrent.ts';
 import type { Amps, Metres, Ohms, SquareMillimetres, Volts, Watts } from '../laws/quantities.ts';
-import type { DeviceType, Delay } from '../laws/residualLimits.ts';
+import type { Delay, DeviceType } from '../laws/residualLimits.ts';
 import type { Part, Source } from './part.ts';
-import { OPEN, insulationAt } from './part.ts';
+import { insulationAt, OPEN } from './part.ts';
 
 export const EARTHINGS = ['TN-S', 'TN-C-S', 'TT'] as const;
 export type Earthing = (typeof EARTHINGS)[number];

@@ -3,13 +3,14 @@
  * socket with the customer's cable. Nodes: `supply.X` terminals, `inner.X` behind the unit's own breaker, `bar` its
  * PE bar, `socket.X` its own outlet contacts, `end.X` the far end of tether or cable. The stand-in is bench/'s.
  */
-import type { Live } from '../laws/conductors.ts';
-import { codingResistance } from '../laws/proximity.ts';
+
 import { conductorResistance } from '../laws/conductor.ts';
+import type { Live } from '../laws/conductors.ts';
 import { PILOT_SOURCE } from '../laws/pilotLevels.ts';
+import { codingResistance } from '../laws/proximity.ts';
 import type { Ohms, Siemens } from '../laws/quantities.ts';
 import type { OneWayPart, Part } from '../site/part.ts';
-import { OPEN, insulationAt } from '../site/part.ts';
+import { insulationAt, OPEN } from '../site/part.ts';
 import type { UnitDesign, UnitSheet } from './design.ts';
 import { polesOf } from './design.ts';
 

@@ -4,7 +4,7 @@
  */
 import type { Line } from '../laws/conductors.ts';
 import type { CableCoding } from '../laws/proximity.ts';
-import { CODING_RANGES, UNPLUGGED_ABOVE, readCoding } from '../laws/proximity.ts';
+import { CODING_RANGES, readCoding, UNPLUGGED_ABOVE } from '../laws/proximity.ts';
 import type { Ohms, Volts } from '../laws/quantities.ts';
 import type { UnitDesign } from './design.ts';
 import { PROXIMITY_SOURCE } from './parts.ts';

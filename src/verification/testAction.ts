@@ -3,9 +3,10 @@
  * should not do, written from the standards and the unit's sheet. Nothing here looks inside the simulation: an
  * expectation is judged on what was read, seen and heard.
  */
-import type { Family } from '../faults/families.ts';
+
 import type { OperationInput } from '../bench/operation.ts';
 import type { Quantity, Reading, Unit } from '../bench/reading.ts';
+import type { Family } from '../faults/families.ts';
 import type { Site } from '../site/site.ts';
 import type { UnitSheet } from '../unit/design.ts';
 import type { Observed } from './observed.ts';
@@ -83,6 +84,8 @@ export interface TestAction {
   readonly leaves: Supply;
   /** Why the test is done, in a sentence. */
   readonly purpose: string;
+  /** Whether the papers give anything to test. */
+  readonly applies: (papers: Papers) => boolean;
   readonly steps: (papers: Papers) => readonly OperationInput[];
   readonly expectations: (papers: Papers) => readonly Expectation[];
   readonly untold: (papers: Papers) => readonly Untold[];

@@ -15,7 +15,10 @@ const INSULATION = { overNominal: 1.1, ohmsPerVolt: 100 } as const;
 
 const resistanceSeen = (leads: Leads, open: Volts, internal: Ohms): Ohms => {
   const { reduced, emfs, oneWays, injections } = leads.solution;
-  const { volts, amps } = drive(reduced, emfs, oneWays, injections, leads.port, { open, resistance: internal });
+  const { volts, amps } = drive(reduced, emfs, oneWays, injections, leads.port, {
+    open,
+    resistance: internal,
+  });
   return amps <= 0 ? Infinity : Math.max(0, volts / amps);
 };
 

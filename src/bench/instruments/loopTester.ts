@@ -4,12 +4,12 @@
  */
 import type { Line } from '../../laws/conductors.ts';
 import type { Amps, Ohms, Seconds } from '../../laws/quantities.ts';
+import { microseconds } from '../../laws/quantities.ts';
 import type { Leads } from '../port.ts';
 import { LIVE, modulus, seenBy } from '../port.ts';
 import type { Details, Truth } from '../reading.ts';
 import type { World } from '../world.ts';
 import { advance, move, settle } from '../world.ts';
-import { microseconds } from '../../laws/quantities.ts';
 
 export const LOOP_CURRENTS = ['low', 'full'] as const;
 export type LoopCurrent = (typeof LOOP_CURRENTS)[number];
@@ -57,6 +57,7 @@ function passCurrent(
 
 function coilShare(world: World, current: LoopCurrent, outlet: { to: 'PE' | 'N' } | null): Ohms {
   const { site, design } = world.installation;
-  const inTheWay = site.circuit.residualDevice !== null || (outlet !== null && design.sheet.residual.type !== null);
+  const inTheWay =
+    site.circuit.residualDevice !== null || (outlet !== null && design.sheet.residual.type !== null);
   return current === 'low' && inTheWay ? COILS * world.draw('coils') : 0;
 }

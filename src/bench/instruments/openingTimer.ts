@@ -27,7 +27,8 @@ const LONGEST: Seconds = 5;
 export const outletLive = (world: World): boolean =>
   livesOf(world.installation.site).some(
     (x) =>
-      liveBetween(world, `outlet.${x}`, 'outlet.PE') || (x !== 'N' && liveBetween(world, `outlet.${x}`, 'outlet.N')),
+      liveBetween(world, `outlet.${x}`, 'outlet.PE') ||
+      (x !== 'N' && liveBetween(world, `outlet.${x}`, 'outlet.N')),
   );
 
 export function openingTime(world: World, of: Opening): Truth {

@@ -7,7 +7,7 @@ import type { Line } from '../../laws/conductors.ts';
 import type { Amps, Seconds, Volts } from '../../laws/quantities.ts';
 import { microseconds, seconds } from '../../laws/quantities.ts';
 import { leadsOn, liveBetween, modulus, seenBy } from '../port.ts';
-import type { Details, Truth, TrippedWhat } from '../reading.ts';
+import type { Details, TrippedWhat, Truth } from '../reading.ts';
 import type { World } from '../world.ts';
 import { advance, move, settle } from '../world.ts';
 
@@ -107,7 +107,8 @@ function testCurrent({ line, waveform }: ResidualSetting, amps: Amps, volts: Vol
 const isLiveAt = (world: World, line: Line): boolean => liveBetween(world, `outlet.${line}`, 'outlet.PE');
 
 const positions = (world: World) => ({
-  unit: world.plant.unitBreaker === 'tripped' || world.trips.residual.hasTripped || world.trips.direct.hasTripped,
+  unit:
+    world.plant.unitBreaker === 'tripped' || world.trips.residual.hasTripped || world.trips.direct.hasTripped,
   upstream: world.plant.upstream === 'tripped',
   breaker: world.plant.breaker === 'tripped',
 });

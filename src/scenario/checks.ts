@@ -1,0 +1,199 @@
+/**
+ * What the schema alone cannot see in a scenario: names that must exist, values that contradict each other (wrong),
+ * and design that is legal here but would teach something false (a warning).
+ */
+import { CATALOGUE, entryNamed, withDefaults } from '../faults/catalogue.ts';
+import { greatestElectrode } from '../laws/electrode.ts';
+import { measuredLoopLimit } from '../laws/overcurrent.ts';
+import { SUPPLY_VOLTAGE } from '../laws/supplyLimits.ts';
+import { ACTIONS } from '../verification/actions.ts';
+import type { Problem } from './problems.ts';
+import { nearest } from './problems.ts';
+import type { ScenarioFile } from './schema.ts';
+
+/** Every contradiction in the file. */
+export const checkScenario = (file: ScenarioFile): readonly Problem[] => [
+  ...siteProblems(file),
+  ...unitProblems(file),
+  ...faultProblems(file),
+  ...allowedProblems(file),
+];
+
+const when = (condition: boolean, path: string, message: string): readonly Problem[] =>
+  condition ? [{ path, message }] : [];
+
+function siteProblems({ site }: ScenarioFile): readonly Problem[] {
+  const { circuit, earthing, phases } = site;
+  const beyond = (poles: number | undefined) => poles !== undefined && (poles > phases + 1 || poles < phases);
+  const loads = (kind: 'otherLoads' | 'neighbours') =>
+    site[kind].flatMap((load, i) =>
+      when(
+        kind === 'otherLoads' && phases === 1 && load.line !== 'L1',
+        `site.${kind}[${i}].line`,
+        `this site has no ${load.line}: L1 is expected`,
+      ),
+    );
+  return [
+    ...when(
+      earthing !== 'TT' && site.loopImpedance === undefined,
+      'site.loopImpedance',
+      `missing: a number in ohms is expected on ${earthing}`,
+    ),
+    ...when(
+      earthing === 'TT' && site.loopImpedance !== undefined,
+      'site.loopImpedance',
+      'on TT it follows from the electrodes: leave it out',
+    ),
+    ...when(
+      earthing === 'TT' && site.electrodeResistance === null,
+      'site.electrodeResistance',
+      'missing: a number in ohms is expected on TT',
+    ),
+    ...when(
+      earthing !== 'TT' && site.electrodeResistance !== null,
+      'site.electrodeResistance',
+      `only a TT site has its own electrode: leave it out on ${earthing}`,
+    ),
+    ...when(
+      beyond(circuit.breaker.poles),
+      'site.circuit.breaker.poles',
+      `${phases} or ${phases + 1} is expected on ${phases === 1 ? 'one phase' : 'three phases'}`,
+    ),
+    ...when(
+      beyond(circuit.residualDevice?.poles),
+      'site.circuit.residualDevice.poles',
+      `${phases} or ${phases + 1} is expected on ${phases === 1 ? 'one phase' : 'three phases'}`,
+    ),
+    ...when(
+      earthing !== 'TN-C-S' && site.neighbours.length > 0,
+      'site.neighbours',
+      'neighbours share a PEN conductor: only on TN-C-S',
+    ),
+    ...when(
+      earthing !== 'TT' &&
+        site.neutralImpedance !== undefined &&
+        site.loopImpedance !== undefined &&
+        site.neutralImpedance < site.loopImpedance / 2,
+      'site.neutralImpedance',
+      'below half of loopImpedance: the line’s half is in both loops',
+    ),
+    ...loads('otherLoads'),
+    ...loads('neighbours'),
+  ];
+}
+
+function unitProblems({ site, unit }: ScenarioFile): readonly Problem[] {
+  const { residual } = unit;
+  const incomplete = residual.type !== null && (residual.rated === undefined || residual.by === undefined);
+  return [
+    ...when(
+      unit.setCurrent !== undefined && unit.setCurrent > unit.ratedCurrent,
+      'unit.setCurrent',
+      `above ratedCurrent, ${unit.ratedCurrent} A: at most that is expected`,
+    ),
+    ...when(
+      site.phases === 3 && unit.openPen === 'voltage-window',
+      'unit.openPen',
+      'a voltage window cannot see an open PEN on three phases (BS 7671 722.411.4.1): another kind is expected',
+    ),
+    ...when(
+      incomplete,
+      'unit.residual',
+      'rated and by are expected beside a type; without a device in the unit, type is null',
+    ),
+    ...when(
+      residual.type === null && (residual.rated !== undefined || residual.by !== undefined),
+      'unit.residual',
+      'rated and by are left out where type is null',
+    ),
+    ...(['residual', 'direct'] as const).flatMap((reason) =>
+      when(
+        ['self', 'restored', 'state-A'].includes(unit.clearsBy[reason] ?? ''),
+        `unit.clearsBy.${reason}`,
+        'no unit may close by itself after a trip (IEC 61851-1 clause 14, UK note): reset or supply is expected',
+      ),
+    ),
+  ];
+}
+
+function faultProblems(file: ScenarioFile): readonly Problem[] {
+  return file.faults.flatMap(({ fault, ...values }, i) => {
+    const path = `faults[${i}]`;
+    const entry = entryNamed(fault);
+    if (entry === undefined) {
+      const valid = CATALOGUE.map(({ id }) => id);
+      return [{ path: `${path}.fault`, message: `unknown fault "${fault}"; ${nearest(fault, valid)}` }];
+    }
+    const names = entry.parameters.map(({ name }) => name);
+    const own = Object.entries(values).flatMap(([name, value]) => {
+      const parameter = entry.parameters.find((p) => p.name === name);
+      if (parameter === undefined) {
+        const hint = names.length === 0 ? 'this fault has none' : nearest(name, names);
+        return [{ path: `${path}.${name}`, message: `unknown parameter "${name}"; ${hint}` }];
+      }
+      const { min, max, unit } = parameter;
+      const fits = typeof value === 'number' && value >= min && value <= max;
+      return when(!fits, `${path}.${name}`, `${min} to ${max} ${unit} is expected`.replace('  ', ' '));
+    });
+    if (own.length > 0 || entry.kind !== 'fault') return own;
+    const impossible = entry.impossible?.(
+      { phases: file.site.phases, direct: file.unit.residual.direct },
+      withDefaults(entry, values as Record<string, number>),
+    );
+    return impossible ? [{ path, message: impossible }] : [];
+  });
+}
+
+function allowedProblems({ allowed }: ScenarioFile): readonly Problem[] {
+  if (allowed === 'all') return [];
+  const ids = ACTIONS.map(({ id }) => id);
+  return allowed.flatMap((id, i) =>
+    when(!ids.includes(id), `allowed[${i}]`, `unknown test action "${id}"; ${nearest(id, ids)}`),
+  );
+}
+
+/** What is legal but would teach something false. */
+export function warningsOf({ site, unit }: ScenarioFile): readonly Problem[] {
+  const { breaker, residualDevice } = site.circuit;
+  const set = unit.setCurrent ?? unit.ratedCurrent;
+  const direct = unit.residual.direct !== null || unit.residual.type === 'B' || residualDevice?.type === 'B';
+  const additional = unit.residual.type !== null || (residualDevice !== null && residualDevice.rated <= 0.03);
+  const limit = measuredLoopLimit(breaker.type, breaker.rating);
+  return [
+    ...when(set > breaker.rating, 'unit.setCurrent', `${set} A is above the breaker’s ${breaker.rating} A`),
+    ...when(
+      site.voltage < SUPPLY_VOLTAGE.least || site.voltage > SUPPLY_VOLTAGE.greatest,
+      'site.voltage',
+      'outside 216.2 to 253 V: the supply itself is out of limits',
+    ),
+    ...when(
+      site.earthing === 'TT' && residualDevice === null,
+      'site.circuit.residualDevice',
+      'TT without a residual device at the origin: an earth fault in the feed cable is never cleared (BS 7671 411.5.2)',
+    ),
+    ...when(
+      site.earthing === 'TT' &&
+        residualDevice !== null &&
+        (site.electrodeResistance ?? 0) > greatestElectrode(residualDevice.rated),
+      'site.electrodeResistance',
+      'RA × IΔn is above 50 V (BS 7671 411.5.3)',
+    ),
+    ...when(
+      site.earthing !== 'TT' && (site.loopImpedance ?? 0) > limit,
+      'site.loopImpedance',
+      `Ze alone is above the measured limit of ${limit} Ω for ${breaker.type}${breaker.rating}`,
+    ),
+    ...when(!additional, 'unit.residual', 'no 30 mA device in the unit or upstream (BS 7671 722.531.3.101)'),
+    ...when(!direct, 'unit.residual.direct', 'no protection against d.c. faults (BS 7671 722.531.3.101)'),
+    ...when(
+      unit.residual.type === 'AC' || residualDevice?.type === 'AC',
+      'unit.residual',
+      'a type AC device is not for a charge point (BS 7671 531.3.3)',
+    ),
+    ...when(
+      site.earthing === 'TN-C-S' && unit.openPen === 'none',
+      'unit.openPen',
+      'a PME earth with no open-PEN measure named (BS 7671 722.411.4.1)',
+    ),
+  ];
+}

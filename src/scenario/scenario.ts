@@ -1,0 +1,147 @@
+/**
+ * A scenario: what it is once its file has been read, the papers that the trainee may see, and the bench that it
+ * stands for, with its faults or as its sound twin.
+ */
+import { drawer } from '../bench/draw.ts';
+import type { World } from '../bench/world.ts';
+import { assemble } from '../bench/world.ts';
+import type { FaultChoice } from '../faults/catalogue.ts';
+import { toldOnSheet, withFaults } from '../faults/catalogue.ts';
+import type { Parts } from '../faults/parts.ts';
+import { soundParts } from '../faults/parts.ts';
+import type { Site } from '../site/site.ts';
+import type { Clearing, LatchReason, UnitSheet } from '../unit/design.ts';
+import { soundDesign } from '../unit/design.ts';
+import { ACTIONS } from '../verification/actions.ts';
+import type { Papers, TestAction } from '../verification/testAction.ts';
+import { checkScenario, warningsOf } from './checks.ts';
+import type { Parsed, Problem } from './problems.ts';
+import { check, parseJson } from './problems.ts';
+import type { ScenarioFile } from './schema.ts';
+import { scenarioSchema } from './schema.ts';
+
+export interface Scenario extends Omit<ScenarioFile, '$schema' | 'site' | 'unit' | 'faults' | 'handover'> {
+  readonly site: Site;
+  readonly unit: UnitSheet;
+  readonly faults: readonly FaultChoice[];
+}
+
+export type ReadScenario =
+  | {
+      readonly ok: true;
+      readonly scenario: Scenario;
+      /** The file's own object, to be kept whole in an attempt. */
+      readonly file: unknown;
+      readonly warnings: readonly Problem[];
+    }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** A scenario from the text of its file; every problem at once. */
+export function parseScenario(text: string): ReadScenario {
+  const json = parseJson(text);
+  return json.ok ? readScenario(json.value) : json;
+}
+
+/** A scenario from a value that came out of a file. */
+export function readScenario(file: unknown): ReadScenario {
+  const newer = newerFormat(file, 'scenario');
+  if (newer !== null) return newer;
+  const parsed = check(scenarioSchema, file);
+  if (!parsed.ok) return parsed;
+  const problems = checkScenario(parsed.value);
+  if (problems.length > 0) return { ok: false, problems };
+  return { ok: true, scenario: toScenario(parsed.value), file, warnings: warningsOf(parsed.value) };
+}
+
+/** A file of a later format is refused before anything else in it is complained of. */
+export function newerFormat(file: unknown, kind: string): (Parsed<never> & { ok: false }) | null {
+  const format =
+    typeof file === 'object' && file !== null ? (file as { format?: unknown }).format : undefined;
+  if (typeof format !== 'number' || format <= 1) return null;
+  const message = `this ${kind} is from a newer version (format ${format}); this version reads format 1. Update, or ask for format 1`;
+  return { ok: false, problems: [{ path: 'format', message }] };
+}
+
+/** What each latched reason waits for unless the sheet says otherwise (contract). */
+const USUAL_CLEARING: Readonly<Record<LatchReason, Clearing>> = {
+  E: 'state-A',
+  F: 'reset',
+  diode: 'reset',
+  residual: 'reset',
+  direct: 'reset',
+  openPen: 'reset',
+};
+
+function toScenario(file: ScenarioFile): Scenario {
+  const { $schema: _schema, handover: _handover, site, unit, faults, ...rest } = file;
+  return {
+    ...rest,
+    site: toSite(site),
+    unit: toSheet(unit),
+    faults: faults.map(({ fault, ...values }) => ({ fault, values: values as FaultChoice['values'] })),
+  };
+}
+
+function toSite(site: ScenarioFile['site']): Site {
+  const lives = site.phases + 1;
+  const isTT = site.earthing === 'TT';
+  const neutralImpedance = site.neutralImpedance ?? (isTT ? 0.25 : (site.loopImpedance ?? 0.25));
+  return {
+    ...site,
+    loopImpedance:
+      site.loopImpedance ??
+      (site.electrodeResistance ?? 0) + site.sourceElectrodeResistance + neutralImpedance / 2,
+    neutralImpedance,
+    circuit: {
+      ...site.circuit,
+      breaker: { ...site.circuit.breaker, poles: site.circuit.breaker.poles ?? lives },
+    },
+  };
+}
+
+function toSheet(unit: ScenarioFile['unit']): UnitSheet {
+  const { cable, customerCable, ...rest } = { cable: null, customerCable: null, ...unit };
+  const clearsBy = Object.fromEntries(
+    Object.entries(unit.clearsBy).flatMap(([reason, by]) =>
+      by === undefined ? [] : [[reason, by === 'restored' ? 'self' : by]],
+    ),
+  );
+  return {
+    ...rest,
+    cable: (cable ?? customerCable) as UnitSheet['cable'],
+    setCurrent: unit.setCurrent ?? unit.ratedCurrent,
+    residual: {
+      type: unit.residual.type,
+      rated: unit.residual.rated ?? null,
+      by: unit.residual.by ?? null,
+      direct: unit.residual.direct,
+    },
+    clearsBy: { ...USUAL_CLEARING, ...clearsBy },
+  };
+}
+
+/** What the trainee may read: design data and the unit's sheet. It tells a not-fault, and never a fault. */
+export const papersOf = ({ site, unit, faults }: Scenario): Papers => ({
+  site,
+  sheet: toldOnSheet(unit, faults),
+});
+
+/** The installation as it was meant: what the scenario's is held against. */
+export function soundPartsOf(scenario: Scenario): Parts {
+  const { site, sheet } = papersOf(scenario);
+  return soundParts(site, soundDesign(sheet, drawer(scenario.seed)));
+}
+
+/** The bench as the trainee finds it; with other faults than its own, or none, for a twin. */
+export const benchOf = (scenario: Scenario, faults: readonly FaultChoice[] = scenario.faults): World =>
+  assemble(withFaults(soundPartsOf(scenario), faults), scenario.seed);
+
+/** Test actions that the scenario allows and its papers give anything to test for, in order. */
+export function allowedActions(scenario: Scenario): readonly TestAction[] {
+  return applicableActions(scenario).filter(
+    ({ id }) => scenario.allowed === 'all' || scenario.allowed.includes(id),
+  );
+}
+
+export const applicableActions = (scenario: Scenario): readonly TestAction[] =>
+  ACTIONS.filter((action) => action.applies(papersOf(scenario)));

@@ -1,0 +1,154 @@
+/**
+ * The scenario file, as a schema: names and shapes are the contract's. What one field alone cannot tell (a terminal
+ * that a site lacks, a setting above a rating) is in checks.ts.
+ */
+import * as v from 'valibot';
+import { CONDUCTOR_AREAS } from '../laws/conductor.ts';
+import { LINES } from '../laws/conductors.ts';
+import { BREAKER_TYPES } from '../laws/overcurrent.ts';
+import { CABLE_CODINGS } from '../laws/proximity.ts';
+import { DELAYS, DEVICE_TYPES } from '../laws/residualLimits.ts';
+import { EARTHINGS } from '../site/site.ts';
+import { CLEARINGS, DIODE_CHECKS, LATCH_REASONS, OPEN_PEN_KINDS, PERMISSIONS } from '../unit/design.ts';
+
+const number = (least: number, greatest: number) =>
+  v.pipe(v.number(), v.minValue(least), v.maxValue(greatest));
+const text = (longest: number) => v.pipe(v.string(), v.minLength(1), v.maxLength(longest));
+const nullable = <S extends v.GenericSchema>(schema: S) => v.optional(v.nullable(schema), null);
+
+const area = v.picklist(CONDUCTOR_AREAS as number[], 'a conductor area of IEC 60228, mm²');
+const ratings = [6, 10, 16, 20, 25, 32, 40, 50, 63] as const;
+const residualRatings = [0.01, 0.03, 0.1, 0.3, 0.5] as const;
+const load = v.strictObject({ line: v.picklist(LINES), power: number(1, 30_000) });
+
+const site = v.strictObject({
+  phases: v.picklist([1, 3]),
+  earthing: v.picklist(EARTHINGS),
+  voltage: number(200, 265),
+  loopImpedance: v.optional(number(0.01, 50)),
+  neutralImpedance: v.optional(number(0.01, 50)),
+  electrodeResistance: nullable(number(0.5, 5000)),
+  sourceElectrodeResistance: v.optional(number(0.01, 50), 0.5),
+  metEarthResistance: nullable(number(0.1, 10_000)),
+  circuit: v.strictObject({
+    length: number(0.5, 500),
+    lineArea: area,
+    protectiveArea: area,
+    breaker: v.strictObject({
+      type: v.picklist(BREAKER_TYPES),
+      rating: v.picklist(ratings),
+      breakingCapacity: v.optional(number(1000, 100_000), 6000),
+      poles: v.optional(v.picklist([1, 2, 3, 4])),
+    }),
+    residualDevice: nullable(
+      v.strictObject({
+        type: v.picklist(DEVICE_TYPES),
+        rated: v.picklist(residualRatings),
+        delay: v.picklist(DELAYS),
+        poles: v.picklist([1, 2, 3, 4]),
+      }),
+    ),
+    parallelEarth: nullable(number(0.001, 1000)),
+  }),
+  otherLoads: v.optional(v.pipe(v.array(load), v.maxLength(20)), []),
+  neighbours: v.optional(v.pipe(v.array(load), v.maxLength(20)), []),
+});
+
+const cable = v.strictObject({ length: number(0.5, 50), area, coding: v.picklist(CABLE_CODINGS) });
+
+/** `restored` is another word for `self`: it clears when its cause is gone. */
+const clearing = v.picklist([...CLEARINGS, 'restored']);
+
+const unitCommon = {
+  ratedCurrent: number(6, 80),
+  setCurrent: v.optional(number(6, 80)),
+  residual: v.strictObject({
+    type: v.nullable(v.picklist(DEVICE_TYPES)),
+    rated: v.optional(v.picklist(residualRatings)),
+    by: v.optional(v.picklist(['breaker', 'contactor'])),
+    direct: v.nullable(v.picklist(['protective', 'monitoring'])),
+  }),
+  openPen: v.optional(v.picklist(OPEN_PEN_KINDS), 'none'),
+  surgeArrester: v.optional(v.boolean(), false),
+  ventilation: v.optional(v.boolean(), false),
+  insulationTestVoltageMax: v.optional(v.picklist([50, 100, 250, 500]), 250),
+  startUp: v.optional(number(0.1, 50), 8),
+  startDelay: v.optional(number(0, 1800), 0),
+  permission: v.optional(v.picklist(PERMISSIONS), 'open'),
+  loadLimit: nullable(number(0, 80)),
+  schedule: v.optional(v.null(), null),
+  holdInB: v.optional(v.boolean(), true),
+  diodeCheck: v.optional(v.picklist(DIODE_CHECKS), 'before-closing'),
+  poleBleed: nullable(number(1000, 10_000_000)),
+  clearsBy: v.optional(
+    v.strictObject(
+      Object.fromEntries(LATCH_REASONS.map((reason) => [reason, v.optional(clearing)])) as Record<
+        (typeof LATCH_REASONS)[number],
+        v.OptionalSchema<typeof clearing, undefined>
+      >,
+    ),
+    {},
+  ),
+};
+
+const unit = v.variant('outlet', [
+  v.strictObject({ outlet: v.literal('tethered'), cable, ...unitCommon }),
+  v.strictObject({ outlet: v.literal('socket'), customerCable: cable, ...unitCommon }),
+]);
+
+/** Parts of a mark, with the points each has unless the scenario reweighs. */
+export const PARTS = {
+  prediction: 20,
+  observation: 15,
+  judgement: 25,
+  record: 10,
+  diagnosis: 20,
+  reasons: 10,
+} as const;
+export type PartName = keyof typeof PARTS;
+
+const weights = v.strictObject(
+  Object.fromEntries(
+    Object.entries(PARTS).map(([part, points]) => [part, v.optional(number(0, 100), points)]),
+  ) as Record<PartName, v.OptionalSchema<ReturnType<typeof number>, number>>,
+);
+
+const marking = v.strictObject({
+  weights: v.optional(weights, {}),
+  pass: v.optional(number(0, 100), 70),
+  /** A gate set aside by the tutor, with the reason: both are shown. */
+  setAside: v.optional(
+    v.pipe(v.array(v.strictObject({ gate: text(60), reason: text(300) })), v.maxLength(20)),
+    [],
+  ),
+});
+
+export const scenarioSchema = v.strictObject({
+  $schema: v.optional(v.string()),
+  format: v.literal(1),
+  id: v.pipe(
+    v.string(),
+    v.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'small letters, digits and single hyphens are expected'),
+    v.maxLength(60),
+  ),
+  title: text(120),
+  brief: text(2000),
+  rules: v.picklist(['BS 7671:2018+A2:2022']),
+  clock: v.pipe(
+    v.string(),
+    v.regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/, 'a date and time such as 2026-03-10T10:00 is expected'),
+  ),
+  site,
+  unit,
+  faults: v.pipe(
+    v.array(v.objectWithRest({ fault: v.string() }, v.union([v.number(), v.string()]))),
+    v.maxLength(10),
+  ),
+  allowed: v.union([v.literal('all'), v.pipe(v.array(v.string()), v.maxLength(100))]),
+  support: v.picklist(['guided', 'practice', 'assessment']),
+  marking: v.optional(marking, {}),
+  handover: v.optional(v.null(), null),
+  seed: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(2_147_483_647)),
+});
+
+export type ScenarioFile = v.InferOutput<typeof scenarioSchema>;

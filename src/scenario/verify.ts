@@ -1,0 +1,76 @@
+/**
+ * The whole verification of a scenario as a faultless trainee does it: every action that applies and is allowed, in
+ * order, stopping where that trainee stops. Looks at readings alone.
+ */
+import type { UnsafeAct } from '../bench/unsafe.ts';
+import type { World } from '../bench/world.ts';
+import type { FaultChoice } from '../faults/catalogue.ts';
+import type { JudgedExpectation, JudgedLimit } from '../verification/assess.ts';
+import { judgeExpectations, judgeLimits, reasonToStop } from '../verification/assess.ts';
+import type { ActionRun } from '../verification/procedure.ts';
+import { carryOut } from '../verification/procedure.ts';
+import type { TestAction } from '../verification/testAction.ts';
+import type { Scenario } from './scenario.ts';
+import { allowedActions, applicableActions, benchOf, papersOf } from './scenario.ts';
+
+export interface VerifiedAction {
+  readonly action: TestAction;
+  readonly run: ActionRun;
+  readonly unsafe: readonly UnsafeAct[];
+  readonly expectations: readonly JudgedExpectation[];
+  readonly limits: readonly JudgedLimit[];
+}
+
+export const CONCLUSIONS = ['sound', 'not sound', 'could not finish'] as const;
+export type Conclusion = (typeof CONCLUSIONS)[number];
+
+export interface Verification {
+  readonly conclusion: Conclusion;
+  /** The action whose finding forbids going on, and why; dead tests that need no power are still done after it. */
+  readonly stopped: { readonly action: string; readonly why: string } | null;
+  readonly actions: readonly VerifiedAction[];
+  readonly world: World;
+}
+
+/** With `everything`, actions that the scenario does not allow are done too: what the unit really is. */
+export function verify(
+  scenario: Scenario,
+  options: { readonly everything?: boolean; readonly faults?: readonly FaultChoice[] } = {},
+): Verification {
+  const world = benchOf(scenario, options.faults ?? scenario.faults);
+  const papers = papersOf(scenario);
+  const applicable = applicableActions(scenario);
+  const wanted = options.everything === true ? applicable : allowedActions(scenario);
+  const actions: VerifiedAction[] = [];
+  let stopped: Verification['stopped'] = null;
+  for (const action of wanted) {
+    if (stopped !== null && (action.from === 'energised' || world.plant.isolated.length === 0)) break;
+    const run = carryOut(world, action, papers);
+    const expectations = judgeExpectations(action, papers, run);
+    const limits = judgeLimits(action, papers, run);
+    actions.push({
+      action,
+      run,
+      unsafe: run.outcomes.flatMap(({ unsafe }) => unsafe),
+      expectations,
+      limits,
+    });
+    const why = reasonToStop(action, expectations);
+    if (why !== null && stopped === null) stopped = { action: action.id, why };
+  }
+  return {
+    conclusion: conclude(actions, stopped !== null || wanted.length < applicable.length),
+    stopped,
+    actions,
+    world,
+  };
+}
+
+function conclude(actions: readonly VerifiedAction[], unfinished: boolean): Conclusion {
+  const broken = actions.some(
+    ({ expectations, limits }) =>
+      expectations.some(({ finding }) => finding === 'broken') || limits.some(({ pass }) => !pass),
+  );
+  if (broken) return 'not sound';
+  return unfinished ? 'could not finish' : 'sound';
+}

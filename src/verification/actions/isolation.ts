@@ -1,0 +1,136 @@
+/** Making it dead and proving it: test actions `isolate` and `prove-dead`. */
+
+import { pairsOf } from '../../site/part.ts';
+import { livesOf } from '../../site/site.ts';
+import { between, isInside, judgeAll, off, readingsOf, samplesWhen, showsVoltage } from '../judging.ts';
+import type { Observed } from '../observed.ts';
+import { CIRCUIT, fromMemory, PRACTICE, pilotStandard, published } from '../sources.ts';
+import type { Finding, Papers, TestAction } from '../testAction.ts';
+
+export const isolate: TestAction = {
+  id: 'isolate',
+  title: 'Isolate the circuit',
+  stage: 'before power',
+  from: 'energised',
+  leaves: 'isolated',
+  purpose: 'Open every live pole at the origin and lock it, so that nobody can switch it on while you work.',
+  applies: () => true,
+  steps: () => [{ op: 'isolate' }, { op: 'wait', seconds: 2 }],
+  expectations: () => [
+    {
+      id: 'goes-dark',
+      should: true,
+      text: 'goes dark',
+      why: 'With line and neutral open at the origin nothing feeds the unit’s electronics.',
+      source: CIRCUIT,
+      of: 'circuit',
+      points: ['supply-wiring'],
+      judge: (o) => judgeAll(samplesWhen(o, off), ({ seen }) => seen.indicator === 'dark'),
+    },
+    {
+      id: 'no-indication',
+      should: false,
+      text: 'indicates anything with the lock on',
+      why: 'An indication would mean another supply, or the wrong circuit locked off.',
+      source: PRACTICE,
+      of: 'circuit',
+      points: ['supply-wiring'],
+      judge: (o) => judgeAll(samplesWhen(o, off).slice(-1), ({ seen }) => seen.indicator === 'dark'),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'terminals-dead',
+      text: 'is dead at its supply terminals',
+      why: 'A dark unit proves nothing: only a proved two-pole detector at the terminals does.',
+      source: published('HSE GS38, 4th edition 2015'),
+    },
+  ],
+  figures: () => [],
+  limits: () => [],
+  stops: {},
+};
+
+const pairsAt = ({ site }: Papers, place: string): readonly (readonly [string, string])[] =>
+  pairsOf([...livesOf(site), 'PE']).map(([x, y]) => [`${place}.${x}`, `${place}.${y}`] as const);
+
+function everyPairDead(papers: Papers, observed: Observed, place: string): Finding {
+  const readings = readingsOf(observed, 'voltage', off);
+  const pairs = pairsAt(papers, place).map(([a, b]) => between(readings, a, b));
+  if (pairs.some((found) => found.some(showsVoltage))) return 'broken';
+  return pairs.every((found) => found.length > 0) ? 'met' : 'not shown';
+}
+
+export const proveDead: TestAction = {
+  id: 'prove-dead',
+  title: 'Prove it dead',
+  stage: 'before power',
+  from: 'isolated',
+  leaves: 'isolated',
+  purpose:
+    'Show with a proved detector that every pair is dead, first at the origin, then at the supply terminals.',
+  applies: () => true,
+  steps: () => [
+    { op: 'check-instruments' },
+    { op: 'prove-dead', at: 'origin' },
+    { op: 'open-cover' },
+    { op: 'discharge' },
+    { op: 'prove-dead', at: 'supply' },
+  ],
+  expectations: (papers) => [
+    {
+      id: 'origin-dead',
+      should: true,
+      text: 'reads dead between every pair at the origin',
+      why: 'Every live pole is open there, the neutral too.',
+      source: published('HSE GS38, 4th edition 2015; HSG85'),
+      of: 'circuit',
+      points: ['supply-wiring'],
+      judge: (o) => everyPairDead(papers, o, 'origin'),
+    },
+    {
+      id: 'supply-live',
+      should: false,
+      text: 'shows voltage between any pair at the unit’s supply terminals',
+      why: 'A voltage there means another source, a crossed neutral, or the wrong circuit: withdraw.',
+      source: published('EAWR 1989 regs 12 to 14; HSE GS38'),
+      of: 'circuit',
+      points: ['supply-wiring'],
+      judge: (o) => everyPairDead(papers, o, 'supply'),
+    },
+    {
+      id: 'stored',
+      should: false,
+      text: 'holds more than 60 V d.c. at its supply terminals 5 s after switching off',
+      why: 'What its capacitors have stored has to be gone by then.',
+      source: pilotStandard('8.2.2'),
+      of: 'unit',
+      points: ['mechanical'],
+      judge: (o) =>
+        judgeAll(
+          readingsOf(o, 'voltage', off).filter((r) => r.between?.[0].startsWith('supply.')),
+          (r) => isInside({ ...r, value: Math.abs(r.dc ?? 0), uncertainty: 1 }, { greatest: 60 }),
+        ),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'outlet-side',
+      text: 'has both contactor poles open',
+      why: 'With the supply off, dead terminals say nothing about the poles behind them.',
+      source: CIRCUIT,
+    },
+    {
+      id: 'insulated',
+      text: 'has sound insulation',
+      why: 'That is a measurement of its own, at a test voltage.',
+      source: fromMemory('BS 7671:2018 643.3'),
+    },
+  ],
+  figures: () => [],
+  limits: () => [],
+  stops: {
+    'origin-dead': 'voltage found after isolation: withdraw, find the source, start again',
+    'supply-live': 'voltage found after isolation: withdraw, find the source, start again',
+  },
+};

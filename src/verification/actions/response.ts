@@ -1,0 +1,212 @@
+/** Fault response: the pilot shorted to PE while supplying, and a vehicle whose diode is shorted. */
+import { PILOT_SOURCE, pilotLow, VEHICLE } from '../../laws/pilotLevels.ts';
+import { GREATEST_OFF_AFTER_PILOT_SHORT } from '../../laws/timing.ts';
+import {
+  isInside,
+  isNumberInside,
+  judgeAll,
+  outletDead,
+  readingsOf,
+  samplesWhen,
+  settledFor,
+  type When,
+} from '../judging.ts';
+import { unplug, untilOffered, untilSupplied } from '../offer.ts';
+import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
+import { outletVoltages, pilot, waitFor } from '../steps.ts';
+import type { Papers, TestAction } from '../testAction.ts';
+
+const shorted: When = ({ supply, standIn }) =>
+  supply === 'on' && standIn.plugged && standIn.pilot === 'shorted-to-earth';
+
+export const pilotShort: TestAction = {
+  id: 'pilot-short',
+  title: 'Pilot shorted to PE while supplying',
+  stage: 'fault response',
+  from: 'energised',
+  leaves: 'energised',
+  purpose: 'Show that supply goes when the unit can no longer prove the protective conductor.',
+  applies: () => true,
+  steps: (papers) => [
+    ...untilSupplied(papers),
+    { op: 'measure', quantity: 'opening-time', of: 'pilot-short' },
+    waitFor(3),
+    pilot,
+    { op: 'prove-dead', at: 'outlet' },
+    ...unplug,
+    ...clearedBy(papers, 'E'),
+  ],
+  expectations: (papers) => [
+    {
+      id: 'off-in-time',
+      should: true,
+      text: 'takes the voltage away within 3 s',
+      why: 'With CP at PE nothing shows any more that PE is there.',
+      source: pilotStandard('6.3.1.2, Table A.6 sequence 12'),
+      of: 'unit',
+      points: ['pilot', 'switching'],
+      judge: (o) =>
+        judgeAll(
+          readingsOf(o, 'opening-time', () => true).filter(
+            (r) => r.of === 'pilot-short' && r.qualifier !== 'unable',
+          ),
+          (r) => isInside(r, { greatest: GREATEST_OFF_AFTER_PILOT_SHORT }),
+        ),
+    },
+    {
+      id: 'voltage',
+      should: false,
+      text: 'supplies while the short remains',
+      why: 'It may not close again before the pilot is sound.',
+      source: pilotStandard('Table A.6 sequence 12'),
+      of: 'unit',
+      points: ['pilot', 'switching'],
+      judge: (o) => outletDead(papers, o, settledFor(shorted, 3)),
+    },
+    {
+      id: 'near-zero',
+      should: true,
+      text: 'leaves the pilot near 0 V',
+      why: 'The short holds it at PE; the unit’s 1 kΩ limits the current.',
+      source: CIRCUIT,
+      of: 'circuit',
+      points: ['pilot'],
+      judge: (o) => judgeAll(readingsOf(o, 'pilot', shorted), (r) => isInside(r, { least: -1, greatest: 1 })),
+    },
+    {
+      id: 'fault',
+      should: true,
+      text: 'shows a fault',
+      why: 'The unit’s sheet says so.',
+      source: SHEET,
+      of: 'unit',
+      points: ['pilot'],
+      judge: (o) =>
+        judgeAll(samplesWhen(o, settledFor(shorted, 3)), ({ seen }) => seen.indicator === 'fault'),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'pe-lost',
+      text: 'switches off when the vehicle loses PE',
+      why: 'PE stayed connected: that is another set-up.',
+      source: pilotStandard('A.4.8'),
+    },
+  ],
+  figures: () => [],
+  limits: () => [
+    {
+      id: 'opening',
+      text: 'time from the short to a dead outlet',
+      quantity: 'opening-time',
+      unit: 's',
+      limit: GREATEST_OFF_AFTER_PILOT_SHORT,
+      kind: 'most',
+      sum: 'pilot shorted to PE: supply off within 3 s',
+      source: pilotStandard('6.3.1.2'),
+      points: ['pilot'],
+      applies: (r) => r.quantity === 'opening-time' && r.of === 'pilot-short',
+    },
+  ],
+  stops: { voltage: 'the unit supplies without a sound pilot: isolate' },
+};
+
+/** What the sheet asks for before the unit is ready again, once the cause is gone and nothing is plugged in. */
+function clearedBy({ sheet }: Papers, reason: 'E' | 'diode') {
+  const by = sheet.clearsBy[reason];
+  if (by === 'reset') return [{ op: 'reset', what: 'unit' } as const, waitFor(2)];
+  if (by === 'supply') return [{ op: 'reset', what: 'supply' } as const, waitFor(sheet.startUp + 2)];
+  return [waitFor(2)];
+}
+
+const diodeShorted =
+  (state: 'B' | 'C'): When =>
+  ({ supply, standIn }) =>
+    supply === 'on' &&
+    standIn.plugged &&
+    standIn.state === state &&
+    standIn.diode === 'shorted' &&
+    standIn.pilot === 'sound' &&
+    standIn.earth === 'sound';
+
+/** The low half with the diode shorted, for a nominal source, V (−8.79 in B). */
+const SHORTED_LOW = pilotLow({
+  open: PILOT_SOURCE.open,
+  sourceResistance: PILOT_SOURCE.resistance,
+  vehicleResistance: VEHICLE.permanent,
+  diode: 'shorted',
+});
+/** Spread from the source's own tolerance of ±5 % and ±3 %, V (IEC 61851-1:2017 Table A.2). */
+const SHORTED_SPREAD = 0.6;
+
+export const diode: TestAction = {
+  id: 'diode',
+  title: 'Vehicle’s diode shorted, then asks',
+  stage: 'fault response',
+  from: 'energised',
+  leaves: 'energised',
+  purpose: 'Show that the unit refuses what is no vehicle: something resistive across its pilot.',
+  applies: () => true,
+  steps: (papers) => [
+    { op: 'vehicle', diode: 'shorted' },
+    ...untilOffered(papers),
+    pilot,
+    { op: 'vehicle', state: 'C' },
+    waitFor(4),
+    ...outletVoltages(papers),
+    ...unplug,
+    ...clearedBy(papers, 'diode'),
+  ],
+  expectations: (papers) => [
+    {
+      id: 'low-half',
+      should: true,
+      text: 'lets the low half of the pilot rise to about −8.8 V in B',
+      why: 'With no diode the vehicle’s resistor divides the low half too.',
+      source: CIRCUIT,
+      of: 'circuit',
+      points: ['pilot'],
+      judge: (o) =>
+        judgeAll(
+          readingsOf(o, 'pilot', diodeShorted('B')).filter((r) => r.frequency !== null),
+          (r) =>
+            isNumberInside(r.low ?? 0, r.uncertainty ?? 0, {
+              least: SHORTED_LOW - SHORTED_SPREAD,
+              greatest: SHORTED_LOW + SHORTED_SPREAD,
+            }),
+        ),
+    },
+    {
+      id: 'voltage',
+      should: false,
+      text: 'supplies when asked',
+      why: 'The low half is outside −13 to −11 V; it has to be checked at least once before closing.',
+      source: pilotStandard('Table A.4 note c'),
+      of: 'unit',
+      points: ['pilot'],
+      judge: (o) => outletDead(papers, o, settledFor(diodeShorted('C'), 3)),
+    },
+    {
+      id: 'fault',
+      should: true,
+      text: 'shows a fault',
+      why: 'The unit’s sheet says so.',
+      source: SHEET,
+      of: 'unit',
+      points: ['pilot'],
+      judge: (o) =>
+        judgeAll(samplesWhen(o, settledFor(diodeShorted('C'), 3)), ({ seen }) => seen.indicator === 'fault'),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'while-charging',
+      text: 'notices a diode that fails while charging',
+      why: 'It was shorted before supply was asked for; some sound units check only then.',
+      source: SHEET,
+    },
+  ],
+  figures: () => [],
+  limits: () => [],
+  stops: { voltage: 'the unit supplies without a vehicle’s diode: isolate' },
+};

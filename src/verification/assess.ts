@@ -1,0 +1,58 @@
+/**
+ * What one test action's observations come to: expectations broken, limits passed or failed, and whether a
+ * faultless trainee goes on.
+ */
+import type { Reading } from '../bench/reading.ts';
+import type { Observed } from './observed.ts';
+import type { Expectation, Finding, Limit, Papers, TestAction } from './testAction.ts';
+
+export interface JudgedExpectation {
+  readonly expectation: Expectation;
+  readonly finding: Finding;
+}
+
+export interface JudgedLimit {
+  readonly limit: Limit;
+  readonly reading: Reading;
+  /** What is compared: the shown value, or the end of the range where it was passed. */
+  readonly value: number | null;
+  readonly pass: boolean;
+  /** The instrument's uncertainty spans the limit. */
+  readonly tooClose: boolean;
+}
+
+export const judgeExpectations = (
+  action: TestAction,
+  papers: Papers,
+  observed: Observed,
+): readonly JudgedExpectation[] =>
+  action.expectations(papers).map((expectation) => ({ expectation, finding: expectation.judge(observed) }));
+
+/** Every reading that a limit of this action applies to. A test that the instrument refused has no value to judge. */
+export const judgeLimits = (action: TestAction, papers: Papers, observed: Observed): readonly JudgedLimit[] =>
+  action.limits(papers).flatMap((limit) =>
+    observed.samples
+      .flatMap(({ readings }) => readings)
+      .filter((reading) => reading.qualifier !== 'unable' && limit.applies(reading))
+      .map((reading) => judgeLimit(limit, reading)),
+  );
+
+export function judgeLimit(limit: Limit, reading: Reading): JudgedLimit {
+  const { value, uncertainty, qualifier } = reading;
+  if (value === null) {
+    // Beyond the range: above every least value, and never below a greatest one.
+    const pass = limit.kind === 'least' && qualifier === '>';
+    return { limit, reading, value: reading.limit ?? null, pass, tooClose: false };
+  }
+  const pass = limit.kind === 'most' ? value <= limit.limit : value >= limit.limit;
+  const tooClose = Math.abs(value - limit.limit) < (uncertainty ?? 0);
+  return { limit, reading, value, pass, tooClose };
+}
+
+/** Why a faultless trainee goes no further after this action, or null. */
+export function reasonToStop(action: TestAction, expectations: readonly JudgedExpectation[]): string | null {
+  const broken = expectations.find(
+    ({ expectation, finding }) => finding === 'broken' && expectation.id in action.stops,
+  );
+  return broken === undefined ? null : (action.stops[broken.expectation.id] ?? null);
+}

@@ -1,0 +1,95 @@
+/**
+ * How expectations look at what was observed: choosing samples by their set-up, and holding a reading against a
+ * range with the instrument's own uncertainty allowed for.
+ */
+import type { Quantity, Reading } from '../bench/reading.ts';
+import type { VehicleState } from '../bench/standIn.ts';
+import type { Line, Live } from '../laws/conductors.ts';
+import type { Range, Volts } from '../laws/quantities.ts';
+import { linesOf } from '../site/site.ts';
+import type { Observed, Sample, SetUp } from './observed.ts';
+import type { Finding, Papers } from './testAction.ts';
+
+export type When = (setUp: SetUp, sample: Sample) => boolean;
+
+export const off: When = ({ supply }) => supply === 'off';
+export const on: When = ({ supply }) => supply === 'on';
+export const unplugged: When = ({ supply, standIn }) => supply === 'on' && !standIn.plugged;
+
+/** Plugged in, in this state, with nothing wrong set at the stand-in. */
+export const inState =
+  (...states: readonly VehicleState[]): When =>
+  ({ supply, standIn }) =>
+    supply === 'on' &&
+    standIn.plugged &&
+    states.includes(standIn.state) &&
+    standIn.pilot === 'sound' &&
+    standIn.diode === 'sound' &&
+    standIn.earth === 'sound';
+
+/** Undisturbed for at least this long, s. */
+export const settledFor =
+  (when: When, seconds: number): When =>
+  (setUp, sample) =>
+    setUp.settled >= seconds && when(setUp, sample);
+
+export const samplesWhen = ({ samples }: Observed, when: When): readonly Sample[] =>
+  samples.filter((sample) => when(sample.setUp, sample));
+
+export const readingsOf = (observed: Observed, quantity: Quantity, when: When): readonly Reading[] =>
+  samplesWhen(observed, when).flatMap(({ readings }) => readings.filter((r) => r.quantity === quantity));
+
+/** Readings of a quantity between these two terminals, either way round. */
+export const between = (readings: readonly Reading[], a: string, b: string): readonly Reading[] =>
+  readings.filter((r) => r.between?.includes(a) === true && r.between.includes(b));
+
+export const judgeAll = <T>(items: readonly T[], isMet: (item: T) => boolean): Finding =>
+  items.length === 0 ? 'not shown' : items.every(isMet) ? 'met' : 'broken';
+
+/** A shown value against a range for the true one; over-range counts as the end of the range and beyond. */
+export function isInside(reading: Reading, range: Partial<Range>): boolean {
+  const { value, uncertainty, qualifier, limit } = reading;
+  if (qualifier === '>')
+    return (range.greatest ?? Infinity) === Infinity && (limit ?? 0) >= (range.least ?? 0);
+  if (value === null) return false;
+  return isNumberInside(value, uncertainty ?? 0, range);
+}
+
+export const isNumberInside = (value: number, uncertainty: number, range: Partial<Range>): boolean =>
+  value + uncertainty >= (range.least ?? -Infinity) && value - uncertainty <= (range.greatest ?? Infinity);
+
+/**
+ * Above this, after the instrument's uncertainty, a conductor counts as live: the limit of extra-low voltage,
+ * 50 V a.c. (BS 7671 Part 2). A declared bleed across a pole stays under it on a two-pole detector.
+ */
+const EXTRA_LOW: Volts = 50;
+
+export const showsVoltage = ({ value, uncertainty }: Reading): boolean =>
+  value !== null && value - (uncertainty ?? 0) > EXTRA_LOW;
+
+/** The pairs of outlet conductors that show whether a line is live there. */
+export const outletPairs = ({ site }: Papers): readonly (readonly [string, string])[] =>
+  linesOf(site).flatMap((line): (readonly [string, string])[] => [
+    [`outlet.${line}`, 'outlet.PE'],
+    [`outlet.${line}`, 'outlet.N'],
+  ]);
+
+export const atOutlet = (x: Live | 'PE'): string => `outlet.${x}`;
+
+/** No line live at the outlet: broken by one live pair, met once every pair was looked at. */
+export function outletDead(papers: Papers, observed: Observed, when: When): Finding {
+  const readings = readingsOf(observed, 'voltage', when).filter((r) =>
+    r.between?.every((terminal) => terminal.startsWith('outlet.')),
+  );
+  if (readings.some(showsVoltage)) return 'broken';
+  return outletPairs(papers).every(([a, b]) => between(readings, a, b).length > 0) ? 'met' : 'not shown';
+}
+
+/** Every line supplied at the outlet, line to neutral. */
+export function outletSupplied(papers: Papers, observed: Observed, when: When): Finding {
+  const readings = readingsOf(observed, 'voltage', when);
+  const ofLine = (line: Line) => between(readings, atOutlet(line), atOutlet('N'));
+  const lines = linesOf(papers.site);
+  if (lines.some((line) => ofLine(line).some((r) => !showsVoltage(r)))) return 'broken';
+  return lines.every((line) => ofLine(line).length > 0) ? 'met' : 'not shown';
+}

@@ -1,0 +1,64 @@
+/**
+ * A whole test action as a faultless trainee does it: whatever brings the installation to the state that the test
+ * starts from, then its steps. Goes by what is known at the bench, never by what is wrong.
+ */
+import type { Operation, OperationInput } from '../bench/operation.ts';
+import { operation } from '../bench/operation.ts';
+import type { Outcome } from '../bench/perform.ts';
+import type { World } from '../bench/world.ts';
+import type { Observed, Sample } from './observed.ts';
+import { observe } from './observed.ts';
+import { unplug } from './offer.ts';
+import { waitFor } from './steps.ts';
+import type { Papers, TestAction } from './testAction.ts';
+
+/** Isolated, proved dead, cover open: what dead work starts from. Proving is left to the action that teaches it. */
+function toIsolated(world: World, action: TestAction): readonly OperationInput[] {
+  const { plant, knowledge } = world;
+  const proved = knowledge.provedDead.supply !== undefined;
+  return [
+    ...(plant.standIn.plugged ? unplug : []),
+    ...(plant.isolated.length === 0 ? [{ op: 'isolate' } as const, waitFor(2)] : []),
+    ...(proved || action.id === 'prove-dead'
+      ? []
+      : ([
+          { op: 'check-instruments' },
+          { op: 'prove-dead', at: 'origin' },
+          { op: 'open-cover' },
+          { op: 'discharge' },
+          { op: 'prove-dead', at: 'supply' },
+        ] as const)),
+    ...(proved && plant.cover === 'closed' ? [{ op: 'open-cover' } as const] : []),
+  ];
+}
+
+/** Everything back as it was, cover on, then power, and the start-up waited for. */
+function toEnergised({ plant }: World, { sheet }: Papers): readonly OperationInput[] {
+  if (plant.isolated.length === 0) return [];
+  return [
+    ...plant.links.map(
+      (line): OperationInput => ({ op: 'unlink', between: [`origin.${line}`, 'origin.PE'] }),
+    ),
+    ...plant.removed.map((what): OperationInput => ({ op: 'reconnect', what })),
+    ...(plant.cover === 'open' ? [{ op: 'close-cover' } as const] : []),
+    { op: 'energise' },
+    waitFor(sheet.startUp + 2),
+  ];
+}
+
+export const procedure = (world: World, action: TestAction, papers: Papers): readonly Operation[] =>
+  [
+    ...(action.from === 'isolated' ? toIsolated(world, action) : toEnergised(world, papers)),
+    ...action.steps(papers),
+  ].map(operation);
+
+export interface ActionRun extends Observed {
+  readonly samples: readonly Sample[];
+  readonly outcomes: readonly Outcome[];
+}
+
+/** Does the whole action on the bench. */
+export function carryOut(world: World, action: TestAction, papers: Papers): ActionRun {
+  const done = procedure(world, action, papers).map((step) => observe(world, step));
+  return { samples: done.map(({ sample }) => sample), outcomes: done.map(({ outcome }) => outcome) };
+}
