@@ -14,7 +14,7 @@ const INSTANTANEOUS = { B: 5, C: 10, D: 20 } as const;
 
 /**
  * Current that is sure to trip the breaker at once, as a multiple of its rating. It serves both
- * 0.4 s and 5 s. Source: BS 7671:2018+A2:2022, Appendix 3; BS EN 60898-1.
+ * 0.4 s and 5 s. Source: BS 7671:2018+A2:2022, Appendix 3, from memory; it reproduces Table 41.3.
  */
 export const instantaneousMultiple = (type: BreakerType): 5 | 10 | 20 => INSTANTANEOUS[type];
 

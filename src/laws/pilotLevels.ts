@@ -73,7 +73,7 @@ export const shunted = (source: PilotSource, shunt: Ohms): PilotSource =>
  *   U no-load voltage (V), R1 source resistance, Re vehicle resistance (ohms), Vd diode drop (V)
  * Range: U >= 0, R1 > 0, Re from 0 to Infinity (no vehicle: V+ = U). Where U does not exceed Vd the
  * diode carries nothing and V+ = U. The drop is taken as constant; the standard gives it at 2.75 to
- * 10 mA. Source: circuit of IEC 61851-1:2017, Figure A.1; its corners give Table A.10.
+ * 10 mA. Source: circuit of IEC 61851-1:2017, Annex A; its corners give Table A.10.
  */
 export const pilotHigh = (
   circuit: PilotSource & { readonly vehicleResistance: Ohms; readonly diodeDrop: Volts },
@@ -88,7 +88,7 @@ export const pilotHigh = (
  *   V- = -U                        sound diode: the vehicle carries nothing
  *   V- = -U · Re / (R1 + Re)       shorted diode
  *   U size of the no-load voltage (V), R1 and Re as in pilotHigh (ohms)
- * Range as pilotHigh. Source: circuit of IEC 61851-1:2017, Figure A.1; Table A.4 note c for the
+ * Range as pilotHigh. Source: circuit of IEC 61851-1:2017, Annex A; Table A.4 note c for the
  * meaning.
  */
 export const pilotLow = (

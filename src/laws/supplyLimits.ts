@@ -54,7 +54,7 @@ export const OPEN_PEN_WINDOW = { least: 207, greatest: 253 } as const satisfies 
 
 /**
  * Greatest time for a device against a broken PEN conductor to open live conductors and protective
- * conductor. Source: BS 7671:2018+A1:2020, 722.411.4.1(iii) and (iv).
+ * conductor. Source: BS 7671:2018+A1:2020, 722.411.4.1(iii); the same in (iv) from memory.
  */
 export const OPEN_PEN_TIME: Seconds = 5;
 

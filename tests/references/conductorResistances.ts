@@ -47,7 +47,7 @@ export const FROM_TWENTY: readonly (ReferenceRow & { celsius: number; factor: nu
   { celsius: 90, factor: 1.28, source: 'IET On-Site Guide, 90 °C thermosetting, from memory' },
 ];
 
-const PAIRS = 'IET On-Site Guide, R1+R2 per metre of copper at 20 °C';
+const PAIRS = 'Guide to the Wiring Regulations (17th edition), D. Locke, 2008, Appendix 4';
 const SUM = 'sum of two rows of IEC 60228';
 
 /** Line and protective conductor, mm²; milliohms per metre. */

