@@ -1,3 +1,8 @@
+/**
+ * The default hours at every edge of the day and week, and the random delay.
+ * Overrides are the unit's matter.
+ */
+
 import { expect, test } from 'vitest';
 import { isPeakHour, RANDOM_DELAY, WEEKDAYS } from '../../src/laws/chargingHours.ts';
 

@@ -1,3 +1,8 @@
+/**
+ * Copper resistances, pairs and temperature factors against the published tables, and what is
+ * refused.
+ */
+
 import { expect, test } from 'vitest';
 import {
   CONDUCTOR_AREAS,

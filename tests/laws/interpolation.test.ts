@@ -1,3 +1,8 @@
+/**
+ * Reading a table by straight lines, and the small conversions of quantities.ts.
+ * The curves that use them have their own tests.
+ */
+
 import { expect, test } from 'vitest';
 import { interpolated } from '../../src/laws/interpolation.ts';
 import { isWithin, microseconds, seconds } from '../../src/laws/quantities.ts';

@@ -1,3 +1,8 @@
+/**
+ * The whole table of greatest loop impedances with its 0.8 column, and that the simulated breaker
+ * trips inside the limits of its type.
+ */
+
 import { describe, expect, test } from 'vitest';
 import {
   BREAKER_TYPES,

@@ -1,3 +1,8 @@
+/**
+ * Duty and current at every edge of both tables, and the way there and back. The step between 51
+ * and 52.5 A is a known gap of the standard.
+ */
+
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { currentForDuty, dutyForCurrent, greatestOffer, MISREAD_OFFERS } from '../../src/laws/pilotDuty.ts';

@@ -1,3 +1,8 @@
+/**
+ * Pilot voltages: windows at every edge, measured limits at the corners of the permitted parts, and
+ * the circuit's own ends.
+ */
+
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import {

@@ -1,3 +1,8 @@
+/**
+ * How a coding resistor is read at every edge, and that every permitted resistor is read as its
+ * rating.
+ */
+
 import { describe, expect, test } from 'vitest';
 import { CABLE_CODINGS, CODING_TOLERANCE, codingResistance, readCoding } from '../../src/laws/proximity.ts';
 import { PROXIMITY_ROWS } from '../references/proximityRanges.ts';

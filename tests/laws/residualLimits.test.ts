@@ -1,3 +1,8 @@
+/**
+ * Bands and times demanded of residual current devices and d.c. detectors, row by row. How the
+ * simulated devices keep them is in residualCurves.test.ts.
+ */
+
 import { expect, test } from 'vitest';
 import {
   alternatingBand,
