@@ -11,6 +11,8 @@ const MOST_ROUNDS = 1000;
 
 /** Part of the volts summed that counts as rounding: some thousand units in the last place. */
 const ROUNDING = 1e-12;
+/** Volts that count as none: where numbers run out of digits near zero, rounding has no proportion. */
+const NO_VOLTS = 1e-15;
 
 /**
  * The currents, by least-index principal pivoting (K. G. Murty, 1974): of all parts that break
@@ -50,7 +52,7 @@ function firstBroken(
       spare += volts;
       summed += Math.abs(volts);
     }
-    if (spare < -ROUNDING * summed) return part;
+    if (spare < -ROUNDING * summed - NO_VOLTS) return part;
   }
   return -1;
 }

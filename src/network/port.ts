@@ -4,8 +4,9 @@
  * What an instrument makes of it (range, limit, error) is left to the floors above.
  */
 import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
+import { listsOf } from './lists.ts';
 import type { Emf, Injection, OneWay, Phasor, Planes, Port } from './potentials.ts';
-import { difference, directCurrents, inject, portResistances, settleOneWays } from './potentials.ts';
+import { difference, inject, portResistances, putDirectCurrents, settleOneWays } from './potentials.ts';
 import type { Reduced } from './reduce.ts';
 import { solveDirect, solveMains } from './solve.ts';
 
@@ -20,10 +21,10 @@ export interface Seen {
 
 /** Open voltages in every plane, and what one ampere put through the network at the port raises. */
 export function seenFrom(r: Reduced, planes: Planes, port: Port): Seen {
-  const re = new Float64Array(r.plan.topology.nodes.length);
-  const im = new Float64Array(re.length);
+  const count = r.plan.topology.nodes.length;
+  const [re, im, direct] = listsOf(count, count, count);
   inject(re, port, 1);
-  const direct = re.slice();
+  inject(direct, port, 1);
   solveMains(r, re, im);
   solveDirect(r, direct);
   return {
@@ -63,7 +64,8 @@ export function drive(
 ): Driven {
   // The source is a part that obeys V(a) − V(b) = open + resistance · current, in either direction.
   const parts = [{ port, drop: source.open, onResistance: source.resistance }, ...oneWays];
-  const high = directCurrents(r, emfs, injections, 'high');
+  const high = new Float64Array(r.plan.topology.nodes.length);
+  putDirectCurrents(r, emfs, injections, 'high', high);
   const currents = settleOneWays(r, high, parts, portResistances(r, parts), 1);
   return {
     volts: difference(high, port),

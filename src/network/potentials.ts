@@ -10,6 +10,7 @@
 import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
 import { complementaryCurrents } from './complementarity.ts';
 import { NotFinite } from './errors.ts';
+import { listsOf } from './lists.ts';
 import type { Reduced } from './reduce.ts';
 import { solveDirect, solveMains } from './solve.ts';
 import type { NodeId } from './topology.ts';
@@ -84,20 +85,20 @@ export function potentials(
   injections: readonly Injection[],
 ): Planes {
   const count = r.plan.topology.nodes.length;
-  const mains = mainsCurrents(r, emfs, injections);
-  solveMains(r, mains.re, mains.im);
+  const [re, im, high, low, halfWave] = listsOf(count, count, count, count, count);
+  putMainsCurrents(r, emfs, injections, re, im);
+  solveMains(r, re, im);
 
   const matrix = portResistances(r, oneWays);
-  const high = directCurrents(r, emfs, injections, 'high');
+  putDirectCurrents(r, emfs, injections, 'high', high);
   const highOneWays = settleOneWays(r, high, oneWays, matrix, 0);
-  const low = directCurrents(r, emfs, injections, 'low');
+  putDirectCurrents(r, emfs, injections, 'low', low);
   const lowOneWays = settleOneWays(r, low, oneWays, matrix, 0);
 
-  const halfWave = new Float64Array(count);
   for (const { port, halfWave: amps } of injections) inject(halfWave, port, amps);
   solveDirect(r, halfWave);
 
-  return { mains, high, low, halfWave, oneWays: { high: highOneWays, low: lowOneWays } };
+  return { mains: { re, im }, high, low, halfWave, oneWays: { high: highOneWays, low: lowOneWays } };
 }
 
 /** Amps from a to b in a branch, in each plane. `emf` is the source in this branch, if it has one. */
@@ -134,30 +135,28 @@ export function inject(list: Float64Array, port: Port, amps: Amps): void {
   list[port.b] = (list[port.b] as number) - amps;
 }
 
-/** Currents into the nodes in a d.c. plane, sources as their Norton equivalents. */
-export function directCurrents(
+/** Adds the currents into the nodes in a d.c. plane, sources as their Norton equivalents. */
+export function putDirectCurrents(
   r: Reduced,
   emfs: readonly Emf[],
   injections: readonly Injection[],
   plane: DirectPlane,
-): Float64Array {
-  const list = new Float64Array(r.plan.topology.nodes.length);
+  list: Float64Array,
+): void {
   for (const emf of emfs) {
     const { branch, backwards } = seatOf(r, emf);
     inject(list, backwards, (r.values.conductance[branch] as number) * emf[plane]);
   }
   for (const { port, direct } of injections) inject(list, port, direct);
-  return list;
 }
 
-function mainsCurrents(
+function putMainsCurrents(
   r: Reduced,
   emfs: readonly Emf[],
   injections: readonly Injection[],
-): { re: Float64Array; im: Float64Array } {
-  const count = r.plan.topology.nodes.length;
-  const re = new Float64Array(count);
-  const im = new Float64Array(count);
+  re: Float64Array,
+  im: Float64Array,
+): void {
   for (const emf of emfs) {
     const { branch, backwards } = seatOf(r, emf);
     const g = r.values.conductance[branch] as number;
@@ -169,7 +168,6 @@ function mainsCurrents(
     inject(re, port, mains.re);
     inject(im, port, mains.im);
   }
-  return { re, im };
 }
 
 /** A source that drives from a to b feeds the node b and draws on the node a. */
@@ -182,8 +180,7 @@ function seatOf(r: Reduced, emf: Emf): { branch: number; backwards: Port } {
 /** Volts at port k for one ampere into port l, by rows, each part's own resistance included. */
 export function portResistances(r: Reduced, parts: readonly OneWay[]): Float64Array {
   const n = parts.length;
-  const matrix = new Float64Array(n * n);
-  const list = new Float64Array(r.plan.topology.nodes.length);
+  const [matrix, list] = listsOf(n * n, r.plan.topology.nodes.length);
   for (const [column, { port, onResistance }] of parts.entries()) {
     if (!(onResistance >= 0)) throw new NotFinite('an on-resistance', onResistance);
     list.fill(0);

@@ -8,6 +8,7 @@
  * against exact arithmetic show that this costs no digits either.
  */
 import { FloatingNode, NotFinite } from './errors.ts';
+import { listsOf } from './lists.ts';
 import type { Plan } from './plan.ts';
 
 /** Values by branch index, in siemens, zero or above; the susceptance is that at 50 Hz. */
@@ -57,21 +58,23 @@ export function reduce(plan: Plan, values: BranchValues): Reduced {
       }
     }
   }
+  const [conductance, susceptance] = listsOf(branches.length, branches.length);
+  conductance.set(values.conductance);
+  susceptance.set(values.susceptance);
   return {
     plan,
-    values: { conductance: values.conductance.slice(), susceptance: values.susceptance.slice() },
-    direct: factorReal(plan, values.conductance),
-    mains: factorComplex(plan, values),
+    values: { conductance, susceptance },
+    direct: factorReal(plan, conductance),
+    mains: factorComplex(plan, conductance, susceptance),
   };
 }
 
-function inSlots(plan: Plan, byBranch: Float64Array): Float64Array {
-  const bySlot = new Float64Array(plan.slots);
+/** Adds up branch values in the slots of their links. */
+function gather(plan: Plan, byBranch: Float64Array, bySlot: Float64Array): void {
   for (let i = 0; i < byBranch.length; i++) {
     const slot = plan.branchSlot[i] as number;
     bySlot[slot] = (bySlot[slot] as number) + (byBranch[i] as number);
   }
-  return bySlot;
 }
 
 function floatingAt(plan: Plan, step: number): FloatingNode {
@@ -79,10 +82,9 @@ function floatingAt(plan: Plan, step: number): FloatingNode {
 }
 
 function factorReal(plan: Plan, conductance: Float64Array): RealFactors {
-  const { order, firstArm, armSlot, meshSlot } = plan;
-  const link = inSlots(plan, conductance);
-  const share = new Float64Array(armSlot.length);
-  const inverse = new Float64Array(order.length);
+  const { order, firstArm, armSlot, meshSlot, slots } = plan;
+  const [link, share, inverse] = listsOf(slots, armSlot.length, order.length);
+  gather(plan, conductance, link);
   let mesh = 0;
   for (let step = 0; step < order.length; step++) {
     const first = firstArm[step] as number;
@@ -105,14 +107,19 @@ function factorReal(plan: Plan, conductance: Float64Array): RealFactors {
   return { share, inverse };
 }
 
-function factorComplex(plan: Plan, values: BranchValues): ComplexFactors {
-  const { order, firstArm, armSlot, meshSlot } = plan;
-  const linkRe = inSlots(plan, values.conductance);
-  const linkIm = inSlots(plan, values.susceptance);
-  const shareRe = new Float64Array(armSlot.length);
-  const shareIm = new Float64Array(armSlot.length);
-  const inverseRe = new Float64Array(order.length);
-  const inverseIm = new Float64Array(order.length);
+function factorComplex(plan: Plan, conductance: Float64Array, susceptance: Float64Array): ComplexFactors {
+  const { order, firstArm, armSlot, meshSlot, slots } = plan;
+  const [arms, steps] = [armSlot.length, order.length];
+  const [linkRe, linkIm, shareRe, shareIm, inverseRe, inverseIm] = listsOf(
+    slots,
+    slots,
+    arms,
+    arms,
+    steps,
+    steps,
+  );
+  gather(plan, conductance, linkRe);
+  gather(plan, susceptance, linkIm);
   let mesh = 0;
   for (let step = 0; step < order.length; step++) {
     const first = firstArm[step] as number;

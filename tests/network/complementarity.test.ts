@@ -44,6 +44,12 @@ describe('complementaryCurrents', () => {
     expect([...complementaryCurrents(Float64Array.of(4), Float64Array.of(2), 1)]).toEqual([-0.5]);
   });
 
+  test('missing volts next to nothing, where halves no longer are numbers, still settle', () => {
+    const [m, q] = [Float64Array.of(26, 25, 25, 26), Float64Array.of(-5e-323, 9.4e-323)];
+    const currents = complementaryCurrents(m, q, 0);
+    expect(Math.max(...currents)).toBeLessThan(1e-300);
+  });
+
   test('no resistance to limit the current: refused, not infinite', () => {
     expect(() => complementaryCurrents(Float64Array.of(0), Float64Array.of(-1), 0)).toThrow(NotFinite);
   });
