@@ -1,3 +1,7 @@
+/*
+ * The complementarity problem by its definition: whatever comes out must satisfy the conditions.
+ * Parts in a network are in potentials.test.ts.
+ */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { complementaryCurrents } from '../../src/network/complementarity.ts';

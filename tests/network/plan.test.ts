@@ -1,3 +1,7 @@
+/*
+ * The order of elimination: complete, earth spared, and without influence on any potential.
+ * What the values make of it is reduce.test.ts's business.
+ */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { plan } from '../../src/network/plan.ts';

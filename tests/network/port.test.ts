@@ -1,3 +1,7 @@
+/*
+ * What is seen from a pair of terminals, and what a tester put on them reads: closed forms, and
+ * the same thing built into the network as a branch.
+ */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { drive, seenFrom } from '../../src/network/port.ts';

@@ -1,3 +1,7 @@
+/*
+ * Potentials and branch currents against closed forms, the laws any linear network obeys, and the
+ * rule of one-way parts. The comparison with a circuit simulator is in tests/oracle.
+ */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { NotFinite } from '../../src/network/errors.ts';

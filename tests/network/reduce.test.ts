@@ -1,3 +1,7 @@
+/*
+ * The factoring keeps its digits over sixteen decades, judged by exact rational arithmetic, and
+ * names the branch or node for which there is no answer.
+ */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { FloatingNode, NotFinite } from '../../src/network/errors.ts';

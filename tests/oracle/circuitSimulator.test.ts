@@ -1,3 +1,7 @@
+/*
+ * The network floor against an independent circuit simulator, on random networks and on pilot
+ * levels with a real diode; and the harness itself, which must not hand back stale answers.
+ */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { pilotHigh, pilotLow } from '../../src/laws/pilotLevels.ts';

@@ -1,3 +1,6 @@
+/*
+ * The exact oracle checked by hand-made cases, so that what it is used to judge can be believed.
+ */
 import { describe, expect, test } from 'vitest';
 import { networkOf } from '../network/build.ts';
 import { exactly, exactNetwork, rounded } from './rational.ts';
