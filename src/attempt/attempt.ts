@@ -1,0 +1,166 @@
+/**
+ * A trainee's attempt: the scenario it was made on and a log of entries, each chained to the one before by a hash.
+ * Marks and debrief are always recomputed from it by replay; what a file says of them is only compared.
+ */
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import canonicalize from 'canonicalize';
+import * as v from 'valibot';
+import { operationSchema } from '../bench/operation.ts';
+import { FAMILIES, type Family } from '../faults/families.ts';
+import { NEXT_STEPS, TELL } from '../faults/fault.ts';
+
+/** Of the engine whose readings an attempt holds; a change that alters any reading or mark raises it. */
+export const ENGINE = '1.0.0';
+
+export const ANSWERS = ['should', 'should not', "can't tell"] as const;
+export type Answer = (typeof ANSWERS)[number];
+export const SURENESS = ['under 67 %', '67 to 80 %', 'over 80 %'] as const;
+export type Sure = (typeof SURENESS)[number];
+export const JUDGEMENTS = ['as it should', 'not as it should', 'not shown'] as const;
+export type Judged = (typeof JUDGEMENTS)[number];
+export const LIMIT_JUDGEMENTS = ['within', 'outside', 'too close'] as const;
+export type LimitJudged = (typeof LIMIT_JUDGEMENTS)[number];
+export const VERDICTS = ['fit for service', 'not fit for service', 'could not finish'] as const;
+export type Verdict = (typeof VERDICTS)[number];
+export { NEXT_STEPS, TELL };
+
+/** Units that a reading may be typed in, each with its factor to SI. */
+export const TYPED_UNITS = {
+  Ω: 1,
+  kΩ: 1e3,
+  MΩ: 1e6,
+  V: 1,
+  mV: 1e-3,
+  A: 1,
+  mA: 1e-3,
+  s: 1,
+  ms: 1e-3,
+} as const;
+export type TypedUnit = keyof typeof TYPED_UNITS;
+
+const name = v.pipe(v.string(), v.maxLength(60));
+const words = v.pipe(v.string(), v.maxLength(1000));
+const count = v.pipe(v.number(), v.integer(), v.minValue(0));
+const sure = v.picklist(SURENESS);
+
+/** What each kind of entry holds. */
+const contents = {
+  operation: v.object({ test: v.nullable(name), operation: operationSchema }),
+  prediction: v.object({
+    test: name,
+    lines: v.array(v.object({ id: name, answer: v.picklist(ANSWERS) })),
+    figures: v.array(v.object({ id: name, value: v.number() })),
+    sure,
+  }),
+  /** What was typed of a reading (by its index among all readings): in its unit, never converted. */
+  observation: v.object({
+    test: name,
+    reading: count,
+    value: v.nullable(v.number()),
+    qualifier: v.nullable(v.picklist(['>', '<', 'no reading'])),
+    unit: v.picklist(Object.keys(TYPED_UNITS) as TypedUnit[]),
+    /** Further figures of a pilot reading: low in volts, duty as a share, amps per line. */
+    low: v.optional(v.number()),
+    duty: v.optional(v.number()),
+    amps: v.optional(v.number()),
+    /** What the trainee says tripped, and the test voltage used. */
+    tripped: v.optional(name),
+    volts: v.optional(v.number()),
+  }),
+  judgement: v.object({
+    test: name,
+    lines: v.array(v.object({ id: name, judged: v.picklist(JUDGEMENTS) })),
+    limits: v.array(v.object({ id: name, reading: count, judged: v.picklist(LIMIT_JUDGEMENTS) })),
+  }),
+  /** Why a test was left out. */
+  record: v.object({ test: name, leftOut: words }),
+  conclusion: v.object({
+    verdict: v.picklist(VERDICTS),
+    because: words,
+    /** A catalogue id, `nothing`, or null where it is not known. */
+    cause: v.nullable(name),
+    family: v.nullable(v.picklist(Object.keys(FAMILIES) as Family[])),
+    sure,
+    findings: v.array(v.object({ test: name, id: name })),
+    next: v.picklist(NEXT_STEPS),
+    tell: v.picklist(TELL),
+  }),
+};
+
+type Kind = keyof typeof contents;
+type Content<K extends Kind> = v.InferOutput<(typeof contents)[K]>;
+
+/** An entry as it is handed in: what the log adds is not yet there. */
+export type NotedOf<K extends Kind> = { kind: K } & Content<K>;
+export type Noted = { [K in Kind]: NotedOf<K> }[Kind];
+
+/** `at`: bench time, s, recomputed by replay; `wall`: ms since the attempt began, only reported. */
+interface Logged {
+  at: number;
+  wall: number;
+  hash: string;
+}
+export type EntryOf<K extends Kind> = NotedOf<K> & Logged;
+export type Entry = { [K in Kind]: EntryOf<K> }[Kind];
+
+const frame = { at: v.number(), wall: v.number(), hash: v.string() };
+const entrySchema: v.GenericSchema<unknown, Entry> = v.variant('kind', [
+  v.looseObject({ kind: v.literal('operation'), ...frame, ...contents.operation.entries }),
+  v.looseObject({ kind: v.literal('prediction'), ...frame, ...contents.prediction.entries }),
+  v.looseObject({ kind: v.literal('observation'), ...frame, ...contents.observation.entries }),
+  v.looseObject({ kind: v.literal('judgement'), ...frame, ...contents.judgement.entries }),
+  v.looseObject({ kind: v.literal('record'), ...frame, ...contents.record.entries }),
+  v.looseObject({ kind: v.literal('conclusion'), ...frame, ...contents.conclusion.entries }),
+]);
+
+/** Unknown fields are kept, never executed: loose objects, with the log's entries among them. */
+export const attemptSchema = v.looseObject({
+  format: v.literal(1),
+  engine: v.string(),
+  scenario: v.unknown(),
+  trainee: v.optional(name),
+  word: v.optional(name),
+  entries: v.pipe(v.array(entrySchema), v.maxLength(5000)),
+  /** As the page that wrote the file had them; never believed. */
+  marks: v.optional(v.unknown()),
+});
+export interface Attempt {
+  format: 1;
+  engine: string;
+  scenario?: unknown;
+  trainee?: string | undefined;
+  word?: string | undefined;
+  entries: Entry[];
+  marks?: unknown;
+}
+
+/** Head of the chain before the first entry: it binds the log to its scenario. */
+const genesis = (attempt: Attempt): string =>
+  digest(canonical({ scenario: attempt.scenario, word: attempt.word ?? null }));
+
+const canonical = (value: unknown): string => canonicalize(value) ?? 'null';
+const digest = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
+
+/** Hash of an entry on top of the one before it. */
+export function chainedHash(attempt: Attempt, index: number): string {
+  const content = Object.fromEntries(
+    Object.entries(attempt.entries[index] as Entry).filter(([key]) => key !== 'hash'),
+  );
+  const before = index === 0 ? genesis(attempt) : (attempt.entries[index - 1] as Entry).hash;
+  return digest(before + canonical(content));
+}
+
+/** The attempt with one more entry at its end. */
+export function appended(attempt: Attempt, entry: Noted, at: number, wall: number): Attempt {
+  const unhashed = { ...attempt, entries: [...attempt.entries, { ...entry, at, wall, hash: '' } as Entry] };
+  const hash = chainedHash(unhashed, attempt.entries.length);
+  return {
+    ...unhashed,
+    entries: unhashed.entries.map((e, i) => (i === attempt.entries.length ? { ...e, hash } : e)),
+  };
+}
+
+/** First eight characters of the last hash: what a tutor notes at hand-in. */
+export const headOf = (attempt: Attempt): string =>
+  (attempt.entries.at(-1)?.hash ?? genesis(attempt)).slice(0, 8);

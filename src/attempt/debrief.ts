@@ -1,0 +1,169 @@
+/**
+ * What a trainee is told at the end: whether the verdict was right, the gates, where one was sure and wrong, one goal
+ * for next time, and below it every line with its truth, reason and source.
+ */
+
+import { UNSAFE_ACTS } from '../bench/unsafe.ts';
+import { faultsAmong } from '../faults/catalogue.ts';
+import { FAMILIES } from '../faults/families.ts';
+import type { Fault, Tell } from '../faults/fault.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import type { Conclusion } from '../scenario/verify.ts';
+import type { Source } from '../verification/sources.ts';
+import type { Answer, Attempt, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
+import { SURENESS } from './attempt.ts';
+import { testFigures } from './lines.ts';
+import type { Marks } from './mark.ts';
+import { conclusionOf, dueSteps, markWhole } from './mark.ts';
+import type { Run } from './run.ts';
+import { entriesAbout } from './run.ts';
+import type { TruthOfLimit } from './truth.ts';
+import { judgedRight, truthOf } from './truth.ts';
+
+export interface DebriefLine {
+  readonly test: string;
+  readonly id: string;
+  readonly text: string;
+  readonly subject: 'unit' | 'circuit';
+  readonly predicted: Answer | null;
+  readonly right: Answer;
+  readonly judged: Judged | null;
+  readonly judgement: Judged | null;
+  readonly why: string;
+  readonly source: Source;
+  readonly group: string;
+}
+
+export interface DebriefTest {
+  readonly test: string;
+  readonly title: string;
+  readonly done: boolean;
+  readonly sure: Sure | null;
+  readonly lines: readonly DebriefLine[];
+  readonly figures: readonly {
+    readonly text: string;
+    readonly unit: string;
+    readonly said: number | null;
+    readonly right: number;
+    readonly isRight: boolean;
+    readonly why: string;
+  }[];
+  readonly limits: readonly (TruthOfLimit & { readonly judged: LimitJudged | null })[];
+}
+
+export interface Debrief {
+  readonly run: Run;
+  readonly marks: Marks;
+  readonly verdict: { readonly said: Verdict | null; readonly right: boolean; readonly truth: Conclusion };
+  readonly stopped: { readonly action: string; readonly why: string } | null;
+  readonly causes: readonly Fault[];
+  readonly due: { readonly next: readonly string[]; readonly tell: readonly Tell[] };
+  readonly tests: readonly DebriefTest[];
+  /** Predictions made over 80 % sure that were wrong, grouped by what they have in common. */
+  readonly sureAndWrong: readonly { readonly group: string; readonly lines: readonly DebriefLine[] }[];
+  /** How often each sureness was right: right lines of all lines. */
+  readonly calibration: readonly { readonly sure: Sure; readonly right: number; readonly of: number }[];
+  readonly goal: string;
+}
+
+const UNTOLD_GROUP = 'what a test cannot tell';
+
+export function debriefOf(scenario: Scenario, attempt: Attempt): Debrief {
+  const { run, expected, whole, marks } = markWhole(scenario, attempt);
+  const tests = expected.actions.map(({ action }) => debriefTest(run, action));
+  const said = conclusionOf(run)?.verdict ?? null;
+  const sureAndWrong = groupedWrong(tests);
+  return {
+    run,
+    marks,
+    verdict: { said, right: isRightVerdict(said, whole.conclusion), truth: whole.conclusion },
+    stopped: expected.stopped,
+    causes: faultsAmong(scenario.faults),
+    due: dueSteps(scenario, whole),
+    tests,
+    sureAndWrong,
+    calibration: SURENESS.map((sure) => calibrationOf(tests, sure)),
+    goal: goalOf(marks, sureAndWrong, tests),
+  };
+}
+
+const isRightVerdict = (said: Verdict | null, truth: Conclusion): boolean =>
+  said ===
+  (truth === 'sound'
+    ? 'fit for service'
+    : truth === 'not sound'
+      ? 'not fit for service'
+      : 'could not finish');
+
+function debriefTest(run: Run, action: Parameters<typeof truthOf>[1]): DebriefTest {
+  const [prediction] = entriesAbout(run.attempt, 'prediction', action.id);
+  const judgement = entriesAbout(run.attempt, 'judgement', action.id).at(-1);
+  const truth = truthOf(run, action);
+  return {
+    test: action.id,
+    title: action.title,
+    done: run.samples.some(({ test }) => test === action.id),
+    sure: prediction?.sure ?? null,
+    lines: truth.lines.map((line) => ({
+      test: action.id,
+      id: line.id,
+      text: line.text,
+      subject: line.subject,
+      predicted: prediction?.lines.find(({ id }) => id === line.id)?.answer ?? null,
+      right: line.right,
+      judged: judgement?.lines.find(({ id }) => id === line.id)?.judged ?? null,
+      judgement: line.finding === null ? null : judgedRight(line.finding),
+      why: line.why,
+      source: line.source,
+      group: line.points[0] === undefined ? UNTOLD_GROUP : FAMILIES[line.points[0]],
+    })),
+    figures: testFigures(run.scenario, action).map(({ id, text, unit, value, tolerance, why }) => {
+      const figure = prediction?.figures.find((f) => f.id === id)?.value ?? null;
+      const isRight = figure !== null && Math.abs(figure - value) <= tolerance;
+      return { text, unit, said: figure, right: value, isRight, why };
+    }),
+    limits: truth.limits.map((limit) => ({
+      ...limit,
+      judged:
+        judgement?.limits.find((l) => l.id === limit.limit.id && l.reading === limit.reading)?.judged ?? null,
+    })),
+  };
+}
+
+const isWrong = ({ predicted, right }: DebriefLine): boolean => predicted !== null && predicted !== right;
+
+function groupedWrong(tests: readonly DebriefTest[]): Debrief['sureAndWrong'] {
+  const wrong = tests
+    .filter(({ sure }) => sure === 'over 80 %')
+    .flatMap(({ lines }) => lines.filter(isWrong));
+  const groups = [...new Set(wrong.map(({ group }) => group))];
+  return groups
+    .map((group) => ({ group, lines: wrong.filter((line) => line.group === group) }))
+    .sort((x, y) => y.lines.length - x.lines.length);
+}
+
+function calibrationOf(tests: readonly DebriefTest[], sure: Sure): Debrief['calibration'][number] {
+  const lines = tests
+    .filter((test) => test.sure === sure)
+    .flatMap((test) => test.lines.filter(({ predicted }) => predicted !== null));
+  return { sure, right: lines.filter((line) => !isWrong(line)).length, of: lines.length };
+}
+
+/** What would have helped most: safety first, then the verdict, then what one was sure of and wrong. */
+function goalOf(marks: Marks, sureAndWrong: Debrief['sureAndWrong'], tests: readonly DebriefTest[]): string {
+  const [critical] = marks.gates.critical;
+  if (critical !== undefined) return UNSAFE_ACTS[critical.id as keyof typeof UNSAFE_ACTS].why;
+  if (!marks.gates.verdict)
+    return 'Before calling a unit fit, name for every test the finding that allows it.';
+  const [worst] = sureAndWrong;
+  if (worst !== undefined)
+    return `Look again at ${worst.group}: ${worst.lines.length} of the lines you were sure of were wrong.`;
+  const undone = tests.filter(({ done }) => !done);
+  if (undone.length > 0) return `Do the tests you left out: ${undone.map(({ title }) => title).join('; ')}.`;
+  const missed = tests.flatMap(({ lines }) =>
+    lines.filter((line) => line.judgement === 'not as it should' && line.judged !== line.judgement),
+  );
+  if (missed.length > 0)
+    return 'Hold every reading against its line before going on: what should not be was passed over.';
+  return 'Do the same on a unit you have not seen.';
+}

@@ -1,0 +1,76 @@
+/**
+ * Whether a named cause reads the same as the true one: the trainee's own log is replayed with it, and no reading and
+ * nothing seen may differ by more than the instruments could tell.
+ */
+import type { Reading } from '../bench/reading.ts';
+import type { FaultChoice } from '../faults/catalogue.ts';
+import { entryNamed, faultsAmong } from '../faults/catalogue.ts';
+import type { CatalogueEntry } from '../faults/fault.ts';
+import type { Run } from './run.ts';
+import { replay } from './run.ts';
+
+/** The answer that nothing is wrong. */
+export const NOTHING = 'nothing';
+
+export type DiagnosisGrade = 'right' | 'block' | 'wrong';
+
+export function gradeDiagnosis(run: Run, cause: string | null, family: string | null): DiagnosisGrade {
+  const faults = faultsAmong(run.scenario.faults);
+  if (faults.length === 0) return cause === NOTHING ? 'right' : 'wrong';
+  if (cause !== null && faults.some(({ id }) => id === cause)) return 'right';
+  if (cause !== null && readsTheSame(run, cause)) return 'right';
+  return faults.some((fault) => fault.family === family) ? 'block' : 'wrong';
+}
+
+function readsTheSame(run: Run, cause: string): boolean {
+  const entry = entryNamed(cause);
+  if (cause !== NOTHING && entry?.kind !== 'fault') return false;
+  const candidates: readonly (readonly FaultChoice[])[] =
+    entry === undefined ? [[]] : severities(entry).map((values) => [{ fault: cause, values }]);
+  return candidates.some((faults) => {
+    if (!isPossible(run, faults)) return false;
+    const other = replay(run.scenario, run.attempt, faults);
+    return sameReadings(run, other) && sameSeen(run, other);
+  });
+}
+
+/** The parameter's range in a few steps, and the values that the scenario itself uses. */
+function severities(entry: CatalogueEntry): readonly FaultChoice['values'][] {
+  const [parameter] = entry.parameters;
+  if (parameter === undefined) return [{}];
+  const { name, min, max } = parameter;
+  return [0, 0.02, 0.05, 0.1, 0.2, 0.4, 0.7, 1].map((share) => ({
+    [name]: Math.round(1000 * (min + share * (max - min))) / 1000,
+  }));
+}
+
+const isPossible = ({ papers }: Run, faults: readonly FaultChoice[]): boolean =>
+  faultsAmong(faults).every(
+    (fault, i) =>
+      (fault.impossible?.(
+        { phases: papers.site.phases, direct: papers.sheet.residual.direct },
+        faults[i]?.values ?? {},
+      ) ?? null) === null,
+  );
+
+const sameReadings = (x: Run, y: Run): boolean =>
+  x.readings.length === y.readings.length &&
+  x.readings.every(({ reading }, i) => alike(reading, (y.readings[i] as { reading: Reading }).reading));
+
+function alike(x: Reading, y: Reading): boolean {
+  if (x.qualifier !== y.qualifier || x.trippedWhat !== y.trippedWhat) return false;
+  const margin = (x.uncertainty ?? 0) + (y.uncertainty ?? 0);
+  const near = (a: number | null | undefined, b: number | null | undefined) =>
+    a == null || b == null ? a === b : Math.abs(a - b) <= margin;
+  return (
+    near(x.value, y.value) &&
+    near(x.low, y.low) &&
+    ((x.duty ?? null) === null) === ((y.duty ?? null) === null)
+  );
+}
+
+const sameSeen = (x: Run, y: Run): boolean =>
+  x.samples.every(({ sample }, i) => {
+    const other = y.samples[i]?.sample;
+    return sample.seen.indicator === other?.seen.indicator && sample.seen.plug === other.seen.plug;
+  });

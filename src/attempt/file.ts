@@ -1,0 +1,39 @@
+/** Attempt files: reading one with every problem named, and the text of one. */
+
+import type { Parsed, Problem } from '../scenario/problems.ts';
+import { check, parseJson } from '../scenario/problems.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import { newerFormat, readScenario } from '../scenario/scenario.ts';
+import { operationProblems } from '../scenario/script.ts';
+import type { Attempt } from './attempt.ts';
+import { attemptSchema } from './attempt.ts';
+
+export interface ReadAttempt {
+  readonly attempt: Attempt;
+  readonly scenario: Scenario;
+}
+
+export function parseAttempt(text: string): Parsed<ReadAttempt> {
+  const json = parseJson(text);
+  if (!json.ok) return json;
+  const newer = newerFormat(json.value, 'attempt');
+  if (newer !== null) return newer;
+  const attempt = check(attemptSchema, json.value);
+  const read = readScenario((json.value as { scenario?: unknown } | null)?.scenario);
+  const problems: Problem[] = [
+    ...(attempt.ok ? [] : attempt.problems),
+    ...(read.ok ? [] : read.problems.map(({ path, message }) => ({ path: inScenario(path), message }))),
+  ];
+  if (!attempt.ok || !read.ok) return { ok: false, problems };
+  const lacking = attempt.value.entries.flatMap((entry, i) =>
+    entry.kind === 'operation'
+      ? operationProblems(entry.operation, `entries[${i}].operation`, read.scenario)
+      : [],
+  );
+  if (lacking.length > 0) return { ok: false, problems: lacking };
+  return { ok: true, value: { attempt: attempt.value, scenario: read.scenario } };
+}
+
+const inScenario = (path: string): string => (path === '' ? 'scenario' : `scenario.${path}`);
+
+export const makeAttemptText = (attempt: Attempt): string => `${JSON.stringify(attempt, null, 1)}\n`;

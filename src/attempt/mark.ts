@@ -1,0 +1,244 @@
+/**
+ * The marks of an attempt, by replay: the same file always gives the same marks, whatever it says of itself.
+ *
+ * Counted over the tests that a faultless trainee would do here, up to where that trainee stops. Gates are never
+ * points: a critical unsafe act, or accepting a unit that is not sound, means not passed.
+ */
+import { faultsAmong } from '../faults/catalogue.ts';
+import type { Tell } from '../faults/fault.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import type { PartName } from '../scenario/schema.ts';
+import { PARTS } from '../scenario/schema.ts';
+import type { Verification, VerifiedAction } from '../scenario/verify.ts';
+import { verify } from '../scenario/verify.ts';
+import type { TestAction } from '../verification/testAction.ts';
+import type { Attempt, EntryOf } from './attempt.ts';
+import { chainedHash, ENGINE } from './attempt.ts';
+import { gradeDiagnosis } from './diagnosis.ts';
+import { testFigures, testLines } from './lines.ts';
+import type { Run } from './run.ts';
+import { entriesAbout, replay } from './run.ts';
+import { judgedRight, truthOf } from './truth.ts';
+import { readRightly, recordedFully, typedOf } from './typed.ts';
+
+export interface CriticalAct {
+  readonly entry: number;
+  readonly id: string;
+  readonly act: string;
+  /** A tutor's reason for setting this gate aside. */
+  readonly setAside: string | null;
+}
+
+export interface Marks {
+  readonly total: number;
+  readonly parts: Readonly<Record<PartName, number>>;
+  readonly gates: { readonly critical: readonly CriticalAct[]; readonly verdict: boolean };
+  readonly passed: boolean;
+  /** Where the file's own figures differ from the replay. */
+  readonly differs: readonly string[];
+}
+
+export interface Marking {
+  readonly run: Run;
+  /** What a faultless trainee finds with the tests that are allowed, and with all. */
+  readonly expected: Verification;
+  readonly whole: Verification;
+  readonly marks: Marks;
+}
+
+export const mark = (scenario: Scenario, attempt: Attempt): Marks => markWhole(scenario, attempt).marks;
+
+/** Marks, with what they were worked out from, for the debrief. */
+export function markWhole(scenario: Scenario, attempt: Attempt): Marking {
+  const run = replay(scenario, attempt);
+  const expected = verify(scenario);
+  const whole = scenario.allowed === 'all' ? expected : verify(scenario, { everything: true });
+  const shares: Record<PartName, number> = {
+    prediction: mean(expected.actions.map(({ action }) => predictionShare(run, action))),
+    observation: mean(expected.actions.flatMap((done) => observationShare(run, done))),
+    judgement: judgementShare(run, expected),
+    record: recordShare(run, expected),
+    diagnosis: diagnosisShare(run),
+    reasons: reasonsShare(run, whole),
+  };
+  const weights = scenario.marking.weights ?? PARTS;
+  const parts = Object.fromEntries(
+    Object.entries(shares).map(([part, share]) => [part, oneDigit(weights[part as PartName] * share)]),
+  ) as Record<PartName, number>;
+  const total = oneDigit(Object.values(parts).reduce((sum, x) => sum + x, 0));
+  const gates = { critical: criticalActs(run), verdict: verdictGate(run, whole) };
+  const concluded = conclusionOf(run) !== undefined;
+  const passed =
+    concluded &&
+    total >= (scenario.marking.pass ?? 70) &&
+    gates.verdict &&
+    gates.critical.every(({ setAside }) => setAside !== null);
+  const differs = differences(run, total);
+  return { run, expected, whole, marks: { total, parts, gates, passed, differs } };
+}
+
+const oneDigit = (x: number): number => Math.round(10 * x) / 10;
+const mean = (xs: readonly number[]): number =>
+  xs.length === 0 ? 1 : xs.reduce((sum, x) => sum + x, 0) / xs.length;
+
+export const conclusionOf = (run: Run): EntryOf<'conclusion'> | undefined =>
+  entriesAbout(run.attempt, 'conclusion').at(-1);
+
+/** First prediction of a test: share of its lines and figures that were right. */
+function predictionShare(run: Run, action: TestAction): number {
+  const [first] = entriesAbout(run.attempt, 'prediction', action.id);
+  if (first === undefined) return 0;
+  const answers = new Map(first.lines.map(({ id, answer }) => [id, answer]));
+  const values = new Map(first.figures.map(({ id, value }) => [id, value]));
+  return mean([
+    ...testLines(run.scenario, action).map((line) => (answers.get(line.id) === line.right ? 1 : 0)),
+    ...testFigures(run.scenario, action).map(({ id, value, tolerance }) =>
+      Math.abs((values.get(id) ?? Infinity) - value) <= tolerance ? 1 : 0,
+    ),
+  ]);
+}
+
+/** Share of a test's readings typed as shown; a test with something to read and nothing read counts as none. */
+function observationShare(run: Run, done: VerifiedAction): readonly number[] {
+  const typed = typedOf(run);
+  const own = run.readings
+    .map((taken, index) => ({ taken, entry: typed.get(index) }))
+    .filter(({ taken, entry }) => taken.test === done.action.id && isToBeTyped(run, taken, entry));
+  if (own.length === 0) return hasReadings(done) ? [0] : [];
+  return [mean(own.map(({ taken, entry }) => (entry !== undefined && readRightly(entry, taken) ? 1 : 0)))];
+}
+
+/** Of the many pairs of one proving, one figure is typed; any one typed stands for all. */
+function isToBeTyped(
+  run: Run,
+  taken: Run['readings'][number],
+  entry: EntryOf<'observation'> | undefined,
+): boolean {
+  const operation = run.attempt.entries[taken.entry];
+  const proving = operation?.kind === 'operation' && operation.operation.op === 'prove-dead';
+  if (!proving || entry !== undefined) return true;
+  const typed = typedOf(run);
+  return !run.readings.some((other, i) => other.entry === taken.entry && typed.has(i));
+}
+
+const hasReadings = ({ run }: VerifiedAction): boolean =>
+  run.samples.some(({ readings }) => readings.length > 0);
+
+/** Mean of the rates at which what is right was accepted and what is wrong was rejected. */
+function judgementShare(run: Run, expected: Verification): number {
+  const accept: number[] = [];
+  const reject: number[] = [];
+  for (const done of expected.actions) {
+    const last = entriesAbout(run.attempt, 'judgement', done.action.id).at(-1);
+    if (last === undefined) {
+      for (const { finding } of done.expectations) (finding === 'broken' ? reject : accept).push(0);
+      for (const { pass } of done.limits) (pass ? accept : reject).push(0);
+      continue;
+    }
+    const truth = truthOf(run, done.action);
+    const lines = new Map(last.lines.map(({ id, judged }) => [id, judged]));
+    for (const { id, finding } of truth.lines)
+      if (finding !== null)
+        (finding === 'broken' ? reject : accept).push(lines.get(id) === judgedRight(finding) ? 1 : 0);
+    for (const { limit, reading, right } of truth.limits) {
+      const judged = last.limits.find((l) => l.id === limit.id && l.reading === reading)?.judged;
+      (right === 'outside' ? reject : accept).push(judged === right ? 1 : 0);
+    }
+  }
+  return mean([...(accept.length > 0 ? [mean(accept)] : []), ...(reject.length > 0 ? [mean(reject)] : [])]);
+}
+
+/** Share of typed readings recorded with all that belongs to them, and of left-out tests with a reason. */
+function recordShare(run: Run, expected: Verification): number {
+  const typed = typedOf(run);
+  const readings = run.readings.flatMap((taken, i) => {
+    const entry = typed.get(i);
+    return entry === undefined || taken.test === null ? [] : [recordedFully(entry, taken) ? 1 : 0];
+  });
+  const leftOut = expected.actions
+    .filter(({ action }) => !run.samples.some(({ test }) => test === action.id))
+    .map(({ action }) =>
+      entriesAbout(run.attempt, 'record', action.id).some(({ leftOut: why }) => why.trim() !== '') ? 1 : 0,
+    );
+  const all = [...readings, ...leftOut];
+  return all.length === 0 ? 0 : mean(all);
+}
+
+function diagnosisShare(run: Run): number {
+  const conclusion = conclusionOf(run);
+  if (conclusion === undefined) return 0;
+  const grade = gradeDiagnosis(run, conclusion.cause, conclusion.family);
+  return { right: 1, block: 0.5, wrong: 0 }[grade];
+}
+
+/** Findings that support the verdict, what next, and whom to tell: a half and two quarters. */
+function reasonsShare(run: Run, whole: Verification): number {
+  const conclusion = conclusionOf(run);
+  if (conclusion === undefined) return 0;
+  const broken = whole.actions.flatMap(({ action }) => brokenIn(run, action));
+  const cited = conclusion.findings;
+  const rightCited = cited.filter(({ test, id }) => broken.includes(`${test} ${id}`)).length;
+  const supported = broken.length === 0 ? cited.length === 0 : rightCited > 0;
+  const precision = cited.length === 0 ? 1 : rightCited / cited.length;
+  const { next, tell } = dueSteps(run.scenario, whole);
+  return (
+    0.5 * (supported ? precision : 0) +
+    0.25 * (next.includes(conclusion.next) ? 1 : 0) +
+    0.25 * (tell.includes(conclusion.tell) ? 1 : 0)
+  );
+}
+
+/** Expectations and limits of a test that what was typed shows to be broken, as `test id`. */
+export function brokenIn(run: Run, action: TestAction): readonly string[] {
+  const truth = truthOf(run, action);
+  return [
+    ...truth.lines.filter(({ finding }) => finding === 'broken').map(({ id }) => `${action.id} ${id}`),
+    ...truth.limits.filter(({ right }) => right === 'outside').map(({ limit }) => `${action.id} ${limit.id}`),
+  ];
+}
+
+/** What is to be done next and who is to be told, by the truth about the unit. */
+export function dueSteps(
+  { faults }: Scenario,
+  whole: Verification,
+): { readonly next: readonly string[]; readonly tell: readonly Tell[] } {
+  const present = faultsAmong(faults);
+  if (present.length === 0 && whole.conclusion !== 'not sound')
+    return { next: ['hand over'], tell: ['the client'] };
+  // Leaving it off and labelled is right after any fault; nothing less is where the fault itself asks for it.
+  const next = ['isolate, lock off and label', ...present.map((fault) => fault.next)];
+  const tell = present.flatMap((fault) => fault.tell);
+  return { next, tell: tell.length > 0 ? tell : ['the client', 'whoever installed the circuit'] };
+}
+
+function criticalActs(run: Run): readonly CriticalAct[] {
+  const setAside = new Map(run.scenario.marking.setAside?.map(({ gate, reason }) => [gate, reason]) ?? []);
+  return run.unsafe
+    .filter(({ critical }) => critical)
+    .map(({ entry, id, act }) => ({ entry, id, act, setAside: setAside.get(id) ?? null }));
+}
+
+/** Met unless a unit that is not sound was called fit for service. */
+const verdictGate = (run: Run, whole: Verification): boolean =>
+  conclusionOf(run)?.verdict !== 'fit for service' || whole.conclusion !== 'not sound';
+
+function differences(run: Run, total: number): readonly string[] {
+  const { attempt, times } = run;
+  const claimed = (attempt.marks as { total?: unknown } | undefined)?.total;
+  return [
+    ...(attempt.engine === ENGINE
+      ? []
+      : [`engine: the file was made by ${attempt.engine}, this is ${ENGINE}`]),
+    ...attempt.entries.flatMap((entry, i) =>
+      entry.at === times[i] ? [] : [`entries[${i}].at: the file says ${entry.at}, the replay ${times[i]}`],
+    ),
+    ...attempt.entries.flatMap((entry, i) =>
+      entry.hash === chainedHash(attempt, i)
+        ? []
+        : [`entries[${i}].hash: does not follow from the entries before it`],
+    ),
+    ...(claimed === undefined || claimed === total
+      ? []
+      : [`marks.total: the file says ${String(claimed)}, the replay ${total}`]),
+  ];
+}

@@ -1,0 +1,136 @@
+/**
+ * An attempt in progress, and its replay: the bench that its operations have led to, and everything read, seen and
+ * unsafe on the way. A screen shows this and hands in operations and notes; it keeps nothing of its own.
+ */
+
+import type { Operation } from '../bench/operation.ts';
+import type { Outcome, Seen } from '../bench/perform.ts';
+import { look } from '../bench/perform.ts';
+import type { Reading } from '../bench/reading.ts';
+import type { UnsafeAct } from '../bench/unsafe.ts';
+import type { World } from '../bench/world.ts';
+import type { FaultChoice } from '../faults/catalogue.ts';
+import { seconds } from '../laws/quantities.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import { benchOf, papersOf } from '../scenario/scenario.ts';
+import type { Observed, Sample } from '../verification/observed.ts';
+import { observe } from '../verification/observed.ts';
+import type { Papers } from '../verification/testAction.ts';
+import type { Attempt, Entry, EntryOf, Noted } from './attempt.ts';
+import { appended, ENGINE } from './attempt.ts';
+
+export interface Taken {
+  readonly reading: Reading;
+  /** The test in which it was taken, or null between tests. */
+  readonly test: string | null;
+  /** Index of the operation's entry in the log. */
+  readonly entry: number;
+}
+
+export interface Run {
+  readonly scenario: Scenario;
+  readonly papers: Papers;
+  readonly attempt: Attempt;
+  /** Changed by act() alone; a Run shares it with the Run that it came from. */
+  readonly world: World;
+  readonly samples: readonly {
+    readonly test: string | null;
+    readonly entry: number;
+    readonly sample: Sample;
+  }[];
+  readonly readings: readonly Taken[];
+  readonly unsafe: readonly (UnsafeAct & { readonly entry: number })[];
+  readonly seen: Seen;
+  /** Bench time of each entry, recomputed. */
+  readonly times: readonly number[];
+}
+
+/** A new attempt. `file` is the scenario file's own object, kept whole in the attempt. */
+export function startRun(
+  scenario: Scenario,
+  file: unknown,
+  labels: { readonly trainee?: string; readonly word?: string } = {},
+): Run {
+  return bareRun(scenario, { format: 1, engine: ENGINE, scenario: file, ...labels, entries: [] });
+}
+
+function bareRun(scenario: Scenario, attempt: Attempt, faults?: readonly FaultChoice[]): Run {
+  const world = benchOf(scenario, faults);
+  return {
+    scenario,
+    papers: papersOf(scenario),
+    attempt: { ...attempt, entries: [] },
+    world,
+    samples: [],
+    readings: [],
+    unsafe: [],
+    seen: look(world),
+    times: [],
+  };
+}
+
+/** The same attempt again, from its log alone; with other faults, what the same actions would have met. */
+export function replay(scenario: Scenario, attempt: Attempt, faults?: readonly FaultChoice[]): Run {
+  const run = attempt.entries.reduce((r, entry) => replayed(r, entry), bareRun(scenario, attempt, faults));
+  return { ...run, attempt };
+}
+
+function replayed(run: Run, entry: Entry): Run {
+  const index = run.times.length;
+  const done = entry.kind === 'operation' ? performed(run, entry.test, entry.operation, index).run : run;
+  return { ...done, times: [...done.times, timeOf(done)] };
+}
+
+const timeOf = ({ world }: Run): number => seconds(world.timeline.now);
+
+/** Does an operation at the bench and logs it. */
+export function act(
+  run: Run,
+  test: string | null,
+  operation: Operation,
+  wall: number,
+): { readonly run: Run; readonly outcome: Outcome } {
+  const index = run.attempt.entries.length;
+  const { run: done, outcome } = performed(run, test, operation, index);
+  return { run: logged(done, { kind: 'operation', test, operation }, wall), outcome };
+}
+
+/** Logs anything that is not an operation: what was predicted, typed, judged, left out, concluded. */
+export const note = (run: Run, entry: Exclude<Noted, { kind: 'operation' }>, wall: number): Run =>
+  logged(run, entry, wall);
+
+function logged(run: Run, entry: Noted, wall: number): Run {
+  const at = timeOf(run);
+  return { ...run, attempt: appended(run.attempt, entry, at, wall), times: [...run.times, at] };
+}
+
+function performed(run: Run, test: string | null, operation: Operation, entry: number) {
+  const { outcome, sample } = observe(run.world, operation);
+  return {
+    outcome,
+    run: {
+      ...run,
+      samples: [...run.samples, { test, entry, sample }],
+      readings: [...run.readings, ...outcome.readings.map((reading) => ({ reading, test, entry }))],
+      unsafe: [...run.unsafe, ...outcome.unsafe.map((act_) => ({ ...act_, entry }))],
+      seen: outcome.seen,
+    },
+  };
+}
+
+/** What was read, seen and heard during one test. */
+export const observedIn = (run: Run, test: string): Observed => ({
+  samples: run.samples.filter((s) => s.test === test).map(({ sample }) => sample),
+});
+
+/** The last entry of a kind about a test, or the first. */
+export function entriesAbout<K extends Entry['kind']>(
+  attempt: Attempt,
+  kind: K,
+  test?: string,
+): readonly EntryOf<K>[] {
+  const found = attempt.entries.filter(
+    (entry) => entry.kind === kind && (test === undefined || ('test' in entry && entry.test === test)),
+  );
+  return found as unknown as readonly EntryOf<K>[];
+}

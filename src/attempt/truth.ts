@@ -1,0 +1,66 @@
+/**
+ * The truth about one test of an attempt: the right prediction and the right judgement of every line, and of every
+ * limit, held against what was typed. Marks, feedback and debrief all take it from here.
+ */
+import type { Reading } from '../bench/reading.ts';
+import type { Family } from '../faults/families.ts';
+import { judgeLimit } from '../verification/assess.ts';
+import type { Finding, Limit, TestAction } from '../verification/testAction.ts';
+import type { LimitJudged } from './attempt.ts';
+import type { Line } from './lines.ts';
+import { testLines } from './lines.ts';
+import type { Run } from './run.ts';
+import { asTyped, observedAsTyped, typedOf } from './typed.ts';
+
+export interface TruthOfLine extends Line {
+  /** Null where the line is not one to be judged. */
+  readonly finding: Finding | null;
+  readonly points: readonly Family[];
+}
+
+export interface TruthOfLimit {
+  readonly limit: Limit;
+  /** Index among all readings of the attempt, and the reading as typed. */
+  readonly reading: number;
+  readonly typed: Reading;
+  readonly right: LimitJudged;
+}
+
+export interface TruthOfTest {
+  readonly lines: readonly TruthOfLine[];
+  readonly limits: readonly TruthOfLimit[];
+}
+
+export function truthOf(run: Run, action: TestAction): TruthOfTest {
+  const observed = observedAsTyped(run, action.id);
+  const expectations = new Map(action.expectations(run.papers).map((e) => [e.id, e]));
+  return {
+    lines: testLines(run.scenario, action).map((line) => {
+      const expectation = line.judged ? expectations.get(line.id) : undefined;
+      return {
+        ...line,
+        finding: expectation?.judge(observed) ?? null,
+        points: expectation?.points ?? [],
+      };
+    }),
+    limits: limitsOf(run, action),
+  };
+}
+
+/** Every reading of the test that one of its limits applies to. */
+export function limitsOf(run: Run, action: TestAction): readonly TruthOfLimit[] {
+  const typed = typedOf(run);
+  return action.limits(run.papers).flatMap((limit) =>
+    run.readings.flatMap(({ reading, test }, index) => {
+      if (test !== action.id || reading.qualifier === 'unable' || !limit.applies(reading)) return [];
+      const entry = typed.get(index);
+      const asRead = entry === undefined ? reading : asTyped(reading, entry);
+      const { pass, tooClose } = judgeLimit(limit, asRead);
+      const right: LimitJudged = tooClose ? 'too close' : pass ? 'within' : 'outside';
+      return [{ limit, reading: index, typed: asRead, right }];
+    }),
+  );
+}
+
+export const judgedRight = (finding: Finding): 'as it should' | 'not as it should' | 'not shown' =>
+  finding === 'met' ? 'as it should' : finding === 'broken' ? 'not as it should' : 'not shown';

@@ -1,0 +1,33 @@
+/** The verb `check`: every scenario file's problems and warnings, one line each. */
+import { parseScenario } from '../scenario/scenario.ts';
+import { BadInput, problemLines, readText } from './files.ts';
+
+export function check(files: readonly string[]): { text: string; exit: number } {
+  const ids = new Map<string, string>();
+  const lines: string[] = [];
+  let wrong = false;
+  for (const file of files) {
+    const { problems, warnings } = checkFile(file, ids);
+    wrong ||= problems.length > 0;
+    lines.push(...problems, ...warnings, ...(problems.length === 0 ? [`${file}: ok`] : []));
+  }
+  return { text: lines.join('\n'), exit: wrong ? 1 : 0 };
+}
+
+function checkFile(
+  file: string,
+  ids: Map<string, string>,
+): { problems: readonly string[]; warnings: readonly string[] } {
+  try {
+    const read = parseScenario(readText(file));
+    if (!read.ok) return { problems: problemLines(file, read.problems), warnings: [] };
+    const { id } = read.scenario;
+    const first = ids.get(id);
+    ids.set(id, first ?? file);
+    const twice = first === undefined ? [] : [`${file}: id: "${id}" is taken by ${first}`];
+    return { problems: twice, warnings: problemLines(`${file}: warning`, read.warnings) };
+  } catch (error) {
+    if (!(error instanceof BadInput)) throw error;
+    return { problems: error.lines, warnings: [] };
+  }
+}

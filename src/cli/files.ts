@@ -1,0 +1,36 @@
+/** Files named on the command line: read safely, and complained of in one form. */
+import { readFileSync, statSync } from 'node:fs';
+import type { Problem } from '../scenario/problems.ts';
+import { LARGEST_FILE } from '../scenario/problems.ts';
+
+/** Wrong input: what to print on standard error; the program ends with exit code 2. */
+export class BadInput extends Error {
+  readonly lines: readonly string[];
+  constructor(lines: readonly string[]) {
+    super(lines.join('\n'));
+    this.lines = lines;
+  }
+}
+
+/** Text of a file, or of standard input for `-`. */
+export function readText(file: string): string {
+  try {
+    if (file !== '-' && statSync(file).size > LARGEST_FILE)
+      throw new BadInput([`${file}: larger than ${LARGEST_FILE / 1_000_000} MB`]);
+    return readFileSync(file === '-' ? 0 : file, 'utf8');
+  } catch (error) {
+    if (error instanceof BadInput) throw error;
+    const code = (error as NodeJS.ErrnoException).code;
+    const why =
+      code === 'ENOENT'
+        ? 'no such file'
+        : code === 'EISDIR'
+          ? 'a folder, not a file'
+          : `cannot be read (${code})`;
+    throw new BadInput([`${file}: ${why}`]);
+  }
+}
+
+/** `FILE: PATH.IN.FILE: what is wrong`, one line a problem. */
+export const problemLines = (file: string, problems: readonly Problem[]): readonly string[] =>
+  problems.map(({ path, message }) => (path === '' ? `${file}: ${message}` : `${file}: ${path}: ${message}`));

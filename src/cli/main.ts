@@ -1,0 +1,142 @@
+/**
+ * The command line: the same floors without a screen. Results on standard output, errors on standard error; exit
+ * code 1 where `check` finds something wrong, 2 for a bad file or a bad call.
+ */
+import { parseAttempt } from '../attempt/file.ts';
+import { mark } from '../attempt/mark.ts';
+import { CATALOGUE } from '../faults/catalogue.ts';
+import { playOutput } from '../scenario/playOutput.ts';
+import { nearest } from '../scenario/problems.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import { allowedActions, benchOf, papersOf, parseScenario } from '../scenario/scenario.ts';
+import { parseScript, playScript } from '../scenario/script.ts';
+import { verify } from '../scenario/verify.ts';
+import { verifyOutput } from '../scenario/verifyOutput.ts';
+import { sourceText } from '../verification/sources.ts';
+import { check } from './check.ts';
+import { BadInput, problemLines, readText } from './files.ts';
+import { insideOf } from './inside.ts';
+import { verifyReport } from './report.ts';
+
+const json = (value: unknown): string => JSON.stringify(value, null, 2);
+
+function scenarioFrom(file: string): Scenario {
+  const read = parseScenario(readText(file));
+  if (!read.ok) throw new BadInput(problemLines(file, read.problems));
+  return read.scenario;
+}
+
+interface Verb {
+  readonly usage: string;
+  /** Fewest and most words after the verb, options not counted. */
+  readonly words: readonly [number, number];
+  readonly options?: readonly string[];
+  readonly run: (words: readonly string[], options: readonly string[]) => { text: string; exit?: number };
+}
+
+const VERBS: Readonly<Record<string, Verb>> = {
+  check: {
+    usage: 'check FILE…',
+    words: [1, 1000],
+    run: (files) => check(files),
+  },
+  play: {
+    usage: 'play SCENARIO SCRIPT [--inside]',
+    words: [2, 2],
+    options: ['--inside'],
+    run: ([scenarioFile = '', scriptFile = ''], options) => {
+      const scenario = scenarioFrom(scenarioFile);
+      const script = parseScript(readText(scriptFile), scenario);
+      if (!script.ok) throw new BadInput(problemLines(scriptFile, script.problems));
+      const world = benchOf(scenario);
+      const { steps, stopped } = playScript(world, script.value, scenario);
+      const output = playOutput(steps, stopped);
+      return { text: json(options.includes('--inside') ? { ...output, inside: insideOf(world) } : output) };
+    },
+  },
+  actions: {
+    usage: 'actions SCENARIO',
+    words: [1, 1],
+    run: ([file = '']) => {
+      const scenario = scenarioFrom(file);
+      const papers = papersOf(scenario);
+      const actions = allowedActions(scenario).map((action) => ({
+        id: action.id,
+        title: action.title,
+        stage: action.stage,
+        from: action.from,
+        leaves: action.leaves,
+        expectations: action.expectations(papers).map(({ id, should, text, source, points }) => ({
+          id,
+          should,
+          text,
+          source: sourceText(source),
+          points,
+        })),
+      }));
+      return { text: json(actions) };
+    },
+  },
+  faults: {
+    usage: 'faults',
+    words: [0, 0],
+    run: () => ({
+      text: json(
+        CATALOGUE.map(({ id, title, family, kind, parameters }) => ({ id, title, family, kind, parameters })),
+      ),
+    }),
+  },
+  verify: {
+    usage: 'verify SCENARIO [--json]',
+    words: [1, 1],
+    options: ['--json'],
+    run: ([file = ''], options) => {
+      const scenario = scenarioFrom(file);
+      const verification = verify(scenario);
+      return {
+        text: options.includes('--json')
+          ? json(verifyOutput(verification))
+          : verifyReport(scenario, verification),
+      };
+    },
+  },
+  mark: {
+    usage: 'mark ATTEMPT',
+    words: [1, 1],
+    run: ([file = '']) => {
+      const read = parseAttempt(readText(file));
+      if (!read.ok) throw new BadInput(problemLines(file, read.problems));
+      return { text: json(mark(read.value.scenario, read.value.attempt)) };
+    },
+  },
+};
+
+const USAGE = ['usage:', ...Object.values(VERBS).map(({ usage }) => `  ${usage}`)];
+
+function run(args: readonly string[]): { text: string; exit?: number } {
+  const [name = '', ...rest] = args;
+  const verb = VERBS[name];
+  if (verb === undefined)
+    throw new BadInput(
+      name === '' ? USAGE : [`unknown verb "${name}"; ${nearest(name, Object.keys(VERBS))}`, ...USAGE],
+    );
+  const options = rest.filter((word) => word.startsWith('--'));
+  const words = rest.filter((word) => !word.startsWith('--'));
+  const unknown = options.filter((option) => verb.options?.includes(option) !== true);
+  if (unknown.length > 0 || words.length < verb.words[0] || words.length > verb.words[1])
+    throw new BadInput([
+      ...unknown.map((option) => `${name}: unknown option ${option}`),
+      `usage: ${verb.usage}`,
+    ]);
+  return verb.run(words, options);
+}
+
+try {
+  const { text, exit = 0 } = run(process.argv.slice(2));
+  process.stdout.write(`${text}\n`);
+  process.exitCode = exit;
+} catch (error) {
+  if (!(error instanceof BadInput)) throw error;
+  process.stderr.write(`${error.lines.join('\n')}\n`);
+  process.exitCode = 2;
+}

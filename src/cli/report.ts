@@ -1,0 +1,42 @@
+/** A verification in words, for reading in a terminal. */
+import type { Reading } from '../bench/reading.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import type { Verification, VerifiedAction } from '../scenario/verify.ts';
+import { sourceText } from '../verification/sources.ts';
+
+export function verifyReport({ title, rules }: Scenario, verification: Verification): string {
+  const { conclusion, stopped, actions } = verification;
+  return [
+    `${title}: ${conclusion}`,
+    `rules: ${rules}. Training only; no certificate.`,
+    ...(stopped === null ? [] : [`stopped after ${stopped.action}: ${stopped.why}`]),
+    ...actions.flatMap(actionLines),
+  ].join('\n');
+}
+
+function actionLines({ action, run, expectations, limits, unsafe }: VerifiedAction): readonly string[] {
+  return [
+    '',
+    action.title,
+    ...run.samples.flatMap(({ readings }) => readings.map((r) => `  ${describe(r)}`)),
+    ...expectations
+      .filter(({ finding }) => finding !== 'met')
+      .map(
+        ({ expectation: e, finding }) =>
+          `  ${finding}: ${e.should ? 'should' : 'should not'}: ${e.text} [${sourceText(e.source)}]`,
+      ),
+    ...limits.map(
+      ({ limit, pass, tooClose }) =>
+        `  ${tooClose ? 'too close' : pass ? 'within' : 'outside'}: ${limit.sum} [${sourceText(limit.source)}]`,
+    ),
+    ...unsafe.map(({ act }) => `  unsafe: ${act}`),
+  ];
+}
+
+function describe(r: Reading): string {
+  const where = r.between?.join(' to ') ?? r.line ?? '';
+  const what =
+    r.qualifier === 'unable' ? `unable: ${r.reason}` : `${r.qualifier ?? ''}${r.value ?? r.limit} ${r.unit}`;
+  const more = r.tripMs == null ? '' : `, in ${r.tripMs} ms, tripped: ${r.trippedWhat}`;
+  return `${r.quantity} ${where} ${what}${more}`.replaceAll('  ', ' ');
+}

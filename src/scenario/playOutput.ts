@@ -1,0 +1,87 @@
+/**
+ * What `play` prints, and its schema: readings, what was seen and heard, unsafe acts, each with the index of the
+ * script's operation that it belongs to. Names and shapes are the contract's.
+ */
+import * as v from 'valibot';
+import { QUANTITIES, TRIPPED_WHAT } from '../bench/reading.ts';
+import { UNSAFE_ACTS, type UnsafeId } from '../bench/unsafe.ts';
+import { HAPPENINGS } from '../bench/world.ts';
+import { INDICATORS } from '../unit/unitChart.ts';
+import type { PlayedStep } from './script.ts';
+
+const op = v.pipe(v.number(), v.integer());
+const at = v.number();
+const figure = v.optional(v.nullable(v.number()));
+
+const readingSchema = v.object({
+  op,
+  action: v.nullable(v.string()),
+  quantity: v.picklist(QUANTITIES),
+  value: v.nullable(v.number()),
+  unit: v.picklist(['Ω', 'V', 'A', 's']),
+  uncertainty: v.nullable(v.number()),
+  qualifier: v.nullable(v.picklist(['>', '<', 'unable'])),
+  limit: v.optional(v.number()),
+  reason: v.optional(v.string()),
+  at,
+  between: v.optional(v.tuple([v.string(), v.string()])),
+  tool: v.optional(v.picklist(['two-pole', 'meter'])),
+  volts: figure,
+  current: v.optional(v.picklist(['low', 'full'])),
+  dc: figure,
+  high: figure,
+  low: figure,
+  frequency: figure,
+  duty: figure,
+  amps: figure,
+  line: v.optional(v.string()),
+  waveform: v.optional(v.string()),
+  mode: v.optional(v.picklist(['fixed', 'ramp'])),
+  of: v.optional(v.string()),
+  tripAmps: figure,
+  tripMs: figure,
+  trippedWhat: v.optional(v.picklist(TRIPPED_WHAT)),
+  prospective: figure,
+});
+
+/** Each unsafe act with its own `critical`: a closed list. */
+const unsafeSchema = v.variant(
+  'id',
+  (Object.keys(UNSAFE_ACTS) as UnsafeId[]).map((id) =>
+    v.object({
+      op,
+      id: v.literal(id),
+      critical: v.literal(UNSAFE_ACTS[id].critical),
+      act: v.literal(UNSAFE_ACTS[id].act),
+      why: v.string(),
+    }),
+  ) as unknown as [v.ObjectSchema<{ id: v.LiteralSchema<UnsafeId, undefined> }, undefined>],
+);
+
+export const playSchema = v.object({
+  readings: v.array(readingSchema),
+  seen: v.array(
+    v.object({ op, at, indicator: v.picklist(INDICATORS), plug: v.picklist(['out', 'free', 'held']) }),
+  ),
+  events: v.array(v.object({ at, what: v.picklist(HAPPENINGS) })),
+  unsafe: v.array(unsafeSchema),
+  /** Operations that the bench did not allow, with the reason. */
+  refused: v.array(v.object({ op, reason: v.string() })),
+  stopped: v.nullable(v.string()),
+});
+
+/** The output of a played script, in the order in which things happened. */
+export function playOutput(steps: readonly PlayedStep[], stopped: string | null) {
+  return {
+    readings: steps.flatMap(({ op, action, outcome }) =>
+      outcome.readings.map((reading) => ({ op, action, ...reading })),
+    ),
+    seen: steps.map(({ op, outcome }) => ({ op, ...outcome.seen })),
+    events: steps.flatMap(({ outcome }) => outcome.events),
+    unsafe: steps.flatMap(({ op, outcome }) => outcome.unsafe.map((act) => ({ op, ...act }))),
+    refused: steps.flatMap(({ op, outcome }) =>
+      outcome.refused === null ? [] : [{ op, reason: outcome.refused }],
+    ),
+    stopped,
+  };
+}

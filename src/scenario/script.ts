@@ -1,0 +1,102 @@
+/**
+ * A script of operations from the text of its file, checked against the site that it is for, and played on the
+ * bench: what the command line's `play` does.
+ */
+import * as v from 'valibot';
+import type { Operation } from '../bench/operation.ts';
+import { operationSchema } from '../bench/operation.ts';
+import type { Outcome } from '../bench/perform.ts';
+import { perform } from '../bench/perform.ts';
+import { terminalsIn, terminalsOf } from '../bench/terminals.ts';
+import type { World } from '../bench/world.ts';
+import { ACTIONS, actionNamed } from '../verification/actions.ts';
+import { procedure } from '../verification/procedure.ts';
+import type { Parsed, Problem } from './problems.ts';
+import { check, nearest, parseJson } from './problems.ts';
+import type { Scenario } from './scenario.ts';
+import { papersOf } from './scenario.ts';
+
+/** Longest script that is played, operations. */
+const LONGEST = 5000;
+
+const actionSchema = v.strictObject({ op: v.literal('action'), id: v.string() });
+export const stepSchema = v.variant('op', [actionSchema, operationSchema]);
+export const scriptSchema = v.pipe(v.array(stepSchema), v.maxLength(LONGEST));
+export type Step = v.InferOutput<typeof stepSchema>;
+
+export function parseScript(text: string, scenario: Scenario): Parsed<readonly Step[]> {
+  const json = parseJson(text);
+  if (!json.ok) return json;
+  if (!Array.isArray(json.value))
+    return { ok: false, problems: [{ path: '', message: 'an array of operations is expected' }] };
+  const script = check(scriptSchema, json.value);
+  if (!script.ok) return script;
+  const problems = script.value.flatMap((step, i) => stepProblems(step, `[${i}]`, scenario));
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: script.value };
+}
+
+function stepProblems(step: Step, path: string, scenario: Scenario): readonly Problem[] {
+  if (step.op === 'action') {
+    if (actionNamed(step.id) !== undefined) return [];
+    const ids = ACTIONS.map(({ id }) => id);
+    return [{ path: `${path}.id`, message: `unknown test action "${step.id}"; ${nearest(step.id, ids)}` }];
+  }
+  return operationProblems(step, path, scenario);
+}
+
+/** What in an operation this site does not have. */
+export function operationProblems(
+  operation: Operation,
+  path: string,
+  scenario: Scenario,
+): readonly Problem[] {
+  const terminals = terminalsOf(scenario.site);
+  const probes = 'between' in operation ? operation.between : [];
+  const lacking = probes.flatMap((probe, i) =>
+    terminalsIn(probe)
+      .filter((terminal) => !terminals.includes(terminal))
+      .map((terminal) => ({
+        path: `${path}.between[${i}]`,
+        message: `this site has no terminal "${terminal}"; ${nearest(terminal, terminals)}`,
+      })),
+  );
+  const line =
+    operation.op === 'measure' && operation.quantity === 'residual'
+      ? operation.line
+      : operation.op === 'vehicle'
+        ? operation.leakage?.line
+        : undefined;
+  const missingLine = line !== undefined && !terminals.includes(`outlet.${line}`);
+  return [
+    ...lacking,
+    ...(missingLine ? [{ path: `${path}.line`, message: `this site has no ${line}: L1 is expected` }] : []),
+  ];
+}
+
+export interface PlayedStep {
+  readonly op: number;
+  readonly action: string | null;
+  readonly outcome: Outcome;
+}
+
+/** Every step's outcomes in order; a whole test action has one for each of its operations. */
+export function playScript(
+  world: World,
+  script: readonly Step[],
+  scenario: Scenario,
+): { readonly steps: readonly PlayedStep[]; readonly stopped: string | null } {
+  const steps: PlayedStep[] = [];
+  for (const [op, step] of script.entries()) {
+    const action = step.op === 'action' ? actionNamed(step.id) : undefined;
+    const operations =
+      step.op === 'action'
+        ? action === undefined
+          ? []
+          : procedure(world, action, papersOf(scenario))
+        : [step];
+    for (const operation of operations)
+      steps.push({ op, action: action?.id ?? null, outcome: perform(world, operation) });
+    if (step.op === 'stop') return { steps, stopped: step.why };
+  }
+  return { steps, stopped: null };
+}

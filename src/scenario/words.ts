@@ -1,0 +1,137 @@
+/** The papers in words: the unit's sheet (the maker's extract) and the installation, as a trainee reads them. */
+import type { Clearing, LatchReason } from '../unit/design.ts';
+import type { Papers } from '../verification/testAction.ts';
+
+export interface PaperLine {
+  readonly term: string;
+  readonly text: string;
+}
+
+const CLEARING_WORDS: Readonly<Record<Clearing, string>> = {
+  'state-A': 'clears when the vehicle is unplugged',
+  reset: 'clears by the reset button',
+  supply: 'clears by switching the supply off and on',
+  self: 'clears by itself when its cause is gone',
+};
+const REASON_WORDS: Readonly<Record<LatchReason, string>> = {
+  E: 'pilot shorted to PE',
+  F: 'contactor failed',
+  diode: 'vehicle’s diode missing',
+  residual: 'residual trip',
+  direct: 'd.c. trip',
+  openPen: 'open PEN',
+};
+const OPEN_PEN_WORDS = {
+  none: 'none',
+  'voltage-window': 'voltage window, line to neutral 207 to 253 V, reset by hand',
+  'earth-sensing': 'protective conductor against true earth, 70 V',
+  other: 'another method, see the maker',
+} as const;
+
+export function sheetLines({ sheet }: Papers): readonly PaperLine[] {
+  const { residual, cable } = sheet;
+  return [
+    {
+      term: 'outlet',
+      text:
+        sheet.outlet === 'tethered'
+          ? `tethered cable, ${cable.length} m of ${cable.area} mm², coded ${cable.coding} A`
+          : `socket-outlet with plug retention; at hand a cable of ${cable.length} m, ${cable.area} mm², coded ${cable.coding} A`,
+    },
+    { term: 'rated current', text: `${sheet.ratedCurrent} A` },
+    { term: 'set current', text: `${sheet.setCurrent} A` },
+    {
+      term: 'residual device',
+      text:
+        residual.type === null
+          ? 'none in the unit: it belongs upstream'
+          : `type ${residual.type}, ${1000 * (residual.rated ?? 0)} mA, opens ${residual.by === 'breaker' ? 'the unit’s own breaker: the unit goes dark' : 'the contactor'}`,
+    },
+    {
+      term: 'd.c. detector',
+      text:
+        residual.direct === null
+          ? 'none'
+          : residual.direct === 'monitoring'
+            ? 'monitoring kind, 6 mA, opens the contactor'
+            : `protective kind, 6 mA, opens ${residual.by === 'breaker' ? 'the unit’s own breaker' : 'the contactor'}`,
+    },
+    {
+      term: 'insulation tests',
+      text: `at most ${sheet.insulationTestVoltageMax} V d.c. with the unit connected`,
+    },
+    { term: 'open-PEN measure', text: OPEN_PEN_WORDS[sheet.openPen] },
+    { term: 'surge arrester', text: sheet.surgeArrester ? 'fitted' : 'none' },
+    {
+      term: 'permission',
+      text: {
+        open: 'none needed',
+        authorise: 'steady pilot until authorised',
+        held: 'held back by the site’s load management',
+      }[sheet.permission],
+    },
+    {
+      term: 'start delay',
+      text:
+        sheet.startDelay === 0
+          ? 'none'
+          : `random, up to ${sheet.startDelay} s after a vehicle is connected; pilot steady meanwhile; can be overridden`,
+    },
+    ...(sheet.loadLimit === null ? [] : [{ term: 'load limit', text: `${sheet.loadLimit} A` }]),
+    {
+      term: 'plug',
+      text:
+        sheet.outlet === 'tethered'
+          ? 'no plug at the unit'
+          : sheet.holdInB
+            ? 'held from the moment a vehicle is connected'
+            : 'held before the contactor closes',
+    },
+    {
+      term: 'vehicle’s diode',
+      text:
+        sheet.diodeCheck === 'always' ? 'watched all the time' : 'checked before the contactor closes only',
+    },
+    { term: 'ventilation', text: sheet.ventilation ? 'can be commanded' : 'none: state D is refused' },
+    {
+      term: 'open poles',
+      text: sheet.poleBleed === null ? 'no path across them' : `${sheet.poleBleed / 1000} kΩ across each`,
+    },
+    { term: 'start-up', text: `${sheet.startUp} s, pilot at 0 V` },
+    ...(Object.keys(REASON_WORDS) as LatchReason[])
+      .filter((reason) => reason !== 'openPen' || sheet.openPen !== 'none')
+      .map((reason) => ({
+        term: REASON_WORDS[reason],
+        text: CLEARING_WORDS[sheet.clearsBy[reason]],
+      })),
+  ];
+}
+
+export function siteLines({ site }: Papers): readonly PaperLine[] {
+  const { circuit } = site;
+  const { breaker, residualDevice } = circuit;
+  return [
+    {
+      term: 'supply',
+      text: `${site.phases === 1 ? 'single-phase' : 'three-phase'}, 230 V nominal, ${site.earthing}`,
+    },
+    site.earthing === 'TT'
+      ? { term: 'electrode', text: `${site.electrodeResistance} Ω by the papers` }
+      : { term: 'Ze', text: `${site.loopImpedance} Ω by the papers` },
+    {
+      term: 'circuit',
+      text: `${circuit.length} m, lines ${circuit.lineArea} mm², protective conductor ${circuit.protectiveArea} mm²`,
+    },
+    {
+      term: 'overcurrent device',
+      text: `${breaker.type}${breaker.rating}, ${breaker.poles} poles, ${breaker.breakingCapacity / 1000} kA`,
+    },
+    {
+      term: 'residual device at the origin',
+      text:
+        residualDevice === null
+          ? 'none'
+          : `type ${residualDevice.type}, ${1000 * residualDevice.rated} mA, ${residualDevice.delay === 'S' ? 'delayed (S)' : 'general'}, ${residualDevice.poles} poles`,
+    },
+  ];
+}
