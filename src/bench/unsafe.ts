@@ -197,7 +197,7 @@ export function learn(world: World, measurement: Measurement, reading: Reading):
     measurement.quantity === 'insulation'
       ? insulationFailure(world, measurement, reading)
       : earthFailure(world, measurement.between, reading);
-  const { [key]: _, ...others } = world.knowledge.failedTests;
+  const others = Object.fromEntries(Object.entries(world.knowledge.failedTests).filter(([k]) => k !== key));
   const openNow = failure !== null && measurement.quantity === 'continuity' && isOpen(reading);
   return {
     ...world.knowledge,
@@ -216,11 +216,13 @@ function insulationFailure(
   measurement: Extract<Measurement, { quantity: 'insulation' }>,
   reading: Reading,
 ): string | null {
-  // Between live conductors through connected electronics a low reading is no fault (BS 7671 643.3.3).
+  // Between live conductors through connected electronics a low reading is no fault (BS 7671 643.3.3); a declared
+  // bleed brings the electronics to the outlet.
   const throughElectronics =
     !world.plant.removed.includes('unit') &&
     !terminalsOf(measurement.between).some((t) => t.endsWith('.PE') || t === 'met' || t === 'case') &&
-    terminalsOf(measurement.between).some((t) => !isAt(t, 'outlet'));
+    (world.installation.design.sheet.poleBleed !== null ||
+      terminalsOf(measurement.between).some((t) => !isAt(t, 'outlet')));
   if (throughElectronics || onPilot(measurement.between)) return null;
   const { minimum } = minimumInsulation(230);
   return reading.value !== null && reading.value < minimum ? `insulation under ${minimum / 1e6} MΩ` : null;

@@ -15,6 +15,13 @@ export interface Cable {
 export const expectedCircuitProtective = ({ circuit }: Site): Ohms =>
   conductorResistance({ length: circuit.length, area: circuit.protectiveArea, class: 2 });
 
+/** The same with the declared steelwork in parallel, Ω: the least that the path may read. */
+export function leastCircuitProtective(site: Site): Ohms {
+  const alone = expectedCircuitProtective(site);
+  const { parallelEarth } = site.circuit;
+  return parallelEarth === null ? alone : (alone * parallelEarth) / (alone + parallelEarth);
+}
+
 /** Length × mΩ/m of one line conductor of the circuit, Ω at 20 °C (IEC 60228 class 2). */
 export const expectedCircuitLine = ({ circuit }: Site): Ohms =>
   conductorResistance({ length: circuit.length, area: circuit.lineArea, class: 2 });

@@ -5,6 +5,7 @@
 import type { OperationInput } from '../bench/operation.ts';
 import { greatestOffer } from '../laws/pilotDuty.ts';
 import type { Amps } from '../laws/quantities.ts';
+import type { LatchReason } from '../unit/design.ts';
 import type { Observed, Sample } from './observed.ts';
 import type { Papers } from './testAction.ts';
 
@@ -41,6 +42,25 @@ export const untilSupplied = (papers: Papers): readonly OperationInput[] => [
   { op: 'vehicle', state: 'C' },
   { op: 'wait', seconds: 3 },
 ];
+
+/**
+ * What the sheet asks for before the unit is ready again after it has latched, once the cause is gone and nothing is
+ * plugged in.
+ */
+export function cleared({ sheet }: Papers, reason: LatchReason): readonly OperationInput[] {
+  const by = sheet.clearsBy[reason];
+  if (by === 'reset')
+    return [
+      { op: 'reset', what: 'unit' },
+      { op: 'wait', seconds: 2 },
+    ];
+  if (by === 'supply')
+    return [
+      { op: 'reset', what: 'supply' },
+      { op: 'wait', seconds: sheet.startUp + 2 },
+    ];
+  return [{ op: 'wait', seconds: 2 }];
+}
 
 /** Back to nothing plugged in: state A first, so that a held plug is let go (IEC 61851-1:2017 Table A.6, 5 s). */
 export const unplug: readonly OperationInput[] = [

@@ -1,15 +1,15 @@
 /**
- * How long the outlet stays live after a change at the stand-in: from the change until every pole is dead to PE
- * under the stated load.
+ * How long the outlet stays live after a change at the stand-in: from the change until no line is supplied any more,
+ * to PE or to N.
  */
 import type { Seconds } from '../../laws/quantities.ts';
 import { microseconds, seconds } from '../../laws/quantities.ts';
 import { livesOf } from '../../site/site.ts';
-import { liveBetween } from '../port.ts';
 import type { Truth } from '../reading.ts';
 import type { StandIn } from '../standIn.ts';
 import type { World } from '../world.ts';
 import { advance, move, settle } from '../world.ts';
+import { supplied } from './voltageTools.ts';
 
 /** What is done to the stand-in to start the clock. */
 export const OPENINGS = {
@@ -27,8 +27,8 @@ const LONGEST: Seconds = 5;
 export const outletLive = (world: World): boolean =>
   livesOf(world.installation.site).some(
     (x) =>
-      liveBetween(world, `outlet.${x}`, 'outlet.PE') ||
-      (x !== 'N' && liveBetween(world, `outlet.${x}`, 'outlet.N')),
+      supplied(world, `outlet.${x}`, 'outlet.PE') ||
+      (x !== 'N' && supplied(world, `outlet.${x}`, 'outlet.N')),
   );
 
 export function openingTime(world: World, of: Opening): Truth {

@@ -1,15 +1,16 @@
 /**
  * Residual test currents from a line to PE at the outlet: fixed or rising, a.c., half-wave or smooth d.c. A.c. is
  * drawn by a resistor; the others are driven, up to what the instrument's own voltage can push. The test ends when
- * the outlet is dead under the stated load.
+ * the line is no longer supplied.
  */
 import type { Line } from '../../laws/conductors.ts';
 import type { Amps, Seconds, Volts } from '../../laws/quantities.ts';
 import { microseconds, seconds } from '../../laws/quantities.ts';
-import { leadsOn, liveBetween, modulus, seenBy } from '../port.ts';
+import { leadsOn, modulus, seenBy } from '../port.ts';
 import type { Details, TrippedWhat, Truth } from '../reading.ts';
 import type { World } from '../world.ts';
 import { advance, move, settle } from '../world.ts';
+import { supplied } from './voltageTools.ts';
 
 export const WAVEFORMS = [
   'sinusoidal',
@@ -104,7 +105,7 @@ function testCurrent({ line, waveform }: ResidualSetting, amps: Amps, volts: Vol
   return isDirect(waveform) ? { ...idle, direct: signed } : { ...idle, halfWave: signed };
 }
 
-const isLiveAt = (world: World, line: Line): boolean => liveBetween(world, `outlet.${line}`, 'outlet.PE');
+const isLiveAt = (world: World, line: Line): boolean => supplied(world, `outlet.${line}`, 'outlet.PE');
 
 const positions = (world: World) => ({
   unit:

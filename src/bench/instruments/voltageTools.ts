@@ -4,8 +4,9 @@
  */
 import type { Duty, Ohms } from '../../laws/quantities.ts';
 import type { Leads } from '../port.ts';
-import { loadedVolts, seenBy } from '../port.ts';
+import { LIVE, leadsOn, loadedVolts, seenBy } from '../port.ts';
 import type { Details, Truth } from '../reading.ts';
+import type { World } from '../world.ts';
 
 export const VOLTAGE_TOOLS = ['two-pole', 'meter'] as const;
 export type VoltageTool = (typeof VOLTAGE_TOOLS)[number];
@@ -15,6 +16,13 @@ export type VoltageTool = (typeof VOLTAGE_TOOLS)[number];
  * hold against it: a design choice. 10 MΩ is common practice for a meter, no source.
  */
 export const INPUT: Readonly<Record<VoltageTool, Ohms>> = { 'two-pole': 40_000, meter: 10e6 };
+
+/**
+ * Whether something supplies these two terminals: more than 50 V holds against the detector's load. A declared bleed
+ * across an open pole (200 kΩ and more) does not, though a touch through 2 kΩ would feel it.
+ */
+export const supplied = (world: World, a: string, b: string): boolean =>
+  loadedVolts(seenBy(leadsOn(world, a, b)), INPUT['two-pole']) > LIVE.volts;
 
 /** R.m.s. volts, and the mean d.c. over a pilot period of this duty. */
 export function voltage(leads: Leads, tool: VoltageTool, duty: Duty, details: Details): Truth {

@@ -11,6 +11,7 @@ import {
   expectedCable,
   expectedCircuitLine,
   expectedCircuitProtective,
+  leastCircuitProtective,
 } from '../../site/expected.ts';
 import { linesOf } from '../../site/site.ts';
 import { inState, isInside, judgeAll, outletDead, readingsOf, samplesWhen } from '../judging.ts';
@@ -99,10 +100,14 @@ export const loop: TestAction = {
       points: ['protective-conductor', 'supply-wiring'],
       judge: (o) => {
         const { whole } = loopSum(papers);
+        const parallel = expectedCircuitProtective(papers.site) - leastCircuitProtective(papers.site);
         return judgeAll(
           loopReadings(o, 'PE').filter(({ reason }) => reason !== 'no voltage between the leads'),
           (r) =>
-            isInside(r, { least: whole - CONTACT_ALLOWANCE, greatest: whole + CONTACT_ALLOWANCE + COILS }),
+            isInside(r, {
+              least: whole - parallel - CONTACT_ALLOWANCE,
+              greatest: whole + CONTACT_ALLOWANCE + COILS,
+            }),
         );
       },
     },
@@ -176,11 +181,12 @@ const residualReadings = (o: Observed, waveform: string): readonly Reading[] =>
 const tripsWithin = (readings: readonly Reading[], band: Partial<Range>): Finding =>
   judgeAll(readings, (r) => r.qualifier === null && isInside(r, band));
 
-/** Unplugged, reset, and started again where the unit went dark: ready for the next test. */
-const readyAgain = ({ site, sheet }: Papers): readonly OperationInput[] => [
+/** Unplugged, reset as the sheet says, and started again where the unit went dark: ready for the next test. */
+const readyAgain = ({ site, sheet }: Papers, after: 'residual' | 'direct'): readonly OperationInput[] => [
   ...unplug,
   ...(site.circuit.residualDevice === null ? [] : [{ op: 'reset', what: 'upstream' } as const]),
   { op: 'reset', what: 'unit' },
+  ...(sheet.clearsBy[after] === 'supply' ? [{ op: 'reset', what: 'supply' } as const] : []),
   waitFor(sheet.startUp + 2),
 ];
 
@@ -202,7 +208,7 @@ export const residualRamp: TestAction = {
       ...untilSupplied(papers),
       rising(line, 'sinusoidal'),
       ...(i === 0 ? [waitFor(10), ...outletVoltages(papers)] : []),
-      ...readyAgain(papers),
+      ...readyAgain(papers, 'residual'),
     ]),
   expectations: (papers) => {
     const device = ratedDevice(papers);
@@ -312,10 +318,10 @@ export const dcRamp: TestAction = {
   steps: (papers) => [
     ...untilSupplied(papers),
     rising('L1', 'smooth-dc-positive'),
-    ...readyAgain(papers),
+    ...readyAgain(papers, 'direct'),
     ...untilSupplied(papers),
     rising('L1', 'smooth-dc-negative'),
-    ...readyAgain(papers),
+    ...readyAgain(papers, 'direct'),
   ],
   expectations: () => [
     directExpectation('positive', 'unit'),
