@@ -1,5 +1,6 @@
 /** Attempt files: reading one with every problem named, and the text of one. */
 
+import canonicalize from 'canonicalize';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { check, parseJson } from '../scenario/problems.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -36,4 +37,6 @@ export function parseAttempt(text: string): Parsed<ReadAttempt> {
 
 const inScenario = (path: string): string => (path === '' ? 'scenario' : `scenario.${path}`);
 
-export const makeAttemptText = (attempt: Attempt): string => `${JSON.stringify(attempt, null, 1)}\n`;
+/** The text of an attempt's file: keys in one order, so that the same attempt is the same text. */
+export const makeAttemptText = (attempt: Attempt): string =>
+  `${JSON.stringify(JSON.parse(canonicalize(attempt) ?? 'null'), null, 1)}\n`;

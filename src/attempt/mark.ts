@@ -175,10 +175,11 @@ function diagnosisShare(run: Run): number {
 function reasonsShare(run: Run, whole: Verification): number {
   const conclusion = conclusionOf(run);
   if (conclusion === undefined) return 0;
-  const broken = whole.actions.flatMap(({ action }) => brokenIn(run, action));
   const cited = conclusion.findings;
+  const broken = whole.actions.flatMap(({ action }) => brokenIn(run, action));
   const rightCited = cited.filter(({ test, id }) => broken.includes(`${test} ${id}`)).length;
-  const supported = broken.length === 0 ? cited.length === 0 : rightCited > 0;
+  // A sound unit needs no finding against it; one that is not sound needs at least one that holds.
+  const supported = whole.conclusion !== 'not sound' || rightCited > 0;
   const precision = cited.length === 0 ? 1 : rightCited / cited.length;
   const { next, tell } = dueSteps(run.scenario, whole);
   return (

@@ -8,8 +8,8 @@ import type { Seen } from '../network/port.ts';
 import { seenFrom } from '../network/port.ts';
 import type { Phasor, Port } from '../network/potentials.ts';
 import type { Part } from '../site/part.ts';
-import type { Probe } from './terminals.ts';
-import { nodeOf, terminalsIn } from './terminals.ts';
+import type { Probe, Terminal } from './terminals.ts';
+import { terminalsIn } from './terminals.ts';
 import type { Solution } from './wiring.ts';
 import { solve, wire } from './wiring.ts';
 import type { World } from './world.ts';
@@ -21,6 +21,20 @@ const JOIN: Ohms = 0.0001;
 export interface Leads {
   readonly port: Port;
   readonly solution: Solution;
+}
+
+const SINGLE = { met: 'met', earth: 'rod', case: 'case' } as const;
+
+/**
+ * The network node that a terminal (one of terminalsOf(site)) stands for now: `outlet` is the tether's connector, or
+ * the socket's contacts, or the far end of a plugged customer's cable.
+ */
+function nodeOf(world: World, terminal: Terminal): string {
+  if (terminal in SINGLE) return SINGLE[terminal as keyof typeof SINGLE];
+  const [place, conductor] = terminal.split('.');
+  if (place !== 'outlet') return terminal;
+  const socketBare = world.installation.design.sheet.outlet === 'socket' && !world.plant.standIn.plugged;
+  return `${socketBare ? 'socket' : 'end'}.${conductor}`;
 }
 
 /** Where two probes touch. Joining terminals changes the network, so it is wired anew for this measurement. */
