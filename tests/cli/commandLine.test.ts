@@ -1,0 +1,214 @@
+/** The command line as others call it: results on standard output, errors on standard error, exit codes. */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import * as v from 'valibot';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { makeAttemptText } from '../../src/attempt/file.ts';
+import { mark } from '../../src/attempt/mark.ts';
+import { playSchema } from '../../src/scenario/playOutput.ts';
+import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
+import { attemptBy } from '../helpers/trainee.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+function cli(args: readonly string[], input = '') {
+  const { stdout, stderr, status } = spawnSync(
+    process.execPath,
+    ['node_modules/tsx/dist/cli.mjs', 'src/cli/main.ts', ...args],
+    { cwd: root, input, encoding: 'utf8' },
+  );
+  return { stdout, stderr, status };
+}
+
+const harbour = 'scenarios/harbour-mews.json';
+let folder = '';
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'trainer-'));
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+const written = (name: string, text: string): string => {
+  const file = join(folder, name);
+  writeFileSync(file, text);
+  return file;
+};
+
+const changed = (change: (file: Record<string, unknown>) => unknown): string =>
+  JSON.stringify(change(JSON.parse(scenarioNamed('harbour-mews').text)));
+
+describe('check', () => {
+  test('says ok of every scenario here', () => {
+    const files = scenarioIds.map((id) => `scenarios/${id}.json`);
+    const { stdout, stderr, status } = cli(['check', ...files]);
+    expect(stdout).toBe(files.map((file) => `${file}: ok\n`).join(''));
+    expect(stderr).toBe('');
+    expect(status).toBe(0);
+  });
+
+  test('names every problem with its place, warns apart, and exits 1', () => {
+    const bad = written(
+      'bad.json',
+      changed((file) => ({
+        ...file,
+        site: { ...(file.site as object), phases: 2 },
+        unit: { ...(file.unit as object), ratedCurrent: -32 },
+        suport: 'practice',
+      })),
+    );
+    const second = written('second.json', scenarioNamed('harbour-mews').text);
+    const faulty = written(
+      'faulty.json',
+      changed((file) => ({ ...file, id: 'faulty', faults: [{ fault: 'pe-joynt' }] })),
+    );
+    const poor = written(
+      'poor.json',
+      changed((file) => ({ ...file, id: 'poor', unit: { ...(file.unit as object), openPen: 'none' } })),
+    );
+    const { stdout, status } = cli(['check', harbour, second, bad, faulty, poor, join(folder, 'none.json')]);
+    const lines = stdout.trim().split('\n');
+    expect(lines).toEqual([
+      `${harbour}: ok`,
+      `${second}: id: "harbour-mews" is taken by ${harbour}`,
+      `${bad}: site.phases: 2 does not fit: 1 or 3 is expected`,
+      `${bad}: unit.ratedCurrent: -32 is too small: at least 6`,
+      `${bad}: suport: unknown field "suport"`,
+      `${faulty}: faults[0].fault: unknown fault "pe-joynt"; did you mean "pe-joint"?`,
+      `${poor}: warning: unit.openPen: a PME earth with no open-PEN measure named (BS 7671 722.411.4.1)`,
+      `${poor}: ok`,
+      `${join(folder, 'none.json')}: no such file`,
+    ]);
+    expect(status).toBe(1);
+  });
+});
+
+describe('play', () => {
+  const script = JSON.stringify([
+    { op: 'vehicle', plugged: true, state: 'B' },
+    { op: 'wait', seconds: 2 },
+    { op: 'measure', quantity: 'pilot' },
+    { op: 'action', id: 'loop' },
+    { op: 'stop', why: 'enough' },
+  ]);
+
+  test('prints what its schema says, the same twice', () => {
+    const once = cli(['play', harbour, '-'], script);
+    const twice = cli(['play', harbour, '-'], script);
+    expect(once.status).toBe(0);
+    expect(once.stdout).toBe(twice.stdout);
+    const output = JSON.parse(once.stdout);
+    expect(v.safeParse(playSchema, output).issues).toBeUndefined();
+    expect(output.readings[0]).toMatchObject({ op: 2, action: null, quantity: 'pilot', unit: 'V' });
+    expect(output.readings.some((r: { action: string }) => r.action === 'loop')).toBe(true);
+    expect(output.stopped).toBe('enough');
+  });
+
+  test('shows the inside only when asked', () => {
+    const { stdout } = cli(['play', harbour, '-', '--inside'], '[]');
+    expect(JSON.parse(stdout).inside.states).toMatchObject({ powered: { running: { contactor: 'open' } } });
+  });
+
+  test('refuses a bad script whole, with every problem, and exits 2', () => {
+    const bad = JSON.stringify([
+      { op: 'mesure' },
+      { op: 'measure', quantity: 'voltage', between: ['outlet.L1', 'outlet.N'], tool: 'stick' },
+      { op: 'wait', seconds: -4 },
+    ]);
+    const { stdout, stderr, status } = cli(['play', harbour, '-'], bad);
+    expect(status).toBe(2);
+    expect(stdout).toBe('');
+    expect(stderr.trim().split('\n')).toEqual([
+      '-: [0].op: "mesure" is not known here; did you mean "measure"?',
+      '-: [1].tool: "stick" is not known here; one of: two-pole, meter',
+      '-: [2].seconds: -4 is too small: at least 0',
+    ]);
+  });
+
+  test('names a terminal that this site lacks, and an unknown action', () => {
+    const bad = JSON.stringify([
+      { op: 'measure', quantity: 'voltage', between: ['outlet.L2', 'outlet.N'] },
+      { op: 'action', id: 'state-x' },
+    ]);
+    const { stderr, status } = cli(['play', harbour, '-'], bad);
+    expect(status).toBe(2);
+    expect(stderr).toContain('[0].between[0]: this site has no terminal "outlet.L2"');
+    expect(stderr).toContain('[1].id: unknown test action "state-x"; did you mean "state-');
+  });
+});
+
+describe('actions, faults, verify, mark', () => {
+  test('actions lists the fifteen in order, each with something that should not be', () => {
+    const actions = JSON.parse(cli(['actions', harbour]).stdout);
+    expect(actions.map(({ id }: { id: string }) => id)).toEqual([
+      'isolate',
+      'prove-dead',
+      'pe-circuit',
+      'pe-outlet',
+      'insulation-circuit',
+      'insulation-outlet',
+      'state-a',
+      'state-b',
+      'state-c',
+      'c-to-b',
+      'loop',
+      'residual-ramp',
+      'dc-ramp',
+      'pilot-short',
+      'diode',
+    ]);
+    for (const { expectations } of actions)
+      expect(expectations.some(({ should }: { should: boolean }) => !should)).toBe(true);
+  });
+
+  test('faults lists seven faults and one that is none', () => {
+    const faults = JSON.parse(cli(['faults']).stdout);
+    expect(faults.filter(({ kind }: { kind: string }) => kind === 'fault')).toHaveLength(7);
+    expect(faults.filter(({ kind }: { kind: string }) => kind === 'not-fault')).toHaveLength(1);
+  });
+
+  test('verify exits 0 for a unit that is not sound, in words and in JSON', () => {
+    const words = cli(['verify', 'scenarios/mill-race.json']);
+    expect(words.status).toBe(0);
+    expect(words.stdout).toContain('Mill Race, unit 2: not sound');
+    const output = JSON.parse(cli(['verify', 'scenarios/mill-race.json', '--json']).stdout);
+    expect(output.conclusion).toBe('not sound');
+    expect(output.unsafe).toEqual([]);
+  });
+
+  test('mark prints the same bytes twice, and what the program itself marks', () => {
+    const { scenario, file } = scenarioNamed('mill-race');
+    const attempt = attemptBy(scenario, file, { answer: () => 'should' });
+    const path = written('attempt.json', makeAttemptText(attempt));
+    const once = cli(['mark', path]);
+    expect(once.stdout).toBe(cli(['mark', path]).stdout);
+    expect(JSON.parse(once.stdout)).toEqual(mark(scenario, attempt));
+  });
+
+  test('a bad attempt file is refused with the place of each problem', () => {
+    const { scenario, file } = scenarioNamed('mill-race');
+    const attempt = attemptBy(scenario, file);
+    const broken = {
+      ...attempt,
+      scenario: { ...(file as object), seed: 'seven' },
+      entries: [{ kind: 'guess' }],
+    };
+    const { stderr, status } = cli(['mark', written('broken.json', JSON.stringify(broken))]);
+    expect(status).toBe(2);
+    expect(stderr).toContain('entries[0].kind: "guess" is not known here');
+    expect(stderr).toContain('scenario.seed:');
+  });
+
+  test('an attempt of a newer format is refused by name', () => {
+    const { stderr, status } = cli(['mark', written('newer.json', '{"format": 2}')]);
+    expect(status).toBe(2);
+    expect(stderr).toContain('from a newer version (format 2)');
+  });
+
+  test('an unknown verb or option is answered with the usage', () => {
+    expect(cli(['verfy', harbour])).toMatchObject({ status: 2, stdout: '' });
+    expect(cli(['verfy']).stderr).toContain('did you mean "verify"?');
+    expect(cli(['verify', harbour, '--jason']).stderr).toContain('unknown option --jason');
+    expect(cli(['play', harbour]).stderr).toContain('usage: play SCENARIO SCRIPT');
+  });
+});
