@@ -1,0 +1,18 @@
+/** Puts the page on the screen. What it shows is in ui/. */
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './ui/App.tsx';
+import './ui/styles/tokens.css';
+import './ui/styles/page.css';
+import './ui/styles/controls.css';
+import './ui/styles/bench.css';
+import './ui/styles/debrief.css';
+import './ui/styles/print.css';
+
+const root = document.getElementById('root');
+if (root === null) throw new Error('the page has no place for the trainer');
+createRoot(root).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);

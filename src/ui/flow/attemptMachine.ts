@@ -1,0 +1,257 @@
+/**
+ * The flow of an attempt: choose a test, set up, predict, lock, observe, judge, and so on until it is stopped and
+ * concluded. The lock is the one moment when the prediction is noted and the set-up acts. Components draw this and
+ * send events; what follows from an operation is the bench's business.
+ */
+import type { ActorRefFrom, SnapshotFrom } from 'xstate';
+import { assign, setup } from 'xstate';
+import type { Answer, Sure } from '../../attempt/attempt.ts';
+import type { OperationInput } from '../../bench/operation.ts';
+import type { UnsafeAct } from '../../bench/unsafe.ts';
+import type { Bench, Note, Standing } from './bench.ts';
+import { done, hasStopped, noted, standingOf } from './bench.ts';
+import type { Position } from './position.ts';
+import { operationsBetween } from './position.ts';
+
+export interface Draft {
+  readonly position: Position;
+  readonly wait: number;
+}
+
+interface Harm {
+  readonly acts: readonly UnsafeAct[];
+  /** Place in `happened` of the operation that did it. */
+  readonly happened: number;
+}
+
+interface Context {
+  readonly bench: Bench;
+  readonly standing: Standing;
+  readonly test: string | null;
+  readonly draft: Draft;
+  readonly answers: Readonly<Record<string, Answer>>;
+  readonly figures: Readonly<Record<string, number>>;
+  /** Place in the log of the open test's prediction. */
+  readonly since: number;
+  readonly harm: Harm | null;
+  /** What the bench could not work out, in words; the log is as it was before. */
+  readonly failed: string | null;
+}
+
+type Event =
+  | { type: 'choose'; test: string }
+  | { type: 'draft'; draft: Draft }
+  | { type: 'ready' }
+  | { type: 'leave' }
+  | { type: 'back' }
+  | { type: 'answer'; id: string; answer: Answer }
+  | { type: 'figure'; id: string; value: number | null }
+  | { type: 'lock'; sure: Sure; wall: number }
+  | { type: 'do'; operation: OperationInput; wall: number }
+  | { type: 'note'; note: Note; wall: number }
+  | { type: 'judge' }
+  | { type: 'judged'; note: Note; wall: number }
+  | { type: 'next' }
+  | { type: 'make safe'; wall: number }
+  | { type: 'stop' }
+  | { type: 'stopped'; why: string; wall: number }
+  | { type: 'go on' }
+  | { type: 'conclude' }
+  | { type: 'concluded'; notes: readonly Note[]; wall: number };
+
+const isPractice = ({ run }: Bench): boolean => run.scenario.support !== 'assessment';
+
+/** Operations one after the other; in practice the first critical act ends the row. */
+function performed(
+  context: Context,
+  bench: Bench,
+  inputs: readonly OperationInput[],
+  wall: number,
+): Partial<Context> {
+  let now = bench;
+  try {
+    for (const input of inputs) {
+      now = done(now, context.test, input, wall);
+      const acts = now.happened.at(-1)?.outcome.unsafe.filter(({ critical }) => critical) ?? [];
+      if (acts.length > 0 && isPractice(now))
+        return { bench: now, harm: { acts, happened: now.happened.length - 1 }, failed: null };
+    }
+    return { bench: now, failed: null };
+  } catch (error) {
+    return { bench: now, failed: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+const MAKE_SAFE: readonly OperationInput[] = [
+  { op: 'isolate', poles: 'all', lock: true },
+  { op: 'prove-dead', at: 'origin' },
+];
+
+const draftFrom = (bench: Bench): Draft => ({ position: bench.position, wait: 0 });
+
+export const attemptMachine = setup({
+  types: {
+    context: {} as Context,
+    events: {} as Event,
+    input: {} as { bench: Bench },
+  },
+  guards: {
+    'was observing': ({ context }) => context.standing.at === 'observing',
+    'was concluding': ({ context }) => context.standing.at === 'concluding',
+    'was concluded': ({ context }) => context.standing.at === 'debrief',
+    'came to harm': ({ context }) => context.harm !== null,
+    'tells at once': ({ context }) => isPractice(context.bench),
+    'may go on': ({ context }) => !hasStopped(context.bench.run.attempt.entries),
+  },
+  actions: {
+    'take the test': assign(({ context, event }) =>
+      event.type === 'choose'
+        ? { test: event.test, draft: draftFrom(context.bench), answers: {}, figures: {}, failed: null }
+        : {},
+    ),
+    'leave the test': assign({ test: null }),
+    'lock and act': assign(({ context, event }) => {
+      if (event.type !== 'lock' || context.test === null) return {};
+      const { bench, draft, test } = context;
+      const lines = Object.entries(context.answers).map(([id, answer]) => ({ id, answer }));
+      const figures = Object.entries(context.figures).map(([id, value]) => ({ id, value }));
+      const locked = noted(bench, { kind: 'prediction', test, lines, figures, sure: event.sure }, event.wall);
+      const { outlet } = bench.run.papers.sheet;
+      const inputs = operationsBetween(bench.position, draft.position, draft.wait, outlet);
+      return {
+        since: locked.run.attempt.entries.length - 1,
+        ...performed(context, locked, inputs, event.wall),
+      };
+    }),
+    'do it': assign(({ context, event }) =>
+      event.type === 'do' ? performed(context, context.bench, [event.operation], event.wall) : {},
+    ),
+    'write it down': assign(({ context, event }) =>
+      event.type === 'note' || event.type === 'judged'
+        ? { bench: noted(context.bench, event.note, event.wall) }
+        : {},
+    ),
+    'make it safe': assign(({ context, event }) =>
+      event.type === 'make safe'
+        ? {
+            ...performed({ ...context, test: null }, context.bench, MAKE_SAFE, event.wall),
+            harm: null,
+          }
+        : {},
+    ),
+    'stop the work': assign(({ context, event }) =>
+      event.type === 'stopped'
+        ? performed(context, context.bench, [{ op: 'stop', why: event.why }], event.wall)
+        : {},
+    ),
+    'write the conclusion': assign(({ context, event }) =>
+      event.type === 'concluded'
+        ? { bench: event.notes.reduce((bench, note) => noted(bench, note, event.wall), context.bench) }
+        : {},
+    ),
+  },
+}).createMachine({
+  id: 'attempt',
+  context: ({ input: { bench } }) => {
+    const standing = standingOf(bench.run.attempt);
+    return {
+      bench,
+      standing,
+      test: standing.at === 'observing' ? standing.test : null,
+      draft: draftFrom(bench),
+      answers: {},
+      figures: {},
+      since: standing.at === 'observing' ? standing.since : -1,
+      harm: null,
+      failed: null,
+    };
+  },
+  initial: 'taking up',
+  states: {
+    'taking up': {
+      always: [
+        { guard: 'was observing', target: 'working.observing' },
+        { guard: 'was concluding', target: 'concluding' },
+        { guard: 'was concluded', target: 'debrief' },
+        { target: 'working' },
+      ],
+    },
+    working: {
+      initial: 'choosing',
+      on: { stop: 'stopping', conclude: 'concluding' },
+      states: {
+        choosing: {
+          entry: 'leave the test',
+          on: { choose: { target: 'setting up', actions: 'take the test' } },
+        },
+        'setting up': {
+          on: {
+            draft: { actions: assign({ draft: ({ event }) => event.draft }) },
+            ready: 'predicting',
+            leave: 'choosing',
+          },
+        },
+        predicting: {
+          on: {
+            answer: {
+              actions: assign({
+                answers: ({ context, event }) => ({ ...context.answers, [event.id]: event.answer }),
+              }),
+            },
+            figure: {
+              actions: assign({
+                figures: ({ context, event }) => {
+                  const { [event.id]: _, ...others } = context.figures;
+                  return event.value === null ? others : { ...others, [event.id]: event.value };
+                },
+              }),
+            },
+            back: 'setting up',
+            leave: 'choosing',
+            lock: { target: 'observing', actions: 'lock and act' },
+          },
+        },
+        observing: {
+          id: 'observing',
+          always: { guard: 'came to harm', target: '#harmed' },
+          on: {
+            do: { actions: 'do it' },
+            note: { actions: 'write it down' },
+            judge: 'judging',
+          },
+        },
+        judging: {
+          on: {
+            back: 'observing',
+            judged: [
+              { guard: 'tells at once', target: 'told', actions: 'write it down' },
+              { target: 'choosing', actions: 'write it down' },
+            ],
+          },
+        },
+        told: { on: { next: 'choosing' } },
+        'where it was': { type: 'history' },
+      },
+    },
+    harmed: {
+      id: 'harmed',
+      on: { 'make safe': { target: '#observing', actions: 'make it safe' } },
+    },
+    stopping: {
+      on: {
+        'go on': 'working.where it was',
+        stopped: { target: 'concluding', actions: 'stop the work' },
+      },
+    },
+    concluding: {
+      on: {
+        'go on': { guard: 'may go on', target: 'working.where it was' },
+        concluded: { target: 'debrief', actions: 'write the conclusion' },
+      },
+    },
+    debrief: {},
+  },
+});
+
+export type AttemptActor = ActorRefFrom<typeof attemptMachine>;
+export type AttemptState = SnapshotFrom<typeof attemptMachine>;

@@ -1,0 +1,113 @@
+/**
+ * What the trainee knows and how: positions from the trainee's own hand, and what was measured, with its time.
+ * Nothing is said that nobody measured. Also what was seen and heard, operation by operation.
+ */
+import { DEAD } from '../../bench/perform.ts';
+import type { Place } from '../../bench/terminals.ts';
+import { PLACES } from '../../bench/terminals.ts';
+import { benchTime } from '../words/figures.ts';
+import { INDICATOR_WORDS, PLACE_WORDS, PLUG_WORDS } from '../words/trade.ts';
+import type { Bench, Happened } from './bench.ts';
+import type { SupplyPosition } from './position.ts';
+
+export interface Known {
+  readonly what: string;
+  readonly value: string;
+  readonly how: string;
+}
+
+export const SUPPLY_WORDS: Readonly<Record<SupplyPosition, string>> = {
+  on: 'on',
+  'off-locked': 'off, all poles, locked',
+  'off-line-locked': 'off, line poles only, locked',
+  'off-unlocked': 'off, all poles, not locked',
+};
+
+const switches = ({ operation }: Happened): boolean =>
+  operation.op === 'isolate' || operation.op === 'energise';
+const energises = ({ operation }: Happened): boolean =>
+  operation.op === 'energise' || (operation.op === 'reset' && operation.what === 'supply');
+
+/** When a place was last shown dead with the detector since it was last energised, s; else null. */
+export function provedDeadAt({ happened }: Bench, place: Place): number | null {
+  const since = happened.slice(happened.findLastIndex(energises) + 1);
+  const isolated = happened.findLast(switches)?.operation.op === 'isolate';
+  const proof = since.findLast(
+    ({ operation, outcome }) =>
+      operation.op === 'prove-dead' &&
+      operation.at === place &&
+      operation.tool === 'two-pole' &&
+      outcome.readings.length > 0 &&
+      outcome.readings.every(({ value }) => value !== null && value < DEAD),
+  );
+  return proof === undefined || !isolated ? null : proof.at;
+}
+
+export function knownOf(bench: Bench): readonly Known[] {
+  const { position, happened } = bench;
+  const switched = happened.findLast(switches);
+  const when = (at: number | undefined) =>
+    at === undefined ? 'from the start' : `your hand, ${benchTime(at)}`;
+  const handled = (...ops: string[]) => happened.findLast(({ operation }) => ops.includes(operation.op))?.at;
+  return [
+    { what: 'supply', value: SUPPLY_WORDS[position.supply], how: when(switched?.at) },
+    {
+      what: 'unit',
+      value: `cover ${position.cover}, conductors ${position.unit}`,
+      how: when(handled('open-cover', 'close-cover', 'disconnect', 'reconnect')),
+    },
+    { what: 'stand-in', value: standInText(bench), how: when(handled('vehicle')) },
+    ...PLACES.map((place) => {
+      const at = provedDeadAt(bench, place);
+      return {
+        what: PLACE_WORDS[place] ?? place,
+        value: at === null ? 'not proved dead' : 'proved dead',
+        how: at === null ? '' : `two-pole detector, ${benchTime(at)}`,
+      };
+    }),
+  ];
+}
+
+export function standInText({ position: p }: Bench): string {
+  const odd = [
+    p.pilot === 'sound' ? '' : p.pilot === 'open' ? 'CP open' : 'CP shorted to PE',
+    p.diode === 'sound' ? '' : 'diode shorted',
+    p.earth === 'sound' ? '' : 'PE open',
+  ].filter((text) => text !== '');
+  return [p.plugged ? 'plugged in' : 'unplugged', `state ${p.state}`, ...odd].join(', ');
+}
+
+export interface Perceived {
+  readonly at: number;
+  readonly text: string;
+  readonly heavy: boolean;
+}
+
+const HEARD: Readonly<Record<string, string>> = {
+  'contactor closed': 'heard: contactor closes',
+  'contactor opened': 'heard: contactor opens',
+  'plug locked': 'heard: plug locked',
+  'plug released': 'heard: plug released',
+  'unit breaker tripped': 'heard: the unit’s own device trips',
+  'upstream device tripped': 'heard: the device at the origin trips',
+  'circuit breaker tripped': 'heard: the circuit’s breaker trips',
+  'instrument fuse opened': 'the instrument’s fuse opened',
+};
+
+/** What was seen and heard in the operations from `first` on; `before` is what was last seen. */
+export function perceived(happened: readonly Happened[], first: number): readonly Perceived[] {
+  const list: Perceived[] = [];
+  let last = happened[first - 1]?.outcome.seen;
+  for (const { at, outcome } of happened.slice(first)) {
+    for (const { at: moment, what } of outcome.events)
+      list.push({ at: moment, text: HEARD[what] ?? what, heavy: what === 'instrument fuse opened' });
+    const { seen, refused } = outcome;
+    if (refused !== null) list.push({ at, text: `not done: ${refused}`, heavy: true });
+    if (seen.indicator !== last?.indicator)
+      list.push({ at: seen.at, text: `seen: unit says “${INDICATOR_WORDS[seen.indicator]}”`, heavy: false });
+    if (last !== undefined && seen.plug !== last.plug)
+      list.push({ at: seen.at, text: `felt: ${PLUG_WORDS[seen.plug]}`, heavy: false });
+    last = seen;
+  }
+  return list;
+}

@@ -1,0 +1,150 @@
+/**
+ * A measurement being prepared: which instrument, how it is set, where its leads are. Becomes an operation once
+ * nothing is missing; what is missing is said by the name of its field. Nothing here says what would be right.
+ */
+
+import { safeParse } from 'valibot';
+import { OPENINGS } from '../../bench/instruments/openingTimer.ts';
+import { WAVEFORMS } from '../../bench/instruments/residualTester.ts';
+import type { Measurement } from '../../bench/operation.ts';
+import { operation, operationSchema } from '../../bench/operation.ts';
+import type { Terminal } from '../../bench/terminals.ts';
+import { terminalsIn } from '../../bench/terminals.ts';
+import { typedNumber } from '../words/figures.ts';
+import type { Happened } from './bench.ts';
+
+export const INSTRUMENT_CHOICES = [
+  ['two-pole', 'two-pole detector, voltage'],
+  ['meter', 'meter 10 MΩ, voltage'],
+  ['continuity', 'continuity'],
+  ['insulation', 'insulation'],
+  ['pilot', 'pilot against time'],
+  ['coding', 'proximity coding'],
+  ['loop', 'loop'],
+  ['residual', 'residual current'],
+  ['opening-time', 'opening time'],
+] as const;
+export type InstrumentChoice = (typeof INSTRUMENT_CHOICES)[number][0];
+
+export const TEST_VOLTS = ['50', '100', '250', '500', '1000'] as const;
+export const OPENING_CHOICES = Object.keys(OPENINGS) as (keyof typeof OPENINGS)[];
+export { WAVEFORMS };
+
+export interface MeasurementDraft {
+  readonly instrument: InstrumentChoice | '';
+  /** One terminal, or several joined; '' where none is chosen yet. */
+  readonly first: readonly (Terminal | '')[];
+  readonly second: Terminal | '';
+  readonly volts: string;
+  readonly current: 'low' | 'full';
+  readonly line: string;
+  readonly waveform: string;
+  readonly mode: 'ramp' | 'fixed';
+  readonly milliamps: string;
+  readonly of: string;
+}
+
+const NOTHING: MeasurementDraft = {
+  instrument: '',
+  first: [''],
+  second: '',
+  volts: '',
+  current: 'low',
+  line: 'L1',
+  waveform: 'sinusoidal',
+  mode: 'ramp',
+  milliamps: '',
+  of: 'C-to-B',
+};
+
+export const hasLeads = (instrument: InstrumentChoice | ''): boolean =>
+  ['two-pole', 'meter', 'continuity', 'insulation', 'loop'].includes(instrument);
+
+export const hasOutletLine = (instrument: InstrumentChoice | ''): boolean => instrument === 'residual';
+
+/** As the trainee's own last measurements left the instruments and leads. */
+export function lastDraft(happened: readonly Happened[]): MeasurementDraft {
+  return happened.reduce<MeasurementDraft>(
+    (draft, { operation: what }) => (what.op === 'measure' ? after(draft, what) : draft),
+    NOTHING,
+  );
+}
+
+function after(draft: MeasurementDraft, m: Measurement): MeasurementDraft {
+  const instrument: InstrumentChoice = m.quantity === 'voltage' ? m.tool : m.quantity;
+  const leads =
+    'between' in m
+      ? { first: terminalsIn(m.between[0]), second: terminalsIn(m.between[1])[0] ?? ('' as const) }
+      : {};
+  const settings =
+    m.quantity === 'insulation'
+      ? { volts: String(m.volts) }
+      : m.quantity === 'loop'
+        ? { current: m.current }
+        : m.quantity === 'residual'
+          ? {
+              line: m.line,
+              waveform: m.waveform,
+              mode: m.mode,
+              milliamps: m.amps === undefined ? '' : String(Number((1000 * m.amps).toPrecision(6))),
+            }
+          : m.quantity === 'opening-time'
+            ? { of: m.of }
+            : {};
+  return { ...draft, ...leads, ...settings, instrument };
+}
+
+export type Prepared =
+  | { readonly ok: true; readonly measurement: Measurement }
+  | { readonly ok: false; readonly missing: string };
+
+export function prepared(draft: MeasurementDraft): Prepared {
+  const missing = missingIn(draft);
+  if (missing !== null) return { ok: false, missing };
+  const input = { op: 'measure', ...settingsOf(draft) };
+  const parsed = safeParse(operationSchema, input);
+  return parsed.success && parsed.output.op === 'measure'
+    ? { ok: true, measurement: operation(parsed.output) as Measurement }
+    : { ok: false, missing: 'This setting is out of the instrument’s range.' };
+}
+
+function missingIn(draft: MeasurementDraft): string | null {
+  if (draft.instrument === '') return 'Choose an instrument.';
+  if (hasLeads(draft.instrument)) {
+    if (draft.first.includes('') || draft.second === '') return 'Put both leads on a terminal.';
+    if (draft.first.includes(draft.second) || new Set(draft.first).size < draft.first.length)
+      return 'A terminal can take only one lead.';
+  }
+  if (draft.instrument === 'insulation' && draft.volts === '') return 'Choose a test voltage.';
+  if (draft.instrument === 'residual' && draft.mode === 'fixed' && draft.milliamps.trim() !== '') {
+    const milliamps = typedNumber(draft.milliamps);
+    if (milliamps === null || milliamps < 1 || milliamps > 1000)
+      return 'A fixed current is 1 to 1000 mA; left empty it is the rating.';
+  }
+  return null;
+}
+
+function settingsOf(draft: MeasurementDraft): Record<string, unknown> {
+  const [only] = draft.first;
+  const between = [draft.first.length === 1 ? only : draft.first, draft.second];
+  switch (draft.instrument) {
+    case 'two-pole':
+    case 'meter':
+      return { quantity: 'voltage', between, tool: draft.instrument };
+    case 'insulation':
+      return { quantity: 'insulation', between, volts: Number(draft.volts) };
+    case 'loop':
+      return { quantity: 'loop', between, current: draft.current };
+    case 'continuity':
+      return { quantity: 'continuity', between };
+    case 'residual': {
+      const milliamps = typedNumber(draft.milliamps);
+      const amps = draft.mode === 'fixed' && milliamps !== null ? { amps: milliamps / 1000 } : {};
+      return { quantity: 'residual', line: draft.line, waveform: draft.waveform, mode: draft.mode, ...amps };
+    }
+    case 'opening-time':
+      return { quantity: 'opening-time', of: draft.of };
+    default:
+      return { quantity: draft.instrument };
+  }
+}

@@ -1,0 +1,127 @@
+/**
+ * The position of everything that the trainee has set, and the operations that bring about another one, in an order
+ * in which a person can do them. It knows what was set, not what came of it.
+ */
+import { OPENINGS } from '../../bench/instruments/openingTimer.ts';
+import type { Operation, OperationInput } from '../../bench/operation.ts';
+import type { StandIn } from '../../bench/standIn.ts';
+import type { UnitSheet } from '../../unit/design.ts';
+
+export const SUPPLY_POSITIONS = ['on', 'off-locked', 'off-line-locked', 'off-unlocked'] as const;
+export type SupplyPosition = (typeof SUPPLY_POSITIONS)[number];
+
+export interface Position {
+  readonly supply: SupplyPosition;
+  readonly cover: 'closed' | 'open';
+  readonly unit: 'connected' | 'taken off';
+  readonly plugged: boolean;
+  readonly state: StandIn['state'];
+  readonly pilot: StandIn['pilot'];
+  readonly diode: StandIn['diode'];
+  readonly earth: StandIn['earth'];
+  readonly coding: StandIn['coding'];
+}
+
+/** As the bench stands when an attempt begins. */
+export const positionAtStart = (sheet: UnitSheet): Position => ({
+  supply: 'on',
+  cover: 'closed',
+  unit: 'connected',
+  plugged: false,
+  state: 'A',
+  pilot: 'sound',
+  diode: 'sound',
+  earth: 'sound',
+  coding: sheet.cable.coding,
+});
+
+const VEHICLE_FIELDS = ['plugged', 'state', 'pilot', 'diode', 'earth', 'coding'] as const;
+
+/** `refused`: the bench did not allow it, so nothing moved. */
+export function positionAfter(position: Position, operation: Operation, refused: boolean): Position {
+  if (refused && operation.op !== 'vehicle') return position;
+  switch (operation.op) {
+    case 'isolate':
+      return {
+        ...position,
+        supply:
+          operation.poles === 'line' ? 'off-line-locked' : operation.lock ? 'off-locked' : 'off-unlocked',
+      };
+    case 'energise':
+      return { ...position, supply: 'on' };
+    case 'open-cover':
+      return { ...position, cover: 'open' };
+    case 'close-cover':
+      return { ...position, cover: 'closed' };
+    case 'disconnect':
+      return operation.what === 'unit' ? { ...position, unit: 'taken off' } : position;
+    case 'reconnect':
+      return operation.what === 'unit' ? { ...position, unit: 'connected' } : position;
+    case 'pull-plug':
+      return { ...position, plugged: false };
+    case 'vehicle': {
+      const set = Object.fromEntries(
+        VEHICLE_FIELDS.filter((field) => operation[field] !== undefined).map((field) => [
+          field,
+          operation[field],
+        ]),
+      );
+      return { ...position, ...set, ...(refused ? { plugged: true } : {}) };
+    }
+    case 'measure':
+      return operation.quantity === 'opening-time' ? { ...position, ...OPENINGS[operation.of] } : position;
+    default:
+      return position;
+  }
+}
+
+/** A plug that is held is let go within 5 s of state A (IEC 61851-1:2017 Table A.6); a second more to be sure. */
+const RELEASE_SECONDS = 6;
+
+/**
+ * What has to be done to come from one position to another; nothing for what stays. The stand-in is set before the
+ * supply goes off, while a held plug can still be let go, and after it has come on.
+ */
+export function operationsBetween(
+  from: Position,
+  to: Position,
+  wait: number,
+  outlet: UnitSheet['outlet'],
+): readonly OperationInput[] {
+  const vehicle = vehicleOperations(from, to, outlet);
+  const goesOff = to.supply !== from.supply && to.supply !== 'on';
+  const comesOn = to.supply !== from.supply && to.supply === 'on';
+  const list: OperationInput[] = [];
+  if (goesOff) {
+    list.push(...vehicle, {
+      op: 'isolate',
+      poles: to.supply === 'off-line-locked' ? 'line' : 'all',
+      lock: to.supply !== 'off-unlocked',
+    });
+  }
+  if (from.cover === 'closed' && to.cover === 'open') list.push({ op: 'open-cover' });
+  if (from.unit !== to.unit)
+    list.push({ op: to.unit === 'connected' ? 'reconnect' : 'disconnect', what: 'unit' });
+  if (from.cover === 'open' && to.cover === 'closed') list.push({ op: 'close-cover' });
+  if (comesOn) list.push({ op: 'energise' });
+  if (!goesOff) list.push(...vehicle);
+  if (wait > 0) list.push({ op: 'wait', seconds: wait });
+  return list;
+}
+
+function vehicleOperations(
+  from: Position,
+  to: Position,
+  outlet: UnitSheet['outlet'],
+): readonly OperationInput[] {
+  const changed = VEHICLE_FIELDS.filter((field) => from[field] !== to[field]);
+  if (changed.length === 0) return [];
+  const settings = Object.fromEntries(changed.map((field) => [field, to[field]]));
+  const unplugs = changed.includes('plugged') && !to.plugged;
+  if (!unplugs || outlet === 'tethered') return [{ op: 'vehicle', ...settings }];
+  return [
+    { op: 'vehicle', state: 'A' },
+    { op: 'wait', seconds: RELEASE_SECONDS },
+    { op: 'vehicle', ...settings, plugged: false },
+  ];
+}

@@ -1,0 +1,31 @@
+/** A sheet over the page, shown at once; Escape and its own button close it. What stands on it is the caller's. */
+import type { ReactNode } from 'react';
+import { useEffect, useId, useRef } from 'react';
+
+interface Props {
+  readonly title: string;
+  readonly closeWith: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}
+
+export function Dialog({ title, closeWith, onClose, children }: Props) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const heading = useId();
+  useEffect(() => {
+    const shown = dialog.current;
+    if (shown?.open === false) shown.showModal();
+    return () => shown?.close();
+  }, []);
+  return (
+    <dialog ref={dialog} aria-labelledby={heading} onClose={onClose}>
+      <div className="dialog-head">
+        <h2 id={heading}>{title}</h2>
+        <button type="button" onClick={onClose}>
+          {closeWith}
+        </button>
+      </div>
+      <div className="dialog-body stack">{children}</div>
+    </dialog>
+  );
+}

@@ -1,0 +1,14 @@
+/** The foot of a page: where limits come from, the switch for light and dark. */
+import { Link } from 'wouter';
+import { ThemeSwitch } from './Theme.tsx';
+
+export function Foot() {
+  return (
+    <footer className="foot">
+      <Link href="/">Scenarios</Link>
+      <Link href="/sources">Sources</Link>
+      <ThemeSwitch />
+      <span>Nothing leaves this device unless you export it.</span>
+    </footer>
+  );
+}

@@ -1,0 +1,54 @@
+/** A labelled line to type into, with what is wrong about it beside it. */
+import type { ReactNode, Ref } from 'react';
+import { useId } from 'react';
+
+interface Props {
+  readonly label: ReactNode;
+  readonly value: string;
+  readonly onChange: (value: string) => void;
+  readonly error?: string | null;
+  readonly numeric?: boolean;
+  readonly lines?: boolean;
+  readonly maxLength?: number;
+  readonly inputRef?: Ref<HTMLInputElement>;
+  readonly className?: string;
+}
+
+export function TextField(props: Props) {
+  const { label, value, onChange, error = null, numeric, lines, maxLength, inputRef, className } = props;
+  const id = useId();
+  const described = error === null ? {} : { 'aria-invalid': true, 'aria-describedby': `${id}-error` };
+  return (
+    <div className={`field ${className ?? ''}`}>
+      <label htmlFor={id}>{label}</label>
+      {lines ? (
+        <textarea
+          id={id}
+          value={value}
+          maxLength={maxLength}
+          onChange={(event) => onChange(event.target.value)}
+          {...described}
+        />
+      ) : (
+        <input
+          id={id}
+          ref={inputRef}
+          type="text"
+          inputMode={numeric ? 'decimal' : 'text'}
+          autoComplete="off"
+          className={numeric ? 'figure-input' : ''}
+          value={value}
+          maxLength={maxLength}
+          onChange={(event) => onChange(event.target.value)}
+          {...described}
+        />
+      )}
+      {error === null ? null : (
+        <p className="error" id={`${id}-error`} role="alert">
+          <strong>Not taken.</strong>
+          {error}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,81 @@
+/** The bench: what is known on one side, the test in hand or the choice of one on the other. */
+import { useEffect, useRef, useState } from 'react';
+import { allowedActions } from '../../../scenario/scenario.ts';
+import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
+import { Papers } from '../../parts/Papers.tsx';
+import { Harm } from './Harm.tsx';
+import { Head } from './Head.tsx';
+import { Known, Status } from './Known.tsx';
+import { StopDialog } from './StopDialog.tsx';
+import { TestCard } from './TestCard.tsx';
+import { ChooseTest, YourTests } from './Tests.tsx';
+
+interface Props {
+  readonly state: AttemptState;
+  readonly send: AttemptActor['send'];
+  readonly wall: () => number;
+  readonly keepFailed: boolean;
+}
+
+export function BenchScreen({ state, send, wall, keepFailed }: Props) {
+  const { bench, harm, test } = state.context;
+  const actions = allowedActions(bench.run.scenario);
+  const action = actions.find(({ id }) => id === test);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const [shown, setShown] = useState(false);
+  // Between tests the focus goes back to the choice; not when the page has just opened.
+  useEffect(() => {
+    if (action === undefined && shown) heading.current?.focus();
+    if (action !== undefined) setShown(true);
+  }, [action, shown]);
+  return (
+    <div className="bench">
+      <Head
+        bench={bench}
+        heading={action?.title}
+        keepFailed={keepFailed}
+        onStop={() => send({ type: 'stop' })}
+        stopping={state.matches('stopping')}
+      />
+      <Status bench={bench} />
+      <main className="columns">
+        <div className="card-column">
+          {action === undefined ? (
+            <section className="stack" aria-labelledby="choose-heading">
+              <h2 id="choose-heading" ref={heading} tabIndex={-1}>
+                Choose a test
+              </h2>
+              <ChooseTest
+                actions={actions}
+                onChoose={(id) => send({ type: 'choose', test: id })}
+                onConclude={() => send({ type: 'conclude' })}
+              />
+            </section>
+          ) : (
+            <TestCard state={state} action={action} send={send} wall={wall} />
+          )}
+        </div>
+        <div className="wide-stack">
+          <Papers bench={bench} />
+          <div className="strip-known">
+            <Known bench={bench} />
+          </div>
+          <YourTests bench={bench} actions={actions} />
+        </div>
+      </main>
+      {state.matches('harmed') && harm !== null ? (
+        <Harm
+          acts={harm.acts}
+          happened={bench.happened[harm.happened]}
+          onMakeSafe={() => send({ type: 'make safe', wall: wall() })}
+        />
+      ) : null}
+      {state.matches('stopping') ? (
+        <StopDialog
+          onStop={(why) => send({ type: 'stopped', why, wall: wall() })}
+          onGoOn={() => send({ type: 'go on' })}
+        />
+      ) : null}
+    </div>
+  );
+}

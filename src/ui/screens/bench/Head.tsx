@@ -1,0 +1,63 @@
+/** The head line of bench and conclusion: which job, by which rules, and the buttons that are always at hand. */
+import { useState } from 'react';
+import { sheetLines } from '../../../scenario/words.ts';
+import type { Bench } from '../../flow/bench.ts';
+import { Cautions } from '../../parts/Cautions.tsx';
+import { Dialog } from '../../parts/Dialog.tsx';
+import { ExportButton } from '../../parts/ExportButton.tsx';
+import { SheetLines } from '../../parts/SheetLines.tsx';
+import { SUPPORT_WORDS, unitLine } from '../offered.ts';
+
+interface Props {
+  readonly bench: Bench;
+  /** The test in hand, which a phone shows in the title's place. */
+  readonly heading?: string | undefined;
+  readonly keepFailed: boolean;
+  readonly stopping?: boolean;
+  readonly onStop?: () => void;
+}
+
+export function Head({ bench, keepFailed, stopping = false, onStop }: Props) {
+  const [shown, setShown] = useState<'cautions' | 'sheet' | null>(null);
+  const { scenario, papers, attempt } = bench.run;
+  return (
+    <header className="head">
+      <div className="head-title">
+        <h1>{scenario.title}</h1>
+        <p>
+          {unitLine(scenario)} · {scenario.rules} · {SUPPORT_WORDS[scenario.support]} ·{' '}
+          <strong>training only</strong>
+        </p>
+      </div>
+      <div className="head-acts">
+        <button type="button" onClick={() => setShown('cautions')}>
+          Cautions
+        </button>
+        <button type="button" onClick={() => setShown('sheet')}>
+          Unit’s sheet
+        </button>
+        {onStop === undefined ? null : (
+          <button type="button" className="strong" onClick={onStop} aria-expanded={stopping}>
+            Stop…
+          </button>
+        )}
+      </div>
+      {keepFailed ? (
+        <div className="acts" role="alert">
+          <p className="error">
+            <strong>Not kept on this device.</strong> If you close this page the attempt is lost, unless you
+            export it.
+          </p>
+          <ExportButton attempt={attempt} />
+        </div>
+      ) : null}
+      {shown === 'cautions' ? <Cautions rules={scenario.rules} onClose={() => setShown(null)} /> : null}
+      {shown === 'sheet' ? (
+        <Dialog title="Unit’s sheet" closeWith="Back" onClose={() => setShown(null)}>
+          <p className="note">The maker’s extract.</p>
+          <SheetLines lines={sheetLines(papers)} />
+        </Dialog>
+      ) : null}
+    </header>
+  );
+}

@@ -1,0 +1,191 @@
+/**
+ * Step two of a test: one line at a time, should, should not or can't tell; figures typed; then how sure, which
+ * locks and acts. Keys 1 to 3 answer while the focus is in the list or on the answers.
+ */
+import type { KeyboardEvent } from 'react';
+import { useEffect, useRef, useState } from 'react';
+import type { Answer, Sure } from '../../../attempt/attempt.ts';
+import { ANSWERS } from '../../../attempt/attempt.ts';
+import type { Line } from '../../../attempt/lines.ts';
+import type { Figure } from '../../../verification/testAction.ts';
+import { TextField } from '../../parts/TextField.tsx';
+import { answerText } from '../../words/answers.ts';
+import { typedNumber } from '../../words/figures.ts';
+
+const STAKES: readonly { readonly sure: Sure; readonly wins: number; readonly loses: string }[] = [
+  { sure: 'under 67 %', wins: 1, loses: '0' },
+  { sure: '67 to 80 %', wins: 2, loses: '−2' },
+  { sure: 'over 80 %', wins: 3, loses: '−6' },
+];
+
+export const SUBJECT_WORDS = { unit: 'a correct unit', circuit: 'a sound circuit' } as const;
+
+interface Props {
+  readonly lines: readonly Line[];
+  readonly figures: readonly Figure[];
+  readonly answers: Readonly<Record<string, Answer>>;
+  readonly typed: Readonly<Record<string, number>>;
+  readonly onAnswer: (id: string, answer: Answer) => void;
+  readonly onFigure: (id: string, value: number | null) => void;
+  readonly onLock: (sure: Sure) => void;
+  readonly onBack: () => void;
+}
+
+export function Predict(props: Props) {
+  const { lines, figures, answers, typed, onAnswer, onFigure, onLock, onBack } = props;
+  const firstOpen = lines.findIndex(({ id }) => answers[id] === undefined);
+  const [at, setAt] = useState(firstOpen < 0 ? lines.length : firstOpen);
+  const place = useRef<HTMLLIElement>(null);
+  const figurePlace = useRef<HTMLInputElement>(null);
+  const surePlace = useRef<HTMLHeadingElement>(null);
+  const moved = useRef(false);
+  const line = lines[at];
+
+  // The focus goes with the open line, so that it is read aloud and stays above the keys.
+  useEffect(() => {
+    if (!moved.current) return;
+    if (at < lines.length) place.current?.focus();
+    else (figurePlace.current ?? surePlace.current)?.focus();
+  }, [at, lines.length]);
+
+  const go = (to: number) => {
+    moved.current = true;
+    setAt(to);
+  };
+  const say = (answer: Answer | undefined) => {
+    if (line === undefined || answer === undefined) return;
+    onAnswer(line.id, answer);
+    go(at + 1);
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    const isTyping = event.target instanceof HTMLInputElement;
+    if (isTyping || event.ctrlKey || event.metaKey || event.altKey) return;
+    say({ 1: ANSWERS[0], 2: ANSWERS[1], 3: ANSWERS[2] }[event.key]);
+  };
+  const complete =
+    lines.every(({ id }) => answers[id] !== undefined) && figures.every(({ id }) => id in typed);
+
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: a shortcut beside the buttons, active only with the focus inside
+    <div className="stack" onKeyDown={onKeyDown}>
+      <p className="note">Set up like this …</p>
+      <ol className="statement-list" aria-label="Lines to predict">
+        {lines.map(({ id, text, subject }, i) => (
+          <li
+            key={id}
+            ref={i === at ? place : null}
+            tabIndex={i === at ? -1 : undefined}
+            className={i === at ? 'now' : ''}
+            aria-current={i === at ? 'true' : undefined}
+          >
+            <span>
+              <span className="note">{SUBJECT_WORDS[subject]} </span>
+              {text}
+            </span>
+            {answers[id] === undefined ? null : (
+              <button type="button" className="plain said" onClick={() => go(i)}>
+                <span className="unseen">Change: </span>
+                {answerText(answers[id])}
+              </button>
+            )}
+          </li>
+        ))}
+        {figures.map((wanted, i) => (
+          <FigureLine
+            key={wanted.id}
+            wanted={wanted}
+            value={typed[wanted.id]}
+            onChange={(value) => onFigure(wanted.id, value)}
+            {...(i === 0 ? { inputRef: figurePlace } : {})}
+          />
+        ))}
+      </ol>
+      <div className="well stack thumb">
+        {line === undefined ? (
+          <>
+            <h4 ref={surePlace} tabIndex={-1}>
+              How sure are you of all of it? This locks, and your set-up acts.
+            </h4>
+            <div className="answer-keys">
+              {STAKES.map(({ sure, wins, loses }) => (
+                <button
+                  key={sure}
+                  type="button"
+                  className="sure"
+                  disabled={!complete}
+                  onClick={() => onLock(sure)}
+                >
+                  {sure}
+                  <small>
+                    right {wins}, wrong {loses}
+                  </small>
+                </button>
+              ))}
+            </div>
+            {complete ? null : <p className="note">Every line and figure is needed first.</p>}
+          </>
+        ) : (
+          <>
+            <p className="lettering">
+              line {at + 1} of {lines.length}; keys 1 to 3 · then: how sure, and it locks
+            </p>
+            <fieldset>
+              <legend className="unseen">
+                {SUBJECT_WORDS[line.subject]} … {line.text}
+              </legend>
+              <div className="answer-keys">
+                {ANSWERS.map((answer) => (
+                  <button key={answer} type="button" onClick={() => say(answer)}>
+                    {answerText(answer)}
+                    {answer === "can't tell" ? <small>from this test</small> : null}
+                  </button>
+                ))}
+              </div>
+            </fieldset>
+          </>
+        )}
+        <div className="acts apart">
+          <button
+            type="button"
+            className="plain"
+            onClick={() => (at === 0 ? onBack() : go(Math.min(at, lines.length) - 1))}
+          >
+            {at === 0 ? 'Back to the set-up' : 'Back a line'}
+          </button>
+          {at === 0 ? null : (
+            <button type="button" className="plain" onClick={onBack}>
+              Back to the set-up
+            </button>
+          )}
+        </div>
+      </div>
+    </div>
+  );
+}
+
+interface FigureProps {
+  readonly wanted: Figure;
+  readonly value: number | undefined;
+  readonly onChange: (value: number | null) => void;
+  readonly inputRef?: React.Ref<HTMLInputElement>;
+}
+
+function FigureLine({ wanted, value, onChange, inputRef }: FigureProps) {
+  const [text, setText] = useState(value === undefined ? '' : String(value));
+  const wrong = text.trim() !== '' && typedNumber(text) === null;
+  return (
+    <li>
+      <TextField
+        label={`${wanted.text}, ${wanted.unit}`}
+        numeric
+        value={text}
+        error={wrong ? 'A figure is expected, as 31.5 or 31,5.' : null}
+        onChange={(next) => {
+          setText(next);
+          onChange(typedNumber(next));
+        }}
+        {...(inputRef === undefined ? {} : { inputRef })}
+      />
+    </li>
+  );
+}

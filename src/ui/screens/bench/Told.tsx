@@ -1,0 +1,93 @@
+/** In practice, after the judgement: every line and limit of this test with truth, reason and source. */
+import type { EntryOf } from '../../../attempt/attempt.ts';
+import { testFigures } from '../../../attempt/lines.ts';
+import type { Run } from '../../../attempt/run.ts';
+import { entriesAbout } from '../../../attempt/run.ts';
+import { judgedRight, truthOf } from '../../../attempt/truth.ts';
+import { sourceText } from '../../../verification/sources.ts';
+import type { TestAction } from '../../../verification/testAction.ts';
+import type { TruthLine } from '../../parts/TruthLines.tsx';
+import { TruthLines } from '../../parts/TruthLines.tsx';
+import { answerText } from '../../words/answers.ts';
+import { figureText } from '../../words/figures.ts';
+import { recordOf, recordText } from '../observe/records.ts';
+import { SUBJECT_WORDS } from './Predict.tsx';
+
+interface Props {
+  readonly run: Run;
+  readonly action: TestAction;
+  readonly prediction: EntryOf<'prediction'> | undefined;
+  readonly onNext: () => void;
+}
+
+export function Told({ run, action, prediction, onNext }: Props) {
+  return (
+    <div className="stack">
+      <p className="note">Judged against what you wrote down.</p>
+      <TruthLines lines={toldLines(run, action, prediction)} />
+      <button type="button" className="main" onClick={onNext}>
+        Next test
+      </button>
+    </div>
+  );
+}
+
+function toldLines(
+  run: Run,
+  action: TestAction,
+  prediction: EntryOf<'prediction'> | undefined,
+): readonly TruthLine[] {
+  const judgement = entriesAbout(run.attempt, 'judgement', action.id).at(-1);
+  const truth = truthOf(run, action);
+  return [
+    ...truth.lines.map(({ id, text, subject, right, finding, why, source }): TruthLine => {
+      const said = prediction?.lines.find((line) => line.id === id)?.answer;
+      const judged = judgement?.lines.find((line) => line.id === id)?.judged;
+      const rightly = finding === null ? undefined : judgedRight(finding);
+      return {
+        id,
+        text: `${SUBJECT_WORDS[subject]} ${text}`,
+        pairs: [
+          {
+            of: 'predicted',
+            you: said === undefined ? 'nothing' : answerText(said),
+            truth: answerText(right),
+          },
+          ...(rightly === undefined ? [] : [{ of: 'judged', you: judged ?? 'nothing', truth: rightly }]),
+        ],
+        why,
+        source: sourceText(source),
+      };
+    }),
+    ...testFigures(run.scenario, action).map(
+      ({ id, text, unit, value, tolerance, why, source }): TruthLine => {
+        const said = prediction?.figures.find((figure) => figure.id === id)?.value;
+        return {
+          id: `figure ${id}`,
+          text,
+          pairs: [
+            {
+              of: 'predicted',
+              you: said === undefined ? 'nothing' : figureText(said, unit),
+              truth: `${figureText(value, unit)}, ±${figureText(tolerance, unit)} counts as right`,
+              agrees: said !== undefined && Math.abs(said - value) <= tolerance,
+            },
+          ],
+          why,
+          source: sourceText(source),
+        };
+      },
+    ),
+    ...truth.limits.map(({ limit, reading, right }): TruthLine => {
+      const record = recordOf(run, reading);
+      const judged = judgement?.limits.find((l) => l.id === limit.id && l.reading === reading)?.judged;
+      return {
+        id: `limit ${limit.id} ${reading}`,
+        text: `${limit.text}: ${record === undefined ? 'not written down' : recordText(record)}`,
+        pairs: [{ of: 'judged', you: judged ?? 'nothing', truth: right }],
+        why: limit.sum,
+        source: sourceText(limit.source),
+      };
+    }),
+  ];
+}

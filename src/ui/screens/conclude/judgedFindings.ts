@@ -1,0 +1,43 @@
+/** Every line and limit that the trainee judged, as something a verdict can rest on; the last judgement counts. */
+import type { Run } from '../../../attempt/run.ts';
+import { entriesAbout } from '../../../attempt/run.ts';
+import type { TestAction } from '../../../verification/testAction.ts';
+
+export interface JudgedFinding {
+  readonly key: string;
+  readonly test: string;
+  readonly id: string;
+  readonly title: string;
+  readonly text: string;
+  readonly judged: string;
+  /** Judged as it should be, or within its limit. */
+  readonly asItShould: boolean;
+}
+
+export function judgedFindings(
+  { attempt, papers }: Run,
+  actions: readonly TestAction[],
+): readonly JudgedFinding[] {
+  return actions.flatMap((action) => {
+    const judgement = entriesAbout(attempt, 'judgement', action.id).at(-1);
+    if (judgement === undefined) return [];
+    const frame = { test: action.id, title: action.title };
+    const lines = action.expectations(papers).flatMap(({ id, text }): JudgedFinding[] => {
+      const judged = judgement.lines.find((line) => line.id === id)?.judged;
+      const key = `${action.id} ${id}`;
+      return judged === undefined
+        ? []
+        : [{ ...frame, key, id, text, judged, asItShould: judged === 'as it should' }];
+    });
+    const limits = action.limits(papers).flatMap(({ id, text }): JudgedFinding[] => {
+      const words = judgement.limits.filter((limit) => limit.id === id).map(({ judged }) => judged);
+      const worst = words.find((word) => word === 'outside') ?? words.find((word) => word === 'too close');
+      const judged = worst ?? words[0];
+      const key = `${action.id} ${id}`;
+      return judged === undefined
+        ? []
+        : [{ ...frame, key, id, text, judged, asItShould: judged === 'within' }];
+    });
+    return [...lines, ...limits];
+  });
+}

@@ -1,0 +1,85 @@
+/** Every line, figure and limit of every test that counts, with what was said and what is true. */
+import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
+import type { Run } from '../../../attempt/run.ts';
+import { sourceText } from '../../../verification/sources.ts';
+import type { TruthLine } from '../../parts/TruthLines.tsx';
+import { TruthLines } from '../../parts/TruthLines.tsx';
+import { answerText } from '../../words/answers.ts';
+import { figureText } from '../../words/figures.ts';
+import { SUBJECT_WORDS } from '../bench/Predict.tsx';
+import { recordOf, recordText } from '../observe/records.ts';
+
+export function DebriefTests({ told }: { readonly told: Debrief }) {
+  return (
+    <section aria-labelledby="lines-heading">
+      <h2 id="lines-heading">Test by test</h2>
+      {told.tests.map((test) => {
+        const lines = linesOf(told.run, test);
+        const differing = lines.filter(({ pairs }) => pairs.some(differs)).length;
+        return (
+          <details key={test.test} className="debrief-test">
+            <summary>
+              {test.title}: {test.done ? summary(differing, lines.length) : 'not done'}
+              {test.sure === null ? '' : `; you were ${test.sure} sure`}
+            </summary>
+            <TruthLines lines={lines} />
+          </details>
+        );
+      })}
+    </section>
+  );
+}
+
+const differs = ({ you, truth, agrees }: TruthLine['pairs'][number]): boolean => !(agrees ?? you === truth);
+
+const summary = (differing: number, all: number): string =>
+  differing === 0 ? `all ${all} lines as you said` : `${differing} of ${all} lines other than you said`;
+
+function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
+  return [
+    ...test.lines.map(
+      (line): TruthLine => ({
+        id: line.id,
+        text: `${SUBJECT_WORDS[line.subject]} ${line.text}`,
+        pairs: [
+          {
+            of: 'predicted',
+            you: line.predicted === null ? 'nothing' : answerText(line.predicted),
+            truth: answerText(line.right),
+          },
+          ...(line.judgement === null
+            ? []
+            : [{ of: 'judged', you: line.judged ?? 'nothing', truth: line.judgement }]),
+        ],
+        why: line.why,
+        source: sourceText(line.source),
+      }),
+    ),
+    ...test.figures.map(
+      ({ text, unit, said, right, isRight, why }): TruthLine => ({
+        id: `figure ${text}`,
+        text,
+        pairs: [
+          {
+            of: 'predicted',
+            you: said === null ? 'nothing' : figureText(said, unit),
+            truth: figureText(right, unit),
+            agrees: isRight,
+          },
+        ],
+        why,
+        source: 'the figure’s own line above',
+      }),
+    ),
+    ...test.limits.map(({ limit, reading, right, judged }): TruthLine => {
+      const record = recordOf(run, reading);
+      return {
+        id: `limit ${limit.id} ${reading}`,
+        text: `${limit.text}: ${record === undefined ? 'not written down' : recordText(record)}`,
+        pairs: [{ of: 'judged', you: judged ?? 'nothing', truth: right }],
+        why: limit.sum,
+        source: sourceText(limit.source),
+      };
+    }),
+  ];
+}

@@ -1,0 +1,54 @@
+/** The attempt as it was logged, entry by entry, with its bench time. */
+import type { Attempt, Entry } from '../../../attempt/attempt.ts';
+import { answerText } from '../../words/answers.ts';
+import { benchTime, figureText } from '../../words/figures.ts';
+import { operationText } from '../../words/trade.ts';
+import { recordText } from '../observe/records.ts';
+
+export function Log({ attempt }: { readonly attempt: Attempt }) {
+  return (
+    <details className="debrief-test">
+      <summary>The log: {attempt.entries.length} entries</summary>
+      <div className="scroll">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">at</th>
+              <th scope="col">what</th>
+              <th scope="col">record</th>
+            </tr>
+          </thead>
+          <tbody>
+            {attempt.entries.map((entry) => (
+              <tr key={entry.hash}>
+                <td>{benchTime(entry.at)}</td>
+                <td>{entryText(entry)}</td>
+                <td className="note">{entry.hash.slice(0, 8)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </details>
+  );
+}
+
+function entryText(entry: Entry): string {
+  switch (entry.kind) {
+    case 'operation':
+      return operationText(entry.operation);
+    case 'prediction':
+      return `predicted, ${entry.sure} sure: ${[
+        ...entry.lines.map(({ id, answer }) => `${id} ${answerText(answer)}`),
+        ...entry.figures.map(({ id, value }) => `${id} ${figureText(value, '')}`.trim()),
+      ].join(', ')}`;
+    case 'observation':
+      return `wrote: ${recordText(entry)}`;
+    case 'judgement':
+      return `judged: ${[...entry.lines, ...entry.limits].map(({ id, judged }) => `${id} ${judged}`).join(', ')}`;
+    case 'record':
+      return `left out ${entry.test}: ${entry.leftOut}`;
+    case 'conclusion':
+      return `concluded: ${entry.verdict}${entry.because === '' ? '' : `, ${entry.because}`}`;
+  }
+}

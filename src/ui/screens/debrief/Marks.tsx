@@ -1,0 +1,50 @@
+/** Marks by part, as bars and as numbers, and their sum. */
+import type { Marks as MarksGiven } from '../../../attempt/mark.ts';
+import type { Scenario } from '../../../scenario/scenario.ts';
+import { PARTS } from '../../../scenario/schema.ts';
+
+export function Marks({ marks, scenario }: { readonly marks: MarksGiven; readonly scenario: Scenario }) {
+  const weights: Readonly<Record<string, number>> = scenario.marking.weights ?? PARTS;
+  const whole = Object.values(weights).reduce((sum, weight) => sum + weight, 0);
+  return (
+    <>
+      <table className="bare marks">
+        <caption className="unseen">Marks by part</caption>
+        <tbody>
+          {Object.entries(marks.parts).map(([part, mark]) => {
+            const weight = weights[part] ?? 0;
+            return (
+              <tr key={part}>
+                <th scope="row">{part}</th>
+                <td>
+                  <span className="mark-bar">
+                    <span style={{ width: `${weight === 0 ? 0 : (100 * mark) / weight}%` }} />
+                  </span>
+                </td>
+                <td>
+                  {mark} of {weight}
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+      <p className="total">
+        {marks.total} of {whole}
+        <span className="note"> · {marks.passed ? 'passed' : 'not yet passed'}</span>
+      </p>
+      {marks.differs.length === 0 ? null : (
+        <div className="found">
+          <p>
+            <strong>The file and its replay differ.</strong>
+          </p>
+          <ul className="choices note">
+            {marks.differs.map((text) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+    </>
+  );
+}

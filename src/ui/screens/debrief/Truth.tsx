@@ -1,0 +1,34 @@
+/** What was really wrong, where, and what was due; told only now. */
+import type { Debrief } from '../../../attempt/debrief.ts';
+import { FAMILIES } from '../../../faults/families.ts';
+
+export function Truth({ told }: { readonly told: Debrief }) {
+  const { causes, due } = told;
+  return (
+    <section className="stack" aria-labelledby="cause-heading">
+      <h2 id="cause-heading">The cause</h2>
+      {causes.length === 0 ? <p>Nothing was wrong with this installation and unit.</p> : null}
+      {causes.map(({ id, title, family, where, cause, hazard }) => (
+        <div key={id} className="found">
+          <p>
+            <strong>{title}</strong> <span className="note">{FAMILIES[family]}</span>
+          </p>
+          <dl className="told">
+            <dt>where</dt>
+            <dd>{where}</dd>
+            <dt>comes from</dt>
+            <dd>{cause}</dd>
+            <dt>at risk</dt>
+            <dd>{hazard}</dd>
+          </dl>
+        </div>
+      ))}
+      <dl className="told">
+        <dt>next</dt>
+        <dd>{[...new Set(due.next)].join(', or ')}</dd>
+        <dt>tell</dt>
+        <dd>{[...new Set(due.tell)].join(', or ')}</dd>
+      </dl>
+    </section>
+  );
+}

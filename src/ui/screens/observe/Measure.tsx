@@ -1,0 +1,273 @@
+/**
+ * An instrument and its leads, in two steps that are the same right or wrong: check where the leads are, then apply.
+ * The line between them repeats what the trainee did; it never says what should be done.
+ */
+import { useEffect, useRef, useState } from 'react';
+import type { Operation } from '../../../bench/operation.ts';
+import type { Place, Terminal } from '../../../bench/terminals.ts';
+import { PLACES, terminalsOf } from '../../../bench/terminals.ts';
+import type { Site } from '../../../site/site.ts';
+import { linesOf } from '../../../site/site.ts';
+import type { Bench } from '../../flow/bench.ts';
+import { provedDeadAt } from '../../flow/known.ts';
+import type { InstrumentChoice, MeasurementDraft } from '../../flow/measurement.ts';
+import {
+  hasLeads,
+  INSTRUMENT_CHOICES,
+  lastDraft,
+  OPENING_CHOICES,
+  prepared,
+  TEST_VOLTS,
+  WAVEFORMS,
+} from '../../flow/measurement.ts';
+import { Choice } from '../../parts/Choice.tsx';
+import { Keys } from '../../parts/Keys.tsx';
+import { TextField } from '../../parts/TextField.tsx';
+import { benchTime } from '../../words/figures.ts';
+import {
+  applyText,
+  OPENING_WORDS,
+  PLACE_WORDS,
+  probeText,
+  terminalText,
+  WAVEFORM_WORDS,
+} from '../../words/trade.ts';
+
+interface Props {
+  readonly bench: Bench;
+  readonly site: Site;
+  readonly onApply: (operation: Operation) => void;
+}
+
+export function Measure({ bench, site, onApply }: Props) {
+  const [draft, setDraft] = useState<MeasurementDraft>(() => lastDraft(bench.happened));
+  const [checked, setChecked] = useState(false);
+  const [error, setError] = useState<string | null>(null);
+  const apply = useRef<HTMLButtonElement>(null);
+  const set = (change: Partial<MeasurementDraft>) => {
+    setDraft({ ...draft, ...change });
+    setChecked(false);
+    setError(null);
+  };
+  const ready = prepared(draft);
+  // The next step stands where the button was: the focus goes on to it.
+  useEffect(() => {
+    if (checked) apply.current?.focus();
+  }, [checked]);
+
+  return (
+    <section className="stack" aria-labelledby="measure-heading">
+      <h3 id="measure-heading">Measure</h3>
+      <Choice
+        label="instrument"
+        none="choose"
+        options={INSTRUMENT_CHOICES}
+        value={draft.instrument}
+        onChange={(instrument) => set({ instrument: instrument as InstrumentChoice | '' })}
+      />
+      <Settings draft={draft} site={site} set={set} />
+      {hasLeads(draft.instrument) ? <Leads draft={draft} site={site} set={set} /> : null}
+      {checked && ready.ok ? (
+        <div className="leads stack">
+          <p>
+            <LeadsLine draft={draft} />
+          </p>
+          <p className="note">{lastProvedText(bench, draft)}</p>
+          <button
+            ref={apply}
+            type="button"
+            className="main"
+            onClick={() => {
+              setChecked(false);
+              onApply(ready.measurement);
+            }}
+          >
+            {applyText(ready.measurement)}
+          </button>
+        </div>
+      ) : (
+        <button
+          type="button"
+          onClick={() => {
+            setError(ready.ok ? null : ready.missing);
+            setChecked(ready.ok);
+          }}
+        >
+          Check leads
+        </button>
+      )}
+      {error === null ? null : (
+        <p className="error" role="alert">
+          <strong>Not yet.</strong>
+          {error}
+        </p>
+      )}
+    </section>
+  );
+}
+
+interface PartProps {
+  readonly draft: MeasurementDraft;
+  readonly site: Site;
+  readonly set: (change: Partial<MeasurementDraft>) => void;
+}
+
+const choices = <T extends string>(names: readonly T[], words: Readonly<Record<T, string>>) =>
+  names.map((name): [string, string] => [name, words[name]]);
+
+function Settings({ draft, site, set }: PartProps) {
+  switch (draft.instrument) {
+    case 'insulation':
+      return (
+        <Choice
+          label="test voltage"
+          none="choose"
+          options={TEST_VOLTS.map((volts) => [volts, `${volts} V d.c.`])}
+          value={draft.volts}
+          onChange={(volts) => set({ volts })}
+        />
+      );
+    case 'loop':
+      return (
+        <Keys
+          legend="test current"
+          options={['low', 'full'] as const}
+          value={draft.current}
+          onChange={(current) => set({ current })}
+        />
+      );
+    case 'residual':
+      return (
+        <div className="stack">
+          <Choice
+            label="line"
+            options={linesOf(site).map((line) => [line, `${line} to PE at the outlet`])}
+            value={draft.line}
+            onChange={(line) => set({ line })}
+          />
+          <Choice
+            label="waveform"
+            options={choices(WAVEFORMS, WAVEFORM_WORDS)}
+            value={draft.waveform}
+            onChange={(waveform) => set({ waveform })}
+          />
+          <Keys
+            legend="current"
+            options={['ramp', 'fixed'] as const}
+            words={{ ramp: 'rising', fixed: 'fixed' }}
+            value={draft.mode}
+            onChange={(mode) => set({ mode })}
+          />
+          {draft.mode === 'fixed' ? (
+            <TextField
+              label="fixed at, mA (empty: the rating)"
+              numeric
+              value={draft.milliamps}
+              onChange={(milliamps) => set({ milliamps })}
+            />
+          ) : null}
+        </div>
+      );
+    case 'opening-time':
+      return (
+        <Choice
+          label="clock starts"
+          options={choices(OPENING_CHOICES, OPENING_WORDS)}
+          value={draft.of}
+          onChange={(of) => set({ of })}
+        />
+      );
+    default:
+      return null;
+  }
+}
+
+function Leads({ draft, site, set }: PartProps) {
+  const terminals = terminalsOf(site);
+  const options = terminals.map((t): [string, string] => [t, terminalText(t)]);
+  const { first } = draft;
+  return (
+    <div>
+      {first.map((terminal, i) => (
+        <Choice
+          // biome-ignore lint/suspicious/noArrayIndexKey: the joined terminals have no other name than their place
+          key={i}
+          label={i === 0 ? 'first lead' : `joined to it (${i})`}
+          none={i === 0 ? 'choose' : 'none'}
+          options={options}
+          value={terminal}
+          onChange={(chosen) =>
+            set({
+              first:
+                i > 0 && chosen === '' ? first.filter((_, j) => j !== i) : first.with(i, chosen as Terminal),
+            })
+          }
+        />
+      ))}
+      <Choice
+        label="second lead"
+        none="choose"
+        options={options}
+        value={draft.second}
+        onChange={(second) => set({ second })}
+      />
+      {first.length < 4 && first[0] !== '' ? (
+        <button type="button" className="plain" onClick={() => set({ first: [...first, ''] })}>
+          Join a terminal to the first lead
+        </button>
+      ) : null}
+    </div>
+  );
+}
+
+function LeadsLine({ draft }: { readonly draft: MeasurementDraft }) {
+  const end = (text: string) => <strong className="lead-end">{text}</strong>;
+  if (hasLeads(draft.instrument))
+    return (
+      <>
+        Your leads: {end(probeText(draft.first))}, {end(probeText(draft.second))}
+        {draft.instrument === 'insulation' ? `, ${draft.volts} V d.c.` : ''}
+      </>
+    );
+  switch (draft.instrument) {
+    case 'residual':
+      return (
+        <>
+          Your leads: {end(`${draft.line} at the outlet`)}, {end('PE at the outlet')}
+        </>
+      );
+    case 'coding':
+      return (
+        <>
+          Your leads: {end('PP at the outlet')}, {end('PE at the outlet')}
+        </>
+      );
+    case 'opening-time':
+      return (
+        <>
+          Your leads: {end('every live conductor at the outlet')}, {end('PE at the outlet')}
+        </>
+      );
+    default:
+      return (
+        <>
+          Your leads: {end('CP at the outlet')}, {end('PE at the outlet')}
+        </>
+      );
+  }
+}
+
+/** When the places that the leads touch were last proved dead. */
+function lastProvedText(bench: Bench, draft: MeasurementDraft): string {
+  const touched = hasLeads(draft.instrument) ? [...draft.first, draft.second] : ['outlet.PE'];
+  const places = PLACES.filter((place: Place) => touched.some((t) => t.startsWith(`${place}.`)));
+  const listed: readonly Place[] = places.length === 0 ? ['origin'] : places;
+  return listed
+    .map((place) => {
+      const at = provedDeadAt(bench, place);
+      return at === null
+        ? `${PLACE_WORDS[place]}: not proved dead since last energised`
+        : `${PLACE_WORDS[place]}: proved dead ${benchTime(at)}, two-pole detector`;
+    })
+    .join(' · ');
+}

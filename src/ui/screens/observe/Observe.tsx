@@ -1,0 +1,89 @@
+/** Step three of a test: what was seen and heard since the lock, the readings and their record, and what to do next. */
+import { useEffect, useState } from 'react';
+import type { OperationInput } from '../../../bench/operation.ts';
+import type { Papers } from '../../../verification/testAction.ts';
+import type { Bench, Note } from '../../flow/bench.ts';
+import { perceived } from '../../flow/known.ts';
+import { benchTime, shownText } from '../../words/figures.ts';
+import { readingTitle } from '../../words/trade.ts';
+import { Do } from './Do.tsx';
+import { Measure } from './Measure.tsx';
+import { Readings } from './Readings.tsx';
+import { numberedSince, recordOf } from './records.ts';
+
+interface Props {
+  readonly bench: Bench;
+  readonly papers: Papers;
+  readonly test: string;
+  readonly since: number;
+  readonly failed: string | null;
+  readonly onDo: (operation: OperationInput) => void;
+  readonly onNote: (note: Note) => void;
+  readonly onJudge: () => void;
+}
+
+export function Observe({ bench, papers, test, since, failed, onDo, onNote, onJudge }: Props) {
+  const groups = numberedSince(bench, test, since);
+  const first = bench.happened.findIndex(({ entry }) => entry > since);
+  const noticed = first < 0 ? [] : perceived(bench.happened, first);
+  const untyped = groups.flat().filter(({ index }) => recordOf(bench.run, index) === undefined).length;
+  return (
+    <div className="wide-stack">
+      <section aria-labelledby="noticed-heading">
+        <h3 id="noticed-heading">Seen and heard since you locked</h3>
+        {noticed.length === 0 ? (
+          <p className="note">nothing</p>
+        ) : (
+          <ul className="choices note">
+            {noticed.map(({ at, text, heavy }, i) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: a log that only grows
+              <li key={i}>
+                {benchTime(at)} {heavy ? <strong>{text}</strong> : text}
+              </li>
+            ))}
+          </ul>
+        )}
+      </section>
+      {failed === null ? null : (
+        <p className="error" role="alert">
+          <strong>The bench could not work this out.</strong>
+          {failed} Your attempt up to here is kept and can be exported.
+        </p>
+      )}
+      <section aria-labelledby="readings-heading">
+        <h3 id="readings-heading">Readings</h3>
+        <Readings run={bench.run} test={test} groups={groups} onNote={onNote} />
+      </section>
+      <Announcer bench={bench} />
+      <Measure bench={bench} site={papers.site} onApply={onDo} />
+      <Do sheet={papers.sheet} onDo={onDo} />
+      <div className="acts apart">
+        <button type="button" className="main" onClick={onJudge}>
+          Judge
+        </button>
+        <span className="note">
+          {untyped === 0 ? '' : `${untyped} ${untyped === 1 ? 'reading' : 'readings'} not written down`}
+        </span>
+      </div>
+    </div>
+  );
+}
+
+/** Says each new reading, and each thing seen or heard, once. */
+function Announcer({ bench }: { readonly bench: Bench }) {
+  const [before] = useState(bench.happened.length);
+  const [text, setText] = useState('');
+  const last = bench.happened.at(-1);
+  const count = bench.happened.length;
+  useEffect(() => {
+    if (count <= before || last === undefined) return;
+    const readings = last.outcome.readings.map((r) => `${readingTitle(r)}: ${shownText(r)}`);
+    const noticed = perceived(bench.happened, count - 1).map((p) => p.text);
+    setText([...readings, ...noticed].join('. ') || 'Done. Nothing seen or heard.');
+  }, [count, before, last, bench.happened]);
+  return (
+    <p role="status" className="unseen">
+      {text}
+    </p>
+  );
+}

@@ -1,0 +1,111 @@
+/** The readings of one act over many pairs: shown in one table, each with its own line to type into. */
+import type { FormEvent } from 'react';
+import { useId, useState } from 'react';
+import type { Run } from '../../../attempt/run.ts';
+import type { Note } from '../../flow/bench.ts';
+import { UnitChoice } from '../../parts/UnitChoice.tsx';
+import { benchTime, shownText, typedNumber } from '../../words/figures.ts';
+import { leadsText } from '../../words/trade.ts';
+import type { Numbered } from './records.ts';
+import { lastUnit, recordOf, recordText } from './records.ts';
+
+interface Props {
+  readonly run: Run;
+  readonly test: string;
+  readonly group: readonly Numbered[];
+  readonly onNote: (note: Note) => void;
+}
+
+export function RecordPairs({ run, test, group, onNote }: Props) {
+  const id = useId();
+  const [typed, setTyped] = useState<Readonly<Record<number, string>>>({});
+  const [unit, setUnit] = useState(() => lastUnit(run, group[0]?.reading.quantity ?? 'voltage'));
+  const [error, setError] = useState<string | null>(null);
+  const open = group.filter(({ index }) => recordOf(run, index) === undefined);
+  const first = open[0];
+
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    const numbers = open.map(({ index }) => [index, typedNumber(typed[index] ?? '')] as const);
+    if (numbers.every(([, number]) => number === null)) return setError('A figure is expected, as 0 or 236.');
+    if (unit === '') return setError('Choose the unit that belongs to the figures.');
+    setError(null);
+    for (const [index, number] of numbers)
+      if (number !== null)
+        onNote({ kind: 'observation', test, reading: index, value: number, qualifier: null, unit });
+  };
+
+  return (
+    <form className="reading stack" onSubmit={submit} noValidate aria-label="Write down every pair">
+      <p className="reading-title note">
+        <span>{group[0]?.reading.tool === 'meter' ? 'meter' : 'two-pole detector'}, every pair</span>
+        <span>{benchTime(group[0]?.reading.at ?? 0)}</span>
+      </p>
+      <table className="bare">
+        <thead>
+          <tr>
+            <th scope="col">between</th>
+            <th scope="col">shows</th>
+            <th scope="col">you write</th>
+          </tr>
+        </thead>
+        <tbody>
+          {group.map(({ index, reading }) => {
+            const record = recordOf(run, index);
+            const between = leadsText(reading) ?? '';
+            return (
+              <tr key={index}>
+                <th scope="row">{between}</th>
+                <td>
+                  <span className="shown" style={{ fontSize: 'inherit' }}>
+                    {shownText(reading)}
+                  </span>
+                </td>
+                <td>
+                  {record === undefined ? (
+                    <input
+                      type="text"
+                      inputMode="decimal"
+                      autoComplete="off"
+                      className="figure-input"
+                      aria-label={`${between}, you write`}
+                      value={typed[index] ?? ''}
+                      onChange={(event) => setTyped({ ...typed, [index]: event.target.value })}
+                    />
+                  ) : (
+                    <strong>{recordText(record)}</strong>
+                  )}
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+      {open.length === 0 ? null : (
+        <>
+          <UnitChoice value={unit} onChange={setUnit} />
+          {error === null ? null : (
+            <p className="error" id={`${id}-error`} role="alert">
+              <strong>Not written down.</strong>
+              {error} What you typed stays.
+            </p>
+          )}
+          <div className="acts">
+            <button type="submit">Write them down</button>
+            {first === undefined || open.length < 2 ? null : (
+              <button
+                type="button"
+                className="plain"
+                onClick={() =>
+                  setTyped(Object.fromEntries(open.map(({ index }) => [index, typed[first.index] ?? ''])))
+                }
+              >
+                Same figure for every pair
+              </button>
+            )}
+          </div>
+        </>
+      )}
+    </form>
+  );
+}

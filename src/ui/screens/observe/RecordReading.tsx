@@ -1,0 +1,173 @@
+/** What the trainee types of one reading: figure, sign, unit, and what the record needs beside it. */
+import type { FormEvent } from 'react';
+import { useId, useState } from 'react';
+import type { TypedUnit } from '../../../attempt/attempt.ts';
+import type { Reading } from '../../../bench/reading.ts';
+import { TRIPPED_WHAT } from '../../../bench/reading.ts';
+import { Choice } from '../../parts/Choice.tsx';
+import { TextField } from '../../parts/TextField.tsx';
+import { UnitChoice } from '../../parts/UnitChoice.tsx';
+import { typedNumber } from '../../words/figures.ts';
+import { readingTitle } from '../../words/trade.ts';
+import type { Observation } from './records.ts';
+import { recordText } from './records.ts';
+
+type Further = Pick<Observation, 'low' | 'duty' | 'amps' | 'tripped' | 'volts'>;
+export type Typed = Pick<Observation, 'value' | 'qualifier' | 'unit'> & Further;
+
+const TRIPPED_WORDS = {
+  unit: 'the unit',
+  upstream: 'the device at the origin',
+  both: 'both',
+  breaker: 'the circuit’s breaker',
+  none: 'nothing',
+} as const;
+
+const PILOT_EXTRAS = [
+  ['low', 'low half, V'],
+  ['duty', 'duty, %: work it out'],
+  ['amps', 'so it offers, A'],
+] as const;
+
+interface Props {
+  readonly reading: Reading;
+  readonly record: Observation | undefined;
+  readonly unit: TypedUnit | '';
+  readonly onRecord: (typed: Typed) => void;
+}
+
+export function RecordReading({ reading, record, unit: lastUnit, onRecord }: Props) {
+  const [open, setOpen] = useState(record === undefined);
+  if (record !== undefined && !open)
+    return (
+      <p className="acts apart">
+        <span>
+          you wrote <strong>{recordText(record)}</strong>
+        </span>
+        <button type="button" className="plain" onClick={() => setOpen(true)}>
+          Write it anew<span className="unseen">: {readingTitle(reading)}</span>
+        </button>
+      </p>
+    );
+  return <Entry reading={reading} lastUnit={lastUnit} onRecord={onRecord} />;
+}
+
+interface EntryProps {
+  readonly reading: Reading;
+  readonly lastUnit: TypedUnit | '';
+  readonly onRecord: (typed: Typed) => void;
+}
+
+function Entry({ reading, lastUnit, onRecord }: EntryProps) {
+  const id = useId();
+  const isPilot = reading.quantity === 'pilot';
+  const [value, setValue] = useState('');
+  const [sign, setSign] = useState('');
+  const [unit, setUnit] = useState(lastUnit);
+  const [extra, setExtra] = useState<Readonly<Record<string, string>>>({});
+  const more = (name: string) => (text: string) => setExtra({ ...extra, [name]: text });
+  const [error, setError] = useState<string | null>(null);
+
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    const taken = typed();
+    if (typeof taken === 'string') setError(taken);
+    else onRecord(taken);
+  };
+
+  const typed = (): Typed | string => {
+    const further = furtherTyped();
+    if (further === null) return 'The further figures are numbers, or left empty.';
+    if (sign === 'no reading')
+      return { value: null, qualifier: sign, unit: unit || reading.unit, ...further };
+    const number = typedNumber(value);
+    if (number === null) return 'A figure is expected, as 0.37 or 0,37.';
+    if (unit === '') return 'Choose the unit that belongs to the figure.';
+    return { value: number, qualifier: sign === '>' ? '>' : null, unit, ...further };
+  };
+
+  const furtherTyped = (): Further | null => {
+    if (extra.tripped !== undefined && extra.tripped !== '') return { tripped: extra.tripped };
+    const filled = Object.entries(extra).filter(([, text]) => text.trim() !== '');
+    const numbers = filled.map(([name, text]) => [name, typedNumber(text)] as const);
+    if (numbers.some(([, number]) => number === null)) return null;
+    // The duty is typed in per cent and kept as a share.
+    return Object.fromEntries(
+      numbers.map(([name, number]) => [
+        name,
+        name === 'duty' ? Number(((number ?? 0) / 100).toFixed(6)) : number,
+      ]),
+    );
+  };
+
+  return (
+    <form onSubmit={submit} noValidate aria-label={`Write down: ${readingTitle(reading)}`} className="stack">
+      <div className="entry">
+        <div className="field">
+          <label htmlFor={`${id}-value`}>{isPilot ? 'high half' : 'it shows'}</label>
+          <input
+            id={`${id}-value`}
+            type="text"
+            inputMode="decimal"
+            autoComplete="off"
+            className="figure-input"
+            value={sign === 'no reading' ? '' : value}
+            disabled={sign === 'no reading'}
+            aria-invalid={error !== null || undefined}
+            aria-describedby={error === null ? undefined : `${id}-error`}
+            onChange={(event) => {
+              // A typed > sets the sign by itself.
+              const text = event.target.value;
+              if (text.trim().startsWith('>')) setSign('>');
+              setValue(text.replace(/^\s*>\s*/, ''));
+              setError(null);
+            }}
+          />
+        </div>
+        <UnitChoice above value={unit} onChange={setUnit} />
+        <Choice
+          above
+          label="sign"
+          options={[
+            ['', '='],
+            ['>', '> over'],
+            ['no reading', 'no reading'],
+          ]}
+          value={sign}
+          onChange={setSign}
+        />
+      </div>
+      {isPilot ? (
+        <div className="fields">
+          {PILOT_EXTRAS.map(([name, label]) => (
+            <TextField key={name} label={label} numeric value={extra[name] ?? ''} onChange={more(name)} />
+          ))}
+        </div>
+      ) : null}
+      {reading.quantity === 'residual' ? (
+        <Choice
+          label="what tripped"
+          none="choose"
+          options={TRIPPED_WHAT.map((what): [string, string] => [what, TRIPPED_WORDS[what]])}
+          value={extra.tripped ?? ''}
+          onChange={more('tripped')}
+        />
+      ) : null}
+      {reading.quantity === 'insulation' ? (
+        <TextField
+          label="at a test voltage of, V"
+          numeric
+          value={extra.volts ?? ''}
+          onChange={more('volts')}
+        />
+      ) : null}
+      {error === null ? null : (
+        <p className="error" id={`${id}-error`} role="alert">
+          <strong>Not written down.</strong>
+          {error} What you typed stays.
+        </p>
+      )}
+      <button type="submit">Write it down</button>
+    </form>
+  );
+}

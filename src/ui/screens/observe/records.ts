@@ -1,0 +1,52 @@
+/** Readings by their place among all of the attempt, and what was written down of them. */
+import type { EntryOf, TypedUnit } from '../../../attempt/attempt.ts';
+import type { Run } from '../../../attempt/run.ts';
+import { entriesAbout } from '../../../attempt/run.ts';
+import type { Reading } from '../../../bench/reading.ts';
+import type { Bench } from '../../flow/bench.ts';
+
+export type Observation = EntryOf<'observation'>;
+
+export interface Numbered {
+  /** Place among all readings of the attempt. */
+  readonly index: number;
+  readonly reading: Reading;
+}
+
+/** The last that was written down of a reading. */
+export const recordOf = (run: Run, index: number): Observation | undefined =>
+  entriesAbout(run.attempt, 'observation').findLast(({ reading }) => reading === index);
+
+/** The unit in which the trainee last wrote this quantity. */
+export function lastUnit(run: Run, quantity: Reading['quantity']): TypedUnit | '' {
+  const last = entriesAbout(run.attempt, 'observation').findLast(
+    ({ reading }) => run.readings[reading]?.reading.quantity === quantity,
+  );
+  return last?.unit ?? '';
+}
+
+export function recordText({ value, qualifier, unit, low, duty, amps, tripped, volts }: Observation): string {
+  const further = [
+    low === undefined ? '' : `low ${typedText(low)}\u202fV`,
+    duty === undefined ? '' : `duty ${typedText(Number((100 * duty).toFixed(4)))}\u202f%`,
+    amps === undefined ? '' : `${typedText(amps)}\u202fA`,
+    tripped === undefined ? '' : `tripped: ${tripped}`,
+    volts === undefined ? '' : `at ${typedText(volts)}\u202fV`,
+  ].filter((text) => text !== '');
+  const figure = value === null ? 'no reading' : `${qualifier ?? ''} ${typedText(value)}\u202f${unit}`.trim();
+  return [figure, ...further].join(', ');
+}
+
+const typedText = (value: number): string => String(value).replace('-', '−');
+
+/** Of the test's readings, those taken after an entry of the log. */
+export function numberedSince(bench: Bench, test: string, since: number): readonly (readonly Numbered[])[] {
+  const groups: (readonly Numbered[])[] = [];
+  let index = 0;
+  for (const { entry, test: of, outcome } of bench.happened) {
+    const group = outcome.readings.map((reading, i) => ({ index: index + i, reading }));
+    index += group.length;
+    if (of === test && entry > since && group.length > 0) groups.push(group);
+  }
+  return groups;
+}

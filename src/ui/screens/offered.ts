@@ -1,0 +1,35 @@
+/**
+ * Scenarios to choose from: those that come with the page and those opened from a file, with what a list entry
+ * shows. They are read and checked only when one is begun, so that the first screen stays small.
+ */
+
+/** What the list shows of a scenario file; nothing that gives a fault away. */
+export interface Offered {
+  readonly id: string;
+  readonly title: string;
+  readonly brief: string;
+  readonly rules: string;
+  readonly support: 'guided' | 'practice' | 'assessment';
+  readonly site: { readonly phases: 1 | 3; readonly earthing: string };
+  readonly unit: { readonly outlet: 'tethered' | 'socket'; readonly ratedCurrent: number };
+}
+
+const FILES: Readonly<Record<string, Offered>> = import.meta.glob('../../../scenarios/*.json', {
+  import: 'default',
+  eager: true,
+});
+
+export const OFFERED: readonly Offered[] = Object.values(FILES);
+
+/** `single-phase tethered, 32 A, TN-C-S`. */
+export function unitLine({ site, unit }: Pick<Offered, 'site' | 'unit'>): string {
+  const phases = site.phases === 1 ? 'single-phase' : 'three-phase';
+  const outlet = unit.outlet === 'socket' ? 'socket-outlet' : 'tethered';
+  return `${phases} ${outlet}, ${unit.ratedCurrent} A, ${site.earthing}`;
+}
+
+export const SUPPORT_WORDS = {
+  guided: 'practice',
+  practice: 'practice',
+  assessment: 'assessment',
+} as const;

@@ -1,0 +1,134 @@
+/**
+ * Figures in words and back: what an instrument shows as text with its unit, and what a person typed as a number in
+ * SI. A comma is taken for a point, a true minus for a minus. Which figure is right is nobody's business here.
+ */
+import { TYPED_UNITS } from '../../attempt/attempt.ts';
+import type { Reading } from '../../bench/reading.ts';
+
+/** Narrow no-break space, between a figure and its unit. */
+const THIN = '\u202f';
+
+/** What one of the display's unit is in SI. */
+const FACTORS: Readonly<Record<string, number>> = TYPED_UNITS;
+const factorOf = (unit: string): number => FACTORS[unit] ?? 1;
+
+/** The display that an instrument uses for this quantity: its unit and the digits after the point. */
+function displayOf({ quantity, value, limit }: Reading): { unit: string; decimals: number } {
+  const size = Math.abs(value ?? limit ?? 0);
+  switch (quantity) {
+    case 'insulation':
+      return { unit: 'MΩ', decimals: size < 2e6 ? 2 : size < 20e6 ? 1 : 0 };
+    case 'continuity':
+    case 'loop':
+      return { unit: 'Ω', decimals: size < 20 ? 2 : size < 200 ? 1 : 0 };
+    case 'coding':
+      return size < 2000
+        ? { unit: 'Ω', decimals: size < 20 ? 2 : size < 200 ? 1 : 0 }
+        : { unit: 'kΩ', decimals: 2 };
+    case 'voltage':
+      return { unit: 'V', decimals: 0 };
+    case 'pilot':
+      return { unit: 'V', decimals: 2 };
+    case 'residual':
+      return { unit: 'mA', decimals: 1 };
+    case 'opening-time':
+      return { unit: 'ms', decimals: 0 };
+  }
+}
+
+const minus = (text: string): string => text.replace('-', '−');
+
+/** A figure with a true minus and its unit behind a narrow space. */
+export const figure = (value: number, unit: string, decimals: number): string =>
+  `${minus(value.toFixed(decimals))}${THIN}${unit}`;
+
+/** A figure with as many digits as it needs, at most four. */
+export const figureText = (value: number, unit: string): string =>
+  `${minus(String(Number(value.toPrecision(4))))}${THIN}${unit}`;
+
+const signed = (value: number, unit: string, decimals: number): string =>
+  `${value > 0 ? '+' : ''}${figure(value, unit, decimals)}`;
+
+/** The reading as the instrument shows it, without its uncertainty. */
+export function shownText(reading: Reading): string {
+  const { unit, decimals } = displayOf(reading);
+  const factor = factorOf(unit);
+  if (reading.qualifier === 'unable') return `no reading: ${reading.reason ?? 'the instrument refuses'}`;
+  if (reading.value === null)
+    return `${reading.qualifier ?? ''} ${figure((reading.limit ?? 0) / factor, unit, atLimit(reading, decimals))}`.trim();
+  return reading.quantity === 'pilot'
+    ? signed(reading.value, unit, decimals)
+    : figure(reading.value / factor, unit, decimals);
+}
+
+const atLimit = ({ quantity }: Reading, decimals: number): number => (quantity === 'residual' ? decimals : 0);
+
+export function uncertaintyText(reading: Reading): string {
+  if (reading.uncertainty === null || reading.qualifier !== null) return '';
+  const { unit, decimals } = displayOf(reading);
+  const factor = factorOf(unit);
+  // A fixed current or a small reading may be surer than its last digit; then one digit more says so.
+  const half = reading.uncertainty / factor;
+  return `±${figure(half, unit, half > 0 && half < 10 ** -decimals ? decimals + 1 : decimals)}`;
+}
+
+export interface Fact {
+  readonly term: string;
+  readonly text: string;
+}
+
+/** What else the instrument shows beside its figure. */
+export function furtherFacts(reading: Reading): readonly Fact[] {
+  if (reading.qualifier === 'unable') return [];
+  switch (reading.quantity) {
+    case 'pilot':
+      return pilotFacts(reading);
+    case 'loop':
+      return reading.prospective === undefined
+        ? []
+        : [{ term: 'prospective current', text: figure(reading.prospective, 'A', 0) }];
+    case 'voltage':
+      return reading.dc === undefined || Math.abs(reading.dc) < 1
+        ? []
+        : [{ term: 'd.c.', text: signed(reading.dc, 'V', 0) }];
+    case 'residual':
+      return [
+        reading.tripMs === null || reading.tripMs === undefined
+          ? { term: 'no trip up to', text: shownText({ ...reading, value: reading.limit ?? 0 }) }
+          : {
+              term: reading.mode === 'ramp' ? 'in the last step after' : 'after',
+              text: figure(reading.tripMs, 'ms', 0),
+            },
+      ];
+    case 'insulation':
+      return reading.volts === undefined ? [] : [{ term: 'at', text: figure(reading.volts, 'V d.c.', 0) }];
+    default:
+      return [];
+  }
+}
+
+function pilotFacts({ low, frequency, duty }: Reading): readonly Fact[] {
+  if (frequency === null || frequency === undefined || duty === null || duty === undefined)
+    return [{ term: 'against time', text: 'steady, no period' }];
+  const period = 1000 / frequency;
+  return [
+    { term: 'low', text: signed(low ?? 0, 'V', 2) },
+    { term: 'period', text: figure(period, 'ms', 3) },
+    { term: 'high for', text: figure(period * duty, 'ms', 3) },
+  ];
+}
+
+/** A typed figure, or null when it is none. Spaces are nothing, a comma is a point. */
+export function typedNumber(text: string): number | null {
+  const plain = text
+    .replaceAll(/[\s\u202f]/g, '')
+    .replace('−', '-')
+    .replace(',', '.');
+  return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : null;
+}
+
+/** Bench time as minutes and seconds. */
+export function benchTime(seconds: number): string {
+  const whole = Math.floor(Math.max(0, seconds));
+  return `${String(Math.floor(whole / 60)).padStart(2, '0')}:${String(whole % 60).padStart(2, '0')}`;
+}

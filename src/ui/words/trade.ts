@@ -1,0 +1,232 @@
+/**
+ * Operations, terminals and instruments in the trade's words, for buttons, logs and the line that repeats where the
+ * leads are. It says what the trainee set, never what should have been set.
+ */
+import type { Measurement, Operation } from '../../bench/operation.ts';
+import type { Quantity, Reading } from '../../bench/reading.ts';
+import type { Probe, Terminal } from '../../bench/terminals.ts';
+import { terminalsIn } from '../../bench/terminals.ts';
+
+export const PLACE_WORDS: Readonly<Record<string, string>> = {
+  origin: 'origin',
+  supply: 'unit’s supply terminals',
+  outlet: 'outlet',
+};
+const SINGLE_WORDS: Readonly<Record<string, string>> = {
+  met: 'main earthing terminal',
+  earth: 'remote rod',
+  case: 'exposed metal of the unit',
+};
+
+export function terminalText(terminal: Terminal): string {
+  const [place = '', conductor] = terminal.split('.');
+  return conductor === undefined
+    ? (SINGLE_WORDS[place] ?? terminal)
+    : `${conductor} at the ${PLACE_WORDS[place] ?? place}`;
+}
+
+export const probeText = (probe: Probe): string => {
+  const terminals = terminalsIn(probe);
+  const place = placeOf(terminals);
+  return place === null
+    ? terminals.map(terminalText).join(' joined to ')
+    : `${terminals.map(conductorOf).join(' + ')} at the ${PLACE_WORDS[place] ?? place}`;
+};
+
+const conductorOf = (terminal: Terminal): string => terminal.split('.')[1] ?? terminal;
+
+/** The place that all of them are at, or null. */
+function placeOf(terminals: readonly Terminal[]): string | null {
+  const places = new Set(terminals.map((t) => (t.includes('.') ? t.split('.')[0] : t)));
+  const [only] = places;
+  return places.size === 1 && only !== undefined && only in PLACE_WORDS ? only : null;
+}
+
+/** Short: `L1–PE at the outlet`, or both ends in full where they are at different places. */
+export function betweenText(a: Probe, b: Probe): string {
+  const place = placeOf([...terminalsIn(a), ...terminalsIn(b)]);
+  const joined = (probe: Probe) => terminalsIn(probe).map(conductorOf).join(' + ');
+  return place === null
+    ? `${probeText(a)} – ${probeText(b)}`
+    : `${joined(a)}–${joined(b)} at the ${PLACE_WORDS[place] ?? place}`;
+}
+
+/** From the label that a reading carries (joined terminals with ` + `). */
+const fromLabel = (label: string): Probe => label.split(' + ');
+
+export const leadsText = ({ between }: Reading): string | null =>
+  between === undefined ? null : betweenText(fromLabel(between[0]), fromLabel(between[1]));
+
+export const INSTRUMENTS: Readonly<Record<Quantity, string>> = {
+  continuity: 'continuity',
+  insulation: 'insulation resistance',
+  voltage: 'voltage',
+  pilot: 'pilot against time',
+  coding: 'proximity coding',
+  loop: 'loop',
+  residual: 'residual current',
+  'opening-time': 'opening time',
+};
+
+export const WAVEFORM_WORDS = {
+  sinusoidal: 'a.c.',
+  'half-wave-positive': 'half-wave, positive',
+  'half-wave-negative': 'half-wave, negative',
+  'smooth-dc-positive': 'smooth d.c., positive',
+  'smooth-dc-negative': 'smooth d.c., negative',
+} as const;
+
+export const OPENING_WORDS = {
+  'C-to-B': 'from C to B',
+  unplug: 'from unplugging',
+  'pilot-short': 'from CP shorted to PE',
+  'pilot-open': 'from CP open',
+  'earth-open': 'from PE open at the stand-in',
+} as const;
+
+/** What a reading is of, for the head of its entry: instrument, setting, leads. */
+export function readingTitle(reading: Reading): string {
+  const leads = leadsText(reading);
+  switch (reading.quantity) {
+    case 'residual': {
+      const { line = '', waveform = 'sinusoidal', mode } = reading;
+      const wave = WAVEFORM_WORDS[waveform as keyof typeof WAVEFORM_WORDS] ?? waveform;
+      return `residual current, ${wave}, ${mode === 'ramp' ? 'rising' : 'fixed'}, ${line}–PE at the outlet`;
+    }
+    case 'opening-time':
+      return `opening time, ${OPENING_WORDS[(reading.of ?? 'C-to-B') as keyof typeof OPENING_WORDS] ?? ''}`;
+    case 'pilot':
+      return 'pilot against time, CP–PE at the outlet';
+    case 'insulation':
+      return `insulation, ${reading.volts ?? ''} V, ${leads ?? ''}`;
+    case 'loop':
+      return `loop, ${reading.current === 'full' ? 'full' : 'low'} current, ${leads ?? ''}`;
+    case 'voltage':
+      return `${reading.tool === 'meter' ? 'meter' : 'two-pole detector'}, ${leads ?? ''}`;
+    default:
+      return `${INSTRUMENTS[reading.quantity]}, ${leads ?? ''}`;
+  }
+}
+
+/** The verb with its object that stands on the button: what goes where. */
+export function applyText(m: Measurement): string {
+  switch (m.quantity) {
+    case 'insulation':
+      return `Apply ${m.volts} V ${betweenText(...m.between)}`;
+    case 'continuity':
+      return `Apply the continuity tester ${betweenText(...m.between)}`;
+    case 'voltage':
+      return `Apply the ${m.tool === 'meter' ? 'meter' : 'detector'} ${betweenText(...m.between)}`;
+    case 'loop':
+      return `Apply the loop test ${betweenText(...m.between)}`;
+    case 'pilot':
+      return 'Apply the pilot instrument CP–PE at the outlet';
+    case 'coding':
+      return 'Apply the ohmmeter PP–PE at the outlet';
+    case 'residual':
+      return `Apply ${residualText(m)} ${m.line}–PE at the outlet`;
+    case 'opening-time':
+      return `Apply the change ${OPENING_WORDS[m.of]}`;
+  }
+}
+
+function residualText(m: Extract<Measurement, { quantity: 'residual' }>): string {
+  const wave = WAVEFORM_WORDS[m.waveform];
+  if (m.mode === 'ramp') return `rising ${wave}`;
+  return `${m.amps === undefined ? 'the rated current' : `${Number((1000 * m.amps).toPrecision(6))} mA`}, ${wave},`;
+}
+
+export const STATE_WORDS = {
+  A: 'A: no vehicle',
+  B: 'B: connected, 2.74 kΩ',
+  C: 'C: asks, 1.3 kΩ added',
+  D: 'D: asks with ventilation, 270 Ω added',
+} as const;
+
+const VEHICLE_WORDS: Readonly<Record<string, (value: unknown) => string>> = {
+  plugged: (value) => (value === true ? 'plugged in' : 'unplugged'),
+  state: (value) => `state ${String(value)}`,
+  coding: (value) => (value === null ? 'no coding' : `coding ${String(value)} A`),
+  pilot: (value) =>
+    value === 'sound' ? 'pilot sound' : value === 'open' ? 'pilot open' : 'pilot shorted to earth',
+  diode: (value) => (value === 'sound' ? 'diode sound' : 'diode shorted'),
+  earth: (value) => (value === 'sound' ? 'PE sound' : 'PE open'),
+};
+
+/** What was done, for the log. */
+export function operationText(operation: Operation): string {
+  switch (operation.op) {
+    case 'isolate':
+      return `isolated at the origin, ${operation.poles === 'all' ? 'all poles' : 'line poles only'}${operation.lock ? ', locked' : ', not locked'}`;
+    case 'energise':
+      return 'energised';
+    case 'open-cover':
+      return 'cover opened';
+    case 'close-cover':
+      return 'cover closed';
+    case 'check-instruments':
+      return 'instruments checked';
+    case 'discharge':
+      return 'waited for stored energy to go';
+    case 'null-leads':
+      return 'leads nulled';
+    case 'prove-dead':
+      return `proved dead at the ${PLACE_WORDS[operation.at]}, ${operation.tool === 'meter' ? 'meter' : 'two-pole detector'}`;
+    case 'disconnect':
+      return `${REMOVABLE_WORDS[operation.what]} taken off`;
+    case 'reconnect':
+      return `${REMOVABLE_WORDS[operation.what]} connected`;
+    case 'link':
+      return `link put in, ${betweenText(...operation.between)}`;
+    case 'unlink':
+      return `link taken out, ${betweenText(...operation.between)}`;
+    case 'vehicle':
+      return `stand-in: ${Object.entries(operation)
+        .filter(([name, value]) => name in VEHICLE_WORDS && value !== undefined)
+        .map(([name, value]) => VEHICLE_WORDS[name]?.(value))
+        .join(', ')}`;
+    case 'wait':
+      return `waited ${operation.seconds} s`;
+    case 'pull-plug':
+      return 'pulled the plug';
+    case 'press':
+      return operation.button === 'authorise' ? 'pressed: authorise' : 'pressed: override the delay';
+    case 'reset':
+      return `reset: ${RESET_WORDS[operation.what]}`;
+    case 'stop':
+      return `stopped: ${operation.why}`;
+    case 'measure':
+      return applyText(operation).replace(/^Apply/, 'applied');
+  }
+}
+
+export const REMOVABLE_WORDS = {
+  unit: 'unit’s conductors',
+  arrester: 'surge arrester',
+  'earthing-conductor': 'earthing conductor',
+  electrode: 'earth electrode',
+} as const;
+
+export const RESET_WORDS = {
+  unit: 'the unit, as its sheet says',
+  supply: 'supply off 10 s and on',
+  upstream: 'device at the origin',
+} as const;
+
+/** What the unit indicates, as it would be said aloud. */
+export const INDICATOR_WORDS: Readonly<Record<string, string>> = {
+  dark: 'dark',
+  starting: 'starting',
+  ready: 'ready',
+  connected: 'connected',
+  waiting: 'waiting',
+  preparing: 'preparing',
+  charging: 'charging',
+  tripped: 'tripped',
+  fault: 'fault',
+};
+export const PLUG_WORDS: Readonly<Record<string, string>> = {
+  out: 'plug out',
+  free: 'plug in, free',
+  held: 'plug in, held',
+};
