@@ -8,9 +8,14 @@ import type { Draw } from '../unit/design.ts';
 
 export type Seed = number;
 
-export const drawer =
-  (seed: Seed): Draw =>
-  (key) => {
+export function drawer(seed: Seed): Draw {
+  const drawn = new Map<string, number>();
+  return (key) => {
+    const known = drawn.get(key);
+    if (known !== undefined) return known;
     const [a = 0, b = 0, c = 0, d = 0] = sha256(utf8ToBytes(`${seed}:${key}`));
-    return (((a * 256 + b) * 256 + c) * 256 + d) / 4294967296;
+    const number = (((a * 256 + b) * 256 + c) * 256 + d) / 4294967296;
+    drawn.set(key, number);
+    return number;
   };
+}

@@ -85,6 +85,17 @@ export const polesOpenedBy = (site: Site, poles: number): readonly Live[] => {
   return poles > lines.length ? [...lines, 'N'] : lines;
 };
 
+/** Contacts that each pole has, by name; made once, since every solution asks for them. */
+const POLE_CONTACTS = LIVES.map((pole) => ({
+  pole,
+  names: {
+    origin: `origin.${pole}`,
+    unit: `unit.${pole}`,
+    contactor: `contactor.${pole}`,
+    link: `link.${pole}-PE`,
+  },
+}));
+
 /** Every contact of the network by name: true where it is closed. */
 export function contactsOf(plant: Plant, site: Site, design: UnitDesign): Readonly<Record<string, boolean>> {
   const { breaker, residualDevice } = site.circuit;
@@ -94,14 +105,7 @@ export function contactsOf(plant: Plant, site: Site, design: UnitDesign): Readon
     ...(plant.upstream === 'tripped' && residualDevice ? polesOpenedBy(site, residualDevice.poles) : []),
   ]);
   const connected = !plant.removed.includes('unit') && plant.unitBreaker === 'closed';
-  const perPole = LIVES.flatMap((x): [string, boolean][] => [
-    [`origin.${x}`, !opened.has(x)],
-    [`unit.${x}`, connected],
-    [`contactor.${x}`, poleClosed(plant, design, x)],
-    [`link.${x}-PE`, x !== 'N' && plant.links.includes(x)],
-  ]);
-  return {
-    ...Object.fromEntries(perPole),
+  const closed: Record<string, boolean> = {
     ...standInContacts(plant.standIn),
     pen: plant.pen === 'sound',
     'earthing-conductor': !plant.removed.includes('earthing-conductor'),
@@ -110,6 +114,13 @@ export function contactsOf(plant: Plant, site: Site, design: UnitDesign): Readon
     cable: plant.standIn.plugged,
     coding: plant.standIn.plugged && plant.standIn.coding !== null,
   };
+  for (const { pole, names } of POLE_CONTACTS) {
+    closed[names.origin] = !opened.has(pole);
+    closed[names.unit] = connected;
+    closed[names.contactor] = poleClosed(plant, design, pole);
+    closed[names.link] = pole !== 'N' && plant.links.includes(pole);
+  }
+  return closed;
 }
 
 /** Resistances that a setting gives, by part; undefined for all others. */
