@@ -12,7 +12,7 @@ import { measure } from './measure.ts';
 import type { Operation } from './operation.ts';
 import { polesOpenedBy } from './plant.ts';
 import { leadsOn } from './port.ts';
-import type { Reading } from './reading.ts';
+import type { Reading, Truth } from './reading.ts';
 import { shown } from './reading.ts';
 import type { UnsafeAct } from './unsafe.ts';
 import { learn, unsafeIn } from './unsafe.ts';
@@ -169,10 +169,12 @@ function energise(world: World): Done {
 }
 
 function proveDead(world: World, { at, tool }: OperationNamed<'prove-dead'>, key: string): Done {
-  if (at === 'supply' && world.plant.cover === 'closed') return refuse('cover closed');
+  const outOfReach = at === 'supply' && world.plant.cover === 'closed';
   const readings = pairsOf([...livesOf(world.installation.site), 'PE']).map(([x, y]) => {
     const between = [`${at}.${x}`, `${at}.${y}`] as const;
-    const truth = voltage(leadsOn(world, ...between), tool, world.plant.duty, { between });
+    const truth: Truth = outOfReach
+      ? { quantity: 'voltage', refused: 'cover closed', details: { between, tool } }
+      : voltage(leadsOn(world, ...between), tool, world.plant.duty, { between });
     return shown(truth, `${key} ${x}-${y}`, seconds(world.timeline.now), world.draw);
   });
   const dead = readings.every(({ value }) => value !== null && value < DEAD);
@@ -181,7 +183,7 @@ function proveDead(world: World, { at, tool }: OperationNamed<'prove-dead'>, key
     world.knowledge = { ...world.knowledge, provedDead };
   }
   pass(world, DURATIONS['prove-dead']);
-  return { readings, refused: null };
+  return { readings, refused: outOfReach ? 'cover closed' : null };
 }
 
 /** A detector that shows less than this calls it dead, V. A design choice: under the lowest step of a two-pole detector (12 V, common practice, no source). */
