@@ -6,7 +6,8 @@ import type { ActorRefFrom, SnapshotFrom } from 'xstate';
 import { dutyForCurrent } from '../laws/pilotDuty.ts';
 import type { Duty } from '../laws/quantities.ts';
 import { offeredCurrent } from './offer.ts';
-import { regions, unitSetup } from './regions.ts';
+import { regions } from './regions/regions.ts';
+import { unitSetup } from './regions/setup.ts';
 import { UNPLUGGED } from './sensed.ts';
 
 export const unitChart = unitSetup.createMachine({

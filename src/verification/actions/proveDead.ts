@@ -1,55 +1,10 @@
-/** Making it dead and proving it: test actions `isolate` and `prove-dead`. */
-
+/** Test action `prove-dead`: with a proved detector, at the origin and at the supply terminals. */
 import { pairsOf } from '../../site/part.ts';
 import { livesOf } from '../../site/site.ts';
-import { between, isInside, judgeAll, off, readingsOf, samplesWhen, showsVoltage } from '../judging.ts';
+import { between, isInside, judgeAll, off, readingsOf, showsVoltage } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { CIRCUIT, fromMemory, PRACTICE, pilotStandard, published } from '../sources.ts';
+import { CIRCUIT, fromMemory, pilotStandard, published } from '../sources.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
-
-export const isolate: TestAction = {
-  id: 'isolate',
-  title: 'Isolate the circuit',
-  stage: 'before power',
-  from: 'energised',
-  leaves: 'isolated',
-  purpose: 'Open every live pole at the origin and lock it, so that nobody can switch it on while you work.',
-  applies: () => true,
-  steps: () => [{ op: 'isolate' }, { op: 'wait', seconds: 2 }],
-  expectations: () => [
-    {
-      id: 'goes-dark',
-      should: true,
-      text: 'goes dark',
-      why: 'With line and neutral open at the origin nothing feeds the unit’s electronics.',
-      source: CIRCUIT,
-      of: 'circuit',
-      points: ['supply-wiring'],
-      judge: (o) => judgeAll(samplesWhen(o, off), ({ seen }) => seen.indicator === 'dark'),
-    },
-    {
-      id: 'no-indication',
-      should: false,
-      text: 'indicates anything with the lock on',
-      why: 'An indication would mean another supply, or the wrong circuit locked off.',
-      source: PRACTICE,
-      of: 'circuit',
-      points: ['supply-wiring'],
-      judge: (o) => judgeAll(samplesWhen(o, off).slice(-1), ({ seen }) => seen.indicator === 'dark'),
-    },
-  ],
-  untold: () => [
-    {
-      id: 'terminals-dead',
-      text: 'is dead at its supply terminals',
-      why: 'A dark unit proves nothing: only a proved two-pole detector at the terminals does.',
-      source: published('HSE GS38, 4th edition 2015'),
-    },
-  ],
-  figures: () => [],
-  limits: () => [],
-  stops: {},
-};
 
 const pairsAt = ({ site }: Papers, place: string): readonly (readonly [string, string])[] =>
   pairsOf([...livesOf(site), 'PE']).map(([x, y]) => [`${place}.${x}`, `${place}.${y}`] as const);

@@ -1,8 +1,6 @@
-/** Fault response: the pilot shorted to PE while supplying, and a vehicle whose diode is shorted. */
+/** Test action `diode`: a vehicle whose diode is shorted asks for supply. */
 import { PILOT_SOURCE, pilotLow, VEHICLE } from '../../laws/pilotLevels.ts';
-import { GREATEST_OFF_AFTER_PILOT_SHORT } from '../../laws/timing.ts';
 import {
-  isInside,
   isNumberInside,
   judgeAll,
   outletDead,
@@ -11,105 +9,10 @@ import {
   settledFor,
   type When,
 } from '../judging.ts';
-import { cleared, unplug, untilOffered, untilSupplied } from '../offer.ts';
+import { cleared, unplug, untilOffered } from '../offer.ts';
 import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
 import { outletVoltages, pilot, waitFor } from '../steps.ts';
 import type { Expectation, TestAction } from '../testAction.ts';
-
-const shorted: When = ({ supply, standIn }) =>
-  supply === 'on' && standIn.plugged && standIn.pilot === 'shorted-to-earth';
-
-export const pilotShort: TestAction = {
-  id: 'pilot-short',
-  title: 'Pilot shorted to PE while supplying',
-  stage: 'fault response',
-  from: 'energised',
-  leaves: 'energised',
-  purpose: 'Show that supply goes when the unit can no longer prove the protective conductor.',
-  applies: () => true,
-  steps: (papers) => [
-    ...untilSupplied(papers),
-    { op: 'measure', quantity: 'opening-time', of: 'pilot-short' },
-    waitFor(3),
-    pilot,
-    { op: 'prove-dead', at: 'outlet' },
-    ...unplug,
-    ...cleared(papers, 'E'),
-  ],
-  expectations: (papers) => [
-    {
-      id: 'off-in-time',
-      should: true,
-      text: 'takes the voltage away within 3 s',
-      why: 'With CP at PE nothing shows any more that PE is there.',
-      source: pilotStandard('6.3.1.2, Table A.6 sequence 12'),
-      of: 'unit',
-      points: ['pilot', 'switching'],
-      judge: (o) =>
-        judgeAll(
-          readingsOf(o, 'opening-time', () => true).filter(
-            (r) => r.of === 'pilot-short' && r.qualifier !== 'unable',
-          ),
-          (r) => isInside(r, { greatest: GREATEST_OFF_AFTER_PILOT_SHORT }),
-        ),
-    },
-    {
-      id: 'voltage',
-      should: false,
-      text: 'supplies while the short remains',
-      why: 'It may not close again before the pilot is sound.',
-      source: pilotStandard('Table A.6 sequence 12'),
-      of: 'unit',
-      points: ['pilot', 'switching'],
-      judge: (o) => outletDead(papers, o, settledFor(shorted, 3)),
-    },
-    {
-      id: 'near-zero',
-      should: true,
-      text: 'leaves the pilot near 0 V',
-      why: 'The short holds it at PE; the unit’s 1 kΩ limits the current.',
-      source: CIRCUIT,
-      of: 'circuit',
-      points: ['pilot'],
-      judge: (o) => judgeAll(readingsOf(o, 'pilot', shorted), (r) => isInside(r, { least: -1, greatest: 1 })),
-    },
-    {
-      id: 'fault',
-      should: true,
-      text: 'shows a fault',
-      why: 'The unit’s sheet says so.',
-      source: SHEET,
-      of: 'unit',
-      points: ['pilot'],
-      judge: (o) =>
-        judgeAll(samplesWhen(o, settledFor(shorted, 3)), ({ seen }) => seen.indicator === 'fault'),
-    },
-  ],
-  untold: () => [
-    {
-      id: 'pe-lost',
-      text: 'switches off when the vehicle loses PE',
-      why: 'PE stayed connected: that is another set-up.',
-      source: pilotStandard('A.4.8'),
-    },
-  ],
-  figures: () => [],
-  limits: () => [
-    {
-      id: 'opening',
-      text: 'time from the short to a dead outlet',
-      quantity: 'opening-time',
-      unit: 's',
-      limit: GREATEST_OFF_AFTER_PILOT_SHORT,
-      kind: 'most',
-      sum: 'pilot shorted to PE: supply off within 3 s',
-      source: pilotStandard('6.3.1.2'),
-      points: ['pilot'],
-      applies: (r) => r.quantity === 'opening-time' && r.of === 'pilot-short',
-    },
-  ],
-  stops: { voltage: 'the unit supplies without a sound pilot: isolate' },
-};
 
 const diodeShorted =
   (state: 'B' | 'C'): When =>
@@ -128,6 +31,7 @@ const SHORTED_LOW = pilotLow({
   vehicleResistance: VEHICLE.permanent,
   diode: 'shorted',
 });
+
 /** Spread from the source's own tolerance of ±5 % and ±3 %, V (IEC 61851-1:2017 Table A.2). */
 const SHORTED_SPREAD = 0.6;
 

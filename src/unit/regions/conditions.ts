@@ -1,0 +1,29 @@
+/**
+ * Conditions that several regions ask about, as guards over their states: is a vehicle there, is all clear, may the
+ * unit offer, may it supply.
+ */
+import { and, not, or, stateIn } from 'xstate';
+import type { PilotBand } from '../sensed.ts';
+
+export const inLevel = (...bands: readonly PilotBand[]) => or(bands.map((band) => stateIn(`#level-${band}`)));
+
+export const vehicle = inLevel('B', 'C', 'D');
+
+export const allClear = and([stateIn('#clear'), stateIn('#residual-ready'), stateIn('#direct-ready')]);
+
+export const mayOffer = and([
+  vehicle,
+  allClear,
+  stateIn('#permitted'),
+  stateIn('#supply-within'),
+  'has something to offer',
+]);
+
+/** The vehicle asks (C, or D where ventilation is declared) and nothing stands against it: IEC 61851-1:2017 Table A.6 sequence 4, 6.3.1.4. */
+export const maySupply = and([
+  or([inLevel('C'), and([inLevel('D'), 'has ventilation'])]),
+  allClear,
+  stateIn('#oscillating'),
+  stateIn('#supply-within'),
+  or([not('has socket'), 'plug held']),
+]);

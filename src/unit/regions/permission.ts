@@ -1,0 +1,39 @@
+/** Whether this session may be offered anything: withheld, authorised, or in its random delay. */
+import { assign } from 'xstate';
+import { inLevel, vehicle } from './conditions.ts';
+import { unitSetup } from './setup.ts';
+
+export const permission = unitSetup.createStateConfig({
+  initial: 'idle',
+  states: {
+    idle: {
+      always: { guard: vehicle, target: 'asked' },
+      exit: assign({ session: ({ context }) => context.session + 1 }),
+    },
+    asked: {
+      always: [
+        { guard: 'permission withheld', target: 'held' },
+        { guard: 'permission needed', target: 'notAuthorised' },
+        { target: 'delayed' },
+      ],
+    },
+    held: { always: { guard: inLevel('A'), target: 'idle' } },
+    notAuthorised: {
+      always: { guard: inLevel('A'), target: 'idle' },
+      on: { button: { guard: { type: 'pressed', params: { button: 'authorise' } }, target: 'delayed' } },
+    },
+    // SI 2021/1467 reg. 11: each time supply would start, unless overridden.
+    delayed: {
+      always: [
+        { guard: inLevel('A'), target: 'idle' },
+        { guard: 'no delay', target: 'allowed' },
+      ],
+      on: {
+        button: { guard: { type: 'pressed', params: { button: 'override-delay' } }, target: 'allowed' },
+      },
+      after: { 'random delay': 'allowed' },
+    },
+    // A return from C to B keeps it (IEC 61851-1:2017 A.3); only an unplugging ends the session.
+    allowed: { id: 'permitted', always: { guard: inLevel('A'), target: 'idle' } },
+  },
+});

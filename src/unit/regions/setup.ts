@@ -1,0 +1,103 @@
+/**
+ * What every region of the control logic shares: context, events, tags, and the guards and delays by name. A guard
+ * looks at what was sensed before; one region takes new values in, the others see them in the next microstep.
+ */
+import { assign, setup } from 'xstate';
+import type { Seconds } from '../../laws/quantities.ts';
+import type { LatchReason, UnitDesign } from '../design.ts';
+import { offeredCurrent } from '../offer.ts';
+import type { PilotBand, Sensed, UnitEvent } from '../sensed.ts';
+
+export interface UnitContext {
+  readonly design: UnitDesign;
+  readonly sensed: Sensed;
+  /** The band that the debounce is waiting to accept. */
+  readonly candidate: PilotBand;
+  /** Sessions since the unit was made: each draws its own random delay. */
+  readonly session: number;
+}
+
+const ms = (s: Seconds): number => s * 1000;
+
+/** How long the control waits for the linked contact to follow the coil before it calls the contactor failed. A design choice. */
+const CONTACTOR_PATIENCE: Seconds = 0.5;
+
+/** Settling allowed for a contactor that nobody watches. A design choice. */
+const CONTACTOR_UNWATCHED: Seconds = 0.06;
+
+/** A wrong low half must last this long before it latches. A design choice, far below the 3 s of IEC 61851-1:2017 Table A.6. */
+const DIODE_PATIENCE: Seconds = 0.1;
+
+/** IEC 61851-1:2017 Table A.6 sequence 9.2: at least 3 s between the end of an oscillation and the next. */
+const RESTART_PAUSE: Seconds = 3;
+
+/** The lock motor's time limit. A design choice. */
+const LOCK_PATIENCE: Seconds = 2;
+
+/** What commandsOf looks for in the states. */
+export type UnitTag =
+  | 'coil driven'
+  | 'charging'
+  | 'oscillating'
+  | 'lock driven'
+  | 'not available'
+  | 'fault'
+  | 'residual tripped'
+  | 'direct tripped'
+  | 'vehicle'
+  | 'asking';
+
+export const unitSetup = setup({
+  types: {
+    context: {} as UnitContext,
+    events: {} as UnitEvent,
+    input: {} as { design: UnitDesign },
+    tags: {} as UnitTag,
+  },
+  actions: {
+    'take in': assign({
+      sensed: ({ context, event }) => (event.type === 'sensed' ? event.sensed : context.sensed),
+    }),
+  },
+  guards: {
+    'power comes': ({ event }) => event.type === 'power' && event.on,
+    'power goes': ({ event }) => event.type === 'power' && !event.on,
+    'sees band': ({ context }, { band }: { band: PilotBand }) => context.sensed.pilot === band,
+    'candidate is': ({ context }, { band }: { band: PilotBand }) => context.candidate === band,
+    'candidate changed': ({ context }) => context.sensed.pilot !== context.candidate,
+    'supply within': ({ context }) => context.sensed.supply === 'within',
+    'line missing': ({ context }) => context.sensed.missing.length > 0,
+    'has socket': ({ context }) => context.design.sheet.outlet === 'socket',
+    'plug held': ({ context }) => context.sensed.plug === 'held',
+    'holds in B': ({ context }) => context.design.sheet.holdInB,
+    'has something to offer': ({ context }) =>
+      offeredCurrent(context.design.sheet, context.sensed.proximity) > 0,
+    'permission needed': ({ context }) => context.design.sheet.permission === 'authorise',
+    'permission withheld': ({ context }) => context.design.sheet.permission === 'held',
+    'no delay': ({ context }) => context.design.sheet.startDelay === 0,
+    pressed: ({ event }, { button }: { button: string }) =>
+      event.type === 'button' && event.button === button,
+    'has ventilation': ({ context }) => context.design.sheet.ventilation,
+    'contactor watched': ({ context }) => context.design.weldCheck === 'linked-contact',
+    'linked contact closed': ({ context }) => context.sensed.linkedContact === 'closed',
+    'low half wrong': ({ context }) =>
+      context.design.diodeRule === 'checked' &&
+      ['B', 'C', 'D'].includes(context.sensed.pilot) &&
+      context.sensed.lowHalf === 'wrong',
+    'diode always watched': ({ context }) => context.design.sheet.diodeCheck === 'always',
+    'clears by': ({ context }, { reason, by }: { reason: LatchReason; by: string }) =>
+      context.design.sheet.clearsBy[reason] === by,
+  },
+  delays: {
+    'start-up': ({ context }) => ms(context.design.sheet.startUp),
+    debounce: ({ context }) => ms(context.design.timing.debounce),
+    'random delay': ({ context }) =>
+      ms(Math.round(context.design.sheet.startDelay * context.design.delayShare(context.session))),
+    'before closing': ({ context }) => ms(context.design.timing.beforeClosing),
+    'contactor patience': ms(CONTACTOR_PATIENCE),
+    'contactor unwatched': ms(CONTACTOR_UNWATCHED),
+    'diode patience': ms(DIODE_PATIENCE),
+    'restart pause': ms(RESTART_PAUSE),
+    'lock patience': ms(LOCK_PATIENCE),
+  },
+});

@@ -1,0 +1,80 @@
+import { DIRECT_BAND } from '../../laws/residualLimits.ts';
+import { isInside, judgeAll } from '../judging.ts';
+import { untilSupplied } from '../offer.ts';
+import { published } from '../sources.ts';
+import type { Expectation, TestAction } from '../testAction.ts';
+import { readyAgain, residualReadings, rising, tripsWithin } from './residual.ts';
+
+const directExpectation = (sign: 'positive' | 'negative', of: Expectation['of']): Expectation => ({
+  id: `trips-${sign}`,
+  should: true,
+  text: `trips above 3 mA and by 6 mA of ${sign} smooth d.c.`,
+  why: 'Above 6 mA a type A device upstream may no longer act; below 3 mA it would be a nuisance.',
+  source: published('IEC 62955:2018 9.9.2.1'),
+  of,
+  points: ['residual-direct'],
+  judge: (o) => tripsWithin(residualReadings(o, `smooth-dc-${sign}`), DIRECT_BAND),
+});
+
+export const dcRamp: TestAction = {
+  id: 'dc-ramp',
+  title: 'Smooth d.c. rising, both polarities',
+  stage: 'protection',
+  from: 'energised',
+  leaves: 'energised',
+  purpose: 'Show that the d.c. detector acts before a device upstream would be blinded.',
+  applies: ({ sheet }) => sheet.residual.direct !== null,
+  steps: (papers) => [
+    ...untilSupplied(papers),
+    rising('L1', 'smooth-dc-positive'),
+    ...readyAgain(papers, 'direct'),
+    ...untilSupplied(papers),
+    rising('L1', 'smooth-dc-negative'),
+    ...readyAgain(papers, 'direct'),
+  ],
+  expectations: () => [
+    directExpectation('positive', 'unit'),
+    directExpectation('negative', 'unit'),
+    {
+      id: 'early',
+      should: false,
+      text: 'trips at less than 3 mA',
+      why: 'Half the rated d.c. current is what it has to put up with.',
+      source: published('IEC 62955:2018 5.3.4'),
+      of: 'unit',
+      points: ['residual-direct'],
+      judge: (o) =>
+        judgeAll(
+          [...residualReadings(o, 'smooth-dc-positive'), ...residualReadings(o, 'smooth-dc-negative')],
+          (r) => r.qualifier === '>' || isInside(r, { least: DIRECT_BAND.least }),
+        ),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'step-time',
+      text: 'acts within 10 s when 6 mA come at once',
+      why: 'The current rose slowly; a step is a test of its own.',
+      source: published('IEC 62955:2018 Table 2'),
+    },
+  ],
+  figures: () => [],
+  limits: () => [
+    {
+      id: 'direct-current',
+      text: 'greatest d.c. tripping current',
+      quantity: 'residual',
+      unit: 'A',
+      limit: DIRECT_BAND.greatest,
+      kind: 'most',
+      sum: 'rated d.c. current: 6 mA',
+      source: published('IEC 62955:2018 9.9.2.1'),
+      points: ['residual-direct'],
+      applies: (r) => r.quantity === 'residual' && r.waveform?.startsWith('smooth') === true,
+    },
+  ],
+  stops: {
+    'trips-positive': 'the d.c. detector does not act as it must: leave off, lock off',
+    'trips-negative': 'the d.c. detector does not act as it must: leave off, lock off',
+  },
+};

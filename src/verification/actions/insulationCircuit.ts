@@ -1,0 +1,79 @@
+import { minimumInsulation } from '../../laws/insulationLimits.ts';
+import { pairsOf } from '../../site/part.ts';
+import { livesOf } from '../../site/site.ts';
+import { between, judgeAll } from '../judging.ts';
+import { wiringRules } from '../sources.ts';
+import { insulation } from '../steps.ts';
+import type { TestAction } from '../testAction.ts';
+import { enough, insulationLimit, insulationReadings, toEarth } from './insulation.ts';
+
+const TABLE_64 = minimumInsulation(230);
+
+export const insulationCircuit: TestAction = {
+  id: 'insulation-circuit',
+  title: 'Insulation of the circuit, unit taken off',
+  stage: 'before power',
+  from: 'isolated',
+  leaves: 'isolated',
+  purpose: 'Measure the cable alone, every pair, at 500 V d.c.',
+  applies: () => true,
+  steps: ({ site, sheet }) => [
+    { op: 'disconnect', what: 'unit' },
+    ...(sheet.surgeArrester ? [{ op: 'disconnect', what: 'arrester' } as const] : []),
+    ...pairsOf([...livesOf(site), 'PE']).map(([x, y]) => insulation(`supply.${x}`, `supply.${y}`, 500)),
+    ...(sheet.surgeArrester ? [{ op: 'reconnect', what: 'arrester' } as const] : []),
+    { op: 'reconnect', what: 'unit' },
+  ],
+  expectations: ({ site }) => [
+    {
+      id: 'lives-to-earth',
+      should: false,
+      text: 'reads under 1.0 MΩ from any live conductor to PE',
+      why: 'Current leaks there in service, and the reading falls with damp.',
+      source: wiringRules('643.3, Table 64'),
+      of: 'circuit',
+      points: ['insulation'],
+      judge: (o) => {
+        const readings = insulationReadings(o).filter(toEarth);
+        if (readings.some((r) => !enough(TABLE_64.minimum)(r))) return 'broken';
+        const all = livesOf(site).every((x) => between(readings, `supply.${x}`, 'supply.PE').length > 0);
+        return all ? 'met' : 'not shown';
+      },
+    },
+    {
+      id: 'between-lives',
+      should: true,
+      text: 'reads 1.0 MΩ or more between live conductors',
+      why: 'With the unit taken off there is nothing between them but insulation.',
+      source: wiringRules('643.3, Table 64'),
+      of: 'circuit',
+      points: ['insulation'],
+      judge: (o) =>
+        judgeAll(
+          insulationReadings(o).filter((r) => !toEarth(r)),
+          enough(TABLE_64.minimum),
+        ),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'inside-unit',
+      text: 'has sound insulation inside the unit',
+      why: 'The unit was taken off for this test.',
+      source: wiringRules('643.3.2'),
+    },
+  ],
+  figures: () => [],
+  limits: () => [
+    insulationLimit(
+      'supply',
+      TABLE_64.minimum,
+      `circuit up to 500 V: ${TABLE_64.testVoltage} V d.c., at least 1.0 MΩ`,
+      '643.3, Table 64',
+    ),
+  ],
+  stops: {
+    'lives-to-earth': 'insulation to earth failed: do not energise (BS 7671 643.1, EAWR reg. 4)',
+    'between-lives': 'insulation between live conductors failed: do not energise (BS 7671 643.1)',
+  },
+};

@@ -1,0 +1,86 @@
+import { EQUIPMENT_MINIMUM, EQUIPMENT_TEST_VOLTAGE } from '../../laws/insulationLimits.ts';
+import type { Ohms } from '../../laws/quantities.ts';
+import { linesOf, livesOf } from '../../site/site.ts';
+import { isInside, judgeAll } from '../judging.ts';
+import { CIRCUIT, wiringRules } from '../sources.ts';
+import { insulation } from '../steps.ts';
+import type { Papers, TestAction } from '../testAction.ts';
+import { enough, insulationLimit, insulationReadings, toEarth } from './insulation.ts';
+
+export const insulationOutlet: TestAction = {
+  id: 'insulation-outlet',
+  title: 'Insulation at the outlet, contactor open',
+  stage: 'before power',
+  from: 'isolated',
+  leaves: 'isolated',
+  purpose: 'Measure the outlet and its cable at the voltage that the unit’s sheet allows.',
+  applies: () => true,
+  steps: ({ site, sheet }) => {
+    const volts = outletTestVoltage(sheet.insulationTestVoltageMax);
+    const lives = livesOf(site).map((x) => `outlet.${x}`);
+    return [
+      ...linesOf(site).map((x) => insulation(`outlet.${x}`, 'outlet.N', volts)),
+      insulation(lives, 'outlet.PE', volts),
+    ];
+  },
+  expectations: ({ sheet }) => [
+    {
+      id: 'outlet-to-earth',
+      should: false,
+      text: 'reads under 1.0 MΩ from the outlet’s live conductors to PE',
+      why: 'Between outlet and open contactor there is nothing but insulation.',
+      source: wiringRules('643.3.3'),
+      of: 'unit',
+      points: ['insulation'],
+      judge: (o) => judgeAll(insulationReadings(o).filter(toEarth), enough(EQUIPMENT_MINIMUM)),
+    },
+    {
+      id: 'outlet-lives',
+      should: true,
+      text: `reads ${(betweenOutletLives(sheet) / 1e6).toFixed(1)} MΩ or more between line and neutral of the outlet`,
+      why:
+        sheet.poleBleed === null
+          ? 'The contactor’s open poles keep the unit’s electronics out of this measurement.'
+          : 'The contactor’s poles are open; what the sheet says bleeds across them is read, twice in series.',
+      source: wiringRules('643.3.3'),
+      of: 'unit',
+      points: ['insulation', 'switching'],
+      judge: (o) =>
+        judgeAll(
+          insulationReadings(o).filter((r) => !toEarth(r)),
+          sheet.poleBleed === null
+            ? enough(EQUIPMENT_MINIMUM)
+            : (r) => isInside(r, { least: betweenOutletLives(sheet) }),
+        ),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'circuit-insulated',
+      text: 'has sound insulation in the cable that feeds it',
+      why: 'The open contactor cuts the circuit off from these leads.',
+      source: CIRCUIT,
+    },
+  ],
+  figures: () => [],
+  limits: () => [
+    insulationLimit(
+      'outlet',
+      EQUIPMENT_MINIMUM,
+      `equipment connected: ${EQUIPMENT_TEST_VOLTAGE} V d.c. or as the sheet allows, at least 1.0 MΩ`,
+      '643.3.3',
+    ),
+  ],
+  stops: {
+    'outlet-to-earth': 'insulation of the outlet failed: do not energise (BS 7671 643.1, EAWR reg. 4)',
+    'outlet-lives': 'insulation of the outlet failed: do not energise (BS 7671 643.1)',
+  },
+};
+
+/** Least resistance between two lives of the outlet with both poles open, Ω: a declared bleed lies across each pole. */
+const betweenOutletLives = ({ poleBleed }: Papers['sheet']): Ohms =>
+  poleBleed === null ? EQUIPMENT_MINIMUM : Math.min(EQUIPMENT_MINIMUM, 2 * poleBleed);
+
+/** The highest of the usual test voltages that neither the sheet nor 643.3.3 forbids, V. */
+const outletTestVoltage = (allowed: number): 50 | 100 | 250 =>
+  allowed >= EQUIPMENT_TEST_VOLTAGE ? 250 : allowed >= 100 ? 100 : 50;

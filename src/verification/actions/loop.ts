@@ -1,0 +1,163 @@
+import type { Reading } from '../../bench/reading.ts';
+import { greatestElectrode } from '../../laws/electrode.ts';
+import { loopImpedance } from '../../laws/loop.ts';
+import { measuredLoopLimit } from '../../laws/overcurrent.ts';
+import type { Ohms } from '../../laws/quantities.ts';
+import {
+  CONTACT_ALLOWANCE,
+  expectedCable,
+  expectedCircuitLine,
+  expectedCircuitProtective,
+  leastCircuitProtective,
+} from '../../site/expected.ts';
+import { linesOf } from '../../site/site.ts';
+import { inState, isInside, judgeAll, readingsOf, samplesWhen } from '../judging.ts';
+import type { Observed } from '../observed.ts';
+import { unplug, untilSupplied } from '../offer.ts';
+import { CIRCUIT, published, wiringRules } from '../sources.ts';
+import { loop as loopTest, outletVoltages } from '../steps.ts';
+import type { Limit, Papers, TestAction } from '../testAction.ts';
+
+/** Loop at the outlet by the papers: external loop, both ways along the circuit, both ways along the cable. */
+const loopSum = ({ site, sheet }: Papers): { external: Ohms; circuit: Ohms; cable: Ohms; whole: Ohms } => {
+  const external =
+    site.earthing === 'TT'
+      ? (site.electrodeResistance ?? 0) + site.sourceElectrodeResistance + site.neutralImpedance / 2
+      : site.loopImpedance;
+  const circuit = expectedCircuitLine(site) + expectedCircuitProtective(site);
+  const cable = 2 * expectedCable(sheet.cable);
+  return { external, circuit, cable, whole: loopImpedance(external, circuit + cable) };
+};
+
+/** Residual coils in the way read as up to so much more by the low-current method, Ω. Common practice, no source. */
+const COILS: Ohms = 0.1;
+
+const sumText = (papers: Papers): string => {
+  const { external, circuit, cable, whole } = loopSum(papers);
+  return `${external.toFixed(2)} + ${circuit.toFixed(2)} + ${cable.toFixed(2)} = ${whole.toFixed(2)} Ω`;
+};
+
+function loopLimit(papers: Papers): Limit {
+  const { earthing, circuit } = papers.site;
+  const frame = {
+    id: 'loop',
+    text: 'greatest measured loop impedance',
+    quantity: 'loop',
+    unit: 'Ω',
+    kind: 'most',
+    points: ['protective-conductor', 'supply-wiring'],
+    applies: (r: Reading) => r.quantity === 'loop' && r.between?.some((t) => t.endsWith('.PE')) === true,
+  } as const;
+  if (earthing === 'TT') {
+    const rated = circuit.residualDevice?.rated ?? papers.sheet.residual.rated ?? 0.03;
+    const limit = greatestElectrode(rated);
+    return {
+      ...frame,
+      limit,
+      sum: `50 V ÷ ${1000 * rated} mA = ${limit.toFixed(0)} Ω`,
+      source: wiringRules('411.5.3, Table 41.5'),
+    };
+  }
+  const { type, rating } = circuit.breaker;
+  const limit = measuredLoopLimit(type, rating);
+  return {
+    ...frame,
+    limit,
+    sum: `0.8 × the table’s value for ${type}${rating}: ${limit.toFixed(2)} Ω`,
+    source: wiringRules('411.4.4, Table 41.3; the 0.8 from Guidance Note 3'),
+  };
+}
+
+const loopReadings = (o: Observed, end: 'PE' | 'N'): readonly Reading[] =>
+  readingsOf(o, 'loop', inState('C')).filter((r) => r.between?.includes(`outlet.${end}`) === true);
+
+export const loop: TestAction = {
+  id: 'loop',
+  title: 'Loop impedance at the outlet',
+  stage: 'protection',
+  from: 'energised',
+  leaves: 'energised',
+  purpose: 'Measure the path that a fault current would take, and hold it against what the device needs.',
+  applies: () => true,
+  steps: (papers) => [
+    ...untilSupplied(papers),
+    ...outletVoltages(papers),
+    ...linesOf(papers.site).map((x) => loopTest(`outlet.${x}`, 'outlet.PE')),
+    ...linesOf(papers.site).map((x) => loopTest(`outlet.${x}`, 'outlet.N')),
+    ...unplug,
+  ],
+  expectations: (papers) => [
+    {
+      id: 'near-sum',
+      should: true,
+      text: 'reads within 0.15 Ω of Ze, circuit and cable added up',
+      why: `By the papers ${sumText(papers)}; coils of a residual device may add some hundredths by the low-current method.`,
+      source: wiringRules('643.7.3; the sum from IEC 60228'),
+      of: 'circuit',
+      points: ['protective-conductor', 'supply-wiring'],
+      judge: (o) => {
+        const { whole } = loopSum(papers);
+        const parallel = expectedCircuitProtective(papers.site) - leastCircuitProtective(papers.site);
+        return judgeAll(
+          loopReadings(o, 'PE').filter(({ reason }) => reason !== 'no voltage between the leads'),
+          (r) =>
+            isInside(r, {
+              least: whole - parallel - CONTACT_ALLOWANCE,
+              greatest: whole + CONTACT_ALLOWANCE + COILS,
+            }),
+        );
+      },
+    },
+    {
+      id: 'no-return',
+      should: false,
+      text: 'leaves the test current without a return through PE',
+      why: 'Then the protective conductor is open somewhere along the loop.',
+      source: CIRCUIT,
+      of: 'circuit',
+      points: ['protective-conductor'],
+      judge: (o) =>
+        judgeAll(
+          loopReadings(o, 'PE').filter(({ reason }) => reason !== 'no voltage between the leads'),
+          (r) => r.qualifier === null,
+        ),
+    },
+    {
+      id: 'trips',
+      should: false,
+      text: 'trips on the low-current method',
+      why: 'The test current is under half the rating of a 30 mA device.',
+      source: published('IEC 61008-1: no operation at half the rated residual current'),
+      of: 'unit',
+      points: ['residual-direct', 'insulation'],
+      judge: (o) =>
+        judgeAll(
+          samplesWhen(o, inState('C')).filter((s) =>
+            s.readings.some((r) => r.quantity === 'loop' && r.current === 'low' && r.qualifier === null),
+          ),
+          ({ seen }) => seen.indicator === 'charging',
+        ),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'device-acts',
+      text: 'disconnects a fault within the time allowed',
+      why: 'The loop says that the current would be enough, not that the device acts.',
+      source: wiringRules('643.7, 643.8'),
+    },
+  ],
+  figures: (papers) => [
+    {
+      id: 'sum',
+      text: 'reads from line to PE about',
+      unit: 'Ω',
+      value: loopSum(papers).whole,
+      tolerance: 0.15,
+      why: `Ze, circuit, cable: ${sumText(papers)}.`,
+      source: wiringRules('643.7.3'),
+    },
+  ],
+  limits: (papers) => [loopLimit(papers)],
+  stops: { 'no-return': 'the protective conductor is open: isolate; no further test puts current into it' },
+};

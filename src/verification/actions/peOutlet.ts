@@ -1,0 +1,60 @@
+import { CONTACT_ALLOWANCE, expectedCable } from '../../site/expected.ts';
+import { isInside, judgeAll } from '../judging.ts';
+import { CIRCUIT, wiringRules } from '../sources.ts';
+import { continuity } from '../steps.ts';
+import type { Papers, TestAction } from '../testAction.ts';
+import { continuityOf, ohms, path } from './protectivePath.ts';
+
+/** The tether belongs to the path; a bare socket-outlet has contacts alone. */
+const outletPath = ({ sheet }: Papers) => {
+  const tethered = sheet.outlet === 'tethered';
+  const sum = tethered ? expectedCable(sheet.cable) : 0;
+  return path(
+    'supply.PE',
+    'outlet.PE',
+    sum,
+    sum,
+    'unit',
+    tethered ? `${sheet.cable.length} m of ${sheet.cable.area} mm² = ${ohms(sum)} Ω` : 'contacts alone, 0 Ω',
+  );
+};
+
+export const peOutlet: TestAction = {
+  id: 'pe-outlet',
+  title: 'Protective conductor, unit to outlet',
+  stage: 'before power',
+  from: 'isolated',
+  leaves: 'isolated',
+  purpose: 'Show that the unit carries the protective conductor on to the outlet and to its exposed metal.',
+  applies: () => true,
+  steps: () => [{ op: 'null-leads' }, continuity('supply.PE', 'outlet.PE'), continuity('supply.PE', 'case')],
+  expectations: (papers) => [
+    ...outletPath(papers).expectations,
+    {
+      id: 'case',
+      should: true,
+      text: 'joins its exposed metal to the protective conductor',
+      why: 'A fault to the case is cleared only through that joint.',
+      source: wiringRules('643.2.1'),
+      of: 'unit',
+      points: ['protective-conductor'],
+      judge: (o) =>
+        judgeAll(continuityOf(o, 'supply.PE', 'case'), (r) => isInside(r, { greatest: CONTACT_ALLOWANCE })),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'to-met',
+      text: 'is joined to the main earthing terminal',
+      why: 'Both leads are at the unit: this is its own half of the path only.',
+      source: CIRCUIT,
+    },
+  ],
+  figures: () => [],
+  limits: (papers) => [outletPath(papers).limit],
+  stops: {
+    'near-sum': 'the protective conductor to the outlet failed: do not energise (BS 7671 643.1)',
+    open: 'the protective conductor to the outlet is open: do not energise (BS 7671 643.1)',
+    case: 'exposed metal is not earthed: do not energise (BS 7671 643.1)',
+  },
+};

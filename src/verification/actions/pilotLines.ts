@@ -1,0 +1,90 @@
+/** Expectations of the pilot and the plug that several states share, and how their samples are chosen. */
+import type { Reading } from '../../bench/reading.ts';
+import { DUTY_UNCERTAINTY } from '../../bench/reading.ts';
+import { DUTY_TOLERANCE } from '../../laws/pilotDuty.ts';
+import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
+import type { Duty } from '../../laws/quantities.ts';
+import { GREATEST_ON_AFTER_READY } from '../../laws/timing.ts';
+import {
+  inState,
+  isNumberInside,
+  judgeAll,
+  readingsOf,
+  samplesWhen,
+  settledFor,
+  type When,
+} from '../judging.ts';
+import type { Observed, Sample } from '../observed.ts';
+import { mayWait } from '../offer.ts';
+import { pilotStandard } from '../sources.ts';
+import type { Expectation, Papers } from '../testAction.ts';
+
+export const pilotReadings = (o: Observed, when: When): readonly Reading[] => readingsOf(o, 'pilot', when);
+
+/** One half of the pilot against its measured range (IEC 61851-1:2017 Table A.10). */
+export const halfInside = (
+  readings: readonly Reading[],
+  half: 'high' | 'low',
+  range: { least: number; greatest: number },
+) => judgeAll(readings, (r) => isNumberInside(r[half] ?? 0, r.uncertainty ?? 0, range));
+
+export const oscillating = (r: Reading): boolean => r.frequency !== null && r.frequency !== undefined;
+
+/** Pilot samples in a state at which the sheet no longer allows the unit to keep the vehicle waiting. */
+const offeredSamples = (papers: Papers, o: Observed, when: When): readonly Sample[] =>
+  samplesWhen(o, settledFor(when, 1)).filter(
+    (sample) => sample.readings.some((r) => r.quantity === 'pilot') && !mayWait(papers, o, sample),
+  );
+
+export const offeredReadings = (papers: Papers, o: Observed, when: When): readonly Reading[] =>
+  offeredSamples(papers, o, when).flatMap(({ readings }) => readings);
+
+export const dutyOf = (r: Reading): Duty => (oscillating(r) ? (r.duty ?? 0) : 0);
+
+export const dutyMargin = DUTY_TOLERANCE + DUTY_UNCERTAINTY;
+
+export const highExpectation = (state: 'B' | 'C', text: string): Expectation => {
+  const range = MEASURED_PILOT[state];
+  return {
+    id: 'high',
+    should: true,
+    text: `${text} ${range.least.toFixed(2)} to ${range.greatest.toFixed(2)} V`,
+    why: 'The stand-in’s resistors against the unit’s 1 kΩ give that, at the corners of their tolerances.',
+    source: pilotStandard('Table A.10'),
+    of: 'unit',
+    points: ['pilot'],
+    judge: (o) => halfInside(pilotReadings(o, settledFor(inState(state), 0.5)), 'high', range),
+  };
+};
+
+export const lowExpectation = (papers: Papers, state: 'B' | 'C'): Expectation => ({
+  id: 'low',
+  should: true,
+  text: 'keeps the low half of the pilot at −12.6 to −11.4 V',
+  why: 'The diode keeps the vehicle’s resistors off the low half; the unit looks for that.',
+  source: pilotStandard('Table A.10'),
+  of: 'unit',
+  points: ['pilot'],
+  judge: (o) =>
+    halfInside(offeredReadings(papers, o, inState(state)).filter(oscillating), 'low', MEASURED_PILOT.low),
+});
+
+export const holdsPlug = (state: 'B' | 'C', source: Expectation['source']): Expectation => ({
+  id: 'plug-held',
+  should: true,
+  text: 'holds the plug',
+  why:
+    state === 'C'
+      ? 'A plug may not come out live: it is held before the supply closes.'
+      : 'The unit’s sheet says that it holds the plug as soon as a vehicle is connected.',
+  source,
+  of: 'unit',
+  points: ['proximity-retention'],
+  judge: (o) => judgeAll(samplesWhen(o, settledFor(inState(state), 3)), ({ seen }) => seen.plug === 'held'),
+});
+
+/** In C and long enough for supply to be due. */
+export const asked = (papers: Papers, o: Observed): When => {
+  const settled = settledFor(inState('C'), GREATEST_ON_AFTER_READY);
+  return (setUp, sample) => settled(setUp, sample) && !mayWait(papers, o, sample);
+};

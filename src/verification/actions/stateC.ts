@@ -1,0 +1,116 @@
+/** Test action `state-c`: a vehicle that asks for supply. */
+import type { Reading } from '../../bench/reading.ts';
+import { linesOf } from '../../site/site.ts';
+import {
+  atOutlet,
+  between,
+  inState,
+  judgeAll,
+  outletSupplied,
+  readingsOf,
+  samplesWhen,
+  showsVoltage,
+} from '../judging.ts';
+import type { Observed } from '../observed.ts';
+import { unplug, untilSupplied } from '../offer.ts';
+import { CIRCUIT, pilotStandard, SHEET, wiringRules } from '../sources.ts';
+import { outletVoltages, pilot } from '../steps.ts';
+import type { Finding, Papers, TestAction } from '../testAction.ts';
+import { asked, highExpectation, holdsPlug, lowExpectation } from './pilotLines.ts';
+
+function polarity(
+  papers: Papers,
+  o: Observed,
+  isRight: (toEarth: Reading, toNeutral: Reading) => boolean,
+): Finding {
+  const readings = readingsOf(o, 'voltage', inState('C'));
+  const pairs = linesOf(papers.site).flatMap((line) => {
+    const toNeutral = between(readings, atOutlet(line), atOutlet('N')).filter(showsVoltage).at(-1);
+    const toEarth = between(readings, atOutlet(line), atOutlet('PE')).at(-1);
+    return toNeutral && toEarth ? [{ toNeutral, toEarth }] : [];
+  });
+  return pairs.length < linesOf(papers.site).length
+    ? 'not shown'
+    : judgeAll(pairs, ({ toEarth, toNeutral }) => isRight(toEarth, toNeutral));
+}
+
+const volts = (r: Reading): number => r.value ?? 0;
+
+/** L–PE against L–N: the readings' own uncertainties and a few volts of drop, V. Common practice, no source. */
+const ALIKE = 10;
+
+export const stateC: TestAction = {
+  id: 'state-c',
+  title: 'Vehicle asks (C)',
+  stage: 'with power',
+  from: 'energised',
+  leaves: 'energised',
+  purpose: 'Show that supply comes in time, on every line, with the right polarity.',
+  applies: () => true,
+  steps: (papers) => [...untilSupplied(papers), ...outletVoltages(papers), pilot, ...unplug],
+  expectations: (papers) => [
+    {
+      id: 'supplies',
+      should: true,
+      text: 'supplies every line within 3 s of being asked',
+      why: 'Permission is given and any delay is over.',
+      source: pilotStandard('Table A.6 sequence 4'),
+      of: 'unit',
+      points: ['switching', 'pilot', 'protective-conductor', 'supply-wiring'],
+      judge: (o) => outletSupplied(papers, o, asked(papers, o)),
+    },
+    highExpectation('C', 'takes the high half of the pilot to'),
+    lowExpectation(papers, 'C'),
+    {
+      id: 'line-to-earth',
+      should: true,
+      text: 'gives the same voltage from line to PE as from line to neutral',
+      why: 'Neutral and PE are at one potential, near enough. Much less to PE means that PE is not there.',
+      source: wiringRules('643.6'),
+      of: 'circuit',
+      points: ['protective-conductor', 'supply-wiring'],
+      judge: (o) =>
+        polarity(papers, o, (toEarth, toNeutral) => Math.abs(volts(toEarth) - volts(toNeutral)) <= ALIKE),
+    },
+    {
+      id: 'crossed',
+      should: false,
+      text: 'has full voltage between neutral and PE',
+      why: 'That would be line and neutral crossed.',
+      source: wiringRules('643.6'),
+      of: 'circuit',
+      points: ['supply-wiring'],
+      judge: (o) =>
+        judgeAll(
+          between(readingsOf(o, 'voltage', inState('C')), 'outlet.N', 'outlet.PE'),
+          (r) => !showsVoltage(r),
+        ),
+    },
+    {
+      id: 'charging',
+      should: true,
+      text: 'says that it is charging',
+      why: 'The unit’s sheet says so for its state while supplying.',
+      source: SHEET,
+      of: 'unit',
+      points: ['switching', 'pilot'],
+      judge: (o) =>
+        judgeAll(samplesWhen(o, asked(papers, o)).slice(-1), ({ seen }) => seen.indicator === 'charging'),
+    },
+    ...(papers.sheet.outlet === 'socket' ? [holdsPlug('C', pilotStandard('Table A.6, 6.3.2'))] : []),
+  ],
+  untold: () => [
+    {
+      id: 'trips',
+      text: 'trips in time on a fault to earth',
+      why: 'No test current has flowed yet.',
+      source: CIRCUIT,
+    },
+  ],
+  figures: () => [],
+  limits: () => [],
+  stops: {
+    'line-to-earth': 'the protective conductor does not hold its potential: isolate',
+    crossed: 'line and neutral are crossed: isolate',
+  },
+};
