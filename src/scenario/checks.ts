@@ -3,6 +3,7 @@
  * and design that is legal here but would teach something false (a warning).
  */
 import { CATALOGUE, entryNamed, withDefaults } from '../faults/catalogue.ts';
+import type { Setting } from '../faults/fault.ts';
 import { greatestElectrode } from '../laws/electrode.ts';
 import { measuredLoopLimit } from '../laws/overcurrent.ts';
 import { SUPPLY_VOLTAGE } from '../laws/supplyLimits.ts';
@@ -11,18 +12,23 @@ import type { Problem } from './problems.ts';
 import { nearest } from './problems.ts';
 import type { ScenarioFile } from './schema.ts';
 
+/** What of a file the schema accepts: a slip in one section does not hide those in another. */
+export type Readable = Partial<Pick<ScenarioFile, 'site' | 'unit' | 'faults' | 'allowed'>>;
+
 /** Every contradiction in the file. */
-export const checkScenario = (file: ScenarioFile): readonly Problem[] => [
-  ...siteProblems(file),
-  ...unitProblems(file),
-  ...faultProblems(file),
-  ...allowedProblems(file),
+export const checkScenario = ({ site, unit, faults, allowed }: Readable): readonly Problem[] => [
+  ...(site === undefined ? [] : siteProblems({ site })),
+  ...(site === undefined || unit === undefined ? [] : unitProblems({ site, unit })),
+  ...(faults === undefined
+    ? []
+    : faultProblems(faults, site && unit ? { phases: site.phases, direct: unit.residual.direct } : null)),
+  ...(allowed === undefined ? [] : allowedProblems({ allowed })),
 ];
 
 const when = (condition: boolean, path: string, message: string): readonly Problem[] =>
   condition ? [{ path, message }] : [];
 
-function siteProblems({ site }: ScenarioFile): readonly Problem[] {
+function siteProblems({ site }: Pick<ScenarioFile, 'site'>): readonly Problem[] {
   const { circuit, earthing, phases } = site;
   const beyond = (poles: number | undefined) => poles !== undefined && (poles > phases + 1 || poles < phases);
   const loads = (kind: 'otherLoads' | 'neighbours') =>
@@ -82,7 +88,7 @@ function siteProblems({ site }: ScenarioFile): readonly Problem[] {
   ];
 }
 
-function unitProblems({ site, unit }: ScenarioFile): readonly Problem[] {
+function unitProblems({ site, unit }: Pick<ScenarioFile, 'site' | 'unit'>): readonly Problem[] {
   const { residual } = unit;
   const incomplete = residual.type !== null && (residual.rated === undefined || residual.by === undefined);
   return [
@@ -116,8 +122,8 @@ function unitProblems({ site, unit }: ScenarioFile): readonly Problem[] {
   ];
 }
 
-function faultProblems(file: ScenarioFile): readonly Problem[] {
-  return file.faults.flatMap(({ fault, ...values }, i) => {
+function faultProblems(faults: ScenarioFile['faults'], on: Setting | null): readonly Problem[] {
+  return faults.flatMap(({ fault, ...values }, i) => {
     const path = `faults[${i}]`;
     const entry = entryNamed(fault);
     if (entry === undefined) {
@@ -135,16 +141,13 @@ function faultProblems(file: ScenarioFile): readonly Problem[] {
       const fits = typeof value === 'number' && value >= min && value <= max;
       return when(!fits, `${path}.${name}`, `${min} to ${max} ${unit} is expected`.replace('  ', ' '));
     });
-    if (own.length > 0 || entry.kind !== 'fault') return own;
-    const impossible = entry.impossible?.(
-      { phases: file.site.phases, direct: file.unit.residual.direct },
-      withDefaults(entry, values as Record<string, number>),
-    );
+    if (own.length > 0 || entry.kind !== 'fault' || on === null) return own;
+    const impossible = entry.impossible?.(on, withDefaults(entry, values as Record<string, number>));
     return impossible ? [{ path, message: impossible }] : [];
   });
 }
 
-function allowedProblems({ allowed }: ScenarioFile): readonly Problem[] {
+function allowedProblems({ allowed }: Pick<ScenarioFile, 'allowed'>): readonly Problem[] {
   if (allowed === 'all') return [];
   const ids = ACTIONS.map(({ id }) => id);
   return allowed.flatMap((id, i) =>

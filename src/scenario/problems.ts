@@ -4,6 +4,7 @@
  */
 import { closest, distance } from 'fastest-levenshtein';
 import * as v from 'valibot';
+import { namesAt, wantedAt } from './wanted.ts';
 
 export interface Problem {
   /** Path in the file, as `site.circuit.length`; empty for the file as a whole. */
@@ -83,7 +84,8 @@ const joinPath = (path: string, key: string): string => (path === '' ? key : `${
 export function nearest(name: string, valid: readonly string[]): string {
   if (valid.length === 0) return '';
   const best = closest(name, [...valid]);
-  const near = distance(name, best) <= Math.max(3, name.length / 2);
+  const apart = distance(name, best);
+  const near = apart <= Math.max(3, name.length / 2) && apart < Math.max(name.length, best.length);
   return near ? `did you mean "${best}"?` : `one of: ${valid.join(', ')}`;
 }
 
@@ -91,17 +93,20 @@ export function nearest(name: string, valid: readonly string[]): string {
 export function check<S extends v.GenericSchema>(schema: S, value: unknown): Parsed<v.InferOutput<S>> {
   const result = v.safeParse(schema, value);
   if (result.success) return { ok: true, value: result.output };
-  return { ok: false, problems: result.issues.flatMap((issue) => problemsOf(issue)) };
+  return { ok: false, problems: result.issues.flatMap((issue) => problemsOf(issue, schema)) };
 }
 
-function problemsOf(issue: v.BaseIssue<unknown>): readonly Problem[] {
+function problemsOf(issue: v.BaseIssue<unknown>, schema: v.GenericSchema): readonly Problem[] {
   // A union lists what each of its members says; the deepest member is the one that was meant.
   const inner = issue.issues?.filter((other) => (other.path?.length ?? 0) > 0);
   if (issue.type === 'union' && inner !== undefined && inner.length > 0)
     return inner.flatMap((other) =>
-      problemsOf({ ...other, path: [...(issue.path ?? []), ...(other.path ?? [])] } as v.BaseIssue<unknown>),
+      problemsOf(
+        { ...other, path: [...(issue.path ?? []), ...(other.path ?? [])] } as v.BaseIssue<unknown>,
+        schema,
+      ),
     );
-  return [{ path: pathOf(issue), message: messageOf(issue) }];
+  return [{ path: pathOf(issue), message: messageOf(issue, schema) }];
 }
 
 function pathOf(issue: v.BaseIssue<unknown>): string {
@@ -111,30 +116,24 @@ function pathOf(issue: v.BaseIssue<unknown>): string {
   }, '');
 }
 
-function messageOf(issue: v.BaseIssue<unknown>): string {
+function messageOf(issue: v.BaseIssue<unknown>, schema: v.GenericSchema): string {
   const { type, kind, received, expected, input } = issue;
   if (type === 'strict_object' && expected === 'never') {
     const last = issue.path?.at(-1) as { key?: unknown; input?: object } | undefined;
-    return `unknown field "${String(last?.key)}"`;
+    const name = String(last?.key);
+    return `unknown field "${name}"; ${nearest(name, namesAt(schema, issue))}`;
   }
-  if (received === 'undefined') return `missing: ${wanted(expected)} is expected`;
+  if (received === 'undefined') return `missing: ${wantedAt(schema, issue)} is expected`;
   if (kind === 'schema' && typeof input === 'string' && expected?.includes('"')) {
     const names = [...expected.matchAll(/"([^"]+)"/g)].map((match) => match[1] as string);
     return `"${input}" is not known here; ${nearest(input, names)}`;
   }
   if (type === 'max_value') return `${received} is too large: ${expected?.replace('<=', 'at most ')}`;
   if (type === 'min_value') return `${received} is too small: ${expected?.replace('>=', 'at least ')}`;
+  if (type === 'max_length') return `too long: ${expected?.replace('<=', 'at most ')} is expected`;
+  if (type === 'min_length') return `too short: ${expected?.replace('>=', 'at least ')} is expected`;
   if (kind === 'validation') return issue.message;
-  return `${shortened(received)} does not fit: ${wanted(expected)} is expected`;
+  return `${shortened(received)} does not fit: ${wantedAt(schema, issue)} is expected`;
 }
 
 const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 60)}…` : text);
-const wanted = (expected: string | null): string =>
-  expected === null
-    ? 'another value'
-    : expected
-          .replace(/^\((.*)\)$/, '$1')
-          .replaceAll(' | ', ' or ')
-          .toLowerCase() === 'object'
-      ? 'an object'
-      : expected.replace(/^\((.*)\)$/, '$1').replaceAll(' | ', ' or ');

@@ -14,6 +14,7 @@ import type { Clearing, LatchReason, UnitSheet } from '../unit/design.ts';
 import { soundDesign } from '../unit/design.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Papers, TestAction } from '../verification/testAction.ts';
+import type { Readable } from './checks.ts';
 import { checkScenario, warningsOf } from './checks.ts';
 import type { Parsed, Problem } from './problems.ts';
 import { check, parseJson } from './problems.ts';
@@ -44,13 +45,27 @@ export function parseScenario(text: string): ReadScenario {
 
 /** A scenario from a value that came out of a file. */
 export function readScenario(file: unknown): ReadScenario {
+  if (Array.isArray(file))
+    return { ok: false, problems: [{ path: '', message: 'a list does not fit: an object is expected' }] };
   const newer = newerFormat(file, 'scenario');
   if (newer !== null) return newer;
   const parsed = check(scenarioSchema, file);
-  if (!parsed.ok) return parsed;
+  if (!parsed.ok) return { ok: false, problems: [...parsed.problems, ...checkScenario(readable(file))] };
   const problems = checkScenario(parsed.value);
   if (problems.length > 0) return { ok: false, problems };
   return { ok: true, scenario: toScenario(parsed.value), file, warnings: warningsOf(parsed.value) };
+}
+
+/** The sections that are well formed by themselves, in a file that as a whole is not. */
+function readable(file: unknown): Readable {
+  if (typeof file !== 'object' || file === null) return {};
+  const { site, unit, faults, allowed } = scenarioSchema.entries;
+  return Object.fromEntries(
+    Object.entries({ site, unit, faults, allowed }).flatMap(([name, section]) => {
+      const read = check(section, (file as Record<string, unknown>)[name]);
+      return read.ok ? [[name, read.value]] : [];
+    }),
+  );
 }
 
 /** A file of a later format is refused before anything else in it is complained of. */

@@ -148,7 +148,7 @@ export const scenarioSchema = v.strictObject({
   support: v.picklist(['guided', 'practice', 'assessment']),
   marking: v.optional(marking, {}),
   handover: v.optional(v.null(), null),
-  seed: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(2_147_483_647)),
+  seed: v.pipe(v.number(), v.integer('a whole number is expected'), v.minValue(0), v.maxValue(2_147_483_647)),
 });
 
 export type ScenarioFile = v.InferOutput<typeof scenarioSchema>;

@@ -1,0 +1,75 @@
+/** Scripts of operations: names that do not exist are named with the nearest valid ones. */
+import { describe, expect, test } from 'vitest';
+import { parseScript } from '../../src/scenario/script.ts';
+import { scenarioNamed } from './build.ts';
+
+const scenario = scenarioNamed('harbour-mews');
+
+function problemsIn(script: unknown): readonly string[] {
+  const read = parseScript(JSON.stringify(script), scenario);
+  return read.ok ? [] : read.problems.map(({ path, message }) => `${path}: ${message}`);
+}
+
+const insulation = (a: unknown, b: unknown) => ({
+  op: 'measure',
+  quantity: 'insulation',
+  volts: 500,
+  between: [a, b],
+});
+
+describe('a problem names the place and what would be right', () => {
+  test.each([
+    [
+      'unknown operation',
+      { op: 'isolat' },
+      /^\[0\]\.op: "isolat" is not known here; did you mean "isolate"\?$/,
+    ],
+    [
+      'unknown action',
+      { op: 'action', id: 'state-bb' },
+      /^\[0\]\.id: unknown test action "state-bb"; did you mean "state-b"\?$/,
+    ],
+    [
+      'a terminal that this site lacks',
+      insulation('supply.L2', 'supply.PE'),
+      /^\[0\]\.between\[0\]: this site has no terminal "supply\.L2"; did you mean "supply\.L1"\?$/,
+    ],
+    [
+      'one among joined terminals',
+      insulation(['supply.L1', 'supply.L3'], 'supply.PE'),
+      /^\[0\]\.between\[0\]: this site has no terminal "supply\.L3"/,
+    ],
+    ['no terminal anywhere', insulation('suply.L1', 'supply.PE'), /^\[0\]\.between\[0\]: .*supply\.L1/],
+    [
+      'a line that this site lacks',
+      { op: 'vehicle', leakage: { ac: 0.01, dc: 0, line: 'L2' } },
+      /^\[0\]\.(leakage\.)?line: this site has no L2/,
+    ],
+    [
+      'no such test voltage',
+      { ...insulation('supply.L1', 'supply.PE'), volts: 230 },
+      /^\[0\]\.volts: 230 does not fit: 50 or 100 or 250 or 500 or 1000 is expected$/,
+    ],
+    ['waiting backwards', { op: 'wait', seconds: -1 }, /^\[0\]\.seconds: -1 is too small: at least 0$/],
+    ['a field too many', { op: 'energise', now: true }, /^\[0\]\.now: unknown field "now"/],
+    [
+      'one terminal is not a pair',
+      { op: 'measure', quantity: 'voltage', between: ['supply.L1'] },
+      /^\[0\]\.between/,
+    ],
+  ])('%s', (_, step, problem) => {
+    const problems = problemsIn([step]);
+    expect(problems).toHaveLength(1);
+    expect(problems[0]).toMatch(problem);
+  });
+});
+
+test('every problem in one pass, by its place in the script', () => {
+  const script = [{ op: 'wait', seconds: 1 }, { op: 'nap' }, { op: 'wait' }, { op: 'action', id: 'zzz' }];
+  expect(problemsIn(script).map((line) => line.split(/[:.]/)[0])).toContain('[1]');
+  expect(problemsIn(script.slice(2)).map((line) => line.split(/[:.]/)[0])).toContain('[0]');
+});
+
+test('a script is a list', () => {
+  expect(problemsIn({ op: 'wait', seconds: 1 })).toEqual([': an array of operations is expected']);
+});
