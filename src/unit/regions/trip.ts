@@ -1,3 +1,4 @@
+/** A residual or d.c. trip that acts through the control: once tripped it waits for what the sheet names. */
 import { byReset, byStateA } from './clearing.ts';
 import { unitSetup } from './setup.ts';
 

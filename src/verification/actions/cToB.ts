@@ -1,3 +1,4 @@
+/** Test action `c-to-b`: a vehicle that takes its request back. */
 import { dutyForCurrent } from '../../laws/pilotDuty.ts';
 import { GREATEST_OFF_AFTER_NOT_READY } from '../../laws/timing.ts';
 import { linesOf } from '../../site/site.ts';

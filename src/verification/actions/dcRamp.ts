@@ -1,3 +1,4 @@
+/** Test action `dc-ramp`: smooth d.c., rising, both polarities. */
 import { DIRECT_BAND } from '../../laws/residualLimits.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import { untilSupplied } from '../offer.ts';

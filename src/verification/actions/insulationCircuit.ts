@@ -1,3 +1,4 @@
+/** Test action `insulation-circuit`: the cable alone, unit taken off. */
 import { minimumInsulation } from '../../laws/insulationLimits.ts';
 import { pairsOf } from '../../site/part.ts';
 import { livesOf } from '../../site/site.ts';

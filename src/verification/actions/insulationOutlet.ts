@@ -1,3 +1,4 @@
+/** Test action `insulation-outlet`: outlet and its cable, contactor open. */
 import { EQUIPMENT_MINIMUM, EQUIPMENT_TEST_VOLTAGE } from '../../laws/insulationLimits.ts';
 import type { Ohms } from '../../laws/quantities.ts';
 import { linesOf, livesOf } from '../../site/site.ts';

@@ -1,3 +1,4 @@
+/** Test action `isolate`: every live pole open at the origin, and locked. */
 import { judgeAll, off, samplesWhen } from '../judging.ts';
 import { CIRCUIT, PRACTICE, published } from '../sources.ts';
 import type { TestAction } from '../testAction.ts';

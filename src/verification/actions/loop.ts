@@ -1,3 +1,4 @@
+/** Test action `loop`: loop impedance at the outlet. */
 import type { Reading } from '../../bench/reading.ts';
 import { greatestElectrode } from '../../laws/electrode.ts';
 import { loopImpedance } from '../../laws/loop.ts';

@@ -1,3 +1,4 @@
+/** Test action `pe-circuit`: the circuit's protective conductor. */
 import { CONTACT_ALLOWANCE, expectedCircuitProtective, leastCircuitProtective } from '../../site/expected.ts';
 import { CIRCUIT, wiringRules } from '../sources.ts';
 import { continuity } from '../steps.ts';

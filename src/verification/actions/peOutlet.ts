@@ -1,3 +1,4 @@
+/** Test action `pe-outlet`: the protective conductor from unit to outlet, and exposed metal. */
 import { CONTACT_ALLOWANCE, expectedCable } from '../../site/expected.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import { CIRCUIT, wiringRules } from '../sources.ts';

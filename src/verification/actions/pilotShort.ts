@@ -1,3 +1,4 @@
+/** Test action `pilot-short`: the pilot shorted to PE while supplying. */
 import { GREATEST_OFF_AFTER_PILOT_SHORT } from '../../laws/timing.ts';
 import {
   isInside,

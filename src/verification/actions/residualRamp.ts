@@ -1,3 +1,4 @@
+/** Test action `residual-ramp`: a.c. residual current, rising. */
 import type { Amps } from '../../laws/quantities.ts';
 import { alternatingBand } from '../../laws/residualLimits.ts';
 import { linesOf } from '../../site/site.ts';

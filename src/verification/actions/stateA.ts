@@ -1,3 +1,4 @@
+/** Test action `state-a`: nothing connected. */
 import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import { judgeAll, outletDead, samplesWhen, settledFor, unplugged } from '../judging.ts';
 import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';

@@ -1,3 +1,4 @@
+/** Test action `state-b`: a vehicle connected that does not ask. */
 import { dutyForCurrent, PILOT_FREQUENCY } from '../../laws/pilotDuty.ts';
 import { inState, isNumberInside, judgeAll, outletDead } from '../judging.ts';
 import { offerDue, unplug, untilOffered } from '../offer.ts';
