@@ -14,10 +14,10 @@ import { polesOpenedBy } from './plant.ts';
 import { leadsOn } from './port.ts';
 import type { Reading, Truth } from './reading.ts';
 import { shown } from './reading.ts';
+import { move, pass, send, settle } from './settle.ts';
 import type { UnsafeAct } from './unsafe.ts';
 import { learn, unsafeIn } from './unsafe.ts';
 import type { Happening, World } from './world.ts';
-import { move, pass, send, settle } from './world.ts';
 
 /** How long what passes time takes, s. Fixed by us; `wait` and the residual and opening tests take their own. */
 export const DURATIONS = {

@@ -2,12 +2,13 @@
  * Builds benches for the tests: a usual site and sheet, changed where a test says so, and the shortest way to do
  * operations on them. Judges nothing.
  */
+
+import { assemble } from '../../src/bench/assemble.ts';
 import { drawer } from '../../src/bench/draw.ts';
 import { type OperationInput, operation } from '../../src/bench/operation.ts';
 import { type Outcome, perform } from '../../src/bench/perform.ts';
 import type { Reading } from '../../src/bench/reading.ts';
 import type { World } from '../../src/bench/world.ts';
-import { assemble } from '../../src/bench/world.ts';
 import { type FaultChoice, toldOnSheet, withFaults } from '../../src/faults/catalogue.ts';
 import type { Parts } from '../../src/faults/parts.ts';
 import { soundParts } from '../../src/faults/parts.ts';

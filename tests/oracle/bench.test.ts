@@ -9,10 +9,11 @@
  */
 import { describe, expect, test } from 'vitest';
 import { leadsOn } from '../../src/bench/port.ts';
+import { move } from '../../src/bench/settle.ts';
 import { terminalsOf } from '../../src/bench/terminals.ts';
 import { valuesOf } from '../../src/bench/wiring.ts';
 import type { World } from '../../src/bench/world.ts';
-import { mainsAcross, move } from '../../src/bench/world.ts';
+import { mainsAcross } from '../../src/bench/world.ts';
 import type { FaultChoice } from '../../src/faults/catalogue.ts';
 import { benchOf } from '../../src/scenario/scenario.ts';
 import { CHARGE, doing, MAKE_DEAD, PLUG_IN } from '../bench/build.ts';

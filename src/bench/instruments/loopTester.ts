@@ -8,8 +8,8 @@ import { microseconds } from '../../laws/quantities.ts';
 import type { Leads } from '../port.ts';
 import { LIVE, modulus, seenBy } from '../port.ts';
 import type { Details, Truth } from '../reading.ts';
+import { advance, move, settle } from '../settle.ts';
 import type { World } from '../world.ts';
-import { advance, move, settle } from '../world.ts';
 
 export const LOOP_CURRENTS = ['low', 'full'] as const;
 export type LoopCurrent = (typeof LOOP_CURRENTS)[number];

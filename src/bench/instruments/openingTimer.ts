@@ -6,9 +6,9 @@ import type { Seconds } from '../../laws/quantities.ts';
 import { microseconds, seconds } from '../../laws/quantities.ts';
 import { livesOf } from '../../site/site.ts';
 import type { Truth } from '../reading.ts';
+import { advance, move, settle } from '../settle.ts';
 import type { StandIn } from '../standIn.ts';
 import type { World } from '../world.ts';
-import { advance, move, settle } from '../world.ts';
 import { supplied } from './voltageTools.ts';
 
 /** What is done to the stand-in to start the clock. */

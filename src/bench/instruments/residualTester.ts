@@ -8,8 +8,8 @@ import type { Amps, Seconds, Volts } from '../../laws/quantities.ts';
 import { microseconds, seconds } from '../../laws/quantities.ts';
 import { leadsOn, modulus, seenBy } from '../port.ts';
 import type { Details, TrippedWhat, Truth } from '../reading.ts';
+import { advance, move, settle } from '../settle.ts';
 import type { World } from '../world.ts';
-import { advance, move, settle } from '../world.ts';
 import { supplied } from './voltageTools.ts';
 
 export const WAVEFORMS = [

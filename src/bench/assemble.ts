@@ -1,0 +1,91 @@
+/**
+ * Puts an installation on the bench: wires it, starts the control, connects the devices that trip, and lets it stand
+ * powered for a minute.
+ */
+import { createActor } from 'xstate';
+import type { Parts } from '../faults/parts.ts';
+import type { Seconds } from '../laws/quantities.ts';
+import { microseconds } from '../laws/quantities.ts';
+import { unitChart } from '../unit/unitChart.ts';
+import type { Seed } from './draw.ts';
+import { drawer } from './draw.ts';
+import { nothingKnown } from './knowledge.ts';
+import { plantAtRest } from './plant.ts';
+import { advance, move, send, settle } from './settle.ts';
+import { Timeline } from './timeline.ts';
+import { TripIntegrator } from './tripIntegrator.ts';
+import { solve, wire } from './wiring.ts';
+import type { World } from './world.ts';
+import { happen } from './world.ts';
+
+/** At t = 0 the unit has been powered for a minute. */
+const POWERED_BEFORE: Seconds = 60;
+
+/** An installation that has stood powered for a minute with nothing plugged in. */
+export function assemble(installation: Parts, seed: Seed): World {
+  const draw = drawer(seed);
+  const counts = { solves: 0, chartEvents: 0 };
+  const timeline = new Timeline(-microseconds(POWERED_BEFORE));
+  const clock = timeline.asClock(() => {
+    counts.chartEvents += 1;
+  });
+  const wiring = wire(installation);
+  const plant = plantAtRest(installation.design);
+  const rated = installation.site.circuit.residualDevice?.rated ?? 0.03;
+  const world: World = {
+    installation,
+    wiring,
+    timeline,
+    draw,
+    actor: createActor(unitChart, { input: { design: installation.design }, clock }),
+    trips: {
+      residual: new TripIntegrator(timeline, () => tripResidual(world)),
+      direct: new TripIntegrator(timeline, () => tripDirect(world)),
+      upstream: new TripIntegrator(timeline, () => {
+        happen(world, 'upstream device tripped');
+        move(world, { upstream: 'tripped' });
+      }),
+      breaker: new TripIntegrator(timeline, () => {
+        happen(world, 'circuit breaker tripped');
+        move(world, { breaker: 'tripped' });
+      }),
+    },
+    // The same spread as a unit's own device (unit/design.ts).
+    upstreamPickup: rated * (0.67 + 0.2 * draw('upstream pick-up')),
+    plant,
+    solution: solve(wiring, installation, plant),
+    indicator: 'dark',
+    powered: false,
+    lastSent: null,
+    happenings: [],
+    knowledge: nothingKnown(),
+    changedAt: 0,
+    operations: 0,
+    counts,
+  };
+  // A chart that throws only turns to 'error'; the sender must look (checkChart).
+  world.actor.subscribe({ error: () => {} });
+  world.actor.start();
+  settle(world);
+  advance(world, 0);
+  world.happenings = [];
+  counts.solves = 0;
+  counts.chartEvents = 0;
+  return world;
+}
+
+function tripResidual(world: World): void {
+  if (world.installation.design.sheet.residual.by === 'breaker') openUnitBreaker(world);
+  else send(world, { type: 'residual trip' });
+}
+
+function tripDirect(world: World): void {
+  const { direct, by } = world.installation.design.sheet.residual;
+  if (direct === 'protective' && by === 'breaker') openUnitBreaker(world);
+  else send(world, { type: 'direct trip' });
+}
+
+function openUnitBreaker(world: World): void {
+  happen(world, 'unit breaker tripped');
+  move(world, { unitBreaker: 'tripped' });
+}

@@ -1,0 +1,171 @@
+/**
+ * The one order in which plant and control act on each other: commands → plant → solve → sense → send, until neither
+ * side changes; and how time passes, entry by entry.
+ */
+import { LIVES } from '../laws/conductors.ts';
+import type { Microseconds, Seconds } from '../laws/quantities.ts';
+import { microseconds } from '../laws/quantities.ts';
+import { difference } from '../network/potentials.ts';
+import { linesOf } from '../site/site.ts';
+import type { AtTheUnit } from '../unit/sense.ts';
+import { isPowered, sense } from '../unit/sense.ts';
+import type { UnitEvent } from '../unit/sensed.ts';
+import { sameSensed } from '../unit/sensed.ts';
+import type { Commands } from '../unit/unitChart.ts';
+import { commandsOf } from '../unit/unitChart.ts';
+import type { Plant } from './plant.ts';
+import { plugPosition, poleClosed } from './plant.ts';
+import { tripTimes } from './sensors.ts';
+import { solve } from './wiring.ts';
+import type { World } from './world.ts';
+import { happen, mainsAcross, portOf } from './world.ts';
+
+const MOST_ROUNDS = 8;
+
+export class Unsettled extends Error {
+  constructor(at: Microseconds) {
+    super(`plant and control did not settle in ${MOST_ROUNDS} rounds at ${at} µs`);
+  }
+}
+
+/** Changes positions of the plant and solves the network anew. */
+export function move(world: World, change: Partial<Plant>): void {
+  world.plant = { ...world.plant, ...change };
+  world.solution = solve(world.wiring, world.installation, world.plant);
+  world.counts.solves += 1;
+  const times = tripTimes(
+    world.wiring,
+    world.solution,
+    world.installation,
+    world.plant,
+    world.upstreamPickup,
+  );
+  for (const device of ['residual', 'direct', 'upstream', 'breaker'] as const)
+    world.trips[device].expose(times[device]);
+}
+
+/** Lets commands, plant, network and control follow each other until nothing changes. */
+export function settle(world: World): void {
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    obey(world, commandsOf(world.actor.getSnapshot()));
+    rearm(world);
+    if (!tell(world)) return;
+  }
+  throw new Unsettled(world.timeline.now);
+}
+
+/** Lets time pass, entry by entry, until a moment or until `stop` says so. */
+export function advance(world: World, until: Microseconds, stop?: (world: World) => boolean): void {
+  const { timeline } = world;
+  for (let due = timeline.next(); due !== null && due <= until; due = timeline.next()) {
+    timeline.fire();
+    checkChart(world);
+    settle(world);
+    if (stop?.(world)) return;
+  }
+  timeline.moveTo(until);
+}
+
+export const pass = (world: World, time: Seconds): void =>
+  advance(world, world.timeline.now + microseconds(time));
+
+/** Puts the commands into effect: levels at once, moving things after their own time. */
+function obey(world: World, commands: Commands): void {
+  const { plant, timeline } = world;
+  const { timing } = world.installation.design;
+  world.indicator = commands.indicator;
+  if (commands.coil !== plant.coil) {
+    world.plant = { ...world.plant, coil: commands.coil };
+    const delay = commands.coil ? timing.closing : timing.opening;
+    timeline.at(timeline.now + microseconds(delay), 'plant', () => moveContactor(world, commands.coil));
+  }
+  if (commands.lock !== null && commands.lock !== plant.lockDriven) {
+    world.plant = { ...world.plant, lockDriven: commands.lock };
+    const wanted = commands.lock;
+    timeline.at(timeline.now + microseconds(timing.lock), 'plant', () => moveLock(world, wanted));
+  }
+  if (commands.pilot !== plant.pilot) move(world, { pilot: commands.pilot, duty: commands.duty });
+  else if (commands.duty !== plant.duty) world.plant = { ...world.plant, duty: commands.duty };
+}
+
+function moveContactor(world: World, closed: boolean): void {
+  // The coil may have been driven the other way since.
+  if (closed !== world.plant.coil) return;
+  const contactor = closed ? 'closed' : 'open';
+  if (contactor === world.plant.contactor) return;
+  happen(world, closed ? 'contactor closed' : 'contactor opened');
+  move(world, { contactor });
+}
+
+function moveLock(world: World, held: boolean): void {
+  if (held !== world.plant.lockDriven) return;
+  if (held && !world.plant.standIn.plugged) return;
+  const plugLock = held ? 'held' : 'free';
+  if (plugLock === world.plant.plugLock) return;
+  happen(world, held ? 'plug locked' : 'plug released');
+  world.plant = { ...world.plant, plugLock };
+}
+
+/** Tells the control what changed since it was last told; false when nothing did. */
+function tell(world: World): boolean {
+  const at = atTheUnit(world);
+  const powered = isPowered(at);
+  const sensed = sense(world.installation.design, at);
+  let told = false;
+  if (powered !== world.powered) {
+    world.powered = powered;
+    send(world, { type: 'power', on: powered });
+    told = true;
+  }
+  if (world.lastSent === null || !sameSensed(sensed, world.lastSent)) {
+    world.lastSent = sensed;
+    send(world, { type: 'sensed', sensed });
+    told = true;
+  }
+  return told;
+}
+
+function atTheUnit(world: World): AtTheUnit {
+  const { planes } = world.solution;
+  const { design, site } = world.installation;
+  const pilot = portOf(world, 'pilot', 'bar');
+  return {
+    supply: Object.fromEntries(
+      linesOf(site).map((line) => [line, mainsAcross(world, `inner.${line}`, 'inner.N')]),
+    ),
+    pilotHigh: difference(planes.high, pilot),
+    pilotLow: difference(planes.low, pilot),
+    oscillating: world.plant.pilot === 'oscillating',
+    proximity:
+      design.sheet.outlet === 'socket' ? difference(planes.high, portOf(world, 'socket.PP', 'bar')) : 0,
+    anyPoleClosed: LIVES.some(
+      (pole) => (pole === 'N' || linesOf(site).includes(pole)) && poleClosed(world.plant, design, pole),
+    ),
+    // A tether has no plug at the unit: only a socket-outlet can feel one.
+    plug: design.sheet.outlet === 'socket' ? plugPosition(world.plant) : 'out',
+  };
+}
+
+/** Sends one event to the control and makes sure that it took it. */
+export function send(world: World, event: UnitEvent): void {
+  world.counts.chartEvents += 1;
+  world.actor.send(event);
+  checkChart(world);
+}
+
+function checkChart(world: World): void {
+  const snapshot = world.actor.getSnapshot();
+  if (snapshot.status === 'error') throw snapshot.error;
+}
+
+/** A sensor that acts through the control is ready again as soon as the control is. */
+function rearm(world: World): void {
+  const snapshot = world.actor.getSnapshot();
+  const { sheet } = world.installation.design;
+  const own = sheet.residual.by === 'breaker';
+  if (!own && world.trips.residual.hasTripped && !snapshot.hasTag('residual tripped'))
+    world.trips.residual.reset();
+  const directOwn = own && sheet.residual.direct === 'protective';
+  if (!directOwn && world.trips.direct.hasTripped && !snapshot.hasTag('direct tripped'))
+    world.trips.direct.reset();
+}
