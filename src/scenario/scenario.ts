@@ -2,9 +2,10 @@
  * A scenario: what it is once its file has been read, the papers that the trainee may see, and the bench that it
  * stands for, with its faults or as its sound twin.
  */
+
+import { assemble } from '../bench/assemble.ts';
 import { drawer } from '../bench/draw.ts';
 import type { World } from '../bench/world.ts';
-import { assemble } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import { toldOnSheet, withFaults } from '../faults/catalogue.ts';
 import type { Parts } from '../faults/parts.ts';
