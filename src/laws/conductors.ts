@@ -16,4 +16,3 @@ export type Live = (typeof LIVES)[number];
  * and proximity (PP). Source: IEC 61851-1:2017, 9.3 and 9.7.
  */
 export const CONDUCTORS = [...LIVES, 'PE', 'CP', 'PP'] as const;
-export type Conductor = (typeof CONDUCTORS)[number];

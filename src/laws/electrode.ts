@@ -28,6 +28,3 @@ export const electrodeVoltage = (resistance: Ohms, current: Amps): Volts => resi
 
 /** Above this an electrode may not be stable. BS 7671:2018+A2:2022, note to Table 41.5. */
 export const STABLE_ELECTRODE: Ohms = 200;
-
-/** Many aim to stay below this. Common practice, no source. */
-export const PREFERRED_ELECTRODE: Ohms = 100;

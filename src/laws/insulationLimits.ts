@@ -38,9 +38,3 @@ export const EQUIPMENT_TEST_VOLTAGE: Volts = 250;
 
 /** Least resistance at that lower voltage. Source: BS 7671:2018+A2:2022, 643.3.3. */
 export const EQUIPMENT_MINIMUM: Ohms = 1e6;
-
-/**
- * A reading below this passes the table but is worth a search. Source: practice of the IET guidance
- * notes, from memory.
- */
-export const INVESTIGATE_BELOW: Ohms = 2e6;

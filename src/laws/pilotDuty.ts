@@ -21,12 +21,6 @@ export const PILOT_FREQUENCY = {
 /** Greatest error of the duty, ±5 µs of 1 ms. Source: IEC 61851-1:2017, Table A.2. */
 export const DUTY_TOLERANCE: Duty = 0.005;
 
-/** The same for units built to the edition before, ±25 µs. Source: IEC 61851-1:2010, Table A.1. */
-export const EARLIER_DUTY_TOLERANCE: Duty = 0.025;
-
-/** Duty that hands the current over to a digital link. Source: IEC 61851-1:2017, Table A.7. */
-export const DIGITAL_LINK_DUTY: Duty = 0.05;
-
 /** The currents a duty can offer, A. Source: IEC 61851-1:2017, Table A.7. */
 export const OFFER_RANGE = { least: 6, greatest: 80 } as const satisfies Range;
 

@@ -4,7 +4,7 @@
  * conductor. Leaves what a site's supply really does to the site.
  */
 
-import type { Amps, Hertz, Ohms, Range, Seconds, Volts } from './quantities.ts';
+import type { Hertz, Range, Seconds, Volts } from './quantities.ts';
 
 /**
  * Line to neutral, 230 V +10 % -6 %. Source: Electricity Safety, Quality and Continuity Regulations
@@ -29,21 +29,6 @@ export const SUPPLY_FREQUENCY = {
   nominal: 50,
   greatest: 50.5,
 } as const satisfies Range & { nominal: Hertz };
-
-/**
- * Greatest external loop impedance a distributor commonly declares; for TT the distributor's part,
- * without the installation's electrode. Source: distributors' declarations; IET On-Site Guide.
- */
-export const DECLARED_LOOP = { 'TN-S': 0.8, 'TN-C-S': 0.35, TT: 21 } as const satisfies Record<string, Ohms>;
-
-/**
- * Fault level to assume where it is not measured. Source: guidance of one distributor in Great
- * Britain. The older convention is 16 kA for a 100 A single-phase supply, from memory.
- */
-export const ASSUMED_FAULT_LEVEL = { singlePhase: 19_600, threePhase: 25_900 } as const satisfies Record<
-  string,
-  Amps
->;
 
 /**
  * Window of the device that finds a broken PEN conductor by the line-neutral voltage, r.m.s. It is

@@ -13,7 +13,6 @@ import type { Finding, Papers } from './testAction.ts';
 export type When = (setUp: SetUp, sample: Sample) => boolean;
 
 export const off: When = ({ supply }) => supply === 'off';
-export const on: When = ({ supply }) => supply === 'on';
 export const unplugged: When = ({ supply, standIn }) => supply === 'on' && !standIn.plugged;
 
 /** Plugged in, in this state, with nothing wrong set at the stand-in. */

@@ -10,7 +10,6 @@ import type { Run, Taken } from '../../src/attempt/run.ts';
 import { act, note, startRun } from '../../src/attempt/run.ts';
 import { judgedRight, truthOf } from '../../src/attempt/truth.ts';
 import type { Operation } from '../../src/bench/operation.ts';
-import { operation } from '../../src/bench/operation.ts';
 import { faultsAmong } from '../../src/faults/catalogue.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
@@ -116,5 +115,3 @@ function conclusion(run: Run, scenario: Scenario, habits: Habits): NotedOf<'conc
   };
   return habits.conclude?.(right, run) ?? right;
 }
-
-export { operation };
