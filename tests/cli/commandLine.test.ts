@@ -73,7 +73,7 @@ describe('check', () => {
       `${second}: id: "harbour-mews" is taken by ${harbour}`,
       `${bad}: site.phases: 2 does not fit: 1 or 3 is expected`,
       `${bad}: unit.ratedCurrent: -32 is too small: at least 6`,
-      `${bad}: suport: unknown field "suport"`,
+      `${bad}: suport: unknown field "suport"; did you mean "support"?`,
       `${faulty}: faults[0].fault: unknown fault "pe-joynt"; did you mean "pe-joint"?`,
       `${poor}: warning: unit.openPen: a PME earth with no open-PEN measure named (BS 7671 722.411.4.1)`,
       `${poor}: ok`,
