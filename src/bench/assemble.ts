@@ -9,6 +9,7 @@ import { microseconds } from '../laws/quantities.ts';
 import { unitChart } from '../unit/unitChart.ts';
 import type { Seed } from './draw.ts';
 import { drawer } from './draw.ts';
+import { isPeakAt, nextEdge } from './hours.ts';
 import { nothingKnown } from './knowledge.ts';
 import { plantAtRest } from './plant.ts';
 import { advance, move, send, settle } from './settle.ts';
@@ -22,22 +23,22 @@ import { happen } from './world.ts';
 const POWERED_BEFORE: Seconds = 60;
 
 /** An installation that has stood powered for a minute with nothing plugged in. */
-export function assemble(installation: Parts, seed: Seed): World {
+export function assemble(installation: Parts, seed: Seed, clock: string): World {
   const draw = drawer(seed);
   const counts = { solves: 0, chartEvents: 0 };
   const timeline = new Timeline(-microseconds(POWERED_BEFORE));
-  const clock = timeline.asClock(() => {
+  const chartClock = timeline.asClock(() => {
     counts.chartEvents += 1;
   });
   const wiring = wire(installation);
-  const plant = plantAtRest(installation.design);
+  const plant = plantAtRest(installation.site, installation.design);
   const rated = installation.site.circuit.residualDevice?.rated ?? 0.03;
   const world: World = {
     installation,
     wiring,
     timeline,
     draw,
-    actor: createActor(unitChart, { input: { design: installation.design }, clock }),
+    actor: createActor(unitChart, { input: { design: installation.design }, clock: chartClock }),
     trips: {
       residual: new TripIntegrator(timeline, () => tripResidual(world)),
       direct: new TripIntegrator(timeline, () => tripDirect(world)),
@@ -54,6 +55,7 @@ export function assemble(installation: Parts, seed: Seed): World {
     upstreamPickup: rated * (0.67 + 0.2 * draw('upstream pick-up')),
     plant,
     solution: solve(wiring, installation, plant),
+    isPeak: () => isPeakAt(clock, timeline.now),
     indicator: 'dark',
     powered: false,
     lastSent: null,
@@ -67,6 +69,7 @@ export function assemble(installation: Parts, seed: Seed): World {
   world.actor.subscribe({ error: () => {} });
   world.actor.start();
   settle(world);
+  if (installation.design.sheet.schedule !== null) watchHours(world, clock);
   advance(world, 0);
   world.happenings = [];
   counts.solves = 0;
@@ -88,4 +91,10 @@ function tripDirect(world: World): void {
 function openUnitBreaker(world: World): void {
   happen(world, 'unit breaker tripped');
   move(world, { unitBreaker: 'tripped' });
+}
+
+/** An entry at every edge of the hours, so that the control hears of it. */
+function watchHours(world: World, clock: string): void {
+  const { timeline } = world;
+  timeline.at(nextEdge(clock, timeline.now), 'plant', () => watchHours(world, clock));
 }

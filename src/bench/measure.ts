@@ -5,8 +5,10 @@
 import type { Line } from '../laws/conductors.ts';
 import type { Amps, Seconds } from '../laws/quantities.ts';
 import { coding, continuity, insulation } from './instruments/directTester.ts';
+import { electrode } from './instruments/electrodeTester.ts';
 import { loop } from './instruments/loopTester.ts';
 import { openingTime } from './instruments/openingTimer.ts';
+import { phaseSequence } from './instruments/phaseSequence.ts';
 import { pilot } from './instruments/pilotMeter.ts';
 import { residual } from './instruments/residualTester.ts';
 import { voltage } from './instruments/voltageTools.ts';
@@ -19,12 +21,16 @@ import type { World } from './world.ts';
 import { happen } from './world.ts';
 
 export function measure(world: World, measurement: Measurement): Truth {
-  const covered =
-    'between' in measurement &&
-    world.plant.cover === 'closed' &&
-    measurement.between.some((probe) => terminalsIn(probe).some((t) => isAt(t, 'supply')));
-  if (covered)
-    return { quantity: measurement.quantity, refused: 'cover closed', details: between(measurement.between) };
+  const probes = 'between' in measurement ? measurement.between : [];
+  const atSupply =
+    probes.some((probe) => terminalsIn(probe).some((t) => isAt(t, 'supply'))) ||
+    (measurement.quantity === 'phase-sequence' && measurement.at === 'supply');
+  if (atSupply && world.plant.cover === 'closed')
+    return {
+      quantity: measurement.quantity,
+      refused: 'cover closed',
+      details: 'between' in measurement ? between(measurement.between) : {},
+    };
   const truth = reach(world, measurement);
   const fused = measurement.quantity === 'continuity' || measurement.quantity === 'insulation';
   if (fused && 'refused' in truth) happen(world, 'instrument fuse opened');
@@ -38,7 +44,7 @@ const between = (probes: readonly [Probe, Probe]): Details => ({
 function reach(world: World, m: Measurement): Truth {
   switch (m.quantity) {
     case 'continuity':
-      return continuity(leadsOn(world, ...m.between), between(m.between));
+      return continuity(leadsOn(world, ...m.between), world.plant.leadsNulled, between(m.between));
     case 'insulation':
       return insulation(leadsOn(world, ...m.between), m.volts, { ...between(m.between), volts: m.volts });
     case 'voltage':
@@ -50,6 +56,10 @@ function reach(world: World, m: Measurement): Truth {
       });
     case 'coding':
       return coding(leadsOn(world, 'outlet.PP', 'outlet.PE'), between(['outlet.PP', 'outlet.PE']));
+    case 'electrode':
+      return electrode(world);
+    case 'phase-sequence':
+      return phaseSequence(world, m.at);
     case 'loop':
       return loop(
         world,

@@ -3,7 +3,7 @@
  * a terminal exists on this site is checked where the site is known.
  */
 import * as v from 'valibot';
-import { LINES } from '../laws/conductors.ts';
+import { LINES, LIVES } from '../laws/conductors.ts';
 import { CABLE_CODINGS } from '../laws/proximity.ts';
 import { LOOP_CURRENTS } from './instruments/loopTester.ts';
 import { OPENINGS, type Opening } from './instruments/openingTimer.ts';
@@ -46,6 +46,12 @@ const measurement = v.variant('quantity', [
   }),
   v.strictObject({ op: v.literal('measure'), quantity: v.literal('pilot') }),
   v.strictObject({ op: v.literal('measure'), quantity: v.literal('coding') }),
+  v.strictObject({ op: v.literal('measure'), quantity: v.literal('electrode') }),
+  v.strictObject({
+    op: v.literal('measure'),
+    quantity: v.literal('phase-sequence'),
+    at: v.picklist(PLACES),
+  }),
   v.strictObject({
     op: v.literal('measure'),
     quantity: v.literal('loop'),
@@ -70,6 +76,10 @@ const measurement = v.variant('quantity', [
   }),
 ]);
 
+/** Buttons that the contract's `press` knows; `reset` is an operation of its own. */
+export const PRESSABLE = ['residual-test', 'stop', 'emergency', 'authorise', 'override-delay'] as const;
+
+const load = v.strictObject({ line: v.picklist(LINES), power: number(0, 100_000) });
 const leakage = v.strictObject({ ac: number(0, 1), dc: number(-0.1, 0.1), line: v.picklist(LINES) });
 
 const plainOperations = v.variant('op', [
@@ -84,7 +94,7 @@ const plainOperations = v.variant('op', [
   v.strictObject({ op: v.literal('close-cover') }),
   v.strictObject({ op: v.literal('check-instruments') }),
   v.strictObject({ op: v.literal('discharge') }),
-  v.strictObject({ op: v.literal('null-leads') }),
+  v.strictObject({ op: v.literal('null-leads'), on: v.optional(v.boolean(), true) }),
   v.strictObject({
     op: v.literal('prove-dead'),
     at: v.picklist(PLACES),
@@ -107,7 +117,18 @@ const plainOperations = v.variant('op', [
   }),
   v.strictObject({ op: v.literal('wait'), seconds: number(0, 86_400) }),
   v.strictObject({ op: v.literal('pull-plug') }),
-  v.strictObject({ op: v.literal('press'), button: v.picklist(['authorise', 'override-delay']) }),
+  v.strictObject({ op: v.literal('press'), button: v.picklist(PRESSABLE) }),
+  v.strictObject({
+    op: v.literal('supply'),
+    pen: v.optional(v.picklist(['sound', 'open'])),
+    voltage: v.optional(number(100, 300)),
+    missing: v.optional(v.nullable(v.picklist(LIVES))),
+    neighbours: v.optional(v.pipe(v.array(load), v.maxLength(20))),
+    loadLimit: v.optional(v.nullable(number(0, 80))),
+  }),
+  v.strictObject({ op: v.literal('guard') }),
+  v.strictObject({ op: v.literal('inspect') }),
+  v.strictObject({ op: v.literal('flex-cable'), on: v.optional(v.boolean(), true) }),
   v.strictObject({ op: v.literal('reset'), what: v.picklist(['unit', 'supply', 'upstream']) }),
   v.strictObject({ op: v.literal('stop'), why: v.pipe(v.string(), v.maxLength(500)) }),
 ]);

@@ -4,6 +4,7 @@
  */
 import type { Seconds } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
+import type { Found } from '../site/part.ts';
 import { pairsOf } from '../site/part.ts';
 import { livesOf } from '../site/site.ts';
 import type { Indicator } from '../unit/unitChart.ts';
@@ -54,6 +55,8 @@ export interface Outcome {
   readonly unsafe: readonly UnsafeAct[];
   /** Why nothing was done, where the bench did not allow it. */
   readonly refused: string | null;
+  /** What an inspection found that should not be there, or is missing. */
+  readonly found: readonly Found[];
 }
 
 export function perform(world: World, operation: Operation): Outcome {
@@ -61,7 +64,7 @@ export function perform(world: World, operation: Operation): Outcome {
   const key = String(world.operations);
   world.happenings = [];
   const unsafe = unsafeIn(world, operation);
-  const { readings, refused } = act(world, operation, key);
+  const { readings, refused, found } = act(world, operation, key);
   if (!PASSIVE.includes(operation.op) || changesState(operation)) world.changedAt = world.timeline.now;
   return {
     readings,
@@ -69,6 +72,7 @@ export function perform(world: World, operation: Operation): Outcome {
     events: world.happenings.map(({ at, what }) => ({ at: seconds(at), what })),
     unsafe,
     refused,
+    found,
   };
 }
 
@@ -87,9 +91,11 @@ export function look(world: World): Seen {
 interface Done {
   readonly readings: readonly Reading[];
   readonly refused: string | null;
+  readonly found: readonly Found[];
 }
-const DONE: Done = { readings: [], refused: null };
-const refuse = (refused: string): Done => ({ readings: [], refused });
+const DONE: Done = { readings: [], refused: null, found: [] };
+const refuse = (refused: string): Done => ({ ...DONE, refused });
+const shows = (...readings: readonly Reading[]): Done => ({ ...DONE, readings });
 
 function act(world: World, operation: Operation, key: string): Done {
   switch (operation.op) {
@@ -103,10 +109,10 @@ function act(world: World, operation: Operation, key: string): Done {
       return set(world, { cover: 'closed' });
     case 'check-instruments':
       return wait(world, DURATIONS['check-instruments']);
-    // Nothing stored outlasts switching off in this model, and leads always come nulled: said here so that a
-    // procedure may name both steps.
+    // Nothing stored outlasts switching off in this model, and a guarded area changes nothing electrical: said here
+    // so that a procedure may name these steps.
     case 'discharge':
-    case 'null-leads':
+    case 'guard':
     case 'stop':
       return DONE;
     case 'prove-dead':
@@ -124,16 +130,23 @@ function act(world: World, operation: Operation, key: string): Done {
     case 'pull-plug':
       return setVehicle(world, { op: 'vehicle', plugged: false });
     case 'press':
-      send(world, { type: 'button', button: operation.button });
-      settle(world);
-      return wait(world, DURATIONS.press);
+      return press(world, operation.button);
+    case 'inspect':
+      return { ...DONE, found: world.installation.visible };
+    case 'flex-cable':
+      return set(world, { flexed: operation.on });
+    case 'null-leads':
+      world.plant = { ...world.plant, leadsNulled: operation.on };
+      return DONE;
+    case 'supply':
+      return disturb(world, operation);
     case 'reset':
       return reset(world, operation.what);
     case 'measure': {
       const reading = shown(measure(world, operation), key, seconds(world.timeline.now), world.draw);
       world.knowledge = learn(world, operation, reading);
       if (!['residual', 'opening-time'].includes(operation.quantity)) pass(world, DURATIONS.measure);
-      return { readings: [reading], refused: null };
+      return shows(reading);
     }
   }
 }
@@ -141,6 +154,9 @@ function act(world: World, operation: Operation, key: string): Done {
 type OperationNamed<N extends Operation['op']> = Extract<Operation, { op: N }>;
 
 function set(world: World, change: Parameters<typeof move>[1]): Done {
+  const { plant } = world;
+  const same = (Object.keys(change) as (keyof typeof change)[]).every((key) => change[key] === plant[key]);
+  if (same) return DONE;
   move(world, change);
   settle(world);
   return DONE;
@@ -183,7 +199,7 @@ function proveDead(world: World, { at, tool }: OperationNamed<'prove-dead'>, key
     world.knowledge = { ...world.knowledge, provedDead };
   }
   pass(world, DURATIONS['prove-dead']);
-  return { readings, refused: outOfReach ? 'cover closed' : null };
+  return { ...shows(...readings), refused: outOfReach ? 'cover closed' : null };
 }
 
 /** A detector that shows less than this calls it dead, V. A design choice: under the lowest step of a two-pole detector (12 V, common practice, no source). */
@@ -218,6 +234,25 @@ function setVehicle(world: World, { op: _, ...settings }: OperationNamed<'vehicl
     standIn: { ...standIn, ...named, ...(heldFast ? { plugged: true } : {}) },
   });
   return heldFast ? refuse('the plug is held') : done;
+}
+
+/** The test button is a resistor across the sensor while it is held down; the others are signals to the control. */
+function press(world: World, button: OperationNamed<'press'>['button']): Done {
+  if (button !== 'residual-test') {
+    send(world, { type: 'button', button });
+    settle(world);
+    return wait(world, DURATIONS.press);
+  }
+  set(world, { testButton: true });
+  pass(world, DURATIONS.press);
+  return set(world, { testButton: false });
+}
+
+function disturb(world: World, { op: _, loadLimit, ...settings }: OperationNamed<'supply'>): Done {
+  const named = Object.fromEntries(
+    Object.entries({ ...settings, loadLimit }).filter(([, value]) => value !== undefined),
+  );
+  return set(world, named);
 }
 
 function reset(world: World, what: OperationNamed<'reset'>['what']): Done {

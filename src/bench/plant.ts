@@ -5,10 +5,10 @@
 import type { Line, Live } from '../laws/conductors.ts';
 import { LIVES } from '../laws/conductors.ts';
 import { codingResistance } from '../laws/proximity.ts';
-import type { Amps, Duty, Ohms } from '../laws/quantities.ts';
+import type { Amps, Duty, Ohms, Volts } from '../laws/quantities.ts';
 import type { Part } from '../site/part.ts';
-import type { Site } from '../site/site.ts';
-import { linesOf } from '../site/site.ts';
+import type { Load, Site } from '../site/site.ts';
+import { linesOf, loadResistance } from '../site/site.ts';
 import type { UnitDesign } from '../unit/design.ts';
 import type { Commands } from '../unit/unitChart.ts';
 import type { StandIn } from './standIn.ts';
@@ -48,12 +48,25 @@ export interface Plant {
   readonly removed: readonly Removable[];
   /** Temporary links at the origin, by line, to PE. */
   readonly links: readonly Line[];
+  /** The PE pole of an open-PEN measure, held mechanically. */
+  readonly earthPole: 'closed' | 'open';
   readonly pen: 'sound' | 'open';
+  /** The source's no-load voltage, V. */
+  readonly voltage: Volts;
+  /** A conductor that the supply has lost. */
+  readonly missing: Live | null;
+  readonly neighbours: readonly Load[];
+  /** What the site's load management leaves for the unit, A. */
+  readonly loadLimit: Amps | null;
+  readonly testButton: boolean;
+  /** The outlet's cable is being bent. */
+  readonly flexed: boolean;
+  readonly leadsNulled: boolean;
   readonly standIn: StandIn;
   readonly test: TestCurrent | null;
 }
 
-export const plantAtRest = (design: UnitDesign): Plant => ({
+export const plantAtRest = (site: Site, design: UnitDesign): Plant => ({
   isolated: [],
   locked: false,
   breaker: 'closed',
@@ -68,7 +81,15 @@ export const plantAtRest = (design: UnitDesign): Plant => ({
   cover: 'closed',
   removed: [],
   links: [],
+  earthPole: 'closed',
   pen: 'sound',
+  voltage: site.voltage,
+  missing: null,
+  neighbours: site.neighbours,
+  loadLimit: design.sheet.loadLimit,
+  testButton: false,
+  flexed: false,
+  leadsNulled: true,
   standIn: unpluggedStandIn(design.sheet.cable.coding),
   test: null,
 });
@@ -101,6 +122,7 @@ export function contactsOf(plant: Plant, site: Site, design: UnitDesign): Readon
   const { breaker, residualDevice } = site.circuit;
   const opened = new Set<Live>([
     ...plant.isolated,
+    ...(plant.missing === null ? [] : [plant.missing]),
     ...(plant.breaker === 'tripped' ? polesOpenedBy(site, breaker.poles) : []),
     ...(plant.upstream === 'tripped' && residualDevice ? polesOpenedBy(site, residualDevice.poles) : []),
   ]);
@@ -110,7 +132,9 @@ export function contactsOf(plant: Plant, site: Site, design: UnitDesign): Readon
     pen: plant.pen === 'sound',
     'earthing-conductor': !plant.removed.includes('earthing-conductor'),
     electrode: !plant.removed.includes('electrode'),
-    'open-pen': true,
+    'open-pen': plant.earthPole === 'closed',
+    'test-button': plant.testButton,
+    unflexed: !plant.flexed,
     cable: plant.standIn.plugged,
     coding: plant.standIn.plugged && plant.standIn.coding !== null,
   };
@@ -131,6 +155,11 @@ export function settingOf(part: Part, plant: Plant): Ohms | undefined {
   if (part.id.startsWith('standin.leakage.')) {
     const { leakage } = standIn;
     return standIn.plugged && leakage?.line === part.id.slice(-2) ? 230 / leakage.ac : Infinity;
+  }
+  if (part.id.startsWith('neighbour.')) {
+    const line = part.id.slice(-2);
+    const power = plant.neighbours.reduce((sum, load) => sum + (load.line === line ? load.power : 0), 0);
+    return loadResistance(power);
   }
   if (part.id.startsWith('test.')) {
     return test !== null && part.id === `test.${test.line}-${test.to}` && test.resistance !== null

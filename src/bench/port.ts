@@ -3,12 +3,13 @@
  * instrument would call it live.
  */
 
+import type { Live } from '../laws/conductors.ts';
 import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
 import type { Seen } from '../network/port.ts';
 import { seenFrom } from '../network/port.ts';
 import type { Phasor, Port } from '../network/potentials.ts';
 import type { Part } from '../site/part.ts';
-import type { Probe, Terminal } from './terminals.ts';
+import type { Place, Probe, Terminal } from './terminals.ts';
 import { terminalsIn } from './terminals.ts';
 import type { Solution } from './wiring.ts';
 import { solve, wire } from './wiring.ts';
@@ -36,6 +37,10 @@ function nodeOf(world: World, terminal: Terminal): string {
   const socketBare = world.installation.design.sheet.outlet === 'socket' && !world.plant.standIn.plugged;
   return `${socketBare ? 'socket' : 'end'}.${conductor}`;
 }
+
+/** The node of one conductor at a place, as `nodeOf`. */
+export const nodeAtPlace = (world: World, place: Place, conductor: Live): string =>
+  nodeOf(world, `${place}.${conductor}`);
 
 /** Where two probes touch. Joining terminals changes the network, so it is wired anew for this measurement. */
 export function leadsOn(world: World, a: Probe, b: Probe): Leads {

@@ -19,9 +19,11 @@ export const QUANTITIES = [
   'loop',
   'residual',
   'opening-time',
+  'electrode',
+  'phase-sequence',
 ] as const;
 export type Quantity = (typeof QUANTITIES)[number];
-export type Unit = 'Ω' | 'V' | 'A' | 's';
+export type Unit = 'Ω' | 'V' | 'A' | 's' | '';
 
 export const UNITS: Readonly<Record<Quantity, Unit>> = {
   continuity: 'Ω',
@@ -32,6 +34,8 @@ export const UNITS: Readonly<Record<Quantity, Unit>> = {
   loop: 'Ω',
   residual: 'A',
   'opening-time': 's',
+  electrode: 'Ω',
+  'phase-sequence': '',
 };
 
 export const TRIPPED_WHAT = ['unit', 'upstream', 'both', 'breaker', 'none'] as const;
@@ -53,6 +57,7 @@ export interface Details {
   readonly waveform?: string;
   readonly mode?: string;
   readonly of?: string;
+  readonly place?: string;
   readonly tripAmps?: Amps | null;
   readonly tripMs?: number | null;
   readonly trippedWhat?: TrippedWhat;
@@ -114,6 +119,7 @@ const SCALES = {
   voltage: { gain: 0.01, digits: 1, spans: [{ to: 700, step: 1 }] },
   pilot: { gain: 0, digits: 0.05, spans: [{ to: 30, step: 0.01 }], signed: true },
   loop: { gain: 0.05, digits: 0.03, spans: OHMS },
+  electrode: { gain: 0.05, digits: 0.5, spans: OHMS },
   time: { gain: 0, digits: 0.002, spans: [{ to: 5, step: 0.001 }] },
 } as const satisfies Record<string, Scale>;
 
@@ -158,6 +164,7 @@ export function shown(truth: Truth, key: string, at: Seconds, draw: Draw): Readi
   if ('refused' in truth)
     return { ...frame, value: null, uncertainty: null, qualifier: 'unable', reason: truth.refused };
   if (quantity === 'residual') return shownResidual(truth.value, details, frame, key, draw);
+  if (quantity === 'phase-sequence') return { ...frame, value: truth.value, uncertainty: 0, qualifier: null };
   if (quantity === 'pilot') return shownPilot(details, frame, key, draw);
   const scale: Scale = quantity === 'opening-time' ? SCALES.time : SCALES[quantity];
   const over = Math.abs(truth.value) >= (scale.spans.at(-1) as Span).to;

@@ -21,6 +21,8 @@ import type { World } from './world.ts';
 import { happen, mainsAcross, portOf } from './world.ts';
 
 const MOST_ROUNDS = 8;
+/** How much later than the live poles the PE pole opens, s. A design choice. */
+const EARTH_LAST: Seconds = 0.03;
 
 export class Unsettled extends Error {
   constructor(at: Microseconds) {
@@ -79,6 +81,12 @@ function obey(world: World, commands: Commands): void {
     const delay = commands.coil ? timing.closing : timing.opening;
     timeline.at(timeline.now + microseconds(delay), 'plant', () => moveContactor(world, commands.coil));
   }
+  if (commands.earthPole !== null && commands.earthPole !== (plant.earthPole === 'closed')) {
+    const earthPole = commands.earthPole ? 'closed' : 'open';
+    // Last to open and first to close: live conductors are never supplied without PE.
+    const delay = commands.earthPole ? 0.001 : timing.opening + EARTH_LAST;
+    timeline.at(timeline.now + microseconds(delay), 'plant', () => moveEarthPole(world, earthPole));
+  }
   if (commands.lock !== null && commands.lock !== plant.lockDriven) {
     world.plant = { ...world.plant, lockDriven: commands.lock };
     const wanted = commands.lock;
@@ -95,6 +103,11 @@ function moveContactor(world: World, closed: boolean): void {
   if (contactor === world.plant.contactor) return;
   happen(world, closed ? 'contactor closed' : 'contactor opened');
   move(world, { contactor });
+}
+
+function moveEarthPole(world: World, earthPole: 'closed' | 'open'): void {
+  if (earthPole === world.plant.earthPole) return;
+  move(world, { earthPole });
 }
 
 function moveLock(world: World, held: boolean): void {
@@ -143,6 +156,12 @@ function atTheUnit(world: World): AtTheUnit {
     ),
     // A tether has no plug at the unit: only a socket-outlet can feel one.
     plug: design.sheet.outlet === 'socket' ? plugPosition(world.plant) : 'out',
+    earth:
+      design.sheet.openPen === 'earth-sensing' || design.sheet.openPen === 'other'
+        ? mainsAcross(world, 'supply.PE', 'sensing')
+        : 0,
+    peak: world.isPeak(),
+    limit: world.plant.loadLimit,
   };
 }
 

@@ -111,11 +111,12 @@ export function emfsOf(wiring: Wiring, installation: Parts, plant: Plant): reado
     plant.pilot === 'oscillating'
       ? { high: design.pilot.positive, low: design.pilot.negative }
       : { high: high[plant.pilot], low: high[plant.pilot] };
+  const share = plant.voltage / installation.site.voltage;
   const proximity = plant.pilot === 'unpowered' ? 0 : PROXIMITY_SOURCE.volts;
   return [
     ...installation.sources.map(({ part, mains }) => ({
       branch: wiring.branchOf(part),
-      mains,
+      mains: { re: mains.re * share, im: mains.im * share },
       high: 0,
       low: 0,
     })),

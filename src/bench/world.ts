@@ -42,6 +42,8 @@ export interface World {
   readonly upstreamPickup: Amps;
   plant: Plant;
   solution: Solution;
+  /** Whether the default charging hours forbid charging now. */
+  readonly isPeak: () => boolean;
   indicator: Indicator;
   powered: boolean;
   lastSent: Sensed | null;

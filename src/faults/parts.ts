@@ -2,7 +2,7 @@
  * Everything physical about one installation before it is assembled: what a fault may change. The site and the
  * sheet say what was meant; design and parts say what is really there.
  */
-import type { OneWayPart, Part, Source } from '../site/part.ts';
+import type { Found, OneWayPart, Part, Source } from '../site/part.ts';
 import type { Site } from '../site/site.ts';
 import { siteParts, siteSources } from '../site/site.ts';
 import type { UnitDesign } from '../unit/design.ts';
@@ -14,6 +14,8 @@ export interface Parts {
   readonly parts: readonly Part[];
   readonly sources: readonly Source[];
   readonly oneWays: readonly OneWayPart[];
+  /** What can be seen to be wrong, by looking. */
+  readonly visible: readonly Found[];
 }
 
 /** The installation as it was meant. */
@@ -23,6 +25,7 @@ export const soundParts = (site: Site, design: UnitDesign): Parts => ({
   parts: [...siteParts(site), ...unitParts(design, site.phases)],
   sources: siteSources(site),
   oneWays: unitOneWays(design, site.phases),
+  visible: [],
 });
 
 /** The same installation with one part altered. Throws when there is no such part: a slip in the catalogue. */

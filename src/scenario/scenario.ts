@@ -150,7 +150,7 @@ export function soundPartsOf(scenario: Scenario): Parts {
 
 /** The bench as the trainee finds it; with other faults than its own, or none, for a twin. */
 export const benchOf = (scenario: Scenario, faults: readonly FaultChoice[] = scenario.faults): World =>
-  assemble(withFaults(soundPartsOf(scenario), faults), scenario.seed);
+  assemble(withFaults(soundPartsOf(scenario), faults), scenario.seed, scenario.clock);
 
 /** Test actions that the scenario allows and its papers give anything to test for, in order. */
 export function allowedActions(scenario: Scenario): readonly TestAction[] {

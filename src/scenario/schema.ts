@@ -9,7 +9,14 @@ import { BREAKER_TYPES } from '../laws/overcurrent.ts';
 import { CABLE_CODINGS } from '../laws/proximity.ts';
 import { DELAYS, DEVICE_TYPES } from '../laws/residualLimits.ts';
 import { EARTHINGS } from '../site/site.ts';
-import { CLEARINGS, DIODE_CHECKS, LATCH_REASONS, OPEN_PEN_KINDS, PERMISSIONS } from '../unit/design.ts';
+import {
+  CLEARINGS,
+  DIODE_CHECKS,
+  LATCH_REASONS,
+  OPEN_PEN_KINDS,
+  PERMISSIONS,
+  SCHEDULES,
+} from '../unit/design.ts';
 
 const number = (least: number, greatest: number) =>
   v.pipe(v.number(), v.minValue(least), v.maxValue(greatest));
@@ -76,7 +83,7 @@ const unitCommon = {
   startDelay: v.optional(number(0, 1800), 0),
   permission: v.optional(v.picklist(PERMISSIONS), 'open'),
   loadLimit: nullable(number(0, 80)),
-  schedule: v.optional(v.null(), null),
+  schedule: nullable(v.picklist(SCHEDULES)),
   holdInB: v.optional(v.boolean(), true),
   diodeCheck: v.optional(v.picklist(DIODE_CHECKS), 'before-closing'),
   poleBleed: nullable(number(1000, 10_000_000)),

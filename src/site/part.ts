@@ -38,6 +38,12 @@ export interface OneWayPart {
   readonly drop: Volts;
 }
 
+/** Something that an inspection shows. */
+export interface Found {
+  readonly where: string;
+  readonly what: string;
+}
+
 /** Every pair of the named conductors once, in the order given. */
 export const pairsOf = <T>(items: readonly T[]): readonly (readonly [T, T])[] =>
   items.flatMap((a, i) => items.slice(i + 1).map((b): readonly [T, T] => [a, b]));

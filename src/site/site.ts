@@ -79,7 +79,7 @@ const DIRECTIONS: Record<Line, { re: number; im: number }> = {
   L3: { re: -0.5, im: HALF_ROOT_THREE },
 };
 
-/** Resistance of a load whose power is stated at 230 V, Ω. */
+/** Resistance of a load whose power is stated at 230 V, Ω; no power is no path. */
 export const loadResistance = (power: Watts): Ohms => (230 * 230) / power;
 
 /** Half the loop belongs to the line and half to the return (contract: loopImpedance). On TT the line has half the line–neutral loop. */
@@ -94,7 +94,9 @@ export function siteSources(site: Site): readonly Source[] {
   });
   return [
     ...linesOf(site).map((line) => ({ part: `source.${line}`, mains: emf(line) })),
-    ...site.neighbours.map((load, i) => ({ part: `neighbour.${i}`, mains: emf(load.line) })),
+    ...(site.earthing === 'TN-C-S'
+      ? LINES.map((line) => ({ part: `neighbour.${line}`, mains: emf(line) }))
+      : []),
   ];
 }
 
@@ -119,12 +121,15 @@ function supplyParts(site: Site): readonly Part[] {
       b: 'service.N',
       resistance: loadResistance(load.power),
     })),
-    ...site.neighbours.map((load, i) => ({
-      id: `neighbour.${i}`,
-      a: 'star',
-      b: 'service.N',
-      resistance: loadResistance(load.power),
-    })),
+    // Neighbours behind the same PEN conductor, on any line; their power is a setting.
+    ...(site.earthing === 'TN-C-S'
+      ? LINES.map((line) => ({
+          id: `neighbour.${line}`,
+          a: 'star',
+          b: 'service.N',
+          resistance: Infinity,
+        }))
+      : []),
   ];
 }
 
@@ -137,13 +142,8 @@ function earthingParts(site: Site): readonly Part[] {
     ],
     'TN-C-S': [{ ...conductor, a: 'service.N' }],
     TT: [
-      {
-        id: 'electrode',
-        a: 'earth',
-        b: 'met',
-        resistance: site.electrodeResistance ?? OPEN,
-        contact: 'electrode',
-      },
+      { id: 'electrode', a: 'earth', b: 'clamp', resistance: site.electrodeResistance ?? OPEN },
+      { id: 'electrode.conductor', a: 'clamp', b: 'met', resistance: CONTACT, contact: 'electrode' },
     ],
   };
   return [

@@ -20,6 +20,8 @@ export type DiodeCheck = (typeof DIODE_CHECKS)[number];
 /** What a latched reason waits for: no vehicle, the reset button, a return of supply, or nothing but its cause gone. */
 export const CLEARINGS = ['state-A', 'reset', 'supply', 'self'] as const;
 export type Clearing = (typeof CLEARINGS)[number];
+export const SCHEDULES = ['default-hours'] as const;
+export type Schedule = (typeof SCHEDULES)[number];
 export const LATCH_REASONS = ['E', 'F', 'diode', 'residual', 'direct', 'openPen'] as const;
 export type LatchReason = (typeof LATCH_REASONS)[number];
 
@@ -56,6 +58,8 @@ export interface UnitSheet {
   readonly startDelay: Seconds;
   readonly permission: Permission;
   readonly loadLimit: Amps | null;
+  /** Default charging hours of SI 2021/1467 reg. 10, or none. */
+  readonly schedule: Schedule | null;
   readonly holdInB: boolean;
   readonly diodeCheck: DiodeCheck;
   readonly poleBleed: Ohms | null;
@@ -77,6 +81,8 @@ export interface UnitDesign {
   /** Whether a wrong low half is ever looked at. */
   readonly diodeRule: 'checked' | 'ignored';
   /** Residual currents at which the sensors begin to act, A; Infinity: never. */
+  /** The open-PEN measure: whether it senses, whether it opens the PE pole too. */
+  readonly openPen: { readonly senses: boolean; readonly opensEarth: boolean };
   readonly residualPickup: Amps;
   readonly directPickup: Amps;
   readonly timing: {
@@ -85,6 +91,12 @@ export interface UnitDesign {
     readonly closing: Seconds;
     readonly opening: Seconds;
     readonly lock: Seconds;
+    /** How long the open-PEN measure sees its limit passed before it opens. */
+    readonly openPen: Seconds;
+    /** How soon a changed limit is followed. */
+    readonly limit: Seconds;
+    /** How long supply goes on after a normal stop that the vehicle ignores. */
+    readonly stop: Seconds;
   };
   /** Random start delay as a share (0–1) of the sheet's longest; a new share is drawn for each session. */
   readonly delayShare: (session: number) => number;
@@ -98,7 +110,7 @@ const between = (share: number, low: number, high: number): number => low + shar
 /**
  * A sound unit to the sheet. Spreads are trade judgement (common practice, no source) kept inside the published
  * limits: levels ±1 % against ±5 % (IEC 61851-1:2017 Table A.2), frequency ±0.3 % against ±0.5 % (A.4.4),
- * 20–26 mA a.c. for a 30 mA device (IEC 61008-1: 15–30 mA), 3.8–5.2 mA d.c. (IEC 62955 9.9.2.1: 3–6 mA),
+ * openings of an open-PEN measure between its 4 s allowance and 5 s (BS 7671 722.411.4.1), 20–26 mA a.c. for a 30 mA device (IEC 61008-1: 15–30 mA), 3.8–5.2 mA d.c. (IEC 62955 9.9.2.1: 3–6 mA),
  * opening in 60 ms at most against 100 ms (Table A.6).
  */
 export function soundDesign(sheet: UnitSheet, draw: Draw): UnitDesign {
@@ -114,6 +126,7 @@ export function soundDesign(sheet: UnitSheet, draw: Draw): UnitDesign {
     poles: { L1: { welded: false }, L2: { welded: false }, L3: { welded: false }, N: { welded: false } },
     weldCheck: 'linked-contact',
     diodeRule: 'checked',
+    openPen: { senses: true, opensEarth: true },
     residualPickup: rated * between(draw('residual pick-up'), 0.67, 0.87),
     directPickup: between(draw('direct pick-up'), 0.0038, 0.0052),
     timing: {
@@ -122,6 +135,9 @@ export function soundDesign(sheet: UnitSheet, draw: Draw): UnitDesign {
       closing: between(draw('closing'), 0.015, 0.025),
       opening: between(draw('opening'), 0.01, 0.02),
       lock: between(draw('lock'), 0.3, 0.5),
+      openPen: between(draw('open PEN'), 4.1, 4.6),
+      limit: between(draw('limit'), 1, 4),
+      stop: between(draw('stop'), 6.2, 8),
     },
     delayShare: (session) => draw(`start delay ${session}`),
   };

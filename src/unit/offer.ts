@@ -10,8 +10,12 @@ import type { UnitSheet } from './design.ts';
 const LEAST_OFFER: Amps = 6;
 
 /** A; 0 where nothing may be offered (no valid coding at a socket-outlet, or under 6 A left). */
-export function offeredCurrent(sheet: UnitSheet, proximity: CableCoding | 'none' | 'invalid'): Amps {
+export function offeredCurrent(
+  sheet: UnitSheet,
+  proximity: CableCoding | 'none' | 'invalid',
+  limit: Amps | null,
+): Amps {
   const cable = sheet.outlet === 'tethered' ? Infinity : typeof proximity === 'number' ? proximity : 0;
-  const offer = Math.min(sheet.ratedCurrent, sheet.setCurrent, sheet.loadLimit ?? Infinity, cable);
+  const offer = Math.min(sheet.ratedCurrent, sheet.setCurrent, limit ?? Infinity, cable);
   return offer < LEAST_OFFER ? 0 : offer;
 }

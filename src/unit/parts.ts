@@ -16,6 +16,10 @@ import { polesOf } from './design.ts';
 
 /** Pole, terminal or plug contact, Ω: with the rest under the 0.05 Ω that unit and contacts may add. */
 const CONTACT: Ohms = 0.002;
+/** Test button current, times the rating. Common practice, no source: 2 to 3 times. */
+const BUTTON_MULTIPLE = 2.5;
+/** The earth-sensing measure's own electrode, Ω. A design choice. */
+const SENSING_ELECTRODE: Ohms = 200;
 /** Electronics on L1–N: about 5 W. Common practice, no source. */
 const ELECTRONICS: Ohms = 10_000;
 /** Filter from each live conductor to PE: 4.7 nF, 2π·50 Hz·C, with 20 MΩ of bleed; well under 3.5 mA (IEC 61851-1:2017 12.6). */
@@ -33,7 +37,7 @@ export function unitParts(design: UnitDesign, phases: 1 | 3): readonly Part[] {
   const lives = polesOf(phases);
   return [
     ...liveParts(design.sheet, lives),
-    ...protectiveParts(),
+    ...protectiveParts(design.sheet),
     ...pilotParts(design.sheet),
     ...cableParts(design.sheet, lives),
     ...insulationAt('outlet', 'socket', [...lives, 'PE', 'CP', 'PP'], UNIT_INSULATION),
@@ -62,10 +66,25 @@ function liveParts(sheet: UnitSheet, lives: readonly Live[]): readonly Part[] {
       },
     ]),
     { id: 'electronics', a: 'inner.L1', b: 'inner.N', resistance: ELECTRONICS },
+    // The test button leads a current from behind the sensor to before it.
+    ...(sheet.residual.type === null
+      ? []
+      : [
+          {
+            id: 'test-button',
+            a: 'inner.L1',
+            b: 'supply.N',
+            resistance: 230 / (BUTTON_MULTIPLE * (sheet.residual.rated ?? 0.03)),
+            contact: 'test-button',
+          },
+        ]),
   ];
 }
 
-const protectiveParts = (): readonly Part[] => [
+const protectiveParts = (sheet: UnitSheet): readonly Part[] => [
+  ...(sheet.openPen === 'earth-sensing' || sheet.openPen === 'other'
+    ? [{ id: 'sensing.electrode', a: 'earth', b: 'sensing', resistance: SENSING_ELECTRODE }]
+    : []),
   { id: 'unit.PE', a: 'supply.PE', b: 'bar', resistance: CONTACT, contact: 'open-pen' },
   { id: 'case', a: 'bar', b: 'case', resistance: CONTACT },
   { id: 'outlet.PE', a: 'bar', b: 'socket.PE', resistance: CONTACT },

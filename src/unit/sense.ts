@@ -5,7 +5,8 @@
 import type { Line } from '../laws/conductors.ts';
 import type { CableCoding } from '../laws/proximity.ts';
 import { CODING_RANGES, readCoding, UNPLUGGED_ABOVE } from '../laws/proximity.ts';
-import type { Ohms, Volts } from '../laws/quantities.ts';
+import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
+import { OPEN_PEN_WINDOW, TOUCH_LIMIT } from '../laws/supplyLimits.ts';
 import type { UnitDesign } from './design.ts';
 import { PROXIMITY_SOURCE } from './parts.ts';
 import type { PilotBand, Sensed } from './sensed.ts';
@@ -23,6 +24,10 @@ export interface AtTheUnit {
   readonly proximity: Volts;
   readonly anyPoleClosed: boolean;
   readonly plug: 'out' | 'in' | 'held';
+  /** The supply's PE to the measure's own electrode, r.m.s. */
+  readonly earth: Volts;
+  readonly peak: boolean;
+  readonly limit: Amps | null;
 }
 
 /** The electronics run from this voltage up, V. A design choice. */
@@ -55,7 +60,19 @@ export function sense(design: UnitDesign, at: AtTheUnit): Sensed {
     proximity: design.sheet.outlet === 'socket' ? proximityOf(at.proximity) : 'none',
     linkedContact: at.anyPoleClosed ? 'closed' : 'open',
     plug: at.plug,
+    pen: outsidePen(design, at) ? 'outside' : 'within',
+    peak: at.peak,
+    limit: at.limit,
   };
+}
+
+/** What each kind of measure looks at (BS 7671:2018+A2:2022 722.411.4.1): a window on line to neutral, or 70 V to true earth. */
+function outsidePen({ sheet, openPen }: UnitDesign, at: AtTheUnit): boolean {
+  if (!openPen.senses || sheet.openPen === 'none') return false;
+  const volts = at.supply.L1 ?? 0;
+  return sheet.openPen === 'voltage-window'
+    ? volts < OPEN_PEN_WINDOW.least || volts > OPEN_PEN_WINDOW.greatest
+    : at.earth > TOUCH_LIMIT;
 }
 
 function pilotBand(design: UnitDesign, high: Volts): PilotBand {

@@ -4,6 +4,7 @@
  */
 import type { Line } from '../laws/conductors.ts';
 import type { CableCoding } from '../laws/proximity.ts';
+import type { Amps } from '../laws/quantities.ts';
 
 /** Positive peak at the unit's own pilot terminal, in the bands of IEC 61851-1:2017 Table A.4. */
 export const PILOT_BANDS = ['A', 'B', 'C', 'D', 'E', 'invalid', 'F'] as const;
@@ -18,6 +19,12 @@ export interface Sensed {
   readonly proximity: CableCoding | 'none' | 'invalid';
   readonly linkedContact: 'open' | 'closed';
   readonly plug: 'out' | 'in' | 'held';
+  /** What the open-PEN measure watches: inside its limits, or outside. */
+  readonly pen: 'within' | 'outside';
+  /** The default charging hours forbid it now. */
+  readonly peak: boolean;
+  /** What the site's load management leaves for this unit, A per line; null: no limit. */
+  readonly limit: Amps | null;
 }
 
 export const UNPLUGGED: Sensed = {
@@ -28,6 +35,9 @@ export const UNPLUGGED: Sensed = {
   proximity: 'none',
   linkedContact: 'open',
   plug: 'out',
+  pen: 'within',
+  peak: false,
+  limit: null,
 };
 
 export const sameSensed = (x: Sensed, y: Sensed): boolean =>
@@ -37,9 +47,12 @@ export const sameSensed = (x: Sensed, y: Sensed): boolean =>
   x.proximity === y.proximity &&
   x.linkedContact === y.linkedContact &&
   x.plug === y.plug &&
+  x.pen === y.pen &&
+  x.peak === y.peak &&
+  x.limit === y.limit &&
   x.missing.join() === y.missing.join();
 
-export const BUTTONS = ['authorise', 'override-delay', 'reset'] as const;
+export const BUTTONS = ['authorise', 'override-delay', 'stop', 'emergency', 'reset'] as const;
 export type Button = (typeof BUTTONS)[number];
 
 export type UnitEvent =

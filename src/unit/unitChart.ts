@@ -12,7 +12,13 @@ import { UNPLUGGED } from './sensed.ts';
 
 export const unitChart = unitSetup.createMachine({
   id: 'unit',
-  context: ({ input }) => ({ design: input.design, sensed: UNPLUGGED, candidate: 'A', session: 0 }),
+  context: ({ input }) => ({
+    design: input.design,
+    sensed: UNPLUGGED,
+    candidate: 'A',
+    session: 0,
+    limit: input.design.sheet.loadLimit,
+  }),
   initial: 'unpowered',
   options: { maxIterations: 100 },
   states: {
@@ -48,6 +54,7 @@ export const INDICATORS = [
   'waiting',
   'preparing',
   'charging',
+  'stopped',
   'tripped',
   'fault',
 ] as const;
@@ -60,10 +67,12 @@ export interface Commands {
   readonly duty: Duty;
   /** Null: the lock motor is left as it is (no power). */
   readonly lock: boolean | null;
+  /** The PE pole of an open-PEN measure; null: left as it is. */
+  readonly earthPole: boolean | null;
   readonly indicator: Indicator;
 }
 
-const NO_POWER = { coil: false, pilot: 'unpowered', duty: 0, lock: null } as const;
+const NO_POWER = { coil: false, pilot: 'unpowered', duty: 0, lock: null, earthPole: null } as const;
 
 /** What the control drives in these states. */
 export function commandsOf(snapshot: UnitSnapshot): Commands {
@@ -74,17 +83,18 @@ export function commandsOf(snapshot: UnitSnapshot): Commands {
     : snapshot.hasTag('oscillating')
       ? 'oscillating'
       : 'positive';
-  const { design, sensed } = snapshot.context;
+  const { design, sensed, limit } = snapshot.context;
   return {
     coil: snapshot.hasTag('coil driven'),
     pilot,
     duty:
       pilot === 'oscillating'
-        ? dutyForCurrent(offeredCurrent(design.sheet, sensed.proximity))
+        ? dutyForCurrent(offeredCurrent(design.sheet, sensed.proximity, limit))
         : pilot === 'positive'
           ? 1
           : 0,
     lock: snapshot.hasTag('lock driven'),
+    earthPole: !(design.openPen.opensEarth && snapshot.hasTag('earth opened')),
     indicator: indicatorOf(snapshot),
   };
 }
@@ -92,6 +102,7 @@ export function commandsOf(snapshot: UnitSnapshot): Commands {
 function indicatorOf(snapshot: UnitSnapshot): Indicator {
   if (snapshot.hasTag('fault')) return 'fault';
   if (snapshot.hasTag('residual tripped') || snapshot.hasTag('direct tripped')) return 'tripped';
+  if (snapshot.hasTag('stopped')) return 'stopped';
   if (snapshot.hasTag('charging')) return 'charging';
   if (!snapshot.hasTag('vehicle')) return 'ready';
   if (!snapshot.hasTag('oscillating')) return 'waiting';

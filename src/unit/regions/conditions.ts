@@ -9,21 +9,30 @@ export const inLevel = (...bands: readonly PilotBand[]) => or(bands.map((band) =
 
 export const vehicle = inLevel('B', 'C', 'D');
 
-export const allClear = and([stateIn('#clear'), stateIn('#residual-ready'), stateIn('#direct-ready')]);
+export const allClear = and([
+  stateIn('#clear'),
+  stateIn('#residual-ready'),
+  stateIn('#direct-ready'),
+  not(stateIn('#pen-locked-out')),
+  not(stateIn('#emergency')),
+]);
 
 export const mayOffer = and([
   vehicle,
   allClear,
   stateIn('#permitted'),
+  stateIn('#not-stopped'),
   stateIn('#supply-within'),
   'has something to offer',
 ]);
 
-/** The vehicle asks (C, or D where ventilation is declared) and nothing stands against it: IEC 61851-1:2017 Table A.6 sequence 4, 6.3.1.4. */
-export const maySupply = and([
+/** Supply that stands may stay: the vehicle still asks, and nothing calls for opening at once. */
+export const mayRemain = and([
   or([inLevel('C'), and([inLevel('D'), 'has ventilation'])]),
   allClear,
-  stateIn('#oscillating'),
   stateIn('#supply-within'),
   or([not('has socket'), 'plug held']),
 ]);
+
+/** The vehicle asks (C, or D where ventilation is declared) and nothing stands against it: IEC 61851-1:2017 Table A.6 sequence 4, 6.3.1.4. */
+export const maySupply = and([mayRemain, stateIn('#oscillating')]);

@@ -1,6 +1,6 @@
 /** The contactor as the control drives it, and what it makes of a contact that does not follow. */
-import { and, not } from 'xstate';
-import { maySupply } from './conditions.ts';
+import { and, not, stateIn } from 'xstate';
+import { mayRemain, maySupply } from './conditions.ts';
 import { unitSetup } from './setup.ts';
 
 export const contactor = unitSetup.createStateConfig({
@@ -32,7 +32,20 @@ export const contactor = unitSetup.createStateConfig({
     closed: {
       id: 'contactor-closed',
       tags: ['coil driven', 'charging'],
-      always: { guard: not(maySupply), target: 'opening' },
+      always: [
+        { guard: not(mayRemain), target: 'opening' },
+        { guard: not(stateIn('#oscillating')), target: 'draining' },
+      ],
+    },
+    // The offer was withdrawn: the vehicle has time to stop drawing before supply opens under load
+    // (IEC 61851-1:2017 Table A.6 sequences 9.1 and 10.2).
+    draining: {
+      tags: ['coil driven'],
+      always: [
+        { guard: not(mayRemain), target: 'opening' },
+        { guard: stateIn('#oscillating'), target: 'closed' },
+      ],
+      after: { 'stop patience': 'opening' },
     },
     opening: {
       always: { guard: and(['contactor watched', not('linked contact closed')]), target: 'open' },

@@ -1,5 +1,5 @@
 /** Whether this session may be offered anything: withheld, authorised, or in its random delay. */
-import { assign } from 'xstate';
+import { assign, not } from 'xstate';
 import { inLevel, vehicle } from './conditions.ts';
 import { unitSetup } from './setup.ts';
 
@@ -14,13 +14,23 @@ export const permission = unitSetup.createStateConfig({
       always: [
         { guard: 'permission withheld', target: 'held' },
         { guard: 'permission needed', target: 'notAuthorised' },
-        { target: 'delayed' },
+        { target: 'offHours' },
       ],
     },
     held: { always: { guard: inLevel('A'), target: 'idle' } },
     notAuthorised: {
       always: { guard: inLevel('A'), target: 'idle' },
-      on: { button: { guard: { type: 'pressed', params: { button: 'authorise' } }, target: 'delayed' } },
+      on: { button: { guard: { type: 'pressed', params: { button: 'authorise' } }, target: 'offHours' } },
+    },
+    // SI 2021/1467 reg. 10: outside its default hours, unless overridden.
+    offHours: {
+      always: [
+        { guard: inLevel('A'), target: 'idle' },
+        { guard: not('off hours'), target: 'delayed' },
+      ],
+      on: {
+        button: { guard: { type: 'pressed', params: { button: 'override-delay' } }, target: 'allowed' },
+      },
     },
     // SI 2021/1467 reg. 11: each time supply would start, unless overridden.
     delayed: {

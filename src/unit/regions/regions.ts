@@ -1,10 +1,13 @@
 /** The regions that run side by side while the unit runs, by name. */
 import { contactor } from './contactor.ts';
+import { curtailment } from './curtailment.ts';
 import { level } from './level.ts';
+import { openPen } from './openPen.ts';
 import { oscillation } from './oscillation.ts';
 import { permission } from './permission.ts';
 import { retention } from './retention.ts';
 import { sensing } from './sensing.ts';
+import { stopping } from './stopping.ts';
 import { supervision } from './supervision.ts';
 import { supply } from './supply.ts';
 import { trip } from './trip.ts';
@@ -17,6 +20,9 @@ export const regions = {
   oscillation,
   retention,
   contactor,
+  stopping,
+  openPen,
+  curtailment,
   residual: trip('residual'),
   direct: trip('direct'),
   supervision,

@@ -3,7 +3,7 @@
  * looks at what was sensed before; one region takes new values in, the others see them in the next microstep.
  */
 import { assign, setup } from 'xstate';
-import type { Seconds } from '../../laws/quantities.ts';
+import type { Amps, Seconds } from '../../laws/quantities.ts';
 import type { LatchReason, UnitDesign } from '../design.ts';
 import { offeredCurrent } from '../offer.ts';
 import type { PilotBand, Sensed, UnitEvent } from '../sensed.ts';
@@ -15,6 +15,8 @@ export interface UnitContext {
   readonly candidate: PilotBand;
   /** Sessions since the unit was made: each draws its own random delay. */
   readonly session: number;
+  /** The load limit that is being followed. */
+  readonly limit: Amps | null;
 }
 
 const ms = (s: Seconds): number => s * 1000;
@@ -45,7 +47,9 @@ export type UnitTag =
   | 'residual tripped'
   | 'direct tripped'
   | 'vehicle'
-  | 'asking';
+  | 'asking'
+  | 'stopped'
+  | 'earth opened';
 
 export const unitSetup = setup({
   types: {
@@ -71,9 +75,12 @@ export const unitSetup = setup({
     'plug held': ({ context }) => context.sensed.plug === 'held',
     'holds in B': ({ context }) => context.design.sheet.holdInB,
     'has something to offer': ({ context }) =>
-      offeredCurrent(context.design.sheet, context.sensed.proximity) > 0,
+      offeredCurrent(context.design.sheet, context.sensed.proximity, context.limit) > 0,
     'permission needed': ({ context }) => context.design.sheet.permission === 'authorise',
     'permission withheld': ({ context }) => context.design.sheet.permission === 'held',
+    'off hours': ({ context }) => context.design.sheet.schedule !== null && context.sensed.peak,
+    'limit changed': ({ context }) => context.sensed.limit !== context.limit,
+    'PEN outside': ({ context }) => context.sensed.pen === 'outside',
     'no delay': ({ context }) => context.design.sheet.startDelay === 0,
     pressed: ({ event }, { button }: { button: string }) =>
       event.type === 'button' && event.button === button,
@@ -99,5 +106,8 @@ export const unitSetup = setup({
     'diode patience': ms(DIODE_PATIENCE),
     'restart pause': ms(RESTART_PAUSE),
     'lock patience': ms(LOCK_PATIENCE),
+    'open-PEN time': ({ context }) => ms(context.design.timing.openPen),
+    'limit time': ({ context }) => ms(context.design.timing.limit),
+    'stop patience': ({ context }) => ms(context.design.timing.stop),
   },
 });
