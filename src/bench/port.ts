@@ -31,8 +31,11 @@ const SINGLE = { met: 'met', earth: 'rod', case: 'case' } as const;
  * the socket's contacts, or the far end of a plugged customer's cable.
  */
 function nodeOf(world: World, terminal: Terminal): string {
+  if (terminal === 'earthing')
+    return world.installation.site.earthing === 'TN-C-S' ? 'service.N' : 'service.PE';
   if (terminal in SINGLE) return SINGLE[terminal as keyof typeof SINGLE];
   const [place, conductor] = terminal.split('.');
+  if (place === 'incoming') return `service.${conductor}`;
   if (place !== 'outlet') return terminal;
   const socketBare = world.installation.design.sheet.outlet === 'socket' && !world.plant.standIn.plugged;
   return `${socketBare ? 'socket' : 'end'}.${conductor}`;

@@ -12,12 +12,17 @@ export type Terminal = string;
 /** One terminal, or several joined. */
 export type Probe = Terminal | readonly Terminal[];
 
-/** Every terminal of this site, in the order of the installation. */
+/**
+ * Every terminal of this site, in the order of the installation. `incoming.X` is the live side of the origin, which stays
+ * live when the circuit is isolated; `earthing` is the distributor's earth, as it is with the earthing conductor off.
+ */
 export function terminalsOf(site: Site): readonly Terminal[] {
   const conductors = [...livesOf(site), 'PE'];
   return [
     'earth',
     'met',
+    ...(site.earthing === 'TT' ? [] : ['earthing']),
+    ...livesOf(site).map((x) => `incoming.${x}`),
     ...conductors.map((x) => `origin.${x}`),
     ...conductors.map((x) => `supply.${x}`),
     'case',

@@ -18,7 +18,7 @@ const readingSchema = v.object({
   action: v.nullable(v.string()),
   quantity: v.picklist(QUANTITIES),
   value: v.nullable(v.number()),
-  unit: v.picklist(['Ω', 'V', 'A', 's']),
+  unit: v.picklist(['Ω', 'V', 'A', 's', '']),
   uncertainty: v.nullable(v.number()),
   qualifier: v.nullable(v.picklist(['>', '<', 'unable'])),
   limit: v.optional(v.number()),
@@ -38,6 +38,7 @@ const readingSchema = v.object({
   waveform: v.optional(v.string()),
   mode: v.optional(v.picklist(['fixed', 'ramp'])),
   of: v.optional(v.string()),
+  place: v.optional(v.string()),
   tripAmps: figure,
   tripMs: figure,
   trippedWhat: v.optional(v.picklist(TRIPPED_WHAT)),
@@ -67,6 +68,8 @@ export const playSchema = v.object({
   unsafe: v.array(unsafeSchema),
   /** Operations that the bench did not allow, with the reason. */
   refused: v.array(v.object({ op, reason: v.string() })),
+  /** What an inspection found. */
+  found: v.array(v.object({ op, where: v.string(), what: v.string() })),
   stopped: v.nullable(v.string()),
 });
 
@@ -82,6 +85,7 @@ export function playOutput(steps: readonly PlayedStep[], stopped: string | null)
     refused: steps.flatMap(({ op, outcome }) =>
       outcome.refused === null ? [] : [{ op, reason: outcome.refused }],
     ),
+    found: steps.flatMap(({ op, outcome }) => outcome.found.map((f) => ({ op, ...f }))),
     stopped,
   };
 }

@@ -38,9 +38,20 @@ export interface OneWayPart {
   readonly drop: Volts;
 }
 
+/** Where an inspection looks. */
+export const INSPECTED = [
+  'enclosure',
+  'terminals',
+  'protective devices',
+  'outlet',
+  'cable',
+  'position',
+  'labels',
+] as const;
+
 /** Something that an inspection shows. */
 export interface Found {
-  readonly where: string;
+  readonly where: (typeof INSPECTED)[number];
   readonly what: string;
 }
 

@@ -27,6 +27,7 @@ export interface Sample {
   readonly readings: readonly Reading[];
   readonly seen: Seen;
   readonly events: Outcome['events'];
+  readonly found: Outcome['found'];
 }
 
 export interface Observed {
@@ -44,7 +45,7 @@ export const setUpOf = ({ plant, timeline, changedAt }: World): SetUp => ({
 export function observe(world: World, operation: Operation): { outcome: Outcome; sample: Sample } {
   const before = setUpOf(world);
   const outcome = perform(world, operation);
-  const { readings, seen, events } = outcome;
+  const { readings, seen, events, found } = outcome;
   const setUp = operation.op === 'measure' || operation.op === 'prove-dead' ? before : setUpOf(world);
-  return { outcome, sample: { operation, setUp, readings, seen, events } };
+  return { outcome, sample: { operation, setUp, readings, seen, events, found } };
 }
