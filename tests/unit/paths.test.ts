@@ -49,10 +49,16 @@ const NAMED = leavesOf(unitChart.root, '').map((name) => name.replace('powered.r
 
 /** Passed through within one event: permission is asked for and answered at once. */
 const NEVER_RESTED_IN = ['permission.asked'];
-/** Moves in a row. */
-const DEEPEST = 6;
-/** Configurations of one sheet that are looked at. */
-const MOST = 500;
+/** Ways that all searches begin with: nothing plugged in, plugged in, asking, supplying. */
+const BEGINNINGS = [
+  [],
+  ['B', 'low half sound', 'wait 25 ms'],
+  ['B', 'plug held', 'authorise', 'override', 'C', 'wait 0.7 s'],
+  ['B', 'plug held', 'authorise', 'override', 'C', 'wait 0.7 s', 'contact closed'],
+];
+/** Moves in a row after that, and configurations of one sheet that are looked at. */
+const DEEPEST = 4;
+const MOST = 900;
 
 const replay = (sheet: (typeof SHEETS)[number], path: readonly Move[]): Rig => {
   const unit = running({ ...sheet, startUp: 1 }, { follows: false });
@@ -77,7 +83,9 @@ function complaint(unit: Rig): string | null {
 
 function search(sheet: (typeof SHEETS)[number], reached: Set<string>): readonly string[] {
   const seen = new Set<string>();
-  let frontier: (readonly Move[])[] = [[]];
+  let frontier: readonly (readonly Move[])[] = BEGINNINGS.map((names) =>
+    names.map((name) => MOVES.find((move) => move[0] === name) as Move),
+  );
   const complaints: string[] = [];
   for (let depth = 0; depth <= DEEPEST && seen.size < MOST; depth++) {
     const next: (readonly Move[])[] = [];
@@ -102,9 +110,5 @@ test('every named state is reached, and no coil is driven without its conditions
 }, () => {
   const reached = new Set<string>();
   expect(SHEETS.flatMap((sheet) => search(sheet, reached))).toEqual([]);
-  console.log(
-    NAMED.filter((n) => !reached.has(n)),
-    performance.now() - t,
-  );
   expect([...reached].sort()).toEqual(NAMED.filter((name) => !NEVER_RESTED_IN.includes(name)).sort());
 });
