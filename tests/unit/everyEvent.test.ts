@@ -1,0 +1,292 @@
+/**
+ * Every named state of the main regions against every event: where it goes, and that nothing happens everywhere else.
+ * An event is given 25 ms, one debounce of 20 ms and a little; longer delays are in timing.test.ts.
+ */
+import { describe, expect, test } from 'vitest';
+import type { PilotBand } from '../../src/unit/sensed.ts';
+import { PILOT_BANDS } from '../../src/unit/sensed.ts';
+import { charging, plugIn, type Rig, rig, running } from './harness.ts';
+
+const SETTLE = 25;
+
+const EVENTS: Readonly<Record<string, (unit: Rig) => void>> = {
+  'power off': (u) => u.power(false),
+  'power on': (u) => u.power(true),
+  ...Object.fromEntries(PILOT_BANDS.map((pilot) => [`pilot ${pilot}`, (u: Rig) => u.sense({ pilot })])),
+  'low half wrong': (u) => u.sense({ lowHalf: 'wrong' }),
+  'low half sound': (u) => u.sense({ lowHalf: 'sound' }),
+  'supply low': (u) => u.sense({ supply: 'low' }),
+  'supply high': (u) => u.sense({ supply: 'high' }),
+  'supply within': (u) => u.sense({ supply: 'within' }),
+  'line missing': (u) => u.sense({ missing: ['L1'] }),
+  'line back': (u) => u.sense({ missing: [] }),
+  'linked contact closed': (u) => u.sense({ linkedContact: 'closed' }),
+  'linked contact open': (u) => u.sense({ linkedContact: 'open' }),
+  'plug held': (u) => u.sense({ plug: 'held' }),
+  'residual trip': (u) => u.trip('residual'),
+  'direct trip': (u) => u.trip('direct'),
+  authorise: (u) => u.press('authorise'),
+  'override-delay': (u) => u.press('override-delay'),
+  reset: (u) => u.press('reset'),
+};
+type Moves = Readonly<Record<string, string>>;
+
+interface Row {
+  readonly region: string;
+  readonly state: string;
+  readonly reach: () => Rig;
+  /** Where events lead; any not named leaves the state as it is. */
+  readonly moves: Moves;
+}
+
+const FREE = { follows: false } as const;
+const to = (target: string, ...events: readonly string[]): Moves =>
+  Object.fromEntries(events.map((event) => [event, target]));
+const pilots = (...bands: readonly PilotBand[]) => bands.map((band) => `pilot ${band}`);
+const NO_SUPPLY = ['supply low', 'supply high', 'line missing'];
+const TRIPS = ['residual trip', 'direct trip'];
+
+const inB = (...how: Parameters<typeof running>): Rig => {
+  const unit = running(...how);
+  plugIn(unit);
+  return unit;
+};
+const after = (unit: Rig, ...steps: readonly ((unit: Rig) => void)[]): Rig => {
+  for (const step of steps) step(unit);
+  return unit;
+};
+const wait = (ms: number) => (unit: Rig) => unit.pass(ms);
+const event = (name: string) => EVENTS[name] as (unit: Rig) => void;
+const closing = () => after(inB({}, FREE), event('pilot C'), wait(600));
+const closed = () => after(closing(), event('linked contact closed'));
+const unpermitted = { permission: 'held' } as const;
+
+const ROWS: readonly Row[] = [
+  { region: '', state: 'unpowered', reach: () => rig(), moves: to('powered.starting', 'power on') },
+  {
+    region: '',
+    state: 'powered.starting',
+    reach: () => after(rig(), event('power on')),
+    moves: to('unpowered', 'power off'),
+  },
+
+  {
+    region: 'supply',
+    state: 'within',
+    reach: () => running(),
+    moves: { ...to('outside', 'supply low', 'supply high'), ...to('missing', 'line missing') },
+  },
+  {
+    region: 'supply',
+    state: 'outside',
+    reach: () => after(running(), event('supply low')),
+    moves: to('within', 'supply within'),
+  },
+  {
+    region: 'supply',
+    state: 'missing',
+    reach: () => after(running(), event('line missing')),
+    moves: to('within', 'line back'),
+  },
+
+  ...PILOT_BANDS.map(
+    (band): Row => ({
+      region: 'level',
+      state: `${band}.held`,
+      reach: () => after(running(), event(`pilot ${band}`), wait(SETTLE)),
+      moves: Object.fromEntries(
+        PILOT_BANDS.filter((x) => x !== band).map((x) => [`pilot ${x}`, `${x}.held`]),
+      ),
+    }),
+  ),
+
+  {
+    region: 'permission',
+    state: 'idle',
+    reach: () => running(),
+    moves: to('allowed', ...pilots('B', 'C', 'D')),
+  },
+  { region: 'permission', state: 'allowed', reach: () => inB(), moves: to('idle', 'pilot A') },
+  { region: 'permission', state: 'held', reach: () => inB(unpermitted), moves: to('idle', 'pilot A') },
+  {
+    region: 'permission',
+    state: 'notAuthorised',
+    reach: () => inB({ permission: 'authorise' }),
+    moves: { ...to('idle', 'pilot A'), ...to('allowed', 'authorise') },
+  },
+  {
+    region: 'permission',
+    state: 'delayed',
+    reach: () => inB({ startDelay: 600 }),
+    moves: { ...to('idle', 'pilot A'), ...to('allowed', 'override-delay') },
+  },
+
+  { region: 'oscillation', state: 'off', reach: () => running(), moves: to('on', ...pilots('B', 'C', 'D')) },
+  {
+    region: 'oscillation',
+    state: 'on',
+    reach: () => inB(),
+    moves: {
+      ...to('off', 'pilot A'),
+      ...to('pausing', ...pilots('E', 'invalid', 'F'), ...NO_SUPPLY, ...TRIPS, 'linked contact closed'),
+    },
+  },
+  {
+    region: 'oscillation',
+    state: 'pausing',
+    reach: () => after(inB(), event('residual trip')),
+    moves: to('off', 'pilot A'),
+  },
+
+  {
+    region: 'retention',
+    state: 'free',
+    reach: () => running({ outlet: 'socket' }, FREE),
+    moves: to('engaging', ...pilots('B', 'C', 'D')),
+  },
+  {
+    region: 'retention',
+    state: 'engaging',
+    reach: () => inB({ outlet: 'socket' }, FREE),
+    moves: {
+      ...to('held', 'plug held'),
+      ...to('free', ...pilots('A', 'E', 'invalid', 'F'), ...TRIPS, 'linked contact closed'),
+    },
+  },
+  {
+    region: 'retention',
+    state: 'held',
+    reach: () => after(inB({ outlet: 'socket' }, FREE), event('plug held')),
+    moves: to('free', ...pilots('A', 'E', 'invalid'), ...TRIPS),
+  },
+  {
+    region: 'retention',
+    state: 'jammed',
+    reach: () => after(inB({ outlet: 'socket' }, FREE), wait(3000)),
+    moves: to('free', 'pilot A'),
+  },
+
+  {
+    region: 'contactor',
+    state: 'open',
+    reach: () => inB({}, FREE),
+    moves: { ...to('checking', 'pilot C'), ...to('failedToOpen', 'linked contact closed') },
+  },
+  {
+    region: 'contactor',
+    state: 'checking',
+    reach: () => after(inB({}, FREE), event('pilot C'), wait(100)),
+    moves: to('open', ...pilots('A', 'B', 'D', 'E', 'invalid', 'F'), ...NO_SUPPLY, ...TRIPS),
+  },
+  {
+    region: 'contactor',
+    state: 'closing',
+    reach: closing,
+    moves: {
+      ...to('closed', 'linked contact closed'),
+      ...to('open', ...pilots('A', 'B', 'D', 'E', 'invalid', 'F'), ...NO_SUPPLY, ...TRIPS),
+    },
+  },
+  {
+    region: 'contactor',
+    state: 'closed',
+    reach: closed,
+    moves: to('opening', ...pilots('A', 'B', 'D', 'E', 'invalid', 'F'), ...NO_SUPPLY, ...TRIPS),
+  },
+  {
+    region: 'contactor',
+    state: 'opening',
+    reach: () => after(closed(), event('pilot B'), wait(SETTLE)),
+    moves: to('open', 'linked contact open'),
+  },
+  {
+    region: 'contactor',
+    state: 'failedToOpen',
+    reach: () => after(closed(), event('pilot B'), wait(600)),
+    moves: to('open', 'linked contact open'),
+  },
+  {
+    region: 'contactor',
+    state: 'failedToClose',
+    reach: () => after(closing(), wait(600)),
+    moves: to('open', 'reset'),
+  },
+
+  { region: 'residual', state: 'ready', reach: () => inB(), moves: to('tripped', 'residual trip') },
+  {
+    region: 'residual',
+    state: 'tripped',
+    reach: () => after(inB(), event('residual trip')),
+    moves: to('ready', 'reset'),
+  },
+  { region: 'direct', state: 'ready', reach: () => inB(), moves: to('tripped', 'direct trip') },
+  {
+    region: 'direct',
+    state: 'tripped',
+    reach: () => after(inB(), event('direct trip')),
+    moves: to('ready', 'reset'),
+  },
+
+  {
+    region: 'supervision',
+    state: 'clear.quiet',
+    reach: () => inB({}, FREE),
+    moves: { ...to('latched.E', ...pilots('E', 'invalid')), ...to('latched.F', 'linked contact closed') },
+  },
+  {
+    region: 'supervision',
+    state: 'clear.suspicious',
+    reach: () => after(inB({}, FREE), event('pilot C'), wait(100), event('low half wrong')),
+    moves: {
+      ...to('clear.quiet', 'low half sound', ...pilots('A', 'B', 'F')),
+      ...to('latched.E', ...pilots('E', 'invalid')),
+    },
+  },
+  {
+    region: 'supervision',
+    state: 'latched.E',
+    reach: () => after(inB(), event('pilot E'), wait(SETTLE)),
+    moves: to('clear.quiet', 'pilot A'),
+  },
+  {
+    region: 'supervision',
+    state: 'latched.diode',
+    reach: () =>
+      after(inB({}, FREE), event('pilot C'), event('low half wrong'), wait(300), (u) =>
+        u.sense({ lowHalf: 'none' }),
+      ),
+    moves: to('clear.quiet', 'reset'),
+  },
+  {
+    region: 'supervision',
+    state: 'latched.F',
+    reach: () => after(closing(), wait(600)),
+    moves: to('clear.quiet', 'reset'),
+  },
+];
+
+/** The state of a region, or of the whole unit where it does not run. */
+const stateIn = (unit: Rig, region: string): string => {
+  const states = unit.states();
+  if (states.length === 1) return states[0] as string;
+  return states.find((state) => state.startsWith(`${region}.`))?.slice(region.length + 1) ?? 'none';
+};
+
+describe.each(ROWS)('$region $state', ({ region, state, reach, moves }) => {
+  test('is reached', () => {
+    expect(stateIn(reach(), region)).toBe(state);
+  });
+
+  test.each(Object.keys(EVENTS))('%s', (name) => {
+    const unit = reach();
+    event(name)(unit);
+    unit.pass(SETTLE);
+    const next = region !== '' && name === 'power off' ? 'unpowered' : (moves[name] ?? state);
+    expect(stateIn(unit, region)).toBe(next);
+  });
+});
+
+test('a charging unit drives its coil until something stands against it', () => {
+  const unit = charging();
+  expect(unit.commands()).toMatchObject({ coil: true, pilot: 'oscillating', indicator: 'charging' });
+});
