@@ -36,6 +36,7 @@ export const TYPED_UNITS = {
   mA: 1e-3,
   s: 1,
   ms: 1e-3,
+  '': 1,
 } as const;
 export type TypedUnit = keyof typeof TYPED_UNITS;
 

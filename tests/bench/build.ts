@@ -16,6 +16,9 @@ import type { Circuit, Site } from '../../src/site/site.ts';
 import type { UnitDesign, UnitSheet } from '../../src/unit/design.ts';
 import { soundDesign } from '../../src/unit/design.ts';
 
+/** A Tuesday outside the default peak hours. */
+export const MIDDAY = '2026-03-10T12:00';
+
 /** One phase, TN-C-S, 18 m of 6 mm² behind a B40. */
 export const SITE: Site = {
   phases: 1,
@@ -53,6 +56,7 @@ export const SHEET: UnitSheet = {
   startDelay: 0,
   permission: 'open',
   loadLimit: null,
+  schedule: null,
   holdInB: true,
   diodeCheck: 'before-closing',
   poleBleed: null,
@@ -102,7 +106,7 @@ export function benchWith({
 }: Wanted = {}): World {
   const told = toldOnSheet({ ...SHEET, ...sheet }, faults);
   const sound = soundParts(siteOf(site), { ...soundDesign(told, drawer(seed)), ...design });
-  return assemble(parts(withFaults(sound, faults)), seed);
+  return assemble(parts(withFaults(sound, faults)), seed, MIDDAY);
 }
 
 /** Does operations one after another. */

@@ -21,6 +21,9 @@ export const TIMING: UnitDesign['timing'] = {
   closing: 0.02,
   opening: 0.015,
   lock: 0.4,
+  openPen: 4.3,
+  limit: 2,
+  stop: 6.5,
 };
 
 export interface Rig {

@@ -119,6 +119,7 @@ const sheets = fc
   .map(
     ({ setShare, cableLength, area, coding, ...c }): UnitSheet => ({
       ...c,
+      schedule: null,
       setCurrent: Math.max(6, c.ratedCurrent * setShare),
       cable: { length: cableLength, area, coding },
     }),
