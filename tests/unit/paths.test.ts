@@ -25,9 +25,17 @@ const MOVES: readonly Move[] = [
   ['authorise', (u) => u.press('authorise')],
   ['override', (u) => u.press('override-delay')],
   ['reset', (u) => u.press('reset')],
+  ['stop', (u) => u.press('stop')],
+  ['emergency', (u) => u.press('emergency')],
+  ['PEN outside', (u) => u.sense({ pen: 'outside' })],
+  ['PEN within', (u) => u.sense({ pen: 'within' })],
+  ['peak', (u) => u.sense({ peak: true })],
+  ['limit 10 A', (u) => u.sense({ limit: 10 })],
+  ['limit 0 A', (u) => u.sense({ limit: 0 })],
   ['wait 25 ms', (u) => u.pass(25)],
   ['wait 0.7 s', (u) => u.pass(700)],
   ['wait 4 s', (u) => u.pass(4000)],
+  ['wait 7 s', (u) => u.pass(7000)],
   ['power off', (u) => u.power(false)],
   ['power on', (u) => u.power(true)],
 ];
@@ -37,6 +45,7 @@ const SHEETS = [
   { outlet: 'socket', startUp: 1 },
   { permission: 'authorise', startDelay: 60, diodeCheck: 'always' },
   { permission: 'held' },
+  { schedule: 'default-hours', outlet: 'socket' },
 ] as const;
 
 /** Names of the chart's states that hold no others, as the rig says them. */
@@ -55,6 +64,9 @@ const BEGINNINGS = [
   ['B', 'low half sound', 'wait 25 ms'],
   ['B', 'plug held', 'authorise', 'override', 'C', 'wait 0.7 s'],
   ['B', 'plug held', 'authorise', 'override', 'C', 'wait 0.7 s', 'contact closed'],
+  ['PEN outside', 'wait 7 s'],
+  ['peak', 'B', 'wait 25 ms'],
+  ...['D', 'E', 'invalid', 'F'].map((band) => [band, 'wait 25 ms']),
 ];
 /** Moves in a row after that, and configurations of one sheet that are looked at. */
 const DEEPEST = 4;
@@ -74,9 +86,17 @@ const keyOf = (unit: Rig): string => JSON.stringify([unit.states(), unit.actor.g
 function complaint(unit: Rig): string | null {
   const { coil, pilot } = unit.commands();
   if (!coil) return null;
-  const needed = ['supply.within', 'oscillation.on', 'residual.ready', 'direct.ready', 'permission.allowed'];
+  // An offer that was withdrawn leaves the vehicle its time before supply opens under load (Table A.6, 10.2).
+  const draining = unit.is('contactor.draining');
+  const needed = [
+    'supply.within',
+    ...(draining ? [] : ['oscillation.on']),
+    'residual.ready',
+    'direct.ready',
+    'permission.allowed',
+  ];
   const lacking = needed.filter((state) => !unit.is(state));
-  if (pilot !== 'oscillating') lacking.push('an oscillating pilot');
+  if (pilot !== 'oscillating' && !draining) lacking.push('an oscillating pilot');
   if (!unit.states().some((state) => /^level\.C/.test(state))) lacking.push('a request');
   return lacking.length === 0 ? null : lacking.join(', ');
 }

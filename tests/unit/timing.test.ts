@@ -68,6 +68,7 @@ describe('start-up', () => {
       expect(unit.commands()).toEqual({
         coil: false,
         pilot: 'unpowered',
+        earthPole: null,
         duty: 0,
         lock: null,
         indicator: 'starting',
