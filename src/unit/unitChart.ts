@@ -36,7 +36,8 @@ export const unitChart = unitSetup.createMachine({
           on: { sensed: { actions: 'take in' } },
           after: { 'start-up': 'running' },
         },
-        running: { type: 'parallel', states: regions },
+        // A unit that has just started goes by the limit that stands now.
+        running: { type: 'parallel', entry: 'take limit', states: regions },
       },
     },
   },

@@ -2,7 +2,7 @@
  * The site's load management: a changed limit is followed after a time of the unit's own, within 10 s
  * (IEC 61851-1:2017 Table A.6 sequence 6).
  */
-import { assign, not } from 'xstate';
+import { not } from 'xstate';
 import { unitSetup } from './setup.ts';
 
 export const curtailment = unitSetup.createStateConfig({
@@ -14,7 +14,7 @@ export const curtailment = unitSetup.createStateConfig({
       after: {
         'limit time': {
           target: 'following',
-          actions: assign({ limit: ({ context }) => context.sensed.limit }),
+          actions: 'take limit',
         },
       },
     },

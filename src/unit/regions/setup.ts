@@ -59,6 +59,7 @@ export const unitSetup = setup({
     tags: {} as UnitTag,
   },
   actions: {
+    'take limit': assign({ limit: ({ context }) => context.sensed.limit }),
     'take in': assign({
       sensed: ({ context, event }) => (event.type === 'sensed' ? event.sensed : context.sensed),
     }),

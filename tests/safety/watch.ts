@@ -1,0 +1,139 @@
+/*
+ * Random sequences of what people do to a sound unit, and a watch over what it must never do, whatever the order:
+ * leave its outlet live beyond the permitted time, offer more than it may, or be live without its plug held. Times are
+ * those of IEC 61851-1:2017 Table A.6 and 6.3.1.2; the current that of 6.3.1.6.
+ */
+import { outletLive } from '../../src/bench/instruments/openingTimer.ts';
+import { type OperationInput, operation } from '../../src/bench/operation.ts';
+import { perform } from '../../src/bench/perform.ts';
+import type { World } from '../../src/bench/world.ts';
+import { dutyForCurrent, greatestOffer } from '../../src/laws/pilotDuty.ts';
+import type { Seconds } from '../../src/laws/quantities.ts';
+import { seconds } from '../../src/laws/quantities.ts';
+import type { UnitSheet } from '../../src/unit/design.ts';
+
+/** How soon supply has to be off after each change, s. */
+const OFF_WITHIN = { request: 0.1, unplugged: 0.1, pilotOpen: 0.1, earthOpen: 0.1, pilotShort: 3 } as const;
+/** How long a changed limit may take to be followed, s (Table A.6 sequence 6). */
+const FOLLOWED_WITHIN: Seconds = 10;
+
+/** The moves: settings of the stand-in mostly, for that is where trouble comes from, then buttons, power and time. */
+export const MOVES: readonly OperationInput[] = [
+  { op: 'vehicle', plugged: true, state: 'B' },
+  { op: 'vehicle', plugged: true, state: 'C' },
+  { op: 'vehicle', plugged: true, state: 'D' },
+  { op: 'vehicle', state: 'A' },
+  { op: 'vehicle', state: 'B' },
+  { op: 'vehicle', state: 'C' },
+  { op: 'vehicle', plugged: false },
+  { op: 'vehicle', pilot: 'shorted-to-earth' },
+  { op: 'vehicle', pilot: 'open' },
+  { op: 'vehicle', pilot: 'sound' },
+  { op: 'vehicle', diode: 'shorted' },
+  { op: 'vehicle', diode: 'sound' },
+  { op: 'vehicle', earth: 'open' },
+  { op: 'vehicle', earth: 'sound' },
+  { op: 'vehicle', coding: 13 },
+  { op: 'vehicle', coding: null },
+  { op: 'vehicle', coding: 32 },
+  { op: 'pull-plug' },
+  { op: 'press', button: 'authorise' },
+  { op: 'press', button: 'override-delay' },
+  { op: 'press', button: 'stop' },
+  { op: 'press', button: 'emergency' },
+  { op: 'press', button: 'residual-test' },
+  { op: 'reset', what: 'unit' },
+  { op: 'reset', what: 'supply' },
+  { op: 'isolate' },
+  { op: 'energise' },
+  { op: 'supply', loadLimit: 10 },
+  { op: 'supply', loadLimit: null },
+  { op: 'measure', quantity: 'residual', waveform: 'sinusoidal', mode: 'ramp' },
+  { op: 'measure', quantity: 'residual', waveform: 'smooth-dc-positive', mode: 'fixed', amps: 0.007 },
+];
+/** Waits after a move, s: around every time that matters. */
+export const WAITS: readonly Seconds[] = [0, 0.03, 0.1, 0.5, 3, 10];
+
+interface Since {
+  /** When each reason not to supply began, s of bench time; absent while it does not hold. */
+  readonly reasons: Readonly<Partial<Record<keyof typeof OFF_WITHIN, Seconds>>>;
+  /** When the limits on the offer last changed. */
+  readonly limits: Seconds;
+}
+
+export class Watch {
+  private since: Since = { reasons: {}, limits: 0 };
+  private readonly world: World;
+
+  constructor(world: World) {
+    this.world = world;
+  }
+
+  private get now(): Seconds {
+    return seconds(this.world.timeline.now);
+  }
+
+  /** Does a move and a wait; says what was wrong after either, or null. */
+  step(move: OperationInput, wait: Seconds): string | null {
+    const limits = this.limits();
+    perform(this.world, operation(move));
+    this.note(limits);
+    const wrong = this.look();
+    if (wrong !== null || wait === 0) return wrong;
+    perform(this.world, operation({ op: 'wait', seconds: wait }));
+    return this.look();
+  }
+
+  private limits(): number {
+    const { sheet } = this.world.installation.design;
+    return mostOffered(sheet, this.world);
+  }
+
+  private note(limitsBefore: number): void {
+    const { standIn } = this.world.plant;
+    const { ventilation } = this.world.installation.design.sheet;
+    const asks = standIn.state === 'C' || (standIn.state === 'D' && ventilation);
+    const holds: Record<keyof typeof OFF_WITHIN, boolean> = {
+      request: !asks,
+      unplugged: !standIn.plugged,
+      pilotOpen: standIn.pilot === 'open',
+      earthOpen: standIn.earth === 'open',
+      pilotShort: standIn.pilot === 'shorted-to-earth',
+    };
+    this.since = {
+      reasons: Object.fromEntries(
+        Object.entries(holds).flatMap(([reason, on]) =>
+          on ? [[reason, this.since.reasons[reason as keyof typeof OFF_WITHIN] ?? this.now]] : [],
+        ),
+      ),
+      limits: this.limits() === limitsBefore ? this.since.limits : this.now,
+    };
+  }
+
+  private look(): string | null {
+    const { world } = this;
+    const { sheet } = world.installation.design;
+    const live = outletLive(world);
+    if (live)
+      // A microsecond of rounding on either side.
+      for (const [reason, began] of Object.entries(this.since.reasons))
+        if (this.now - began > OFF_WITHIN[reason as keyof typeof OFF_WITHIN] + 2e-6)
+          return `live ${(this.now - began).toFixed(3)} s after ${reason}`;
+    if (live && sheet.outlet === 'socket' && world.plant.plugLock !== 'held')
+      return 'live with the plug not held';
+    if (world.plant.pilot === 'oscillating' && this.now - this.since.limits > FOLLOWED_WITHIN + 2e-6) {
+      const most = this.limits();
+      const allowed = most === 0 ? 0 : dutyForCurrent(most);
+      if (world.plant.duty > allowed + 0.005) return `offers ${world.plant.duty}, allowed ${allowed}`;
+    }
+    return null;
+  }
+}
+
+/** The least of unit, cable, setting and load limit as they stand now, A. */
+function mostOffered(sheet: UnitSheet, { plant }: World): number {
+  const { coding } = plant.standIn;
+  const cable = sheet.outlet === 'tethered' ? [] : [plant.standIn.plugged ? (coding ?? 0) : 0];
+  const limit = plant.loadLimit === null ? [] : [plant.loadLimit];
+  return greatestOffer(sheet.ratedCurrent, sheet.setCurrent, ...cable, ...limit);
+}
