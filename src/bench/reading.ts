@@ -103,6 +103,8 @@ const OHMS: readonly [Span, ...Span[]] = [
   { to: 200, step: 0.1 },
   { to: 2000, step: 1 },
 ];
+/** Half-width of a measured time, s. */
+export const TIME_UNCERTAINTY: Seconds = 0.002;
 const SCALES = {
   continuity: { gain: 0.03, digits: 0.02, spans: OHMS },
   coding: { gain: 0.03, digits: 0.02, spans: [...OHMS, { to: 20_000, step: 10 }] },
@@ -120,7 +122,7 @@ const SCALES = {
   pilot: { gain: 0, digits: 0.05, spans: [{ to: 30, step: 0.01 }], signed: true },
   loop: { gain: 0.05, digits: 0.03, spans: OHMS },
   electrode: { gain: 0.05, digits: 0.5, spans: OHMS },
-  time: { gain: 0, digits: 0.002, spans: [{ to: 5, step: 0.001 }] },
+  time: { gain: 0, digits: TIME_UNCERTAINTY, spans: [{ to: 5, step: 0.001 }] },
 } as const satisfies Record<string, Scale>;
 
 /** From 20 Ω up a loop reading has no digits' error worth counting (contract). */
@@ -231,7 +233,7 @@ function shownResidual(value: number, details: Details, frame: Frame, key: strin
       details.tripMs === null || details.tripMs === undefined
         ? null
         : Math.round(
-            Math.max(0, details.tripMs + 1000 * SCALES.time.digits * swing(draw, `digits ${key} time`)),
+            Math.max(0, details.tripMs + 1000 * TIME_UNCERTAINTY * swing(draw, `digits ${key} time`)),
           ),
   };
 }

@@ -3,6 +3,7 @@
  * faultless trainee goes on.
  */
 import type { Reading } from '../bench/reading.ts';
+import { TIME_UNCERTAINTY } from '../bench/reading.ts';
 import type { Observed } from './observed.ts';
 import type { Expectation, Finding, Limit, Papers, TestAction } from './testAction.ts';
 
@@ -38,15 +39,27 @@ export const judgeLimits = (action: TestAction, papers: Papers, observed: Observ
   );
 
 export function judgeLimit(limit: Limit, reading: Reading): JudgedLimit {
-  const { value, uncertainty, qualifier } = reading;
+  const { value, uncertainty, qualifier } = compared(limit, reading);
   if (value === null) {
     // Beyond the range: above every least value, and never below a greatest one.
     const pass = limit.kind === 'least' && qualifier === '>';
-    return { limit, reading, value: reading.limit ?? null, pass, tooClose: false };
+    const end = limit.compares === 'trip time' ? null : (reading.limit ?? null);
+    return { limit, reading, value: end, pass, tooClose: false };
   }
   const pass = limit.kind === 'most' ? value <= limit.limit : value >= limit.limit;
   const tooClose = Math.abs(value - limit.limit) < (uncertainty ?? 0);
   return { limit, reading, value, pass, tooClose };
+}
+
+/** The part of the reading that the limit is about. A time is shown to the millisecond; nothing tripped is no time. */
+function compared(limit: Limit, reading: Reading): Pick<Reading, 'value' | 'uncertainty' | 'qualifier'> {
+  if (limit.compares !== 'trip time') return reading;
+  const { tripMs, qualifier } = reading;
+  return {
+    value: tripMs === null || tripMs === undefined ? null : tripMs / 1000,
+    uncertainty: TIME_UNCERTAINTY,
+    qualifier,
+  };
 }
 
 /** Why a faultless trainee goes no further after this action, or null. */

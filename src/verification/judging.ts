@@ -13,13 +13,15 @@ import type { Finding, Papers } from './testAction.ts';
 export type When = (setUp: SetUp, sample: Sample) => boolean;
 
 export const off: When = ({ supply }) => supply === 'off';
-export const unplugged: When = ({ supply, standIn }) => supply === 'on' && !standIn.plugged;
+export const unplugged: When = ({ supply, standIn, disturbed }) =>
+  supply === 'on' && !disturbed && !standIn.plugged;
 
-/** Plugged in, in this state, with nothing wrong set at the stand-in. */
+/** Plugged in, in this state, with nothing wrong set at the stand-in, on the supply that the papers tell. */
 export const inState =
   (...states: readonly VehicleState[]): When =>
-  ({ supply, standIn }) =>
+  ({ supply, standIn, disturbed }) =>
     supply === 'on' &&
+    !disturbed &&
     standIn.plugged &&
     states.includes(standIn.state) &&
     standIn.pilot === 'sound' &&

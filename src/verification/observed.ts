@@ -9,14 +9,19 @@ import { perform } from '../bench/perform.ts';
 import type { Reading } from '../bench/reading.ts';
 import type { StandIn } from '../bench/standIn.ts';
 import type { World } from '../bench/world.ts';
-import type { Seconds } from '../laws/quantities.ts';
+import type { Amps, Seconds } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
+import type { Load } from '../site/site.ts';
 
 /** The positions that the person had set when the reading was taken: all of them known without a measurement. */
 export interface SetUp {
   readonly supply: 'on' | 'off';
   readonly unitConnected: boolean;
   readonly standIn: StandIn;
+  /** What the site's load management leaves for the unit, A; null: no limit. */
+  readonly loadLimit: Amps | null;
+  /** The supply is not as the papers say: its voltage, its PEN conductor, its lines or the neighbours were changed. */
+  readonly disturbed: boolean;
   /** How long nothing had been changed when the reading was taken, s. */
   readonly settled: Seconds;
 }
@@ -34,10 +39,19 @@ export interface Observed {
   readonly samples: readonly Sample[];
 }
 
-export const setUpOf = ({ plant, timeline, changedAt }: World): SetUp => ({
+const sameLoads = (a: readonly Load[], b: readonly Load[]): boolean =>
+  a.length === b.length && a.every(({ line, power }, i) => line === b[i]?.line && power === b[i]?.power);
+
+export const setUpOf = ({ plant, installation, timeline, changedAt }: World): SetUp => ({
   supply: plant.isolated.length > 0 ? 'off' : 'on',
   unitConnected: !plant.removed.includes('unit'),
   standIn: plant.standIn,
+  loadLimit: plant.loadLimit,
+  disturbed:
+    plant.pen === 'open' ||
+    plant.missing !== null ||
+    plant.voltage !== installation.site.voltage ||
+    !sameLoads(plant.neighbours, installation.site.neighbours),
   settled: seconds(timeline.now - changedAt),
 });
 

@@ -1,39 +1,68 @@
 /**
- * When an offer is due, and of what, by the sheet alone: permission and random delay first, then the least of unit,
- * cable and setting (IEC 61851-1:2017 6.3.1.6).
+ * When an offer is due, and of what, by the sheet alone: permission, hours and random delay first, then the least of
+ * unit, cable and setting (IEC 61851-1:2017 6.3.1.6).
  */
 import type { OperationInput } from '../bench/operation.ts';
 import { greatestOffer } from '../laws/pilotDuty.ts';
 import type { Amps } from '../laws/quantities.ts';
 import type { LatchReason } from '../unit/design.ts';
-import type { Observed, Sample } from './observed.ts';
+import type { Observed, Sample, SetUp } from './observed.ts';
 import type { Papers } from './testAction.ts';
 
-/** A; the cable's coding counts at a socket-outlet only. */
-export const offerDue = ({ sheet }: Papers): Amps =>
-  greatestOffer(
+/** A, by the sheet, or with the coding and the site's limit as they were set; the coding counts at a socket-outlet only. */
+export function offerDue({ sheet }: Papers, setUp?: SetUp): Amps {
+  const limit = setUp === undefined ? sheet.loadLimit : setUp.loadLimit;
+  const coding = setUp === undefined ? sheet.cable.coding : (setUp.standIn.coding ?? 0);
+  return greatestOffer(
     sheet.ratedCurrent,
     sheet.setCurrent,
-    ...(sheet.loadLimit === null ? [] : [sheet.loadLimit]),
-    ...(sheet.outlet === 'socket' ? [sheet.cable.coding] : []),
+    ...(limit === null ? [] : [limit]),
+    ...(sheet.outlet === 'socket' ? [coding] : []),
   );
-
-/** Whether the sheet lets the unit keep the vehicle waiting at this sample. */
-export function mayWait({ sheet }: Papers, observed: Observed, sample: Sample): boolean {
-  const before = observed.samples.slice(0, observed.samples.indexOf(sample));
-  const pressed = (button: string) =>
-    before.some(({ operation }) => operation.op === 'press' && operation.button === button);
-  if (sheet.permission === 'held') return true;
-  if (sheet.permission === 'authorise' && !pressed('authorise')) return true;
-  return sheet.startDelay > 0 && !pressed('override-delay') && sample.setUp.settled < sheet.startDelay;
 }
 
-/** Plug in, give permission, take the delay away, and let it settle: an offer stands after this. */
-export const untilOffered = ({ sheet }: Papers): readonly OperationInput[] => [
+/** What was done since the vehicle was last away or the supply off: one session, as far as it was observed. */
+function session(observed: Observed, sample: Sample): readonly Sample[] {
+  const before = observed.samples.slice(0, observed.samples.indexOf(sample));
+  const began = before.findLastIndex(
+    ({ operation, setUp }) =>
+      setUp.supply === 'off' ||
+      !setUp.standIn.plugged ||
+      setUp.standIn.state === 'A' ||
+      (operation.op === 'reset' && operation.what === 'supply'),
+  );
+  return before.slice(began + 1);
+}
+
+/** Whether the sheet, or a stop by hand, lets the unit keep the vehicle waiting at this sample. */
+export function mayWait(papers: Papers, observed: Observed, sample: Sample): boolean {
+  const { sheet } = papers;
+  const done = session(observed, sample);
+  const lastPress = (...buttons: readonly string[]) =>
+    done.findLastIndex(({ operation }) => operation.op === 'press' && buttons.includes(operation.button));
+  if (sheet.permission === 'held' || offerDue(papers, sample.setUp) === 0) return true;
+  if (lastPress('stop', 'emergency') >= 0) return true;
+  const authorised = sheet.permission === 'authorise' ? lastPress('authorise') : 0;
+  if (authorised < 0) return true;
+  // Before it is authorised the unit has nothing to override.
+  const overridden = lastPress('override-delay') >= authorised && lastPress('override-delay') >= 0;
+  if (overridden) return false;
+  return sheet.schedule !== null || sample.setUp.settled < sheet.startDelay;
+}
+
+/** Buttons that let a session begin at once: permission first, then hours and delay. */
+export const permission = ({ sheet }: Papers): readonly OperationInput[] => [
+  ...(sheet.permission === 'authorise' ? [{ op: 'press', button: 'authorise' } as const] : []),
+  ...(sheet.startDelay > 0 || sheet.schedule !== null
+    ? [{ op: 'press', button: 'override-delay' } as const]
+    : []),
+];
+
+/** Plug in, give permission, take hours and delay away, and let it settle: an offer stands after this. */
+export const untilOffered = (papers: Papers): readonly OperationInput[] => [
   { op: 'vehicle', plugged: true, state: 'B' },
   { op: 'wait', seconds: 2 },
-  ...(sheet.permission === 'authorise' ? [{ op: 'press', button: 'authorise' } as const] : []),
-  ...(sheet.startDelay > 0 ? [{ op: 'press', button: 'override-delay' } as const] : []),
+  ...permission(papers),
   { op: 'wait', seconds: 2 },
 ];
 

@@ -67,6 +67,8 @@ export interface Limit {
   readonly limit: number;
   /** `most`: the value may not be above the limit; `least`: not below. */
   readonly kind: 'most' | 'least';
+  /** What of the reading is compared: its value, or the time in which something tripped, s. */
+  readonly compares?: 'value' | 'trip time';
   /** How the limit comes about, written out. */
   readonly sum: string;
   readonly source: Source;
@@ -79,6 +81,8 @@ export interface TestAction {
   readonly id: string;
   readonly title: string;
   readonly stage: Stage;
+  /** Done or left out, it costs nothing: no document asks for it. */
+  readonly optional?: boolean;
   /** The state of the supply in which the test is done, and in which it leaves the installation. */
   readonly from: Supply;
   readonly leaves: Supply;

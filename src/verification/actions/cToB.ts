@@ -1,5 +1,4 @@
 /** Test action `c-to-b`: a vehicle that takes its request back. */
-import { dutyForCurrent } from '../../laws/pilotDuty.ts';
 import { GREATEST_OFF_AFTER_NOT_READY } from '../../laws/timing.ts';
 import { linesOf } from '../../site/site.ts';
 import {
@@ -11,11 +10,11 @@ import {
   readingsOf,
   settledFor,
 } from '../judging.ts';
-import { offerDue, unplug, untilSupplied } from '../offer.ts';
+import { unplug, untilSupplied } from '../offer.ts';
 import { pilotStandard } from '../sources.ts';
 import { pilot, voltage, waitFor } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
-import { asked, dutyMargin, dutyOf, offeredReadings } from './pilotLines.ts';
+import { asked, dutyMargin, dutyOf, offersShown } from './pilotLines.ts';
 
 export const cToB: TestAction = {
   id: 'c-to-b',
@@ -71,8 +70,8 @@ export const cToB: TestAction = {
       points: ['pilot'],
       judge: (o) =>
         judgeAll(
-          offeredReadings(papers, o, inState('B')),
-          (r) => Math.abs(dutyOf(r) - dutyForCurrent(offerDue(papers))) <= dutyMargin,
+          offersShown(papers, o, inState('B')),
+          ({ reading, due }) => Math.abs(dutyOf(reading) - due) <= dutyMargin,
         ),
     },
     {

@@ -1,10 +1,10 @@
 /** Expectations of the pilot and the plug that several states share, and how their samples are chosen. */
 import type { Reading } from '../../bench/reading.ts';
 import { DUTY_UNCERTAINTY } from '../../bench/reading.ts';
-import { DUTY_TOLERANCE } from '../../laws/pilotDuty.ts';
+import { DUTY_TOLERANCE, dutyForCurrent } from '../../laws/pilotDuty.ts';
 import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import type { Duty } from '../../laws/quantities.ts';
-import { GREATEST_ON_AFTER_READY } from '../../laws/timing.ts';
+import { GREATEST_DUTY_CHANGE, GREATEST_ON_AFTER_READY } from '../../laws/timing.ts';
 import {
   inState,
   isNumberInside,
@@ -15,7 +15,7 @@ import {
   type When,
 } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
-import { mayWait } from '../offer.ts';
+import { mayWait, offerDue } from '../offer.ts';
 import { pilotStandard } from '../sources.ts';
 import type { Expectation, Papers } from '../testAction.ts';
 
@@ -30,16 +30,36 @@ export const halfInside = (
 
 export const oscillating = (r: Reading): boolean => r.frequency !== null && r.frequency !== undefined;
 
+/** A changed limit of the site may take this long to be followed. */
+const followed = (o: Observed, sample: Sample): boolean => {
+  const before = o.samples.slice(0, o.samples.indexOf(sample));
+  const changed = before.findLast(
+    ({ operation }) => operation.op === 'supply' && operation.loadLimit !== undefined,
+  );
+  return changed === undefined || (sample.readings[0]?.at ?? 0) - changed.seen.at >= GREATEST_DUTY_CHANGE;
+};
+
 /** Pilot samples in a state at which the sheet no longer allows the unit to keep the vehicle waiting. */
-const offeredSamples = (papers: Papers, o: Observed, when: When): readonly Sample[] =>
+export const offeredSamples = (papers: Papers, o: Observed, when: When): readonly Sample[] =>
   samplesWhen(o, settledFor(when, 1)).filter(
-    (sample) => sample.readings.some((r) => r.quantity === 'pilot') && !mayWait(papers, o, sample),
+    (sample) =>
+      sample.readings.some((r) => r.quantity === 'pilot') &&
+      followed(o, sample) &&
+      !mayWait(papers, o, sample),
   );
 
 export const offeredReadings = (papers: Papers, o: Observed, when: When): readonly Reading[] =>
   offeredSamples(papers, o, when).flatMap(({ readings }) => readings);
 
 export const dutyOf = (r: Reading): Duty => (oscillating(r) ? (r.duty ?? 0) : 0);
+
+/** The offer shown, beside the duty that was due with what was set. */
+export const offersShown = (papers: Papers, o: Observed, when: When) =>
+  offeredSamples(papers, o, when).flatMap(({ readings, setUp }) =>
+    readings
+      .filter(({ quantity }) => quantity === 'pilot')
+      .map((reading) => ({ reading, due: dutyForCurrent(offerDue(papers, setUp)) })),
+  );
 
 export const dutyMargin = DUTY_TOLERANCE + DUTY_UNCERTAINTY;
 

@@ -1,5 +1,5 @@
 /** Test action `state-b`: a vehicle connected that does not ask. */
-import { dutyForCurrent, PILOT_FREQUENCY } from '../../laws/pilotDuty.ts';
+import { PILOT_FREQUENCY } from '../../laws/pilotDuty.ts';
 import { inState, isNumberInside, judgeAll, outletDead } from '../judging.ts';
 import { offerDue, unplug, untilOffered } from '../offer.ts';
 import { pilotStandard, SHEET } from '../sources.ts';
@@ -12,6 +12,7 @@ import {
   holdsPlug,
   lowExpectation,
   offeredReadings,
+  offersShown,
   oscillating,
 } from './pilotLines.ts';
 
@@ -70,8 +71,8 @@ export const stateB: TestAction = {
       points: ['pilot', 'proximity-retention'],
       judge: (o) =>
         judgeAll(
-          offeredReadings(papers, o, inState('B')).filter(oscillating),
-          (r) => dutyOf(r) <= dutyForCurrent(offerDue(papers)) + dutyMargin,
+          offersShown(papers, o, inState('B')).filter(({ reading }) => oscillating(reading)),
+          ({ reading, due }) => dutyOf(reading) <= due + dutyMargin,
         ),
     },
     ...(papers.sheet.outlet === 'socket' && papers.sheet.holdInB ? [holdsPlug('B', SHEET)] : []),
