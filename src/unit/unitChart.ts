@@ -95,7 +95,9 @@ export function commandsOf(snapshot: UnitSnapshot): Commands {
           ? 1
           : 0,
     lock: snapshot.hasTag('lock driven'),
-    earthPole: !(design.openPen.opensEarth && snapshot.hasTag('earth opened')),
+    earthPole: snapshot.hasTag('earth left')
+      ? null
+      : !(design.openPen.opensEarth && snapshot.hasTag('earth opened')),
     indicator: indicatorOf(snapshot),
   };
 }

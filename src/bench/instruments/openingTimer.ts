@@ -14,6 +14,7 @@ import { supplied } from './voltageTools.ts';
 /** What is done to the stand-in to start the clock. */
 export const OPENINGS = {
   'C-to-B': { state: 'B' },
+  'C-to-A': { state: 'A' },
   unplug: { plugged: false, state: 'A' },
   'pilot-short': { pilot: 'shorted-to-earth' },
   'pilot-open': { pilot: 'open' },

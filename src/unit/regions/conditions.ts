@@ -34,5 +34,8 @@ export const mayRemain = and([
   or([not('has socket'), 'plug held']),
 ]);
 
-/** The vehicle asks (C, or D where ventilation is declared) and nothing stands against it: IEC 61851-1:2017 Table A.6 sequence 4, 6.3.1.4. */
-export const maySupply = and([mayRemain, stateIn('#oscillating')]);
+/**
+ * The vehicle asks (C, or D where ventilation is declared) and nothing stands against it: IEC 61851-1:2017 Table A.6
+ * sequence 4, 6.3.1.4. Nothing closes onto an open PEN, not even in the time it may ignore (BS 7671 722.411.4.1).
+ */
+export const maySupply = and([mayRemain, stateIn('#oscillating'), stateIn('#pen-watching')]);

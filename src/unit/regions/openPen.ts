@@ -3,14 +3,16 @@
  * conductor, and never closes onto the hazard (BS 7671:2018+A2:2022 722.411.4.1).
  */
 import { not } from 'xstate';
-import { byReset } from './clearing.ts';
+import { byReset, byStateA } from './clearing.ts';
 import { unitSetup } from './setup.ts';
 
 export const openPen = unitSetup.createStateConfig({
   initial: 'watching',
   states: {
     watching: { id: 'pen-watching', always: { guard: 'PEN outside', target: 'timing' } },
+    // After a switch-on the pole stays as it was until the supply has been seen sound.
     timing: {
+      tags: 'earth left',
       always: { guard: not('PEN outside'), target: 'watching' },
       after: { 'open-PEN time': 'lockedOut' },
     },
@@ -27,6 +29,7 @@ export const openPen = unitSetup.createStateConfig({
               guard: { type: 'clears by', params: { reason: 'openPen', by: 'self' } },
               target: '#pen-watching',
             },
+            byStateA('openPen', '#pen-watching'),
           ],
           on: { button: byReset('openPen', '#pen-watching') },
         },

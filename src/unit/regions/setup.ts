@@ -49,7 +49,8 @@ export type UnitTag =
   | 'vehicle'
   | 'asking'
   | 'stopped'
-  | 'earth opened';
+  | 'earth opened'
+  | 'earth left';
 
 export const unitSetup = setup({
   types: {
