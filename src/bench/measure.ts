@@ -4,6 +4,7 @@
  */
 import type { Line } from '../laws/conductors.ts';
 import type { Amps, Seconds } from '../laws/quantities.ts';
+import { damageBy } from './instruments/damage.ts';
 import { coding, continuity, insulation } from './instruments/directTester.ts';
 import { electrode } from './instruments/electrodeTester.ts';
 import { loop } from './instruments/loopTester.ts';
@@ -15,6 +16,7 @@ import { voltage } from './instruments/voltageTools.ts';
 import type { Measurement, MeasurementOf } from './operation.ts';
 import { leadsOn } from './port.ts';
 import type { Details, Truth } from './reading.ts';
+import { move, settle } from './settle.ts';
 import type { Probe } from './terminals.ts';
 import { isAt, labelOf, terminalsIn } from './terminals.ts';
 import type { World } from './world.ts';
@@ -31,10 +33,28 @@ export function measure(world: World, measurement: Measurement): Truth {
       refused: 'cover closed',
       details: 'between' in measurement ? between(measurement.between) : {},
     };
-  const truth = reach(world, measurement);
   const fused = measurement.quantity === 'continuity' || measurement.quantity === 'insulation';
-  if (fused && 'refused' in truth) happen(world, 'instrument fuse opened');
+  if (fused && world.plant.testerFuse === 'opened')
+    return {
+      quantity: measurement.quantity,
+      refused: 'the tester’s fuse is open',
+      details: between(measurement.between),
+    };
+  if (measurement.quantity === 'insulation') harm(world, measurement);
+  const truth = reach(world, measurement);
+  if (fused && 'refused' in truth) {
+    happen(world, 'instrument fuse opened');
+    world.plant = { ...world.plant, testerFuse: 'opened' };
+  }
   return truth;
+}
+
+/** The voltage is on the leads before any reading is: what it destroys is destroyed. */
+function harm(world: World, { between: [a, b], volts }: MeasurementOf<'insulation'>): void {
+  const damaged = damageBy(world, leadsOn(world, a, b), volts);
+  if (damaged.length === 0) return;
+  move(world, { damaged: [...new Set([...world.plant.damaged, ...damaged])] });
+  settle(world);
 }
 
 const between = (probes: readonly [Probe, Probe]): Details => ({

@@ -108,6 +108,7 @@ function act(world: World, operation: Operation, key: string): Done {
     case 'close-cover':
       return set(world, { cover: 'closed' });
     case 'check-instruments':
+      world.plant = { ...world.plant, testerFuse: 'sound' };
       return wait(world, DURATIONS['check-instruments']);
     // Nothing stored outlasts switching off in this model, and a guarded area changes nothing electrical: said here
     // so that a procedure may name these steps.

@@ -11,6 +11,7 @@ import type { Load, Site } from '../site/site.ts';
 import { linesOf, loadResistance } from '../site/site.ts';
 import type { UnitDesign } from '../unit/design.ts';
 import type { Commands } from '../unit/unitChart.ts';
+import type { Damage } from './damages.ts';
 import type { StandIn } from './standIn.ts';
 import { standInContacts, unpluggedStandIn } from './standIn.ts';
 
@@ -62,6 +63,10 @@ export interface Plant {
   /** The outlet's cable is being bent. */
   readonly flexed: boolean;
   readonly leadsNulled: boolean;
+  /** The fuse of the continuity and insulation tester: opened by a live part, renewed when instruments are checked. */
+  readonly testerFuse: 'sound' | 'opened';
+  /** What wrong tests have destroyed inside the unit. */
+  readonly damaged: readonly Damage[];
   readonly standIn: StandIn;
   readonly test: TestCurrent | null;
 }
@@ -90,6 +95,8 @@ export const plantAtRest = (site: Site, design: UnitDesign): Plant => ({
   testButton: false,
   flexed: false,
   leadsNulled: true,
+  testerFuse: 'sound',
+  damaged: [],
   standIn: unpluggedStandIn(design.sheet.cable.coding),
   test: null,
 });

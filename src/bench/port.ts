@@ -21,6 +21,7 @@ const JOIN: Ohms = 0.0001;
 
 export interface Leads {
   readonly port: Port;
+  readonly nodeAt: (name: string) => number;
   readonly solution: Solution;
 }
 
@@ -53,11 +54,16 @@ export function leadsOn(world: World, a: Probe, b: Probe): Leads {
   ];
   const joins = [...joined(first), ...joined(second)];
   if (joins.length === 0)
-    return { port: portOf(world, first[0] as string, second[0] as string), solution: world.solution };
+    return {
+      port: portOf(world, first[0] as string, second[0] as string),
+      nodeAt: world.wiring.nodeAt,
+      solution: world.solution,
+    };
   const installation = { ...world.installation, parts: [...world.installation.parts, ...joins] };
   const wiring = wire(installation);
   return {
     port: { a: wiring.nodeAt(first[0] as string), b: wiring.nodeAt(second[0] as string) },
+    nodeAt: wiring.nodeAt,
     solution: solve(wiring, installation, world.plant),
   };
 }

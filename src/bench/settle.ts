@@ -122,7 +122,7 @@ function moveLock(world: World, held: boolean): void {
 /** Tells the control what changed since it was last told; false when nothing did. */
 function tell(world: World): boolean {
   const at = atTheUnit(world);
-  const powered = isPowered(at);
+  const powered = isPowered(at) && !world.plant.damaged.includes('electronics');
   const sensed = sense(world.installation.design, at);
   let told = false;
   if (powered !== world.powered) {

@@ -107,8 +107,9 @@ const NOTHING = { re: 0, im: 0 };
 export function emfsOf(wiring: Wiring, installation: Parts, plant: Plant): readonly Emf[] {
   const { design } = installation;
   const high = { unpowered: 0, negative: design.pilot.negative, positive: design.pilot.positive };
-  const pilot =
-    plant.pilot === 'oscillating'
+  const pilot = plant.damaged.includes('pilot')
+    ? { high: 0, low: 0 }
+    : plant.pilot === 'oscillating'
       ? { high: design.pilot.positive, low: design.pilot.negative }
       : { high: high[plant.pilot], low: high[plant.pilot] };
   const share = plant.voltage / installation.site.voltage;

@@ -3,6 +3,7 @@
  * 1000 V and about a milliampere. Linear sources; the network's one-way parts (arrester, diode) answer for themselves.
  */
 import type { Ohms, Volts } from '../../laws/quantities.ts';
+import type { Driven } from '../../network/port.ts';
 import { drive } from '../../network/port.ts';
 import type { Leads } from '../port.ts';
 import { isLive, loadedVolts, modulus, seenBy } from '../port.ts';
@@ -12,6 +13,13 @@ import type { Details, Truth } from '../reading.ts';
 const CONTINUITY = { open: 5, resistance: 20 } as const;
 /** 1.1 times nominal behind 100 Ω per nominal volt: 1 mA at nominal into 1 kΩ/V, 11 mA into a short (IEC 61557-2, from memory: at least 1 mA, at most 15 mA, at most 1.25 Un open). */
 const INSULATION = { overNominal: 1.1, ohmsPerVolt: 100 } as const;
+
+/** The d.c. network with an insulation tester of this nominal voltage on the leads. */
+export const drivenBy = ({ solution, port }: Leads, nominal: Volts): Driven =>
+  drive(solution.reduced, solution.emfs, solution.oneWays, solution.injections, port, {
+    open: nominal * INSULATION.overNominal,
+    resistance: nominal * INSULATION.ohmsPerVolt,
+  });
 
 const resistanceSeen = (leads: Leads, open: Volts, internal: Ohms): Ohms => {
   const { reduced, emfs, oneWays, injections } = leads.solution;
@@ -55,9 +63,6 @@ export function coding(leads: Leads, details: Details): Truth {
 export function insulation(leads: Leads, nominal: Volts, details: Details): Truth {
   const refused = refusal(leads);
   if (refused !== null) return { quantity: 'insulation', refused, details };
-  return {
-    quantity: 'insulation',
-    value: resistanceSeen(leads, nominal * INSULATION.overNominal, nominal * INSULATION.ohmsPerVolt),
-    details,
-  };
+  const { volts, amps } = drivenBy(leads, nominal);
+  return { quantity: 'insulation', value: amps <= 0 ? Infinity : Math.max(0, volts / amps), details };
 }
