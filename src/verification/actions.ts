@@ -1,19 +1,41 @@
 /** The test actions in the order in which they are usually done. Adding one is a file's entry and a line here. */
+
+import { codingSizes } from './actions/codingSizes.ts';
 import { cToB } from './actions/cToB.ts';
 import { dcRamp } from './actions/dcRamp.ts';
+import { dcStep } from './actions/dcStep.ts';
 import { diode } from './actions/diode.ts';
+import { diodeInC } from './actions/diodeInC.ts';
+import { halfWave } from './actions/halfWave.ts';
+import { hold } from './actions/hold.ts';
 import { insulationCircuit } from './actions/insulationCircuit.ts';
 import { insulationOutlet } from './actions/insulationOutlet.ts';
 import { isolate } from './actions/isolate.ts';
+import { limit } from './actions/limit.ts';
 import { loop } from './actions/loop.ts';
+import { lostLine } from './actions/lostLine.ts';
+import { openPen } from './actions/openPen.ts';
 import { peCircuit } from './actions/peCircuit.ts';
+import { peOpen } from './actions/peOpen.ts';
 import { peOutlet } from './actions/peOutlet.ts';
+import { pilotOpen } from './actions/pilotOpen.ts';
 import { pilotShort } from './actions/pilotShort.ts';
 import { proveDead } from './actions/proveDead.ts';
+import { recovery } from './actions/recovery.ts';
+import { release } from './actions/release.ts';
+import { residualAgain } from './actions/residualAgain.ts';
+import { residualFive } from './actions/residualFive.ts';
+import { residualHalf } from './actions/residualHalf.ts';
 import { residualRamp } from './actions/residualRamp.ts';
+import { residualRated } from './actions/residualRated.ts';
+import { sharing } from './actions/sharing.ts';
 import { stateA } from './actions/stateA.ts';
 import { stateB } from './actions/stateB.ts';
 import { stateC } from './actions/stateC.ts';
+import { stateD } from './actions/stateD.ts';
+import { stop } from './actions/stop.ts';
+import { supplyReturn } from './actions/supplyReturn.ts';
+import { unplug } from './actions/unplug.ts';
 import type { TestAction } from './testAction.ts';
 
 export const ACTIONS: readonly TestAction[] = [
@@ -25,13 +47,34 @@ export const ACTIONS: readonly TestAction[] = [
   insulationOutlet,
   stateA,
   stateB,
+  codingSizes,
+  hold,
   stateC,
   cToB,
+  unplug,
+  release,
+  stateD,
+  limit,
+  sharing,
   loop,
+  residualHalf,
+  residualRated,
+  residualFive,
   residualRamp,
+  halfWave,
   dcRamp,
+  dcStep,
+  residualAgain,
+  openPen,
   pilotShort,
+  pilotOpen,
   diode,
+  diodeInC,
+  peOpen,
+  recovery,
+  supplyReturn,
+  stop,
+  lostLine,
 ];
 
 export const actionNamed = (id: string): TestAction | undefined => ACTIONS.find((action) => action.id === id);

@@ -1,10 +1,9 @@
 /** Test action `dc-ramp`: smooth d.c., rising, both polarities. */
 import { DIRECT_BAND } from '../../laws/residualLimits.ts';
 import { isInside, judgeAll } from '../judging.ts';
-import { untilSupplied } from '../offer.ts';
 import { published } from '../sources.ts';
 import type { Expectation, TestAction } from '../testAction.ts';
-import { readyAgain, residualReadings, rising, tripsWithin } from './residual.ts';
+import { oneAfterAnother, residualReadings, rising, tripsWithin } from './residual.ts';
 
 const directExpectation = (sign: 'positive' | 'negative', of: Expectation['of']): Expectation => ({
   id: `trips-${sign}`,
@@ -25,14 +24,11 @@ export const dcRamp: TestAction = {
   leaves: 'energised',
   purpose: 'Show that the d.c. detector acts before a device upstream would be blinded.',
   applies: ({ sheet }) => sheet.residual.direct !== null,
-  steps: (papers) => [
-    ...untilSupplied(papers),
-    rising('L1', 'smooth-dc-positive'),
-    ...readyAgain(papers, 'direct'),
-    ...untilSupplied(papers),
-    rising('L1', 'smooth-dc-negative'),
-    ...readyAgain(papers, 'direct'),
-  ],
+  steps: (papers) =>
+    oneAfterAnother(papers, 'direct', [
+      [rising('L1', 'smooth-dc-positive')],
+      [rising('L1', 'smooth-dc-negative')],
+    ]),
   expectations: () => [
     directExpectation('positive', 'unit'),
     directExpectation('negative', 'unit'),

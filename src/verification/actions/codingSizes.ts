@@ -1,0 +1,112 @@
+/** Test action `coding-sizes`: what a socket-outlet offers to each size of cable, and to none. */
+import type { CableCoding } from '../../laws/proximity.ts';
+import { CABLE_CODINGS } from '../../laws/proximity.ts';
+import { inState, judgeAll, outletDead, settledFor, type When } from '../judging.ts';
+import { offerDue, permission, unplug } from '../offer.ts';
+import { pilotStandard } from '../sources.ts';
+import { outletVoltages, pilot, waitFor } from '../steps.ts';
+import type { Papers, TestAction } from '../testAction.ts';
+import { dutyMargin, dutyOf, offersShown, oscillating, pilotReadings } from './pilotLines.ts';
+
+const plugIn = (papers: Papers, coding: CableCoding | null) =>
+  [
+    { op: 'vehicle', coding, plugged: true, state: 'B' },
+    waitFor(2),
+    ...permission(papers),
+    waitFor(2),
+    pilot,
+  ] as const;
+
+const uncoded: When = (setUp, sample) => setUp.standIn.coding === null && inState('B', 'C')(setUp, sample);
+
+export const codingSizes: TestAction = {
+  id: 'coding-sizes',
+  title: 'What each size of cable is offered',
+  stage: 'with power',
+  from: 'energised',
+  leaves: 'energised',
+  purpose: 'Show that the unit reads the coding of the cable and never offers more than the cable carries.',
+  applies: ({ sheet }) => sheet.outlet === 'socket',
+  steps: (papers) => [
+    ...CABLE_CODINGS.flatMap((coding) => [...plugIn(papers, coding), ...unplug]),
+    ...plugIn(papers, null),
+    { op: 'vehicle', state: 'C' },
+    waitFor(4),
+    ...outletVoltages(papers),
+    ...unplug,
+    { op: 'vehicle', coding: papers.sheet.cable.coding },
+  ],
+  expectations: (papers) => [
+    {
+      id: 'too-much',
+      should: false,
+      text: 'offers more than the cable carries',
+      why: 'The vehicle would take it, and the cable would overheat.',
+      source: pilotStandard('6.3.1.6, Table B.2'),
+      of: 'unit',
+      points: ['proximity-retention', 'pilot'],
+      judge: (o) =>
+        judgeAll(
+          offersShown(papers, o, inState('B')).filter(({ reading }) => oscillating(reading)),
+          ({ reading, due }) => dutyOf(reading) <= due + dutyMargin,
+        ),
+    },
+    {
+      id: 'all-of-it',
+      should: true,
+      text: 'offers every coded size the least of cable, unit and setting, per line',
+      why: '13 A is a duty of 21.7 %, 20 A of 33.3 %, 32 A of 53.3 %; a larger cable does not raise the unit’s own limit.',
+      source: pilotStandard('6.3.1.6, Tables A.7, A.8 and B.2'),
+      of: 'unit',
+      points: ['proximity-retention', 'pilot'],
+      judge: (o) =>
+        judgeAll(
+          offersShown(papers, o, inState('B')),
+          ({ reading, due }) => dutyOf(reading) >= due - dutyMargin,
+        ),
+    },
+    {
+      id: 'uncoded-offer',
+      should: false,
+      text: 'offers anything to a plug that is not coded',
+      why: 'Above 4500 Ω nothing counts as plugged in.',
+      source: pilotStandard('Table B.2'),
+      of: 'unit',
+      points: ['proximity-retention'],
+      judge: (o) => judgeAll(pilotReadings(o, settledFor(uncoded, 1)), (r) => !oscillating(r)),
+    },
+    {
+      id: 'uncoded-voltage',
+      should: false,
+      text: 'supplies a plug that is not coded',
+      why: 'Above 4500 Ω no power is given.',
+      source: pilotStandard('Table B.2'),
+      of: 'unit',
+      points: ['proximity-retention', 'switching'],
+      judge: (o) => outletDead(papers, o, uncoded),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'cable-itself',
+      text: 'is used with a cable whose own coding is right',
+      why: 'The stand-in’s resistors were read here, not those of the customer’s cable.',
+      source: pilotStandard('Annex B'),
+    },
+  ],
+  figures: (papers) =>
+    [13, 63].map((coding) => ({
+      id: `offer-${coding}`,
+      text: `offers with a ${coding} A cable, per line`,
+      unit: 'A' as const,
+      value: offerDue({
+        ...papers,
+        sheet: { ...papers.sheet, cable: { ...papers.sheet.cable, coding: coding as CableCoding } },
+      }),
+      tolerance: 0.5,
+      why: 'The least of unit, setting, limit and cable.',
+      source: pilotStandard('6.3.1.6, Tables A.7 and B.2'),
+    })),
+  limits: () => [],
+  stops: { 'uncoded-voltage': 'the socket supplies a plug that is not coded: isolate' },
+};

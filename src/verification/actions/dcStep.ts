@@ -1,0 +1,151 @@
+/** Test action `dc-step`: smooth d.c. that comes at once. */
+import type { Amps, Seconds } from '../../laws/quantities.ts';
+import { DIRECT, directBreakTimeLimit, smoothDirectBreakTimeLimit } from '../../laws/residualLimits.ts';
+import { inState, judgeAll, outletDead } from '../judging.ts';
+import type { Source } from '../sources.ts';
+import { fromMemory, PRACTICE, pilotStandard, published } from '../sources.ts';
+import { outletVoltages } from '../steps.ts';
+import type { Papers, TestAction } from '../testAction.ts';
+import { afterTrip, atOnce, fixedReadings, milliamps, oneAfterAnother, tripsInTime } from './residual.ts';
+
+interface Step {
+  readonly amps: Amps;
+  readonly greatest: Seconds;
+  readonly of: 'unit' | 'circuit';
+  readonly source: Source;
+}
+
+/** What looks after smooth d.c., by the papers: the 6 mA detector, or a device of type B at twice its rating. */
+function step({ site, sheet }: Papers): Step | null {
+  if (sheet.residual.direct !== null) {
+    const amps = DIRECT.operating;
+    return {
+      amps,
+      greatest: directBreakTimeLimit(amps),
+      of: 'unit',
+      source: published('IEC 62955:2018 Table 2'),
+    };
+  }
+  const upstream = site.circuit.residualDevice;
+  const own =
+    sheet.residual.type === 'B' ? { rated: sheet.residual.rated ?? 0.03, delay: 'general' as const } : null;
+  const device = own ?? (upstream?.type === 'B' ? upstream : null);
+  if (device === null) return null;
+  return {
+    amps: 2 * device.rated,
+    greatest: smoothDirectBreakTimeLimit(device.delay, 2),
+    of: own === null ? 'circuit' : 'unit',
+    source: fromMemory('BS EN 62423'),
+  };
+}
+
+const SIGNS = ['positive', 'negative'] as const;
+
+const stepOf = (papers: Papers): Step =>
+  step(papers) ?? { amps: DIRECT.operating, greatest: 10, of: 'unit', source: PRACTICE };
+
+export const dcStep: TestAction = {
+  id: 'dc-step',
+  title: 'Smooth d.c. at once',
+  stage: 'protection',
+  from: 'energised',
+  leaves: 'energised',
+  purpose: 'Time how long smooth d.c. lasts that comes all at once; seconds are normal at 6 mA.',
+  applies: (papers) => step(papers) !== null,
+  steps: (papers) => {
+    const { amps } = stepOf(papers);
+    const after = papers.sheet.residual.direct === null ? 'residual' : 'direct';
+    // A detector’s two polarities are shown by the rising current already.
+    const signs = after === 'direct' ? SIGNS.slice(0, 1) : SIGNS;
+    return oneAfterAnother(
+      papers,
+      after,
+      signs.map((sign) => [
+        atOnce('L1', `smooth-dc-${sign}`, amps, { seconds: 10 }),
+        ...outletVoltages(papers),
+      ]),
+    );
+  },
+  expectations: (papers) => {
+    const { amps, greatest, of, source } = stepOf(papers);
+    return [
+      {
+        id: 'in-time',
+        should: true,
+        text: `trips within ${greatest} s at ${milliamps(amps)} mA of smooth d.c.`,
+        why: 'Until then the d.c. may blind other residual devices.',
+        source,
+        of,
+        points: ['residual-direct'],
+        judge: (o) =>
+          tripsInTime(
+            SIGNS.flatMap((sign) => fixedReadings(o, `smooth-dc-${sign}`, amps)),
+            { greatest },
+          ),
+      },
+      {
+        id: 'closes-again',
+        should: false,
+        text: 'closes again by itself',
+        why: 'Nothing may close by itself after a d.c. trip either.',
+        source: pilotStandard('clause 14, UK note'),
+        of: 'unit',
+        points: ['residual-direct', 'switching'],
+        judge: (o) => outletDead(papers, o, (setUp, s) => inState('C')(setUp, s) && afterTrip(o)(setUp, s)),
+      },
+      {
+        id: 'breaker',
+        should: false,
+        text: 'takes the circuit breaker off',
+        why: 'A few milliamperes are nothing to it.',
+        source: PRACTICE,
+        of: 'circuit',
+        points: ['supply-wiring'],
+        judge: (o) =>
+          judgeAll(
+            SIGNS.flatMap((sign) => fixedReadings(o, `smooth-dc-${sign}`, amps)),
+            ({ trippedWhat }) => trippedWhat !== 'breaker',
+          ),
+      },
+    ];
+  },
+  untold: () => [
+    {
+      id: 'asked-for',
+      text: 'is asked to pass a d.c. test on site by the wiring rules',
+      why: 'It is the maker’s or the client’s test, and is recorded as such.',
+      source: PRACTICE,
+    },
+  ],
+  figures: (papers) => [
+    {
+      id: 'step',
+      text: 'has to trip at once with',
+      unit: 'A',
+      value: stepOf(papers).amps,
+      tolerance: 0.0005,
+      why: 'The rated d.c. current of its detector, or twice the rating of a type B device.',
+      source: stepOf(papers).source,
+    },
+  ],
+  limits: (papers) => {
+    const { amps, greatest, source } = stepOf(papers);
+    return [
+      {
+        id: 'trip-time',
+        text: `greatest trip time at ${milliamps(amps)} mA of smooth d.c.`,
+        quantity: 'residual',
+        unit: 's',
+        limit: greatest,
+        kind: 'most',
+        compares: 'trip time',
+        sum: `${milliamps(amps)} mA at once: ${greatest} s`,
+        source,
+        points: ['residual-direct'],
+        applies: (r) =>
+          r.quantity === 'residual' && r.mode === 'fixed' && r.waveform?.startsWith('smooth') === true,
+      },
+    ];
+  },
+  stops: { 'in-time': 'smooth d.c. is not switched off in time: leave off, lock off' },
+};

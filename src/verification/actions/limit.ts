@@ -1,0 +1,141 @@
+/** Test action `limit`: what the site leaves for the unit goes down, under 6 A, and up again. */
+import { dutyForCurrent, OFFER_RANGE } from '../../laws/pilotDuty.ts';
+import type { Amps } from '../../laws/quantities.ts';
+import { GREATEST_DUTY_CHANGE } from '../../laws/timing.ts';
+import { inState, judgeAll } from '../judging.ts';
+import type { Observed, Sample } from '../observed.ts';
+import { offerDue, unplug, untilOffered } from '../offer.ts';
+import { PRACTICE, pilotStandard } from '../sources.ts';
+import { pilot, waitFor } from '../steps.ts';
+import type { Papers, TestAction } from '../testAction.ts';
+import { dutyMargin, dutyOf, offersShown, oscillating, pilotReadings } from './pilotLines.ts';
+
+/** Less than may be offered, A. */
+const TOO_LITTLE: Amps = 4;
+/** The pause before a new offer (Table A.6 sequence 9.2) on top of the time to follow, s. */
+const AND_PAUSE = 4;
+
+const lowered = (papers: Papers): Amps => (offerDue(papers) > 10 ? 10 : OFFER_RANGE.least);
+
+const setLimit = (loadLimit: Amps | null) => [
+  { op: 'supply', loadLimit } as const,
+  waitFor(GREATEST_DUTY_CHANGE),
+];
+
+/** Under a limit of the site's, for as long as it may take to be followed. */
+const limited = (papers: Papers, o: Observed, isLimit: (amps: Amps) => boolean) => {
+  const changed = (sample: Sample) =>
+    o.samples.slice(0, o.samples.indexOf(sample)).findLast(({ operation }) => operation.op === 'supply');
+  return pilotReadings(o, (setUp, sample) => {
+    const since = changed(sample)?.seen.at ?? -Infinity;
+    return (
+      inState('B')(setUp, sample) &&
+      setUp.loadLimit !== null &&
+      setUp.loadLimit !== papers.sheet.loadLimit &&
+      isLimit(setUp.loadLimit) &&
+      (sample.readings[0]?.at ?? 0) - since >= GREATEST_DUTY_CHANGE
+    );
+  });
+};
+
+export const limit: TestAction = {
+  id: 'limit',
+  title: 'The site’s limit goes down',
+  stage: 'with power',
+  from: 'energised',
+  leaves: 'energised',
+  purpose: 'Show that the unit offers less when the site leaves less, and nothing below 6 A.',
+  applies: ({ sheet }) => sheet.permission !== 'held',
+  steps: (papers) => [
+    ...untilOffered(papers),
+    ...setLimit(lowered(papers)),
+    pilot,
+    ...setLimit(TOO_LITTLE),
+    pilot,
+    ...setLimit(papers.sheet.loadLimit),
+    waitFor(AND_PAUSE),
+    pilot,
+    ...unplug,
+  ],
+  expectations: (papers) => [
+    {
+      id: 'too-much',
+      should: false,
+      text: 'offers more than the site’s limit 10 s after it changed',
+      why: 'The service would be overloaded.',
+      source: pilotStandard('Table A.6 sequence 6; BS 7671:2018+A2:2022 722.311'),
+      of: 'unit',
+      points: ['pilot'],
+      judge: (o) => {
+        const readings = limited(papers, o, (amps) => amps >= OFFER_RANGE.least);
+        const shown = offersShown(papers, o, inState('B')).filter(({ reading }) =>
+          readings.includes(reading),
+        );
+        return judgeAll(shown, ({ reading, due }) => dutyOf(reading) <= due + dutyMargin);
+      },
+    },
+    {
+      id: 'follows',
+      should: true,
+      text: 'offers what the site leaves, when that is 6 A or more',
+      why: 'The limit is followed within 10 s, down and up.',
+      source: pilotStandard('Table A.6 sequence 6, Table A.7'),
+      of: 'unit',
+      points: ['pilot'],
+      judge: (o) =>
+        judgeAll(
+          offersShown(papers, o, inState('B')),
+          ({ reading, due }) => Math.abs(dutyOf(reading) - due) <= dutyMargin,
+        ),
+    },
+    {
+      id: 'under-six',
+      should: true,
+      text: 'goes steady, or to 10 %, when less than 6 A is left',
+      why: 'No duty offers less than 6 A.',
+      source: pilotStandard('Table A.7'),
+      of: 'unit',
+      points: ['pilot'],
+      judge: (o) =>
+        judgeAll(
+          limited(papers, o, (amps) => amps < OFFER_RANGE.least),
+          (r) => !oscillating(r) || Math.abs(dutyOf(r) - dutyForCurrent(OFFER_RANGE.least)) <= dutyMargin,
+        ),
+    },
+    {
+      id: 'digital',
+      should: false,
+      text: 'shows a duty of 3 to 7 %',
+      why: 'That asks for a digital link, which this unit does not have.',
+      source: pilotStandard('Tables A.7 and A.8'),
+      of: 'unit',
+      points: ['pilot'],
+      judge: (o) =>
+        judgeAll(pilotReadings(o, inState('B')), (r) => {
+          const duty = dutyOf(r);
+          return !oscillating(r) || duty < 0.03 || duty > 0.07;
+        }),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'sensor',
+      text: 'learns the limit from a sensor on the right conductor, the right way round',
+      why: 'The limit was set by hand: the sensor is proved with a known load.',
+      source: PRACTICE,
+    },
+  ],
+  figures: (papers) => [
+    {
+      id: 'lowered',
+      text: `offers with ${lowered(papers)} A left, per line`,
+      unit: 'A',
+      value: lowered(papers),
+      tolerance: 0.5,
+      why: 'The least of everything that limits it.',
+      source: pilotStandard('Table A.7'),
+    },
+  ],
+  limits: () => [],
+  stops: {},
+};

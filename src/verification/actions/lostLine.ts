@@ -1,0 +1,147 @@
+/** Test action `lost-line`: one line of three is lost, and then the line that feeds the electronics. */
+import {
+  between,
+  isInside,
+  judgeAll,
+  outletDead,
+  readingsOf,
+  samplesWhen,
+  showsVoltage,
+  type When,
+} from '../judging.ts';
+import type { Observed, Sample } from '../observed.ts';
+import { unplug, untilSupplied } from '../offer.ts';
+import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
+import { outletVoltages, pilot, voltage, waitFor } from '../steps.ts';
+import type { TestAction } from '../testAction.ts';
+
+/** The line that feeds the electronics, and another. */
+const ELECTRONICS = 'L1';
+const OTHER = 'L2';
+
+/** What the supply lacks at this sample: a disturbance stands until the next one. */
+const missing = (o: Observed, sample: Sample) =>
+  o.samples
+    .slice(0, o.samples.indexOf(sample) + 1)
+    .flatMap(({ operation }) =>
+      operation.op === 'supply' && operation.missing !== undefined ? [operation.missing] : [],
+    )
+    .at(-1) ?? null;
+
+const without =
+  (o: Observed, line: string): When =>
+  (setUp, sample) =>
+    setUp.supply === 'on' && setUp.standIn.plugged && setUp.settled >= 1 && missing(o, sample) === line;
+
+export const lostLine: TestAction = {
+  id: 'lost-line',
+  title: 'A line of the supply lost',
+  stage: 'fault response',
+  from: 'energised',
+  leaves: 'energised',
+  purpose:
+    'See what the unit does when a line goes, and that nothing stays live when its electronics have no supply.',
+  applies: ({ site }) => site.phases === 3,
+  steps: (papers) => [
+    ...untilSupplied(papers),
+    { op: 'supply', missing: OTHER },
+    waitFor(2),
+    voltage(`outlet.${OTHER}`, 'outlet.PE'),
+    { op: 'supply', missing: null },
+    waitFor(2),
+    ...unplug,
+    ...untilSupplied(papers),
+    { op: 'supply', missing: ELECTRONICS },
+    waitFor(2),
+    pilot,
+    ...outletVoltages(papers),
+    { op: 'supply', missing: null },
+    waitFor(papers.sheet.startUp + 2),
+    ...unplug,
+    waitFor(1),
+  ],
+  expectations: (papers) => [
+    {
+      id: 'lost-line-live',
+      should: false,
+      text: 'has voltage from the lost line to PE at the outlet',
+      why: 'Nothing feeds it. Whether the unit stops or goes on with the other lines is its maker’s choice.',
+      source: CIRCUIT,
+      of: 'circuit',
+      points: ['supply-wiring'],
+      judge: (o) =>
+        judgeAll(
+          between(readingsOf(o, 'voltage', without(o, OTHER)), `outlet.${OTHER}`, 'outlet.PE'),
+          (r) => !showsVoltage(r),
+        ),
+    },
+    {
+      id: 'dark',
+      should: true,
+      text: `goes dark without ${ELECTRONICS}`,
+      why: `${ELECTRONICS} feeds its electronics.`,
+      source: CIRCUIT,
+      of: 'unit',
+      points: ['switching', 'supply-wiring'],
+      judge: (o) =>
+        judgeAll(samplesWhen(o, without(o, ELECTRONICS)), ({ seen }) => seen.indicator === 'dark'),
+    },
+    {
+      id: 'pilot-dead',
+      should: true,
+      text: 'has no voltage on the pilot then',
+      why: 'State E: nothing feeds the pilot’s source.',
+      source: pilotStandard('Tables A.4 and A.5'),
+      of: 'unit',
+      points: ['pilot'],
+      judge: (o) =>
+        judgeAll(readingsOf(o, 'pilot', without(o, ELECTRONICS)), (r) =>
+          isInside(r, { least: -1, greatest: 1 }),
+        ),
+    },
+    {
+      id: 'voltage',
+      should: false,
+      text: 'leaves any line of the outlet live then',
+      why: 'With no electronics nothing watches the vehicle: the contactor has to fall out.',
+      source: pilotStandard('6.3.1, Table A.6 sequence 12'),
+      of: 'unit',
+      points: ['switching'],
+      judge: (o) => outletDead(papers, o, without(o, ELECTRONICS)),
+    },
+    {
+      id: 'recovers',
+      should: true,
+      text: 'is ready again when the line is back and the vehicle has gone',
+      why: 'Its start-up is over and no fault is latched.',
+      source: SHEET,
+      of: 'unit',
+      points: ['switching', 'supply-wiring'],
+      judge: (o) =>
+        judgeAll(
+          o.samples
+            .filter(
+              (s) =>
+                s.setUp.supply === 'on' &&
+                !s.setUp.standIn.plugged &&
+                !s.setUp.disturbed &&
+                s.operation.op === 'wait' &&
+                o.samples.slice(0, o.samples.indexOf(s)).some(({ setUp }) => setUp.disturbed),
+            )
+            .slice(-1),
+          ({ seen }) => seen.indicator === 'ready',
+        ),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'neutral',
+      text: 'stands a lost neutral',
+      why: 'Only lines were taken away; without its neutral single-phase loads see up to the voltage between lines.',
+      source: CIRCUIT,
+    },
+  ],
+  figures: () => [],
+  limits: () => [],
+  stops: { voltage: 'the outlet stays live without control: isolate and keep people away' },
+};

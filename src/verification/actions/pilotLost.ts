@@ -1,0 +1,133 @@
+/** What losing the pilot and losing PE at the vehicle have in common: to the unit both look as unplugged. */
+import type { Opening } from '../../bench/instruments/openingTimer.ts';
+import type { StandIn } from '../../bench/standIn.ts';
+import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
+import type { Seconds } from '../../laws/quantities.ts';
+import { linesOf } from '../../site/site.ts';
+import {
+  isInside,
+  judgeAll,
+  outletDead,
+  outletSupplied,
+  readingsOf,
+  settledFor,
+  type When,
+} from '../judging.ts';
+import type { Observed } from '../observed.ts';
+import { unplug, untilSupplied } from '../offer.ts';
+import type { Source } from '../sources.ts';
+import { CIRCUIT, pilotStandard } from '../sources.ts';
+import { outletVoltages, pilot, voltage, waitFor } from '../steps.ts';
+import type { Expectation, Limit, Papers } from '../testAction.ts';
+import { asked, halfInside, pilotReadings } from './pilotLines.ts';
+
+export interface Loss {
+  readonly of: Opening;
+  readonly is: (standIn: StandIn) => boolean;
+  readonly mended: Partial<StandIn>;
+  readonly greatest: Seconds;
+  readonly source: Source;
+}
+
+const lost =
+  ({ is }: Loss): When =>
+  ({ supply, standIn }) =>
+    supply === 'on' && standIn.plugged && is(standIn);
+
+export const lossSteps = (papers: Papers, loss: Loss) =>
+  [
+    ...untilSupplied(papers),
+    { op: 'measure', quantity: 'opening-time', of: loss.of },
+    waitFor(1),
+    pilot,
+    ...outletVoltages(papers),
+    // Mended, through B: to the unit a new vehicle.
+    { op: 'vehicle', ...loss.mended, state: 'B' },
+    waitFor(1),
+    ...untilSupplied(papers),
+    ...linesOf(papers.site).map((x) => voltage(`outlet.${x}`, 'outlet.N')),
+    ...unplug,
+  ] as const;
+
+export function lossExpectations(
+  papers: Papers,
+  loss: Loss,
+  words: { readonly lost: string; readonly why: string },
+): readonly Expectation[] {
+  const points: Expectation['points'] = ['pilot', 'switching'];
+  return [
+    {
+      id: 'off-in-time',
+      should: true,
+      text: 'takes the voltage away within 100 ms',
+      why: words.why,
+      source: loss.source,
+      of: 'unit',
+      points,
+      judge: (o) =>
+        judgeAll(
+          readingsOf(o, 'opening-time', () => true).filter(
+            (r) => r.of === loss.of && r.qualifier !== 'unable',
+          ),
+          (r) => isInside(r, { greatest: loss.greatest }),
+        ),
+    },
+    {
+      id: 'voltage',
+      should: false,
+      text: `supplies while ${words.lost}`,
+      why: 'It may not close before the pilot is whole again.',
+      source: loss.source,
+      of: 'unit',
+      points,
+      judge: (o) => outletDead(papers, o, settledFor(lost(loss), 0.5)),
+    },
+    {
+      id: 'as-unplugged',
+      should: true,
+      text: 'has 11.4 to 12.6 V on the pilot, as with nothing plugged in',
+      why: 'Nothing loads the pilot: the unit cannot tell this from an unplugging, and need show no fault.',
+      source: CIRCUIT,
+      of: 'circuit',
+      points: ['pilot'],
+      judge: (o) => halfInside(pilotReadings(o, settledFor(lost(loss), 0.5)), 'high', MEASURED_PILOT.A),
+    },
+    {
+      id: 'supplies-again',
+      should: true,
+      text: 'supplies again once it is mended, in the usual order',
+      why: 'To the unit it is a new vehicle.',
+      source: pilotStandard('Table A.6'),
+      of: 'unit',
+      points,
+      judge: (o) =>
+        outletSupplied(
+          papers,
+          o,
+          (setUp, sample) => asked(papers, o)(setUp, sample) && wasLost(loss, o, o.samples.indexOf(sample)),
+        ),
+    },
+  ];
+}
+
+/** Whether the loss was set, or timed, before this sample. */
+const wasLost = (loss: Loss, o: Observed, index: number): boolean =>
+  o.samples
+    .slice(0, index)
+    .some(
+      (s) =>
+        lost(loss)(s.setUp, s) || s.readings.some((r) => r.quantity === 'opening-time' && r.of === loss.of),
+    );
+
+export const lossLimit = (loss: Loss, text: string): Limit => ({
+  id: 'opening',
+  text,
+  quantity: 'opening-time',
+  unit: 's',
+  limit: loss.greatest,
+  kind: 'most',
+  sum: 'pilot loop open: supply off within 100 ms',
+  source: loss.source,
+  points: ['pilot', 'switching'],
+  applies: (r) => r.quantity === 'opening-time' && r.of === loss.of,
+});

@@ -1,0 +1,93 @@
+/** Test action `release`: the plug of a socket-outlet is let go, after a vehicle has gone and after a fault. */
+import { GREATEST_UNLOCK_AFTER_FAULT, GREATEST_UNLOCK_AFTER_UNPLUGGING } from '../../laws/timing.ts';
+import { judgeAll, samplesWhen, settledFor, type When } from '../judging.ts';
+import type { Observed } from '../observed.ts';
+import { cleared, unplug, untilSupplied } from '../offer.ts';
+import { pilotStandard, SHEET } from '../sources.ts';
+import { waitFor } from '../steps.ts';
+import type { Finding, TestAction } from '../testAction.ts';
+import { shorted } from './pilotShort.ts';
+
+const gone: When = ({ supply, disturbed, standIn }) =>
+  supply === 'on' && !disturbed && standIn.plugged && standIn.state === 'A' && standIn.pilot === 'sound';
+
+/** Nothing was heard to let go of the plug between the contactor's closing and its opening. */
+function releasedDead(o: Observed): Finding {
+  let live = false;
+  const releases: boolean[] = [];
+  for (const { what } of o.samples.flatMap(({ events }) => events)) {
+    if (what === 'contactor closed') live = true;
+    if (what === 'contactor opened') live = false;
+    if (what === 'plug released') releases.push(!live);
+  }
+  return judgeAll(releases, (dead) => dead);
+}
+
+const notHeld = (o: Observed, when: When): Finding =>
+  judgeAll(samplesWhen(o, when), ({ seen }) => seen.plug !== 'held');
+
+export const release: TestAction = {
+  id: 'release',
+  title: 'Letting go of the plug',
+  stage: 'with power',
+  from: 'energised',
+  leaves: 'energised',
+  purpose: 'Show that the plug comes free when the vehicle has gone, and after a fault.',
+  applies: ({ sheet }) => sheet.outlet === 'socket',
+  steps: (papers) => [
+    ...untilSupplied(papers),
+    { op: 'vehicle', state: 'B' },
+    waitFor(1),
+    { op: 'vehicle', state: 'A' },
+    waitFor(GREATEST_UNLOCK_AFTER_UNPLUGGING),
+    { op: 'pull-plug' },
+    ...untilSupplied(papers),
+    { op: 'vehicle', pilot: 'shorted-to-earth' },
+    waitFor(GREATEST_UNLOCK_AFTER_FAULT),
+    ...unplug,
+    ...cleared(papers, 'E'),
+  ],
+  expectations: () => [
+    {
+      id: 'after-going',
+      should: true,
+      text: 'lets go of the plug within 5 s of the vehicle’s going',
+      why: 'Unless its user has locked it, the cable is free to be taken.',
+      source: pilotStandard('Table A.6 sequence 2.1'),
+      of: 'unit',
+      points: ['proximity-retention'],
+      judge: (o) => notHeld(o, settledFor(gone, GREATEST_UNLOCK_AFTER_UNPLUGGING)),
+    },
+    {
+      id: 'after-fault',
+      should: true,
+      text: 'lets go of the plug within 30 s of a fault',
+      why: 'Nobody’s cable is kept by a unit that does not work.',
+      source: pilotStandard('Table A.6 sequence 12'),
+      of: 'unit',
+      points: ['proximity-retention'],
+      judge: (o) => notHeld(o, settledFor(shorted, GREATEST_UNLOCK_AFTER_FAULT)),
+    },
+    {
+      id: 'released-live',
+      should: false,
+      text: 'lets go of the plug before its contactor is open',
+      why: 'The order can be heard: first the contactor, then the lock.',
+      source: pilotStandard('6.3.2'),
+      of: 'unit',
+      points: ['proximity-retention', 'switching'],
+      judge: releasedDead,
+    },
+  ],
+  untold: () => [
+    {
+      id: 'no-power',
+      text: 'can be made to let go of the plug with no power',
+      why: 'The supply stayed on; the sheet tells the emergency means.',
+      source: SHEET,
+    },
+  ],
+  figures: () => [],
+  limits: () => [],
+  stops: { 'released-live': 'the plug is let go live: isolate and keep people away' },
+};

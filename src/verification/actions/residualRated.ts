@@ -1,0 +1,53 @@
+/** Test action `residual-rated`: the rated residual current, at both angles, on each line. */
+import { linesOf } from '../../site/site.ts';
+import { CIRCUIT, wiringRules } from '../sources.ts';
+import { outletVoltages, waitFor } from '../steps.ts';
+import type { TestAction } from '../testAction.ts';
+import { atOnce, oneAfterAnother, testedDevice } from './residual.ts';
+import { fixedTest, goesDark, inTime, staysOff, timeLimit, whichTrips } from './residualFixed.ts';
+
+export const residualRated: TestAction = {
+  id: 'residual-rated',
+  title: 'Rated residual current, a.c.',
+  stage: 'protection',
+  from: 'energised',
+  leaves: 'energised',
+  purpose:
+    'Time the trip at the rated current, on both half-waves, and show what opens and that it stays open.',
+  applies: (papers) => testedDevice(papers) !== null,
+  steps: (papers) => {
+    const { amps } = fixedTest(papers, 1);
+    return oneAfterAnother(
+      papers,
+      'residual',
+      linesOf(papers.site).flatMap((line, i) => [
+        [
+          atOnce(line, 'sinusoidal', amps, { angle: 0 }),
+          ...(i === 0 ? [waitFor(10), ...outletVoltages(papers)] : []),
+        ],
+        [atOnce(line, 'sinusoidal', amps, { angle: 180 })],
+      ]),
+    );
+  },
+  expectations: (papers) => {
+    const test = fixedTest(papers, 1);
+    return [inTime(papers, test), whichTrips(papers, test), staysOff(papers), ...goesDark(papers)];
+  },
+  untold: () => [
+    {
+      id: 'neutral-open',
+      text: 'has opened its neutral pole as well',
+      why: 'Neutral is at earth potential: a closed pole shows no voltage. Only a dead test across the pole tells.',
+      source: CIRCUIT,
+    },
+  ],
+  figures: () => [],
+  limits: (papers) => [
+    timeLimit(
+      fixedTest(papers, 1),
+      'alternating, 1 × the rating: the time for its kind',
+      wiringRules('643.8, with IEC 61008-1'),
+    ),
+  ],
+  stops: { 'in-time': 'the residual device does not act in time: leave off, lock off' },
+};

@@ -1,0 +1,116 @@
+/** Test action `sharing`: permission, default hours and random delay, and what takes them away. */
+import { inState, judgeAll, outletDead, settledFor } from '../judging.ts';
+import type { Observed, Sample } from '../observed.ts';
+import { mayWait, permission, unplug } from '../offer.ts';
+import { pilotStandard, published, SHEET } from '../sources.ts';
+import { outletVoltages, pilot, waitFor } from '../steps.ts';
+import type { Expectation, Papers, TestAction } from '../testAction.ts';
+import { offeredReadings, oscillating } from './pilotLines.ts';
+
+/** Not yet authorised, by the sheet and by what was pressed. */
+const unauthorised = ({ sheet }: Papers, o: Observed, sample: Sample): boolean => {
+  const before = o.samples.slice(0, o.samples.indexOf(sample));
+  const pressed = before.some(
+    ({ operation }) => operation.op === 'press' && operation.button === 'authorise',
+  );
+  return sheet.permission === 'held' || (sheet.permission === 'authorise' && !pressed);
+};
+
+const keepsWaiting = (papers: Papers): readonly Expectation[] => [
+  {
+    id: 'unasked-offer',
+    should: false,
+    text: 'offers anything before it has permission',
+    why: 'Until then the pilot stays steady.',
+    source: pilotStandard('A.3'),
+    of: 'unit',
+    points: ['pilot'],
+    judge: (o) =>
+      judgeAll(
+        o.samples
+          .filter((s) => settledFor(inState('B', 'C'), 1)(s.setUp, s) && unauthorised(papers, o, s))
+          .flatMap(({ readings }) => readings.filter(({ quantity }) => quantity === 'pilot')),
+        (r) => !oscillating(r),
+      ),
+  },
+  {
+    id: 'unasked-supply',
+    should: false,
+    text: 'supplies before it has permission',
+    why: 'A vehicle that asks is not yet one that may charge.',
+    source: pilotStandard('A.3'),
+    of: 'unit',
+    points: ['switching', 'pilot'],
+    judge: (o) => outletDead(papers, o, (setUp, s) => inState('C')(setUp, s) && unauthorised(papers, o, s)),
+  },
+];
+
+export const sharing: TestAction = {
+  id: 'sharing',
+  title: 'Waiting for permission, hours or delay',
+  stage: 'with power',
+  from: 'energised',
+  leaves: 'energised',
+  purpose: 'Tell a unit that rightly waits from one that is faulty, and take its reason to wait away.',
+  applies: ({ sheet }) => sheet.permission !== 'open' || sheet.schedule !== null || sheet.startDelay > 0,
+  steps: (papers) => [
+    { op: 'vehicle', plugged: true, state: 'B' },
+    waitFor(2),
+    pilot,
+    ...(papers.sheet.permission === 'open'
+      ? []
+      : [
+          { op: 'vehicle', state: 'C' } as const,
+          waitFor(3),
+          ...outletVoltages(papers),
+          { op: 'vehicle', state: 'B' } as const,
+          waitFor(1),
+        ]),
+    ...permission(papers),
+    waitFor(4),
+    pilot,
+    ...unplug,
+  ],
+  expectations: (papers) => [
+    ...(papers.sheet.permission === 'open' ? [] : keepsWaiting(papers)),
+    {
+      id: 'fault',
+      should: false,
+      text: 'shows a fault while it waits',
+      why: 'Waiting for permission, hours or delay is no fault.',
+      source: SHEET,
+      of: 'unit',
+      points: ['pilot', 'switching'],
+      judge: (o) =>
+        judgeAll(
+          o.samples.filter((s) => inState('B', 'C')(s.setUp, s) && mayWait(papers, o, s)),
+          ({ seen }) => seen.indicator !== 'fault',
+        ),
+    },
+    ...(papers.sheet.permission === 'held'
+      ? []
+      : [
+          {
+            id: 'offers-then',
+            should: true,
+            text: 'offers a current once permission is given and hours and delay are overridden',
+            why: 'An owner may override the hours and the delay.',
+            source: published('SI 2021/1467 regs 10 and 11; IEC 61851-1:2017 A.3'),
+            of: 'unit',
+            points: ['pilot'],
+            judge: (o: Observed) => judgeAll(offeredReadings(papers, o, inState('B')), oscillating),
+          } as const,
+        ]),
+  ],
+  untold: () => [
+    {
+      id: 'hours-kept',
+      text: 'keeps to its hours and its delay when nobody overrides them',
+      why: 'That takes a clock and as long as the delay.',
+      source: published('SI 2021/1467 regs 10 and 11'),
+    },
+  ],
+  figures: () => [],
+  limits: () => [],
+  stops: { 'unasked-supply': 'the unit supplies without permission: isolate' },
+};

@@ -1,0 +1,167 @@
+/** Test action `stop`: a normal stop that the vehicle ignores, and an emergency stop. */
+import type { Seconds } from '../../laws/quantities.ts';
+import { LEAST_OPEN_UNDER_LOAD } from '../../laws/timing.ts';
+import { inState, judgeAll, outletDead, readingsOf, samplesWhen } from '../judging.ts';
+import type { Observed, Sample } from '../observed.ts';
+import { unplug, untilSupplied } from '../offer.ts';
+import { fromMemory, pilotStandard, published, SHEET } from '../sources.ts';
+import { outletVoltages, pilot, waitFor } from '../steps.ts';
+import type { TestAction } from '../testAction.ts';
+import { oscillating } from './pilotLines.ts';
+
+/** "At once", s: what a contactor and the ear need. Common practice, no source. */
+const AT_ONCE: Seconds = 0.5;
+
+interface Press {
+  readonly index: number;
+  /** When the button went down: the end of what was done before. */
+  readonly at: Seconds;
+}
+
+/** Presses of a button while a vehicle was being supplied. */
+const presses = (o: Observed, button: 'stop' | 'emergency'): readonly Press[] =>
+  o.samples.flatMap(({ operation, setUp }, index): Press[] => {
+    const before = o.samples[index - 1];
+    return operation.op === 'press' &&
+      operation.button === button &&
+      before !== undefined &&
+      before.seen.indicator === 'charging' &&
+      inState('C')(setUp, before)
+      ? [{ index, at: before.seen.at }]
+      : [];
+  });
+
+/** What was observed from a press on, until something else was set or reset. */
+function until(o: Observed, { index }: Press): readonly Sample[] {
+  const later = o.samples.slice(index);
+  const end = later.findIndex(
+    ({ operation }, i) => i > 0 && !['wait', 'measure', 'prove-dead'].includes(operation.op),
+  );
+  return end < 0 ? later : later.slice(0, end);
+}
+
+const openings = (o: Observed, press: Press): readonly Seconds[] =>
+  until(o, press)
+    .flatMap(({ events }) => events)
+    .filter(({ what }) => what === 'contactor opened')
+    .map(({ at }) => at - press.at);
+
+export const stop: TestAction = {
+  id: 'stop',
+  title: 'Normal stop, and emergency stop',
+  stage: 'fault response',
+  from: 'energised',
+  leaves: 'energised',
+  purpose: 'Show that a normal stop lets the vehicle go first, and that an emergency stop waits for nobody.',
+  applies: () => true,
+  steps: (papers) => [
+    ...untilSupplied(papers),
+    { op: 'press', button: 'stop' },
+    pilot,
+    waitFor(10),
+    ...unplug,
+    ...untilSupplied(papers),
+    { op: 'press', button: 'emergency' },
+    ...outletVoltages(papers),
+    waitFor(5),
+    { op: 'vehicle', state: 'B' },
+    { op: 'reset', what: 'unit' },
+    ...unplug,
+  ],
+  expectations: (papers) => [
+    {
+      id: 'steady',
+      should: true,
+      text: 'goes steady after a normal stop',
+      why: 'That asks the vehicle to stop drawing; it has 3 s to do so.',
+      source: pilotStandard('Table A.6 sequence 9.1'),
+      of: 'unit',
+      points: ['pilot'],
+      judge: (o) =>
+        judgeAll(
+          presses(o, 'stop').flatMap((press) => {
+            const samples = until(o, press);
+            return readingsOf({ samples }, 'pilot', () => true);
+          }),
+          (r) => !oscillating(r),
+        ),
+    },
+    {
+      id: 'under-load',
+      should: false,
+      text: 'opens within 6 s of a normal stop while the vehicle still asks',
+      why: 'Live at 4 s is right: opening under load wears the contacts, so the vehicle is given time.',
+      source: pilotStandard('Table A.6 sequence 10.2'),
+      of: 'unit',
+      points: ['switching', 'pilot'],
+      judge: (o) =>
+        judgeAll(
+          presses(o, 'stop').filter(
+            (press) => (until(o, press).at(-1)?.seen.at ?? 0) - press.at >= LEAST_OPEN_UNDER_LOAD,
+          ),
+          (press) => openings(o, press).every((after) => after >= LEAST_OPEN_UNDER_LOAD - 0.001),
+        ),
+    },
+    {
+      id: 'emergency',
+      should: true,
+      text: 'opens all live conductors at once at an emergency stop',
+      why: 'An emergency stop waits for nobody.',
+      source: published('BS 7671:2018+A2:2022 722.537.2.201; at once: common practice, no source'),
+      of: 'unit',
+      points: ['switching'],
+      judge: (o) => {
+        const all = presses(o, 'emergency');
+        const heard = judgeAll(all, (press) => openings(o, press).some((after) => after <= AT_ONCE));
+        const read = outletDead(papers, o, (_, sample) =>
+          all.some((press) => until(o, press).includes(sample)),
+        );
+        return heard === 'met' ? read : heard;
+      },
+    },
+    {
+      id: 'restarts',
+      should: false,
+      text: 'starts again when the emergency button comes up',
+      why: 'Only a reset may allow it again.',
+      source: fromMemory('BS 7671:2018+A2:2022 537.3.3'),
+      of: 'unit',
+      points: ['switching'],
+      judge: (o) =>
+        judgeAll(
+          presses(o, 'emergency').flatMap((press) => [
+            true,
+            ...until(o, press).flatMap(({ events }) => events.map(({ what }) => what !== 'contactor closed')),
+          ]),
+          (quiet) => quiet,
+        ),
+    },
+    {
+      id: 'says-so',
+      should: true,
+      text: 'says that it was stopped',
+      why: 'The unit’s sheet says so.',
+      source: SHEET,
+      of: 'unit',
+      points: ['switching'],
+      judge: (o) =>
+        judgeAll(
+          [...presses(o, 'stop'), ...presses(o, 'emergency')].flatMap((press) =>
+            samplesWhen({ samples: until(o, press) }, inState('C')),
+          ),
+          ({ seen }) => seen.indicator === 'stopped',
+        ),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'other-outlets',
+      text: 'takes every other outlet of the bay off at an emergency stop',
+      why: 'Only this outlet was looked at.',
+      source: published('BS 7671:2018+A2:2022 722.537.2.201'),
+    },
+  ],
+  figures: () => [],
+  limits: () => [],
+  stops: { emergency: 'the emergency stop does not open: isolate' },
+};

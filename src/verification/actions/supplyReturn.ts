@@ -1,0 +1,160 @@
+/** Test action `supply-return`: the supply goes for 10 s and comes back with a vehicle asking. */
+import type { Seconds } from '../../laws/quantities.ts';
+import { inState, judgeAll, outletSupplied, showsVoltage } from '../judging.ts';
+import type { Observed, Sample } from '../observed.ts';
+import { mayWait, permission, unplug, untilSupplied } from '../offer.ts';
+import { pilotStandard, published, SHEET } from '../sources.ts';
+import { outletVoltages, pilot, waitFor } from '../steps.ts';
+import type { TestAction } from '../testAction.ts';
+import { asked } from './pilotLines.ts';
+
+/** When the supply last came back before this sample, s; null where that was not seen. */
+function cameBack(o: Observed, sample: Sample): Seconds | null {
+  const before = o.samples.slice(0, o.samples.indexOf(sample) + 1);
+  const last = before.findLast(({ operation }) => operation.op === 'reset' && operation.what === 'supply');
+  return last?.seen.at ?? null;
+}
+
+const inC = inState('C');
+
+export const supplyReturn: TestAction = {
+  id: 'supply-return',
+  title: 'Supply goes and comes back',
+  stage: 'fault response',
+  from: 'energised',
+  leaves: 'energised',
+  purpose: 'Show that nothing closes as the supply returns before everything has been checked afresh.',
+  applies: ({ sheet }) => sheet.permission !== 'held',
+  steps: (papers) => [
+    ...untilSupplied(papers),
+    { op: 'reset', what: 'supply' },
+    ...outletVoltages(papers).slice(0, 2),
+    waitFor(papers.sheet.startUp + 1),
+    ...permission(papers),
+    waitFor(4),
+    ...outletVoltages(papers),
+    ...unplug,
+    waitFor(1),
+    pilot,
+  ],
+  expectations: (papers) => {
+    const { startUp } = papers.sheet;
+    const starting = (o: Observed, sample: Sample, at: Seconds): boolean => {
+      const back = cameBack(o, sample);
+      return back !== null && at - back < startUp;
+    };
+    return [
+      {
+        id: 'voltage',
+        should: false,
+        text: 'puts voltage on the outlet while it starts',
+        why: 'It has not yet checked anything.',
+        source: pilotStandard('6.3.1'),
+        of: 'unit',
+        points: ['switching'],
+        judge: (o) =>
+          judgeAll(
+            o.samples
+              .filter((s) => inC(s.setUp, s))
+              .flatMap((s) =>
+                s.readings.filter(
+                  (r) =>
+                    r.quantity === 'voltage' &&
+                    r.between?.every((t) => t.startsWith('outlet.')) === true &&
+                    starting(o, s, r.at),
+                ),
+              ),
+            (r) => !showsVoltage(r),
+          ),
+      },
+      {
+        id: 'comes-back-closed',
+        should: false,
+        text: 'comes back with its contactor closed',
+        why: 'The contactor was heard to open when the supply went, and may close only after the start-up.',
+        source: pilotStandard('6.3.1'),
+        of: 'unit',
+        points: ['switching'],
+        judge: (o) => {
+          const resets = o.samples.filter(
+            ({ operation, setUp }) =>
+              operation.op === 'reset' && operation.what === 'supply' && setUp.standIn.state === 'C',
+          );
+          return judgeAll(resets, (reset) => {
+            const after = o.samples.slice(o.samples.indexOf(reset));
+            const closed = after
+              .flatMap(({ events }) => events)
+              .find(({ what, at }) => what === 'contactor closed' && at >= reset.seen.at);
+            return closed === undefined || closed.at - reset.seen.at >= startUp - 0.001;
+          });
+        },
+      },
+      {
+        id: 'permission-again',
+        should: false,
+        text: 'supplies without the permission that its sheet asks for',
+        why: 'What was given before the supply went does not outlast it; a random delay starts afresh.',
+        source: published('IEC 61851-1:2017 A.3; SI 2021/1467 reg 11'),
+        of: 'unit',
+        points: ['switching', 'pilot'],
+        judge: (o) => {
+          // An open unit with no delay needs none: nothing to be seen, and nothing wrong.
+          const waiting = o.samples.filter(
+            (s) => inC(s.setUp, s) && cameBack(o, s) !== null && needsPermission(o, s),
+          );
+          return papers.sheet.permission !== 'authorise'
+            ? cameBack(o, o.samples.at(-1) as Sample) === null
+              ? 'not shown'
+              : 'met'
+            : judgeAll(
+                waiting.flatMap(({ events }) => [
+                  true,
+                  ...events.map(({ what }) => what !== 'contactor closed'),
+                ]),
+                (quiet) => quiet,
+              );
+        },
+      },
+      {
+        id: 'supplies-again',
+        should: true,
+        text: 'supplies again after its start-up, once everything is checked',
+        why: 'The vehicle still asks.',
+        source: SHEET,
+        of: 'unit',
+        points: ['switching', 'pilot'],
+        judge: (o) =>
+          outletSupplied(
+            papers,
+            o,
+            (setUp, s) =>
+              asked(papers, o)(setUp, s) &&
+              !mayWait(papers, o, s) &&
+              (s.readings[0]?.at ?? 0) - (cameBack(o, s) ?? Infinity) >= startUp + 3,
+          ),
+      },
+    ];
+  },
+  untold: () => [
+    {
+      id: 'brown-out',
+      text: 'rides through a dip of the supply',
+      why: 'The supply was off for 10 s, not low for a moment.',
+      source: SHEET,
+    },
+  ],
+  figures: () => [],
+  limits: () => [],
+  stops: { voltage: 'the outlet is live while the unit starts: isolate and keep people away' },
+};
+
+/** No permission since the supply came back. */
+function needsPermission(o: Observed, sample: Sample): boolean {
+  const index = o.samples.indexOf(sample);
+  const back = o.samples
+    .slice(0, index + 1)
+    .findLastIndex(({ operation }) => operation.op === 'reset' && operation.what === 'supply');
+  return !o.samples
+    .slice(back, index + 1)
+    .some(({ operation }) => operation.op === 'press' && operation.button === 'authorise');
+}

@@ -1,0 +1,120 @@
+/** Test action `unplug`: the vehicle goes away, from C and then from B. */
+import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
+import { GREATEST_OFF_AFTER_UNPLUGGING } from '../../laws/timing.ts';
+import { linesOf } from '../../site/site.ts';
+import {
+  isInside,
+  judgeAll,
+  outletDead,
+  readingsOf,
+  samplesWhen,
+  settledFor,
+  type When,
+} from '../judging.ts';
+import { unplug as away, untilOffered, untilSupplied } from '../offer.ts';
+import { pilotStandard, SHEET } from '../sources.ts';
+import { outletVoltages, pilot, voltage, waitFor } from '../steps.ts';
+import type { TestAction } from '../testAction.ts';
+import { halfInside, pilotReadings } from './pilotLines.ts';
+
+/** No load on the pilot, plugged in or not. */
+const noVehicle: When = ({ supply, disturbed, standIn }) =>
+  supply === 'on' && !disturbed && (!standIn.plugged || standIn.state === 'A') && standIn.pilot === 'sound';
+
+const goings = ['unplug', 'C-to-A'];
+
+export const unplug: TestAction = {
+  id: 'unplug',
+  title: 'Vehicle goes (C to A, then B to A)',
+  stage: 'with power',
+  from: 'energised',
+  leaves: 'energised',
+  purpose: 'Time how soon the outlet is dead when the pilot is lost, and show that the session ends.',
+  applies: () => true,
+  steps: (papers) => [
+    ...untilSupplied(papers),
+    // A held plug cannot be pulled: there the pilot is let go at the vehicle's end.
+    { op: 'measure', quantity: 'opening-time', of: papers.sheet.outlet === 'socket' ? 'C-to-A' : 'unplug' },
+    waitFor(1),
+    ...outletVoltages(papers),
+    ...away,
+    ...untilOffered(papers),
+    ...away,
+    waitFor(1),
+    pilot,
+    ...linesOf(papers.site).map((x) => voltage(`outlet.${x}`, 'outlet.PE')),
+  ],
+  expectations: (papers) => [
+    {
+      id: 'off-in-time',
+      should: true,
+      text: 'is dead on every pole within 100 ms',
+      why: 'The pilot parts first, so that nobody bares a live contact.',
+      source: pilotStandard('Table A.6 sequence 2.2'),
+      of: 'unit',
+      points: ['switching', 'pilot'],
+      judge: (o) =>
+        judgeAll(
+          readingsOf(o, 'opening-time', () => true).filter(
+            (r) => goings.includes(r.of ?? '') && r.qualifier !== 'unable',
+          ),
+          (r) => isInside(r, { greatest: GREATEST_OFF_AFTER_UNPLUGGING }),
+        ),
+    },
+    {
+      id: 'voltage',
+      should: false,
+      text: 'puts voltage on the outlet with nothing connected',
+      why: 'Supply is allowed only while a vehicle asks for it.',
+      source: pilotStandard('6.3.1'),
+      of: 'unit',
+      points: ['switching', 'pilot'],
+      judge: (o) => outletDead(papers, o, settledFor(noVehicle, 0.5)),
+    },
+    {
+      id: 'twelve-volts',
+      should: true,
+      text: 'takes the pilot back to 11.4 to 12.6 V',
+      why: 'Nothing loads its 1 kΩ any more. It may go on oscillating for a while.',
+      source: pilotStandard('Tables A.4 and A.10, Table A.6 sequence 9.3'),
+      of: 'unit',
+      points: ['pilot'],
+      judge: (o) => halfInside(pilotReadings(o, settledFor(noVehicle, 0.5)), 'high', MEASURED_PILOT.A),
+    },
+    {
+      id: 'session-ends',
+      should: true,
+      text: 'says that it is ready for the next vehicle',
+      why: 'The unit’s sheet says that unplugging ends the session.',
+      source: SHEET,
+      of: 'unit',
+      points: ['pilot', 'switching'],
+      judge: (o) =>
+        judgeAll(samplesWhen(o, settledFor(noVehicle, 3)), ({ seen }) => seen.indicator === 'ready'),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'earth-lost',
+      text: 'switches off when a connected vehicle loses PE',
+      why: 'Everything parted together here; PE alone is a set-up of its own.',
+      source: pilotStandard('A.4.8'),
+    },
+  ],
+  figures: () => [],
+  limits: () => [
+    {
+      id: 'opening',
+      text: 'time from the vehicle’s going to a dead outlet',
+      quantity: 'opening-time',
+      unit: 's',
+      limit: GREATEST_OFF_AFTER_UNPLUGGING,
+      kind: 'most',
+      sum: 'C2 to A: supply off within 100 ms',
+      source: pilotStandard('Table A.6 sequence 2.2'),
+      points: ['switching', 'pilot'],
+      applies: (r) => r.quantity === 'opening-time' && goings.includes(r.of ?? ''),
+    },
+  ],
+  stops: { voltage: 'the outlet is live with nothing connected: isolate and keep people away' },
+};
