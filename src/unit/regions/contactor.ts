@@ -34,6 +34,8 @@ export const contactor = unitSetup.createStateConfig({
       tags: ['coil driven', 'charging'],
       always: [
         { guard: not(mayRemain), target: 'opening' },
+        // It has dropped out by itself.
+        { guard: and(['contactor watched', not('linked contact closed')]), target: 'failedToClose' },
         { guard: not(stateIn('#oscillating')), target: 'draining' },
       ],
     },
