@@ -9,7 +9,7 @@ import { difference } from '../network/potentials.ts';
 import { linesOf } from '../site/site.ts';
 import type { AtTheUnit } from '../unit/sense.ts';
 import { isPowered, sense } from '../unit/sense.ts';
-import type { UnitEvent } from '../unit/sensed.ts';
+import type { Sensed, UnitEvent } from '../unit/sensed.ts';
 import { sameSensed } from '../unit/sensed.ts';
 import type { Commands } from '../unit/unitChart.ts';
 import { commandsOf } from '../unit/unitChart.ts';
@@ -123,7 +123,7 @@ function moveLock(world: World, held: boolean): void {
 function tell(world: World): boolean {
   const at = atTheUnit(world);
   const powered = isPowered(at) && !world.plant.damaged.includes('electronics');
-  const sensed = sense(world.installation.design, at);
+  const sensed = keepingLowHalf(world, sense(world.installation.design, at));
   let told = false;
   if (powered !== world.powered) {
     world.powered = powered;
@@ -136,6 +136,11 @@ function tell(world: World): boolean {
     told = true;
   }
   return told;
+}
+
+/** While the pilot is steady there is no low half to look at: what was last seen of it stays. */
+function keepingLowHalf({ lastSent }: World, sensed: Sensed): Sensed {
+  return sensed.lowHalf === 'none' && lastSent !== null ? { ...sensed, lowHalf: lastSent.lowHalf } : sensed;
 }
 
 function atTheUnit(world: World): AtTheUnit {

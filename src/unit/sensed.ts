@@ -14,7 +14,7 @@ export interface Sensed {
   readonly supply: 'low' | 'within' | 'high';
   readonly missing: readonly Line[];
   readonly pilot: PilotBand;
-  /** The negative peak while oscillating: −13 to −11 V is sound (a diode is there); none while steady. */
+  /** The negative peak as last seen while oscillating: −13 to −11 V is sound (a diode is there); none before that. */
   readonly lowHalf: 'sound' | 'wrong' | 'none';
   readonly proximity: CableCoding | 'none' | 'invalid';
   readonly linkedContact: 'open' | 'closed';

@@ -191,7 +191,10 @@ const ROWS: readonly Row[] = [
     region: 'contactor',
     state: 'closed',
     reach: closed,
-    moves: to('opening', ...pilots('A', 'B', 'D', 'E', 'invalid', 'F'), ...NO_SUPPLY, ...TRIPS),
+    moves: {
+      ...to('opening', ...pilots('A', 'B', 'D', 'E', 'invalid', 'F'), ...NO_SUPPLY, ...TRIPS),
+      ...to('failedToClose', 'linked contact open'),
+    },
   },
   {
     region: 'contactor',
@@ -238,7 +241,8 @@ const ROWS: readonly Row[] = [
     state: 'clear.suspicious',
     reach: () => after(inB({}, FREE), event('pilot C'), wait(100), event('low half wrong')),
     moves: {
-      ...to('clear.quiet', 'low half sound', ...pilots('A', 'B', 'F')),
+      // With the offer withdrawn there is no low half to look at.
+      ...to('clear.quiet', 'low half sound', ...pilots('A', 'B', 'F'), ...NO_SUPPLY, ...TRIPS),
       ...to('latched.E', ...pilots('E', 'invalid')),
     },
   },

@@ -11,6 +11,7 @@ const contactorFailed = or([stateIn('#failed-to-open'), stateIn('#failed-to-clos
 /** A unit that checks only before closing looks when the vehicle asks; one that always checks looks in B too, and goes on. */
 const diodeSuspect = and([
   'low half wrong',
+  stateIn('#oscillating'),
   or(['diode always watched', and([inLevel('C', 'D'), not(stateIn('#contactor-closed'))])]),
 ]);
 

@@ -3,23 +3,14 @@ import type { Opening } from '../../bench/instruments/openingTimer.ts';
 import type { StandIn } from '../../bench/standIn.ts';
 import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import type { Seconds } from '../../laws/quantities.ts';
-import { linesOf } from '../../site/site.ts';
-import {
-  isInside,
-  judgeAll,
-  outletDead,
-  outletSupplied,
-  readingsOf,
-  settledFor,
-  type When,
-} from '../judging.ts';
+import { inState, isInside, judgeAll, outletDead, readingsOf, settledFor, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { unplug, untilSupplied } from '../offer.ts';
+import { permission, unplug, untilSupplied } from '../offer.ts';
 import type { Source } from '../sources.ts';
 import { CIRCUIT, pilotStandard } from '../sources.ts';
-import { outletVoltages, pilot, voltage, waitFor } from '../steps.ts';
+import { outletVoltages, pilot, waitFor } from '../steps.ts';
 import type { Expectation, Limit, Papers } from '../testAction.ts';
-import { asked, halfInside, pilotReadings } from './pilotLines.ts';
+import { halfInside, offeredReadings, oscillating, pilotReadings } from './pilotLines.ts';
 
 export interface Loss {
   readonly of: Opening;
@@ -44,8 +35,9 @@ export const lossSteps = (papers: Papers, loss: Loss) =>
     // Mended, through B: to the unit a new vehicle.
     { op: 'vehicle', ...loss.mended, state: 'B' },
     waitFor(1),
-    ...untilSupplied(papers),
-    ...linesOf(papers.site).map((x) => voltage(`outlet.${x}`, 'outlet.N')),
+    ...permission(papers),
+    waitFor(2),
+    pilot,
     ...unplug,
   ] as const;
 
@@ -93,18 +85,21 @@ export function lossExpectations(
       judge: (o) => halfInside(pilotReadings(o, settledFor(lost(loss), 0.5)), 'high', MEASURED_PILOT.A),
     },
     {
-      id: 'supplies-again',
+      id: 'offers-again',
       should: true,
-      text: 'supplies again once it is mended, in the usual order',
-      why: 'To the unit it is a new vehicle.',
+      text: 'offers again once it is mended, as to a new vehicle',
+      why: 'Nothing has latched that its sheet tells of.',
       source: pilotStandard('Table A.6'),
       of: 'unit',
       points,
       judge: (o) =>
-        outletSupplied(
-          papers,
-          o,
-          (setUp, sample) => asked(papers, o)(setUp, sample) && wasLost(loss, o, o.samples.indexOf(sample)),
+        judgeAll(
+          offeredReadings(
+            papers,
+            o,
+            (setUp, sample) => inState('B')(setUp, sample) && wasLost(loss, o, o.samples.indexOf(sample)),
+          ),
+          oscillating,
         ),
     },
   ];

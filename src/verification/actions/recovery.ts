@@ -3,11 +3,11 @@ import type { OperationInput } from '../../bench/operation.ts';
 import { linesOf } from '../../site/site.ts';
 import { inState, judgeAll, outletDead, outletSupplied, settledFor, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { cleared, unplug, untilSupplied } from '../offer.ts';
+import { cleared, permission, unplug, untilOffered, untilSupplied } from '../offer.ts';
 import { pilotStandard, SHEET } from '../sources.ts';
-import { outletVoltages, voltage, waitFor } from '../steps.ts';
+import { outletVoltages, pilot, voltage, waitFor } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
-import { asked } from './pilotLines.ts';
+import { asked, offeredReadings, oscillating } from './pilotLines.ts';
 import { shorted } from './pilotShort.ts';
 import { afterTrip, atOnce, testedDevice } from './residual.ts';
 
@@ -25,6 +25,12 @@ function clearedTrip(papers: Papers): readonly OperationInput[] {
         : cleared(papers, 'residual')),
   ];
 }
+
+/** The request is left standing unless the sheet asks for state A. */
+const supplyAfterTrip = (papers: Papers): readonly OperationInput[] =>
+  papers.sheet.clearsBy.residual === 'state-A'
+    ? [...unplug, ...clearedTrip(papers), ...untilSupplied(papers)]
+    : [...clearedTrip(papers), ...permission(papers), waitFor(5)];
 
 const supply = ({ site }: Papers): readonly OperationInput[] =>
   linesOf(site).map((x) => voltage(`outlet.${x}`, 'outlet.N'));
@@ -52,19 +58,17 @@ export const recovery: TestAction = {
     const { rated } = testedDevice(papers) ?? { rated: 0.03 };
     return [
       ...untilSupplied(papers),
+      atOnce('L1', 'sinusoidal', rated),
+      waitFor(10),
+      ...outletVoltages(papers),
+      ...supplyAfterTrip(papers),
+      ...supply(papers),
       { op: 'vehicle', pilot: 'shorted-to-earth' },
       waitFor(4),
       ...unplug,
       ...cleared(papers, 'E'),
-      ...untilSupplied(papers),
-      ...supply(papers),
-      atOnce('L1', 'sinusoidal', rated),
-      waitFor(10),
-      ...outletVoltages(papers),
-      ...unplug,
-      ...clearedTrip(papers),
-      ...untilSupplied(papers),
-      ...supply(papers),
+      ...untilOffered(papers),
+      pilot,
       ...unplug,
       waitFor(1),
     ];
@@ -73,16 +77,20 @@ export const recovery: TestAction = {
     {
       id: 'after-short',
       should: true,
-      text: 'supplies again after a shorted pilot, cleared as its sheet says',
+      text: 'offers again after a shorted pilot, cleared as its sheet says',
       why: 'Nothing else may be needed, and the usual order follows.',
       source: SHEET,
       of: 'unit',
       points: ['pilot', 'switching'],
       judge: (o) =>
-        outletSupplied(papers, o, (setUp, sample) => {
-          const index = o.samples.indexOf(sample);
-          return asked(papers, o)(setUp, sample) && wasShorted(o, index) && !wasTripped(o, index);
-        }),
+        judgeAll(
+          offeredReadings(
+            papers,
+            o,
+            (setUp, sample) => inState('B')(setUp, sample) && wasShorted(o, o.samples.indexOf(sample)),
+          ),
+          oscillating,
+        ),
     },
     {
       id: 'after-trip',
@@ -124,7 +132,12 @@ export const recovery: TestAction = {
       judge: (o) =>
         judgeAll(
           o.samples
-            .filter((s) => settledFor(afterAll, 1)(s.setUp, s) && wasTripped(o, o.samples.indexOf(s)))
+            .filter(
+              (s) =>
+                settledFor(afterAll, 1)(s.setUp, s) &&
+                wasTripped(o, o.samples.indexOf(s)) &&
+                wasShorted(o, o.samples.indexOf(s)),
+            )
             .slice(-1),
           ({ seen }) => seen.indicator === 'ready',
         ),

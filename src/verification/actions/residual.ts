@@ -105,6 +105,7 @@ const resets = ({ site, sheet }: Papers, after: 'residual' | 'direct'): readonly
 /** The vehicle gone, reset as the sheet says, and unplugged last: a unit with no power keeps its plug. */
 export const readyAgain = (papers: Papers, after: 'residual' | 'direct'): readonly OperationInput[] => [
   { op: 'vehicle', state: 'A' },
+  waitFor(1),
   ...resets(papers, after),
   ...(papers.sheet.outlet === 'socket' ? [waitFor(GREATEST_UNLOCK_AFTER_UNPLUGGING)] : []),
   { op: 'vehicle', plugged: false },

@@ -56,16 +56,15 @@ export const stop: TestAction = {
   applies: () => true,
   steps: (papers) => [
     ...untilSupplied(papers),
-    { op: 'press', button: 'stop' },
-    pilot,
-    waitFor(10),
-    ...unplug,
-    ...untilSupplied(papers),
     { op: 'press', button: 'emergency' },
     ...outletVoltages(papers),
     waitFor(5),
-    { op: 'vehicle', state: 'B' },
+    // The vehicle still asks: a reset lets it be supplied again.
     { op: 'reset', what: 'unit' },
+    waitFor(5),
+    { op: 'press', button: 'stop' },
+    pilot,
+    waitFor(10),
     ...unplug,
   ],
   expectations: (papers) => [
