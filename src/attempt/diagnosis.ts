@@ -46,11 +46,7 @@ function severities(entry: CatalogueEntry): readonly FaultChoice['values'][] {
 
 const isPossible = ({ papers }: Run, faults: readonly FaultChoice[]): boolean =>
   faultsAmong(faults).every(
-    (fault, i) =>
-      (fault.impossible?.(
-        { phases: papers.site.phases, direct: papers.sheet.residual.direct },
-        faults[i]?.values ?? {},
-      ) ?? null) === null,
+    (fault, i) => (fault.impossible?.(papers, faults[i]?.values ?? {}) ?? null) === null,
   );
 
 const sameReadings = (x: Run, y: Run): boolean =>

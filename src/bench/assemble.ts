@@ -52,7 +52,8 @@ export function assemble(installation: Parts, seed: Seed, clock: string): World 
       }),
     },
     // The same spread as a unit's own device (unit/design.ts).
-    upstreamPickup: rated * (0.67 + 0.2 * draw('upstream pick-up')),
+    upstreamPickup:
+      installation.upstreamDevice === 'dead' ? Infinity : rated * (0.67 + 0.2 * draw('upstream pick-up')),
     plant,
     solution: solve(wiring, installation, plant),
     isPeak: () => isPeakAt(clock, timeline.now),
@@ -90,6 +91,7 @@ function tripDirect(world: World): void {
 
 function openUnitBreaker(world: World): void {
   happen(world, 'unit breaker tripped');
+  if (!world.installation.design.tripOpens) return;
   move(world, { unitBreaker: 'tripped' });
 }
 

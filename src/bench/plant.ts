@@ -105,7 +105,7 @@ export const plugPosition = (plant: Plant): 'out' | 'in' | 'held' =>
   !plant.standIn.plugged ? 'out' : plant.plugLock === 'held' ? 'held' : 'in';
 
 export const poleClosed = (plant: Plant, design: UnitDesign, pole: Live): boolean =>
-  design.poles[pole].welded || plant.contactor === 'closed';
+  design.poles[pole].welded || (plant.contactor === 'closed' && design.poles[pole].stuckOpen !== true);
 
 /** The lives that a device of so many poles opens: lines first, then the neutral. */
 export const polesOpenedBy = (site: Site, poles: number): readonly Live[] => {

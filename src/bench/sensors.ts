@@ -11,6 +11,7 @@ import type { Delay, DeviceType } from '../laws/residualLimits.ts';
 import { toleratedDirect } from '../laws/residualLimits.ts';
 import { branchCurrent } from '../network/potentials.ts';
 import { linesOf, livesOf } from '../site/site.ts';
+import type { UnitDesign } from '../unit/design.ts';
 import type { Plant } from './plant.ts';
 import type { Solution, Wiring } from './wiring.ts';
 
@@ -79,6 +80,10 @@ export function residualTime(
   return Math.min(alternating, halfWave, smooth);
 }
 
+/** A detector whose sensor is offset feels one polarity alone. */
+const directFelt = (direct: Amps, { directFeels }: UnitDesign): Amps =>
+  directFeels === 'both' ? direct : Math.max(0, direct);
+
 export interface TripTimes {
   readonly residual: Seconds;
   readonly direct: Seconds;
@@ -113,14 +118,17 @@ export function tripTimes(
     residual:
       residual.type !== null && alive
         ? residualTime(
-            { type: residual.type, rated: residual.rated ?? 0.03, delay: 'general' },
+            { type: design.residualType ?? residual.type, rated: residual.rated ?? 0.03, delay: 'general' },
             design.residualPickup,
             atUnit,
-          )
+          ) + design.residualDelay
         : Infinity,
     direct:
       residual.direct !== null && powered
-        ? directTripTime(atUnit.direct + MEAN_OF_HALF_WAVE * atUnit.halfWave, design.directPickup)
+        ? directTripTime(
+            directFelt(atUnit.direct + MEAN_OF_HALF_WAVE * atUnit.halfWave, design),
+            design.directPickup,
+          ) + design.directDelay
         : Infinity,
     upstream:
       residualDevice !== null

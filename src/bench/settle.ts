@@ -7,6 +7,7 @@ import type { Microseconds, Seconds } from '../laws/quantities.ts';
 import { microseconds } from '../laws/quantities.ts';
 import { difference } from '../network/potentials.ts';
 import { linesOf } from '../site/site.ts';
+import type { UnitDesign } from '../unit/design.ts';
 import type { AtTheUnit } from '../unit/sense.ts';
 import { isPowered, sense } from '../unit/sense.ts';
 import type { Sensed, UnitEvent } from '../unit/sensed.ts';
@@ -112,7 +113,9 @@ function moveEarthPole(world: World, earthPole: 'closed' | 'open'): void {
 
 function moveLock(world: World, held: boolean): void {
   if (held !== world.plant.lockDriven) return;
-  if (held && !world.plant.standIn.plugged) return;
+  const { lock } = world.installation.design;
+  if (held && (!world.plant.standIn.plugged || !lock.engages)) return;
+  if (!held && !lock.releases) return;
   const plugLock = held ? 'held' : 'free';
   if (plugLock === world.plant.plugLock) return;
   happen(world, held ? 'plug locked' : 'plug released');
@@ -160,7 +163,7 @@ function atTheUnit(world: World): AtTheUnit {
       (pole) => (pole === 'N' || linesOf(site).includes(pole)) && poleClosed(world.plant, design, pole),
     ),
     // A tether has no plug at the unit: only a socket-outlet can feel one.
-    plug: design.sheet.outlet === 'socket' ? plugPosition(world.plant) : 'out',
+    plug: design.sheet.outlet === 'socket' ? plugFelt(world.plant, design) : 'out',
     earth:
       design.sheet.openPen === 'earth-sensing' || design.sheet.openPen === 'other'
         ? mainsAcross(world, 'supply.PE', 'sensing')
@@ -169,6 +172,10 @@ function atTheUnit(world: World): AtTheUnit {
     limit: world.plant.loadLimit,
   };
 }
+
+/** What the lock's feedback says; one that is stuck says home as soon as the motor has been driven. */
+const plugFelt = (plant: Plant, { lock }: UnitDesign) =>
+  lock.feedback === 'always held' && plant.lockDriven && plant.standIn.plugged ? 'held' : plugPosition(plant);
 
 /** Sends one event to the control and makes sure that it took it. */
 export function send(world: World, event: UnitEvent): void {

@@ -2,22 +2,29 @@
  * Every fault and not-fault, and how a list of them from a scenario is brought onto an installation. Adding one is
  * an entry in its family's file; no other code knows an id.
  */
-import type { UnitSheet } from '../unit/design.ts';
-import type { CatalogueEntry, Fault, NotFault, Values } from './fault.ts';
+import { controlFaults } from './controlFaults.ts';
+import type { CatalogueEntry, Fault, NotFault, Told, Values } from './fault.ts';
 import { insulationFaults } from './insulationFaults.ts';
+import { mechanicalFaults } from './mechanical.ts';
 import { notFaults } from './notFaults.ts';
 import type { Parts } from './parts.ts';
 import { pilotFaults } from './pilotFaults.ts';
 import { protectiveConductorFaults } from './protectiveConductor.ts';
+import { proximityRetentionFaults } from './proximityRetention.ts';
 import { residualDirectFaults } from './residualDirect.ts';
+import { supplyWiringFaults } from './supplyWiring.ts';
 import { switchingFaults } from './switching.ts';
 
 export const CATALOGUE: readonly CatalogueEntry[] = [
   ...protectiveConductorFaults,
+  ...supplyWiringFaults,
   ...switchingFaults,
   ...pilotFaults,
+  ...controlFaults,
+  ...proximityRetentionFaults,
   ...residualDirectFaults,
   ...insulationFaults,
+  ...mechanicalFaults,
   ...notFaults,
 ];
 
@@ -43,12 +50,12 @@ export const withDefaults = (entry: CatalogueEntry, values: Values): Values => (
 export const faultsAmong = (choices: readonly FaultChoice[]): readonly Fault[] =>
   choices.map(({ fault }) => entryNamed(fault)).filter(isFault);
 
-/** The sheet as the trainee reads it: not-faults are told there. */
-export const toldOnSheet = (sheet: UnitSheet, choices: readonly FaultChoice[]): UnitSheet =>
+/** The papers as the trainee reads them: not-faults are told there. */
+export const asTold = (meant: Told, choices: readonly FaultChoice[]): Told =>
   choices.reduce((told, { fault, values }) => {
     const entry = entryNamed(fault);
     return isNotFault(entry) ? entry.alter(told, withDefaults(entry, values)) : told;
-  }, sheet);
+  }, meant);
 
 /** The installation with every fault brought in, in the order named. */
 export const withFaults = (parts: Parts, choices: readonly FaultChoice[]): Parts =>

@@ -1,8 +1,10 @@
 /**
  * What an entry of the catalogue is. A fault changes parts, the design or one rule before the installation is
- * assembled; a not-fault changes the unit's sheet, so that the trainee can read of it. Neither ever touches a reading.
+ * assembled; a not-fault changes the papers, so that the trainee can read of it. Neither ever touches a reading.
  */
-import type { UnitSheet } from '../unit/design.ts';
+import type { Line } from '../laws/conductors.ts';
+import type { Breaker, Circuit, Site } from '../site/site.ts';
+import type { ResidualProtection, UnitSheet } from '../unit/design.ts';
 import type { Family } from './families.ts';
 import type { Parts } from './parts.ts';
 
@@ -41,26 +43,86 @@ interface Entry {
   readonly cause: string;
   readonly hazard: string;
   readonly source: string;
+  /** Why it cannot be on this installation, or null. */
+  readonly impossible?: (on: Setting, values: Values) => string | null;
 }
 
-/** What decides whether a fault can be on an installation at all. */
+/** What decides whether an entry can be on an installation at all: of a file's site and unit as of the papers. */
 export interface Setting {
-  readonly phases: 1 | 3;
-  readonly direct: UnitSheet['residual']['direct'];
+  readonly site: Pick<Site, 'phases' | 'earthing'> & {
+    readonly circuit: Pick<Circuit, 'residualDevice'> & {
+      readonly breaker: Pick<Breaker, 'type' | 'rating'>;
+    };
+  };
+  readonly sheet: Pick<UnitSheet, 'outlet' | 'openPen' | 'surgeArrester' | 'ventilation'> & {
+    readonly residual: Pick<ResidualProtection, 'type' | 'direct'> & {
+      readonly by?: ResidualProtection['by'] | undefined;
+    };
+  };
+}
+
+/** What the trainee may read. */
+export interface Told {
+  readonly site: Site;
+  readonly sheet: UnitSheet;
 }
 
 export interface Fault extends Entry {
   readonly kind: 'fault';
   readonly next: NextStep;
   readonly tell: readonly Tell[];
-  /** Why it cannot be on this installation, or null. */
-  readonly impossible?: (on: Setting, values: Values) => string | null;
   readonly change: (parts: Parts, values: Values) => Parts;
 }
 
 export interface NotFault extends Entry {
   readonly kind: 'not-fault';
-  readonly alter: (sheet: UnitSheet, values: Values) => UnitSheet;
+  readonly alter: (told: Told, values: Values) => Told;
 }
 
 export type CatalogueEntry = Fault | NotFault;
+
+/** Most ranges and causes are trade judgement. */
+export const PRACTICE = 'common practice, no source';
+
+export const PUT_RIGHT = 'put right and repeat the tests it may have touched' satisfies NextStep;
+export const LOCK_OFF = 'isolate, lock off and label' satisfies NextStep;
+export const TELL_INSTALLER = ['whoever installed the circuit', 'the client'] as const;
+export const TELL_MAKER = ['the maker or supplier of the unit', 'the client'] as const;
+export const TELL_DISTRIBUTOR = ['the distributor', 'the client'] as const;
+
+/** Which line a fault is on, as a number: 1, 2 or 3. */
+export const LINE: Parameter = { name: 'line', unit: '', min: 1, max: 3, default: 1 };
+export const lineOf = ({ line = 1 }: Values): Line => `L${line}` as Line;
+export const noSuchLine = ({ site }: Setting, { line = 1 }: Values): string | null =>
+  !Number.isInteger(line)
+    ? 'line is 1, 2 or 3'
+    : line > site.phases
+      ? 'this site has one line: line is 1'
+      : null;
+
+/** An entry that is possible only where this holds. */
+export const unless =
+  (possible: (on: Setting) => boolean, why: string) =>
+  (on: Setting): string | null =>
+    possible(on) ? null : why;
+
+export const socketOnly = unless(({ sheet }) => sheet.outlet === 'socket', 'this unit has no socket-outlet');
+export const tetheredOnly = unless(({ sheet }) => sheet.outlet === 'tethered', 'this unit has no tether');
+export const ownDeviceOnly = unless(
+  ({ sheet }) => sheet.residual.type !== null,
+  'this unit has no residual current device of its own',
+);
+export const directOnly = unless(
+  ({ sheet }) => sheet.residual.direct !== null,
+  'this unit has no d.c. detector',
+);
+export const upstreamOnly = unless(
+  ({ site }) => site.circuit.residualDevice !== null,
+  'this circuit has no residual device at its origin',
+);
+export const openPenOnly = unless(
+  ({ site, sheet }) => site.earthing === 'TN-C-S' && sheet.openPen !== 'none',
+  'this unit has no open-PEN measure, or the site no PEN',
+);
+export const ttOnly = unless(({ site }) => site.earthing === 'TT', 'this site has no electrode of its own');
+export const penOnly = unless(({ site }) => site.earthing === 'TN-C-S', 'this site is not supplied by a PEN');

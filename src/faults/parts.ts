@@ -2,7 +2,9 @@
  * Everything physical about one installation before it is assembled: what a fault may change. The site and the
  * sheet say what was meant; design and parts say what is really there.
  */
+import type { Ohms } from '../laws/quantities.ts';
 import type { Found, OneWayPart, Part, Source } from '../site/part.ts';
+import { OPEN } from '../site/part.ts';
 import type { Site } from '../site/site.ts';
 import { siteParts, siteSources } from '../site/site.ts';
 import type { UnitDesign } from '../unit/design.ts';
@@ -16,6 +18,8 @@ export interface Parts {
   readonly oneWays: readonly OneWayPart[];
   /** What can be seen to be wrong, by looking. */
   readonly visible: readonly Found[];
+  /** Whether a residual device at the origin acts at all. */
+  readonly upstreamDevice: 'acts' | 'dead';
 }
 
 /** The installation as it was meant. */
@@ -26,6 +30,7 @@ export const soundParts = (site: Site, design: UnitDesign): Parts => ({
   sources: siteSources(site),
   oneWays: unitOneWays(design, site.phases),
   visible: [],
+  upstreamDevice: 'acts',
 });
 
 /** The same installation with one part altered. Throws when there is no such part: a slip in the catalogue. */
@@ -33,3 +38,45 @@ export function withPart(parts: Parts, id: string, change: (part: Part) => Part)
   if (!parts.parts.some((part) => part.id === id)) throw new Error(`no part "${id}" to change`);
   return { ...parts, parts: parts.parts.map((part) => (part.id === id ? change(part) : part)) };
 }
+
+/** The same part with more resistance in series. */
+export const withMore = (parts: Parts, id: string, ohms: Ohms): Parts =>
+  withPart(parts, id, (part) => ({ ...part, resistance: part.resistance + ohms }));
+
+export const withOpen = (parts: Parts, id: string): Parts =>
+  withPart(parts, id, (part) => ({ ...part, resistance: OPEN }));
+
+/** Two conductors that have changed places at their far ends. */
+export function withCrossed(parts: Parts, first: string, second: string): Parts {
+  const farEnd = (id: string): string => {
+    const part = parts.parts.find((one) => one.id === id);
+    if (part === undefined) throw new Error(`no part "${id}" to change`);
+    return part.b;
+  };
+  const [b, c] = [farEnd(first), farEnd(second)];
+  return withPart(
+    withPart(parts, first, (part) => ({ ...part, b: c })),
+    second,
+    (part) => ({ ...part, b }),
+  );
+}
+
+/** The same unit with another design: its hidden details or one rule, never its sheet. */
+export const withDesign = (parts: Parts, change: Partial<Omit<UnitDesign, 'sheet'>>): Parts => ({
+  ...parts,
+  design: { ...parts.design, ...change },
+});
+
+export const withTiming = (parts: Parts, change: Partial<UnitDesign['timing']>): Parts =>
+  withDesign(parts, { timing: { ...parts.design.timing, ...change } });
+
+export const withVisible = (parts: Parts, where: Found['where'], what: string): Parts => ({
+  ...parts,
+  visible: [...parts.visible, { where, what }],
+});
+
+/** The same site with another fitted device or another supply; its papers keep what was meant. */
+export const withSite = (parts: Parts, change: Partial<Site>): Parts => ({
+  ...parts,
+  site: { ...parts.site, ...change },
+});

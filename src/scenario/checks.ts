@@ -19,9 +19,7 @@ export type Readable = Partial<Pick<ScenarioFile, 'site' | 'unit' | 'faults' | '
 export const checkScenario = ({ site, unit, faults, allowed }: Readable): readonly Problem[] => [
   ...(site === undefined ? [] : siteProblems({ site })),
   ...(site === undefined || unit === undefined ? [] : unitProblems({ site, unit })),
-  ...(faults === undefined
-    ? []
-    : faultProblems(faults, site && unit ? { phases: site.phases, direct: unit.residual.direct } : null)),
+  ...(faults === undefined ? [] : faultProblems(faults, site && unit ? { site, sheet: unit } : null)),
   ...(allowed === undefined ? [] : allowedProblems({ allowed })),
 ];
 
@@ -141,7 +139,7 @@ function faultProblems(faults: ScenarioFile['faults'], on: Setting | null): read
       const fits = typeof value === 'number' && value >= min && value <= max;
       return when(!fits, `${path}.${name}`, `${min} to ${max} ${unit} is expected`.replace('  ', ' '));
     });
-    if (own.length > 0 || entry.kind !== 'fault' || on === null) return own;
+    if (own.length > 0 || on === null) return own;
     const impossible = entry.impossible?.(on, withDefaults(entry, values as Record<string, number>));
     return impossible ? [{ path, message: impossible }] : [];
   });

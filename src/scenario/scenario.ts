@@ -7,7 +7,7 @@ import { assemble } from '../bench/assemble.ts';
 import { drawer } from '../bench/draw.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
-import { toldOnSheet, withFaults } from '../faults/catalogue.ts';
+import { asTold, withFaults } from '../faults/catalogue.ts';
 import type { Parts } from '../faults/parts.ts';
 import { soundParts } from '../faults/parts.ts';
 import type { Site } from '../site/site.ts';
@@ -137,10 +137,7 @@ function toSheet(unit: ScenarioFile['unit']): UnitSheet {
 }
 
 /** What the trainee may read: design data and the unit's sheet. It tells a not-fault, and never a fault. */
-export const papersOf = ({ site, unit, faults }: Scenario): Papers => ({
-  site,
-  sheet: toldOnSheet(unit, faults),
-});
+export const papersOf = ({ site, unit, faults }: Scenario): Papers => asTold({ site, sheet: unit }, faults);
 
 /** The installation as it was meant: what the scenario's is held against. */
 export function soundPartsOf(scenario: Scenario): Parts {

@@ -6,7 +6,16 @@
 import type { Live } from '../laws/conductors.ts';
 import { LIVES } from '../laws/conductors.ts';
 import type { CableCoding } from '../laws/proximity.ts';
-import type { Amps, Hertz, Metres, Ohms, Seconds, SquareMillimetres, Volts } from '../laws/quantities.ts';
+import type {
+  Amps,
+  Duty,
+  Hertz,
+  Metres,
+  Ohms,
+  Seconds,
+  SquareMillimetres,
+  Volts,
+} from '../laws/quantities.ts';
 import type { DeviceType } from '../laws/residualLimits.ts';
 
 export const OUTLETS = ['tethered', 'socket'] as const;
@@ -68,6 +77,8 @@ export interface UnitSheet {
 
 export interface PoleDesign {
   readonly welded: boolean;
+  /** The pole stays open whatever the coil does. */
+  readonly stuckOpen?: boolean;
 }
 
 export interface UnitDesign {
@@ -80,11 +91,31 @@ export interface UnitDesign {
   readonly weldCheck: 'linked-contact' | 'none';
   /** Whether a wrong low half is ever looked at. */
   readonly diodeRule: 'checked' | 'ignored';
-  /** Residual currents at which the sensors begin to act, A; Infinity: never. */
+  /** What the duty comes out too high (or, below 0, too low) by, share of a period. */
+  readonly dutyError: Duty;
+  /** Whether a socket-outlet goes by the cable's coding, or takes any cable, and none, for as good as itself. */
+  readonly codingRule: 'read' | 'ignored';
+  /** The lock of a socket-outlet: what its motor can do, and whether its feedback tells the truth. */
+  readonly lock: {
+    readonly engages: boolean;
+    readonly releases: boolean;
+    readonly feedback: 'true' | 'always held';
+  };
   /** The open-PEN measure: whether it senses, whether it opens the PE pole too. */
   readonly openPen: { readonly senses: boolean; readonly opensEarth: boolean };
+  /** The type of the a.c. device that is really fitted; null where there is none. */
+  readonly residualType: DeviceType | null;
+  /** Residual currents at which the sensors begin to act, A; Infinity: never. */
   readonly residualPickup: Amps;
   readonly directPickup: Amps;
+  /** Which way round smooth d.c. is felt. */
+  readonly directFeels: 'both' | 'positive';
+  /** How much later than a sound device's the sensors' trip comes. */
+  readonly residualDelay: Seconds;
+  readonly directDelay: Seconds;
+  /** What a residual or d.c. trip comes to: it opens, or it is only shown. After how long it closes by itself; null: never. */
+  readonly tripOpens: boolean;
+  readonly closesAfterTrip: Seconds | null;
   readonly timing: {
     readonly debounce: Seconds;
     readonly beforeClosing: Seconds;
@@ -126,9 +157,18 @@ export function soundDesign(sheet: UnitSheet, draw: Draw): UnitDesign {
     poles: { L1: { welded: false }, L2: { welded: false }, L3: { welded: false }, N: { welded: false } },
     weldCheck: 'linked-contact',
     diodeRule: 'checked',
+    dutyError: 0,
+    codingRule: 'read',
+    lock: { engages: true, releases: true, feedback: 'true' },
     openPen: { senses: true, opensEarth: true },
+    residualType: sheet.residual.type,
     residualPickup: rated * between(draw('residual pick-up'), 0.67, 0.87),
     directPickup: between(draw('direct pick-up'), 0.0038, 0.0052),
+    directFeels: 'both',
+    residualDelay: 0,
+    directDelay: 0,
+    tripOpens: true,
+    closesAfterTrip: null,
     timing: {
       debounce: between(draw('debounce'), 0.018, 0.03),
       beforeClosing: between(draw('before closing'), 0.3, 0.9),

@@ -36,6 +36,8 @@ const POWER_UP: Volts = 150;
 const LINE_PRESENT: Volts = 100;
 /** Outside this range a unit does not start supplying, V. A design choice, wider than 216.2–253 V. */
 const WORKING_RANGE = { least: 180, greatest: 270 };
+/** What a unit that does not go by the coding takes a cable for: the largest, so that its own rating decides, A. */
+const ANY_CABLE = 63;
 /** The low half of a sound pilot, V (IEC 61851-1:2017 Table A.4). */
 const LOW_HALF = { least: -13, greatest: -11 };
 
@@ -57,7 +59,12 @@ export function sense(design: UnitDesign, at: AtTheUnit): Sensed {
       : at.pilotLow >= LOW_HALF.least && at.pilotLow <= LOW_HALF.greatest
         ? 'sound'
         : 'wrong',
-    proximity: design.sheet.outlet === 'socket' ? proximityOf(at.proximity) : 'none',
+    proximity:
+      design.sheet.outlet !== 'socket'
+        ? 'none'
+        : design.codingRule === 'ignored'
+          ? ANY_CABLE
+          : proximityOf(at.proximity),
     linkedContact: at.anyPoleClosed ? 'closed' : 'open',
     plug: at.plug,
     pen: outsidePen(design, at) ? 'outside' : 'within',

@@ -90,7 +90,7 @@ export function commandsOf(snapshot: UnitSnapshot): Commands {
     pilot,
     duty:
       pilot === 'oscillating'
-        ? dutyForCurrent(offeredCurrent(design.sheet, sensed.proximity, limit))
+        ? drawn(dutyForCurrent(offeredCurrent(design.sheet, sensed.proximity, limit)), design.dutyError)
         : pilot === 'positive'
           ? 1
           : 0,
@@ -101,6 +101,10 @@ export function commandsOf(snapshot: UnitSnapshot): Commands {
     indicator: indicatorOf(snapshot),
   };
 }
+
+/** The duty as it comes out: never quite steady while it oscillates. */
+const drawn = (meant: Duty, error: Duty): Duty =>
+  error === 0 ? meant : Math.min(0.99, Math.max(0.01, meant + error));
 
 function indicatorOf(snapshot: UnitSnapshot): Indicator {
   if (snapshot.hasTag('fault')) return 'fault';

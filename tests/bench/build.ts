@@ -9,7 +9,7 @@ import { type OperationInput, operation } from '../../src/bench/operation.ts';
 import { type Outcome, perform } from '../../src/bench/perform.ts';
 import type { Reading } from '../../src/bench/reading.ts';
 import type { World } from '../../src/bench/world.ts';
-import { type FaultChoice, toldOnSheet, withFaults } from '../../src/faults/catalogue.ts';
+import { asTold, type FaultChoice, withFaults } from '../../src/faults/catalogue.ts';
 import type { Parts } from '../../src/faults/parts.ts';
 import { soundParts } from '../../src/faults/parts.ts';
 import type { Circuit, Site } from '../../src/site/site.ts';
@@ -104,8 +104,8 @@ export function benchWith({
   parts = (p) => p,
   seed = 7,
 }: Wanted = {}): World {
-  const told = toldOnSheet({ ...SHEET, ...sheet }, faults);
-  const sound = soundParts(siteOf(site), { ...soundDesign(told, drawer(seed)), ...design });
+  const told = asTold({ site: siteOf(site), sheet: { ...SHEET, ...sheet } }, faults);
+  const sound = soundParts(told.site, { ...soundDesign(told.sheet, drawer(seed)), ...design });
   return assemble(parts(withFaults(sound, faults)), seed, MIDDAY);
 }
 

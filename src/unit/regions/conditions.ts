@@ -11,8 +11,7 @@ export const vehicle = inLevel('B', 'C', 'D');
 
 export const allClear = and([
   stateIn('#clear'),
-  stateIn('#residual-ready'),
-  stateIn('#direct-ready'),
+  or([and([stateIn('#residual-ready'), stateIn('#direct-ready')]), 'trip opens nothing']),
   not(stateIn('#pen-locked-out')),
   not(stateIn('#emergency')),
 ]);

@@ -36,6 +36,9 @@ const RESTART_PAUSE: Seconds = 3;
 /** The lock motor's time limit. A design choice. */
 const LOCK_PATIENCE: Seconds = 2;
 
+/** Longer than any verification, s: a timer that nothing waits for. A design choice. */
+const NEVER: Seconds = 1_000_000;
+
 /** What commandsOf looks for in the states. */
 export type UnitTag =
   | 'coil driven'
@@ -94,6 +97,8 @@ export const unitSetup = setup({
       ['B', 'C', 'D'].includes(context.sensed.pilot) &&
       context.sensed.lowHalf === 'wrong',
     'diode always watched': ({ context }) => context.design.sheet.diodeCheck === 'always',
+    'trip opens nothing': ({ context }) => !context.design.tripOpens,
+    'closes after trip': ({ context }) => context.design.closesAfterTrip !== null,
     'clears by': ({ context }, { reason, by }: { reason: LatchReason; by: string }) =>
       context.design.sheet.clearsBy[reason] === by,
   },
@@ -109,6 +114,7 @@ export const unitSetup = setup({
     'restart pause': ms(RESTART_PAUSE),
     'lock patience': ms(LOCK_PATIENCE),
     'open-PEN time': ({ context }) => ms(context.design.timing.openPen),
+    'before closing after trip': ({ context }) => ms(context.design.closesAfterTrip ?? NEVER),
     'limit time': ({ context }) => ms(context.design.timing.limit),
     'stop patience': ({ context }) => ms(context.design.timing.stop),
   },

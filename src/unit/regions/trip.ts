@@ -12,6 +12,7 @@ export const trip = (reason: 'residual' | 'direct') =>
         tags: `${reason} tripped`,
         always: byStateA(reason, 'ready'),
         on: { button: byReset(reason, 'ready') },
+        after: { 'before closing after trip': { guard: 'closes after trip', target: 'ready' } },
       },
     },
   });
