@@ -20,8 +20,8 @@ export function Known({ bench }: { readonly bench: Bench }) {
                 <th scope="row">{what}</th>
                 <td>
                   <strong>{value}</strong>
+                  {how === '' ? null : <span className="note"> {how}</span>}
                 </td>
-                <td className="note">{how}</td>
               </tr>
             ))}
           </tbody>

@@ -59,7 +59,8 @@ function OneReading({ run, test, numbered, onNote }: OneProps) {
   const { reading, index } = numbered;
   const record = recordOf(run, index);
   return (
-    <div className="reading stack">
+    // biome-ignore lint/a11y/useSemanticElements: a reading and what is typed of it are no set of fields
+    <div className="reading stack" role="group" aria-label={readingTitle(reading)}>
       <div>
         <p className="reading-title note">
           <span>{readingTitle(reading)}</span>
