@@ -85,8 +85,9 @@ describe.each(RANGES)('$quantity', ({ quantity, inside, end, half }) => {
       const reading = show(quantity, value, `k${key}`, drawer(key));
       const found = reading.value ?? Number.NaN;
       seen.add(found);
-      // Half a step of rounding comes on top of what is drawn.
-      expect(Math.abs(found - value)).toBeLessThanOrEqual(half(value, step) + step / 2 + 1e-9);
+      // Rounding and all: neither the half-width at the true value nor that at the shown one is ever exceeded.
+      expect(Math.abs(found - value)).toBeLessThanOrEqual(half(value, step) + 1e-9);
+      expect(Math.abs(found - value)).toBeLessThanOrEqual((reading.uncertainty ?? 0) + 1e-9);
       expect(found / step).toBeCloseTo(Math.round(found / step), 6);
       expect(found).toBeGreaterThanOrEqual(0);
       expect(reading.uncertainty).toBeCloseTo(half(found, step), 9);
@@ -130,8 +131,8 @@ describe('what the contract fixes of the other quantities', () => {
         0,
         drawer(key),
       );
-      expect(Math.abs((reading.high ?? 0) - pilot.high)).toBeLessThanOrEqual(0.05 + 0.005 + 1e-9);
-      expect(Math.abs((reading.low ?? 0) - pilot.low)).toBeLessThanOrEqual(0.05 + 0.005 + 1e-9);
+      expect(Math.abs((reading.high ?? 0) - pilot.high)).toBeLessThanOrEqual(0.05 + 1e-9);
+      expect(Math.abs((reading.low ?? 0) - pilot.low)).toBeLessThanOrEqual(0.05 + 1e-9);
       expect(Math.abs((reading.duty ?? 0) - pilot.duty)).toBeLessThanOrEqual(0.002 + 0.0005 + 1e-9);
       expect(reading.value).toBe(reading.high);
     }
