@@ -119,7 +119,7 @@ const WAVES: Readonly<Record<string, string>> = {
 };
 
 /** Chooses and sets the instrument, puts the leads on, checks them, applies. */
-export async function measure(page: Page, m: Measurement): Promise<void> {
+export async function measure(page: Page, m: Measurement, checked?: () => Promise<void>): Promise<void> {
   const list = (label: string, option: string) =>
     page.getByLabel(label, { exact: true }).selectOption({ label: option });
   const leads = async (first: Probe, second: Probe) => {
@@ -169,6 +169,7 @@ export async function measure(page: Page, m: Measurement): Promise<void> {
       break;
   }
   await button(page, 'Check leads').click();
+  await checked?.();
   await button(page, /^Apply/).click();
 }
 
@@ -367,6 +368,22 @@ async function judgeRightly(page: Page, run: Run, action: TestAction): Promise<v
     await limits.nth(i).getByRole('radio', { name: right, exact: true }).check();
   await button(page, /^Judge \d+ lines/).click();
   await button(page, 'Next test').click();
+}
+
+/** The same answer to every line, and to every figure: for whoever only wants to get on. */
+export async function answerAll(page: Page): Promise<void> {
+  const should = button(page, /^should$/);
+  while (await should.isVisible()) await should.click();
+  for (const figure of await page.getByRole('list', { name: 'Lines to predict' }).getByRole('textbox').all())
+    await figure.fill('1');
+}
+
+/** The same judgement of every line, and `within` of every limit. */
+export async function judgeAll(page: Page, word: Judged): Promise<void> {
+  for (const choice of await page.getByRole('radio', { name: word, exact: true }).all()) await choice.check();
+  for (const choice of await page.getByRole('radio', { name: 'within', exact: true }).all())
+    await choice.check();
+  await button(page, /^Judge \d+ lines/).click();
 }
 
 export interface Conclusion {

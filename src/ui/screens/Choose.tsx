@@ -116,7 +116,7 @@ function ScenarioList({ all, chosen, onChoose }: ListProps) {
                     onChange={() => onChoose(scenario.id)}
                   />
                   <span className="card-title">{scenario.title}</span>
-                  <span className="card-more">{scenario.brief}</span>
+                  <span className="card-more brief">{scenario.brief}</span>
                   <span className="card-more note">
                     {unitLine(scenario)} · {SUPPORT_WORDS[scenario.support]} · {scenario.rules}
                   </span>
