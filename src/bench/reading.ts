@@ -146,12 +146,33 @@ export const roundTo = (value: number, step: number): number => {
     : Math.round(value / step) * step;
 };
 
+/** Of a step: what is lost in dividing by it. */
+const A_LITTLE = 1e-6;
+
+/**
+ * Between what a reading of a true value has to lie, so that, rounding and all, it is not further away than the
+ * half-width at the true value nor than that at the value shown.
+ */
+function honest(truth: number, gain: number, digits: number): readonly [number, number] {
+  const size = Math.abs(truth);
+  const near = size > digits ? (size - digits) / (1 + gain) : size - digits;
+  const far = size * (1 + gain) + digits;
+  return truth < 0 ? [-far, -near] : [near, far];
+}
+
 function onScale(scale: Scale, truth: number, instrument: string, key: string, draw: Draw) {
   const rough = truth * (1 + scale.gain * swing(draw, `gain ${instrument}`));
   const span = scale.spans.find(({ to }) => Math.abs(rough) < to) ?? (scale.spans.at(-1) as Span);
   const digits = scale.inSteps === true ? scale.digits * span.step : scale.digits;
   const drawn = rough + digits * swing(draw, `digits ${key}`);
-  const value = roundTo(scale.signed === true ? drawn : Math.max(0, drawn), span.step);
+  const [least, greatest] = honest(truth, scale.gain, digits);
+  const steps = (of: number) => of / span.step;
+  const shownSteps = Math.min(
+    Math.floor(steps(greatest) + A_LITTLE),
+    Math.max(Math.ceil(steps(least) - A_LITTLE), Math.round(steps(drawn))),
+  );
+  const signed = shownSteps * span.step;
+  const value = roundTo(scale.signed === true ? signed : Math.max(0, signed), span.step);
   return {
     value,
     uncertainty: scale.gain * Math.abs(value) + digits,

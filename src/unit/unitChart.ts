@@ -2,7 +2,7 @@
  * The unit's control logic as one statechart: unpowered, starting, or running with its regions side by side. What
  * the control drives is a pure function of the states (`commandsOf`); no action reaches outside.
  */
-import type { ActorRefFrom, SnapshotFrom } from 'xstate';
+import type { SnapshotFrom } from 'xstate';
 import { dutyForCurrent } from '../laws/pilotDuty.ts';
 import type { Duty } from '../laws/quantities.ts';
 import { offeredCurrent } from './offer.ts';
@@ -43,7 +43,6 @@ export const unitChart = unitSetup.createMachine({
   },
 });
 
-export type UnitActor = ActorRefFrom<typeof unitChart>;
 export type UnitSnapshot = SnapshotFrom<typeof unitChart>;
 
 /** What the unit says of itself, in plain words. */

@@ -42,3 +42,14 @@ test('insulation that shows a little under its least value is not energised', ()
     expect(actions.flatMap(({ unsafe }) => unsafe)).toEqual([]);
   }
 });
+
+test('a loop tester at the low end of its error still covers the true value with its uncertainty', () => {
+  const residualDevice = { type: 'A', rated: 0.1, delay: 'S', poles: 2 } as const;
+  for (let seed = 0; seed < 60; seed++) {
+    const wrong = wrongIn({
+      seed,
+      site: { earthing: 'TT', electrodeResistance: 158, circuit: { residualDevice } },
+    });
+    expect(wrong, `seed ${seed}`).toEqual([]);
+  }
+});

@@ -21,7 +21,8 @@ const ohms = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const sites = fc
   .record({
     phases: pick(1, 3),
-    earthing: pick('TN-S', 'TN-C-S'),
+    earthing: pick('TN-S', 'TN-C-S', 'TN-S', 'TN-C-S', 'TT'),
+    electrode: ohms(5, 160),
     voltage: fc.double({ min: 217, max: 252.5, noNaN: true }),
     loopImpedance: ohms(0.05, 0.8),
     neutralShare: ohms(0.55, 1.1),
@@ -48,7 +49,7 @@ const sites = fc
       voltage: c.voltage,
       loopImpedance: c.loopImpedance,
       neutralImpedance: c.loopImpedance * c.neutralShare,
-      electrodeResistance: null,
+      electrodeResistance: c.earthing === 'TT' ? c.electrode : null,
       sourceElectrodeResistance: 0.5,
       metEarthResistance: null,
       circuit: {
@@ -125,17 +126,21 @@ const sheets = fc
     }),
   );
 
-/** Whoever leaves the a.c. device out of the unit puts one of 30 mA upstream (BS 7671 722.531.3.101). */
-const withDevice = (site: Site, sheet: UnitSheet): Site =>
-  sheet.residual.type !== null
-    ? site
-    : {
-        ...site,
-        circuit: {
-          ...site.circuit,
-          residualDevice: { type: 'A', rated: 0.03, delay: 'general', poles: site.phases + 1 },
-        },
-      };
+/**
+ * Whoever leaves the a.c. device out of the unit puts one of 30 mA upstream (BS 7671 722.531.3.101), and TT has one at
+ * the origin in any case (BS 7671 411.5.2).
+ */
+function withDevice(site: Site, sheet: UnitSheet): Site {
+  const poles = site.phases + 1;
+  const upstream = (residualDevice: Site['circuit']['residualDevice']): Site => ({
+    ...site,
+    circuit: { ...site.circuit, residualDevice },
+  });
+  if (sheet.residual.type === null) return upstream({ type: 'A', rated: 0.03, delay: 'general', poles });
+  if (site.earthing === 'TT' && site.circuit.residualDevice === null)
+    return upstream({ type: 'A', rated: 0.3, delay: 'S', poles });
+  return site;
+}
 
 const configurations: fc.Arbitrary<Configuration> = fc
   .record({ site: sites, sheet: sheets, seed: fc.integer({ min: 0, max: 2_000_000 }) })

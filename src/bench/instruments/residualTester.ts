@@ -39,6 +39,7 @@ const DIRECT_STEPS: readonly Amps[] = Array.from({ length: 9 }, (_, i) => 0.002 
 const DIRECT_STEP: Seconds = 30 / 9;
 /** What the instrument's own source can push a driven current with, V. A design choice. */
 const COMPLIANCE: Volts = 50;
+const NO_RETURN = 'no return for the test current';
 
 const isDirect = (waveform: Waveform): boolean => waveform.startsWith('smooth');
 const signOf = (waveform: Waveform): 1 | -1 => (waveform.endsWith('negative') ? -1 : 1);
@@ -46,7 +47,11 @@ const signOf = (waveform: Waveform): 1 | -1 => (waveform.endsWith('negative') ? 
 export function residual(world: World, setting: ResidualSetting): Truth {
   const { line, waveform, mode } = setting;
   const details: Details = { line, waveform, mode };
-  if (!isLiveAt(world, line)) return { quantity: 'residual', refused: 'outlet not live', details };
+  if (!isLiveAt(world, line)) {
+    // Supplied to neutral and not to PE: what is missing is the way back.
+    const refused = supplied(world, `outlet.${line}`, 'outlet.N') ? NO_RETURN : 'outlet not live';
+    return { quantity: 'residual', refused, details };
+  }
   const steps: readonly Amps[] =
     mode === 'fixed'
       ? [setting.amps]
@@ -62,7 +67,7 @@ export function residual(world: World, setting: ResidualSetting): Truth {
     waveform === 'sinusoidal'
       ? modulus(seen.impedance) * greatest > COMPLIANCE
       : seen.resistance * greatest > COMPLIANCE;
-  if (refused) return { quantity: 'residual', refused: 'no return for the test current', details };
+  if (refused) return { quantity: 'residual', refused: NO_RETURN, details };
   return runSteps(world, setting, steps, hold, volts, details);
 }
 

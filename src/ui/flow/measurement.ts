@@ -60,8 +60,6 @@ const NOTHING: MeasurementDraft = {
 export const hasLeads = (instrument: InstrumentChoice | ''): boolean =>
   ['two-pole', 'meter', 'continuity', 'insulation', 'loop'].includes(instrument);
 
-export const hasOutletLine = (instrument: InstrumentChoice | ''): boolean => instrument === 'residual';
-
 /** As the trainee's own last measurements left the instruments and leads. */
 export function lastDraft(happened: readonly Happened[]): MeasurementDraft {
   return happened.reduce<MeasurementDraft>(

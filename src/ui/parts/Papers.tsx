@@ -1,5 +1,6 @@
 /** The installation by its papers, as a sheet with its title block: nothing on it was measured. */
 import { siteLines } from '../../scenario/words.ts';
+import { Installation } from '../drawing/Installation.tsx';
 import type { Bench } from '../flow/bench.ts';
 import { benchTime } from '../words/figures.ts';
 import { SheetLines } from './SheetLines.tsx';
@@ -9,8 +10,9 @@ export function Papers({ bench }: { readonly bench: Bench }) {
   return (
     <section className="sheet" aria-labelledby="papers-heading">
       <div className="stack">
-        <h2 id="papers-heading">Installation, by the papers</h2>
+        <h2 id="papers-heading">Installation</h2>
         <p>{scenario.brief}</p>
+        <Installation bench={bench} />
         <SheetLines lines={siteLines(papers)} />
       </div>
       <dl className="title-block">

@@ -1,4 +1,4 @@
-/** Lines of one test as they were answered and as they are: you, true, why, source. Never a bare tick. */
+/** Lines of one test as they were answered and as they are, with why and source. Never a bare tick. */
 export interface TruthPair {
   readonly of: string;
   readonly you: string;
@@ -15,22 +15,26 @@ export interface TruthLine {
   readonly source: string;
 }
 
+const agreesIn = ({ you, truth, agrees }: TruthPair): boolean => agrees ?? you === truth;
+/** Whether all that was said of the line is true. */
+export const isAsSaid = ({ pairs }: TruthLine): boolean => pairs.every(agreesIn);
+
 export function TruthLines({ lines }: { readonly lines: readonly TruthLine[] }) {
   return (
     <div>
-      {lines.map(({ id, text, pairs, why, source }) => (
-        <div key={id} className="judge-line">
+      {lines.map((line) => (
+        <div key={line.id} className={isAsSaid(line) ? 'judge-line' : 'judge-line differs'}>
           <p>
-            <strong>{text}</strong>
+            <strong>{line.text}</strong>
           </p>
           <dl className="told">
-            {pairs.map((pair) => (
-              <Pair key={pair.of} {...pair} />
+            {line.pairs.map((pair) => (
+              <Pair key={pair.of} pair={pair} />
             ))}
             <dt>why</dt>
-            <dd>{why}</dd>
+            <dd>{line.why}</dd>
             <dt>source</dt>
-            <dd>{source}</dd>
+            <dd>{line.source}</dd>
           </dl>
         </div>
       ))}
@@ -38,15 +42,19 @@ export function TruthLines({ lines }: { readonly lines: readonly TruthLine[] }) 
   );
 }
 
-function Pair({ of, you, truth, agrees = you === truth }: TruthPair) {
+function Pair({ pair }: { readonly pair: TruthPair }) {
+  const { of, you, truth } = pair;
   return (
     <>
-      <dt>you {of}</dt>
-      <dd>{you}</dd>
-      <dt>true</dt>
-      <dd className={agrees ? '' : 'true'}>
-        {truth}
-        {agrees ? '' : ' (you differ)'}
+      <dt>{of}</dt>
+      <dd>
+        {agreesIn(pair) ? (
+          <>you: {you}; true</>
+        ) : (
+          <>
+            you: {you}; true: <strong>{truth}</strong>
+          </>
+        )}
       </dd>
     </>
   );

@@ -1,7 +1,7 @@
 /** The first screen: what this is, one line of caution, the scenarios, and what was left unfinished. */
 import { useEffect, useState } from 'react';
 import type { Problem } from '../../scenario/problems.ts';
-import { keptAttempt } from '../../store/keptAttempt.ts';
+import { keptAttempt, putAwayAttempt } from '../../store/keptAttempt.ts';
 import { CAUTION_LINE, Cautions } from '../parts/Cautions.tsx';
 import { Foot } from '../parts/Foot.tsx';
 import { Keys } from '../parts/Keys.tsx';
@@ -57,7 +57,7 @@ export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
       </header>
       <main className="columns">
         <div className="wide-stack">
-          <p className="prose">{CAUTION_LINE}</p>
+          <p className="note prose">{CAUTION_LINE}</p>
           {refused === null ? null : (
             <Problems
               file={refused.name}
@@ -101,7 +101,7 @@ function ScenarioList({ all, chosen, onChoose }: ListProps) {
     <>
       {groups.map((group) => (
         <fieldset key={group}>
-          <legend>
+          <legend className="group">
             <h2>{group}</h2>
           </legend>
           <div className="cards">
@@ -116,7 +116,7 @@ function ScenarioList({ all, chosen, onChoose }: ListProps) {
                     onChange={() => onChoose(scenario.id)}
                   />
                   <span className="card-title">{scenario.title}</span>
-                  <span className="card-more">{scenario.brief}</span>
+                  <span className="card-more brief">{scenario.brief}</span>
                   <span className="card-more note">
                     {unitLine(scenario)} · {SUPPORT_WORDS[scenario.support]} · {scenario.rules}
                   </span>
@@ -155,15 +155,13 @@ function BeginForm({ offered, replaces, onWish }: BeginProps) {
       {isFixed ? (
         <p className="note">Assessment: nothing is told until the end.</p>
       ) : (
-        <>
-          <Keys
-            legend={<span className="note">feedback</span>}
-            options={['practice', 'assessment'] as const}
-            words={{ practice: 'practice: after each test', assessment: 'assessment: at the end' }}
-            value={support}
-            onChange={setSupport}
-          />
-        </>
+        <Keys
+          legend={<span className="note">feedback</span>}
+          options={['practice', 'assessment'] as const}
+          words={{ practice: 'after each test', assessment: 'at the end' }}
+          value={support}
+          onChange={setSupport}
+        />
       )}
       <TextField
         label="your label in the record (may stay empty; it stays on this device)"
@@ -216,16 +214,33 @@ function Unfinished({ inHand, onReturn, onWish }: UnfinishedProps) {
   return (
     <section className="stack" aria-labelledby="unfinished-heading">
       <h2 id="unfinished-heading">Unfinished</h2>
-      <button
-        type="button"
-        onClick={() =>
-          inHand !== null || kept === null
-            ? onReturn()
-            : onWish({ kind: 'open', name: 'The kept attempt', source: kept.text })
-        }
-      >
-        Go on with {title}
-      </button>
+      <div className="acts">
+        <button
+          type="button"
+          className="strong"
+          onClick={() =>
+            inHand !== null || kept === null
+              ? onReturn()
+              : onWish({ kind: 'open', name: 'The kept attempt', source: kept.text })
+          }
+        >
+          Go on with {title}
+        </button>
+        {inHand === null ? (
+          <button
+            type="button"
+            className="plain"
+            onClick={() =>
+              putAwayAttempt().then(
+                () => setKept(null),
+                () => setFailed(true),
+              )
+            }
+          >
+            Put it away
+          </button>
+        ) : null}
+      </div>
     </section>
   );
 }

@@ -19,7 +19,9 @@ const FILES: Readonly<Record<string, Offered>> = import.meta.glob('../../../scen
   eager: true,
 });
 
-export const OFFERED: readonly Offered[] = Object.values(FILES);
+export const OFFERED: readonly Offered[] = Object.values(FILES).toSorted(
+  (x, y) => x.site.phases - y.site.phases || (x.title < y.title ? -1 : 1),
+);
 
 /** `single-phase tethered, 32 A, TN-C-S`. */
 export function unitLine({ site, unit }: Pick<Offered, 'site' | 'unit'>): string {

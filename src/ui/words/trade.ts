@@ -57,6 +57,11 @@ const fromLabel = (label: string): Probe => label.split(' + ');
 export const leadsText = ({ between }: Reading): string | null =>
   between === undefined ? null : betweenText(fromLabel(between[0]), fromLabel(between[1]));
 
+/** The two conductors of a pair at one place, and that place. */
+export const pairText = ({ between }: Reading): string => (between ?? []).map(conductorOf).join('–');
+export const placeText = (reading: Reading | undefined): string =>
+  PLACE_WORDS[reading?.between?.[0].split('.')[0] ?? ''] ?? '';
+
 export const INSTRUMENTS: Readonly<Record<Quantity, string>> = {
   continuity: 'continuity',
   insulation: 'insulation resistance',

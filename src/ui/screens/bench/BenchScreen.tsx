@@ -55,7 +55,7 @@ export function BenchScreen({ state, send, wall, keepFailed }: Props) {
             <TestCard state={state} action={action} send={send} wall={wall} />
           )}
         </div>
-        <div className="wide-stack">
+        <div className="wide-stack beside">
           <Papers bench={bench} />
           <div className="strip-known">
             <Known bench={bench} />

@@ -20,8 +20,8 @@ export function Known({ bench }: { readonly bench: Bench }) {
                 <th scope="row">{what}</th>
                 <td>
                   <strong>{value}</strong>
+                  {how === '' ? null : <span className="note"> {how}</span>}
                 </td>
-                <td className="note">{how}</td>
               </tr>
             ))}
           </tbody>
@@ -54,7 +54,7 @@ export function Known({ bench }: { readonly bench: Bench }) {
 export function Status({ bench }: { readonly bench: Bench }) {
   const dead = provedDeadAt(bench, 'supply') ?? provedDeadAt(bench, 'origin');
   return (
-    <div className="status">
+    <section className="status" aria-label="known now">
       <span>
         supply <strong>{SUPPLY_WORDS[bench.position.supply]}</strong>
       </span>
@@ -64,6 +64,6 @@ export function Status({ bench }: { readonly bench: Bench }) {
       <span>
         <strong>{dead === null ? 'not proved dead' : `proved dead ${benchTime(dead)}`}</strong>
       </span>
-    </div>
+    </section>
   );
 }

@@ -34,8 +34,12 @@ function rowsOf(bench: Bench, actions: readonly TestAction[]): readonly Row[] {
 }
 
 function recordedIn(entries: readonly Entry[]): string {
-  const records = entries.filter((entry) => entry.kind === 'observation').map(recordText);
-  if (records.length === 0) return 'nothing';
+  const all = entries.filter((entry) => entry.kind === 'observation').map(recordText);
+  if (all.length === 0) return 'nothing';
+  const records = [...new Set(all)].map((text) => {
+    const times = all.filter((other) => other === text).length;
+    return times === 1 ? text : `${times} × ${text}`;
+  });
   const shown = records.slice(0, RECORDS_SHOWN).join('; ');
   return records.length > RECORDS_SHOWN ? `${shown} and ${records.length - RECORDS_SHOWN} more` : shown;
 }

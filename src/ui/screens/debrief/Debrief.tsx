@@ -80,8 +80,6 @@ export function Debrief({ bench, keepFailed, onAgain }: Props) {
         <div className="wide-stack">
           <SureAndWrong told={told} />
           <Truth told={told} />
-        </div>
-        <div className="wide-stack whole">
           <DebriefTests told={told} />
           <Log attempt={attempt} />
           <TitleBlock told={told} />
@@ -96,6 +94,8 @@ const verdictText = ({ verdict: { said, right } }: Told): string =>
   said === null
     ? 'No verdict.'
     : `“${said.charAt(0).toUpperCase()}${said.slice(1)}”: ${right ? 'right' : 'not right'}.`;
+
+const titleOf = ({ tests }: Told, id: string): string => tests.find(({ test }) => test === id)?.title ?? id;
 
 const TRUTH_WORDS = {
   sound: 'A faultless trainee finds nothing broken here and finishes: fit for service.',
@@ -118,7 +118,7 @@ function Gates({ told }: { readonly told: Told }) {
       </p>
       {told.stopped === null ? null : (
         <p className="note">
-          A faultless trainee stops at “{told.stopped.action}”: {told.stopped.why}.
+          A faultless trainee stops at “{titleOf(told, told.stopped.action)}”: {told.stopped.why}.
         </p>
       )}
     </>

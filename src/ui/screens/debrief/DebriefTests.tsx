@@ -3,7 +3,7 @@ import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { sourceText } from '../../../verification/sources.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
-import { TruthLines } from '../../parts/TruthLines.tsx';
+import { isAsSaid, TruthLines } from '../../parts/TruthLines.tsx';
 import { answerText } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
@@ -15,7 +15,7 @@ export function DebriefTests({ told }: { readonly told: Debrief }) {
       <h2 id="lines-heading">Test by test</h2>
       {told.tests.map((test) => {
         const lines = linesOf(told.run, test);
-        const differing = lines.filter(({ pairs }) => pairs.some(differs)).length;
+        const differing = lines.filter((line) => !isAsSaid(line)).length;
         return (
           <details key={test.test} className="debrief-test">
             <summary>
@@ -29,8 +29,6 @@ export function DebriefTests({ told }: { readonly told: Debrief }) {
     </section>
   );
 }
-
-const differs = ({ you, truth, agrees }: TruthLine['pairs'][number]): boolean => !(agrees ?? you === truth);
 
 const summary = (differing: number, all: number): string =>
   differing === 0 ? `all ${all} lines as you said` : `${differing} of ${all} lines other than you said`;

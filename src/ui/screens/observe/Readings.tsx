@@ -58,8 +58,16 @@ interface OneProps {
 function OneReading({ run, test, numbered, onNote }: OneProps) {
   const { reading, index } = numbered;
   const record = recordOf(run, index);
+  const place = useRef<HTMLDivElement>(null);
+  const before = useRef(record);
+  // The fields go once they are written: the focus stays with their reading.
+  useEffect(() => {
+    if (record !== before.current) place.current?.querySelector('button')?.focus();
+    before.current = record;
+  }, [record]);
   return (
-    <div className="reading stack">
+    // biome-ignore lint/a11y/useSemanticElements: a reading and what is typed of it are no set of fields
+    <div ref={place} className="reading stack" role="group" aria-label={readingTitle(reading)}>
       <div>
         <p className="reading-title note">
           <span>{readingTitle(reading)}</span>

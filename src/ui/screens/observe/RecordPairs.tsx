@@ -5,7 +5,7 @@ import type { Run } from '../../../attempt/run.ts';
 import type { Note } from '../../flow/bench.ts';
 import { UnitChoice } from '../../parts/UnitChoice.tsx';
 import { benchTime, shownText, typedNumber } from '../../words/figures.ts';
-import { leadsText } from '../../words/trade.ts';
+import { pairText, placeText } from '../../words/trade.ts';
 import type { Numbered } from './records.ts';
 import { lastUnit, recordOf, recordText } from './records.ts';
 
@@ -38,7 +38,10 @@ export function RecordPairs({ run, test, group, onNote }: Props) {
   return (
     <form className="reading stack" onSubmit={submit} noValidate aria-label="Write down every pair">
       <p className="reading-title note">
-        <span>{group[0]?.reading.tool === 'meter' ? 'meter' : 'two-pole detector'}, every pair</span>
+        <span>
+          {group[0]?.reading.tool === 'meter' ? 'meter' : 'two-pole detector'}, every pair at the{' '}
+          {placeText(group[0]?.reading)}
+        </span>
         <span>{benchTime(group[0]?.reading.at ?? 0)}</span>
       </p>
       <table className="bare">
@@ -52,7 +55,7 @@ export function RecordPairs({ run, test, group, onNote }: Props) {
         <tbody>
           {group.map(({ index, reading }) => {
             const record = recordOf(run, index);
-            const between = leadsText(reading) ?? '';
+            const between = pairText(reading);
             return (
               <tr key={index}>
                 <th scope="row">{between}</th>

@@ -1,0 +1,192 @@
+/** Every unsafe act: a script whose last operation is it, and the nearest one that must not be called so. */
+import { describe, expect, test } from 'vitest';
+import type { OperationInput } from '../../src/bench/operation.ts';
+import { UNSAFE_ACTS, type UnsafeId } from '../../src/bench/unsafe.ts';
+import { benchWith, CHARGE, doing, MAKE_DEAD, type Wanted } from './build.ts';
+
+interface Pair {
+  readonly id: UnsafeId;
+  readonly wanted?: Wanted;
+  readonly act: readonly OperationInput[];
+  readonly near: readonly (readonly OperationInput[])[];
+}
+
+const insulation = (a: string | string[], b: string, volts: 250 | 500 = 250): OperationInput => ({
+  op: 'measure',
+  quantity: 'insulation',
+  between: [a, b],
+  volts,
+});
+const continuity = (a: string, b: string): OperationInput => ({
+  op: 'measure',
+  quantity: 'continuity',
+  between: [a, b],
+});
+const loop = (a: string, b: string): OperationInput => ({ op: 'measure', quantity: 'loop', between: [a, b] });
+const RAMP: OperationInput = { op: 'measure', quantity: 'residual', waveform: 'sinusoidal', mode: 'ramp' };
+const BACK: readonly OperationInput[] = [
+  { op: 'close-cover' },
+  { op: 'energise' },
+  { op: 'wait', seconds: 20 },
+];
+const LINK: [string, string] = ['origin.L1', 'origin.PE'];
+const notLanded: Wanted = { faults: [{ fault: 'pe-not-landed', values: {} }] };
+const joint: Wanted = { faults: [{ fault: 'pe-joint', values: { ohms: 1.8 } }] };
+
+const PAIRS: readonly Pair[] = [
+  {
+    id: 'insulation-live',
+    act: [insulation('outlet.L1', 'outlet.N'), ...CHARGE, insulation('outlet.L1', 'outlet.PE')],
+    // Nothing plugged in: the contactor keeps the outlet dead. And isolated: all of it is.
+    near: [[insulation('outlet.L1', 'outlet.PE')], [...MAKE_DEAD, insulation('supply.L1', 'supply.PE')]],
+  },
+  {
+    id: 'continuity-live',
+    act: [{ op: 'open-cover' }, continuity('supply.L1', 'supply.PE')],
+    // The protective conductor is at no voltage; and with the cover on nobody reaches the terminals.
+    near: [[{ op: 'open-cover' }, continuity('met', 'supply.PE')], [continuity('supply.L1', 'supply.PE')]],
+  },
+  {
+    id: 'cover-not-proved-dead',
+    act: [{ op: 'isolate' }, { op: 'open-cover' }],
+    near: [[{ op: 'isolate' }, { op: 'prove-dead', at: 'origin' }, { op: 'open-cover' }]],
+  },
+  {
+    id: 'conductor-not-proved-dead',
+    act: [{ op: 'isolate' }, { op: 'open-cover' }, { op: 'disconnect', what: 'unit' }],
+    near: [[...MAKE_DEAD, { op: 'disconnect', what: 'unit' }]],
+  },
+  {
+    id: 'energised-with-link',
+    act: [...MAKE_DEAD, { op: 'link', between: LINK }, { op: 'close-cover' }, { op: 'energise' }],
+    near: [
+      [...MAKE_DEAD, { op: 'link', between: LINK }, { op: 'unlink', between: LINK }, ...BACK.slice(0, 2)],
+    ],
+  },
+  {
+    id: 'energised-earth-off',
+    act: [...MAKE_DEAD, { op: 'disconnect', what: 'earthing-conductor' }, ...BACK.slice(0, 2)],
+    near: [
+      [
+        ...MAKE_DEAD,
+        { op: 'disconnect', what: 'earthing-conductor' },
+        { op: 'reconnect', what: 'earthing-conductor' },
+        ...BACK.slice(0, 2),
+      ],
+    ],
+  },
+  {
+    id: 'energised-failed-test',
+    wanted: joint,
+    act: [...MAKE_DEAD, continuity('met', 'supply.PE'), ...BACK.slice(0, 2)],
+    // A good test of something else, or none at all: a missing test is for the marks, not for this.
+    near: [
+      [...MAKE_DEAD, continuity('supply.PE', 'outlet.PE'), ...BACK.slice(0, 2)],
+      [...MAKE_DEAD, ...BACK.slice(0, 2)],
+    ],
+  },
+  {
+    id: 'loop-earth-open',
+    wanted: notLanded,
+    act: [...MAKE_DEAD, continuity('met', 'supply.PE'), ...BACK, ...CHARGE, loop('outlet.L1', 'outlet.PE')],
+    // Between line and neutral no current goes to earth; and what nobody has measured nobody knows.
+    near: [
+      [...MAKE_DEAD, continuity('met', 'supply.PE'), ...BACK, ...CHARGE, loop('outlet.L1', 'outlet.N')],
+      [...CHARGE, loop('outlet.L1', 'outlet.PE')],
+    ],
+  },
+  {
+    id: 'residual-earth-open',
+    wanted: notLanded,
+    act: [...MAKE_DEAD, continuity('met', 'supply.PE'), ...BACK, ...CHARGE, RAMP],
+    near: [[...CHARGE, RAMP]],
+  },
+  {
+    id: 'proved-with-meter',
+    act: [{ op: 'isolate' }, { op: 'prove-dead', at: 'origin', tool: 'meter' }],
+    near: [[{ op: 'isolate' }, { op: 'prove-dead', at: 'origin' }]],
+  },
+  {
+    id: 'isolated-without-lock',
+    act: [{ op: 'isolate', lock: false }],
+    near: [[{ op: 'isolate' }]],
+  },
+  {
+    id: 'energised-cover-open',
+    act: [...MAKE_DEAD, { op: 'energise' }],
+    near: [[...MAKE_DEAD, { op: 'close-cover' }, { op: 'energise' }]],
+  },
+  {
+    id: 'insulation-over-sheet',
+    act: [...MAKE_DEAD, insulation('supply.L1', 'supply.PE', 500)],
+    near: [
+      [...MAKE_DEAD, insulation('supply.L1', 'supply.PE', 250)],
+      [...MAKE_DEAD, { op: 'disconnect', what: 'unit' }, insulation('supply.L1', 'supply.PE', 500)],
+    ],
+  },
+  {
+    id: 'insulation-on-pilot',
+    act: [...MAKE_DEAD, insulation('outlet.CP', 'outlet.PE')],
+    near: [[...MAKE_DEAD, insulation(['outlet.L1', 'outlet.N'], 'outlet.PE')]],
+  },
+];
+
+const lastUnsafe = (wanted: Wanted | undefined, script: readonly OperationInput[]) =>
+  doing(benchWith(wanted), ...script).at(-1)?.unsafe ?? [];
+
+test('the table holds every unsafe act once', () => {
+  expect(PAIRS.map(({ id }) => id).sort()).toEqual(Object.keys(UNSAFE_ACTS).sort());
+});
+
+describe.each(PAIRS)('$id', ({ id, wanted, act, near }) => {
+  test('is found', () => {
+    const found = lastUnsafe(wanted, act);
+    expect(found.map((unsafe) => unsafe.id)).toContain(id);
+    expect(found.find((unsafe) => unsafe.id === id)).toMatchObject(UNSAFE_ACTS[id]);
+  });
+
+  test.each(near.map((script) => [script] as const))('is not found in what is near it', (script) => {
+    expect(lastUnsafe(wanted, script).map((unsafe) => unsafe.id)).not.toContain(id);
+  });
+});
+
+describe('what stands until it is put right', () => {
+  test('a failed test, until the same one passes', () => {
+    const world = benchWith(joint);
+    doing(world, ...MAKE_DEAD, continuity('supply.PE', 'met'));
+    expect(Object.values(world.knowledge.failedTests)).toEqual(['protective conductor above its sum']);
+    doing(world, continuity('supply.PE', 'outlet.PE'));
+    expect(Object.keys(world.knowledge.failedTests)).toHaveLength(1);
+    // Put right by hand, and measured the other way round.
+    const mended = benchWith();
+    mended.knowledge = { ...world.knowledge };
+    doing(mended, ...MAKE_DEAD, continuity('met', 'supply.PE'));
+    expect(mended.knowledge.failedTests).toEqual({});
+  });
+
+  test('dead, until it is energised', () => {
+    const world = benchWith();
+    doing(world, ...MAKE_DEAD);
+    expect(Object.keys(world.knowledge.provedDead)).toEqual(['origin', 'supply']);
+    const [cover] = doing(world, ...BACK, { op: 'isolate' }, { op: 'open-cover' }).slice(-1);
+    expect(cover?.unsafe.map(({ id }) => id)).toEqual(['cover-not-proved-dead']);
+  });
+
+  test('a meter or a live terminal proves nothing', () => {
+    const world = benchWith();
+    doing(
+      world,
+      { op: 'prove-dead', at: 'origin' },
+      { op: 'isolate' },
+      { op: 'prove-dead', at: 'origin', tool: 'meter' },
+    );
+    expect(world.knowledge.provedDead).toEqual({});
+  });
+});
+
+test('a tester on live parts opens its fuse, which is heard, and refuses', () => {
+  const world = benchWith();
+  const outcome = doing(world, ...CHARGE, insulation('outlet.L1', 'outlet.PE')).at(-1);
+  expect(outcome?.events.map(({ what }) => what)).toEqual(['instrument fuse opened']);
+  expect(outcome?.readings[0]).toMatchObject({ qualifier: 'unable', value: null });
+});

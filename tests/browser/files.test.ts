@@ -1,0 +1,137 @@
+// Files opened in the page: good ones are taken, bad ones are refused in words, every fault of theirs named, and the
+// attempt in progress stays. A page that was closed in mid-attempt goes on where it was.
+
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Measurement } from '../../src/bench/operation.ts';
+import { openBrowser, serveBuilt } from './browser.ts';
+import { answerAll, begin, choose, inHand, measure, setUp, sitDown, writeDown } from './trainee.ts';
+
+const ROOT = join(import.meta.dirname, '../..');
+let browser: Browser;
+let built: Awaited<ReturnType<typeof serveBuilt>>;
+
+beforeAll(async () => {
+  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await built?.close();
+});
+
+const scenarioFile = () => JSON.parse(readFileSync(join(ROOT, 'scenarios/harbour-mews.json'), 'utf8'));
+
+async function open(page: Page, name: string, text: string): Promise<void> {
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: 'Open a file…' }).click(),
+  ]);
+  await chooser.setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
+}
+
+async function alertText(page: Page): Promise<string> {
+  const alert = page.getByRole('alert');
+  await alert.waitFor();
+  return (await alert.allInnerTexts()).join(' ');
+}
+
+const MEASURED: Measurement = {
+  op: 'measure',
+  quantity: 'voltage',
+  between: ['outlet.L1', 'outlet.PE'],
+  tool: 'two-pole',
+};
+
+/** An attempt with one reading, taken and written down. */
+async function halfWay(page: Page): Promise<void> {
+  await begin(page, 'Harbour Mews, house 4');
+  await choose(page, 'No vehicle (A)');
+  await setUp(page, {});
+  await answerAll(page);
+  await page.getByRole('button', { name: /^over 80 %/ }).click();
+  await measure(page, MEASURED);
+  await writeDown(page, undefined);
+  await page.getByText(/^you wrote \S/).waitFor();
+}
+
+const toScenarios = (page: Page) => page.goto(`${new URL(page.url()).origin}/#/`);
+
+test('bad files are refused in words and the attempt in progress stays', async () => {
+  const { page, complaints } = await sitDown(browser, built.url);
+  await halfWay(page);
+  await toScenarios(page);
+  const goOn = page.getByRole('button', { name: 'Go on with Harbour Mews, house 4' });
+  await goOn.waitFor();
+
+  const twice = scenarioFile();
+  twice.site.circuit.length = -4;
+  twice.faults = [{ fault: 'no-such-fault' }];
+  twice.unit.ratedCurrent = 'much';
+  await open(page, 'bad.json', JSON.stringify(twice));
+  const scenarioAlert = await alertText(page);
+  expect(scenarioAlert).toContain('bad.json was not opened.');
+  expect(scenarioAlert).toContain('The attempt in progress is unchanged.');
+  expect(scenarioAlert).toContain('site.circuit.length');
+  expect(scenarioAlert).toContain('unit.ratedCurrent');
+
+  await open(page, 'newer.json', JSON.stringify({ ...scenarioFile(), format: 2 }));
+  await page.getByText(/newer version \(format 2\)/).waitFor();
+
+  const entries = [{ kind: 'guess', at: 0, wall: 0, hash: '' }];
+  await open(page, 'attempt.json', JSON.stringify({ format: 1, engine: '1', scenario: twice, entries }));
+  await page.getByText('attempt.json was not opened.').waitFor();
+  const attemptAlert = await alertText(page);
+  expect(attemptAlert).toContain('entries[0]');
+  expect(attemptAlert).toContain('scenario.site.circuit.length');
+
+  await open(page, 'broken.json', '{ "format": 1, ');
+  await page.getByText('broken.json was not opened.').waitFor();
+  expect(await alertText(page)).toContain('not JSON');
+
+  await open(page, 'large.json', ' '.repeat(1_000_001));
+  await page.getByText('large.json was not opened.').waitFor();
+  expect(await alertText(page)).toContain('larger than 1 MB');
+
+  await goOn.click();
+  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await page.getByText(/^you wrote \S/).waitFor();
+  expect(complaints).toEqual([]);
+});
+
+test('a scenario from a file is offered and begun', async () => {
+  const { page } = await sitDown(browser, built.url);
+  await open(page, 'mine.json', JSON.stringify({ ...scenarioFile(), id: 'mine', title: 'My own yard' }));
+  await begin(page, 'My own yard');
+  await page.getByRole('heading', { name: 'My own yard', level: 1 }).waitFor();
+  expect((await inHand(page)).scenario.id).toBe('mine');
+});
+
+test('after a reload the attempt goes on at the same readings', async () => {
+  const { page } = await sitDown(browser, built.url);
+  await halfWay(page);
+  const reading = page.getByRole('group', { name: /^two-pole detector/ });
+  const before = await reading.allInnerTexts();
+  const kept = await inHand(page);
+  await page.reload();
+  await page.getByRole('button', { name: 'Go on with Harbour Mews, house 4' }).click();
+  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  expect(await reading.allInnerTexts()).toEqual(before);
+  const { attempt, readings } = await inHand(page);
+  expect({ attempt, readings }).toEqual({ attempt: kept.attempt, readings: kept.readings });
+
+  await measure(page, MEASURED);
+  const after = await inHand(page, kept.attempt.entries.length + 1);
+  expect(after.attempt.entries.slice(0, -1)).toEqual(kept.attempt.entries);
+});
+
+test('an exported attempt opens again where it was left', async () => {
+  const { page } = await sitDown(browser, built.url);
+  await halfWay(page);
+  const { attempt } = await inHand(page);
+  const other = await sitDown(browser, built.url);
+  await open(other.page, 'attempt.json', JSON.stringify(attempt));
+  await other.page.getByRole('heading', { name: 'Observe' }).waitFor();
+  expect((await inHand(other.page)).attempt).toEqual(attempt);
+});

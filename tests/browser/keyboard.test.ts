@@ -1,0 +1,111 @@
+// One test's card on a phone, from its choice to the next test, by keyboard alone: Tab and its kin, arrows, Enter,
+// digits. Whoever works so always sees where the focus is.
+
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openBrowser, serveBuilt } from './browser.ts';
+import { sitDown } from './trainee.ts';
+
+let browser: Browser;
+let built: Awaited<ReturnType<typeof serveBuilt>>;
+
+beforeAll(async () => {
+  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await built?.close();
+});
+
+/** Name of what has the focus, and whether it can be seen: in the window and under no bar. */
+const focused = (page: Page) =>
+  page.evaluate(() => {
+    const at = document.activeElement as HTMLElement;
+    const label = at.getAttribute('aria-label') ?? (at as HTMLInputElement).labels?.[0]?.textContent;
+    const drawn = at.closest('label') ?? at;
+    const box = drawn.getBoundingClientRect();
+    return {
+      name: (label ?? at.textContent ?? '').trim(),
+      inView: box.top >= 0 && box.bottom <= innerHeight,
+      onTop: drawn.contains(document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2)),
+    };
+  });
+
+/** Presses Tab until the focus is on the thing of that name; every stop on the way must be in view. */
+async function tabTo(page: Page, name: RegExp): Promise<void> {
+  const passed: string[] = [];
+  for (let i = 0; i < 60; i++) {
+    await page.keyboard.press('Tab');
+    const stop = await focused(page);
+    passed.push(stop.name);
+    expect(stop, `the focus on “${stop.name}” cannot be seen`).toMatchObject({ inView: true, onTop: true });
+    if (name.test(stop.name)) return;
+  }
+  throw new Error(`no ${name} among: ${passed.join(' | ')}`);
+}
+
+/** Chooses in a list by typing the beginning of the option. */
+const pick = (page: Page, typed: string) => page.keyboard.type(typed);
+
+test('a test on a phone by keyboard alone', async () => {
+  const { page, complaints } = await sitDown(browser, built.url, { width: 360, height: 740 });
+  await tabTo(page, /^Harbour Mews/);
+  await page.keyboard.press('Space');
+  await tabTo(page, /^Begin$/);
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
+
+  await tabTo(page, /^Vehicle connected \(B\)$/);
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { name: 'Set up' }).waitFor();
+  await tabTo(page, /^stand-in/);
+  await pick(page, 'plugged');
+  await tabTo(page, /^its state/);
+  await pick(page, 'B');
+  await tabTo(page, /^then wait/);
+  await page.keyboard.type('4');
+  await tabTo(page, /^Predict$/);
+  await page.keyboard.press('Enter');
+
+  await page.getByRole('heading', { name: 'Predict' }).waitFor();
+  await tabTo(page, /^should$/);
+  const lines = page.getByRole('list', { name: 'Lines to predict' }).getByRole('listitem');
+  const figures = await lines.filter({ has: page.getByRole('textbox') }).count();
+  const count = (await lines.count()) - figures;
+  for (let i = 0; i < count; i++) await page.keyboard.press(String((i % 3) + 1));
+  if (figures > 0) await page.keyboard.type('32');
+  await tabTo(page, /^67 to 80 %/);
+  await page.keyboard.press('Enter');
+
+  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await tabTo(page, /^instrument$/);
+  await pick(page, 'pilot');
+  await tabTo(page, /^Check leads$/);
+  await page.keyboard.press('Enter');
+  expect((await focused(page)).name).toMatch(/^Apply/);
+  await page.keyboard.press('Enter');
+  expect((await focused(page)).name).toBe('high half');
+  await page.keyboard.type('9,02');
+  await tabTo(page, /^unit$/);
+  await pick(page, 'V');
+  await tabTo(page, /^Write it down$/);
+  await page.keyboard.press('Enter');
+  await page.getByText(/^you wrote \S/).waitFor();
+  await tabTo(page, /^Judge$/);
+  await page.keyboard.press('Enter');
+
+  await page.getByRole('heading', { name: 'Judge' }).waitFor();
+  const groups = await page.getByRole('main').getByRole('group').count();
+  for (let i = 0; i < groups; i++) {
+    await tabTo(page, /^(as it should|within)$/);
+    await page.keyboard.press('Space');
+  }
+  await tabTo(page, /^Judge \d+ lines$/);
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { name: 'What was true' }).waitFor();
+  await tabTo(page, /^Next test$/);
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
+  await page.getByRole('cell', { name: /9\.02.V/ }).waitFor();
+  expect(complaints).toEqual([]);
+});

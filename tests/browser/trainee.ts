@@ -1,0 +1,417 @@
+// A person at the page, in the words of one: opens it, chooses, sets up, predicts, locks, does, measures, writes down
+// what is shown, judges, stops, concludes. Finds everything by role and label. What a faultless person does and knows
+// comes from the floors below the screens, from the attempt as the page keeps it.
+
+import type { Browser, Locator, Page } from 'playwright-core';
+import type { Judged, Sure } from '../../src/attempt/attempt.ts';
+import { parseAttempt } from '../../src/attempt/file.ts';
+import { testFigures, testLines } from '../../src/attempt/lines.ts';
+import type { Run } from '../../src/attempt/run.ts';
+import { replay } from '../../src/attempt/run.ts';
+import { judgedRight, truthOf } from '../../src/attempt/truth.ts';
+import type { Operation } from '../../src/bench/operation.ts';
+import type { Probe } from '../../src/bench/terminals.ts';
+import { terminalsIn } from '../../src/bench/terminals.ts';
+import { procedure } from '../../src/verification/procedure.ts';
+import type { TestAction } from '../../src/verification/testAction.ts';
+
+export interface Trainee {
+  readonly page: Page;
+  /** Errors that the page wrote to its console, and files it could not load. */
+  readonly complaints: readonly string[];
+}
+
+interface Look {
+  readonly width?: number;
+  readonly height?: number;
+  readonly colorScheme?: 'light' | 'dark';
+}
+
+/** A new person with an empty browser in front of the first screen. */
+export async function sitDown(browser: Browser, url: string, look: Look = {}): Promise<Trainee> {
+  const { width = 1280, height = 860, colorScheme = 'light' } = look;
+  const context = await browser.newContext({
+    viewport: { width, height },
+    colorScheme,
+    reducedMotion: 'reduce',
+  });
+  const page = await context.newPage();
+  page.setDefaultTimeout(10_000);
+  const complaints: string[] = [];
+  page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('request', (request) => {
+    if (!request.url().startsWith(url) && !/^(data|blob):/.test(request.url()))
+      complaints.push(`asked another host: ${request.url()}`);
+  });
+  await page.goto(url);
+  await page.getByRole('heading', { name: 'Charge point trainer' }).waitFor();
+  return { page, complaints };
+}
+
+export async function begin(page: Page, title: string): Promise<void> {
+  await page.getByRole('radio', { name: title }).check();
+  await page.getByRole('button', { name: 'Begin' }).click();
+  await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
+}
+
+export const choose = (page: Page, title: string): Promise<void> =>
+  page.getByRole('button', { name: title, exact: true }).click();
+
+/** Lists of the set-up by their labels, as far as they are to be changed. */
+export async function setUp(page: Page, settings: Readonly<Record<string, string>>): Promise<void> {
+  for (const [label, option] of Object.entries(settings)) {
+    if (label === 'then wait, s') await page.getByLabel(label).fill(option);
+    else await page.getByLabel(label).selectOption({ label: option });
+  }
+  await page.getByRole('button', { name: 'Predict', exact: true }).click();
+}
+
+const button = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name });
+
+/** Answers every line, in the order in which the page asks, and every figure; then says how sure, which locks. */
+export async function predict(page: Page, run: Run, action: TestAction, sure: Sure): Promise<void> {
+  for (const { right } of testLines(run.scenario, action))
+    await button(
+      page,
+      { should: /^should$/, 'should not': /^should not$/, "can't tell": /^can’t tell/ }[right],
+    ).click();
+  for (const { text, unit, value } of testFigures(run.scenario, action))
+    await page.getByLabel(`${text}, ${unit}`).fill(String(Number(value.toPrecision(3))).replace('.', ','));
+  await button(page, new RegExp(`^${sure}`)).click();
+  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+}
+
+/** One act from the list of acts. */
+export async function act(page: Page, words: string): Promise<void> {
+  await page.getByLabel('act', { exact: true }).selectOption({ label: words });
+  await button(page, 'Do it').click();
+}
+
+async function wait(page: Page, seconds: number): Promise<void> {
+  await page.getByLabel('act', { exact: true }).selectOption({ label: 'wait' });
+  await page.getByLabel('seconds').fill(String(seconds));
+  await button(page, 'Do it').click();
+}
+
+type Measurement = Extract<Operation, { op: 'measure' }>;
+
+const PLACES: Readonly<Record<string, string>> = {
+  origin: 'origin',
+  supply: 'unit’s supply terminals',
+  outlet: 'outlet',
+};
+const SINGLE: Readonly<Record<string, string>> = {
+  met: 'main earthing terminal',
+  earth: 'remote rod',
+  case: 'exposed metal of the unit',
+};
+const terminalWords = (terminal: string): string => {
+  const [place = '', conductor] = terminal.split('.');
+  return conductor === undefined ? (SINGLE[place] ?? '') : `${conductor} at the ${PLACES[place]}`;
+};
+
+const OPENINGS = { 'C-to-B': 'from C to B', 'pilot-short': 'from CP shorted to PE' } as const;
+const WAVES: Readonly<Record<string, string>> = {
+  sinusoidal: 'a.c.',
+  'smooth-dc-positive': 'smooth d.c., positive',
+  'smooth-dc-negative': 'smooth d.c., negative',
+};
+
+/** Chooses and sets the instrument, puts the leads on, checks them, applies. */
+export async function measure(page: Page, m: Measurement, checked?: () => Promise<void>): Promise<void> {
+  const list = (label: string, option: string) =>
+    page.getByLabel(label, { exact: true }).selectOption({ label: option });
+  const leads = async (first: Probe, second: Probe) => {
+    const [a = '', ...joined] = terminalsIn(first);
+    await putLead(page, 'first lead', a);
+    for (const terminal of joined) {
+      if ((await page.getByLabel(/^joined to it/).count()) < joined.length)
+        await button(page, 'Join a terminal to the first lead').click();
+      await putLead(page, `joined to it (${joined.indexOf(terminal) + 1})`, terminal);
+    }
+    for (let more = await page.getByLabel(/^joined to it/).count(); more > joined.length; more--)
+      await list(`joined to it (${more})`, 'none');
+    await putLead(page, 'second lead', terminalsIn(second)[0] ?? '');
+  };
+  switch (m.quantity) {
+    case 'voltage':
+      await list('instrument', m.tool === 'meter' ? 'meter 10 MΩ, voltage' : 'two-pole detector, voltage');
+      await leads(...m.between);
+      break;
+    case 'continuity':
+    case 'loop':
+      await list('instrument', m.quantity);
+      await leads(...m.between);
+      break;
+    case 'insulation':
+      await list('instrument', 'insulation');
+      await list('test voltage', `${m.volts} V d.c.`);
+      await leads(...m.between);
+      break;
+    case 'pilot':
+      await list('instrument', 'pilot against time');
+      break;
+    case 'coding':
+      await list('instrument', 'proximity coding');
+      break;
+    case 'residual':
+      await list('instrument', 'residual current');
+      await list('line', `${m.line} to PE at the outlet`);
+      await list('waveform', WAVES[m.waveform] ?? '');
+      await page.getByRole('radio', { name: m.mode === 'ramp' ? 'rising' : 'fixed' }).check();
+      if (m.mode === 'fixed')
+        await page.getByLabel(/^fixed at/).fill(m.amps === undefined ? '' : String(1000 * m.amps));
+      break;
+    case 'opening-time':
+      await list('instrument', 'opening time');
+      await list('clock starts', OPENINGS[m.of as keyof typeof OPENINGS]);
+      break;
+  }
+  await button(page, 'Check leads').click();
+  await checked?.();
+  await button(page, /^Apply/).click();
+}
+
+const putLead = (page: Page, label: string, terminal: string): Promise<unknown> =>
+  page.getByLabel(label, { exact: true }).selectOption({ label: terminalWords(terminal) });
+
+/** What is done, in the words of the list of acts. */
+function actWords(operation: Operation): string {
+  switch (operation.op) {
+    case 'isolate':
+      return 'isolate at the origin: all poles, locked';
+    case 'energise':
+      return 'energise';
+    case 'open-cover':
+      return 'open the cover';
+    case 'close-cover':
+      return 'close the cover';
+    case 'check-instruments':
+      return 'check the instruments';
+    case 'discharge':
+      return 'wait for stored energy to go';
+    case 'null-leads':
+      return 'null the leads';
+    case 'prove-dead':
+      return `prove dead at the ${PLACES[operation.at]}`;
+    case 'disconnect':
+      return `take the ${operation.what === 'unit' ? 'unit’s conductors' : 'surge arrester'} off`;
+    case 'reconnect':
+      return `connect the ${operation.what === 'unit' ? 'unit’s conductors' : 'surge arrester'}`;
+    case 'press':
+      return operation.button === 'authorise' ? 'press: authorise' : 'press: override the delay';
+    case 'reset':
+      return {
+        unit: 'reset the unit, as its sheet says',
+        supply: 'supply off 10 s and on',
+        upstream: 'reset the device at the origin',
+      }[operation.what];
+    default:
+      throw new Error(`no words for ${operation.op}`);
+  }
+}
+
+const STATES = {
+  A: 'A: no vehicle',
+  B: 'B: connected, 2.74 kΩ',
+  C: 'C: asks, 1.3 kΩ added',
+  D: 'D: asks with ventilation, 270 Ω added',
+} as const;
+const SHORTED: Readonly<Record<string, string>> = {
+  sound: 'sound',
+  'shorted-to-earth': 'shorted to PE',
+  shorted: 'shorted',
+  open: 'open',
+};
+
+/** The stand-in's settings one by one, in the order in which they do not disturb each other. */
+function vehicleWords(operation: Extract<Operation, { op: 'vehicle' }>): readonly string[] {
+  const { state, pilot, diode, earth, plugged } = operation;
+  return [
+    ...(state === 'A' ? [`stand-in: state ${STATES.A}`] : []),
+    ...(pilot === undefined ? [] : [`stand-in: pilot (CP) ${SHORTED[pilot]}`]),
+    ...(diode === undefined ? [] : [`stand-in: diode ${SHORTED[diode]}`]),
+    ...(earth === undefined ? [] : [`stand-in: PE ${SHORTED[earth]}`]),
+    ...(plugged === undefined ? [] : [`stand-in: ${plugged ? 'plug in' : 'unplug'}`]),
+    ...(state === undefined || state === 'A' ? [] : [`stand-in: state ${STATES[state]}`]),
+  ];
+}
+
+export async function carryOut(page: Page, operation: Operation): Promise<void> {
+  if (operation.op === 'measure') return measure(page, operation);
+  if (operation.op === 'wait') return wait(page, operation.seconds);
+  if (operation.op === 'vehicle') {
+    for (const words of vehicleWords(operation)) await act(page, words);
+    return;
+  }
+  return act(page, actWords(operation));
+}
+
+/** The figure in a text such as `> 200 MΩ`, with its unit, and whether it is beyond the range. */
+function figureIn(text: string): { number: string; unit: string; over: boolean } {
+  const match = /(>?)\s*([+−-]?[\d.]+)\s?(MΩ|kΩ|Ω|mA|A|V|ms|s)/u.exec(text);
+  if (match === null) throw new Error(`no figure in "${text}"`);
+  const [, over, number = '', unit = ''] = match;
+  return { number, unit, over: over === '>' };
+}
+
+/** Types what the newest instrument shows, as it shows it. */
+export async function writeDown(page: Page, tripped: string | undefined): Promise<void> {
+  const reading = page
+    .getByRole('group', { name: /,/ })
+    .filter({ has: button(page, 'Write it down') })
+    .last();
+  const [text = ''] = await reading.allInnerTexts();
+  const shown = text.split('\n').slice(1).join(' ');
+  if (/no reading:/.test(text)) await reading.getByLabel('sign').selectOption({ label: 'no reading' });
+  else {
+    const { number, unit, over } = figureIn(shown);
+    await reading.getByLabel(/^(it shows|high half)$/).fill(over ? `> ${number}` : number);
+    await reading.getByLabel('unit', { exact: true }).selectOption({ label: unit });
+  }
+  const period = /period ([\d.]+)\sms.*high for ([\d.]+)\sms/su.exec(shown);
+  if (period !== null) {
+    const duty = (100 * Number(period[2])) / Number(period[1]);
+    const low = /low ([+−][\d.]+)/u.exec(shown)?.[1] ?? '';
+    await reading.getByLabel('low half, V').fill(low);
+    await reading.getByLabel(/^duty/).fill(duty.toFixed(1));
+    await reading.getByLabel(/^so it offers/).fill(String(Math.round(0.6 * duty)));
+  }
+  if (tripped !== undefined) await reading.getByLabel('what tripped').selectOption(tripped);
+  const volts = /at (\d+)\sV d\.c\./u.exec(shown)?.[1];
+  if (volts !== undefined) await reading.getByLabel(/test voltage/).fill(volts);
+  await button(page, 'Write it down').last().click();
+}
+
+/** Types the figure shown for every pair; so many they were. */
+async function writeDownPairs(page: Page): Promise<number> {
+  const form = page
+    .getByRole('form', { name: 'Write down every pair' })
+    .filter({ has: button(page, 'Write them down') });
+  await form.waitFor();
+  const rows = await form
+    .getByRole('row')
+    .filter({ has: page.getByRole('textbox') })
+    .all();
+  for (const row of rows) {
+    const { number, unit } = figureIn((await row.getByRole('cell').allInnerTexts()).join(' '));
+    await row.getByRole('textbox').fill(number);
+    await form.getByLabel('unit', { exact: true }).selectOption({ label: unit });
+  }
+  await button(page, 'Write them down').click();
+  return rows.length;
+}
+
+/** The attempt as this device keeps it, replayed; waits until it holds so many entries at least. */
+export async function inHand(page: Page, least = 0): Promise<Run> {
+  for (let tries = 0; tries < 100; tries++) {
+    const text = await page.evaluate(
+      () =>
+        new Promise<string | null>((resolve, reject) => {
+          const request = indexedDB.open('charge-point-trainer', 1);
+          request.onerror = () => reject(request.error);
+          request.onupgradeneeded = () => request.transaction?.abort();
+          request.onsuccess = () => {
+            const got = request.result.transaction('attempts').objectStore('attempts').get('current');
+            got.onerror = () => reject(got.error);
+            got.onsuccess = () => {
+              request.result.close();
+              resolve(got.result ?? null);
+            };
+          };
+        }),
+    );
+    const read = text === null ? null : parseAttempt(text);
+    if (read?.ok && read.value.attempt.entries.length >= least)
+      return replay(read.value.scenario, read.value.attempt);
+    await page.waitForTimeout(20);
+  }
+  throw new Error('the page keeps no attempt');
+}
+
+/** One whole test as a faultless person does it; true where that person goes no further. */
+export async function doTest(page: Page, action: TestAction, sure: Sure = '67 to 80 %'): Promise<void> {
+  const before = await inHand(page);
+  await choose(page, action.title);
+  await setUp(page, {});
+  await predict(page, before, action, sure);
+  let entries = before.attempt.entries.length + 1;
+  for (const operation of procedure(before.world, action, before.papers)) {
+    await carryOut(page, operation);
+    entries += operation.op === 'vehicle' ? vehicleWords(operation).length : 1;
+    if (operation.op === 'prove-dead') {
+      entries += await writeDownPairs(page);
+    } else if (operation.op === 'measure') {
+      const isResidual = operation.quantity === 'residual';
+      const tripped = isResidual
+        ? (await inHand(page, entries)).readings.at(-1)?.reading.trippedWhat
+        : undefined;
+      await writeDown(page, tripped);
+      entries += 1;
+    }
+  }
+  await judgeRightly(page, await inHand(page, entries), action);
+}
+
+/** Judges every line and limit as it is, by what was written down. */
+async function judgeRightly(page: Page, run: Run, action: TestAction): Promise<void> {
+  await button(page, 'Judge').click();
+  const truth = truthOf(run, action);
+  for (const { text, finding } of truth.lines) {
+    if (finding === null) continue;
+    const word: Judged = judgedRight(finding);
+    await page.getByRole('group', { name: text }).getByRole('radio', { name: word, exact: true }).check();
+  }
+  const limits = page.getByRole('group', { name: / limit: / });
+  for (const [i, { right }] of truth.limits.entries())
+    await limits.nth(i).getByRole('radio', { name: right, exact: true }).check();
+  await button(page, /^Judge \d+ lines/).click();
+  await button(page, 'Next test').click();
+}
+
+/** The same answer to every line, and to every figure: for whoever only wants to get on. */
+export async function answerAll(page: Page): Promise<void> {
+  const should = button(page, /^should$/);
+  while (await should.isVisible()) await should.click();
+  for (const figure of await page.getByRole('list', { name: 'Lines to predict' }).getByRole('textbox').all())
+    await figure.fill('1');
+}
+
+/** The same judgement of every line, and `within` of every limit. */
+export async function judgeAll(page: Page, word: Judged): Promise<void> {
+  for (const choice of await page.getByRole('radio', { name: word, exact: true }).all()) await choice.check();
+  for (const choice of await page.getByRole('radio', { name: 'within', exact: true }).all())
+    await choice.check();
+  await button(page, /^Judge \d+ lines/).click();
+}
+
+export interface Conclusion {
+  readonly verdict: string;
+  readonly cause: string;
+  readonly next: string;
+  readonly tell: string;
+  /** Words of a finding to rest it on. */
+  readonly finding?: string;
+  /** Why the tests not done were left out. */
+  readonly leftOut?: string;
+}
+
+export async function conclude(page: Page, c: Conclusion): Promise<void> {
+  await page.getByRole('heading', { name: 'Conclude' }).waitFor();
+  await page.getByRole('radio', { name: c.verdict, exact: true }).check();
+  await page.getByLabel('cause', { exact: true }).selectOption({ label: c.cause });
+  await page
+    .getByRole('group', { name: 'How sure of that' })
+    .getByRole('radio', { name: 'over 80 %' })
+    .check();
+  if (c.finding !== undefined) await page.getByRole('checkbox', { name: c.finding }).first().check();
+  await page.getByLabel('what next').selectOption({ label: c.next });
+  await page.getByLabel('whom to tell').selectOption({ label: c.tell });
+  if (c.leftOut !== undefined) {
+    await page.getByRole('region', { name: 'Tests left out' }).getByRole('textbox').first().fill(c.leftOut);
+    await button(page, 'Same reason for all that are empty').click();
+  }
+  await button(page, 'Conclude').click();
+  await page.getByRole('heading', { name: 'Debrief' }).waitFor();
+}

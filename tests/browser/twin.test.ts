@@ -1,0 +1,70 @@
+// Before the lock the page tells nothing of what is wrong: for every fault of the catalogue its text is, byte by
+// byte, that of the sound unit's page, and no reading is in it.
+
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { CATALOGUE } from '../../src/faults/catalogue.ts';
+import { parseScenario } from '../../src/scenario/scenario.ts';
+import { openBrowser, serveBuilt } from './browser.ts';
+import { answerAll, begin, choose, setUp, sitDown } from './trainee.ts';
+
+let browser: Browser;
+let built: Awaited<ReturnType<typeof serveBuilt>>;
+
+beforeAll(async () => {
+  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await built?.close();
+});
+
+const file = JSON.parse(readFileSync(join(import.meta.dirname, '../../scenarios/harbour-mews.json'), 'utf8'));
+const withFault = (faults: readonly object[]): string =>
+  JSON.stringify({ ...file, id: 'twin', title: 'Twin', faults });
+
+/** The whole page, as markup, at each step up to the last before the lock. */
+async function pagesBeforeLock(text: string): Promise<readonly string[]> {
+  const { page } = await sitDown(browser, built.url);
+  const pages: string[] = [];
+  // What is in a field is no markup, so it is written beside it.
+  const keep = async () =>
+    pages.push(
+      await page.evaluate(() =>
+        [
+          document.body.innerHTML,
+          ...[...document.querySelectorAll('select, input')].map((x) => (x as HTMLInputElement).value),
+        ].join('\n'),
+      ),
+    );
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: 'Open a file…' }).click(),
+  ]);
+  await chooser.setFiles({ name: 'twin.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await page.getByRole('radio', { name: 'Twin' }).waitFor();
+  await keep();
+  await begin(page, 'Twin');
+  await keep();
+  await choose(page, 'No vehicle (A)');
+  await keep();
+  await setUp(page, { 'then wait, s': '2' });
+  await keep();
+  await answerAll(page);
+  await keep();
+  await page.context().close();
+  return pages;
+}
+
+test('no page before the lock differs from the sound unit’s, whatever the fault', async () => {
+  const sound = await pagesBeforeLock(withFault([]));
+  expect(sound).toHaveLength(5);
+  expect(sound.join('\n')).not.toMatch(/seen:|heard:|you wrote|\d\s?(kΩ|MΩ) ±/u);
+  const possible = CATALOGUE.filter(
+    ({ id, kind }) => kind === 'fault' && parseScenario(withFault([{ fault: id }])).ok,
+  );
+  expect(possible.length).toBeGreaterThan(5);
+  for (const { id } of possible) expect(await pagesBeforeLock(withFault([{ fault: id }])), id).toEqual(sound);
+});

@@ -1,0 +1,116 @@
+// A whole verification through the screens, of a sound unit and of a faulty one, at the width of a desk. The marks
+// on the page are those that the command line gives for the exported attempt.
+
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Scenario } from '../../src/scenario/scenario.ts';
+import { allowedActions, parseScenario } from '../../src/scenario/scenario.ts';
+import { openBrowser, serveBuilt } from './browser.ts';
+import { begin, conclude, doTest, sitDown } from './trainee.ts';
+
+const ROOT = join(import.meta.dirname, '../..');
+let browser: Browser;
+let built: Awaited<ReturnType<typeof serveBuilt>>;
+
+beforeAll(async () => {
+  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await built?.close();
+});
+
+function scenarioNamed(id: string): Scenario {
+  const read = parseScenario(readFileSync(join(ROOT, `scenarios/${id}.json`), 'utf8'));
+  if (!read.ok) throw new Error(`${id}: ${read.problems.map(({ message }) => message).join('; ')}`);
+  return read.scenario;
+}
+
+/** The exported file, and what `mark` says of it. */
+async function exportAndMark(page: Page) {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Export attempt' }).click(),
+  ]);
+  const file = join(mkdtempSync(join(tmpdir(), 'attempt-')), download.suggestedFilename());
+  await download.saveAs(file);
+  const marks = JSON.parse(
+    execFileSync(
+      process.execPath,
+      [join(ROOT, 'node_modules/tsx/dist/cli.mjs'), 'src/cli/main.ts', 'mark', file],
+      {
+        cwd: ROOT,
+        encoding: 'utf8',
+      },
+    ),
+  );
+  return { file, marks };
+}
+
+/** Marks as the page shows them: by part, and the total. */
+async function marksShown(page: Page) {
+  const rows = await page.getByRole('table', { name: 'Marks by part' }).getByRole('row').allInnerTexts();
+  const parts = rows.map((row) => {
+    const [, part = '', mark] = /^(\w+)\s+([\d.]+) of \d+/.exec(row) ?? [];
+    return [part, Number(mark)] as const;
+  });
+  const [whole = ''] = await page.getByText(/of 100/).allInnerTexts();
+  return { total: Number(/([\d.]+) of 100/.exec(whole)?.[1]), parts: Object.fromEntries(parts) };
+}
+
+test('a sound unit, from isolation to handing over', async () => {
+  const { page, complaints } = await sitDown(browser, built.url);
+  const scenario = scenarioNamed('harbour-mews');
+  await begin(page, scenario.title);
+  for (const action of allowedActions(scenario)) await doTest(page, action);
+  await page.getByRole('button', { name: 'Conclude…' }).click();
+  await conclude(page, {
+    verdict: 'fit for service',
+    cause: 'nothing is wrong',
+    next: 'hand over',
+    tell: 'the client',
+  });
+  await page.getByRole('heading', { name: '“Fit for service”: right.' }).waitFor();
+  await page.getByText('Gates: both met.').waitFor();
+  const shown = await marksShown(page);
+  const { marks } = await exportAndMark(page);
+  expect(shown).toEqual({ total: marks.total, parts: marks.parts });
+  expect(marks).toMatchObject({
+    total: 100,
+    passed: true,
+    differs: [],
+    gates: { critical: [], verdict: true },
+  });
+  expect(complaints).toEqual([]);
+});
+
+test('a faulty unit, stopped where a faultless person stops', async () => {
+  const { page, complaints } = await sitDown(browser, built.url);
+  const scenario = scenarioNamed('mill-race');
+  await begin(page, scenario.title);
+  for (const action of allowedActions(scenario).slice(0, 6)) await doTest(page, action);
+  await page.getByRole('button', { name: 'Stop…' }).click();
+  await page
+    .getByLabel('reason')
+    .fill('The circuit’s protective conductor is above its sum: not to be energised.');
+  await page.getByRole('button', { name: 'Stop the work' }).click();
+  await conclude(page, {
+    verdict: 'not fit for service',
+    cause: 'Poor joint in the circuit’s protective conductor',
+    finding: 'reads within',
+    next: 'isolate, lock off and label',
+    tell: 'whoever installed the circuit',
+    leftOut: 'not to be energised with a failed dead test',
+  });
+  await page.getByRole('heading', { name: '“Not fit for service”: right.' }).waitFor();
+  const shown = await marksShown(page);
+  const { marks } = await exportAndMark(page);
+  expect(shown).toEqual({ total: marks.total, parts: marks.parts });
+  expect(marks).toMatchObject({ passed: true, differs: [], gates: { critical: [], verdict: true } });
+  expect(marks.total).toBeGreaterThan(95);
+  expect(complaints).toEqual([]);
+});

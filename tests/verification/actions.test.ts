@@ -1,0 +1,126 @@
+/** The test actions as a list: order, what they say, and that nothing observed shows nothing. */
+import { describe, expect, test } from 'vitest';
+import { operation } from '../../src/bench/operation.ts';
+import { FAMILIES } from '../../src/faults/families.ts';
+import { ACTIONS, actionNamed } from '../../src/verification/actions.ts';
+import { judgeExpectations, judgeLimit, judgeLimits } from '../../src/verification/assess.ts';
+import { BASES, sourceText } from '../../src/verification/sources.ts';
+import type { Limit, Papers } from '../../src/verification/testAction.ts';
+import { SHEET, SITE, siteOf, THREE_PHASE } from '../bench/build.ts';
+
+const PAPERS: readonly Papers[] = [
+  { site: SITE, sheet: SHEET },
+  { site: siteOf(THREE_PHASE), sheet: { ...SHEET, outlet: 'socket' } },
+  {
+    site: siteOf({ earthing: 'TT', electrodeResistance: 80 }),
+    sheet: { ...SHEET, surgeArrester: true, poleBleed: 1e6 },
+  },
+];
+
+test('the fifteen, in the order in which they are done', () => {
+  expect(ACTIONS.map(({ id }) => id)).toEqual([
+    'isolate',
+    'prove-dead',
+    'pe-circuit',
+    'pe-outlet',
+    'insulation-circuit',
+    'insulation-outlet',
+    'state-a',
+    'state-b',
+    'state-c',
+    'c-to-b',
+    'loop',
+    'residual-ramp',
+    'dc-ramp',
+    'pilot-short',
+    'diode',
+  ]);
+  for (const action of ACTIONS) expect(actionNamed(action.id)).toBe(action);
+  expect(actionNamed('nothing')).toBeUndefined();
+});
+
+test('dead tests come before power, and leave it off', () => {
+  const firstWithPower = ACTIONS.findIndex(({ leaves }, i) => i > 0 && leaves === 'energised');
+  expect(ACTIONS.slice(0, firstWithPower).every(({ leaves }) => leaves === 'isolated')).toBe(true);
+  expect(ACTIONS.slice(firstWithPower).every(({ from }) => from === 'energised')).toBe(true);
+});
+
+describe.each(ACTIONS.map((action) => [action.id, action] as const))('%s', (_, action) => {
+  test.each(PAPERS)('says what it should and should not show, with its source', (papers) => {
+    const expectations = action.expectations(papers);
+    const ids = [...expectations, ...action.untold(papers)].map(({ id }) => id);
+    expect(expectations.length).toBeGreaterThan(0);
+    expect(new Set(ids).size).toBe(ids.length);
+    for (const { text, why, source } of [
+      ...expectations,
+      ...action.untold(papers),
+      ...action.figures(papers),
+    ]) {
+      expect(text.length * why.length).toBeGreaterThan(0);
+      expect(BASES).toContain(source.basis);
+      expect(sourceText(source).length).toBeGreaterThan(3);
+    }
+    for (const { points } of expectations) {
+      expect(points.length).toBeGreaterThan(0);
+      for (const family of points) expect(Object.keys(FAMILIES)).toContain(family);
+    }
+  });
+
+  test.each(PAPERS)('stops only at what it expects', (papers) => {
+    const ids = action.expectations(papers).map(({ id }) => id);
+    expect(ids).toEqual(expect.arrayContaining(Object.keys(action.stops)));
+  });
+
+  test.each(PAPERS)('is made of operations that the bench has', (papers) => {
+    for (const step of action.steps(papers)) expect(operation(step).op).toBe(step.op);
+  });
+
+  test.each(PAPERS)('shows nothing where nothing was observed', (papers) => {
+    const nothing = { samples: [] };
+    for (const { expectation, finding } of judgeExpectations(action, papers, nothing))
+      expect(finding, expectation.id).toBe('not shown');
+    expect(judgeLimits(action, papers, nothing)).toEqual([]);
+  });
+});
+
+describe('a limit', () => {
+  const limit = (kind: Limit['kind'], value: number): Limit => ({
+    id: 'x',
+    text: 'x',
+    quantity: 'loop',
+    unit: 'Ω',
+    limit: value,
+    kind,
+    sum: 'x',
+    source: { basis: 'common practice, no source', where: '' },
+    points: ['insulation'],
+    applies: () => true,
+  });
+  const reading = (value: number | null, qualifier: '>' | null = null) =>
+    ({
+      quantity: 'loop',
+      unit: 'Ω',
+      value,
+      uncertainty: value === null ? null : 0.05,
+      qualifier,
+      limit: 2000,
+      at: 0,
+    }) as const;
+
+  test.each([
+    ['most', 1, 0.9, null, true, false],
+    ['most', 1, 1, null, true, true],
+    ['most', 1, 1.01, null, false, true],
+    ['most', 1, 1.2, null, false, false],
+    ['most', 1, null, '>', false, false],
+    ['least', 1, 1, null, true, true],
+    ['least', 1, 0.99, null, false, true],
+    ['least', 1, 1.5, null, true, false],
+    ['least', 1, null, '>', true, false],
+  ] as const)(
+    'at %s %d, shown %s %s: pass %s, too close %s',
+    (kind, of, value, qualifier, pass, tooClose) => {
+      expect(judgeLimit(limit(kind, of), reading(value, qualifier))).toMatchObject({ pass, tooClose });
+    },
+  );
+});
