@@ -15,6 +15,8 @@ const SYMBOLS: Readonly<Record<Measurement['quantity'], string>> = {
   loop: 'Z',
   residual: 'IΔ',
   'opening-time': 't',
+  electrode: 'RA',
+  'phase-sequence': '3~',
 };
 
 /** The terminals that a measurement's two leads are on. */

@@ -98,10 +98,11 @@ const HEARD: Readonly<Record<string, string>> = {
 export function perceived(happened: readonly Happened[], first: number): readonly Perceived[] {
   const list: Perceived[] = [];
   let last = happened[first - 1]?.outcome.seen;
-  for (const { at, outcome } of happened.slice(first)) {
+  for (const { at, operation, outcome } of happened.slice(first)) {
     for (const { at: moment, what } of outcome.events)
       list.push({ at: moment, text: HEARD[what] ?? what, heavy: what === 'instrument fuse opened' });
     const { seen, refused } = outcome;
+    if (operation.op === 'inspect') list.push(...looked(at, outcome.found));
     if (refused !== null) list.push({ at, text: `not done: ${refused}`, heavy: true });
     if (seen.indicator !== last?.indicator)
       list.push({ at: seen.at, text: `seen: unit says “${INDICATOR_WORDS[seen.indicator]}”`, heavy: false });
@@ -111,3 +112,9 @@ export function perceived(happened: readonly Happened[], first: number): readonl
   }
   return list;
 }
+
+/** What an inspection showed, thing by thing. */
+const looked = (at: number, found: Happened['outcome']['found']): readonly Perceived[] =>
+  found.length === 0
+    ? [{ at, text: 'seen: nothing amiss', heavy: false }]
+    : found.map(({ where, what }) => ({ at, text: `seen: ${where}: ${what}`, heavy: false }));

@@ -8,7 +8,7 @@ import { OPENINGS } from '../../bench/instruments/openingTimer.ts';
 import { WAVEFORMS } from '../../bench/instruments/residualTester.ts';
 import type { Measurement } from '../../bench/operation.ts';
 import { operation, operationSchema } from '../../bench/operation.ts';
-import type { Terminal } from '../../bench/terminals.ts';
+import type { Place, Terminal } from '../../bench/terminals.ts';
 import { terminalsIn } from '../../bench/terminals.ts';
 import { typedNumber } from '../words/figures.ts';
 import type { Happened } from './bench.ts';
@@ -23,6 +23,8 @@ export const INSTRUMENT_CHOICES = [
   ['loop', 'loop'],
   ['residual', 'residual current'],
   ['opening-time', 'opening time'],
+  ['electrode', 'earth electrode, three stakes'],
+  ['phase-sequence', 'order of the lines'],
 ] as const;
 export type InstrumentChoice = (typeof INSTRUMENT_CHOICES)[number][0];
 
@@ -42,6 +44,7 @@ export interface MeasurementDraft {
   readonly mode: 'ramp' | 'fixed';
   readonly milliamps: string;
   readonly of: string;
+  readonly at: Place;
 }
 
 const NOTHING: MeasurementDraft = {
@@ -55,6 +58,7 @@ const NOTHING: MeasurementDraft = {
   mode: 'ramp',
   milliamps: '',
   of: 'C-to-B',
+  at: 'outlet',
 };
 
 export const hasLeads = (instrument: InstrumentChoice | ''): boolean =>
@@ -88,7 +92,9 @@ function after(draft: MeasurementDraft, m: Measurement): MeasurementDraft {
             }
           : m.quantity === 'opening-time'
             ? { of: m.of }
-            : {};
+            : m.quantity === 'phase-sequence'
+              ? { at: m.at }
+              : {};
   return { ...draft, ...leads, ...settings, instrument };
 }
 
@@ -142,6 +148,8 @@ function settingsOf(draft: MeasurementDraft): Record<string, unknown> {
     }
     case 'opening-time':
       return { quantity: 'opening-time', of: draft.of };
+    case 'phase-sequence':
+      return { quantity: 'phase-sequence', at: draft.at };
     default:
       return { quantity: draft.instrument };
   }

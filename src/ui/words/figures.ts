@@ -18,6 +18,7 @@ function displayOf({ quantity, value, limit }: Reading): { unit: string; decimal
   switch (quantity) {
     case 'insulation':
       return { unit: 'MΩ', decimals: size < 2e6 ? 2 : size < 20e6 ? 1 : 0 };
+    case 'electrode':
     case 'continuity':
     case 'loop':
       return { unit: 'Ω', decimals: size < 20 ? 2 : size < 200 ? 1 : 0 };
@@ -33,6 +34,8 @@ function displayOf({ quantity, value, limit }: Reading): { unit: string; decimal
       return { unit: 'mA', decimals: 1 };
     case 'opening-time':
       return { unit: 'ms', decimals: 0 };
+    case 'phase-sequence':
+      return { unit: '', decimals: 0 };
   }
 }
 

@@ -11,10 +11,12 @@ export const PLACE_WORDS: Readonly<Record<string, string>> = {
   origin: 'origin',
   supply: 'unit’s supply terminals',
   outlet: 'outlet',
+  incoming: 'live side of the origin',
 };
 const SINGLE_WORDS: Readonly<Record<string, string>> = {
   met: 'main earthing terminal',
   earth: 'remote rod',
+  earthing: 'distributor’s earth',
   case: 'exposed metal of the unit',
 };
 
@@ -71,6 +73,8 @@ export const INSTRUMENTS: Readonly<Record<Quantity, string>> = {
   loop: 'loop',
   residual: 'residual current',
   'opening-time': 'opening time',
+  electrode: 'earth electrode, three stakes',
+  'phase-sequence': 'order of the lines',
 };
 
 export const WAVEFORM_WORDS = {
@@ -83,6 +87,7 @@ export const WAVEFORM_WORDS = {
 
 export const OPENING_WORDS = {
   'C-to-B': 'from C to B',
+  'C-to-A': 'from C to A',
   unplug: 'from unplugging',
   'pilot-short': 'from CP shorted to PE',
   'pilot-open': 'from CP open',
@@ -102,6 +107,10 @@ export function readingTitle(reading: Reading): string {
       return `opening time, ${OPENING_WORDS[(reading.of ?? 'C-to-B') as keyof typeof OPENING_WORDS] ?? ''}`;
     case 'pilot':
       return 'pilot against time, CP–PE at the outlet';
+    case 'electrode':
+      return 'earth electrode, three stakes';
+    case 'phase-sequence':
+      return `order of the lines at the ${PLACE_WORDS[reading.place ?? 'outlet'] ?? ''}`;
     case 'insulation':
       return `insulation, ${reading.volts ?? ''} V, ${leads ?? ''}`;
     case 'loop':
@@ -128,6 +137,10 @@ export function applyText(m: Measurement): string {
       return 'Apply the pilot instrument CP–PE at the outlet';
     case 'coding':
       return 'Apply the ohmmeter PP–PE at the outlet';
+    case 'electrode':
+      return 'Apply the electrode test, electrode to stakes';
+    case 'phase-sequence':
+      return `Apply the sequence test L1 L2 L3 at the ${PLACE_WORDS[m.at]}`;
     case 'residual':
       return `Apply ${residualText(m)} ${m.line}–PE at the outlet`;
     case 'opening-time':
@@ -174,7 +187,7 @@ export function operationText(operation: Operation): string {
     case 'discharge':
       return 'waited for stored energy to go';
     case 'null-leads':
-      return 'leads nulled';
+      return operation.on ? 'leads nulled' : 'leads not nulled';
     case 'prove-dead':
       return `proved dead at the ${PLACE_WORDS[operation.at]}, ${operation.tool === 'meter' ? 'meter' : 'two-pole detector'}`;
     case 'disconnect':
@@ -195,7 +208,18 @@ export function operationText(operation: Operation): string {
     case 'pull-plug':
       return 'pulled the plug';
     case 'press':
-      return operation.button === 'authorise' ? 'pressed: authorise' : 'pressed: override the delay';
+      return `pressed: ${BUTTON_WORDS[operation.button]}`;
+    case 'supply':
+      return `disturbance: ${Object.entries(operation)
+        .filter(([name, value]) => name in DISTURBANCE_WORDS && value !== undefined)
+        .map(([name, value]) => DISTURBANCE_WORDS[name]?.(value))
+        .join(', ')}`;
+    case 'guard':
+      return 'area guarded';
+    case 'inspect':
+      return 'looked over';
+    case 'flex-cable':
+      return operation.on ? 'bending the cable' : 'cable at rest';
     case 'reset':
       return `reset: ${RESET_WORDS[operation.what]}`;
     case 'stop':
@@ -204,6 +228,23 @@ export function operationText(operation: Operation): string {
       return applyText(operation).replace(/^Apply/, 'applied');
   }
 }
+
+export const BUTTON_WORDS = {
+  authorise: 'authorise',
+  'override-delay': 'override the delay',
+  stop: 'stop',
+  emergency: 'emergency stop',
+  'residual-test': 'test button of the residual device',
+} as const;
+
+/** What the tutor, or the maker's own test function, does to the supply. */
+const DISTURBANCE_WORDS: Readonly<Record<string, (value: unknown) => string>> = {
+  pen: (value) => (value === 'open' ? 'PEN open' : 'PEN sound'),
+  voltage: (value) => `supply at ${String(value)} V`,
+  missing: (value) => (value === null ? 'every conductor back' : `${String(value)} lost`),
+  neighbours: () => 'neighbours’ loads changed',
+  loadLimit: (value) => (value === null ? 'no load limit' : `load limit ${String(value)} A`),
+};
 
 export const REMOVABLE_WORDS = {
   unit: 'unit’s conductors',
@@ -227,6 +268,7 @@ export const INDICATOR_WORDS: Readonly<Record<string, string>> = {
   waiting: 'waiting',
   preparing: 'preparing',
   charging: 'charging',
+  stopped: 'stopped',
   tripped: 'tripped',
   fault: 'fault',
 };

@@ -1,7 +1,10 @@
 /** What else can be done at the bench while a test is open: one act at a time, chosen by name. */
 import { useState } from 'react';
 import type { OperationInput } from '../../../bench/operation.ts';
+import { LINES } from '../../../laws/conductors.ts';
 import { CABLE_CODINGS } from '../../../laws/proximity.ts';
+import type { Site } from '../../../site/site.ts';
+import { linesOf } from '../../../site/site.ts';
 import type { UnitSheet } from '../../../unit/design.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { TextField } from '../../parts/TextField.tsx';
@@ -25,6 +28,9 @@ const ACTS: readonly Act[] = [
   ['earth open', 'stand-in: PE open', { op: 'vehicle', earth: 'open' }],
   ['authorise', 'press: authorise', { op: 'press', button: 'authorise' }],
   ['override', 'press: override the delay', { op: 'press', button: 'override-delay' }],
+  ['stop', 'press: stop', { op: 'press', button: 'stop' }],
+  ['emergency', 'press: emergency stop', { op: 'press', button: 'emergency' }],
+  ['test button', 'press: test button of the residual device', { op: 'press', button: 'residual-test' }],
   ['reset unit', 'reset the unit, as its sheet says', { op: 'reset', what: 'unit' }],
   ['reset supply', 'supply off 10 s and on', { op: 'reset', what: 'supply' }],
   ['reset upstream', 'reset the device at the origin', { op: 'reset', what: 'upstream' }],
@@ -42,11 +48,48 @@ const ACTS: readonly Act[] = [
   ['take off', 'take the unit’s conductors off', { op: 'disconnect', what: 'unit' }],
   ['connect', 'connect the unit’s conductors', { op: 'reconnect', what: 'unit' }],
   ['pull', 'pull at the plug', { op: 'pull-plug' }],
+  ['flex', 'bend the cable', { op: 'flex-cable' }],
+  ['rest', 'let the cable rest', { op: 'flex-cable', on: false }],
+  ['look', 'look it over', { op: 'inspect' }],
+  ['guard', 'guard the area', { op: 'guard' }],
+  ['limit', 'disturbance: load limit 10 A', { op: 'supply', loadLimit: 10 }],
+  ['no limit', 'disturbance: no load limit', { op: 'supply', loadLimit: null }],
 ];
 
 const ARRESTER: readonly Act[] = [
   ['take off arrester', 'take the surge arrester off', { op: 'disconnect', what: 'arrester' }],
   ['connect arrester', 'connect the surge arrester', { op: 'reconnect', what: 'arrester' }],
+];
+
+/** Dead work at the origin: what can be taken off, and the links for R1 + R2. */
+const originActs = (site: Site): readonly Act[] => {
+  const what = site.earthing === 'TT' ? 'electrode' : 'earthing-conductor';
+  const words = site.earthing === 'TT' ? 'earth electrode' : 'earthing conductor';
+  return [
+    ['earth off', `take the ${words} off`, { op: 'disconnect', what }],
+    ['earth on', `connect the ${words}`, { op: 'reconnect', what }],
+    ...linesOf(site).flatMap((x): Act[] => [
+      [`link ${x}`, `link ${x} to PE at the origin`, { op: 'link', between: [`origin.${x}`, 'origin.PE'] }],
+      [`unlink ${x}`, `take the ${x} link out`, { op: 'unlink', between: [`origin.${x}`, 'origin.PE'] }],
+    ]),
+  ];
+};
+
+/** What the tutor, or the maker's test function, can do to the supply. */
+const disturbances = (site: Site): readonly Act[] => [
+  ...(site.earthing === 'TN-C-S'
+    ? ([
+        ['pen open', 'disturbance: PEN open', { op: 'supply', pen: 'open' }],
+        ['pen sound', 'disturbance: PEN sound', { op: 'supply', pen: 'sound' }],
+      ] as const)
+    : []),
+  ['low volts', 'disturbance: supply at 200 V', { op: 'supply', voltage: 200 }],
+  ['high volts', 'disturbance: supply at 260 V', { op: 'supply', voltage: 260 }],
+  ['usual volts', `disturbance: supply at ${site.voltage} V again`, { op: 'supply', voltage: site.voltage }],
+  ...(site.phases === 3
+    ? LINES.map((line): Act => [`lose ${line}`, `disturbance: ${line} lost`, { op: 'supply', missing: line }])
+    : []),
+  ['all back', 'disturbance: every conductor back', { op: 'supply', missing: null }],
 ];
 
 const CODING: readonly Act[] = [
@@ -57,15 +100,18 @@ const CODING: readonly Act[] = [
 ];
 
 interface Props {
+  readonly site: Site;
   readonly sheet: UnitSheet;
   readonly onDo: (operation: OperationInput) => void;
 }
 
-export function Do({ sheet, onDo }: Props) {
+export function Do({ site, sheet, onDo }: Props) {
   const [name, setName] = useState('');
   const [seconds, setSeconds] = useState('3');
   const acts = [
     ...ACTS,
+    ...originActs(site),
+    ...disturbances(site),
     ...(sheet.surgeArrester ? ARRESTER : []),
     ...(sheet.outlet === 'socket' ? CODING : []),
   ];

@@ -177,6 +177,15 @@ function Settings({ draft, site, set }: PartProps) {
           onChange={(of) => set({ of })}
         />
       );
+    case 'phase-sequence':
+      return (
+        <Choice
+          label="at"
+          options={PLACES.map((place): [string, string] => [place, PLACE_WORDS[place] ?? place])}
+          value={draft.at}
+          onChange={(at) => set({ at: at as Place })}
+        />
+      );
     default:
       return null;
   }
@@ -242,6 +251,14 @@ function LeadsLine({ draft }: { readonly draft: MeasurementDraft }) {
           Your leads: {end('PP at the outlet')}, {end('PE at the outlet')}
         </>
       );
+    case 'electrode':
+      return (
+        <>
+          Your leads: {end('earth electrode')}, {end('two stakes in a line')}
+        </>
+      );
+    case 'phase-sequence':
+      return <>Your leads: {end(`L1, L2, L3 at the ${PLACE_WORDS[draft.at] ?? draft.at}`)}</>;
     case 'opening-time':
       return (
         <>

@@ -56,7 +56,7 @@ export function Observe({ bench, papers, test, since, failed, onDo, onNote, onJu
       </section>
       <Announcer bench={bench} />
       <Measure bench={bench} site={papers.site} onApply={onDo} />
-      <Do sheet={papers.sheet} onDo={onDo} />
+      <Do site={papers.site} sheet={papers.sheet} onDo={onDo} />
       <div className="acts apart">
         <button type="button" className="main" onClick={onJudge}>
           Judge
