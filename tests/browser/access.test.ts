@@ -1,7 +1,7 @@
 // Every screen, light and dark, on a desk and on a phone, without barriers; and nothing wider than the phone.
 
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { barriersOn } from './axe.ts';
 import { openBrowser, serveBuilt } from './browser.ts';
 import {
@@ -22,6 +22,9 @@ let built: Awaited<ReturnType<typeof serveBuilt>>;
 beforeAll(async () => {
   [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
 });
+/** A slow machine under load gets the time it needs; nothing is measured by the clock. */
+vi.setConfig({ testTimeout: 240_000 });
+
 afterAll(async () => {
   await browser?.close();
   await built?.close();
