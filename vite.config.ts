@@ -34,7 +34,13 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'floors', include: ['tests/**/*.test.ts'], exclude: ['tests/browser/**'] },
+        test: {
+          name: 'floors',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**'],
+          // Generous: a busy machine is no failure.
+          testTimeout: 60_000,
+        },
       },
       {
         extends: true,

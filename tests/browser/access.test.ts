@@ -1,7 +1,7 @@
-// Every screen, in light and dark, on a desk and on a phone, without barriers; and nothing wider than the phone.
+// Every screen, light and dark, on a desk and on a phone, without barriers; and nothing wider than the phone.
 
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { barriersOn } from './axe.ts';
 import { openBrowser, serveBuilt } from './browser.ts';
 import {
@@ -22,17 +22,16 @@ let built: Awaited<ReturnType<typeof serveBuilt>>;
 beforeAll(async () => {
   [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
 });
+/** A slow machine under load gets the time it needs; nothing is measured by the clock. */
+vi.setConfig({ testTimeout: 240_000 });
+
 afterAll(async () => {
   await browser?.close();
   await built?.close();
 });
 
-const LOOKS = [
-  { width: 1280, height: 860, colorScheme: 'light' },
-  { width: 1280, height: 860, colorScheme: 'dark' },
-  { width: 360, height: 740, colorScheme: 'light' },
-  { width: 360, height: 740, colorScheme: 'dark' },
-] as const;
+const DESK = { width: 1280, height: 860 };
+const PHONE = { width: 360, height: 740 };
 
 /** Goes through every screen and calls `look` on each. */
 async function throughEveryScreen(page: Page, look: (screen: string) => Promise<void>): Promise<void> {
@@ -98,12 +97,15 @@ async function throughEveryScreen(page: Page, look: (screen: string) => Promise<
   await look('sources');
 }
 
-describe.each(LOOKS)('$width × $height, $colorScheme', (look) => {
-  test('no barrier on any screen', async () => {
-    const { page, complaints } = await sitDown(browser, built.url, look);
+describe.each([DESK, PHONE])('$width × $height', (size) => {
+  test('no barrier on any screen, light or dark', async () => {
+    const { page, complaints } = await sitDown(browser, built.url, size);
     const found: string[] = [];
     await throughEveryScreen(page, async (screen) => {
-      found.push(...(await barriersOn(page)).map((barrier) => `${screen}: ${barrier}`));
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await page.emulateMedia({ colorScheme });
+        found.push(...(await barriersOn(page)).map((barrier) => `${screen}, ${colorScheme}: ${barrier}`));
+      }
       const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       if (over > 0) found.push(`${screen}: ${over} px wider than the window`);
     });

@@ -1,10 +1,7 @@
 // Looks over the page as it stands for what would keep somebody out: names, roles, contrast, size of targets.
 
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import axe from 'axe-core';
 import type { Page } from 'playwright-core';
-
-const SOURCE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 interface Found {
   readonly id: string;
@@ -13,7 +10,7 @@ interface Found {
 
 /** Every barrier found, one line each; none is as it should be. */
 export async function barriersOn(page: Page): Promise<string[]> {
-  await page.evaluate(SOURCE);
+  await page.evaluate(axe.source);
   const violations: readonly Found[] = await page.evaluate(async () => {
     const { axe } = globalThis as unknown as {
       axe: { run: (options: object) => Promise<{ violations: Found[] }> };

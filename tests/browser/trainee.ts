@@ -10,8 +10,12 @@ import type { Run } from '../../src/attempt/run.ts';
 import { replay } from '../../src/attempt/run.ts';
 import { judgedRight, truthOf } from '../../src/attempt/truth.ts';
 import type { Operation } from '../../src/bench/operation.ts';
+import { operation } from '../../src/bench/operation.ts';
 import type { Probe } from '../../src/bench/terminals.ts';
 import { terminalsIn } from '../../src/bench/terminals.ts';
+import { takenUp } from '../../src/ui/flow/bench.ts';
+import type { Position } from '../../src/ui/flow/position.ts';
+import { operationsBetween, positionAfter } from '../../src/ui/flow/position.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
 
@@ -25,14 +29,17 @@ interface Look {
   readonly width?: number;
   readonly height?: number;
   readonly colorScheme?: 'light' | 'dark';
+  /** Pixels of a picture to each of the page. */
+  readonly scale?: number;
 }
 
 /** A new person with an empty browser in front of the first screen. */
 export async function sitDown(browser: Browser, url: string, look: Look = {}): Promise<Trainee> {
-  const { width = 1280, height = 860, colorScheme = 'light' } = look;
+  const { width = 1280, height = 860, colorScheme = 'light', scale = 1 } = look;
   const context = await browser.newContext({
     viewport: { width, height },
     colorScheme,
+    deviceScaleFactor: scale,
     reducedMotion: 'reduce',
   });
   const page = await context.newPage();
@@ -62,7 +69,7 @@ export const choose = (page: Page, title: string): Promise<void> =>
 export async function setUp(page: Page, settings: Readonly<Record<string, string>>): Promise<void> {
   for (const [label, option] of Object.entries(settings)) {
     if (label === 'then wait, s') await page.getByLabel(label).fill(option);
-    else await page.getByLabel(label).selectOption({ label: option });
+    else await page.getByLabel(label, { exact: true }).selectOption({ label: option });
   }
   await page.getByRole('button', { name: 'Predict', exact: true }).click();
 }
@@ -330,20 +337,56 @@ export async function inHand(page: Page, least = 0): Promise<Run> {
   throw new Error('the page keeps no attempt');
 }
 
-/** One whole test as a faultless person does it; true where that person goes no further. */
+const LABELS: Readonly<Partial<Record<keyof Position, readonly [string, (value: unknown) => string]>>> = {
+  supply: ['supply', (value) => (value === 'on' ? 'on' : 'off, all poles, locked')],
+  cover: ['unit’s cover', String],
+  unit: ['unit’s conductors', String],
+  plugged: ['stand-in', (value) => (value === true ? 'plugged in' : 'unplugged')],
+  state: ['its state', (value) => STATES[value as keyof typeof STATES]],
+  pilot: ['its pilot (CP)', (value) => SHORTED[String(value)] ?? ''],
+  diode: ['its diode', (value) => SHORTED[String(value)] ?? ''],
+  earth: ['its PE', (value) => SHORTED[String(value)] ?? ''],
+};
+
+/** What of the operations can be set up beforehand: as many from the first as the set-up does in the same order. */
+function setUpFor(run: Run, operations: readonly Operation[]) {
+  const { position } = takenUp(run.scenario, run.attempt);
+  const { outlet } = run.papers.sheet;
+  for (let done = operations.length; done > 0; done--) {
+    const first = operations.slice(0, done);
+    const last = first.at(-1);
+    const wait = last?.op === 'wait' ? last.seconds : 0;
+    const target = first.reduce((at, what) => positionAfter(at, what, false), position);
+    const bySetUp = operationsBetween(position, target, wait, outlet).map((input) => operation(input));
+    if (JSON.stringify(bySetUp) !== JSON.stringify(first)) continue;
+    const changed = (Object.keys(LABELS) as (keyof Position)[]).filter(
+      (key) => position[key] !== target[key],
+    );
+    const settings = changed.flatMap((key): [string, string][] => {
+      const [label, words] = LABELS[key] ?? ['', String];
+      return [[label, words(target[key])]];
+    });
+    return { settings: Object.fromEntries([...settings, ['then wait, s', String(wait)]]), done };
+  }
+  return { settings: {}, done: 0 };
+}
+
+/** One whole test as a faultless person does it. */
 export async function doTest(page: Page, action: TestAction, sure: Sure = '67 to 80 %'): Promise<void> {
   const before = await inHand(page);
+  const operations = procedure(before.world, action, before.papers);
+  const { settings, done } = setUpFor(before, operations);
   await choose(page, action.title);
-  await setUp(page, {});
+  await setUp(page, settings);
   await predict(page, before, action, sure);
-  let entries = before.attempt.entries.length + 1;
-  for (const operation of procedure(before.world, action, before.papers)) {
-    await carryOut(page, operation);
-    entries += operation.op === 'vehicle' ? vehicleWords(operation).length : 1;
-    if (operation.op === 'prove-dead') {
+  let entries = before.attempt.entries.length + 1 + done;
+  for (const next of operations.slice(done)) {
+    await carryOut(page, next);
+    entries += next.op === 'vehicle' ? vehicleWords(next).length : 1;
+    if (next.op === 'prove-dead') {
       entries += await writeDownPairs(page);
-    } else if (operation.op === 'measure') {
-      const isResidual = operation.quantity === 'residual';
+    } else if (next.op === 'measure') {
+      const isResidual = next.quantity === 'residual';
       const tripped = isResidual
         ? (await inHand(page, entries)).readings.at(-1)?.reading.trippedWhat
         : undefined;
@@ -355,7 +398,7 @@ export async function doTest(page: Page, action: TestAction, sure: Sure = '67 to
 }
 
 /** Judges every line and limit as it is, by what was written down. */
-async function judgeRightly(page: Page, run: Run, action: TestAction): Promise<void> {
+export async function judgeRightly(page: Page, run: Run, action: TestAction): Promise<void> {
   await button(page, 'Judge').click();
   const truth = truthOf(run, action);
   for (const { text, finding } of truth.lines) {

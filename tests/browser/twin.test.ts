@@ -4,7 +4,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';
 import { parseScenario } from '../../src/scenario/scenario.ts';
 import { openBrowser, serveBuilt } from './browser.ts';
@@ -16,6 +16,9 @@ let built: Awaited<ReturnType<typeof serveBuilt>>;
 beforeAll(async () => {
   [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
 });
+/** A slow machine under load gets the time it needs; nothing is measured by the clock. */
+vi.setConfig({ testTimeout: 240_000 });
+
 afterAll(async () => {
   await browser?.close();
   await built?.close();

@@ -6,7 +6,7 @@ import { mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { allowedActions, parseScenario } from '../../src/scenario/scenario.ts';
 import { openBrowser, serveBuilt } from './browser.ts';
@@ -19,6 +19,9 @@ let built: Awaited<ReturnType<typeof serveBuilt>>;
 beforeAll(async () => {
   [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
 });
+/** A slow machine under load gets the time it needs; nothing is measured by the clock. */
+vi.setConfig({ testTimeout: 240_000 });
+
 afterAll(async () => {
   await browser?.close();
   await built?.close();

@@ -161,8 +161,10 @@ function Cable({ bench, layout }: PartProps) {
           </text>
         </g>
       ))}
-      <path className="conductor" d={`M${layout.outletX - 16} ${rows.PP}H${layout.outletX}`} />
-      <text x={layout.outletX - 36} y={rows.PP + 4}>
+      {isTether || plugged ? (
+        <path className="conductor" d={`M${layout.outletX - 16} ${rows.PP}H${layout.outletX}`} />
+      ) : null}
+      <text x={isTether || plugged ? layout.outletX - 36 : layout.outletX + 8} y={rows.PP + 4}>
         PP
       </text>
     </g>

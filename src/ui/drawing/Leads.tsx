@@ -60,11 +60,11 @@ export function Leads({ bench, layout }: { readonly bench: Bench; readonly layou
       <text className="bold" x={x} y={y + 4} textAnchor="middle">
         {SYMBOLS[last.quantity]}
       </text>
-      <text className="lead-words" x={x + 24} y={y - 2}>
-        your leads: {betweenText([...first], [...second])}
+      <text x={x + 24} y={y - 2}>
+        your leads, as last applied: {INSTRUMENTS[last.quantity]}
       </text>
-      <text x={x + 24} y={y + 13}>
-        {INSTRUMENTS[last.quantity]}, as last applied
+      <text className="lead-words" x={x + 24} y={y + 14}>
+        {betweenText([...first], [...second])}
       </text>
     </g>
   );

@@ -27,8 +27,8 @@ export function StandIn({ position, layout }: Props) {
       <Name
         x={X.standInLeft}
         y={24}
-        bold="vehicle stand-in"
-        note={`${plugged ? 'plugged' : 'unplugged'}, ${state}`}
+        bold="stand-in"
+        note={`${plugged ? 'plugged in' : 'unplugged'}, state ${state}`}
       />
       <rect
         className="box"

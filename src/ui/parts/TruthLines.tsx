@@ -49,7 +49,7 @@ function Pair({ pair }: { readonly pair: TruthPair }) {
       <dt>{of}</dt>
       <dd>
         {agreesIn(pair) ? (
-          <>you: {you}; true</>
+          <>you: {you}; that is true</>
         ) : (
           <>
             you: {you}; true: <strong>{truth}</strong>

@@ -2,6 +2,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { allowedActions } from '../../../scenario/scenario.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
+import { Foot } from '../../parts/Foot.tsx';
 import { Papers } from '../../parts/Papers.tsx';
 import { Harm } from './Harm.tsx';
 import { Head } from './Head.tsx';
@@ -30,13 +31,7 @@ export function BenchScreen({ state, send, wall, keepFailed }: Props) {
   }, [action, shown]);
   return (
     <div className="bench">
-      <Head
-        bench={bench}
-        heading={action?.title}
-        keepFailed={keepFailed}
-        onStop={() => send({ type: 'stop' })}
-        stopping={state.matches('stopping')}
-      />
+      <Head bench={bench} keepFailed={keepFailed} onStop={() => send({ type: 'stop' })} />
       <Status bench={bench} />
       <main className="columns">
         <div className="card-column">
@@ -63,6 +58,7 @@ export function BenchScreen({ state, send, wall, keepFailed }: Props) {
           <YourTests bench={bench} actions={actions} />
         </div>
       </main>
+      <Foot />
       {state.matches('harmed') && harm !== null ? (
         <Harm
           acts={harm.acts}

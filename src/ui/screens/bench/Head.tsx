@@ -10,14 +10,11 @@ import { SUPPORT_WORDS, unitLine } from '../offered.ts';
 
 interface Props {
   readonly bench: Bench;
-  /** The test in hand, which a phone shows in the title's place. */
-  readonly heading?: string | undefined;
   readonly keepFailed: boolean;
-  readonly stopping?: boolean;
   readonly onStop?: () => void;
 }
 
-export function Head({ bench, keepFailed, stopping = false, onStop }: Props) {
+export function Head({ bench, keepFailed, onStop }: Props) {
   const [shown, setShown] = useState<'cautions' | 'sheet' | null>(null);
   const { scenario, papers, attempt } = bench.run;
   return (
@@ -37,7 +34,7 @@ export function Head({ bench, keepFailed, stopping = false, onStop }: Props) {
           Unit’s sheet
         </button>
         {onStop === undefined ? null : (
-          <button type="button" className="strong" onClick={onStop} aria-expanded={stopping}>
+          <button type="button" className="strong" onClick={onStop} aria-haspopup="dialog">
             Stop…
           </button>
         )}

@@ -9,6 +9,7 @@ import { JUDGEMENTS, LIMIT_JUDGEMENTS } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import type { Run } from '../../../attempt/run.ts';
 import type { TruthOfLimit } from '../../../attempt/truth.ts';
+import { sourceText } from '../../../verification/sources.ts';
 import { Keys } from '../../parts/Keys.tsx';
 import { answerText } from '../../words/answers.ts';
 import { readingTitle } from '../../words/trade.ts';
@@ -88,7 +89,8 @@ export function Judge({ run, lines, limits, prediction, onJudged, onBack }: Prop
                     <strong>{record === undefined ? 'not written down' : recordText(record)}</strong>
                     <span className="note">
                       {' '}
-                      {taken === undefined ? '' : readingTitle(taken.reading)} · limit: {line.limit.sum}
+                      {taken === undefined ? '' : readingTitle(taken.reading)} · limit: {line.limit.sum} (
+                      {sourceText(line.limit.source)})
                     </span>
                   </>
                 }

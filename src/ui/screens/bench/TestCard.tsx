@@ -95,6 +95,8 @@ function OpenStep({ stage, state, action, send, wall }: Props & { readonly stage
           papers={papers}
           test={action.id}
           since={since}
+          prediction={prediction}
+          lines={lines}
           failed={failed}
           onDo={(operation) => send({ type: 'do', operation, wall: wall() })}
           onNote={(note) => send({ type: 'note', note, wall: wall() })}

@@ -73,7 +73,7 @@ export function YourTests({ bench, actions }: Props) {
       {rows.length === 0 ? (
         <p className="note">Each test stands here once you have locked it.</p>
       ) : (
-        <div className="scroll">
+        <div className="scroll your-tests">
           <table>
             <thead>
               <tr>

@@ -15,6 +15,7 @@ import type { AttemptActor } from '../../flow/attemptMachine.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { hasStopped } from '../../flow/bench.ts';
 import { Choice } from '../../parts/Choice.tsx';
+import { Foot } from '../../parts/Foot.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { Head } from '../bench/Head.tsx';
@@ -178,6 +179,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
         </form>
         <YourTests bench={bench} actions={actions} />
       </main>
+      <Foot />
     </>
   );
 }

@@ -1,7 +1,9 @@
 /** Every line, figure and limit of every test that counts, with what was said and what is true. */
 import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
 import type { Run } from '../../../attempt/run.ts';
+import { actionNamed } from '../../../verification/actions.ts';
 import { sourceText } from '../../../verification/sources.ts';
+import type { Figure } from '../../../verification/testAction.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
 import { isAsSaid, TruthLines } from '../../parts/TruthLines.tsx';
 import { answerText } from '../../words/answers.ts';
@@ -33,7 +35,11 @@ export function DebriefTests({ told }: { readonly told: Debrief }) {
 const summary = (differing: number, all: number): string =>
   differing === 0 ? `all ${all} lines as you said` : `${differing} of ${all} lines other than you said`;
 
+const sourceOf = (figure: Figure | undefined): string =>
+  figure === undefined ? '' : sourceText(figure.source);
+
 function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
+  const figures = actionNamed(test.test)?.figures(run.papers) ?? [];
   return [
     ...test.lines.map(
       (line): TruthLine => ({
@@ -54,7 +60,7 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
       }),
     ),
     ...test.figures.map(
-      ({ text, unit, said, right, isRight, why }): TruthLine => ({
+      ({ text, unit, said, right, isRight, why }, i): TruthLine => ({
         id: `figure ${text}`,
         text,
         pairs: [
@@ -66,7 +72,7 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
           },
         ],
         why,
-        source: 'the figure’s own line above',
+        source: sourceOf(figures[i]),
       }),
     ),
     ...test.limits.map(({ limit, reading, right, judged }): TruthLine => {

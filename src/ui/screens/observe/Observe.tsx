@@ -1,9 +1,12 @@
 /** Step three of a test: what was seen and heard since the lock, the readings and their record, and what to do next. */
 import { useEffect, useState } from 'react';
+import type { EntryOf } from '../../../attempt/attempt.ts';
+import type { Line } from '../../../attempt/lines.ts';
 import type { OperationInput } from '../../../bench/operation.ts';
 import type { Papers } from '../../../verification/testAction.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { perceived } from '../../flow/known.ts';
+import { answerText } from '../../words/answers.ts';
 import { benchTime, shownText } from '../../words/figures.ts';
 import { readingTitle } from '../../words/trade.ts';
 import { Do } from './Do.tsx';
@@ -16,19 +19,33 @@ interface Props {
   readonly papers: Papers;
   readonly test: string;
   readonly since: number;
+  readonly prediction: EntryOf<'prediction'> | undefined;
+  readonly lines: readonly Line[];
   readonly failed: string | null;
   readonly onDo: (operation: OperationInput) => void;
   readonly onNote: (note: Note) => void;
   readonly onJudge: () => void;
 }
 
-export function Observe({ bench, papers, test, since, failed, onDo, onNote, onJudge }: Props) {
+export function Observe({
+  bench,
+  papers,
+  test,
+  since,
+  prediction,
+  lines,
+  failed,
+  onDo,
+  onNote,
+  onJudge,
+}: Props) {
   const groups = numberedSince(bench, test, since);
   const first = bench.happened.findIndex(({ entry }) => entry > since);
   const noticed = first < 0 ? [] : perceived(bench.happened, first);
   const untyped = groups.flat().filter(({ index }) => recordOf(bench.run, index) === undefined).length;
   return (
     <div className="wide-stack">
+      {prediction === undefined ? null : <Said prediction={prediction} lines={lines} />}
       <section aria-labelledby="noticed-heading">
         <h3 id="noticed-heading">Seen and heard since you locked</h3>
         {noticed.length === 0 ? (
@@ -66,6 +83,24 @@ export function Observe({ bench, papers, test, since, failed, onDo, onNote, onJu
         </span>
       </div>
     </div>
+  );
+}
+
+/** What was locked, to be unfolded while the readings come in. */
+function Said({ prediction, lines }: { prediction: EntryOf<'prediction'>; lines: readonly Line[] }) {
+  return (
+    <details className="note">
+      <summary>
+        locked {benchTime(prediction.at)}, {prediction.sure} sure: what you said
+      </summary>
+      <ul className="choices">
+        {prediction.lines.map(({ id, answer }) => (
+          <li key={id}>
+            {lines.find((line) => line.id === id)?.text ?? id}: <strong>{answerText(answer)}</strong>
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

@@ -1,0 +1,123 @@
+// Takes the README's pictures from the built page and puts them into public/pictures/: first screen, bench and
+// debrief on a desk, a prediction on a phone. Run after npm run build.
+
+import { mkdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { parseScenario } from '../../src/scenario/scenario.ts';
+import { actionNamed } from '../../src/verification/actions.ts';
+import { openBrowser, serveBuilt } from './browser.ts';
+import {
+  act,
+  answerAll,
+  begin,
+  choose,
+  conclude,
+  doTest,
+  inHand,
+  judgeRightly,
+  measure,
+  predict,
+  setUp,
+  sitDown,
+  writeDown,
+} from './trainee.ts';
+
+const ROOT = join(import.meta.dirname, '../..');
+const FOLDER = join(ROOT, 'public/pictures');
+mkdirSync(FOLDER, { recursive: true });
+
+/** Small enough for a README, large enough to be read. */
+const DESK = { height: 780, scale: 0.7 };
+
+const take = async (page: Page, name: string): Promise<void> => {
+  await page.evaluate(() => scrollTo(0, 0));
+  await page.screenshot({ path: join(FOLDER, `${name}.png`) });
+};
+
+function action(id: string) {
+  const found = actionNamed(id);
+  if (found === undefined) throw new Error(`no test action "${id}"`);
+  return found;
+}
+
+function titleOf(id: string): string {
+  const read = parseScenario(readFileSync(join(ROOT, `scenarios/${id}.json`), 'utf8'));
+  if (!read.ok) throw new Error(`scenarios/${id}.json does not parse`);
+  return read.scenario.title;
+}
+
+/** A test whose every line is answered alike, over 80 % sure, and then rightly judged. */
+async function sureAndWrong(page: Page, id: string, between: [string, string]): Promise<void> {
+  await choose(page, action(id).title);
+  await setUp(page, {});
+  await answerAll(page);
+  await page.getByRole('button', { name: /^over 80 %/ }).click();
+  await measure(page, { op: 'measure', quantity: 'continuity', between });
+  await writeDown(page, undefined);
+  await page.getByText(/^you wrote \S/).waitFor();
+  await page.waitForTimeout(200);
+  await judgeRightly(page, await inHand(page), action(id));
+}
+
+const browser = await openBrowser();
+const built = await serveBuilt();
+try {
+  const desk = await sitDown(browser, built.url, DESK);
+  await take(desk.page, 'choose');
+
+  await begin(desk.page, titleOf('foundry-yard'));
+  await doTest(desk.page, action('state-a'));
+  const stateC = action('state-c');
+  await choose(desk.page, stateC.title);
+  await setUp(desk.page, {
+    'stand-in': 'plugged in',
+    'its state': 'B: connected, 2.74 kΩ',
+    'then wait, s': '5',
+  });
+  await predict(desk.page, await inHand(desk.page), stateC, '67 to 80 %');
+  await act(desk.page, 'stand-in: state C: asks, 1.3 kΩ added');
+  await measure(desk.page, { op: 'measure', quantity: 'pilot' });
+  await writeDown(desk.page, undefined);
+  await measure(desk.page, {
+    op: 'measure',
+    quantity: 'voltage',
+    tool: 'two-pole',
+    between: ['outlet.L1', 'outlet.PE'],
+  });
+  await take(desk.page, 'bench');
+
+  const done = await sitDown(browser, built.url, DESK);
+  await begin(done.page, titleOf('mill-race'));
+  await doTest(done.page, action('isolate'), 'over 80 %');
+  await doTest(done.page, action('prove-dead'));
+  await sureAndWrong(done.page, 'pe-circuit', ['met', 'supply.PE']);
+  await sureAndWrong(done.page, 'pe-outlet', ['supply.PE', 'outlet.PE']);
+  await done.page.getByRole('button', { name: 'Stop…' }).click();
+  await done.page.getByLabel('reason').fill('The circuit’s protective conductor is above its sum.');
+  await done.page.getByRole('button', { name: 'Stop the work' }).click();
+  await conclude(done.page, {
+    verdict: 'not fit for service',
+    cause: 'Poor joint in the circuit’s protective conductor',
+    finding: 'reads within',
+    next: 'isolate, lock off and label',
+    tell: 'the client',
+    leftOut: 'not to be energised with a failed dead test',
+  });
+  await take(done.page, 'debrief');
+
+  const phone = await sitDown(browser, built.url, { width: 360, height: 740 });
+  await begin(phone.page, titleOf('harbour-mews'));
+  await choose(phone.page, action('state-b').title);
+  await setUp(phone.page, {
+    'stand-in': 'plugged in',
+    'its state': 'B: connected, 2.74 kΩ',
+    'then wait, s': '4',
+  });
+  await phone.page.getByRole('button', { name: /^should$/ }).click();
+  await phone.page.getByRole('button', { name: /^should not$/ }).click();
+  await phone.page.screenshot({ path: join(FOLDER, 'phone.png') });
+} finally {
+  await browser.close();
+  await built.close();
+}

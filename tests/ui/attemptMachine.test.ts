@@ -1,0 +1,124 @@
+// The flow of an attempt without a screen: what each step allows, that nothing acts before the lock, and where an
+// attempt that was left is taken up again.
+
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { createActor } from 'xstate';
+import { makeAttemptText, parseAttempt } from '../../src/attempt/file.ts';
+import { parseScenario } from '../../src/scenario/scenario.ts';
+import { attemptMachine } from '../../src/ui/flow/attemptMachine.ts';
+import type { Bench } from '../../src/ui/flow/bench.ts';
+import { newBench, takenUp } from '../../src/ui/flow/bench.ts';
+
+const TEXT = readFileSync(join(import.meta.dirname, '../../scenarios/harbour-mews.json'), 'utf8');
+
+function fresh(support: 'practice' | 'assessment' = 'practice'): Bench {
+  const read = parseScenario(JSON.stringify({ ...JSON.parse(TEXT), support }));
+  if (!read.ok) throw new Error('the scenario does not parse');
+  return newBench(read.scenario, read.file);
+}
+
+function begun(bench: Bench = fresh()) {
+  const actor = createActor(attemptMachine, { input: { bench } });
+  actor.start();
+  return actor;
+}
+type Actor = ReturnType<typeof begun>;
+
+const entriesOf = (actor: Actor) => actor.getSnapshot().context.bench.run.attempt.entries;
+
+/** Through set-up and lock, with the unit's cover to be opened if asked. */
+function locked(actor: Actor, cover: 'closed' | 'open' = 'closed'): void {
+  actor.send({ type: 'choose', test: 'state-a' });
+  const { draft } = actor.getSnapshot().context;
+  actor.send({ type: 'draft', draft: { position: { ...draft.position, cover }, wait: 2 } });
+  actor.send({ type: 'ready' });
+  actor.send({ type: 'answer', id: 'voltage', answer: 'should not' });
+  actor.send({ type: 'lock', sure: 'over 80 %', wall: 10 });
+}
+
+test('nothing is done and nothing is logged before the lock; then the prediction comes first', () => {
+  const actor = begun();
+  actor.send({ type: 'choose', test: 'state-a' });
+  actor.send({ type: 'do', operation: { op: 'energise' }, wall: 1 });
+  actor.send({ type: 'ready' });
+  expect(entriesOf(actor)).toEqual([]);
+  actor.send({ type: 'leave' });
+  locked(actor);
+  expect(entriesOf(actor).map(({ kind }) => kind)).toEqual(['prediction', 'operation']);
+  expect(actor.getSnapshot().matches({ working: 'observing' })).toBe(true);
+});
+
+test('a critical act stops the work in practice, and making safe goes on with the same test', () => {
+  const actor = begun();
+  locked(actor, 'open');
+  expect(actor.getSnapshot().matches('harmed')).toBe(true);
+  expect(actor.getSnapshot().context.harm?.acts.map(({ id }) => id)).toEqual(['cover-not-proved-dead']);
+  actor.send({ type: 'make safe', wall: 20 });
+  expect(actor.getSnapshot().matches({ working: 'observing' })).toBe(true);
+  expect(actor.getSnapshot().context.bench.position.supply).toBe('off-locked');
+});
+
+test('in assessment the same act goes unremarked', () => {
+  const actor = begun(fresh('assessment'));
+  locked(actor, 'open');
+  expect(actor.getSnapshot().matches({ working: 'observing' })).toBe(true);
+  const { harm, bench } = actor.getSnapshot().context;
+  expect(harm).toBeNull();
+  expect(bench.run.unsafe.map(({ id }) => id)).toContain('cover-not-proved-dead');
+});
+
+test.each([
+  ['practice', 'told'],
+  ['assessment', 'choosing'],
+] as const)('after judging in %s comes: %s', (support, state) => {
+  const actor = begun(fresh(support));
+  locked(actor);
+  actor.send({ type: 'judge' });
+  const note = { kind: 'judgement' as const, test: 'state-a', lines: [], limits: [] };
+  actor.send({ type: 'judged', note, wall: 30 });
+  expect(actor.getSnapshot().matches({ working: state })).toBe(true);
+});
+
+test('stopping can be thought better of; once stopped there is no way back to the bench', () => {
+  const actor = begun();
+  locked(actor);
+  actor.send({ type: 'stop' });
+  actor.send({ type: 'go on' });
+  expect(actor.getSnapshot().matches({ working: 'observing' })).toBe(true);
+  actor.send({ type: 'stop' });
+  actor.send({ type: 'stopped', why: 'enough', wall: 40 });
+  expect(actor.getSnapshot().matches('concluding')).toBe(true);
+  actor.send({ type: 'go on' });
+  expect(actor.getSnapshot().matches('concluding')).toBe(true);
+});
+
+test('an attempt is taken up where it was left, with what came of every operation', () => {
+  const actor = begun();
+  locked(actor);
+  const measured = { op: 'measure', quantity: 'pilot' } as const;
+  actor.send({ type: 'do', operation: measured, wall: 50 });
+  const left = actor.getSnapshot().context.bench;
+  const read = parseAttempt(makeAttemptText(left.run.attempt));
+  if (!read.ok) throw new Error('the attempt does not parse');
+  const again = takenUp(read.value.scenario, read.value.attempt);
+  expect(again.happened).toEqual(left.happened);
+  expect(again.position).toEqual(left.position);
+  expect(again.run.attempt).toEqual(left.run.attempt);
+  expect(begun(again).getSnapshot().matches({ working: 'observing' })).toBe(true);
+});
+
+test('a log that somebody changed keeps its broken chain when it is taken up', () => {
+  const actor = begun();
+  locked(actor);
+  const { scenario, attempt } = actor.getSnapshot().context.bench.run;
+  const changed = {
+    ...attempt,
+    entries: attempt.entries.map((entry) =>
+      entry.kind === 'prediction' ? { ...entry, sure: 'under 67 %' as const } : entry,
+    ),
+  };
+  const hashes = takenUp(scenario, changed).run.attempt.entries.map(({ hash }) => hash);
+  expect(hashes).toEqual(attempt.entries.map(({ hash }) => hash));
+});
