@@ -30,10 +30,10 @@ export const insulationCircuit: TestAction = {
       id: 'lives-to-earth',
       should: false,
       text: 'reads under 1.0 MΩ from any live conductor to PE',
-      why: 'Current leaks there in service, and the reading falls with damp.',
+      why: 'Current leaks there in service, and the reading falls with damp; next to nothing is a link or a crossed core.',
       source: wiringRules('643.3, Table 64'),
       of: 'circuit',
-      points: ['insulation'],
+      points: ['insulation', 'supply-wiring'],
       judge: (o) => {
         const readings = insulationReadings(o).filter(toEarth);
         if (readings.some((r) => !enough(TABLE_64.minimum)(r))) return 'broken';
