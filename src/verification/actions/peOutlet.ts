@@ -3,8 +3,16 @@ import { CONTACT_ALLOWANCE, expectedCable } from '../../site/expected.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import { CIRCUIT, wiringRules } from '../sources.ts';
 import { continuity } from '../steps.ts';
-import type { Papers, TestAction } from '../testAction.ts';
+import type { Expectation, Papers, TestAction } from '../testAction.ts';
 import { continuityOf, ohms, path } from './protectivePath.ts';
+
+/** A PE pole of an open-PEN measure lies in the path: where it stands open, the supply may be why. */
+const withPole =
+  ({ site, sheet }: Papers) =>
+  (expectation: Expectation): Expectation =>
+    sheet.openPen === 'none' || site.earthing !== 'TN-C-S'
+      ? expectation
+      : { ...expectation, points: [...expectation.points, 'supply-wiring'] };
 
 /** The tether belongs to the path; a bare socket-outlet has contacts alone. */
 const outletPath = ({ sheet }: Papers) => {
@@ -30,7 +38,7 @@ export const peOutlet: TestAction = {
   applies: () => true,
   steps: () => [{ op: 'null-leads' }, continuity('supply.PE', 'outlet.PE'), continuity('supply.PE', 'case')],
   expectations: (papers) => [
-    ...outletPath(papers).expectations,
+    ...outletPath(papers).expectations.map(withPole(papers)),
     {
       id: 'case',
       should: true,
