@@ -1,8 +1,6 @@
 /** Test action `loop`: loop impedance at the outlet. */
 import type { Reading } from '../../bench/reading.ts';
-import { greatestElectrode } from '../../laws/electrode.ts';
 import { loopImpedance } from '../../laws/loop.ts';
-import { measuredLoopLimit } from '../../laws/overcurrent.ts';
 import type { Ohms } from '../../laws/quantities.ts';
 import {
   CONTACT_ALLOWANCE,
@@ -15,6 +13,7 @@ import { linesOf } from '../../site/site.ts';
 import { inState, isInside, judgeAll, readingsOf, samplesWhen } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
+import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, published, wiringRules } from '../sources.ts';
 import { loop as loopTest, outletVoltages } from '../steps.ts';
 import type { Limit, Papers, TestAction } from '../testAction.ts';
@@ -55,6 +54,7 @@ const sumText = (papers: Papers): string => {
 
 function loopLimit(papers: Papers): Limit {
   const { earthing, circuit } = papers.site;
+  const rules = rulesFor(papers);
   const frame = {
     id: 'loop',
     text: 'greatest measured loop impedance',
@@ -66,21 +66,21 @@ function loopLimit(papers: Papers): Limit {
   } as const;
   if (earthing === 'TT') {
     const rated = circuit.residualDevice?.rated ?? papers.sheet.residual.rated ?? 0.03;
-    const limit = greatestElectrode(rated);
+    const limit = rules.electrode.greatest(rated);
     return {
       ...frame,
       limit,
-      sum: `50 V ÷ ${1000 * rated} mA = ${limit.toFixed(0)} Ω`,
-      source: wiringRules('411.5.3, Table 41.5'),
+      sum: `${rules.electrode.touchVoltage} V ÷ ${1000 * rated} mA = ${limit.toFixed(0)} Ω`,
+      source: rules.electrode.source,
     };
   }
   const { type, rating } = circuit.breaker;
-  const limit = measuredLoopLimit(type, rating);
+  const limit = rules.loop.measured(type, rating);
   return {
     ...frame,
     limit,
     sum: `0.8 × the table’s value for ${type}${rating}: ${limit.toFixed(2)} Ω`,
-    source: wiringRules('411.4.4, Table 41.3; the 0.8 from Guidance Note 3'),
+    source: rules.loop.source,
   };
 }
 
