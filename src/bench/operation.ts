@@ -50,7 +50,7 @@ const measurement = v.variant('quantity', [
   v.strictObject({
     op: v.literal('measure'),
     quantity: v.literal('phase-sequence'),
-    at: v.picklist(PLACES),
+    at: v.picklist(['incoming', ...PLACES]),
   }),
   v.strictObject({
     op: v.literal('measure'),

@@ -42,6 +42,9 @@ const PASSIVE: readonly Operation['op'][] = [
   'measure',
 ];
 
+/** Where an inspection sees nothing with the cover closed. */
+const BEHIND_COVER: readonly Found['where'][] = ['terminals', 'protective devices'];
+
 export interface Seen {
   readonly at: Seconds;
   readonly indicator: Indicator;
@@ -133,7 +136,12 @@ function act(world: World, operation: Operation, key: string): Done {
     case 'press':
       return press(world, operation.button);
     case 'inspect':
-      return { ...DONE, found: world.installation.visible };
+      return {
+        ...DONE,
+        found: world.installation.visible.filter(
+          ({ where }) => world.plant.cover === 'open' || !BEHIND_COVER.includes(where),
+        ),
+      };
     case 'flex-cable':
       return set(world, { flexed: operation.on });
     case 'null-leads':

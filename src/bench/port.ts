@@ -42,8 +42,8 @@ function nodeOf(world: World, terminal: Terminal): string {
   return `${socketBare ? 'socket' : 'end'}.${conductor}`;
 }
 
-/** The node of one conductor at a place, as `nodeOf`. */
-export const nodeAtPlace = (world: World, place: Place, conductor: Live): string =>
+/** The node of one conductor at a place or on the live side of the origin, as `nodeOf`. */
+export const nodeAtPlace = (world: World, place: Place | 'incoming', conductor: Live): string =>
   nodeOf(world, `${place}.${conductor}`);
 
 /** Where two probes touch. Joining terminals changes the network, so it is wired anew for this measurement. */

@@ -192,6 +192,9 @@ const usesEarth = (between: Between): boolean =>
 export function learn(world: World, measurement: Measurement, reading: Reading): Knowledge {
   if (measurement.quantity !== 'continuity' && measurement.quantity !== 'insulation') return world.knowledge;
   if (reading.qualifier === 'unable') return world.knowledge;
+  // Both leads on one terminal is a look at the leads, not a test of anything.
+  const [first, second] = measurement.between.map(labelOf);
+  if (first === second) return world.knowledge;
   const key = `${measurement.quantity} ${[...measurement.between].map(labelOf).sort().join(' – ')}`;
   const failure =
     measurement.quantity === 'insulation'

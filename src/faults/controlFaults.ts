@@ -45,10 +45,10 @@ export const controlFaults: readonly Fault[] = [
     id: 'short-not-acted-on',
     title: 'A shorted pilot is taken for a request',
     parameters: [],
-    where: 'the control logic: every low level of the pilot counts as a request',
+    where: 'the control logic: a pilot near 0 V counts as a request',
     cause: 'A fault of its programme.',
     hazard: 'It supplies with nothing to show that PE is there.',
-    change: (parts) => withRequestDownTo(parts, -1.5),
+    change: (parts) => withDesign(parts, { shortRule: 'ignored' }),
   },
   {
     ...frame,

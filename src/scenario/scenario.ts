@@ -137,7 +137,10 @@ function toSheet(unit: ScenarioFile['unit']): UnitSheet {
 }
 
 /** What the trainee may read: design data and the unit's sheet. It tells a not-fault, and never a fault. */
-export const papersOf = ({ site, unit, faults }: Scenario): Papers => asTold({ site, sheet: unit }, faults);
+export const papersOf = ({ site, unit, faults, rules }: Scenario): Papers => ({
+  ...asTold({ site, sheet: unit }, faults),
+  rules,
+});
 
 /** The installation as it was meant: what the scenario's is held against. */
 export function soundPartsOf(scenario: Scenario): Parts {

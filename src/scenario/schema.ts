@@ -17,6 +17,7 @@ import {
   PERMISSIONS,
   SCHEDULES,
 } from '../unit/design.ts';
+import { RULE_SET_NAMES } from '../verification/rules/ruleSet.ts';
 
 const number = (least: number, greatest: number) =>
   v.pipe(v.number(), v.minValue(least), v.maxValue(greatest));
@@ -140,7 +141,7 @@ export const scenarioSchema = v.strictObject({
   ),
   title: text(120),
   brief: text(2000),
-  rules: v.picklist(['BS 7671:2018+A2:2022']),
+  rules: v.picklist(RULE_SET_NAMES),
   clock: v.pipe(
     v.string(),
     v.regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/, 'a date and time such as 2026-03-10T10:00 is expected'),

@@ -44,7 +44,8 @@ export function verify(
   const actions: VerifiedAction[] = [];
   let stopped: Verification['stopped'] = null;
   for (const action of wanted) {
-    if (stopped !== null && (action.from === 'energised' || world.plant.isolated.length === 0)) break;
+    const isDead = action.from === 'isolated' && action.stage === 'before power';
+    if (stopped !== null && (!isDead || world.plant.isolated.length === 0)) break;
     const run = carryOut(world, action, papers);
     const expectations = judgeExpectations(action, papers, run);
     const limits = judgeLimits(action, papers, run);

@@ -91,6 +91,8 @@ export interface UnitDesign {
   readonly weldCheck: 'linked-contact' | 'none';
   /** Whether a wrong low half is ever looked at. */
   readonly diodeRule: 'checked' | 'ignored';
+  /** Whether a pilot near 0 V is taken for the short that it is, or for a request. */
+  readonly shortRule: 'acted on' | 'ignored';
   /** What the duty comes out too high (or, below 0, too low) by, share of a period. */
   readonly dutyError: Duty;
   /** Whether a socket-outlet goes by the cable's coding, or takes any cable, and none, for as good as itself. */
@@ -157,6 +159,7 @@ export function soundDesign(sheet: UnitSheet, draw: Draw): UnitDesign {
     poles: { L1: { welded: false }, L2: { welded: false }, L3: { welded: false }, N: { welded: false } },
     weldCheck: 'linked-contact',
     diodeRule: 'checked',
+    shortRule: 'acted on',
     dutyError: 0,
     codingRule: 'read',
     lock: { engages: true, releases: true, feedback: 'true' },

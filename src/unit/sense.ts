@@ -84,7 +84,8 @@ function outsidePen({ sheet, openPen }: UnitDesign, at: AtTheUnit): boolean {
 
 function pilotBand(design: UnitDesign, high: Volts): PilotBand {
   const step = design.thresholds.findIndex((edge) => high >= edge);
-  return (step < 0 ? PILOT_BANDS.at(-1) : PILOT_BANDS[step]) as PilotBand;
+  const band = (step < 0 ? PILOT_BANDS.at(-1) : PILOT_BANDS[step]) as PilotBand;
+  return band === 'E' && design.shortRule === 'ignored' ? 'C' : band;
 }
 
 /** The gaps between the printed ranges are the designer's: this unit takes the lower current (IEC 61851-1:2017 Table B.2). */

@@ -1,26 +1,38 @@
 /** The test actions in the order in which they are usually done. Adding one is a file's entry and a line here. */
 
+import { coding } from './actions/coding.ts';
 import { codingSizes } from './actions/codingSizes.ts';
 import { cToB } from './actions/cToB.ts';
 import { dcRamp } from './actions/dcRamp.ts';
 import { dcStep } from './actions/dcStep.ts';
 import { diode } from './actions/diode.ts';
 import { diodeInC } from './actions/diodeInC.ts';
+import { electrode } from './actions/electrode.ts';
+import { energise } from './actions/energise.ts';
+import { finish } from './actions/finish.ts';
 import { halfWave } from './actions/halfWave.ts';
 import { hold } from './actions/hold.ts';
+import { inspect } from './actions/inspect.ts';
+import { instruments } from './actions/instruments.ts';
 import { insulationCircuit } from './actions/insulationCircuit.ts';
 import { insulationOutlet } from './actions/insulationOutlet.ts';
+import { insulationUnit } from './actions/insulationUnit.ts';
 import { isolate } from './actions/isolate.ts';
 import { limit } from './actions/limit.ts';
 import { loop } from './actions/loop.ts';
 import { lostLine } from './actions/lostLine.ts';
+import { makeGood } from './actions/makeGood.ts';
 import { openPen } from './actions/openPen.ts';
+import { papers } from './actions/papers.ts';
 import { peCircuit } from './actions/peCircuit.ts';
 import { peOpen } from './actions/peOpen.ts';
 import { peOutlet } from './actions/peOutlet.ts';
+import { pfc } from './actions/pfc.ts';
 import { pilotOpen } from './actions/pilotOpen.ts';
 import { pilotShort } from './actions/pilotShort.ts';
+import { polesOpen } from './actions/polesOpen.ts';
 import { proveDead } from './actions/proveDead.ts';
+import { r1r2Polarity } from './actions/r1r2Polarity.ts';
 import { recovery } from './actions/recovery.ts';
 import { release } from './actions/release.ts';
 import { residualAgain } from './actions/residualAgain.ts';
@@ -35,16 +47,31 @@ import { stateC } from './actions/stateC.ts';
 import { stateD } from './actions/stateD.ts';
 import { stop } from './actions/stop.ts';
 import { supplyReturn } from './actions/supplyReturn.ts';
+import { supplyVolts } from './actions/supplyVolts.ts';
 import { unplug } from './actions/unplug.ts';
+import { ze } from './actions/ze.ts';
 import type { TestAction } from './testAction.ts';
 
 export const ACTIONS: readonly TestAction[] = [
+  papers,
+  instruments,
   isolate,
   proveDead,
+  inspect,
   peCircuit,
   peOutlet,
+  r1r2Polarity,
   insulationCircuit,
+  insulationUnit,
   insulationOutlet,
+  polesOpen,
+  coding,
+  electrode,
+  makeGood,
+  ze,
+  pfc,
+  supplyVolts,
+  energise,
   stateA,
   stateB,
   codingSizes,
@@ -75,6 +102,7 @@ export const ACTIONS: readonly TestAction[] = [
   supplyReturn,
   stop,
   lostLine,
+  finish,
 ];
 
 export const actionNamed = (id: string): TestAction | undefined => ACTIONS.find((action) => action.id === id);

@@ -6,9 +6,11 @@
 import type { Operation } from '../bench/operation.ts';
 import type { Outcome, Seen } from '../bench/perform.ts';
 import { perform } from '../bench/perform.ts';
+import type { Removable } from '../bench/plant.ts';
 import type { Reading } from '../bench/reading.ts';
 import type { StandIn } from '../bench/standIn.ts';
 import type { World } from '../bench/world.ts';
+import type { Line } from '../laws/conductors.ts';
 import type { Amps, Seconds } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
 import type { Load } from '../site/site.ts';
@@ -17,6 +19,14 @@ import type { Load } from '../site/site.ts';
 export interface SetUp {
   readonly supply: 'on' | 'off';
   readonly unitConnected: boolean;
+  /** Whether the neutral was opened at the origin with the lines. */
+  readonly neutral: 'open' | 'joined';
+  /** What was taken off, and the lines temporarily linked to PE at the origin. */
+  readonly removed: readonly Removable[];
+  readonly links: readonly Line[];
+  readonly cover: 'closed' | 'open';
+  readonly leadsNulled: boolean;
+  readonly flexed: boolean;
   readonly standIn: StandIn;
   /** What the site's load management leaves for the unit, A; null: no limit. */
   readonly loadLimit: Amps | null;
@@ -45,6 +55,12 @@ const sameLoads = (a: readonly Load[], b: readonly Load[]): boolean =>
 export const setUpOf = ({ plant, installation, timeline, changedAt }: World): SetUp => ({
   supply: plant.isolated.length > 0 ? 'off' : 'on',
   unitConnected: !plant.removed.includes('unit'),
+  neutral: plant.isolated.includes('N') ? 'open' : 'joined',
+  removed: plant.removed,
+  links: plant.links,
+  cover: plant.cover,
+  leadsNulled: plant.leadsNulled,
+  flexed: plant.flexed,
   standIn: plant.standIn,
   loadLimit: plant.loadLimit,
   disturbed:

@@ -12,13 +12,15 @@ import { unplug } from './offer.ts';
 import { waitFor } from './steps.ts';
 import type { Papers, TestAction } from './testAction.ts';
 
+const startsAt = ({ from, cover }: TestAction): 'as found' | 'made good' | 'isolated' | 'energised' =>
+  cover === 'as found' ? cover : from === 'isolated' && cover === 'closed' ? 'made good' : from;
+
 /** Isolated, proved dead, cover open: what dead work starts from. Proving is left to the action that teaches it. */
 function toIsolated(world: World, action: TestAction): readonly OperationInput[] {
   const { plant, knowledge } = world;
   const proved = knowledge.provedDead.supply !== undefined;
   return [
-    ...(plant.standIn.plugged ? unplug : []),
-    ...(plant.isolated.length === 0 ? [{ op: 'isolate' } as const, waitFor(2)] : []),
+    ...toOff(world),
     ...(proved || action.id === 'prove-dead'
       ? []
       : ([
@@ -32,25 +34,57 @@ function toIsolated(world: World, action: TestAction): readonly OperationInput[]
   ];
 }
 
-/** Everything back as it was, cover on, then power, and the start-up waited for. */
-function toEnergised({ plant }: World, { sheet }: Papers): readonly OperationInput[] {
-  if (plant.isolated.length === 0) return [];
+const toOff = ({ plant }: World): readonly OperationInput[] => [
+  ...(plant.standIn.plugged ? unplug : []),
+  ...(plant.isolated.length === 0 ? [{ op: 'isolate' } as const, waitFor(2)] : []),
+];
+
+/** Isolated and proved dead at the origin, everything as it was before the work, cover on. */
+function toMadeGood(world: World): readonly OperationInput[] {
+  return [
+    ...toOff(world),
+    ...(world.knowledge.provedDead.origin === undefined
+      ? ([{ op: 'check-instruments' }, { op: 'prove-dead', at: 'origin' }] as const)
+      : []),
+    ...putBack(world),
+  ];
+}
+
+/** Links out, conductors back, cover on. */
+function putBack({ plant }: World): readonly OperationInput[] {
+  const behindCover = plant.removed.some((what) => what === 'unit' || what === 'arrester');
+  const opens = behindCover && plant.cover === 'closed';
   return [
     ...plant.links.map(
       (line): OperationInput => ({ op: 'unlink', between: [`origin.${line}`, 'origin.PE'] }),
     ),
+    ...(opens ? [{ op: 'open-cover' } as const] : []),
     ...plant.removed.map((what): OperationInput => ({ op: 'reconnect', what })),
-    ...(plant.cover === 'open' ? [{ op: 'close-cover' } as const] : []),
-    { op: 'energise' },
-    waitFor(sheet.startUp + 2),
+    ...(opens || plant.cover === 'open' ? [{ op: 'close-cover' } as const] : []),
   ];
 }
 
+/** Everything back as it was, cover on, then power, and the start-up waited for. */
+const toEnergised = (world: World, { sheet }: Papers): readonly OperationInput[] =>
+  world.plant.isolated.length === 0
+    ? []
+    : [...putBack(world), { op: 'energise' }, waitFor(sheet.startUp + 2)];
+
+function before(world: World, action: TestAction, papers: Papers): readonly OperationInput[] {
+  switch (startsAt(action)) {
+    case 'as found':
+      return [];
+    case 'made good':
+      return toMadeGood(world);
+    case 'isolated':
+      return toIsolated(world, action);
+    case 'energised':
+      return toEnergised(world, papers);
+  }
+}
+
 export const procedure = (world: World, action: TestAction, papers: Papers): readonly Operation[] =>
-  [
-    ...(action.from === 'isolated' ? toIsolated(world, action) : toEnergised(world, papers)),
-    ...action.steps(papers),
-  ].map(operation);
+  [...before(world, action, papers), ...action.steps(papers)].map(operation);
 
 export interface ActionRun extends Observed {
   readonly samples: readonly Sample[];

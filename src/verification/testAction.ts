@@ -10,12 +10,15 @@ import type { Family } from '../faults/families.ts';
 import type { Site } from '../site/site.ts';
 import type { UnitSheet } from '../unit/design.ts';
 import type { Observed } from './observed.ts';
+import type { RuleSetName } from './rules/ruleSet.ts';
 import type { Source } from './sources.ts';
 
 /** What the papers say: the installation's design data and the unit's sheet. All that an expectation may depend on. */
 export interface Papers {
   readonly site: Site;
   readonly sheet: UnitSheet;
+  /** The wiring rules that it is judged by. */
+  readonly rules?: RuleSetName;
 }
 
 export const STAGES = ['before power', 'with power', 'protection', 'fault response'] as const;
@@ -86,6 +89,11 @@ export interface TestAction {
   /** The state of the supply in which the test is done, and in which it leaves the installation. */
   readonly from: Supply;
   readonly leaves: Supply;
+  /**
+   * Dead work has the cover open unless this says `closed`: then everything is back and the cover on before it begins.
+   * `as found`: reading and looking, for which neither supply nor cover is touched.
+   */
+  readonly cover?: 'closed' | 'as found';
   /** Why the test is done, in a sentence. */
   readonly purpose: string;
   /** Whether the papers give anything to test. */

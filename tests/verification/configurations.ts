@@ -5,7 +5,8 @@
 import fc from 'fast-check';
 import { BREAKER_TYPES } from '../../src/laws/overcurrent.ts';
 import { CABLE_CODINGS } from '../../src/laws/proximity.ts';
-import type { Site } from '../../src/site/site.ts';
+import type { Earthing, Site } from '../../src/site/site.ts';
+import { EARTHINGS } from '../../src/site/site.ts';
 import type { UnitSheet } from '../../src/unit/design.ts';
 import { DIODE_CHECKS, OPEN_PEN_KINDS, OUTLETS } from '../../src/unit/design.ts';
 
@@ -18,12 +19,18 @@ export interface Configuration {
 const pick = <const T>(...values: readonly T[]) => fc.constantFrom(...values);
 const ohms = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
+/** The source's voltage that leaves so much at the unit with this load on L1, no more than a supply may have, V. */
+const sourceVoltage = (atTheUnit: number, loop: number, power: number): number =>
+  Math.min(253, atTheUnit * (1 + (1.1 * loop * power) / (230 * 230)));
+
 const sites = fc
   .record({
     phases: pick(1, 3),
-    earthing: pick('TN-S', 'TN-C-S', 'TN-S', 'TN-C-S', 'TT'),
-    electrode: ohms(5, 160),
-    voltage: fc.double({ min: 217, max: 252.5, noNaN: true }),
+    earthing: pick(...EARTHINGS),
+    atTheUnit: fc.double({ min: 216.2, max: 253, noNaN: true }),
+    // Below 200 Ω as it is shown, not only as it is.
+    electrode: ohms(2, 185),
+    metEarth: fc.option(ohms(5, 100)),
     loopImpedance: ohms(0.05, 0.8),
     neutralShare: ohms(0.55, 1.1),
     length: fc.double({ min: 1, max: 60, noNaN: true }),
@@ -46,12 +53,13 @@ const sites = fc
     (c): Site => ({
       phases: c.phases,
       earthing: c.earthing,
-      voltage: c.voltage,
+      voltage: sourceVoltage(c.atTheUnit, c.loopImpedance, c.load),
+      // On TT it follows from the electrodes.
       loopImpedance: c.loopImpedance,
       neutralImpedance: c.loopImpedance * c.neutralShare,
       electrodeResistance: c.earthing === 'TT' ? c.electrode : null,
       sourceElectrodeResistance: 0.5,
-      metEarthResistance: null,
+      metEarthResistance: c.metEarth,
       circuit: {
         length: c.length,
         lineArea: c.lineArea,
@@ -71,7 +79,8 @@ const sites = fc
                 delay: c.upstream.rated === 0.03 ? 'general' : c.upstream.delay,
                 poles: c.phases + 1,
               },
-        parallelEarth: c.parallelEarth,
+        // A borrowed earth beside an electrode would be the main path: no such site is sound.
+        parallelEarth: c.earthing === 'TT' ? null : c.parallelEarth,
       },
       otherLoads: c.load === 0 ? [] : [{ line: 'L1', power: c.load }],
       neighbours: [],
@@ -103,6 +112,7 @@ const sheets = fc
     startUp: fc.double({ min: 0.5, max: 40, noNaN: true }),
     startDelay: pick(0, 0, 60, 600, 1800),
     permission: pick('open', 'open', 'authorise'),
+    schedule: pick(null, null, 'default-hours'),
     loadLimit: fc.option(fc.double({ min: 6, max: 40, noNaN: true }), { freq: 3 }),
     holdInB: fc.boolean(),
     openPen: pick(...OPEN_PEN_KINDS),
@@ -120,36 +130,80 @@ const sheets = fc
   .map(
     ({ setShare, cableLength, area, coding, ...c }): UnitSheet => ({
       ...c,
-      schedule: null,
       setCurrent: Math.max(6, c.ratedCurrent * setShare),
       cable: { length: cableLength, area, coding },
     }),
   );
 
 /**
- * Whoever leaves the a.c. device out of the unit puts one of 30 mA upstream (BS 7671 722.531.3.101), and TT has one at
- * the origin in any case (BS 7671 411.5.2).
+ * Whoever leaves the a.c. device out of the unit puts one of 30 mA upstream (BS 7671 722.531.3.101); on TT there is one
+ * at the origin in any case, and RA × IΔn stays within 50 V (411.5.3).
  */
-function withDevice(site: Site, sheet: UnitSheet): Site {
-  const poles = site.phases + 1;
-  const upstream = (residualDevice: Site['circuit']['residualDevice']): Site => ({
+const withDevice = (site: Site, sheet: UnitSheet): Site => {
+  const { residualDevice } = site.circuit;
+  const thirty = { type: 'A', rated: 0.03, delay: 'general', poles: site.phases + 1 } as const;
+  const needed =
+    sheet.residual.type === null
+      ? thirty
+      : site.earthing === 'TT'
+        ? residualDevice !== null && residualDevice.rated * (site.electrodeResistance ?? 0) <= 50
+          ? residualDevice
+          : thirty
+        : residualDevice;
+  return { ...site, circuit: { ...site.circuit, residualDevice: needed } };
+};
+
+const RATINGS = [20, 32, 40, 63] as const;
+
+/** A circuit that is rated for what the unit is set to (BS 7671 433.1.1). */
+const withRating = (site: Site, { setCurrent }: UnitSheet): Site => {
+  const { breaker } = site.circuit;
+  const least = RATINGS.find((rating) => rating >= setCurrent) ?? 63;
+  return {
     ...site,
-    circuit: { ...site.circuit, residualDevice },
-  });
-  if (sheet.residual.type === null) return upstream({ type: 'A', rated: 0.03, delay: 'general', poles });
-  if (site.earthing === 'TT' && site.circuit.residualDevice === null)
-    return upstream({ type: 'A', rated: 0.3, delay: 'S', poles });
-  return site;
-}
+    circuit: { ...site.circuit, breaker: { ...breaker, rating: Math.max(breaker.rating, least) } },
+  };
+};
+
+/**
+ * Inside 216.2 to 253 V at the origin (ESQCR 2002 reg. 27) on every line: what loads one line lowers it, and on three
+ * phases lifts the others by up to half of that.
+ */
+const withinLimits = (site: Site): Site => {
+  const { otherLoads, loopImpedance, neutralImpedance, earthing, phases } = site;
+  const loop = earthing === 'TN-C-S' ? loopImpedance : Math.max(loopImpedance / 2, neutralImpedance);
+  const drop = otherLoads.reduce((sum, { power }) => sum + (1.1 * power) / 230, 0) * loop;
+  const greatest = phases === 3 ? 253 - drop / 2 : 253;
+  return { ...site, voltage: Math.min(greatest, Math.max(216.2 + drop, site.voltage)) };
+};
+
+/** A maker codes a tether for what the unit may offer (IEC 61851-1:2017 Annex B). */
+const ownCable = ({ outlet, setCurrent, cable }: UnitSheet): UnitSheet['cable'] =>
+  outlet === 'tethered' && cable.coding < setCurrent
+    ? { ...cable, coding: CABLE_CODINGS.find((coding) => coding >= setCurrent) ?? 63 }
+    : cable;
+
+/** On a PME earth there is a measure, and a voltage window cannot see an open PEN on three phases (722.411.4.1). */
+const openPenFor = ({ earthing, phases }: Site, { openPen }: UnitSheet): UnitSheet['openPen'] =>
+  (phases === 3 && openPen === 'voltage-window') || (earthing === 'TN-C-S' && openPen === 'none')
+    ? 'other'
+    : openPen;
 
 const configurations: fc.Arbitrary<Configuration> = fc
   .record({ site: sites, sheet: sheets, seed: fc.integer({ min: 0, max: 2_000_000 }) })
   .map(({ site, sheet, seed }) => ({
-    site: withDevice(site, sheet),
-    // A voltage window cannot see an open PEN on three phases.
-    sheet: site.phases === 3 && sheet.openPen === 'voltage-window' ? { ...sheet, openPen: 'other' } : sheet,
+    site: withinLimits(withRating(withDevice(site, sheet), sheet)),
+    sheet: { ...sheet, cable: ownCable(sheet), openPen: openPenFor(site, sheet) },
     seed,
   }));
 
-export const sampleConfigurations = (count: number, seed: number): readonly Configuration[] =>
-  fc.sample(configurations, { seed, numRuns: count });
+/** So many of one kind of site. */
+export const sampleConfigurations = (
+  count: number,
+  seed: number,
+  earthing?: Earthing,
+): readonly Configuration[] =>
+  fc.sample(
+    earthing === undefined ? configurations : configurations.filter(({ site }) => site.earthing === earthing),
+    { seed, numRuns: count },
+  );

@@ -37,7 +37,7 @@ export function loop(
   const impedance = modulus(seen.impedance);
   if (impedance > NO_RETURN) return { quantity: 'loop', refused: 'no return for the test current', details };
   if (outlet !== null) passCurrent(world, outlet, current, modulus(seen.open.mains));
-  return { quantity: 'loop', value: impedance + coilShare(world, current, outlet), details };
+  return { quantity: 'loop', value: impedance + coilShare(world, current, outlet, details), details };
 }
 
 /** The test current is a load on the outlet, and whatever it makes trip, trips. */
@@ -55,7 +55,14 @@ function passCurrent(
   settle(world);
 }
 
-function coilShare(world: World, current: LoopCurrent, outlet: { to: 'PE' | 'N' } | null): Ohms {
+/** On the live side of the origin no residual device is in the way. */
+function coilShare(
+  world: World,
+  current: LoopCurrent,
+  outlet: { to: 'PE' | 'N' } | null,
+  { between = ['', ''] }: Details,
+): Ohms {
+  if (between.some((terminal) => terminal.startsWith('incoming.'))) return 0;
   const { site, design } = world.installation;
   const inTheWay =
     site.circuit.residualDevice !== null || (outlet !== null && design.sheet.residual.type !== null);

@@ -9,7 +9,7 @@ import type { Place } from '../terminals.ts';
 import type { World } from '../world.ts';
 import { mainsAcross, portOf } from '../world.ts';
 
-export function phaseSequence(world: World, at: Place): Truth {
+export function phaseSequence(world: World, at: Place | 'incoming'): Truth {
   const details = { place: at };
   const lines = linesOf(world.installation.site);
   if (lines.length < 3) return { quantity: 'phase-sequence', refused: 'this site has one line', details };

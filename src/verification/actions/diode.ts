@@ -9,7 +9,7 @@ import {
   settledFor,
   type When,
 } from '../judging.ts';
-import { cleared, unplug, untilOffered } from '../offer.ts';
+import { cleared, mayWait, unplug, untilOffered } from '../offer.ts';
 import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
 import { outletVoltages, pilot, waitFor } from '../steps.ts';
 import type { Expectation, TestAction } from '../testAction.ts';
@@ -93,8 +93,12 @@ export const diode: TestAction = {
       source: SHEET,
       of: 'unit',
       points: ['pilot'],
+      // Without an offer the pilot is steady: it has no low half to look at.
       judge: (o) =>
-        judgeAll(samplesWhen(o, settledFor(diodeShorted('C'), 3)), ({ seen }) => seen.indicator === 'fault'),
+        judgeAll(
+          samplesWhen(o, settledFor(diodeShorted('C'), 3)).filter((sample) => !mayWait(papers, o, sample)),
+          ({ seen }) => seen.indicator === 'fault',
+        ),
     },
   ],
   untold: () => [

@@ -1,34 +1,38 @@
 /** What the insulation tests share: which readings count, and the limit of Table 64. */
 import type { Reading } from '../../bench/reading.ts';
-import type { Ohms } from '../../laws/quantities.ts';
-import { off, readingsOf } from '../judging.ts';
+import { EQUIPMENT_TEST_VOLTAGE } from '../../laws/insulationLimits.ts';
+import type { Ohms, Volts } from '../../laws/quantities.ts';
+import { off, readingsOf, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { wiringRules } from '../sources.ts';
+import type { InsulationRule } from '../rules/ruleSet.ts';
 import type { Limit } from '../testAction.ts';
 
-export const insulationReadings = (observed: Observed): readonly Reading[] =>
-  readingsOf(observed, 'insulation', off).filter((r) => r.qualifier !== 'unable');
+export const insulationReadings = (observed: Observed, when: When = off): readonly Reading[] =>
+  readingsOf(observed, 'insulation', when).filter((r) => r.qualifier !== 'unable');
 
 export const toEarth = (r: Reading): boolean => r.between?.some((t) => t.endsWith('.PE')) === true;
 
 /** Table 64 judged on the shown value, as the record will be; the instrument's uncertainty is the limit's business. */
 export const enough = (least: Ohms) => (r: Reading) => r.qualifier === '>' || (r.value ?? 0) >= least;
 
+/** The highest of the usual test voltages that neither the sheet nor the rules forbid with equipment connected, V. */
+export const equipmentTestVoltage = (allowed: Volts): 50 | 100 | 250 =>
+  allowed >= EQUIPMENT_TEST_VOLTAGE ? 250 : allowed >= 100 ? 100 : 50;
+
 export function insulationLimit(
   place: 'supply' | 'outlet',
-  least: Ohms,
+  { minimum, source }: InsulationRule,
   sum: string,
-  regulation: string,
 ): Limit {
   return {
     id: 'insulation',
     text: 'least insulation resistance',
     quantity: 'insulation',
     unit: 'Ω',
-    limit: least,
+    limit: minimum,
     kind: 'least',
     sum,
-    source: wiringRules(regulation),
+    source,
     points: ['insulation'],
     // At the outlet 643.3.3 asks for live conductors to earth alone: electronics and bleeds lie between lives.
     applies: (r) =>

@@ -2,13 +2,19 @@
 import { minimumInsulation } from '../../laws/insulationLimits.ts';
 import { pairsOf } from '../../site/part.ts';
 import { livesOf } from '../../site/site.ts';
-import { between, judgeAll } from '../judging.ts';
+import { between, judgeAll, off } from '../judging.ts';
+import type { Observed } from '../observed.ts';
+import { rulesFor } from '../rules/rules.ts';
 import { wiringRules } from '../sources.ts';
 import { insulation } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
 import { enough, insulationLimit, insulationReadings, toEarth } from './insulation.ts';
 
 const TABLE_64 = minimumInsulation(230);
+
+/** The cable alone: with the unit connected its electronics are measured too. */
+const alone = (o: Observed) =>
+  insulationReadings(o, (setUp, sample) => off(setUp, sample) && !setUp.unitConnected);
 
 export const insulationCircuit: TestAction = {
   id: 'insulation-circuit',
@@ -30,12 +36,12 @@ export const insulationCircuit: TestAction = {
       id: 'lives-to-earth',
       should: false,
       text: 'reads under 1.0 MΩ from any live conductor to PE',
-      why: 'Current leaks there in service, and the reading falls with damp.',
+      why: 'Current leaks there in service, and the reading falls with damp; next to nothing is a link or a crossed core.',
       source: wiringRules('643.3, Table 64'),
       of: 'circuit',
-      points: ['insulation'],
+      points: ['insulation', 'supply-wiring'],
       judge: (o) => {
-        const readings = insulationReadings(o).filter(toEarth);
+        const readings = alone(o).filter(toEarth);
         if (readings.some((r) => !enough(TABLE_64.minimum)(r))) return 'broken';
         const all = livesOf(site).every((x) => between(readings, `supply.${x}`, 'supply.PE').length > 0);
         return all ? 'met' : 'not shown';
@@ -51,7 +57,7 @@ export const insulationCircuit: TestAction = {
       points: ['insulation'],
       judge: (o) =>
         judgeAll(
-          insulationReadings(o).filter((r) => !toEarth(r)),
+          alone(o).filter((r) => !toEarth(r)),
           enough(TABLE_64.minimum),
         ),
     },
@@ -65,14 +71,16 @@ export const insulationCircuit: TestAction = {
     },
   ],
   figures: () => [],
-  limits: () => [
-    insulationLimit(
-      'supply',
-      TABLE_64.minimum,
-      `circuit up to 500 V: ${TABLE_64.testVoltage} V d.c., at least 1.0 MΩ`,
-      '643.3, Table 64',
-    ),
-  ],
+  limits: (papers) => {
+    const rule = rulesFor(papers).insulation.circuit;
+    return [
+      insulationLimit(
+        'supply',
+        rule,
+        `circuit up to 500 V: ${rule.testVoltage} V d.c., at least ${(rule.minimum / 1e6).toFixed(1)} MΩ`,
+      ),
+    ];
+  },
   stops: {
     'lives-to-earth': 'insulation to earth failed: do not energise (BS 7671 643.1, EAWR reg. 4)',
     'between-lives': 'insulation between live conductors failed: do not energise (BS 7671 643.1)',

@@ -1,12 +1,13 @@
 /** Test action `insulation-outlet`: outlet and its cable, contactor open. */
-import { EQUIPMENT_MINIMUM, EQUIPMENT_TEST_VOLTAGE } from '../../laws/insulationLimits.ts';
+import { EQUIPMENT_MINIMUM } from '../../laws/insulationLimits.ts';
 import type { Ohms } from '../../laws/quantities.ts';
 import { linesOf, livesOf } from '../../site/site.ts';
 import { isInside, judgeAll } from '../judging.ts';
+import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, wiringRules } from '../sources.ts';
 import { insulation } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
-import { enough, insulationLimit, insulationReadings, toEarth } from './insulation.ts';
+import { enough, equipmentTestVoltage, insulationLimit, insulationReadings, toEarth } from './insulation.ts';
 
 export const insulationOutlet: TestAction = {
   id: 'insulation-outlet',
@@ -17,11 +18,18 @@ export const insulationOutlet: TestAction = {
   purpose: 'Measure the outlet and its cable at the voltage that the unit’s sheet allows.',
   applies: () => true,
   steps: ({ site, sheet }) => {
-    const volts = outletTestVoltage(sheet.insulationTestVoltageMax);
+    const volts = equipmentTestVoltage(sheet.insulationTestVoltageMax);
     const lives = livesOf(site).map((x) => `outlet.${x}`);
     return [
       ...linesOf(site).map((x) => insulation(`outlet.${x}`, 'outlet.N', volts)),
       insulation(lives, 'outlet.PE', volts),
+      ...(sheet.outlet === 'tethered'
+        ? ([
+            { op: 'flex-cable' },
+            insulation(lives, 'outlet.PE', volts),
+            { op: 'flex-cable', on: false },
+          ] as const)
+        : []),
     ];
   },
   expectations: ({ sheet }) => [
@@ -64,14 +72,16 @@ export const insulationOutlet: TestAction = {
     },
   ],
   figures: () => [],
-  limits: () => [
-    insulationLimit(
-      'outlet',
-      EQUIPMENT_MINIMUM,
-      `equipment connected: ${EQUIPMENT_TEST_VOLTAGE} V d.c. or as the sheet allows, at least 1.0 MΩ`,
-      '643.3.3',
-    ),
-  ],
+  limits: (papers) => {
+    const rule = rulesFor(papers).insulation.equipment;
+    return [
+      insulationLimit(
+        'outlet',
+        rule,
+        `equipment connected: ${rule.testVoltage} V d.c. or as the sheet allows, at least ${(rule.minimum / 1e6).toFixed(1)} MΩ`,
+      ),
+    ];
+  },
   stops: {
     'outlet-to-earth': 'insulation of the outlet failed: do not energise (BS 7671 643.1, EAWR reg. 4)',
     'outlet-lives': 'insulation of the outlet failed: do not energise (BS 7671 643.1)',
@@ -81,7 +91,3 @@ export const insulationOutlet: TestAction = {
 /** Least resistance between two lives of the outlet with both poles open, Ω: a declared bleed lies across each pole. */
 const betweenOutletLives = ({ poleBleed }: Papers['sheet']): Ohms =>
   poleBleed === null ? EQUIPMENT_MINIMUM : Math.min(EQUIPMENT_MINIMUM, 2 * poleBleed);
-
-/** The highest of the usual test voltages that neither the sheet nor 643.3.3 forbids, V. */
-const outletTestVoltage = (allowed: number): 50 | 100 | 250 =>
-  allowed >= EQUIPMENT_TEST_VOLTAGE ? 250 : allowed >= 100 ? 100 : 50;

@@ -23,7 +23,7 @@ const setLimit = (loadLimit: Amps | null) => [
 ];
 
 /** Under a limit of the site's, for as long as it may take to be followed. */
-const limited = (papers: Papers, o: Observed, isLimit: (amps: Amps) => boolean) => {
+const limited = (o: Observed, isLimit: (amps: Amps) => boolean) => {
   const changed = (sample: Sample) =>
     o.samples.slice(0, o.samples.indexOf(sample)).findLast(({ operation }) => operation.op === 'supply');
   return pilotReadings(o, (setUp, sample) => {
@@ -31,7 +31,6 @@ const limited = (papers: Papers, o: Observed, isLimit: (amps: Amps) => boolean) 
     return (
       inState('B')(setUp, sample) &&
       setUp.loadLimit !== null &&
-      setUp.loadLimit !== papers.sheet.loadLimit &&
       isLimit(setUp.loadLimit) &&
       (sample.readings[0]?.at ?? 0) - since >= GREATEST_DUTY_CHANGE
     );
@@ -67,7 +66,7 @@ export const limit: TestAction = {
       of: 'unit',
       points: ['pilot'],
       judge: (o) => {
-        const readings = limited(papers, o, (amps) => amps >= OFFER_RANGE.least);
+        const readings = limited(o, (amps) => amps >= OFFER_RANGE.least);
         const shown = offersShown(papers, o, inState('B')).filter(({ reading }) =>
           readings.includes(reading),
         );
@@ -98,7 +97,7 @@ export const limit: TestAction = {
       points: ['pilot'],
       judge: (o) =>
         judgeAll(
-          limited(papers, o, (amps) => amps < OFFER_RANGE.least),
+          limited(o, (amps) => amps < OFFER_RANGE.least),
           (r) => !oscillating(r) || Math.abs(dutyOf(r) - dutyForCurrent(OFFER_RANGE.least)) <= dutyMargin,
         ),
     },

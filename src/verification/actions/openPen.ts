@@ -2,8 +2,8 @@
 import type { OperationInput } from '../../bench/operation.ts';
 import type { Reading } from '../../bench/reading.ts';
 import type { Seconds, Volts } from '../../laws/quantities.ts';
-import { OPEN_PEN_TIME, OPEN_PEN_WINDOW, TOUCH_LIMIT } from '../../laws/supplyLimits.ts';
-import type { Load } from '../../site/site.ts';
+import { OPEN_PEN_IGNORED, OPEN_PEN_TIME, OPEN_PEN_WINDOW, TOUCH_LIMIT } from '../../laws/supplyLimits.ts';
+import type { Load, Site } from '../../site/site.ts';
 import { linesOf } from '../../site/site.ts';
 import {
   between,
@@ -12,7 +12,6 @@ import {
   outletDead,
   outletSupplied,
   readingsOf,
-  samplesWhen,
   showsVoltage,
   type When,
 } from '../judging.ts';
@@ -47,18 +46,37 @@ const metered = (readings: readonly Reading[]): readonly Reading[] =>
 const byWindow = ({ sheet }: Papers): boolean => sheet.openPen === 'voltage-window';
 
 /**
- * Neighbours whose current, with the PEN open, moves the neutral at right angles to L1: line to neutral stays inside
- * the window while the earthing terminal goes over 70 V. A street's worth, so that an electrode does not hold it down.
+ * Neighbours whose current, with the PEN open, moves the neutral: a transformer's worth, so that an electrode does not
+ * hold it down. On one phase at right angles to L1, so that line to neutral stays inside the window while the
+ * earthing terminal goes over 70 V; on three phases 80 V towards L2, which leaves no line far above 300 V.
  */
-const SIDEWAYS: readonly Load[] = [
-  { line: 'L1', power: 60_000 },
-  { line: 'L2', power: 84_000 },
-];
+function moving({
+  phases,
+  voltage: volts,
+  metEarthResistance,
+  sourceElectrodeResistance,
+}: Site): readonly Load[] {
+  // The source's own electrode takes its share of the voltage.
+  const beyond = metEarthResistance === null ? 1 : 1 + sourceElectrodeResistance / metEarthResistance;
+  const share = (80 * beyond) / volts;
+  const house: readonly Load[] =
+    phases === 1
+      ? [
+          { line: 'L1', power: 60_000 },
+          { line: 'L2', power: 84_000 },
+        ]
+      : [
+          { line: 'L1', power: 30_000 },
+          { line: 'L2', power: Math.round((30_000 * (1 + 2 * share)) / (1 - share)) },
+          { line: 'L3', power: 30_000 },
+        ];
+  return Array.from({ length: 5 }, () => house).flat();
+}
 
 const disturb = (papers: Papers): OperationInput =>
   byWindow(papers)
     ? { op: 'supply', voltage: LOW }
-    : { op: 'supply', pen: 'open', neighbours: [...SIDEWAYS] };
+    : { op: 'supply', pen: 'open', neighbours: [...moving(papers.site)] };
 const restore = ({ site }: Papers): OperationInput => ({
   op: 'supply',
   pen: 'sound',
@@ -66,47 +84,90 @@ const restore = ({ site }: Papers): OperationInput => ({
   neighbours: [...site.neighbours],
 });
 
-const disturbed: When = ({ supply, disturbed: is, standIn }) => supply === 'on' && is && standIn.plugged;
-
-/** How long the disturbance had lasted when this was observed, s; null where it was not seen to begin. */
-function lasted(o: Observed, sample: Sample, at: Seconds): Seconds | null {
-  const before = o.samples.slice(0, o.samples.indexOf(sample) + 1);
-  const first = before.length - 1 - [...before].reverse().findIndex(({ setUp }) => !setUp.disturbed);
-  // The operation that brought it about passes no time itself.
-  const began = before[first + 1];
-  return began === undefined || began.operation.op !== 'supply' ? null : at - began.seen.at;
+/** A stretch of samples on a disturbed supply. */
+interface Disturbance {
+  readonly samples: readonly Sample[];
+  /** Null where it was not seen to begin, or to end. */
+  readonly began: Seconds | null;
+  readonly ended: Seconds | null;
+  /** Index of the first sample after it. */
+  readonly next: number;
 }
 
-const longEnough =
-  (o: Observed, least: Seconds): When =>
-  (setUp, sample) => {
+function disturbances(o: Observed): readonly Disturbance[] {
+  const found: Disturbance[] = [];
+  for (let i = 0; i < o.samples.length; i++) {
+    if (o.samples[i]?.setUp.disturbed !== true) continue;
+    const end = o.samples.findIndex(({ setUp }, j) => j > i && !setUp.disturbed);
+    const next = end < 0 ? o.samples.length : end;
+    const samples = o.samples.slice(i, next);
+    // The operation that brings it about, and the one that ends it, pass no time themselves.
+    const first = samples[0];
+    found.push({
+      samples,
+      began: first?.operation.op === 'supply' ? first.seen.at : null,
+      ended: o.samples[next]?.seen.at ?? null,
+      next,
+    });
+    i = next;
+  }
+  return found;
+}
+
+/**
+ * Whether what was set or read shows what the measure watches for: line to neutral outside the window, or the earthing
+ * terminal above 70 V. An open PEN with little current and a good electrode is no such thing.
+ */
+function isHazard(papers: Papers, { samples }: Disturbance): boolean {
+  const volts = samples.flatMap(({ readings }) => readings.filter((r) => r.quantity === 'voltage'));
+  const { least, greatest } = OPEN_PEN_WINDOW;
+  const outside = (value: Volts, uncertainty: Volts) =>
+    value + uncertainty < least || value - uncertainty > greatest;
+  return byWindow(papers)
+    ? samples.some(
+        ({ operation }) =>
+          operation.op === 'supply' && operation.voltage !== undefined && outside(operation.voltage, 0),
+      ) ||
+        ['incoming', 'origin', 'supply'].some((place) =>
+          between(volts, `${place}.L1`, `${place}.N`).some((r) =>
+            outside(r.value ?? least, r.uncertainty ?? 0),
+          ),
+        )
+    : between(volts, 'met', 'earth').some((r) => (r.value ?? 0) - (r.uncertainty ?? 0) > TOUCH_LIMIT);
+}
+
+const hazards = (papers: Papers, o: Observed): readonly Disturbance[] =>
+  disturbances(o).filter((d) => isHazard(papers, d));
+
+/** Read 5 s or more after a hazard began, and while it lasts. */
+const afterFiveSeconds =
+  (papers: Papers, o: Observed): When =>
+  ({ supply, standIn }, sample) => {
+    const during = hazards(papers, o).find(({ samples }) => samples.includes(sample));
     const at = sample.readings[0]?.at ?? sample.seen.at;
-    const time = disturbed(setUp, sample) ? lasted(o, sample, at) : null;
-    return time !== null && time >= least;
+    return (
+      supply === 'on' &&
+      standIn.plugged &&
+      during !== undefined &&
+      during.began !== null &&
+      at - during.began >= OPEN_PEN_TIME
+    );
   };
 
-/** The disturbances seen from beginning to end, by how long they lasted. */
-const ended = (o: Observed) =>
-  o.samples.flatMap((sample, i) => {
-    const before = o.samples[i - 1];
-    if (before === undefined || sample.setUp.disturbed || !before.setUp.disturbed) return [];
-    const time = lasted(o, before, sample.seen.at);
-    return time === null ? [] : [{ time, index: i }];
-  });
-
-/** Samples after a short disturbance and before the next one or a reset. */
+/** Samples after a short disturbance, before anything was reset and with no longer one before. */
 const afterShort =
   (o: Observed): When =>
   (setUp, sample) => {
     const index = o.samples.indexOf(sample);
-    const last = ended(o).findLast(({ index: end }) => end <= index);
-    const since = last === undefined ? [] : o.samples.slice(last.index, index + 1);
+    const before = disturbances(o).filter(({ next }) => next <= index);
+    const first = before[0];
     return (
       inState('C')(setUp, sample) &&
-      last !== undefined &&
-      last.time < 4 &&
-      !o.samples.slice(0, last.index).some((s) => longEnough(o, 4)(s.setUp, s)) &&
-      !since.some(({ operation }) => operation.op === 'reset')
+      first !== undefined &&
+      before.every(
+        ({ began, ended }) => began !== null && ended !== null && ended - began < OPEN_PEN_IGNORED,
+      ) &&
+      !o.samples.slice(first.next, index + 1).some(({ operation }) => operation.op === 'reset')
     );
   };
 
@@ -126,11 +187,11 @@ const opensEarth = (papers: Papers): readonly Expectation[] =>
           of: 'unit',
           points: ['supply-wiring', 'protective-conductor'],
           judge: (o) => {
-            const long = longEnough(o, OPEN_PEN_TIME);
+            const late = afterFiveSeconds(papers, o);
             return byWindow(papers)
-              ? judgeAll(metered(readingsOf(o, 'voltage', long)), (r) => (r.value ?? 0) > PARTED)
+              ? judgeAll(metered(readingsOf(o, 'voltage', late)), (r) => (r.value ?? 0) > PARTED)
               : judgeAll(
-                  between(readingsOf(o, 'voltage', long), 'case', 'earth'),
+                  between(readingsOf(o, 'voltage', late), 'case', 'earth'),
                   (r) => (r.value ?? 0) - (r.uncertainty ?? 0) <= TOUCH_LIMIT,
                 );
           },
@@ -154,6 +215,7 @@ export const openPen: TestAction = {
     ...linesOf(papers.site).map((x) => voltage(`outlet.${x}`, 'outlet.N')),
     disturb(papers),
     waitFor(HELD),
+    ...(byWindow(papers) ? [] : [voltage('met', 'earth')]),
     ...outletVoltages(papers),
     byWindow(papers) ? metToCase : voltage('case', 'earth'),
     { op: 'reset', what: 'unit' },
@@ -185,7 +247,7 @@ export const openPen: TestAction = {
       source: wiringRules('722.411.4.1'),
       of: 'unit',
       points: ['supply-wiring', 'switching'],
-      judge: (o) => outletDead(papers, o, longEnough(o, OPEN_PEN_TIME)),
+      judge: (o) => outletDead(papers, o, afterFiveSeconds(papers, o)),
     },
     {
       id: 'in-time',
@@ -197,15 +259,14 @@ export const openPen: TestAction = {
       points: ['supply-wiring', 'switching'],
       judge: (o) =>
         judgeAll(
-          ended(o).filter(({ time }) => time >= OPEN_PEN_TIME),
-          ({ index, time }) => {
-            const held = o.samples.slice(0, index).filter((s) => disturbed(s.setUp, s));
-            const end = o.samples[index]?.seen.at ?? 0;
-            const opened = held
+          hazards(papers, o).filter(
+            ({ began, samples }) =>
+              began !== null && (samples.at(-1)?.seen.at ?? began) - began >= OPEN_PEN_TIME,
+          ),
+          ({ began, samples }) =>
+            samples
               .flatMap(({ events }) => events)
-              .findLast(({ what, at }) => what === 'contactor opened' && at >= end - time);
-            return opened !== undefined && opened.at - (end - time) <= OPEN_PEN_TIME;
-          },
+              .some(({ what, at }) => what === 'contactor opened' && at - (began ?? 0) <= OPEN_PEN_TIME),
         ),
     },
     ...opensEarth(papers),
@@ -218,16 +279,19 @@ export const openPen: TestAction = {
       of: 'unit',
       points: ['supply-wiring', 'switching'],
       judge: (o) => {
-        const pressed = o.samples.findIndex(
-          ({ operation, setUp }) => operation.op === 'reset' && setUp.disturbed,
-        );
-        if (pressed < 0) return 'not shown';
-        const after = samplesWhen(o, longEnough(o, OPEN_PEN_TIME)).filter(
-          (s) => o.samples.indexOf(s) > pressed,
-        );
+        const late = afterFiveSeconds(papers, o);
         return judgeAll(
-          after.flatMap(({ readings }) => readings.filter((r) => r.quantity === 'voltage')),
-          (r) => r.between?.[0].startsWith('outlet.') !== true || !showsVoltage(r),
+          hazards(papers, o).flatMap(({ samples }) => {
+            const pressed = samples.findIndex(({ operation }) => operation.op === 'reset');
+            return pressed < 0
+              ? []
+              : samples
+                  .slice(pressed)
+                  .filter((sample) => late(sample.setUp, sample))
+                  .flatMap(({ readings }) => readings.filter((r) => r.quantity === 'voltage'))
+                  .filter((r) => r.between?.[0].startsWith('outlet.'));
+          }),
+          (r) => !showsVoltage(r),
         );
       },
     },

@@ -1,10 +1,18 @@
 /** Test action `pe-outlet`: the protective conductor from unit to outlet, and exposed metal. */
 import { CONTACT_ALLOWANCE, expectedCable } from '../../site/expected.ts';
 import { isInside, judgeAll } from '../judging.ts';
-import { CIRCUIT, wiringRules } from '../sources.ts';
+import { CIRCUIT, PRACTICE, wiringRules } from '../sources.ts';
 import { continuity } from '../steps.ts';
-import type { Papers, TestAction } from '../testAction.ts';
+import type { Expectation, Papers, TestAction } from '../testAction.ts';
 import { continuityOf, ohms, path } from './protectivePath.ts';
+
+/** A PE pole of an open-PEN measure lies in the path: where it stands open, the supply may be why. */
+const withPole =
+  ({ site, sheet }: Papers) =>
+  (expectation: Expectation): Expectation =>
+    sheet.openPen === 'none' || site.earthing !== 'TN-C-S'
+      ? expectation
+      : { ...expectation, points: [...expectation.points, 'supply-wiring'] };
 
 /** The tether belongs to the path; a bare socket-outlet has contacts alone. */
 const outletPath = ({ sheet }: Papers) => {
@@ -28,9 +36,38 @@ export const peOutlet: TestAction = {
   leaves: 'isolated',
   purpose: 'Show that the unit carries the protective conductor on to the outlet and to its exposed metal.',
   applies: () => true,
-  steps: () => [{ op: 'null-leads' }, continuity('supply.PE', 'outlet.PE'), continuity('supply.PE', 'case')],
+  steps: ({ sheet }) => [
+    { op: 'null-leads' },
+    continuity('supply.PE', 'outlet.PE'),
+    ...(sheet.outlet === 'tethered'
+      ? ([
+          { op: 'flex-cable' },
+          continuity('supply.PE', 'outlet.PE'),
+          { op: 'flex-cable', on: false },
+        ] as const)
+      : []),
+    continuity('supply.PE', 'case'),
+  ],
   expectations: (papers) => [
-    ...outletPath(papers).expectations,
+    ...outletPath(papers).expectations.map(withPole(papers)),
+    ...(papers.sheet.outlet === 'tethered'
+      ? [
+          {
+            id: 'jumps',
+            should: false,
+            text: 'jumps or opens while its cable is bent',
+            why: 'A core that has parted inside still touches while the cable lies still.',
+            source: PRACTICE,
+            of: 'unit',
+            points: ['protective-conductor'],
+            judge: (o) =>
+              judgeAll(
+                continuityOf(o, 'supply.PE', 'outlet.PE', ({ flexed }) => flexed),
+                (r) => isInside(r, { greatest: expectedCable(papers.sheet.cable) + CONTACT_ALLOWANCE }),
+              ),
+          } satisfies Expectation,
+        ]
+      : []),
     {
       id: 'case',
       should: true,

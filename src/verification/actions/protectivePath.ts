@@ -2,15 +2,24 @@
 import type { Reading } from '../../bench/reading.ts';
 import type { Ohms } from '../../laws/quantities.ts';
 import { CONTACT_ALLOWANCE } from '../../site/expected.ts';
-import { between, isInside, judgeAll, off, readingsOf } from '../judging.ts';
+import { between, isInside, judgeAll, off, readingsOf, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { PRACTICE, wiringRules } from '../sources.ts';
 import type { Expectation, Limit } from '../testAction.ts';
 
 export const ohms = (value: Ohms): string => value.toFixed(value < 0.1 ? 3 : 2);
 
-export const continuityOf = (observed: Observed, a: string, b: string): readonly Reading[] =>
-  between(readingsOf(observed, 'continuity', off), a, b).filter((r) => r.qualifier !== 'unable');
+export const continuityOf = (
+  observed: Observed,
+  a: string,
+  b: string,
+  when: When = () => true,
+): readonly Reading[] =>
+  between(
+    readingsOf(observed, 'continuity', (setUp, sample) => off(setUp, sample) && when(setUp, sample)),
+    a,
+    b,
+  ).filter((r) => r.qualifier !== 'unable');
 
 /**
  * A protective path between two terminals: its sum, that it is not open, and the limit that follows from the sum.

@@ -1,0 +1,109 @@
+/** Test action `electrode`: the installation's own earth electrode, taken off the main earthing terminal. */
+import type { Reading } from '../../bench/reading.ts';
+import type { Ohms } from '../../laws/quantities.ts';
+import { isInside, judgeAll, off, readingsOf } from '../judging.ts';
+import type { Observed } from '../observed.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, PRACTICE } from '../sources.ts';
+import type { Papers, TestAction } from '../testAction.ts';
+
+/** By itself alone: with the conductor on, every path in parallel is measured with it. */
+const alone = (o: Observed): readonly Reading[] =>
+  readingsOf(
+    o,
+    'electrode',
+    (setUp, sample) => off(setUp, sample) && setUp.removed.includes('electrode'),
+  ).filter(({ qualifier }) => qualifier !== 'unable');
+
+const ratedOf = ({ site, sheet }: Papers): number =>
+  site.circuit.residualDevice?.rated ?? sheet.residual.rated ?? 0.03;
+
+/** Soil dries and freezes: half to half as much again of what the papers say. Common practice, no source. */
+const SHARE = { least: 0.5, greatest: 1.5 } as const;
+const declared = ({ site }: Papers): Ohms => site.electrodeResistance ?? 0;
+
+export const electrode: TestAction = {
+  id: 'electrode',
+  title: 'Earth electrode',
+  stage: 'before power',
+  from: 'isolated',
+  leaves: 'isolated',
+  purpose: 'Measure what every earth fault current of this installation has to pass.',
+  applies: ({ site }) => site.earthing === 'TT',
+  steps: () => [
+    { op: 'disconnect', what: 'electrode' },
+    { op: 'measure', quantity: 'electrode' },
+    { op: 'reconnect', what: 'electrode' },
+  ],
+  expectations: (papers) => {
+    const rules = rulesFor(papers).electrode;
+    return [
+      {
+        id: 'as-papers',
+        should: true,
+        text: `reads half to half as much again of the ${declared(papers)} Ω in its papers`,
+        why: 'Soil varies with the season. Much less means that it has met another earth, much more a poor joint or dry ground.',
+        source: PRACTICE,
+        of: 'circuit',
+        points: ['protective-conductor'],
+        judge: (o) =>
+          judgeAll(alone(o), (r) =>
+            isInside(r, {
+              least: SHARE.least * declared(papers),
+              greatest: SHARE.greatest * declared(papers),
+            }),
+          ),
+      },
+      {
+        id: 'unstable',
+        should: false,
+        text: `reads over ${rules.stable} Ω`,
+        why: 'Such an electrode may not be stable, whatever the arithmetic says.',
+        source: rules.stableSource,
+        of: 'circuit',
+        points: ['protective-conductor'],
+        judge: (o) => judgeAll(alone(o), (r) => isInside(r, { greatest: rules.stable })),
+      },
+    ];
+  },
+  untold: () => [
+    {
+      id: 'joined',
+      text: 'has its electrode joined to the main earthing terminal',
+      why: 'It was taken off for this; the loop shows whether it is back.',
+      source: CIRCUIT,
+    },
+  ],
+  figures: (papers) => [
+    {
+      id: 'electrode',
+      text: 'reads about',
+      unit: 'Ω',
+      value: declared(papers),
+      tolerance: SHARE.least * declared(papers),
+      why: 'The figure in the papers; soil varies.',
+      source: PRACTICE,
+    },
+  ],
+  limits: (papers) => {
+    const rules = rulesFor(papers).electrode;
+    const rated = ratedOf(papers);
+    const greatest = rules.greatest(rated);
+    const sum = `${rules.touchVoltage} V ÷ ${1000 * rated} mA = ${greatest.toFixed(0)} Ω`;
+    return [
+      {
+        id: 'electrode',
+        text: 'greatest resistance of the electrode',
+        quantity: 'electrode',
+        unit: 'Ω',
+        limit: Math.min(greatest, rules.stable),
+        kind: 'most',
+        sum: greatest > rules.stable ? `${sum}; above ${rules.stable} Ω it may not be stable` : sum,
+        source: greatest > rules.stable ? rules.stableSource : rules.source,
+        points: ['protective-conductor'],
+        applies: (r) => r.quantity === 'electrode',
+      },
+    ];
+  },
+  stops: { unstable: 'the electrode failed: do not energise (BS 7671 643.1)' },
+};

@@ -1,0 +1,65 @@
+/** Test action `instruments`: looked over, proved and nulled before anything rests on them. */
+import { between, isInside, judgeAll, readingsOf, samplesWhen } from '../judging.ts';
+import { PRACTICE, published } from '../sources.ts';
+import { continuity } from '../steps.ts';
+import type { TestAction } from '../testAction.ts';
+
+/** Both leads on one terminal: nothing but the leads themselves. */
+const TOGETHER = 'met';
+
+export const instruments: TestAction = {
+  id: 'instruments',
+  title: 'Instruments and leads',
+  stage: 'before power',
+  from: 'energised',
+  leaves: 'energised',
+  cover: 'as found',
+  purpose: 'Prove the detector on every step, null the leads, and see that they read nothing when joined.',
+  applies: () => true,
+  steps: () => [{ op: 'check-instruments' }, { op: 'null-leads' }, continuity(TOGETHER, TOGETHER)],
+  expectations: () => [
+    {
+      id: 'nulled',
+      should: true,
+      text: 'reads 0.00 Ω, within the instrument’s last digits, with both leads on one terminal',
+      why: 'Nulled leads add nothing; what they still read would be added to every conductor.',
+      source: PRACTICE,
+      of: 'circuit',
+      points: ['protective-conductor'],
+      judge: (o) =>
+        judgeAll(
+          between(
+            readingsOf(o, 'continuity', ({ leadsNulled }) => leadsNulled),
+            TOGETHER,
+            TOGETHER,
+          ).filter(({ qualifier, between: ends }) => qualifier !== 'unable' && ends?.[0] === ends?.[1]),
+          (r) => isInside(r, { greatest: 0.005 }),
+        ),
+    },
+    {
+      id: 'fuse',
+      should: false,
+      text: 'opens the tester’s fuse while the instruments are looked over',
+      why: 'The leads are on nothing live: a fuse that goes has met something that should not be there.',
+      source: published('HSE GS38, 4th edition 2015'),
+      of: 'circuit',
+      points: ['supply-wiring'],
+      judge: (o) =>
+        judgeAll(
+          samplesWhen(o, () => true),
+          ({ events }) => events.every(({ what }) => what !== 'instrument fuse opened'),
+        ),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'dead',
+      text: 'is dead where the work will be',
+      why: 'A detector that lights on its proving unit is fit to show that, once it is put there.',
+      source: published('HSE GS38, 4th edition 2015'),
+    },
+  ],
+  figures: () => [],
+  limits: () => [],
+  stops: {},
+};

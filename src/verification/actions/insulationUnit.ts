@@ -1,0 +1,91 @@
+/** Test action `insulation-unit`: the unit connected, all its live conductors joined, against PE. */
+import { livesOf } from '../../site/site.ts';
+import { judgeAll, off } from '../judging.ts';
+import type { Observed } from '../observed.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT } from '../sources.ts';
+import { insulation } from '../steps.ts';
+import type { Papers, TestAction } from '../testAction.ts';
+import { enough, equipmentTestVoltage, insulationReadings, toEarth } from './insulation.ts';
+
+/** Every live conductor of the supply terminals joined, to PE, with the unit connected. */
+const joined = ({ site }: Papers, o: Observed) => {
+  const lives = livesOf(site).map((x) => `supply.${x}`);
+  return insulationReadings(o, (setUp, sample) => off(setUp, sample) && setUp.unitConnected).filter(
+    (r) =>
+      toEarth(r) &&
+      lives.every((terminal) => r.between?.some((end) => end.split(' + ').includes(terminal)) === true),
+  );
+};
+
+export const insulationUnit: TestAction = {
+  id: 'insulation-unit',
+  title: 'Insulation with the unit connected',
+  stage: 'before power',
+  from: 'isolated',
+  leaves: 'isolated',
+  purpose: 'Measure circuit and unit together, at a voltage that the unit’s sheet allows.',
+  applies: () => true,
+  steps: ({ site, sheet }) => [
+    insulation(
+      livesOf(site).map((x) => `supply.${x}`),
+      'supply.PE',
+      equipmentTestVoltage(sheet.insulationTestVoltageMax),
+    ),
+  ],
+  expectations: (papers) => {
+    const { minimum, source } = rulesFor(papers).insulation.equipment;
+    return [
+      {
+        id: 'unit-to-earth',
+        should: false,
+        text: `reads under ${(minimum / 1e6).toFixed(1)} MΩ from all its live conductors joined to PE`,
+        why: 'Filter and electronics bleed a little, so that it reads lower than the cable alone; not as low as that.',
+        source,
+        of: 'unit',
+        points: ['insulation'],
+        judge: (o) => judgeAll(joined(papers, o), enough(minimum)),
+      },
+    ];
+  },
+  untold: (papers) => [
+    {
+      id: 'between-lives',
+      text: 'has sound insulation between its live conductors',
+      why: 'They are joined: between them lie electronics, which the test could harm and which read low.',
+      source: rulesFor(papers).regulation('643.3.3'),
+    },
+    {
+      id: 'outlet-side',
+      text: 'has sound insulation at its outlet',
+      why: 'The contactor is open.',
+      source: CIRCUIT,
+    },
+  ],
+  figures: () => [],
+  limits: (papers) => {
+    const { testVoltage, minimum, source } = rulesFor(papers).insulation.equipment;
+    return [
+      {
+        id: 'insulation',
+        text: 'least insulation resistance with equipment connected',
+        quantity: 'insulation',
+        unit: 'Ω',
+        limit: minimum,
+        kind: 'least',
+        sum: `equipment connected: ${testVoltage} V d.c., at least ${(minimum / 1e6).toFixed(1)} MΩ; a lower voltage is for comparison`,
+        source,
+        points: ['insulation'],
+        // A lower voltage is no test by the table.
+        applies: (r) =>
+          r.quantity === 'insulation' &&
+          toEarth(r) &&
+          r.between?.[0].startsWith('supply.') === true &&
+          (r.volts ?? 0) >= testVoltage,
+      },
+    ];
+  },
+  stops: {
+    'unit-to-earth': 'insulation of the unit failed: do not energise (BS 7671 643.1, EAWR reg. 4)',
+  },
+};

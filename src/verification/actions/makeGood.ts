@@ -1,0 +1,63 @@
+/** Test action `make-good`: everything that the dead tests moved is back before power. */
+import { judgeAll, off, samplesWhen } from '../judging.ts';
+import type { Observed } from '../observed.ts';
+import { fromMemory, PRACTICE, published } from '../sources.ts';
+import type { TestAction } from '../testAction.ts';
+
+/** How it was left: the last that was seen of it while isolated. */
+const left = (o: Observed) => samplesWhen(o, off).slice(-1);
+
+export const makeGood: TestAction = {
+  id: 'make-good',
+  title: 'Making good before power',
+  stage: 'before power',
+  from: 'isolated',
+  leaves: 'isolated',
+  cover: 'closed',
+  purpose: 'Links out, conductors back, cover on, and nobody within reach of the first switch-on.',
+  applies: () => true,
+  steps: () => [{ op: 'close-cover' }, { op: 'guard' }],
+  expectations: () => [
+    {
+      id: 'link-in',
+      should: false,
+      text: 'has a temporary link left in',
+      why: 'The first switch-on would be a dead short to earth.',
+      source: PRACTICE,
+      of: 'circuit',
+      points: ['supply-wiring'],
+      judge: (o) => judgeAll(left(o), ({ setUp }) => setUp.links.length === 0),
+    },
+    {
+      id: 'conductors-back',
+      should: true,
+      text: 'has every conductor back on that was taken off, earthing conductor and electrode first',
+      why: 'Without its earth nothing would clear a fault.',
+      source: published('EAWR 1989 reg. 8'),
+      of: 'circuit',
+      points: ['protective-conductor', 'supply-wiring'],
+      judge: (o) => judgeAll(left(o), ({ setUp }) => setUp.removed.length === 0),
+    },
+    {
+      id: 'cover-on',
+      should: true,
+      text: 'has its cover fixed',
+      why: 'Behind it the terminals will be live.',
+      source: published('EAWR 1989 reg. 14'),
+      of: 'unit',
+      points: ['mechanical'],
+      judge: (o) => judgeAll(left(o), ({ setUp }) => setUp.cover === 'closed'),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'right-way',
+      text: 'has every conductor back where it was',
+      why: 'That they are on is seen; that they are on the right terminals is measured.',
+      source: fromMemory('BS 7671:2018+A2:2022 643.1'),
+    },
+  ],
+  figures: () => [],
+  limits: () => [],
+  stops: {},
+};

@@ -1,0 +1,52 @@
+/** What the two loop tests on the live side of the origin share: how readings are chosen, and when they agree. */
+import type { OperationInput } from '../../bench/operation.ts';
+import type { Reading } from '../../bench/reading.ts';
+import type { Line } from '../../laws/conductors.ts';
+import type { Ohms } from '../../laws/quantities.ts';
+import { CONTACT_ALLOWANCE } from '../../site/expected.ts';
+import type { Site } from '../../site/site.ts';
+import { linesOf } from '../../site/site.ts';
+import { between, isInside, judgeAll, readingsOf, type When } from '../judging.ts';
+import type { Observed } from '../observed.ts';
+import type { Finding, Papers } from '../testAction.ts';
+
+/** Full current: nothing that it could trip is in the way, and it reads finer. */
+export const originLoop = (line: Line, to: string): OperationInput => ({
+  op: 'measure',
+  quantity: 'loop',
+  between: [`incoming.${line}`, to],
+  current: 'full',
+});
+
+/** Readings from every line of the incoming supply to this terminal. */
+export const toTerminal = (o: Observed, { site }: Papers, to: string, when: When): readonly Reading[] =>
+  linesOf(site).flatMap((line) => between(readingsOf(o, 'loop', when), `incoming.${line}`, to));
+
+/** Met once every line was measured. */
+export function everyLine(
+  o: Observed,
+  papers: Papers,
+  to: string,
+  when: When,
+  isMet: (r: Reading) => boolean,
+): Finding {
+  const readings = toTerminal(o, papers, to, when);
+  const finding = judgeAll(readings, isMet);
+  const whole = linesOf(papers.site).every((line) => between(readings, `incoming.${line}`, to).length > 0);
+  return finding === 'met' && !whole ? 'not shown' : finding;
+}
+
+/** Within what contacts and the usual loads in parallel make of it. */
+export const near = (r: Reading, { least, greatest }: { least: Ohms; greatest: Ohms }): boolean =>
+  r.qualifier !== 'unable' &&
+  isInside(r, { least: least - CONTACT_ALLOWANCE, greatest: greatest + CONTACT_ALLOWANCE });
+
+/** Line to neutral by the papers, Ω: on TN-C-S one conductor is neutral and earth in one. */
+export const neutralLoop = (site: Site): Ohms =>
+  site.earthing === 'TN-C-S' ? site.loopImpedance : site.neutralImpedance;
+
+/** Line to earth by the papers, Ω. */
+export const earthLoop = (site: Site): Ohms =>
+  site.earthing === 'TT'
+    ? (site.electrodeResistance ?? 0) + site.sourceElectrodeResistance + site.neutralImpedance / 2
+    : site.loopImpedance;

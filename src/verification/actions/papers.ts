@@ -1,0 +1,196 @@
+/**
+ * Test action `papers`: design data and the unit's sheet, read before anything is touched. Judged from the papers
+ * alone; what was observed only tells whether they were read.
+ */
+import type { DeviceType } from '../../laws/residualLimits.ts';
+import { livesOf } from '../../site/site.ts';
+import type { RuleSet } from '../rules/ruleSet.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { fromMemory, PRACTICE, pilotStandard } from '../sources.ts';
+import { waitFor } from '../steps.ts';
+import type { Expectation, Papers, TestAction } from '../testAction.ts';
+
+/** Read: something was done under this test's name, a minute of reading if nothing else. */
+const read =
+  (isMet: boolean): Expectation['judge'] =>
+  ({ samples }) =>
+    samples.length === 0 ? 'not shown' : isMet ? 'met' : 'broken';
+
+interface Device {
+  readonly type: DeviceType;
+  readonly rated: number;
+  readonly opensAll: boolean;
+}
+
+/** Every residual device that stands before the outlet; a unit's own opens all that its contactor or breaker has. */
+function devices({ site, sheet }: Papers): readonly Device[] {
+  const { type, rated } = sheet.residual;
+  const upstream = site.circuit.residualDevice;
+  return [
+    ...(type === null ? [] : [{ type, rated: rated ?? Infinity, opensAll: true }]),
+    ...(upstream === null ? [] : [{ ...upstream, opensAll: upstream.poles >= livesOf(site).length }]),
+  ];
+}
+
+const isAdditional =
+  ({ additional }: RuleSet) =>
+  ({ type, rated, opensAll }: Device): boolean =>
+    opensAll && rated <= additional.rated && additional.types.includes(type);
+
+const direct = (papers: Papers): boolean =>
+  papers.sheet.residual.direct !== null || devices(papers).some(({ type }) => type === 'B');
+
+/** On a PME earth an open PEN must be provided for; a voltage window can see one on a single phase alone. */
+function openPenLines(papers: Papers): readonly Expectation[] {
+  const { site, sheet } = papers;
+  if (site.earthing !== 'TN-C-S') return [];
+  const { regulation } = rulesFor(papers);
+  return [
+    {
+      id: 'open-pen',
+      should: true,
+      text: 'has a measure named against an open PEN conductor',
+      why: 'The vehicle stands out of doors on the supply’s own combined conductor.',
+      source: regulation('722.411.4.1'),
+      of: 'circuit',
+      points: ['supply-wiring', 'protective-conductor'],
+      judge: read(sheet.openPen !== 'none'),
+    },
+    ...(site.phases === 1
+      ? []
+      : [
+          {
+            id: 'window',
+            should: false,
+            text: 'relies on a voltage window against an open PEN conductor of three phases',
+            why: 'Balanced lines hold the neutral in its place with the PEN open: there is nothing to see.',
+            source: regulation('722.411.4.1(iv)'),
+            of: 'circuit',
+            points: ['supply-wiring'],
+            judge: read(sheet.openPen !== 'voltage-window'),
+          } as const,
+        ]),
+  ];
+}
+
+function electrodeLines(papers: Papers): readonly Expectation[] {
+  const { site } = papers;
+  if (site.earthing !== 'TT') return [];
+  const { electrode, regulation } = rulesFor(papers);
+  const device = site.circuit.residualDevice;
+  return [
+    {
+      id: 'at-origin',
+      should: true,
+      text: 'has a residual device at its origin',
+      why: 'Through two electrodes no overcurrent device clears a fault, and the unit’s own cannot see the cable that feeds it.',
+      source: regulation('411.5.2'),
+      of: 'circuit',
+      points: ['residual-direct', 'supply-wiring'],
+      judge: read(device !== null),
+    },
+    ...(device === null
+      ? []
+      : [
+          {
+            id: 'touch-voltage',
+            should: true,
+            text: `keeps its electrode’s resistance × ${1000 * device.rated} mA at ${electrode.touchVoltage} V or less`,
+            why: 'A fault too small for the device to see may stand for good.',
+            source: regulation('411.5.3'),
+            of: 'circuit',
+            points: ['protective-conductor'],
+            judge: read((site.electrodeResistance ?? Infinity) * device.rated <= electrode.touchVoltage),
+          } as const,
+        ]),
+  ];
+}
+
+export const papers: TestAction = {
+  id: 'papers',
+  title: 'Papers and the unit’s sheet',
+  stage: 'before power',
+  from: 'energised',
+  leaves: 'energised',
+  cover: 'as found',
+  purpose: 'Know what was meant before looking at what was made.',
+  applies: () => true,
+  steps: () => [waitFor(60)],
+  expectations: (p) => {
+    const { additional, regulation } = rulesFor(p);
+    const { sheet, site } = p;
+    return [
+      {
+        id: 'over-rating',
+        should: false,
+        text: 'takes more than its overcurrent device is rated for',
+        why: `The unit is set to ${sheet.setCurrent} A and may take that for hours; the device is rated ${site.circuit.breaker.rating} A.`,
+        source: fromMemory('BS 7671:2018+A2:2022 433.1.1'),
+        of: 'circuit',
+        points: ['supply-wiring'],
+        judge: read(sheet.setCurrent <= site.circuit.breaker.rating),
+      },
+      {
+        id: 'additional',
+        should: true,
+        text: `has a residual device of ${1000 * additional.rated} mA or less, type A, F or B, that opens every live conductor`,
+        why: 'Each connecting point has its own, in the unit or before it.',
+        source: additional.source,
+        of: 'circuit',
+        points: ['residual-direct'],
+        judge: read(devices(p).some(isAdditional(rulesFor(p)))),
+      },
+      {
+        id: 'direct',
+        should: true,
+        text: 'is protected against smooth d.c., by a detector or a type B device',
+        why: 'D.c. from a vehicle blinds the other types.',
+        source: additional.source,
+        of: 'circuit',
+        points: ['residual-direct'],
+        judge: read(direct(p)),
+      },
+      {
+        id: 'type-ac',
+        should: false,
+        text: 'rests on a type AC device',
+        why: 'It answers to pure a.c. alone; a charger does not keep to that.',
+        source: regulation('531.3.3'),
+        of: 'circuit',
+        points: ['residual-direct'],
+        judge: read(devices(p).every(({ type }) => type !== 'AC')),
+      },
+      ...openPenLines(p),
+      ...electrodeLines(p),
+    ];
+  },
+  untold: (p) => [
+    {
+      id: 'cable-carries',
+      text: 'has a cable that carries the device’s rating as it is laid',
+      why: 'How it is laid is to be seen on the spot: the papers tell its length and areas.',
+      source: fromMemory('BS 7671:2018+A2:2022 433.1.1, Appendix 4'),
+    },
+    {
+      id: 'own-circuit',
+      text: 'feeds nothing else',
+      why: 'What hangs on the circuit is found by isolating it.',
+      source: rulesFor(p).regulation('722.533.101'),
+    },
+    {
+      id: 'as-fitted',
+      text: 'has the devices fitted that the papers name',
+      why: 'Papers tell what was meant.',
+      source: PRACTICE,
+    },
+    {
+      id: 'offer',
+      text: 'offers no more than it is set to',
+      why: 'The setting is on the sheet; the offer is measured.',
+      source: pilotStandard('6.3.1.6'),
+    },
+  ],
+  figures: () => [],
+  limits: () => [],
+  stops: {},
+};

@@ -1,0 +1,191 @@
+/** Test action `pfc`: prospective fault current at the origin, everything connected. */
+import type { Ohms } from '../../laws/quantities.ts';
+import { CONTACT_ALLOWANCE } from '../../site/expected.ts';
+import type { Site } from '../../site/site.ts';
+import { linesOf } from '../../site/site.ts';
+import { isInside, judgeAll, type When } from '../judging.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, PRACTICE } from '../sources.ts';
+import type { Expectation, Limit, Papers, TestAction } from '../testAction.ts';
+import { earthLoop, everyLine, near, neutralLoop, originLoop, toTerminal } from './originLoop.ts';
+
+const NEUTRAL = 'incoming.N';
+const EARTH = 'met';
+
+/** Nothing taken off: earth and bonding carry their part of a fault. */
+const connected: When = ({ removed, disturbed }) =>
+  !removed.includes('earthing-conductor') && !removed.includes('electrode') && !disturbed;
+
+/** Least loop at which no more flows than the device can break: three lines bolted together draw twice a single one. */
+function leastLoop(papers: Papers, to: 'neutral' | 'earth'): { limit: Ohms; sum: string } {
+  const { voltage, threePhase } = rulesFor(papers).prospective;
+  const { breakingCapacity } = papers.site.circuit.breaker;
+  const multiple = papers.site.phases === 3 && to === 'neutral' ? threePhase : 1;
+  const limit = (multiple * voltage) / breakingCapacity;
+  const times = multiple === 1 ? '' : `${multiple} × `;
+  return {
+    limit,
+    sum: `${times}${voltage} V ÷ ${breakingCapacity / 1000} kA = ${limit.toFixed(3)} Ω at least: the device breaks ${breakingCapacity / 1000} kA`,
+  };
+}
+
+const capacityLimit = (papers: Papers, to: 'neutral' | 'earth', terminal: string): Limit => ({
+  id: `capacity-${to}`,
+  text: `least loop from line to ${to} for the device’s breaking capacity`,
+  quantity: 'loop',
+  unit: 'Ω',
+  ...leastLoop(papers, to),
+  kind: 'least',
+  source: rulesFor(papers).prospective.source,
+  points: ['supply-wiring'],
+  applies: (r) =>
+    r.quantity === 'loop' && r.between?.[0].startsWith('incoming.') === true && r.between[1] === terminal,
+});
+
+/** A quarter of the way from the loop to neutral to what the electrodes alone would make of it, Ω. A design choice. */
+function asGoodAsJoined(site: Site): Ohms {
+  const { metEarthResistance } = site;
+  const own = site.electrodeResistance ?? 0;
+  const toGround =
+    metEarthResistance === null ? own : (own * metEarthResistance) / (own + metEarthResistance);
+  const neutral = neutralLoop(site);
+  return neutral + 0.25 * Math.max(0, earthLoop(site) - own + toGround - neutral);
+}
+
+/** On TT the two loops are worlds apart, elsewhere they are much alike. */
+function earthLines(papers: Papers): readonly Expectation[] {
+  const { site } = papers;
+  if (site.earthing === 'TT')
+    return [
+      {
+        id: 'joined',
+        should: false,
+        text: 'reads from line to earth anything like what it reads to neutral',
+        why: 'Two electrodes lie between: so low a loop means that neutral and earth are joined somewhere.',
+        source: PRACTICE,
+        of: 'circuit',
+        points: ['supply-wiring', 'protective-conductor'],
+        judge: (o) =>
+          everyLine(
+            o,
+            papers,
+            EARTH,
+            connected,
+            ({ qualifier, value }) => qualifier !== null || (value ?? 0) > asGoodAsJoined(site),
+          ),
+      },
+    ];
+  return [
+    {
+      id: 'earth-way',
+      should: true,
+      text: `reads from line to earth no more than the ${earthLoop(site)} Ω of its papers and 0.05 Ω`,
+      why: 'With everything connected there may be paths in parallel: less, never more.',
+      source: rulesFor(papers).regulation('643.7.3.201'),
+      of: 'circuit',
+      points: ['protective-conductor', 'supply-wiring'],
+      judge: (o) =>
+        everyLine(o, papers, EARTH, connected, (r) => near(r, { least: 0, greatest: earthLoop(site) })),
+    },
+    ...(site.earthing === 'TN-C-S'
+      ? [
+          {
+            id: 'alike',
+            should: true,
+            text: 'reads alike from line to neutral and from line to earth',
+            why: 'One PEN conductor is both on the supply’s side.',
+            source: CIRCUIT,
+            of: 'circuit',
+            points: ['protective-conductor', 'supply-wiring'],
+            judge: (o) => alike(papers, o),
+          } satisfies Expectation,
+        ]
+      : []),
+  ];
+}
+
+const alike = (papers: Papers, o: Parameters<Expectation['judge']>[0]) => {
+  const figures = (terminal: string) =>
+    linesOf(papers.site).flatMap(
+      (line) =>
+        toTerminal(o, papers, terminal, connected).find((r) => r.between?.[0] === `incoming.${line}`) ?? [],
+    );
+  const [neutral, earth] = [figures(NEUTRAL), figures(EARTH)];
+  return judgeAll(neutral.length < linesOf(papers.site).length ? [] : earth, (r) => {
+    const other = neutral.find((n) => n.between?.[0] === r.between?.[0]);
+    return (
+      other?.value != null &&
+      isInside(r, {
+        least: other.value - (other.uncertainty ?? 0) - CONTACT_ALLOWANCE,
+        greatest: other.value + (other.uncertainty ?? 0) + CONTACT_ALLOWANCE,
+      })
+    );
+  });
+};
+
+export const pfc: TestAction = {
+  id: 'pfc',
+  title: 'Prospective fault current at the origin',
+  stage: 'with power',
+  from: 'isolated',
+  leaves: 'isolated',
+  cover: 'closed',
+  purpose: 'Show that the device can break the greatest current that the supply can drive there.',
+  applies: () => true,
+  steps: ({ site }) => [NEUTRAL, EARTH].flatMap((to) => linesOf(site).map((line) => originLoop(line, to))),
+  expectations: (papers) => [
+    {
+      id: 'neutral-way',
+      should: true,
+      text: `reads from line to neutral within 0.05 Ω of the ${neutralLoop(papers.site)} Ω in its papers`,
+      why: 'The greatest current at the origin follows from it, and volt drop rests on it.',
+      source: rulesFor(papers).regulation('643.7.3.201'),
+      of: 'circuit',
+      points: ['supply-wiring'],
+      judge: (o) =>
+        everyLine(o, papers, NEUTRAL, connected, (r) =>
+          near(r, { least: 0.9 * neutralLoop(papers.site), greatest: neutralLoop(papers.site) }),
+        ),
+    },
+    {
+      id: 'no-return',
+      should: false,
+      text: 'leaves the test current without a return, to neutral or to earth',
+      why: 'A conductor of the supply would be open.',
+      source: CIRCUIT,
+      of: 'circuit',
+      points: ['supply-wiring', 'protective-conductor'],
+      judge: (o) => {
+        const found = [NEUTRAL, EARTH].map((to) =>
+          everyLine(o, papers, to, connected, ({ qualifier }) => qualifier !== 'unable'),
+        );
+        return found.includes('broken') ? 'broken' : found.includes('not shown') ? 'not shown' : 'met';
+      },
+    },
+    ...earthLines(papers),
+  ],
+  untold: (papers) => [
+    {
+      id: 'at-outlet',
+      text: 'has devices at its outlet that break what flows there',
+      why: 'The reading at the outlet is smaller, and a device has to stand what flows where it is fitted.',
+      source: rulesFor(papers).regulation('434.5.1'),
+    },
+  ],
+  figures: (papers) => [
+    {
+      id: 'current',
+      text: 'could drive at its origin, from line to neutral',
+      unit: 'A',
+      value: rulesFor(papers).prospective.voltage / neutralLoop(papers.site),
+      tolerance: (0.15 * rulesFor(papers).prospective.voltage) / neutralLoop(papers.site),
+      why: `${rulesFor(papers).prospective.voltage} V ÷ ${neutralLoop(papers.site)} Ω; three lines at once: twice that.`,
+      source: rulesFor(papers).prospective.source,
+    },
+  ],
+  limits: (papers) => [
+    capacityLimit(papers, 'neutral', NEUTRAL),
+    ...(papers.site.earthing === 'TT' ? [] : [capacityLimit(papers, 'earth', EARTH)]),
+  ],
+  stops: { 'no-return': 'a conductor of the supply is open: do not energise, tell the distributor' },
+};

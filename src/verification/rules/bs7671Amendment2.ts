@@ -1,0 +1,52 @@
+/**
+ * BS 7671:2018 with Amendment 2 of 2022, as far as the limits here rest on it. Values come from the laws, which say
+ * how each is reckoned; this file says which of them these rules ask for, and where.
+ */
+import { ELECTRODE_TOUCH_VOLTAGE, greatestElectrode, STABLE_ELECTRODE } from '../../laws/electrode.ts';
+import { EQUIPMENT_MINIMUM, EQUIPMENT_TEST_VOLTAGE, minimumInsulation } from '../../laws/insulationLimits.ts';
+import { threePhaseProspective } from '../../laws/loop.ts';
+import { measuredLoopLimit, NOMINAL_TO_EARTH } from '../../laws/overcurrent.ts';
+import { LINE_TO_LINE, SUPPLY_VOLTAGE } from '../../laws/supplyLimits.ts';
+import { PRACTICE, published, wiringRules } from '../sources.ts';
+import type { RuleSet } from './ruleSet.ts';
+
+export const BS_7671_AMENDMENT_2: RuleSet = {
+  name: 'BS 7671:2018+A2:2022',
+  regulation: wiringRules,
+  insulation: {
+    circuit: { ...minimumInsulation(NOMINAL_TO_EARTH), source: wiringRules('643.3, Table 64') },
+    equipment: {
+      testVoltage: EQUIPMENT_TEST_VOLTAGE,
+      minimum: EQUIPMENT_MINIMUM,
+      source: wiringRules('643.3.3'),
+    },
+  },
+  loop: {
+    measured: measuredLoopLimit,
+    source: wiringRules('411.4.4, Table 41.3; the 0.8 from Guidance Note 3'),
+  },
+  // What distributors usually declare as the most. Common practice, no source.
+  external: { 'TN-S': 0.8, 'TN-C-S': 0.35, TT: null, source: PRACTICE },
+  prospective: {
+    voltage: NOMINAL_TO_EARTH,
+    threePhase: threePhaseProspective(1),
+    source: wiringRules('434.5.1, 643.7.3.201; the doubling from Guidance Note 3'),
+  },
+  electrode: {
+    touchVoltage: ELECTRODE_TOUCH_VOLTAGE,
+    greatest: greatestElectrode,
+    source: wiringRules('411.5.3, Table 41.5'),
+    stable: STABLE_ELECTRODE,
+    stableSource: wiringRules('Table 41.5, note'),
+  },
+  supply: {
+    lineToNeutral: SUPPLY_VOLTAGE,
+    lineToLine: LINE_TO_LINE,
+    source: published('ESQCR 2002, regulation 27'),
+  },
+  additional: {
+    rated: 0.03,
+    types: ['A', 'F', 'B'],
+    source: wiringRules('722.531.3.101'),
+  },
+};
