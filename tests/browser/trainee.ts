@@ -107,10 +107,12 @@ const PLACES: Readonly<Record<string, string>> = {
   origin: 'origin',
   supply: 'unit’s supply terminals',
   outlet: 'outlet',
+  incoming: 'live side of the origin',
 };
 const SINGLE: Readonly<Record<string, string>> = {
   met: 'main earthing terminal',
   earth: 'remote rod',
+  earthing: 'distributor’s earth',
   case: 'exposed metal of the unit',
 };
 const terminalWords = (terminal: string): string => {
@@ -118,9 +120,18 @@ const terminalWords = (terminal: string): string => {
   return conductor === undefined ? (SINGLE[place] ?? '') : `${conductor} at the ${PLACES[place]}`;
 };
 
-const OPENINGS = { 'C-to-B': 'from C to B', 'pilot-short': 'from CP shorted to PE' } as const;
+const OPENINGS = {
+  'C-to-B': 'from C to B',
+  'C-to-A': 'from C to A',
+  unplug: 'from unplugging',
+  'pilot-short': 'from CP shorted to PE',
+  'pilot-open': 'from CP open',
+  'earth-open': 'from PE open at the stand-in',
+} as const;
 const WAVES: Readonly<Record<string, string>> = {
   sinusoidal: 'a.c.',
+  'half-wave-positive': 'half-wave, positive',
+  'half-wave-negative': 'half-wave, negative',
   'smooth-dc-positive': 'smooth d.c., positive',
   'smooth-dc-negative': 'smooth d.c., negative',
 };
@@ -174,6 +185,13 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
       await list('instrument', 'opening time');
       await list('clock starts', OPENINGS[m.of as keyof typeof OPENINGS]);
       break;
+    case 'electrode':
+      await list('instrument', 'earth electrode, three stakes');
+      break;
+    case 'phase-sequence':
+      await list('instrument', 'order of the lines');
+      await list('at', PLACES[m.at] ?? '');
+      break;
   }
   await button(page, 'Check leads').click();
   await checked?.();
@@ -182,6 +200,33 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
 
 const putLead = (page: Page, label: string, terminal: string): Promise<unknown> =>
   page.getByLabel(label, { exact: true }).selectOption({ label: terminalWords(terminal) });
+
+const REMOVABLES = {
+  unit: 'unit’s conductors',
+  arrester: 'surge arrester',
+  'earthing-conductor': 'earthing conductor',
+  electrode: 'earth electrode',
+} as const;
+const BUTTONS = {
+  authorise: 'authorise',
+  'override-delay': 'override the delay',
+  stop: 'stop',
+  emergency: 'emergency stop',
+  'residual-test': 'test button of the residual device',
+} as const;
+
+const lineOf = (between: readonly Probe[]): string =>
+  between
+    .flatMap(terminalsIn)
+    .find((t) => t !== 'origin.PE')
+    ?.split('.')[1] ?? '';
+
+function disturbance({ pen, voltage, missing, loadLimit }: Extract<Operation, { op: 'supply' }>): string {
+  if (pen !== undefined) return pen === 'open' ? 'PEN open' : 'PEN sound';
+  if (voltage !== undefined) return `supply at ${voltage} V${[200, 260].includes(voltage) ? '' : ' again'}`;
+  if (missing !== undefined) return missing === null ? 'every conductor back' : `${missing} lost`;
+  return loadLimit === null ? 'no load limit' : `load limit ${loadLimit} A`;
+}
 
 /** What is done, in the words of the list of acts. */
 function actWords(operation: Operation): string {
@@ -203,11 +248,25 @@ function actWords(operation: Operation): string {
     case 'prove-dead':
       return `prove dead at the ${PLACES[operation.at]}`;
     case 'disconnect':
-      return `take the ${operation.what === 'unit' ? 'unit’s conductors' : 'surge arrester'} off`;
+      return `take the ${REMOVABLES[operation.what]} off`;
     case 'reconnect':
-      return `connect the ${operation.what === 'unit' ? 'unit’s conductors' : 'surge arrester'}`;
+      return `connect the ${REMOVABLES[operation.what]}`;
     case 'press':
-      return operation.button === 'authorise' ? 'press: authorise' : 'press: override the delay';
+      return `press: ${BUTTONS[operation.button]}`;
+    case 'link':
+      return `link ${lineOf(operation.between)} to PE at the origin`;
+    case 'unlink':
+      return `take the ${lineOf(operation.between)} link out`;
+    case 'supply':
+      return `disturbance: ${disturbance(operation)}`;
+    case 'flex-cable':
+      return operation.on ? 'bend the cable' : 'let the cable rest';
+    case 'inspect':
+      return 'look it over';
+    case 'guard':
+      return 'guard the area';
+    case 'pull-plug':
+      return 'pull at the plug';
     case 'reset':
       return {
         unit: 'reset the unit, as its sheet says',
@@ -234,12 +293,13 @@ const SHORTED: Readonly<Record<string, string>> = {
 
 /** The stand-in's settings one by one, in the order in which they do not disturb each other. */
 function vehicleWords(operation: Extract<Operation, { op: 'vehicle' }>): readonly string[] {
-  const { state, pilot, diode, earth, plugged } = operation;
+  const { state, pilot, diode, earth, plugged, coding } = operation;
   return [
     ...(state === 'A' ? [`stand-in: state ${STATES.A}`] : []),
     ...(pilot === undefined ? [] : [`stand-in: pilot (CP) ${SHORTED[pilot]}`]),
     ...(diode === undefined ? [] : [`stand-in: diode ${SHORTED[diode]}`]),
     ...(earth === undefined ? [] : [`stand-in: PE ${SHORTED[earth]}`]),
+    ...(coding === undefined ? [] : [`coding in the plug: ${coding === null ? 'none' : `${coding} A`}`]),
     ...(plugged === undefined ? [] : [`stand-in: ${plugged ? 'plug in' : 'unplug'}`]),
     ...(state === undefined || state === 'A' ? [] : [`stand-in: state ${STATES[state]}`]),
   ];

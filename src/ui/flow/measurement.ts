@@ -6,9 +6,9 @@
 import { safeParse } from 'valibot';
 import { OPENINGS } from '../../bench/instruments/openingTimer.ts';
 import { WAVEFORMS } from '../../bench/instruments/residualTester.ts';
-import type { Measurement } from '../../bench/operation.ts';
+import type { Measurement, MeasurementOf } from '../../bench/operation.ts';
 import { operation, operationSchema } from '../../bench/operation.ts';
-import type { Place, Terminal } from '../../bench/terminals.ts';
+import type { Terminal } from '../../bench/terminals.ts';
 import { terminalsIn } from '../../bench/terminals.ts';
 import { typedNumber } from '../words/figures.ts';
 import type { Happened } from './bench.ts';
@@ -44,7 +44,8 @@ export interface MeasurementDraft {
   readonly mode: 'ramp' | 'fixed';
   readonly milliamps: string;
   readonly of: string;
-  readonly at: Place;
+  /** Where the order of the lines is looked at. */
+  readonly at: MeasurementOf<'phase-sequence'>['at'];
 }
 
 const NOTHING: MeasurementDraft = {

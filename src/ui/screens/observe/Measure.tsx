@@ -181,9 +181,12 @@ function Settings({ draft, site, set }: PartProps) {
       return (
         <Choice
           label="at"
-          options={PLACES.map((place): [string, string] => [place, PLACE_WORDS[place] ?? place])}
+          options={['incoming', ...PLACES].map((place): [string, string] => [
+            place,
+            PLACE_WORDS[place] ?? place,
+          ])}
           value={draft.at}
-          onChange={(at) => set({ at: at as Place })}
+          onChange={(at) => set({ at: at as MeasurementDraft['at'] })}
         />
       );
     default:
