@@ -178,8 +178,12 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
       await list('line', `${m.line} to PE at the outlet`);
       await list('waveform', WAVES[m.waveform] ?? '');
       await page.getByRole('radio', { name: m.mode === 'ramp' ? 'rising' : 'fixed' }).check();
-      if (m.mode === 'fixed')
-        await page.getByLabel(/^fixed at/).fill(m.amps === undefined ? '' : String(1000 * m.amps));
+      if (m.mode === 'fixed') {
+        await page
+          .getByLabel(/^fixed at/)
+          .fill(m.amps === undefined ? '' : String(Number((1000 * m.amps).toPrecision(6))));
+        await page.getByLabel(/^held at most/).fill(m.seconds === undefined ? '' : String(m.seconds));
+      }
       break;
     case 'opening-time':
       await list('instrument', 'opening time');

@@ -43,6 +43,7 @@ export interface MeasurementDraft {
   readonly waveform: string;
   readonly mode: 'ramp' | 'fixed';
   readonly milliamps: string;
+  readonly seconds: string;
   readonly of: string;
   /** Where the order of the lines is looked at. */
   readonly at: MeasurementOf<'phase-sequence'>['at'];
@@ -58,6 +59,7 @@ const NOTHING: MeasurementDraft = {
   waveform: 'sinusoidal',
   mode: 'ramp',
   milliamps: '',
+  seconds: '',
   of: 'C-to-B',
   at: 'outlet',
 };
@@ -90,6 +92,7 @@ function after(draft: MeasurementDraft, m: Measurement): MeasurementDraft {
               waveform: m.waveform,
               mode: m.mode,
               milliamps: m.amps === undefined ? '' : String(Number((1000 * m.amps).toPrecision(6))),
+              seconds: m.seconds === undefined ? '' : String(m.seconds),
             }
           : m.quantity === 'opening-time'
             ? { of: m.of }
@@ -126,6 +129,11 @@ function missingIn(draft: MeasurementDraft): string | null {
     if (milliamps === null || milliamps < 1 || milliamps > 1000)
       return 'A fixed current is 1 to 1000 mA; left empty it is the rating.';
   }
+  if (draft.instrument === 'residual' && draft.mode === 'fixed' && draft.seconds.trim() !== '') {
+    const seconds = typedNumber(draft.seconds);
+    if (seconds === null || seconds < 0.01 || seconds > 60)
+      return 'A fixed current is held for up to 60 s; left empty it is the usual time.';
+  }
   return null;
 }
 
@@ -145,7 +153,16 @@ function settingsOf(draft: MeasurementDraft): Record<string, unknown> {
     case 'residual': {
       const milliamps = typedNumber(draft.milliamps);
       const amps = draft.mode === 'fixed' && milliamps !== null ? { amps: milliamps / 1000 } : {};
-      return { quantity: 'residual', line: draft.line, waveform: draft.waveform, mode: draft.mode, ...amps };
+      const held = typedNumber(draft.seconds);
+      const seconds = draft.mode === 'fixed' && held !== null ? { seconds: held } : {};
+      return {
+        quantity: 'residual',
+        line: draft.line,
+        waveform: draft.waveform,
+        mode: draft.mode,
+        ...amps,
+        ...seconds,
+      };
     }
     case 'opening-time':
       return { quantity: 'opening-time', of: draft.of };

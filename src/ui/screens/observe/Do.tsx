@@ -52,7 +52,9 @@ const ACTS: readonly Act[] = [
   ['rest', 'let the cable rest', { op: 'flex-cable', on: false }],
   ['look', 'look it over', { op: 'inspect' }],
   ['guard', 'guard the area', { op: 'guard' }],
-  ['limit', 'disturbance: load limit 10 A', { op: 'supply', loadLimit: 10 }],
+  ...[4, 6, 10].map(
+    (amps): Act => [`limit ${amps}`, `disturbance: load limit ${amps} A`, { op: 'supply', loadLimit: amps }],
+  ),
   ['no limit', 'disturbance: no load limit', { op: 'supply', loadLimit: null }],
 ];
 
@@ -112,6 +114,15 @@ export function Do({ site, sheet, onDo }: Props) {
     ...ACTS,
     ...originActs(site),
     ...disturbances(site),
+    ...(sheet.loadLimit === null
+      ? []
+      : ([
+          [
+            'own limit',
+            `disturbance: load limit ${sheet.loadLimit} A as on the sheet`,
+            { op: 'supply', loadLimit: sheet.loadLimit },
+          ],
+        ] as const)),
     ...(sheet.surgeArrester ? ARRESTER : []),
     ...(sheet.outlet === 'socket' ? CODING : []),
   ];

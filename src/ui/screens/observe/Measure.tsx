@@ -159,12 +159,20 @@ function Settings({ draft, site, set }: PartProps) {
             onChange={(mode) => set({ mode })}
           />
           {draft.mode === 'fixed' ? (
-            <TextField
-              label="fixed at, mA (empty: the rating)"
-              numeric
-              value={draft.milliamps}
-              onChange={(milliamps) => set({ milliamps })}
-            />
+            <div className="stack">
+              <TextField
+                label="fixed at, mA (empty: the rating)"
+                numeric
+                value={draft.milliamps}
+                onChange={(milliamps) => set({ milliamps })}
+              />
+              <TextField
+                label="held at most, s (empty: the usual time)"
+                numeric
+                value={draft.seconds}
+                onChange={(seconds) => set({ seconds })}
+              />
+            </div>
           ) : null}
         </div>
       );
