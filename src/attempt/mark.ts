@@ -54,8 +54,8 @@ export function markWhole(scenario: Scenario, attempt: Attempt): Marking {
   const expected = verify(scenario);
   const whole = scenario.allowed === 'all' ? expected : verify(scenario, { everything: true });
   const shares: Record<PartName, number> = {
-    prediction: mean(expected.actions.map(({ action }) => predictionShare(run, action))),
-    observation: mean(expected.actions.flatMap((done) => observationShare(run, done))),
+    prediction: mean(counted(run, expected).map(({ action }) => predictionShare(run, action))),
+    observation: mean(counted(run, expected).flatMap((done) => observationShare(run, done))),
     judgement: judgementShare(run, expected),
     record: recordShare(run, expected),
     diagnosis: diagnosisShare(run),
@@ -76,6 +76,12 @@ export function markWhole(scenario: Scenario, attempt: Attempt): Marking {
   const differs = differences(run, total);
   return { run, expected, whole, marks: { total, parts, gates, passed, differs } };
 }
+
+/** The tests that count: an optional one only where it was done. */
+const counted = (run: Run, { actions }: Verification): readonly VerifiedAction[] =>
+  actions.filter(
+    ({ action }) => action.optional !== true || run.samples.some(({ test }) => test === action.id),
+  );
 
 const oneDigit = (x: number): number => Math.round(10 * x) / 10;
 const mean = (xs: readonly number[]): number =>
@@ -128,7 +134,7 @@ const hasReadings = ({ run }: VerifiedAction): boolean =>
 function judgementShare(run: Run, expected: Verification): number {
   const accept: number[] = [];
   const reject: number[] = [];
-  for (const done of expected.actions) {
+  for (const done of counted(run, expected)) {
     const last = entriesAbout(run.attempt, 'judgement', done.action.id).at(-1);
     if (last === undefined) {
       for (const { finding } of done.expectations) (finding === 'broken' ? reject : accept).push(0);
@@ -155,7 +161,7 @@ function recordShare(run: Run, expected: Verification): number {
     const entry = typed.get(i);
     return entry === undefined || taken.test === null ? [] : [recordedFully(entry, taken) ? 1 : 0];
   });
-  const leftOut = expected.actions
+  const leftOut = counted(run, expected)
     .filter(({ action }) => !run.samples.some(({ test }) => test === action.id))
     .map(({ action }) =>
       entriesAbout(run.attempt, 'record', action.id).some(({ leftOut: why }) => why.trim() !== '') ? 1 : 0,

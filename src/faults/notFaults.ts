@@ -25,7 +25,7 @@ export const notFaults: readonly NotFault[] = [
   },
   {
     ...frame,
-    id: 'default-hours',
+    id: 'keeps-default-hours',
     title: 'Default charging hours',
     family: 'supply-wiring',
     parameters: [],

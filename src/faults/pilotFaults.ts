@@ -100,7 +100,7 @@ export const pilotFaults: readonly Fault[] = [
   },
   {
     ...frame,
-    id: 'pilot-open',
+    id: 'pilot-conductor-open',
     title: 'Pilot conductor open',
     parameters: [],
     where: 'between the unit and the outlet’s pilot contact',

@@ -60,7 +60,10 @@ export function verify(
     if (why !== null && stopped === null) stopped = { action: action.id, why };
   }
   return {
-    conclusion: conclude(actions, stopped !== null || wanted.length < applicable.length),
+    conclusion: conclude(
+      actions,
+      stopped !== null || applicable.some((action) => action.optional !== true && !wanted.includes(action)),
+    ),
     stopped,
     actions,
     world,

@@ -4,6 +4,7 @@ import { headOf } from '../../src/attempt/attempt.ts';
 import { makeAttemptText, parseAttempt } from '../../src/attempt/file.ts';
 import { mark } from '../../src/attempt/mark.ts';
 import { operation } from '../../src/bench/operation.ts';
+import { verify } from '../../src/scenario/verify.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBy } from '../helpers/trainee.ts';
 
@@ -147,7 +148,8 @@ describe('reading and recording', () => {
   test('tests left out count as nothing, and a reason for them counts in the record', () => {
     const short = attemptBy(scenario, file, { tests: (all) => all.slice(0, 10) });
     const { parts } = mark(scenario, short);
-    expect(parts.prediction).toBeCloseTo(13.3, 1);
+    const due = verify(scenario).actions.filter(({ action }) => action.optional !== true).length;
+    expect(parts.prediction).toBeCloseTo((20 * 10) / due, 1);
     expect(parts.record).toBeLessThan(10);
   });
 
@@ -194,4 +196,17 @@ describe('a file that was edited', () => {
     expect(headOf(whole)).toBe(whole.entries.at(-1)?.hash.slice(0, 8));
     expect(headOf(whole)).toMatch(/^[0-9a-f]{8}$/);
   });
+});
+
+test('an optional test left out costs nothing, and counts where it is done', () => {
+  const { scenario, file } = scenarioNamed('harbour-mews');
+  const without = attemptBy(scenario, file, {
+    tests: (expected) => expected.filter(({ optional }) => optional !== true),
+  });
+  expect(without.entries.length).toBeLessThan(attemptBy(scenario, file).entries.length);
+  expect(mark(scenario, without)).toMatchObject({ total: 100, parts: FULL, passed: true });
+  const askew = attemptBy(scenario, file, {
+    type: (typed) => (typed.test === 'residual-five' ? { ...typed, value: 999 } : typed),
+  });
+  expect(mark(scenario, askew).parts.observation).toBeLessThan(15);
 });

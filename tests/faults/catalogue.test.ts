@@ -1,105 +1,169 @@
-/** The catalogue: what an entry is, what it may change, and what it may not. */
+/**
+ * The catalogue: every fault breaks what points to its family and is found by the action that should find it, whatever
+ * its size; a not-fault breaks none, and the papers tell it. Neither changes what the other may change.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import {
-  CATALOGUE,
-  entryNamed,
-  type FaultChoice,
-  faultsAmong,
-  toldOnSheet,
-  withDefaults,
-  withFaults,
-} from '../../src/faults/catalogue.ts';
-import { FAMILIES } from '../../src/faults/families.ts';
-import type { CatalogueEntry } from '../../src/faults/fault.ts';
-import { soundParts, withPart } from '../../src/faults/parts.ts';
-import { designOf, SHEET, SITE } from '../bench/build.ts';
+import { CATALOGUE } from '../../src/faults/catalogue.ts';
+import { FAMILIES, type Family } from '../../src/faults/families.ts';
+import type { CatalogueEntry, Values } from '../../src/faults/fault.ts';
+import { benchOf, papersOf } from '../../src/scenario/scenario.ts';
+import { verify } from '../../src/scenario/verify.ts';
+import { actionNamed } from '../../src/verification/actions.ts';
+import type { InstallationName } from './installations.ts';
+import { INSTALLATION_NAMES, scenarioOn, settingOn, settingsOf } from './installations.ts';
+import { TELLS } from './tells.ts';
 
-const sound = soundParts(SITE, designOf());
-const asDefault = (entry: CatalogueEntry): FaultChoice => ({
-  fault: entry.id,
-  values: withDefaults(entry, {}),
-});
+const FAULTS = CATALOGUE.filter(({ kind }) => kind === 'fault');
+const NOT_FAULTS = CATALOGUE.filter(({ kind }) => kind === 'not-fault');
 
-test('ids are unique, tidy and found by name', () => {
-  const ids = CATALOGUE.map(({ id }) => id);
-  expect(new Set(ids).size).toBe(ids.length);
-  for (const id of ids) {
-    expect(id).toMatch(/^[a-z]+(-[a-z]+)*$/);
-    expect(entryNamed(id)?.id).toBe(id);
-  }
-  expect(entryNamed('no-such-fault')).toBeUndefined();
-});
+const isPossible = (entry: CatalogueEntry, on: InstallationName, values: Values): boolean =>
+  (entry.impossible?.(settingOn(on), values) ?? null) === null;
 
-test('the first seven faults and a not-fault', () => {
-  const count = (kind: CatalogueEntry['kind']) => CATALOGUE.filter((entry) => entry.kind === kind).length;
-  expect(count('fault')).toBeGreaterThanOrEqual(7);
-  expect(count('not-fault')).toBeGreaterThanOrEqual(1);
-});
+/** Which actions broke an expectation or failed a limit that points to this family, and which broke anything. */
+function findings(scenario: ReturnType<typeof scenarioOn>, family: Family) {
+  const verification = verify(scenario, { everything: true });
+  const found = verification.actions.flatMap(({ action, expectations, limits }) => [
+    ...expectations
+      .filter(({ finding }) => finding === 'broken')
+      .map(({ expectation }) => ({ action: action.id, points: expectation.points })),
+    ...limits.filter(({ pass }) => !pass).map(({ limit }) => ({ action: action.id, points: limit.points })),
+  ]);
+  return {
+    verification,
+    all: found.map(({ action }) => action),
+    ofFamily: found.filter(({ points }) => points.includes(family)).map(({ action }) => action),
+  };
+}
 
-describe.each(CATALOGUE.map((entry) => [entry.id, entry] as const))('%s', (_, entry) => {
-  test('says what, where, why and for whom, and on what grounds', () => {
-    for (const text of [entry.title, entry.where, entry.cause, entry.hazard, entry.source])
-      expect(text.length).toBeGreaterThan(3);
-    expect(Object.keys(FAMILIES)).toContain(entry.family);
-    if (entry.kind === 'fault') expect(entry.tell.length).toBeGreaterThan(0);
+describe('what an entry is', () => {
+  test('enough of them, over every family, each id once', () => {
+    expect(FAULTS.length).toBeGreaterThanOrEqual(25);
+    expect(NOT_FAULTS.length).toBeGreaterThanOrEqual(8);
+    for (const family of Object.keys(FAMILIES))
+      expect(FAULTS.filter((fault) => fault.family === family).length, family).toBeGreaterThan(1);
+    expect(new Set(CATALOGUE.map(({ id }) => id)).size).toBe(CATALOGUE.length);
+    expect(new Set(CATALOGUE.map(({ title }) => title)).size).toBe(CATALOGUE.length);
   });
 
-  test('has its defaults inside its ranges', () => {
-    const outside = entry.parameters.filter(
-      ({ min, max, default: usual }) => !(min < max && min <= usual && usual <= max),
+  test.each(CATALOGUE)('$id has sensible parameters and can be somewhere', (entry) => {
+    for (const { min, max, default: usual } of entry.parameters) {
+      expect(min).toBeLessThan(max);
+      expect(usual).toBeGreaterThanOrEqual(min);
+      expect(usual).toBeLessThanOrEqual(max);
+    }
+    const values = settingsOf(entry).map(([, each]) => each);
+    for (const each of values)
+      expect(INSTALLATION_NAMES.some((name) => isPossible(entry, name, each))).toBe(true);
+  });
+
+  test('no other code knows an id', () => {
+    const files = readdirSync('src', { recursive: true, withFileTypes: true }).filter(
+      (entry) => entry.isFile() && /\.tsx?$/.test(entry.name) && !entry.parentPath.endsWith('faults'),
     );
-    expect(outside).toEqual([]);
-  });
-
-  test('changes something, and nothing of the site, the papers or what it was given', () => {
-    const before = JSON.stringify(sound);
-    const changed = withFaults(sound, [asDefault(entry)]);
-    const sheet = toldOnSheet(SHEET, [asDefault(entry)]);
-    expect(JSON.stringify(sound)).toBe(before);
-    expect(changed.site).toBe(sound.site);
-    expect(changed.design.sheet).toBe(sound.design.sheet);
-    expect(changed.sources).toBe(sound.sources);
-    expect(changed.oneWays).toBe(sound.oneWays);
-    if (entry.kind === 'fault') {
-      expect(JSON.stringify([changed, changed.design.directPickup === Infinity])).not.toBe(
-        JSON.stringify([sound, false]),
-      );
-      expect(sheet).toEqual(SHEET);
-    } else {
-      expect(changed).toBe(sound);
-      expect(sheet).not.toEqual(SHEET);
+    expect(files.length).toBeGreaterThan(100);
+    for (const { parentPath, name } of files) {
+      const text = readFileSync(join(parentPath, name), 'utf8');
+      for (const { id } of CATALOGUE)
+        expect(text.includes(`'${id}'`), `${parentPath}/${name} names ${id}`).toBe(false);
     }
   });
 });
 
-test('two faults together both act', () => {
-  const both = withFaults(sound, [
-    { fault: 'pe-joint', values: { ohms: 2 } },
-    { fault: 'line-pe-insulation-low', values: { ohms: 50_000 } },
-  ]);
-  const ohms = (id: string) => both.parts.find((part) => part.id === id)?.resistance;
-  expect(ohms('circuit.PE')).toBeCloseTo(2.05544, 6);
-  expect(ohms('insulation.circuit.L1-PE')).toBe(50_000);
+describe('the installations of these tests are sound', () => {
+  test.each(INSTALLATION_NAMES)('%s', (name) => {
+    const { verification, all } = findings(scenarioOn(name), 'pilot');
+    expect(all).toEqual([]);
+    expect(verification.conclusion).toBe('sound');
+  });
 });
 
-test('a not-fault is no fault', () => {
-  const choices = CATALOGUE.map(asDefault);
-  expect(faultsAmong(choices).every(({ kind }) => kind === 'fault')).toBe(true);
-  expect(faultsAmong(choices)).toHaveLength(CATALOGUE.filter(({ kind }) => kind === 'fault').length);
+const shown = FAULTS.flatMap((entry) => {
+  const tell = TELLS[entry.id];
+  if (tell === undefined) throw new Error(`no tell is written for ${entry.id}`);
+  const [on, by] = tell;
+  return settingsOf(entry).map(([end, values], i) => ({
+    entry,
+    on,
+    end,
+    action: typeof by === 'string' ? by : (by[i] ?? ''),
+    scenario: scenarioOn(on, [{ fault: entry.id, values }]),
+    values,
+  }));
 });
 
-test('what cannot be: a second line on one phase, a detector that is not there', () => {
-  const impossible = (id: string, phases: 1 | 3, direct: 'monitoring' | null, values = {}) => {
-    const entry = entryNamed(id);
-    return entry?.kind === 'fault' ? (entry.impossible?.({ phases, direct }, values) ?? null) : undefined;
-  };
-  expect(impossible('line-pole-welded', 1, null, { line: 2 })).toContain('one line');
-  expect(impossible('line-pole-welded', 3, null, { line: 2 })).toBeNull();
-  expect(impossible('line-pole-welded', 3, null, { line: 1.5 })).toContain('1, 2 or 3');
-  expect(impossible('direct-detector-dead', 1, null)).toContain('no d.c. detector');
-  expect(impossible('direct-detector-dead', 1, 'monitoring')).toBeNull();
+describe('a fault', () => {
+  test.each(shown)('$entry.id, $end, on $on: found by $action', ({ entry, on, action, scenario, values }) => {
+    expect(isPossible(entry, on, values)).toBe(true);
+    expect(actionNamed(action), `${action} is no test action`).toBeDefined();
+    // The papers tell nothing of it, and the unit's own copy of its sheet neither.
+    const { site, sheet } = papersOf(scenario);
+    expect({ site, sheet }).toEqual({ site: scenario.site, sheet: scenario.unit });
+    const world = benchOf(scenario);
+    expect(world.installation.design.sheet).toEqual(sheet);
+    const { mains, high, low } = world.solution.planes;
+    for (const plane of [mains.re, mains.im, high, low]) expect(plane.every(Number.isFinite)).toBe(true);
+
+    const { verification, ofFamily } = findings(scenario, entry.family);
+    expect(ofFamily).toContain(action);
+    expect(verification.conclusion).toBe('not sound');
+  });
+
+  test('no tell is left over', () => {
+    expect(Object.keys(TELLS).sort()).toEqual(FAULTS.map(({ id }) => id).sort());
+  });
 });
 
-test('a slip in the catalogue, a part that is not there, is thrown', () => {
-  expect(() => withPart(sound, 'no.such.part', (part) => part)).toThrow('no part "no.such.part"');
+/** One of each kind of site, where the entry can be and has not been looked at. */
+const elsewhere = FAULTS.flatMap((entry) =>
+  (['home', 'yard', 'rod'] as const)
+    .filter((name) => name !== TELLS[entry.id]?.[0])
+    .flatMap((name) => {
+      const values = Object.fromEntries(entry.parameters.map((p) => [p.name, p.default]));
+      return isPossible(entry, name, values)
+        ? [{ entry, name, scenario: scenarioOn(name, [{ fault: entry.id, values }]) }]
+        : [];
+    }),
+);
+
+describe('a fault on another kind of site breaks something of its family too', () => {
+  test.each(elsewhere)('$entry.id on $name', ({ entry, scenario }) => {
+    const { verification, ofFamily } = findings(scenario, entry.family);
+    expect(ofFamily.length).toBeGreaterThan(0);
+    expect(verification.actions.flatMap(({ unsafe }) => unsafe)).toEqual([]);
+  });
+});
+
+/** The usual value on every installation, the ends where it can be first. */
+const told = NOT_FAULTS.flatMap((entry) =>
+  settingsOf(entry).flatMap(([end, values]) =>
+    INSTALLATION_NAMES.filter((name) => isPossible(entry, name, values))
+      .slice(0, end === 'min' || end === 'max' ? 1 : INSTALLATION_NAMES.length)
+      .map((name) => ({ entry, end, name, scenario: scenarioOn(name, [{ fault: entry.id, values }]) })),
+  ),
+);
+
+describe('a not-fault breaks nothing, and its parts are those of the papers', () => {
+  test.each(told)('$entry.id, $end, on $name', ({ entry, scenario }) => {
+    const { verification, all } = findings(scenario, entry.family);
+    expect(all).toEqual([]);
+    expect(verification.conclusion).toBe('sound');
+    const { site, sheet } = papersOf(scenario);
+    const { installation } = benchOf(scenario);
+    expect(installation.site).toEqual(site);
+    expect(installation.design.sheet).toEqual(sheet);
+  });
+
+  test.each(NOT_FAULTS)('$id stands in the papers', (entry) => {
+    const values = Object.fromEntries(entry.parameters.map((p) => [p.name, p.default]));
+    const differs = INSTALLATION_NAMES.filter((name) => isPossible(entry, name, values)).some((name) => {
+      const scenario = scenarioOn(name, [{ fault: entry.id, values }]);
+      // Ventilation has to be declared before it can be refused.
+      const declared = { ...scenario, unit: { ...scenario.unit, ventilation: true } };
+      const { site, sheet } = papersOf(declared);
+      return JSON.stringify([site, sheet]) !== JSON.stringify([declared.site, declared.unit]);
+    });
+    expect(differs).toBe(true);
+  });
 });

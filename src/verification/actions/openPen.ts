@@ -16,7 +16,7 @@ import {
   type When,
 } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
-import { cleared, unplug, untilSupplied } from '../offer.ts';
+import { cleared, mayWait, unplug, untilSupplied } from '../offer.ts';
 import { CIRCUIT, fromMemory, published, wiringRules } from '../sources.ts';
 import { outletVoltages, voltage, waitFor } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
@@ -154,6 +154,10 @@ const afterFiveSeconds =
     );
   };
 
+/** Whether the unit said that it was charging just before: what never closed cannot be heard to open. */
+const supplyingBefore = (o: Observed, first: Sample | undefined): boolean =>
+  first !== undefined && o.samples[o.samples.indexOf(first) - 1]?.seen.indicator === 'charging';
+
 /** Samples after a short disturbance, before anything was reset and with no longer one before. */
 const afterShort =
   (o: Observed): When =>
@@ -235,7 +239,12 @@ export const openPen: TestAction = {
       source: fromMemory('BS 7671:2018+A2:2022 722.411.4.1'),
       of: 'unit',
       points: ['supply-wiring', 'switching'],
-      judge: (o) => outletSupplied(papers, o, afterShort(o)),
+      judge: (o) =>
+        outletSupplied(
+          papers,
+          o,
+          (setUp, sample) => afterShort(o)(setUp, sample) && !mayWait(papers, o, sample),
+        ),
     },
     {
       id: 'opens',
@@ -261,7 +270,9 @@ export const openPen: TestAction = {
         judgeAll(
           hazards(papers, o).filter(
             ({ began, samples }) =>
-              began !== null && (samples.at(-1)?.seen.at ?? began) - began >= OPEN_PEN_TIME,
+              began !== null &&
+              supplyingBefore(o, samples[0]) &&
+              (samples.at(-1)?.seen.at ?? began) - began >= OPEN_PEN_TIME,
           ),
           ({ began, samples }) =>
             samples
