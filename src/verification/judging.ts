@@ -5,7 +5,7 @@
 import type { Quantity, Reading } from '../bench/reading.ts';
 import type { VehicleState } from '../bench/standIn.ts';
 import type { Line, Live } from '../laws/conductors.ts';
-import type { Range, Volts } from '../laws/quantities.ts';
+import type { Range, Seconds, Volts } from '../laws/quantities.ts';
 import { linesOf } from '../site/site.ts';
 import type { Observed, Sample, SetUp } from './observed.ts';
 import type { Finding, Papers } from './testAction.ts';
@@ -33,6 +33,12 @@ export const settledFor =
   (when: When, seconds: number): When =>
   (setUp, sample) =>
     setUp.settled >= seconds && when(setUp, sample);
+
+/** Two moments are differences of shown times: a microsecond of rounding is none. */
+const MICROSECOND: Seconds = 1e-6;
+
+export const hasPassed = (time: Seconds, from: Seconds, at: Seconds): boolean =>
+  at - from >= time - MICROSECOND;
 
 export const samplesWhen = ({ samples }: Observed, when: When): readonly Sample[] =>
   samples.filter((sample) => when(sample.setUp, sample));

@@ -414,6 +414,12 @@ describe('papers', () => {
   });
 });
 
+test('lines at the least that each may have are not too low between each other', () => {
+  const on: Installation = { ...YARD, site: { ...YARD.site, voltage: 216.3, otherLoads: [] } };
+  for (const seed of [1, 2, 3, 4, 5, 6, 7, 8])
+    expect(complaints(benchWith({ ...on, seed }), papersOf(on), only('supply-volts'))).toEqual([]);
+});
+
 describe('limits at the origin', () => {
   /** Line–neutral loop, phases, kA → whether the device breaks it (230 V ÷ Z, twice that on three phases). */
   const rows = [

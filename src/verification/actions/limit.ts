@@ -2,7 +2,7 @@
 import { dutyForCurrent, OFFER_RANGE } from '../../laws/pilotDuty.ts';
 import type { Amps } from '../../laws/quantities.ts';
 import { GREATEST_DUTY_CHANGE } from '../../laws/timing.ts';
-import { inState, judgeAll } from '../judging.ts';
+import { hasPassed, inState, judgeAll } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
 import { offerDue, unplug, untilOffered } from '../offer.ts';
 import { PRACTICE, pilotStandard } from '../sources.ts';
@@ -32,7 +32,7 @@ const limited = (o: Observed, isLimit: (amps: Amps) => boolean) => {
       inState('B')(setUp, sample) &&
       setUp.loadLimit !== null &&
       isLimit(setUp.loadLimit) &&
-      (sample.readings[0]?.at ?? 0) - since >= GREATEST_DUTY_CHANGE
+      hasPassed(GREATEST_DUTY_CHANGE, since, sample.readings[0]?.at ?? 0)
     );
   });
 };

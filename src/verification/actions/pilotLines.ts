@@ -6,6 +6,7 @@ import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import type { Duty } from '../../laws/quantities.ts';
 import { GREATEST_DUTY_CHANGE, GREATEST_ON_AFTER_READY } from '../../laws/timing.ts';
 import {
+  hasPassed,
   inState,
   isNumberInside,
   judgeAll,
@@ -36,7 +37,9 @@ const followed = (o: Observed, sample: Sample): boolean => {
   const changed = before.findLast(
     ({ operation }) => operation.op === 'supply' && operation.loadLimit !== undefined,
   );
-  return changed === undefined || (sample.readings[0]?.at ?? 0) - changed.seen.at >= GREATEST_DUTY_CHANGE;
+  return (
+    changed === undefined || hasPassed(GREATEST_DUTY_CHANGE, changed.seen.at, sample.readings[0]?.at ?? 0)
+  );
 };
 
 /** Pilot samples in a state at which the sheet no longer allows the unit to keep the vehicle waiting. */
