@@ -29,9 +29,9 @@ test('each is found by its own name, and none by another', () => {
   expect(actionNamed('nothing')).toBeUndefined();
 });
 
-test('what is done before power leaves it off; what is done with power leaves it on', () => {
-  for (const { id, stage, leaves } of ACTIONS)
-    if (stage !== 'before power') expect(leaves, id).toBe('energised');
+test('what begins with the supply on leaves it on, but for the isolation itself', () => {
+  for (const { id, from, leaves } of ACTIONS)
+    if (from === 'energised' && id !== 'isolate') expect(leaves, id).toBe('energised');
 });
 
 describe.each(ACTIONS.map((action) => [action.id, action] as const))('%s', (_, action) => {
