@@ -53,7 +53,12 @@ const sites = fc
     (c): Site => ({
       phases: c.phases,
       earthing: c.earthing,
-      voltage: sourceVoltage(c.atTheUnit, c.loopImpedance, c.load),
+      // 376 V between lines are 217.1 V to neutral: a little more than the least to neutral.
+      voltage: sourceVoltage(
+        c.phases === 3 ? Math.max(217.2, c.atTheUnit) : c.atTheUnit,
+        c.loopImpedance,
+        c.load,
+      ),
       // On TT it follows from the electrodes.
       loopImpedance: c.loopImpedance,
       neutralImpedance: c.loopImpedance * c.neutralShare,
