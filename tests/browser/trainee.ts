@@ -225,11 +225,13 @@ const lineOf = (between: readonly Probe[]): string =>
     .find((t) => t !== 'origin.PE')
     ?.split('.')[1] ?? '';
 
-function disturbance({ pen, voltage, missing, loadLimit }: Extract<Operation, { op: 'supply' }>): string {
-  if (pen !== undefined) return pen === 'open' ? 'PEN open' : 'PEN sound';
-  if (voltage !== undefined) return `supply at ${voltage} V${[200, 260].includes(voltage) ? '' : ' again'}`;
-  if (missing !== undefined) return missing === null ? 'every conductor back' : `${missing} lost`;
-  return loadLimit === null ? 'no load limit' : `load limit ${loadLimit} A`;
+function disturbance(operation: Extract<Operation, { op: 'supply' }>): string {
+  const { pen, voltage, missing, loadLimit } = operation;
+  if (pen === 'sound' && voltage !== undefined) return 'disturbance over: supply as it was';
+  if (pen !== undefined || voltage !== undefined) return 'disturbance: what the open-PEN measure watches for';
+  if (missing !== undefined)
+    return `disturbance: ${missing === null ? 'every conductor back' : `${missing} lost`}`;
+  return `disturbance: ${loadLimit === null ? 'no load limit' : `load limit ${loadLimit} A`}`;
 }
 
 /** What is done, in the words of the list of acts. */
@@ -262,7 +264,7 @@ function actWords(operation: Operation): string {
     case 'unlink':
       return `take the ${lineOf(operation.between)} link out`;
     case 'supply':
-      return `disturbance: ${disturbance(operation)}`;
+      return disturbance(operation);
     case 'flex-cable':
       return operation.on ? 'bend the cable' : 'let the cable rest';
     case 'inspect':

@@ -120,8 +120,8 @@ function missingIn(draft: MeasurementDraft): string | null {
   if (draft.instrument === '') return 'Choose an instrument.';
   if (hasLeads(draft.instrument)) {
     if (draft.first.includes('') || draft.second === '') return 'Put both leads on a terminal.';
-    if (draft.first.includes(draft.second) || new Set(draft.first).size < draft.first.length)
-      return 'A terminal can take only one lead.';
+    // Both leads on one terminal is how they are joined to be looked at.
+    if (new Set(draft.first).size < draft.first.length) return 'A terminal can take a lead only once.';
   }
   if (draft.instrument === 'insulation' && draft.volts === '') return 'Choose a test voltage.';
   if (draft.instrument === 'residual' && draft.mode === 'fixed' && draft.milliamps.trim() !== '') {

@@ -73,11 +73,13 @@ function moving({
   return Array.from({ length: 5 }, () => house).flat();
 }
 
-const disturb = (papers: Papers): OperationInput =>
+/** What the measure watches for, brought about by the maker's test function or the tutor. */
+export const disturb = (papers: Papers): OperationInput =>
   byWindow(papers)
     ? { op: 'supply', voltage: LOW }
     : { op: 'supply', pen: 'open', neighbours: [...moving(papers.site)] };
-const restore = ({ site }: Papers): OperationInput => ({
+/** The supply as it was. */
+export const restore = ({ site }: Papers): OperationInput => ({
   op: 'supply',
   pen: 'sound',
   voltage: site.voltage,

@@ -5,7 +5,8 @@ import { LINES } from '../../../laws/conductors.ts';
 import { CABLE_CODINGS } from '../../../laws/proximity.ts';
 import type { Site } from '../../../site/site.ts';
 import { linesOf } from '../../../site/site.ts';
-import type { UnitSheet } from '../../../unit/design.ts';
+import { disturb, restore } from '../../../verification/actions/openPen.ts';
+import type { Papers } from '../../../verification/testAction.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { typedNumber } from '../../words/figures.ts';
@@ -78,20 +79,16 @@ const originActs = (site: Site): readonly Act[] => {
 };
 
 /** What the tutor, or the maker's test function, can do to the supply. */
-const disturbances = (site: Site): readonly Act[] => [
-  ...(site.earthing === 'TN-C-S'
-    ? ([
-        ['pen open', 'disturbance: PEN open', { op: 'supply', pen: 'open' }],
-        ['pen sound', 'disturbance: PEN sound', { op: 'supply', pen: 'sound' }],
-      ] as const)
-    : []),
-  ['low volts', 'disturbance: supply at 200 V', { op: 'supply', voltage: 200 }],
+const disturbances = (papers: Papers): readonly Act[] => [
+  ...(papers.sheet.openPen === 'none'
+    ? []
+    : ([['pen hazard', 'disturbance: what the open-PEN measure watches for', disturb(papers)]] as const)),
   ['high volts', 'disturbance: supply at 260 V', { op: 'supply', voltage: 260 }],
-  ['usual volts', `disturbance: supply at ${site.voltage} V again`, { op: 'supply', voltage: site.voltage }],
-  ...(site.phases === 3
+  ...(papers.site.phases === 3
     ? LINES.map((line): Act => [`lose ${line}`, `disturbance: ${line} lost`, { op: 'supply', missing: line }])
     : []),
   ['all back', 'disturbance: every conductor back', { op: 'supply', missing: null }],
+  ['as it was', 'disturbance over: supply as it was', restore(papers)],
 ];
 
 const CODING: readonly Act[] = [
@@ -102,18 +99,18 @@ const CODING: readonly Act[] = [
 ];
 
 interface Props {
-  readonly site: Site;
-  readonly sheet: UnitSheet;
+  readonly papers: Papers;
   readonly onDo: (operation: OperationInput) => void;
 }
 
-export function Do({ site, sheet, onDo }: Props) {
+export function Do({ papers, onDo }: Props) {
+  const { site, sheet } = papers;
   const [name, setName] = useState('');
   const [seconds, setSeconds] = useState('3');
   const acts = [
     ...ACTS,
     ...originActs(site),
-    ...disturbances(site),
+    ...disturbances(papers),
     ...(sheet.loadLimit === null
       ? []
       : ([

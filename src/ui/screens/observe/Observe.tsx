@@ -73,7 +73,7 @@ export function Observe({
       </section>
       <Announcer bench={bench} />
       <Measure bench={bench} site={papers.site} onApply={onDo} />
-      <Do site={papers.site} sheet={papers.sheet} onDo={onDo} />
+      <Do papers={papers} onDo={onDo} />
       <div className="acts apart">
         <button type="button" className="main" onClick={onJudge}>
           Judge
