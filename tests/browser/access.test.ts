@@ -35,7 +35,8 @@ const PHONE = { width: 360, height: 740 };
 
 /** Goes through every screen and calls `look` on each. */
 async function throughEveryScreen(page: Page, look: (screen: string) => Promise<void>): Promise<void> {
-  const press = (name: string | RegExp) => page.getByRole('button', { name }).click();
+  const press = (name: string | RegExp) =>
+    page.getByRole('button', { name, exact: typeof name === 'string' }).click();
   await look('choose');
   await press('Cautions');
   await look('cautions');
