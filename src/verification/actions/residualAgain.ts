@@ -5,7 +5,7 @@ import { PRACTICE, published, SHEET, wiringRules } from '../sources.ts';
 import { outletVoltages } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 import { atOnce, fixedReadings, oneAfterAnother, testedDevice } from './residual.ts';
-import { fixedTest, inTime, timeLimit, whichTrips } from './residualFixed.ts';
+import { fixedTest, inTime, ratedTimeLimit, whichTrips } from './residualFixed.ts';
 
 /** Since the button was last pressed, and before anything was reset. */
 function afterButton(o: Observed, sample: Sample): boolean {
@@ -93,12 +93,6 @@ export const residualAgain: TestAction = {
     },
   ],
   figures: () => [],
-  limits: (papers) => [
-    timeLimit(
-      fixedTest(papers, 1),
-      'alternating, 1 × the rating: the time for its kind',
-      wiringRules('643.8, with IEC 61008-1'),
-    ),
-  ],
+  limits: (papers) => [ratedTimeLimit(papers)],
   stops: { 'in-time': 'the residual device does not act in time: leave off, lock off' },
 };

@@ -4,7 +4,7 @@ import type { Amps, Seconds } from '../../laws/quantities.ts';
 import { breakTimeLimit, VERIFICATION } from '../../laws/residualLimits.ts';
 import { inState, judgeAll, outletDead } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { fromMemory, pilotStandard, published } from '../sources.ts';
+import { fromMemory, pilotStandard, published, wiringRules } from '../sources.ts';
 import type { Expectation, Limit, Papers } from '../testAction.ts';
 import { afterTrip, fixedReadings, mayTrip, milliamps, testedDevice, tripsInTime } from './residual.ts';
 
@@ -123,3 +123,11 @@ export const timeLimit = (test: FixedTest, sum: string, source: Limit['source'])
     (r.tripAmps ?? r.limit ?? 0) >= 0.99 * test.amps &&
     (r.tripAmps ?? r.limit ?? 0) <= 1.06 * test.amps,
 });
+
+/** The limit of the test at the rating, by the wiring rules. */
+export const ratedTimeLimit = (papers: Papers): Limit =>
+  timeLimit(
+    fixedTest(papers, 1),
+    'alternating, 1 × the rating: the time for its kind',
+    wiringRules('643.8, with IEC 61008-1'),
+  );

@@ -1,10 +1,10 @@
 /** Test action `residual-rated`: the rated residual current, at both angles, on each line. */
 import { linesOf } from '../../site/site.ts';
-import { CIRCUIT, wiringRules } from '../sources.ts';
+import { CIRCUIT } from '../sources.ts';
 import { outletVoltages, waitFor } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
 import { atOnce, oneAfterAnother, testedDevice } from './residual.ts';
-import { fixedTest, goesDark, inTime, staysOff, timeLimit, whichTrips } from './residualFixed.ts';
+import { fixedTest, goesDark, inTime, ratedTimeLimit, staysOff, whichTrips } from './residualFixed.ts';
 
 export const residualRated: TestAction = {
   id: 'residual-rated',
@@ -42,12 +42,6 @@ export const residualRated: TestAction = {
     },
   ],
   figures: () => [],
-  limits: (papers) => [
-    timeLimit(
-      fixedTest(papers, 1),
-      'alternating, 1 × the rating: the time for its kind',
-      wiringRules('643.8, with IEC 61008-1'),
-    ),
-  ],
+  limits: (papers) => [ratedTimeLimit(papers)],
   stops: { 'in-time': 'the residual device does not act in time: leave off, lock off' },
 };
