@@ -1,11 +1,11 @@
 /** Attempt files: reading one with every problem named, and the text of one. */
 
 import canonicalize from 'canonicalize';
+import { operationProblems } from '../scenario/operationProblems.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { check, parseJson } from '../scenario/problems.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { newerFormat, readScenario } from '../scenario/scenario.ts';
-import { operationProblems } from '../scenario/script.ts';
 import type { Attempt } from './attempt.ts';
 import { attemptSchema } from './attempt.ts';
 
@@ -28,7 +28,7 @@ export function parseAttempt(text: string): Parsed<ReadAttempt> {
   if (!attempt.ok || !read.ok) return { ok: false, problems };
   const lacking = attempt.value.entries.flatMap((entry, i) =>
     entry.kind === 'operation'
-      ? operationProblems(entry.operation, `entries[${i}].operation`, read.scenario)
+      ? operationProblems(entry.operation, `entries[${i}].operation`, read.scenario.site)
       : [],
   );
   if (lacking.length > 0) return { ok: false, problems: lacking };

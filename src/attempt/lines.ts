@@ -1,5 +1,5 @@
 /**
- * The lines of a test that a trainee answers before measuring, in an order that depends on the seed alone, and the
+ * The lines of a test that a trainee answers before measuring, all or those that the scenario asks, in an order that depends on the seed alone, and the
  * right answer to each. Nothing here knows what is wrong with the unit.
  */
 import { drawer } from '../bench/draw.ts';
@@ -43,11 +43,15 @@ export function testLines(scenario: Scenario, action: TestAction): readonly Line
       source,
     })),
   ];
+  const asked = scenario.lines[action.id];
   return lines
+    .filter(({ id }) => asked === undefined || asked.includes(id))
     .map((line) => ({ line, place: draw(`line ${action.id} ${line.id}`) }))
     .sort((x, y) => x.place - y.place)
     .map(({ line }) => line);
 }
 
-export const testFigures = (scenario: Scenario, action: TestAction): readonly Figure[] =>
-  action.figures(papersOf(scenario));
+export function testFigures(scenario: Scenario, action: TestAction): readonly Figure[] {
+  const asked = scenario.lines[action.id];
+  return action.figures(papersOf(scenario)).filter(({ id }) => asked === undefined || asked.includes(id));
+}

@@ -137,7 +137,9 @@ function judgementShare(run: Run, expected: Verification): number {
   for (const done of counted(run, expected)) {
     const last = entriesAbout(run.attempt, 'judgement', done.action.id).at(-1);
     if (last === undefined) {
-      for (const { finding } of done.expectations) (finding === 'broken' ? reject : accept).push(0);
+      const asked = testLines(run.scenario, done.action).map(({ id }) => id);
+      for (const { expectation, finding } of done.expectations)
+        if (asked.includes(expectation.id)) (finding === 'broken' ? reject : accept).push(0);
       for (const { pass } of done.limits) (pass ? accept : reject).push(0);
       continue;
     }

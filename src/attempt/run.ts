@@ -11,8 +11,9 @@ import type { UnsafeAct } from '../bench/unsafe.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import { seconds } from '../laws/quantities.ts';
+import type { HandedOver } from '../scenario/handover.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import { benchOf, papersOf } from '../scenario/scenario.ts';
+import { beginningOf, papersOf } from '../scenario/scenario.ts';
 import type { Observed, Sample } from '../verification/observed.ts';
 import { observe } from '../verification/observed.ts';
 import type { Papers } from '../verification/testAction.ts';
@@ -33,6 +34,8 @@ export interface Run {
   readonly attempt: Attempt;
   /** Changed by act() alone; a Run shares it with the Run that it came from. */
   readonly world: World;
+  /** What was done before the attempt, with its sheet. */
+  readonly handedOver: HandedOver | null;
   readonly samples: readonly {
     readonly test: string | null;
     readonly entry: number;
@@ -55,12 +58,13 @@ export function startRun(
 }
 
 function bareRun(scenario: Scenario, attempt: Attempt, faults?: readonly FaultChoice[]): Run {
-  const world = benchOf(scenario, faults);
+  const { world, handedOver } = beginningOf(scenario, faults);
   return {
     scenario,
     papers: papersOf(scenario),
     attempt: { ...attempt, entries: [] },
     world,
+    handedOver,
     samples: [],
     readings: [],
     unsafe: [],

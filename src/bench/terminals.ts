@@ -16,7 +16,7 @@ export type Probe = Terminal | readonly Terminal[];
  * Every terminal of this site, in the order of the installation. `incoming.X` is the live side of the origin, which stays
  * live when the circuit is isolated; `earthing` is the distributor's earth, as it is with the earthing conductor off.
  */
-export function terminalsOf(site: Site): readonly Terminal[] {
+export function terminalsOf(site: Pick<Site, 'phases' | 'earthing'>): readonly Terminal[] {
   const conductors = [...livesOf(site), 'PE'];
   return [
     'earth',

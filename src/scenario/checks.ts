@@ -8,19 +8,21 @@ import { greatestElectrode } from '../laws/electrode.ts';
 import { measuredLoopLimit } from '../laws/overcurrent.ts';
 import { SUPPLY_VOLTAGE } from '../laws/supplyLimits.ts';
 import { ACTIONS } from '../verification/actions.ts';
+import { operationProblems } from './operationProblems.ts';
 import type { Problem } from './problems.ts';
 import { nearest } from './problems.ts';
 import type { ScenarioFile } from './schema.ts';
 
 /** What of a file the schema accepts: a slip in one section does not hide those in another. */
-export type Readable = Partial<Pick<ScenarioFile, 'site' | 'unit' | 'faults' | 'allowed'>>;
+export type Readable = Partial<Pick<ScenarioFile, 'site' | 'unit' | 'faults' | 'allowed' | 'handover'>>;
 
 /** Every contradiction in the file. */
-export const checkScenario = ({ site, unit, faults, allowed }: Readable): readonly Problem[] => [
+export const checkScenario = ({ site, unit, faults, allowed, handover }: Readable): readonly Problem[] => [
   ...(site === undefined ? [] : siteProblems({ site })),
   ...(site === undefined || unit === undefined ? [] : unitProblems({ site, unit })),
   ...(faults === undefined ? [] : faultProblems(faults, site && unit ? { site, sheet: unit } : null)),
-  ...(allowed === undefined ? [] : allowedProblems({ allowed })),
+  ...(allowed === undefined || allowed === 'all' ? [] : actionProblems(allowed, 'allowed')),
+  ...(handover == null ? [] : handoverProblems(handover, site)),
 ];
 
 const when = (condition: boolean, path: string, message: string): readonly Problem[] =>
@@ -145,13 +147,22 @@ function faultProblems(faults: ScenarioFile['faults'], on: Setting | null): read
   });
 }
 
-function allowedProblems({ allowed }: Pick<ScenarioFile, 'allowed'>): readonly Problem[] {
-  if (allowed === 'all') return [];
+function actionProblems(wanted: readonly string[], path: string): readonly Problem[] {
   const ids = ACTIONS.map(({ id }) => id);
-  return allowed.flatMap((id, i) =>
-    when(!ids.includes(id), `allowed[${i}]`, `unknown test action "${id}"; ${nearest(id, ids)}`),
+  return wanted.flatMap((id, i) =>
+    when(!ids.includes(id), `${path}[${i}]`, `unknown test action "${id}"; ${nearest(id, ids)}`),
   );
 }
+
+const handoverProblems = (
+  { done, left }: NonNullable<ScenarioFile['handover']>,
+  site: ScenarioFile['site'] | undefined,
+): readonly Problem[] => [
+  ...(done === 'others' ? [] : actionProblems(done, 'handover.done')),
+  ...(site === undefined
+    ? []
+    : left.flatMap((operation, i) => operationProblems(operation, `handover.left[${i}]`, site))),
+];
 
 /** What is legal but would teach something false. */
 export function warningsOf({ site, unit }: ScenarioFile): readonly Problem[] {

@@ -17,12 +17,14 @@ import { ACTIONS } from '../verification/actions.ts';
 import type { Papers, TestAction } from '../verification/testAction.ts';
 import type { Readable } from './checks.ts';
 import { checkScenario, warningsOf } from './checks.ts';
+import type { HandedOver } from './handover.ts';
+import { carryOutHandover, handoverFaults } from './handover.ts';
 import type { Parsed, Problem } from './problems.ts';
-import { check, parseJson } from './problems.ts';
-import type { ScenarioFile } from './schema.ts';
+import { check, nearest, parseJson } from './problems.ts';
+import type { Handover, ScenarioFile } from './schema.ts';
 import { scenarioSchema } from './schema.ts';
 
-export interface Scenario extends Omit<ScenarioFile, '$schema' | 'site' | 'unit' | 'faults' | 'handover'> {
+export interface Scenario extends Omit<ScenarioFile, '$schema' | 'site' | 'unit' | 'faults'> {
   readonly site: Site;
   readonly unit: UnitSheet;
   readonly faults: readonly FaultChoice[];
@@ -54,15 +56,18 @@ export function readScenario(file: unknown): ReadScenario {
   if (!parsed.ok) return { ok: false, problems: [...parsed.problems, ...checkScenario(readable(file))] };
   const problems = checkScenario(parsed.value);
   if (problems.length > 0) return { ok: false, problems };
-  return { ok: true, scenario: toScenario(parsed.value), file, warnings: warningsOf(parsed.value) };
+  const scenario = toScenario(parsed.value);
+  const inside = [...lineProblems(scenario), ...handoverProblems(scenario)];
+  if (inside.length > 0) return { ok: false, problems: inside };
+  return { ok: true, scenario, file, warnings: warningsOf(parsed.value) };
 }
 
 /** The sections that are well formed by themselves, in a file that as a whole is not. */
 function readable(file: unknown): Readable {
   if (typeof file !== 'object' || file === null) return {};
-  const { site, unit, faults, allowed } = scenarioSchema.entries;
+  const { site, unit, faults, allowed, handover } = scenarioSchema.entries;
   return Object.fromEntries(
-    Object.entries({ site, unit, faults, allowed }).flatMap(([name, section]) => {
+    Object.entries({ site, unit, faults, allowed, handover }).flatMap(([name, section]) => {
       const read = check(section, (file as Record<string, unknown>)[name]);
       return read.ok ? [[name, read.value]] : [];
     }),
@@ -89,7 +94,7 @@ const USUAL_CLEARING: Readonly<Record<LatchReason, Clearing>> = {
 };
 
 function toScenario(file: ScenarioFile): Scenario {
-  const { $schema: _schema, handover: _handover, site, unit, faults, ...rest } = file;
+  const { $schema: _schema, site, unit, faults, ...rest } = file;
   return {
     ...rest,
     site: toSite(site),
@@ -150,7 +155,62 @@ export function soundPartsOf(scenario: Scenario): Parts {
 
 /** The bench as the trainee finds it; with other faults than its own, or none, for a twin. */
 export const benchOf = (scenario: Scenario, faults: readonly FaultChoice[] = scenario.faults): World =>
-  assemble(withFaults(soundPartsOf(scenario), faults), scenario.seed, scenario.clock);
+  beginningOf(scenario, faults).world;
+
+export interface Beginning {
+  readonly world: World;
+  /** What others did and recorded on it before; null where nothing was handed over. */
+  readonly handedOver: HandedOver | null;
+}
+
+/** The bench as the trainee finds it, with the sheet of what was done before. */
+export function beginningOf(scenario: Scenario, faults: readonly FaultChoice[] = scenario.faults): Beginning {
+  const world = assemble(withFaults(soundPartsOf(scenario), faults), scenario.seed, scenario.clock);
+  const { handover } = scenario;
+  return {
+    world,
+    handedOver:
+      handover === null
+        ? null
+        : carryOutHandover(world, handover, handedOverActions(scenario, handover), papersOf(scenario)),
+  };
+}
+
+const handedOverActions = (scenario: Scenario, { done }: Handover): readonly TestAction[] =>
+  applicableActions(scenario).filter(({ id }) =>
+    done === 'others' ? scenario.allowed !== 'all' && !scenario.allowed.includes(id) : done.includes(id),
+  );
+
+/** Lines asked for that no test of this scenario has. */
+function lineProblems(scenario: Scenario): readonly Problem[] {
+  const papers = papersOf(scenario);
+  const applicable = applicableActions(scenario);
+  return Object.entries(scenario.lines).flatMap(([test, wanted]): readonly Problem[] => {
+    const action = applicable.find(({ id }) => id === test);
+    if (action === undefined) {
+      const ids = applicable.map(({ id }) => id);
+      return [
+        { path: `lines.${test}`, message: `no test action here is named "${test}"; ${nearest(test, ids)}` },
+      ];
+    }
+    const ids = lineIdsOf(action, papers);
+    return wanted
+      .filter((id) => !ids.includes(id))
+      .map((id) => ({
+        path: `lines.${test}`,
+        message: `no line of it is named "${id}"; ${nearest(id, ids)}`,
+      }));
+  });
+}
+
+const lineIdsOf = (action: TestAction, papers: Papers): readonly string[] =>
+  [...action.expectations(papers), ...action.untold(papers), ...action.figures(papers)].map(({ id }) => id);
+
+/** What cannot have been done and signed as the file says: it is tried. */
+function handoverProblems(scenario: Scenario): readonly Problem[] {
+  const { handedOver } = beginningOf(scenario);
+  return handedOver === null ? [] : handoverFaults(handedOver, papersOf(scenario));
+}
 
 /** Test actions that the scenario allows and its papers give anything to test for, in order. */
 export function allowedActions(scenario: Scenario): readonly TestAction[] {

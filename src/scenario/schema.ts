@@ -3,6 +3,7 @@
  * that a site lacks, a setting above a rating) is in checks.ts.
  */
 import * as v from 'valibot';
+import { operationSchema } from '../bench/operation.ts';
 import { CONDUCTOR_AREAS } from '../laws/conductor.ts';
 import { LINES } from '../laws/conductors.ts';
 import { BREAKER_TYPES } from '../laws/overcurrent.ts';
@@ -131,6 +132,18 @@ const marking = v.strictObject({
   ),
 });
 
+/**
+ * What was done before the trainee came, signed, with its sheet: whole tests as a faultless trainee does them, and the
+ * operations after which the bench is as the trainee finds it.
+ */
+const handover = v.strictObject({
+  by: text(120),
+  /** Test actions, or every one that applies here and is not among `allowed`. */
+  done: v.union([v.literal('others'), v.pipe(v.array(v.string()), v.minLength(1), v.maxLength(100))]),
+  left: v.optional(v.pipe(v.array(operationSchema), v.maxLength(20)), []),
+});
+export type Handover = v.InferOutput<typeof handover>;
+
 export const scenarioSchema = v.strictObject({
   $schema: v.optional(v.string()),
   format: v.literal(1),
@@ -154,8 +167,10 @@ export const scenarioSchema = v.strictObject({
   ),
   allowed: v.union([v.literal('all'), v.pipe(v.array(v.string()), v.maxLength(100))]),
   support: v.picklist(['guided', 'practice', 'assessment']),
+  /** Lines and figures asked of a test, by their ids; of a test that is not named, all. */
+  lines: v.optional(v.record(v.string(), v.pipe(v.array(v.string()), v.minLength(1), v.maxLength(30))), {}),
   marking: v.optional(marking, {}),
-  handover: v.optional(v.null(), null),
+  handover: nullable(handover),
   seed: v.pipe(v.number(), v.integer('a whole number is expected'), v.minValue(0), v.maxValue(2_147_483_647)),
 });
 

@@ -3,14 +3,13 @@
  * bench: what the command line's `play` does.
  */
 import * as v from 'valibot';
-import type { Operation } from '../bench/operation.ts';
 import { operationSchema } from '../bench/operation.ts';
 import type { Outcome } from '../bench/perform.ts';
 import { perform } from '../bench/perform.ts';
-import { terminalsIn, terminalsOf } from '../bench/terminals.ts';
 import type { World } from '../bench/world.ts';
 import { ACTIONS, actionNamed } from '../verification/actions.ts';
 import { procedure } from '../verification/procedure.ts';
+import { operationProblems } from './operationProblems.ts';
 import type { Parsed, Problem } from './problems.ts';
 import { check, nearest, parseJson } from './problems.ts';
 import type { Scenario } from './scenario.ts';
@@ -41,36 +40,7 @@ function stepProblems(step: Step, path: string, scenario: Scenario): readonly Pr
     const ids = ACTIONS.map(({ id }) => id);
     return [{ path: `${path}.id`, message: `unknown test action "${step.id}"; ${nearest(step.id, ids)}` }];
   }
-  return operationProblems(step, path, scenario);
-}
-
-/** What in an operation this site does not have. */
-export function operationProblems(
-  operation: Operation,
-  path: string,
-  scenario: Scenario,
-): readonly Problem[] {
-  const terminals = terminalsOf(scenario.site);
-  const probes = 'between' in operation ? operation.between : [];
-  const lacking = probes.flatMap((probe, i) =>
-    terminalsIn(probe)
-      .filter((terminal) => !terminals.includes(terminal))
-      .map((terminal) => ({
-        path: `${path}.between[${i}]`,
-        message: `this site has no terminal "${terminal}"; ${nearest(terminal, terminals)}`,
-      })),
-  );
-  const line =
-    operation.op === 'measure' && operation.quantity === 'residual'
-      ? operation.line
-      : operation.op === 'vehicle'
-        ? operation.leakage?.line
-        : undefined;
-  const missingLine = line !== undefined && !terminals.includes(`outlet.${line}`);
-  return [
-    ...lacking,
-    ...(missingLine ? [{ path: `${path}.line`, message: `this site has no ${line}: L1 is expected` }] : []),
-  ];
+  return operationProblems(step, path, scenario.site);
 }
 
 export interface PlayedStep {

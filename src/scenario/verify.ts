@@ -1,6 +1,6 @@
 /**
  * The whole verification of a scenario as a faultless trainee does it: every action that applies and is allowed, in
- * order, stopping where that trainee stops. Looks at readings alone.
+ * order, stopping where that trainee stops. What was handed over as done is not done again. Looks at readings alone.
  */
 import type { UnsafeAct } from '../bench/unsafe.ts';
 import type { World } from '../bench/world.ts';
@@ -11,7 +11,7 @@ import type { ActionRun } from '../verification/procedure.ts';
 import { carryOut } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Scenario } from './scenario.ts';
-import { allowedActions, applicableActions, benchOf, papersOf } from './scenario.ts';
+import { allowedActions, applicableActions, beginningOf, papersOf } from './scenario.ts';
 
 export interface VerifiedAction {
   readonly action: TestAction;
@@ -37,10 +37,14 @@ export function verify(
   scenario: Scenario,
   options: { readonly everything?: boolean; readonly faults?: readonly FaultChoice[] } = {},
 ): Verification {
-  const world = benchOf(scenario, options.faults ?? scenario.faults);
+  const { world, handedOver } = beginningOf(scenario, options.faults ?? scenario.faults);
+  const before = handedOver?.tests.map(({ action }) => action) ?? [];
   const papers = papersOf(scenario);
   const applicable = applicableActions(scenario);
-  const wanted = options.everything === true ? applicable : allowedActions(scenario);
+  const wanted =
+    options.everything === true
+      ? applicable
+      : allowedActions(scenario).filter((action) => !before.includes(action));
   const actions: VerifiedAction[] = [];
   let stopped: Verification['stopped'] = null;
   for (const action of wanted) {
@@ -62,7 +66,10 @@ export function verify(
   return {
     conclusion: conclude(
       actions,
-      stopped !== null || applicable.some((action) => action.optional !== true && !wanted.includes(action)),
+      stopped !== null ||
+        applicable.some(
+          (action) => action.optional !== true && !wanted.includes(action) && !before.includes(action),
+        ),
     ),
     stopped,
     actions,

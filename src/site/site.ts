@@ -62,8 +62,8 @@ export interface Site {
   readonly neighbours: readonly Load[];
 }
 
-export const linesOf = (site: Site): readonly Line[] => LINES.slice(0, site.phases);
-export const livesOf = (site: Site): readonly Live[] => [...linesOf(site), 'N'];
+export const linesOf = (site: Pick<Site, 'phases'>): readonly Line[] => LINES.slice(0, site.phases);
+export const livesOf = (site: Pick<Site, 'phases'>): readonly Live[] => [...linesOf(site), 'N'];
 
 /** Resistance of the remote rod against which the main earthing terminal is measured, Ω. A design choice. */
 const REMOTE_ROD: Ohms = 20;

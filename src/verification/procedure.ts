@@ -65,7 +65,7 @@ function putBack({ plant }: World): readonly OperationInput[] {
 }
 
 /** Everything back as it was, cover on, then power, and the start-up waited for. */
-const toEnergised = (world: World, { sheet }: Papers): readonly OperationInput[] =>
+export const toEnergised = (world: World, { sheet }: Papers): readonly OperationInput[] =>
   world.plant.isolated.length === 0
     ? []
     : [...putBack(world), { op: 'energise' }, waitFor(sheet.startUp + 2)];

@@ -38,6 +38,8 @@ export const scenarioOf = ({
   unit: { ...SHEET, ...sheet },
   faults,
   allowed: 'all',
+  handover: null,
+  lines: {},
   support: 'practice',
   marking: {
     weights: { prediction: 20, observation: 15, judgement: 25, record: 10, diagnosis: 20, reasons: 10 },

@@ -31,21 +31,27 @@ export interface Bench {
 /** What a person writes down, before the log gives it its time and its place in the chain. */
 export type Note = Exclude<Noted, { kind: 'operation' }>;
 
-export const newBench = (scenario: Scenario, file: unknown, trainee?: string): Bench => ({
-  run: startRun(scenario, file, trainee === undefined ? {} : { trainee }),
-  happened: [],
-  position: positionAtStart(papersOf(scenario).sheet),
-});
+export function newBench(scenario: Scenario, file: unknown, trainee?: string): Bench {
+  const run = startRun(scenario, file, trainee === undefined ? {} : { trainee });
+  const before = run.handedOver?.steps ?? [];
+  const position = before.reduce(
+    (at, { sample, outcome }) => positionAfter(at, sample.operation, isRefused(outcome)),
+    positionAtStart(papersOf(scenario).sheet),
+  );
+  return { run, happened: [], position };
+}
+
+const isRefused = ({ refused, readings }: Outcome): boolean =>
+  refused !== null || readings.some(({ qualifier }) => qualifier === 'unable');
 
 export function done(bench: Bench, test: string | null, input: OperationInput, wall: number): Bench {
   const what = operation(input);
   const { run, outcome } = act(bench.run, test, what, wall);
   const entry = run.attempt.entries.length - 1;
-  const refused = outcome.refused !== null || outcome.readings.some((r) => r.qualifier === 'unable');
   return {
     run,
     happened: [...bench.happened, { entry, test, at: outcome.seen.at, operation: what, outcome }],
-    position: positionAfter(bench.position, what, refused),
+    position: positionAfter(bench.position, what, isRefused(outcome)),
   };
 }
 

@@ -1,0 +1,66 @@
+/**
+ * A bench that was worked on before: the tests that are handed over as done, carried out on the unit as it is, so that
+ * their sheet holds what the instruments truly showed; then the bench is left as the file says. A handover that could
+ * not have been signed is a wrong file.
+ */
+import { operation } from '../bench/operation.ts';
+import type { Outcome } from '../bench/perform.ts';
+import type { World } from '../bench/world.ts';
+import { judgeExpectations, judgeLimits } from '../verification/assess.ts';
+import type { Observed, Sample } from '../verification/observed.ts';
+import { observe } from '../verification/observed.ts';
+import { carryOut, toEnergised } from '../verification/procedure.ts';
+import type { Papers, TestAction } from '../verification/testAction.ts';
+import type { Problem } from './problems.ts';
+import type { Handover } from './schema.ts';
+
+export interface Step {
+  readonly sample: Sample;
+  readonly outcome: Outcome;
+}
+
+export interface HandedOver {
+  readonly by: string;
+  /** In the order in which they were done, each with what was read, seen and heard. */
+  readonly tests: readonly { readonly action: TestAction; readonly observed: Observed }[];
+  /** Every operation up to the moment at which the trainee takes over. */
+  readonly steps: readonly Step[];
+}
+
+/** Carries `actions` out on a new bench, which afterwards is energised and as `left` says. */
+export function carryOutHandover(
+  world: World,
+  { by, left }: Handover,
+  actions: readonly TestAction[],
+  papers: Papers,
+): HandedOver {
+  const tests = actions.map((action) => ({ action, observed: carryOut(world, action, papers) }));
+  const made = [...toEnergised(world, papers).map(operation), ...left].map(
+    (step): Step => observe(world, step),
+  );
+  const steps = tests.flatMap(({ observed: { samples, outcomes } }) =>
+    samples.flatMap((sample, i): Step[] => {
+      const outcome = outcomes[i];
+      return outcome === undefined ? [] : [{ sample, outcome }];
+    }),
+  );
+  return { by, tests, steps: [...steps, ...made] };
+}
+
+/** Why it cannot have been signed: a test that fails on this unit, or an unsafe act. Empty where it can. */
+export function handoverFaults({ tests, steps }: HandedOver, papers: Papers): readonly Problem[] {
+  const failed = tests.flatMap(({ action, observed }): Problem[] => {
+    const broken = judgeExpectations(action, papers, observed).some(({ finding }) => finding === 'broken');
+    const outside = judgeLimits(action, papers, observed).some(({ pass }) => !pass);
+    return broken || outside
+      ? [
+          {
+            path: 'handover.done',
+            message: `"${action.id}" fails on this unit: a failed test is not handed over`,
+          },
+        ]
+      : [];
+  });
+  const unsafe = [...new Set(steps.flatMap(({ outcome }) => outcome.unsafe.map(({ act }) => act)))];
+  return [...failed, ...unsafe.map((act) => ({ path: 'handover.left', message: `an unsafe act: ${act}` }))];
+}
