@@ -4,13 +4,10 @@
  */
 
 import type { Attempt, NotedOf, Sure } from '../../src/attempt/attempt.ts';
-import { testFigures, testLines } from '../../src/attempt/lines.ts';
-import { dueSteps } from '../../src/attempt/mark.ts';
 import type { Run, Taken } from '../../src/attempt/run.ts';
 import { act, note, startRun } from '../../src/attempt/run.ts';
-import { judgedRight, truthOf } from '../../src/attempt/truth.ts';
+import { rightConclusion, rightJudgement, rightPrediction, typedAsShown } from '../../src/attempt/worked.ts';
 import type { Operation } from '../../src/bench/operation.ts';
-import { faultsAmong } from '../../src/faults/catalogue.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { procedure } from '../../src/verification/procedure.ts';
@@ -27,22 +24,6 @@ export interface Habits {
   /** Tests that are done; by default those of a faultless trainee. */
   readonly tests?: (expected: readonly TestAction[]) => readonly TestAction[];
 }
-
-/** Types a reading as shown, with all that belongs to it. */
-export const typedAsShown = ({ reading, test }: Taken, index: number): NotedOf<'observation'> => ({
-  kind: 'observation',
-  test: test ?? '',
-  reading: index,
-  value: reading.value ?? reading.limit ?? null,
-  qualifier: reading.qualifier === 'unable' ? 'no reading' : reading.qualifier,
-  unit: reading.unit,
-  ...(reading.quantity === 'pilot' && reading.low !== undefined ? { low: reading.low } : {}),
-  ...(reading.quantity === 'pilot' && reading.duty != null ? { duty: reading.duty } : {}),
-  ...(reading.quantity === 'insulation' && reading.volts !== undefined ? { volts: reading.volts } : {}),
-  ...(reading.quantity === 'residual' && reading.trippedWhat !== undefined
-    ? { tripped: reading.trippedWhat }
-    : {}),
-});
 
 /** An attempt by a trainee who does everything right, except for the habits given. */
 export function attemptBy(scenario: Scenario, file: unknown, habits: Habits = {}): Attempt {
@@ -67,51 +48,22 @@ function doTest(start: Run, action: TestAction, habits: Habits): Run {
   return note(run, judgement(run, action, habits), 0);
 }
 
-const prediction = (run: Run, action: TestAction, { answer, sure }: Habits): NotedOf<'prediction'> => ({
-  kind: 'prediction',
-  test: action.id,
-  lines: testLines(run.scenario, action).map(({ id, right }) => ({ id, answer: answer?.(right) ?? right })),
-  figures: testFigures(run.scenario, action).map(({ id, value }) => ({ id, value })),
-  sure: sure ?? 'over 80 %',
-});
+function prediction(run: Run, action: TestAction, { answer, sure }: Habits): NotedOf<'prediction'> {
+  const right = rightPrediction(run, action);
+  const lines = right.lines.map((line) => ({ ...line, answer: answer?.(line.answer) ?? line.answer }));
+  return { ...right, lines, sure: sure ?? right.sure };
+}
 
 function judgement(run: Run, action: TestAction, { judge, judgeLimit }: Habits): NotedOf<'judgement'> {
-  const truth = truthOf(run, action);
+  const right = rightJudgement(run, action);
   return {
-    kind: 'judgement',
-    test: action.id,
-    lines: truth.lines.flatMap(({ id, finding }) => {
-      if (finding === null) return [];
-      const right = judgedRight(finding);
-      return [{ id, judged: judge?.(right) ?? right }];
-    }),
-    limits: truth.limits.map(({ limit, reading, right }) => ({
-      id: limit.id,
-      reading,
-      judged: judgeLimit?.(right) ?? right,
-    })),
+    ...right,
+    lines: right.lines.map((line) => ({ ...line, judged: judge?.(line.judged) ?? line.judged })),
+    limits: right.limits.map((limit) => ({ ...limit, judged: judgeLimit?.(limit.judged) ?? limit.judged })),
   };
 }
 
 function conclusion(run: Run, scenario: Scenario, habits: Habits): NotedOf<'conclusion'> {
-  const whole = verify(scenario, { everything: true });
-  const [fault] = faultsAmong(scenario.faults);
-  const due = dueSteps(scenario, whole);
-  const broken = whole.actions.flatMap(({ action, expectations }) =>
-    expectations
-      .filter(({ finding }) => finding === 'broken')
-      .map(({ expectation }) => ({ test: action.id, id: expectation.id })),
-  );
-  const right: NotedOf<'conclusion'> = {
-    kind: 'conclusion',
-    verdict: whole.conclusion === 'sound' ? 'fit for service' : 'not fit for service',
-    because: '',
-    cause: fault?.id ?? 'nothing',
-    family: fault?.family ?? null,
-    sure: 'over 80 %',
-    findings: broken,
-    next: due.next[0] as NotedOf<'conclusion'>['next'],
-    tell: due.tell[0] as NotedOf<'conclusion'>['tell'],
-  };
+  const right = rightConclusion(scenario);
   return habits.conclude?.(right, run) ?? right;
 }

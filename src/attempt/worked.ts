@@ -1,0 +1,91 @@
+/**
+ * A worked attempt: the scenario done by a trainee who predicts, reads, judges and concludes rightly, entry by entry as
+ * a person would, and stops where a faultless trainee stops. It is shown as an example, and it is what marking must
+ * find nothing wrong with.
+ */
+import { faultsAmong } from '../faults/catalogue.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import { verify } from '../scenario/verify.ts';
+import { procedure } from '../verification/procedure.ts';
+import type { TestAction } from '../verification/testAction.ts';
+import type { Attempt, NotedOf } from './attempt.ts';
+import { testFigures, testLines } from './lines.ts';
+import { dueSteps } from './mark.ts';
+import type { Run, Taken } from './run.ts';
+import { act, note, startRun } from './run.ts';
+import { judgedRight, truthOf } from './truth.ts';
+
+/** The whole attempt; the same for the same scenario. */
+export function workedAttempt(scenario: Scenario, file: unknown): Attempt {
+  let run = startRun(scenario, file);
+  for (const { action } of verify(scenario).actions) run = workedTest(run, action);
+  return note(run, rightConclusion(scenario), 0).attempt;
+}
+
+function workedTest(start: Run, action: TestAction): Run {
+  let run = note(start, rightPrediction(start, action), 0);
+  for (const step of procedure(run.world, action, run.papers)) {
+    const before = run.readings.length;
+    run = act(run, action.id, step, 0).run;
+    for (const [i, taken] of run.readings.entries())
+      if (i >= before) run = note(run, typedAsShown(taken, i), 0);
+  }
+  return note(run, rightJudgement(run, action), 0);
+}
+
+export const rightPrediction = ({ scenario }: Run, action: TestAction): NotedOf<'prediction'> => ({
+  kind: 'prediction',
+  test: action.id,
+  lines: testLines(scenario, action).map(({ id, right }) => ({ id, answer: right })),
+  figures: testFigures(scenario, action).map(({ id, value }) => ({ id, value })),
+  sure: 'over 80 %',
+});
+
+/** A reading typed as it is shown, with all that belongs to it. */
+export const typedAsShown = ({ reading, test }: Taken, index: number): NotedOf<'observation'> => ({
+  kind: 'observation',
+  test: test ?? '',
+  reading: index,
+  value: reading.value ?? reading.limit ?? null,
+  qualifier: reading.qualifier === 'unable' ? 'no reading' : reading.qualifier,
+  unit: reading.unit,
+  ...(reading.quantity === 'pilot' && reading.low !== undefined ? { low: reading.low } : {}),
+  ...(reading.quantity === 'pilot' && reading.duty != null ? { duty: reading.duty } : {}),
+  ...(reading.quantity === 'insulation' && reading.volts !== undefined ? { volts: reading.volts } : {}),
+  ...(reading.quantity === 'residual' && reading.trippedWhat !== undefined
+    ? { tripped: reading.trippedWhat }
+    : {}),
+});
+
+export function rightJudgement(run: Run, action: TestAction): NotedOf<'judgement'> {
+  const truth = truthOf(run, action);
+  return {
+    kind: 'judgement',
+    test: action.id,
+    lines: truth.lines.flatMap(({ id, finding }) =>
+      finding === null ? [] : [{ id, judged: judgedRight(finding) }],
+    ),
+    limits: truth.limits.map(({ limit, reading, right }) => ({ id: limit.id, reading, judged: right })),
+  };
+}
+
+export function rightConclusion(scenario: Scenario): NotedOf<'conclusion'> {
+  const whole = verify(scenario, { everything: true });
+  const [fault] = faultsAmong(scenario.faults);
+  const due = dueSteps(scenario, whole);
+  return {
+    kind: 'conclusion',
+    verdict: whole.conclusion === 'sound' ? 'fit for service' : 'not fit for service',
+    because: '',
+    cause: fault?.id ?? 'nothing',
+    family: fault?.family ?? null,
+    sure: 'over 80 %',
+    findings: whole.actions.flatMap(({ action, expectations }) =>
+      expectations
+        .filter(({ finding }) => finding === 'broken')
+        .map(({ expectation }) => ({ test: action.id, id: expectation.id })),
+    ),
+    next: due.next[0] as NotedOf<'conclusion'>['next'],
+    tell: due.tell[0] as NotedOf<'conclusion'>['tell'],
+  };
+}
