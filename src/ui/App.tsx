@@ -10,10 +10,12 @@ import type { Bench } from './flow/bench.ts';
 import type { Wish } from './screens/Choose.tsx';
 import { Choose } from './screens/Choose.tsx';
 import type { Offered } from './screens/offered.ts';
+import { WHOLE_JOB } from './screens/offered.ts';
 
 const AttemptScreen = lazy(async () => ({
   default: (await import('./screens/AttemptScreen.tsx')).AttemptScreen,
 }));
+const FirstRun = lazy(async () => ({ default: (await import('./screens/firstRun/FirstRun.tsx')).FirstRun }));
 const Sources = lazy(async () => ({ default: (await import('./screens/Sources.tsx')).Sources }));
 
 interface InHand {
@@ -33,6 +35,8 @@ export function App() {
     navigate('/attempt');
   }, []);
   const keepUp = useCallback((bench: Bench) => setInHand((before) => before && { ...before, bench }), []);
+
+  const leave = useCallback(() => navigate('/'), []);
 
   const grant = async (wish: Wish) => {
     const start = await import('./flow/start.ts');
@@ -59,6 +63,14 @@ export function App() {
             ) : (
               <AttemptScreen key={inHand.number} bench={inHand.bench} onAgain={take} onChange={keepUp} />
             )}
+          </Route>
+          <Route path="/first-run">
+            <FirstRun
+              onWholeJob={() =>
+                void grant({ kind: 'begin', offered: WHOLE_JOB, support: 'practice', trainee: '' })
+              }
+              onLeave={leave}
+            />
           </Route>
           <Route path="/sources">
             <Sources />

@@ -65,6 +65,9 @@ export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
               kept={inHand === null ? 'Nothing here was changed.' : 'The attempt in progress is unchanged.'}
             />
           )}
+          <p>
+            <a href="#/first-run">First time here? Four minutes on a bench that is handed over.</a>
+          </p>
           <ScenarioList all={all} chosen={chosen} onChoose={setId} />
         </div>
         <div className="wide-stack">
@@ -129,8 +132,9 @@ function ScenarioList({ all, chosen, onChoose }: ListProps) {
   );
 }
 
-const groupOf = ({ site, unit }: Offered): string =>
-  `${site.phases === 1 ? 'Single-phase' : 'Three-phase'}, ${unit.outlet === 'socket' ? 'socket-outlet' : 'tethered'}`;
+/** What others began is short; a whole job starts from isolation. */
+const groupOf = ({ site, unit, handover }: Offered): string =>
+  `${handover ? 'Short jobs, handed over' : 'Whole jobs'}: ${site.phases === 1 ? 'single-phase' : 'three-phase'}, ${unit.outlet === 'socket' ? 'socket-outlet' : 'tethered'}`;
 
 interface BeginProps {
   readonly offered: Offered;

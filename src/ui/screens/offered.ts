@@ -11,6 +11,7 @@ export interface Offered {
   readonly rules: string;
   readonly support: 'guided' | 'practice' | 'assessment';
   readonly site: { readonly phases: 1 | 3; readonly earthing: string };
+  readonly handover?: unknown;
   readonly unit: { readonly outlet: 'tethered' | 'socket'; readonly ratedCurrent: number };
 }
 
@@ -18,6 +19,9 @@ const FILES: Readonly<Record<string, Offered>> = import.meta.glob('../../../scen
   import: 'default',
   eager: true,
 });
+
+/** What the first run leads to: a plain unit at a home, from isolation. */
+export const WHOLE_JOB = Object.values(FILES).find(({ id }) => id === 'harbour-mews') as Offered;
 
 export const OFFERED: readonly Offered[] = Object.values(FILES).toSorted(
   (x, y) => x.site.phases - y.site.phases || (x.title < y.title ? -1 : 1),

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import { allowedActions } from '../../../scenario/scenario.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
 import { Foot } from '../../parts/Foot.tsx';
+import { HandedOverSheet } from '../../parts/HandedOverSheet.tsx';
 import { Papers } from '../../parts/Papers.tsx';
 import { Harm } from './Harm.tsx';
 import { Head } from './Head.tsx';
@@ -16,9 +17,11 @@ interface Props {
   readonly send: AttemptActor['send'];
   readonly wall: () => number;
   readonly keepFailed: boolean;
+  /** A line beside the open step, where somebody is led through. */
+  readonly beside?: string | null;
 }
 
-export function BenchScreen({ state, send, wall, keepFailed }: Props) {
+export function BenchScreen({ state, send, wall, keepFailed, beside = null }: Props) {
   const { bench, harm, test } = state.context;
   const actions = allowedActions(bench.run.scenario);
   const action = actions.find(({ id }) => id === test);
@@ -35,6 +38,11 @@ export function BenchScreen({ state, send, wall, keepFailed }: Props) {
       <Status bench={bench} />
       <main className="columns">
         <div className="card-column">
+          {beside === null ? null : (
+            <p className="beside-step" role="status">
+              {beside}
+            </p>
+          )}
           {action === undefined ? (
             <section className="stack" aria-labelledby="choose-heading">
               <h2 id="choose-heading" ref={heading} tabIndex={-1}>
@@ -52,6 +60,7 @@ export function BenchScreen({ state, send, wall, keepFailed }: Props) {
         </div>
         <div className="wide-stack beside">
           <Papers bench={bench} />
+          <HandedOverSheet run={bench.run} />
           <div className="strip-known">
             <Known bench={bench} />
           </div>

@@ -50,6 +50,10 @@ export function TestCard({ state, action, send, wall }: Props) {
   );
 }
 
+/** The step of the open test that a state shows; null between tests. */
+export const stepOf = (state: AttemptState): Step | null =>
+  state.context.test === null ? null : STEP_OF[stageOf(state)];
+
 function stageOf(state: AttemptState): Stage {
   const working = state.matches('working');
   const stages = Object.keys(STEP_OF) as Stage[];

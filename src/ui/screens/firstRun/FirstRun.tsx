@@ -1,0 +1,151 @@
+/**
+ * The first four minutes: three short tests on two benches that were handed over, with a line beside each step, and
+ * then a whole job. Nothing of it is kept or marked.
+ */
+import { useMachine } from '@xstate/react';
+import { useEffect, useRef, useState } from 'react';
+import { attemptMachine } from '../../flow/attemptMachine.ts';
+import type { Bench } from '../../flow/bench.ts';
+import { begun } from '../../flow/start.ts';
+import { CAUTION_LINE } from '../../parts/Cautions.tsx';
+import { Foot } from '../../parts/Foot.tsx';
+import { BenchScreen } from '../bench/BenchScreen.tsx';
+import { stepOf } from '../bench/TestCard.tsx';
+import type { Part } from './course.ts';
+import { COURSE } from './course.ts';
+
+interface Props {
+  readonly onWholeJob: () => void;
+  readonly onLeave: () => void;
+}
+
+export function FirstRun({ onWholeJob, onLeave }: Props) {
+  const [at, setAt] = useState(-1);
+  const part = COURSE[at];
+  if (at < 0) return <Opening onBegin={() => setAt(0)} onLeave={onLeave} />;
+  if (part === undefined) return <Closing onWholeJob={onWholeJob} onLeave={onLeave} />;
+  return <Lessons key={at} part={part} onDone={() => setAt(at + 1)} onLeave={onLeave} />;
+}
+
+interface LessonsProps {
+  readonly part: Part;
+  readonly onDone: () => void;
+  readonly onLeave: () => void;
+}
+
+function Lessons({ part, onDone, onLeave }: LessonsProps) {
+  const [bench] = useState(() => benchOf(part));
+  const [state, send] = useMachine(attemptMachine, { input: { bench } });
+  const began = useRef(performance.now());
+  const { test } = state.context;
+  const { entries } = state.context.bench.run.attempt;
+  const judged = entries.filter(({ kind }) => kind === 'judgement').length;
+  const next = part.lessons[judged];
+  const isBetween = state.matches({ working: 'choosing' });
+  useEffect(() => {
+    if (!isBetween) return;
+    if (next === undefined) onDone();
+    else send({ type: 'choose', test: next.test });
+  }, [isBetween, next, onDone, send]);
+  // Stopping here has nothing to conclude.
+  const hasStopped = state.matches('concluding');
+  useEffect(() => {
+    if (hasStopped) onLeave();
+  }, [hasStopped, onLeave]);
+  if (isBetween || hasStopped) return null;
+  const lesson = part.lessons.find((one) => one.test === test);
+  const step = stepOf(state);
+  return (
+    <BenchScreen
+      state={state}
+      send={send}
+      wall={() => Math.round(performance.now() - began.current)}
+      keepFailed={false}
+      beside={lesson === undefined || step === null ? null : lesson.beside[step]}
+    />
+  );
+}
+
+function benchOf({ file }: Part): Bench {
+  const result = begun(file, 'practice', '');
+  if (result.kind === 'attempt') return result.bench;
+  throw new Error(result.problems.map(({ path, message }) => `${path}: ${message}`).join('; '));
+}
+
+interface OpeningProps {
+  readonly onBegin: () => void;
+  readonly onLeave: () => void;
+}
+
+function Opening({ onBegin, onLeave }: OpeningProps) {
+  return (
+    <Page title="Four minutes to begin with">
+      <p>
+        <strong>{CAUTION_LINE}</strong>
+      </p>
+      <p>
+        A bench is handed over to you: a charge point on a wall, its dead tests done and signed. You say what
+        a correct unit should and should not do, lock it, read, and judge. Three short tests; then a whole
+        job, from isolation.
+      </p>
+      <div className="acts">
+        <button type="button" className="main" onClick={onBegin}>
+          Take the bench over
+        </button>
+        <button type="button" className="plain" onClick={onLeave}>
+          Choose a job instead
+        </button>
+      </div>
+    </Page>
+  );
+}
+
+interface ClosingProps {
+  readonly onWholeJob: () => void;
+  readonly onLeave: () => void;
+}
+
+function Closing({ onWholeJob, onLeave }: ClosingProps) {
+  return (
+    <Page title="What the third test showed">
+      <p>
+        From line to neutral the detector read next to nothing, and yet the line stood at full voltage to PE
+        with nothing plugged in: the line pole of the contactor was closed and the neutral pole open, so that
+        no current could flow through a detector between them. One pair proves nothing dead. All pairs do,
+        with a detector that was itself proved.
+      </p>
+      <p>Every job goes like this: predict, observe, judge; and stop when something is not safe.</p>
+      <div className="acts">
+        <button type="button" className="main" onClick={onWholeJob}>
+          Now a whole job, from isolation
+        </button>
+        <button type="button" className="plain" onClick={onLeave}>
+          Choose a job
+        </button>
+      </div>
+    </Page>
+  );
+}
+
+function Page({ title, children }: { readonly title: string; readonly children: React.ReactNode }) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  return (
+    <>
+      <header className="head">
+        <div className="head-title">
+          <h1 ref={heading} tabIndex={-1}>
+            {title}
+          </h1>
+          <p>
+            first run · <strong>training only</strong>
+          </p>
+        </div>
+      </header>
+      <main className="columns">
+        <div className="stack prose">{children}</div>
+      </main>
+      <Foot />
+    </>
+  );
+}

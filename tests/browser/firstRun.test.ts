@@ -1,0 +1,109 @@
+// Four minutes at the beginning, as somebody who has never seen the page: a bench that is handed over, two tests on
+// it and a third on another unit, whose line pole is welded. Then a whole job.
+
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { openBrowser, serveBuilt } from './browser.ts';
+import { measure, sitDown, writeDown } from './trainee.ts';
+
+let browser: Browser;
+let built: Awaited<ReturnType<typeof serveBuilt>>;
+
+beforeAll(async () => {
+  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
+});
+/** A slow machine under load gets the time it needs; nothing is measured by the clock. */
+vi.setConfig({ testTimeout: 240_000 });
+
+afterAll(async () => {
+  await browser?.close();
+  await built?.close();
+});
+
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
+
+async function answer(page: Page, ...answers: readonly RegExp[]): Promise<void> {
+  for (const words of answers) await button(page, words).click();
+  await button(page, /^over 80 %/).click();
+  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+}
+
+/** Each line's answer, in the order in which the page happens to ask. */
+async function linesAsked(page: Page): Promise<readonly string[]> {
+  return page.getByRole('list', { name: 'Lines to predict' }).getByRole('listitem').allInnerTexts();
+}
+
+const SHOULD = /^should$/;
+const SHOULD_NOT = /^should not$/;
+
+test('from nothing known to a welded pole, and on to a whole job', async () => {
+  const { page, complaints } = await sitDown(browser, built.url, { width: 360, height: 740 });
+  await page.getByRole('link', { name: /First time here/ }).click();
+  await page.getByText('Training only').first().waitFor();
+  await button(page, 'Take the bench over').click();
+
+  // The bench stands in B: two lines, one reading.
+  await page.getByRole('heading', { name: 'Vehicle connected (B)' }).waitFor();
+  await page.getByText(/13 tests done and signed/).waitFor();
+  await button(page, 'Predict').click();
+  const asked = await linesAsked(page);
+  expect(asked).toHaveLength(2);
+  await answer(page, ...asked.map((text) => (text.includes('more than the least') ? SHOULD_NOT : SHOULD)));
+  await measure(page, { op: 'measure', quantity: 'pilot' });
+  await writeDown(page, undefined);
+  await button(page, /^Judge/).click();
+  for (const line of await page.getByRole('radio', { name: 'as it should', exact: true }).all())
+    await line.check();
+  await button(page, /^Judge 2 lines/).click();
+  await button(page, 'Next test').click();
+
+  // State C: the contactor is heard.
+  await page.getByRole('heading', { name: 'Vehicle asks (C)' }).waitFor();
+  await page.getByLabel('its state', { exact: true }).selectOption({ label: 'C: asks, 1.3 kΩ added' });
+  await page.getByLabel('then wait, s').fill('3');
+  await button(page, 'Predict').click();
+  await answer(
+    page,
+    ...(await linesAsked(page)).map((text) => (text.includes('between') ? SHOULD_NOT : SHOULD)),
+  );
+  await page.getByText('heard: contactor closes').first().waitFor();
+  await button(page, /^Judge/).click();
+  for (const line of await page.getByRole('radio', { name: 'not shown', exact: true }).all())
+    await line.check();
+  await button(page, /^Judge 2 lines/).click();
+  await button(page, 'Next test').click();
+
+  // Another unit, in A: next to nothing between line and neutral, all of it to PE.
+  await page.getByRole('heading', { name: 'No vehicle (A)' }).waitFor();
+  await button(page, 'Predict').click();
+  await answer(
+    page,
+    ...(await linesAsked(page)).map((text) => (text.includes('pole') ? /^can’t tell/ : SHOULD_NOT)),
+  );
+  const shown = async (second: 'outlet.N' | 'outlet.PE') => {
+    await measure(page, {
+      op: 'measure',
+      quantity: 'voltage',
+      tool: 'two-pole',
+      between: ['outlet.L1', second],
+    });
+    const [text = ''] = await page
+      .getByRole('group', { name: /voltage|detector/ })
+      .last()
+      .allInnerTexts();
+    return Number(/(\d+)\s?V/u.exec(text)?.[1]);
+  };
+  expect(await shown('outlet.N')).toBeLessThan(5);
+  expect(await shown('outlet.PE')).toBeGreaterThan(230);
+  await button(page, /^Judge/).click();
+  await page.getByRole('radio', { name: 'not as it should', exact: true }).check();
+  await button(page, /^Judge 1 line/).click();
+  await button(page, 'Next test').click();
+
+  await page.getByRole('heading', { name: 'What the third test showed' }).waitFor();
+  await button(page, 'Now a whole job, from isolation').click();
+  await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
+  await expect.poll(() => page.getByText('Harbour Mews, house 4').count()).toBeGreaterThan(0);
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
