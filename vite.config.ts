@@ -36,7 +36,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'floors',
-          include: ['tests/**/*.test.ts'],
+          include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**'],
           // Generous: a busy machine is no failure.
           testTimeout: 60_000,
