@@ -16,6 +16,8 @@ const AttemptScreen = lazy(async () => ({
   default: (await import('./screens/AttemptScreen.tsx')).AttemptScreen,
 }));
 const FirstRun = lazy(async () => ({ default: (await import('./screens/firstRun/FirstRun.tsx')).FirstRun }));
+const Words = lazy(async () => ({ default: (await import('./screens/Words.tsx')).Words }));
+const Access = lazy(async () => ({ default: (await import('./screens/Access.tsx')).Access }));
 const Sources = lazy(async () => ({ default: (await import('./screens/Sources.tsx')).Sources }));
 
 interface InHand {
@@ -74,6 +76,12 @@ export function App() {
           </Route>
           <Route path="/sources">
             <Sources />
+          </Route>
+          <Route path="/words">
+            <Words />
+          </Route>
+          <Route path="/accessibility">
+            <Access />
           </Route>
           <Route>
             <Choose

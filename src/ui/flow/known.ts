@@ -47,8 +47,7 @@ export function knownOf(bench: Bench): readonly Known[] {
   const { position, happened } = bench;
   const switched = happened.findLast(switches);
   const asFound = bench.run.handedOver === null ? 'from the start' : 'as handed over';
-  const when = (at: number | undefined) =>
-    at === undefined ? asFound : `your hand, ${benchTime(at)}`;
+  const when = (at: number | undefined) => (at === undefined ? asFound : `your hand, ${benchTime(at)}`);
   const handled = (...ops: string[]) => happened.findLast(({ operation }) => ops.includes(operation.op))?.at;
   return [
     { what: 'supply', value: SUPPLY_WORDS[position.supply], how: when(switched?.at) },

@@ -7,6 +7,8 @@ export function Foot() {
     <footer className="foot">
       <Link href="/">Scenarios</Link>
       <Link href="/sources">Sources</Link>
+      <Link href="/words">Words</Link>
+      <Link href="/accessibility">Accessibility</Link>
       <ThemeSwitch />
       <span>Nothing leaves this device unless you export it.</span>
     </footer>

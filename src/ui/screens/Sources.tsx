@@ -1,10 +1,9 @@
 /** Where statements and limits come from: each document once, with the tests that lean on it. */
-import { useEffect, useRef } from 'react';
 import { papersOf, readScenario } from '../../scenario/scenario.ts';
 import { ACTIONS } from '../../verification/actions.ts';
 import { sourceText } from '../../verification/sources.ts';
-import { Foot } from '../parts/Foot.tsx';
 import { OFFERED } from './offered.ts';
+import { Reading } from './Reading.tsx';
 
 interface Row {
   readonly text: string;
@@ -12,57 +11,40 @@ interface Row {
 }
 
 export function Sources() {
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
   return (
-    <>
-      <header className="head">
-        <div className="head-title">
-          <h1 ref={heading} tabIndex={-1}>
-            Sources
-          </h1>
-          <p>
-            where each line and each limit comes from · <strong>training only</strong>
-          </p>
-        </div>
-      </header>
-      <main className="columns one">
-        <div className="wide-stack">
-          <p className="prose">
-            Published clauses name their edition; check them against the licensed edition in force where you
-            work. “From memory” means that the value is still to be checked against the document; “common
-            practice” that the trade does it so and no document says so.
-          </p>
-          {ACTIONS.map((action) => {
-            const rows = rowsFor(action.id);
-            return (
-              <section key={action.id} aria-label={action.title}>
-                <h2>{action.title}</h2>
-                <div className="scroll">
-                  <table>
-                    <thead>
-                      <tr>
-                        <th scope="col">line or limit</th>
-                        <th scope="col">source</th>
-                      </tr>
-                    </thead>
-                    <tbody>
-                      {rows.map(({ text, source }) => (
-                        <tr key={`${text} ${source}`}>
-                          <th scope="row">{text}</th>
-                          <td>{source}</td>
-                        </tr>
-                      ))}
-                    </tbody>
-                  </table>
-                </div>
-              </section>
-            );
-          })}
-        </div>
-      </main>
-      <Foot />
-    </>
+    <Reading title="Sources" about="where each line and each limit comes from">
+      <p className="prose">
+        Published clauses name their edition; check them against the licensed edition in force where you work.
+        “From memory” means that the value is still to be checked against the document; “common practice” that
+        the trade does it so and no document says so.
+      </p>
+      {ACTIONS.map((action) => {
+        const rows = rowsFor(action.id);
+        return (
+          <section key={action.id} aria-label={action.title}>
+            <h2>{action.title}</h2>
+            <div className="scroll">
+              <table>
+                <thead>
+                  <tr>
+                    <th scope="col">line or limit</th>
+                    <th scope="col">source</th>
+                  </tr>
+                </thead>
+                <tbody>
+                  {rows.map(({ text, source }) => (
+                    <tr key={`${text} ${source}`}>
+                      <th scope="row">{text}</th>
+                      <td>{source}</td>
+                    </tr>
+                  ))}
+                </tbody>
+              </table>
+            </div>
+          </section>
+        );
+      })}
+    </Reading>
   );
 }
 

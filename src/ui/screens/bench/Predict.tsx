@@ -9,6 +9,7 @@ import { ANSWERS } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import type { Figure } from '../../../verification/testAction.ts';
 import { TextField } from '../../parts/TextField.tsx';
+import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import { answerText } from '../../words/answers.ts';
 import { typedNumber } from '../../words/figures.ts';
 
@@ -100,6 +101,7 @@ export function Predict(props: Props) {
           />
         ))}
       </ol>
+      <WordsUsed texts={[...lines, ...figures].map(({ text }) => text)} />
       <div className="well stack thumb">
         {line === undefined ? (
           <>
