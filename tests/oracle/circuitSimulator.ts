@@ -35,6 +35,12 @@ const OMEGA = 2 * Math.PI * 50;
 
 let runs = 0;
 
+/** A value that no netlist before had: its source proves an answer to be that netlist's own. */
+export const freshMarker = (): number => {
+  runs += 1;
+  return runs;
+};
+
 /**
  * A network as a netlist for one plane. A one-way part becomes a silicon diode of about 0.7 V with
  * the rest of its drop as a source and its on-resistance in series, in the d.c. planes only.
@@ -45,10 +51,10 @@ export function netlistOf(
   { emfs = [], oneWays = [], injections = [] }: Connected,
   plane: Plane,
 ): Netlist {
-  runs += 1;
+  const fresh = freshMarker();
   const mains = plane === 'mains';
   const name = (node: NodeId) => (node === 0 ? '0' : `n${node}`);
-  const lines = [`run ${runs} ${plane}`, `Vfresh fresh 0 dc ${runs} ac ${runs} 0`];
+  const lines = [`run ${fresh} ${plane}`, `Vfresh fresh 0 dc ${fresh} ac ${fresh} 0`];
   const source = (id: string, plus: string, minus: string, { re, im }: { re: number; im: number }) => {
     const between = `${id}_between`;
     if (mains) {
@@ -96,7 +102,7 @@ export function netlistOf(
   lines.push(mains ? '.ac lin 1 50 50' : '.op', '.end');
   return {
     text: lines.join('\n'),
-    fresh: runs,
+    fresh,
     vectors: topology.nodes.map((_, node) => (node === 0 ? null : `v(n${node})`)),
   };
 }

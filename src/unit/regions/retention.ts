@@ -21,10 +21,16 @@ export const retention = unitSetup.createStateConfig({
       ],
       after: { 'lock patience': 'jammed' },
     },
-    // Never let go while a pole may be closed: IEC 61851-1:2017 6.3.2.
+    // Never let go while a pole may be closed: IEC 61851-1:2017 6.3.2. One that failed to close is open.
     held: {
       tags: 'lock driven',
-      always: { guard: and([or([inLevel('A'), not(allClear)]), stateIn('#contactor-open')]), target: 'free' },
+      always: {
+        guard: and([
+          or([inLevel('A'), not(allClear)]),
+          or([stateIn('#contactor-open'), stateIn('#failed-to-close')]),
+        ]),
+        target: 'free',
+      },
     },
     jammed: { always: { guard: inLevel('A'), target: 'free' } },
   },

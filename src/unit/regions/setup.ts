@@ -4,6 +4,7 @@
  */
 import { assign, setup } from 'xstate';
 import type { Amps, Seconds } from '../../laws/quantities.ts';
+import { GREATEST_VEHICLE_FOLLOW } from '../../laws/timing.ts';
 import type { LatchReason, UnitDesign } from '../design.ts';
 import { offeredCurrent } from '../offer.ts';
 import type { PilotBand, Sensed, UnitEvent } from '../sensed.ts';
@@ -116,6 +117,7 @@ export const unitSetup = setup({
     'open-PEN time': ({ context }) => ms(context.design.timing.openPen),
     'before closing after trip': ({ context }) => ms(context.design.closesAfterTrip ?? NEVER),
     'limit time': ({ context }) => ms(context.design.timing.limit),
+    'vehicle follows': ms(GREATEST_VEHICLE_FOLLOW),
     'stop patience': ({ context }) => ms(context.design.timing.stop),
   },
 });
