@@ -88,8 +88,8 @@ const ALLOWED = {
 
 /** The greatest distance from the simulator's potentials, in what is allowed. */
 async function distance(world: World, name: keyof typeof ALLOWED): Promise<number> {
-  const { wiring, installation, plant, solution } = world;
-  const values = valuesOf(wiring, installation, plant);
+  const { wiring, plant, solution } = world;
+  const values = valuesOf(wiring, plant);
   const theirs = toEarthing(world, await simulate(netlistOf(wiring.topology, values, solution, name)));
   const { planes } = solution;
   const ours = toEarthing(world, name === 'mains' ? planes.mains : real(planes[name]));
