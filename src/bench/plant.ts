@@ -101,6 +101,22 @@ export const plantAtRest = (site: Site, design: UnitDesign): Plant => ({
   test: null,
 });
 
+/** Positions that change nothing in the network. */
+const UNFELT = {
+  locked: undefined,
+  coil: undefined,
+  plugLock: undefined,
+  lockDriven: undefined,
+  duty: undefined,
+  cover: undefined,
+  loadLimit: undefined,
+  leadsNulled: undefined,
+  testerFuse: undefined,
+} as const satisfies Partial<Record<keyof Plant, undefined>>;
+
+/** Everything that the network feels of a position, as a key: two positions with one key have one solution. */
+export const feltOf = (plant: Plant): string => JSON.stringify({ ...plant, ...UNFELT });
+
 export const plugPosition = (plant: Plant): 'out' | 'in' | 'held' =>
   !plant.standIn.plugged ? 'out' : plant.plugLock === 'held' ? 'held' : 'in';
 
@@ -113,65 +129,61 @@ export const polesOpenedBy = (site: Site, poles: number): readonly Live[] => {
   return poles > lines.length ? [...lines, 'N'] : lines;
 };
 
-/** Contacts that each pole has, by name; made once, since every solution asks for them. */
-const POLE_CONTACTS = LIVES.map((pole) => ({
-  pole,
-  names: {
-    origin: `origin.${pole}`,
-    unit: `unit.${pole}`,
-    contactor: `contactor.${pole}`,
-    link: `link.${pole}-PE`,
-  },
-}));
+/** Whether a contact is closed in a position of the plant. */
+export type IsClosed = (plant: Plant) => boolean;
 
-/** Every contact of the network by name: true where it is closed. */
-export function contactsOf(plant: Plant, site: Site, design: UnitDesign): Readonly<Record<string, boolean>> {
+/** Every contact of the network, by name. */
+export function contactsOf(site: Site, design: UnitDesign): ReadonlyMap<string, IsClosed> {
   const { breaker, residualDevice } = site.circuit;
-  const opened = new Set<Live>([
-    ...plant.isolated,
-    ...(plant.missing === null ? [] : [plant.missing]),
-    ...(plant.breaker === 'tripped' ? polesOpenedBy(site, breaker.poles) : []),
-    ...(plant.upstream === 'tripped' && residualDevice ? polesOpenedBy(site, residualDevice.poles) : []),
+  const openedByBreaker = polesOpenedBy(site, breaker.poles);
+  const openedUpstream = residualDevice === null ? [] : polesOpenedBy(site, residualDevice.poles);
+  const ofPole = (pole: Live): readonly (readonly [string, IsClosed])[] => [
+    [
+      `origin.${pole}`,
+      (plant) =>
+        !plant.isolated.includes(pole) &&
+        plant.missing !== pole &&
+        (plant.breaker === 'closed' || !openedByBreaker.includes(pole)) &&
+        (plant.upstream === 'closed' || !openedUpstream.includes(pole)),
+    ],
+    [`unit.${pole}`, (plant) => !plant.removed.includes('unit') && plant.unitBreaker === 'closed'],
+    [`contactor.${pole}`, (plant) => poleClosed(plant, design, pole)],
+    [`link.${pole}-PE`, (plant) => pole !== 'N' && plant.links.includes(pole)],
+  ];
+  return new Map<string, IsClosed>([
+    ...standInContacts.map(([name, isClosed]) => [name, (plant: Plant) => isClosed(plant.standIn)] as const),
+    ['pen', (plant) => plant.pen === 'sound'],
+    ['earthing-conductor', (plant) => !plant.removed.includes('earthing-conductor')],
+    ['electrode', (plant) => !plant.removed.includes('electrode')],
+    ['open-pen', (plant) => plant.earthPole === 'closed'],
+    ['test-button', (plant) => plant.testButton],
+    ['unflexed', (plant) => !plant.flexed],
+    ['cable', (plant) => plant.standIn.plugged],
+    ['coding', (plant) => plant.standIn.plugged && plant.standIn.coding !== null],
+    ...LIVES.flatMap(ofPole),
   ]);
-  const connected = !plant.removed.includes('unit') && plant.unitBreaker === 'closed';
-  const closed: Record<string, boolean> = {
-    ...standInContacts(plant.standIn),
-    pen: plant.pen === 'sound',
-    'earthing-conductor': !plant.removed.includes('earthing-conductor'),
-    electrode: !plant.removed.includes('electrode'),
-    'open-pen': plant.earthPole === 'closed',
-    'test-button': plant.testButton,
-    unflexed: !plant.flexed,
-    cable: plant.standIn.plugged,
-    coding: plant.standIn.plugged && plant.standIn.coding !== null,
-  };
-  for (const { pole, names } of POLE_CONTACTS) {
-    closed[names.origin] = !opened.has(pole);
-    closed[names.unit] = connected;
-    closed[names.contactor] = poleClosed(plant, design, pole);
-    closed[names.link] = pole !== 'N' && plant.links.includes(pole);
-  }
-  return closed;
 }
 
-/** Resistances that a setting gives, by part; undefined for all others. */
-export function settingOf(part: Part, plant: Plant): Ohms | undefined {
-  const { standIn, test } = plant;
-  if (part.id === 'coding.plug' && standIn.coding !== null) return codingResistance(standIn.coding);
-  if (part.id.startsWith('standin.load.')) return standIn.plugged ? 230 / standIn.load : Infinity;
-  if (part.id.startsWith('standin.leakage.')) {
-    const { leakage } = standIn;
-    return standIn.plugged && leakage?.line === part.id.slice(-2) ? 230 / leakage.ac : Infinity;
-  }
-  if (part.id.startsWith('neighbour.')) {
-    const line = part.id.slice(-2);
-    const power = plant.neighbours.reduce((sum, load) => sum + (load.line === line ? load.power : 0), 0);
-    return loadResistance(power);
-  }
-  if (part.id.startsWith('test.')) {
-    return test !== null && part.id === `test.${test.line}-${test.to}` && test.resistance !== null
-      ? test.resistance
-      : Infinity;
-  }
-  return undefined;
+/** The resistance that a setting gives a part, Ω; undefined while it gives none. */
+export type Setting = (plant: Plant) => Ohms | undefined;
+
+/** How the settings of the plant make a part's resistance; null for a part that has its own. */
+export function settingOf({ id }: Part): Setting | null {
+  if (id === 'coding.plug')
+    return ({ standIn: { coding } }) => (coding === null ? undefined : codingResistance(coding));
+  if (id.startsWith('standin.load.'))
+    return ({ standIn }) => (standIn.plugged ? 230 / standIn.load : Infinity);
+  const line = id.slice(-2);
+  if (id.startsWith('standin.leakage.'))
+    return ({ standIn: { plugged, leakage } }) =>
+      plugged && leakage?.line === line ? 230 / leakage.ac : Infinity;
+  if (id.startsWith('neighbour.'))
+    return ({ neighbours }) =>
+      loadResistance(neighbours.reduce((sum, load) => sum + (load.line === line ? load.power : 0), 0));
+  if (id.startsWith('test.'))
+    return ({ test }) =>
+      test !== null && id === `test.${test.line}-${test.to}` && test.resistance !== null
+        ? test.resistance
+        : Infinity;
+  return null;
 }

@@ -82,13 +82,13 @@ export const standInOneWays: readonly OneWayPart[] = [
   { id: 'standin.diode', a: 'car.CP', b: 'car.R', drop: VEHICLE.diodeDrop },
 ];
 
-/** Which of the stand-in's own contacts are closed at these settings. */
-export const standInContacts = (s: StandIn): Readonly<Record<string, boolean>> => ({
-  'standin.PE': s.plugged && s.earth === 'sound',
-  'standin.CP': s.plugged && s.pilot !== 'open',
-  'standin.short': s.pilot === 'shorted-to-earth',
-  'standin.diode': s.diode === 'shorted',
-  'standin.permanent': s.state !== 'A',
-  'standin.C': s.state === 'C',
-  'standin.D': s.state === 'D',
-});
+/** The stand-in's own contacts, and at which settings each is closed. */
+export const standInContacts: readonly (readonly [string, (standIn: StandIn) => boolean])[] = [
+  ['standin.PE', (s) => s.plugged && s.earth === 'sound'],
+  ['standin.CP', (s) => s.plugged && s.pilot !== 'open'],
+  ['standin.short', (s) => s.pilot === 'shorted-to-earth'],
+  ['standin.diode', (s) => s.diode === 'shorted'],
+  ['standin.permanent', (s) => s.state !== 'A'],
+  ['standin.C', (s) => s.state === 'C'],
+  ['standin.D', (s) => s.state === 'D'],
+];

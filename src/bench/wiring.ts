@@ -8,26 +8,39 @@ import type { Plan } from '../network/plan.ts';
 import { plan } from '../network/plan.ts';
 import type { Emf, Injection, OneWay, Planes, Port } from '../network/potentials.ts';
 import { potentials } from '../network/potentials.ts';
-import type { Reduced } from '../network/reduce.ts';
+import type { BranchValues, Reduced } from '../network/reduce.ts';
 import { reduce } from '../network/reduce.ts';
 import type { Topology } from '../network/topology.ts';
 import type { OneWayPart, Part } from '../site/part.ts';
 import { OPEN } from '../site/part.ts';
 import { linesOf } from '../site/site.ts';
 import { PROXIMITY_SOURCE } from '../unit/parts.ts';
-import type { Plant } from './plant.ts';
-import { contactsOf, settingOf } from './plant.ts';
+import type { IsClosed, Plant, Setting } from './plant.ts';
+import { contactsOf, feltOf, settingOf } from './plant.ts';
 import { standInOneWays, standInParts } from './standIn.ts';
+
+/** A branch whose values depend on the position of the plant. */
+interface Moving {
+  readonly branch: number;
+  readonly part: Part;
+  readonly isClosed: IsClosed;
+  readonly setting: Setting | null;
+}
 
 export interface Wiring {
   readonly parts: readonly Part[];
   readonly topology: Topology;
   readonly plan: Plan;
+  /** Values of the branches that nothing moves, and the parts of all others. */
+  readonly still: BranchValues;
+  readonly moving: readonly Moving[];
   readonly nodeAt: (name: string) => number;
   readonly branchOf: (part: string) => number;
   /** Every one-way part, and those that stay when the arresters are taken off. */
   readonly oneWays: readonly OneWay[];
   readonly withoutArresters: readonly OneWay[];
+  /** Solutions by what the network feels of the position: a verification comes back to most of its positions. */
+  readonly solved: Map<string, Solution>;
 }
 
 /** A solved network: its factors (for instruments on a port), and the potentials in every plane. */
@@ -76,6 +89,8 @@ export function wire(installation: Parts): Wiring {
     parts,
     topology,
     plan: plan(topology),
+    still: stillValues(parts),
+    moving: movingIn(parts, installation),
     nodeAt,
     branchOf: (part) => {
       const index = partIndex.get(part);
@@ -84,19 +99,39 @@ export function wire(installation: Parts): Wiring {
     },
     oneWays: [...installation.oneWays, ...standInOneWays].map(seat),
     withoutArresters: standInOneWays.map(seat),
+    solved: new Map(),
   };
 }
 
+/** Every branch as it is while closed. */
+const stillValues = (parts: readonly Part[]): BranchValues => ({
+  conductance: Float64Array.from(parts, ({ resistance }) => 1 / resistance),
+  susceptance: Float64Array.from(parts, ({ susceptance }) => susceptance ?? 0),
+});
+
+const ALWAYS: IsClosed = () => true;
+
+function movingIn(parts: readonly Part[], { site, design }: Parts): readonly Moving[] {
+  const contacts = contactsOf(site, design);
+  return parts.flatMap((part, branch) => {
+    const setting = settingOf(part);
+    const isClosed = part.contact === undefined ? ALWAYS : contacts.get(part.contact);
+    if (isClosed === undefined) throw new Error(`no contact "${part.contact}" for part "${part.id}"`);
+    return isClosed === ALWAYS && setting === null ? [] : [{ branch, part, isClosed, setting }];
+  });
+}
+
 /** Conductance and susceptance of every branch in this position of the plant. */
-export function valuesOf(wiring: Wiring, installation: Parts, plant: Plant) {
-  const closed = contactsOf(plant, installation.site, installation.design);
-  const conductance = new Float64Array(wiring.parts.length);
-  const susceptance = new Float64Array(wiring.parts.length);
-  for (const [i, part] of wiring.parts.entries()) {
-    const isClosed = part.contact === undefined || closed[part.contact] === true;
-    const resistance = isClosed ? (settingOf(part, plant) ?? part.resistance) : (part.openResistance ?? OPEN);
-    conductance[i] = 1 / resistance;
-    susceptance[i] = isClosed ? (part.susceptance ?? 0) : 0;
+export function valuesOf({ still, moving }: Wiring, plant: Plant): BranchValues {
+  const conductance = still.conductance.slice();
+  const susceptance = still.susceptance.slice();
+  for (const { branch, part, isClosed, setting } of moving) {
+    if (isClosed(plant)) {
+      conductance[branch] = 1 / (setting?.(plant) ?? part.resistance);
+    } else {
+      conductance[branch] = 1 / (part.openResistance ?? OPEN);
+      susceptance[branch] = 0;
+    }
   }
   return { conductance, susceptance };
 }
@@ -151,10 +186,21 @@ function injectionsOf(wiring: Wiring, plant: Plant): readonly Injection[] {
   ];
 }
 
+/** Solutions that are kept, of some ten kilobytes each. */
+const MOST_KEPT = 500;
+
+/** The network solved in this position of the plant; `installation` is the one that was wired. */
 export function solve(wiring: Wiring, installation: Parts, plant: Plant): Solution {
-  const reduced = reduce(wiring.plan, valuesOf(wiring, installation, plant));
+  const felt = feltOf(plant);
+  const known = wiring.solved.get(felt);
+  if (known !== undefined) return known;
+  const reduced = reduce(wiring.plan, valuesOf(wiring, plant));
   const emfs = emfsOf(wiring, installation, plant);
   const injections = injectionsOf(wiring, plant);
   const oneWays = plant.removed.includes('arrester') ? wiring.withoutArresters : wiring.oneWays;
-  return { reduced, emfs, oneWays, injections, planes: potentials(reduced, emfs, oneWays, injections) };
+  const planes = potentials(reduced, emfs, oneWays, injections);
+  const solution = { reduced, emfs, oneWays, injections, planes };
+  if (wiring.solved.size >= MOST_KEPT) wiring.solved.clear();
+  wiring.solved.set(felt, solution);
+  return solution;
 }

@@ -46,11 +46,11 @@ async function planeAgainstSimulator(scenario: Scenario): Promise<void> {
   const world = benchOf(scenario, []);
   doing(world, ...CHARGE);
   const { wiring, installation, plant } = world;
-  const values = valuesOf(wiring, installation, plant);
+  const values = valuesOf(wiring, plant);
   const emfs = emfsOf(wiring, installation, plant);
   // The simulator's run begins with reading the netlist: ours with the values of every branch.
   const ours = await time(
-    () => potentials(reduce(wiring.plan, valuesOf(wiring, installation, plant)), emfs, [], []),
+    () => potentials(reduce(wiring.plan, valuesOf(wiring, plant)), emfs, [], []),
     30,
     3000,
   );

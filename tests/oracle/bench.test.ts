@@ -103,7 +103,7 @@ function withAltered(
   branch: number,
   times: number,
 ): Planes {
-  const { conductance, susceptance } = valuesOf(wiring, installation, plant);
+  const { conductance, susceptance } = valuesOf(wiring, plant);
   conductance[branch] = times * (conductance[branch] ?? 0);
   susceptance[branch] = times * (susceptance[branch] ?? 0);
   const { emfs, oneWays, injections } = solution;
@@ -157,7 +157,7 @@ describe('the comparison can fail', () => {
     for (const bench of BENCHES) {
       const { world, yardstick } = await both(bench);
       const { wiring, installation, plant } = world;
-      const { conductance } = valuesOf(wiring, installation, plant);
+      const { conductance } = valuesOf(wiring, plant);
       for (const [i, { id }] of wiring.parts.entries()) {
         const key = `${bench.at} ${id}`;
         // A load that is not there has no value to alter.
