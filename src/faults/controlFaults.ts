@@ -125,4 +125,15 @@ export const controlFaults: readonly Fault[] = [
     source: 'IEC 61851-1:2017 Table A.6 sequence 6: within 10 s',
     change: (parts, { seconds = 0 }) => withTiming(parts, { limit: seconds }),
   },
+  {
+    ...frame,
+    id: 'restarts-at-once',
+    title: 'Offers again too soon after it withdrew its offer',
+    parameters: [{ name: 'seconds', unit: 's', min: 0.1, max: 2, default: 0.2 }],
+    where: 'the control logic, after the pilot has gone steady',
+    cause: 'The pause was left out of its programme.',
+    hazard: 'The vehicle is still letting go: contactors open and close under load.',
+    source: 'IEC 61851-1:2017 Table A.6 sequence 9.2: 3 s at least',
+    change: (parts, { seconds = 0 }) => withTiming(parts, { pause: seconds }),
+  },
 ];

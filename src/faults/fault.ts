@@ -54,7 +54,7 @@ export interface Setting {
       readonly breaker: Pick<Breaker, 'type' | 'rating'>;
     };
   };
-  readonly sheet: Pick<UnitSheet, 'outlet' | 'openPen' | 'surgeArrester' | 'ventilation'> & {
+  readonly sheet: Pick<UnitSheet, 'outlet' | 'openPen' | 'surgeArrester' | 'ventilation' | 'lostLine'> & {
     readonly residual: Pick<ResidualProtection, 'type' | 'direct'> & {
       readonly by?: ResidualProtection['by'] | undefined;
     };

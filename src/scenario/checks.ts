@@ -101,6 +101,11 @@ function unitProblems({ site, unit }: Pick<ScenarioFile, 'site' | 'unit'>): read
       'a voltage window cannot see an open PEN on three phases (BS 7671 722.411.4.1): another kind is expected',
     ),
     ...when(
+      site.phases === 1 && unit.lostLine === 'goes-on',
+      'unit.lostLine',
+      'on one phase there is no other line to go on with: stops is expected',
+    ),
+    ...when(
       incomplete,
       'unit.residual',
       'rated and by are expected beside a type; without a device in the unit, type is null',

@@ -13,6 +13,7 @@ import {
   CLEARINGS,
   DIODE_CHECKS,
   LATCH_REASONS,
+  LOST_LINES,
   OPEN_PEN_KINDS,
   PERMISSIONS,
   SCHEDULES,
@@ -88,6 +89,7 @@ const unitCommon = {
   holdInB: v.optional(v.boolean(), true),
   diodeCheck: v.optional(v.picklist(DIODE_CHECKS), 'before-closing'),
   poleBleed: nullable(number(1000, 10_000_000)),
+  lostLine: v.optional(v.picklist(LOST_LINES), 'stops'),
   clearsBy: v.optional(
     v.strictObject(
       Object.fromEntries(LATCH_REASONS.map((reason) => [reason, v.optional(clearing)])) as Record<

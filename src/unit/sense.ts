@@ -52,7 +52,9 @@ export function sense(design: UnitDesign, at: AtTheUnit): Sensed {
       : present.some((v) => v > WORKING_RANGE.greatest)
         ? 'high'
         : 'within',
-    missing: lines.filter(([, volts]) => volts < LINE_PRESENT).map(([line]) => line),
+    missing: lines
+      .filter(([line, volts]) => volts < LINE_PRESENT && (line === 'L1' || design.watchedLines === 'all'))
+      .map(([line]) => line),
     pilot: pilotBand(design, at.pilotHigh),
     lowHalf: !at.oscillating
       ? 'none'

@@ -60,6 +60,7 @@ export const SHEET: UnitSheet = {
   holdInB: true,
   diodeCheck: 'before-closing',
   poleBleed: null,
+  lostLine: 'stops',
   clearsBy: {
     E: 'state-A',
     F: 'reset',

@@ -8,7 +8,7 @@ import { CABLE_CODINGS } from '../../src/laws/proximity.ts';
 import type { Earthing, Site } from '../../src/site/site.ts';
 import { EARTHINGS } from '../../src/site/site.ts';
 import type { UnitSheet } from '../../src/unit/design.ts';
-import { DIODE_CHECKS, OPEN_PEN_KINDS, OUTLETS } from '../../src/unit/design.ts';
+import { DIODE_CHECKS, LOST_LINES, OPEN_PEN_KINDS, OUTLETS } from '../../src/unit/design.ts';
 
 export interface Configuration {
   readonly site: Site;
@@ -123,6 +123,7 @@ const sheets = fc
     openPen: pick(...OPEN_PEN_KINDS),
     diodeCheck: pick(...DIODE_CHECKS),
     poleBleed: fc.option(ohms(200_000, 10e6), { freq: 3 }),
+    lostLine: pick(...LOST_LINES),
     clearsBy: fc.record({
       E: clearing,
       F: clearing,
@@ -198,7 +199,12 @@ const configurations: fc.Arbitrary<Configuration> = fc
   .record({ site: sites, sheet: sheets, seed: fc.integer({ min: 0, max: 2_000_000 }) })
   .map(({ site, sheet, seed }) => ({
     site: withinLimits(withRating(withDevice(site, sheet), sheet)),
-    sheet: { ...sheet, cable: ownCable(sheet), openPen: openPenFor(site, sheet) },
+    sheet: {
+      ...sheet,
+      cable: ownCable(sheet),
+      openPen: openPenFor(site, sheet),
+      lostLine: site.phases === 1 ? 'stops' : sheet.lostLine,
+    },
     seed,
   }));
 
