@@ -125,6 +125,7 @@ const plainOperations = v.variant('op', [
     missing: v.optional(v.nullable(v.picklist(LIVES))),
     neighbours: v.optional(v.pipe(v.array(load), v.maxLength(20))),
     loadLimit: v.optional(v.nullable(number(0, 80))),
+    siteLoad: v.optional(number(0, 250)),
   }),
   v.strictObject({ op: v.literal('guard') }),
   v.strictObject({ op: v.literal('inspect') }),

@@ -85,6 +85,7 @@ const unitCommon = {
   startDelay: v.optional(number(0, 1800), 0),
   permission: v.optional(v.picklist(PERMISSIONS), 'open'),
   loadLimit: nullable(number(0, 80)),
+  serviceLimit: nullable(number(10, 200)),
   schedule: nullable(v.picklist(SCHEDULES)),
   holdInB: v.optional(v.boolean(), true),
   diodeCheck: v.optional(v.picklist(DIODE_CHECKS), 'before-closing'),

@@ -78,6 +78,14 @@ export function sheetLines({ site, sheet }: Papers): readonly PaperLine[] {
           : `random, up to ${sheet.startDelay} s after a vehicle is connected; pilot steady meanwhile; can be overridden`,
     },
     ...(sheet.loadLimit === null ? [] : [{ term: 'load limit', text: `${sheet.loadLimit} A` }]),
+    ...(sheet.serviceLimit === null
+      ? []
+      : [
+          {
+            term: 'service sensor',
+            text: `on the incoming lines: offers what other loads leave of ${sheet.serviceLimit} A a line`,
+          },
+        ]),
     {
       term: 'plug',
       text:

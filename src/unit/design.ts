@@ -71,6 +71,8 @@ export interface UnitSheet {
   readonly startDelay: Seconds;
   readonly permission: Permission;
   readonly loadLimit: Amps | null;
+  /** What the service may carry, A per line: the unit measures it and offers what is left. Null: no sensor of its own. */
+  readonly serviceLimit: Amps | null;
   /** Default charging hours of SI 2021/1467 reg. 10, or none. */
   readonly schedule: Schedule | null;
   readonly holdInB: boolean;
@@ -108,6 +110,8 @@ export interface UnitDesign {
     readonly releases: boolean;
     readonly feedback: 'true' | 'always held';
   };
+  /** The sensor of the service's current: round the incoming line the right way, the other way, or round the unit's own circuit. */
+  readonly serviceSensor: 'right' | 'reversed' | 'own circuit';
   /** Which lines it watches for loss: every one, or the one that feeds its electronics alone. */
   readonly watchedLines: 'all' | 'own';
   /** The open-PEN measure: whether it senses, whether it opens the PE pole too. */
@@ -172,6 +176,7 @@ export function soundDesign(sheet: UnitSheet, draw: Draw): UnitDesign {
     dutyError: 0,
     codingRule: 'read',
     lock: { engages: true, releases: true, feedback: 'true' },
+    serviceSensor: 'right',
     watchedLines: 'all',
     openPen: { senses: true, opensEarth: true },
     residualType: sheet.residual.type,

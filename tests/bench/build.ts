@@ -56,6 +56,7 @@ export const SHEET: UnitSheet = {
   startDelay: 0,
   permission: 'open',
   loadLimit: null,
+  serviceLimit: null,
   schedule: null,
   holdInB: true,
   diodeCheck: 'before-closing',

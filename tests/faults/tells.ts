@@ -77,6 +77,8 @@ export const TELLS: Readonly<
   'offer-too-high': ['home', 'state-b'],
   'offer-too-low': ['home', 'c-to-b'],
   'limit-ignored': ['home', 'limit'],
+  'service-sensor-reversed': ['dairy', 'limit'],
+  'service-sensor-misplaced': ['dairy', 'limit'],
   'restarts-at-once': ['home', 'stop'],
 
   'coding-ignored': ['yard', 'coding-sizes'],

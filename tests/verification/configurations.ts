@@ -124,6 +124,7 @@ const sheets = fc
     diodeCheck: pick(...DIODE_CHECKS),
     poleBleed: fc.option(ohms(200_000, 10e6), { freq: 3 }),
     lostLine: pick(...LOST_LINES),
+    hasSensor: fc.boolean(),
     clearsBy: fc.record({
       E: clearing,
       F: clearing,
@@ -134,8 +135,10 @@ const sheets = fc
     }),
   })
   .map(
-    ({ setShare, cableLength, area, coding, ...c }): UnitSheet => ({
+    ({ setShare, cableLength, area, coding, hasSensor, ...c }): UnitSheet => ({
       ...c,
+      // What the service may carry is decided where the service is known.
+      serviceLimit: hasSensor ? 0 : null,
       setCurrent: Math.max(6, c.ratedCurrent * setShare),
       cable: { length: cableLength, area, coding },
     }),
@@ -195,6 +198,20 @@ const openPenFor = ({ earthing, phases }: Site, { openPen }: UnitSheet): UnitShe
     ? 'other'
     : openPen;
 
+/**
+ * A sensor on the service where the service is strong enough: the load that takes all of its limit lowers the voltage
+ * by 8 V at most, so that neither the unit nor its open-PEN measure minds.
+ */
+function serviceLimitFor(
+  { otherLoads, loopImpedance, neutralImpedance }: Site,
+  { serviceLimit, setCurrent }: UnitSheet,
+): UnitSheet['serviceLimit'] {
+  const others = otherLoads.reduce((sum, { power }) => sum + power / 230, 0);
+  const limit = Math.max(10, Math.ceil(1.1 * others + setCurrent + 2));
+  const drop = (1.1 * limit * Math.max(loopImpedance, neutralImpedance)) / 0.9;
+  return serviceLimit !== null && drop <= 8 ? limit : null;
+}
+
 const configurations: fc.Arbitrary<Configuration> = fc
   .record({ site: sites, sheet: sheets, seed: fc.integer({ min: 0, max: 2_000_000 }) })
   .map(({ site, sheet, seed }) => ({
@@ -203,6 +220,7 @@ const configurations: fc.Arbitrary<Configuration> = fc
       ...sheet,
       cable: ownCable(sheet),
       openPen: openPenFor(site, sheet),
+      serviceLimit: serviceLimitFor(site, sheet),
       lostLine: site.phases === 1 ? 'stops' : sheet.lostLine,
     },
     seed,
