@@ -121,10 +121,12 @@ const plainOperations = v.variant('op', [
   v.strictObject({
     op: v.literal('supply'),
     pen: v.optional(v.picklist(['sound', 'open'])),
-    voltage: v.optional(number(100, 300)),
+    // Null: as it was before anybody disturbed it.
+    voltage: v.optional(v.nullable(number(100, 300))),
     missing: v.optional(v.nullable(v.picklist(LIVES))),
-    neighbours: v.optional(v.pipe(v.array(load), v.maxLength(20))),
+    neighbours: v.optional(v.nullable(v.pipe(v.array(load), v.maxLength(20)))),
     loadLimit: v.optional(v.nullable(number(0, 80))),
+    siteLoad: v.optional(number(0, 250)),
   }),
   v.strictObject({ op: v.literal('guard') }),
   v.strictObject({ op: v.literal('inspect') }),

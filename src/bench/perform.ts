@@ -257,11 +257,15 @@ function press(world: World, button: OperationNamed<'press'>['button']): Done {
   return set(world, { testButton: false });
 }
 
-function disturb(world: World, { op: _, loadLimit, ...settings }: OperationNamed<'supply'>): Done {
-  const named = Object.fromEntries(
-    Object.entries({ ...settings, loadLimit }).filter(([, value]) => value !== undefined),
-  );
-  return set(world, named);
+/** What is not named stays; voltage and neighbours go back to what the site has of itself, which nobody need know. */
+function disturb(world: World, { op: _, voltage, neighbours, ...others }: OperationNamed<'supply'>): Done {
+  const { site } = world.installation;
+  const settings = {
+    ...others,
+    voltage: voltage === null ? site.voltage : voltage,
+    neighbours: neighbours === null ? site.neighbours : neighbours,
+  };
+  return set(world, Object.fromEntries(Object.entries(settings).filter(([, value]) => value !== undefined)));
 }
 
 function reset(world: World, what: OperationNamed<'reset'>['what']): Done {

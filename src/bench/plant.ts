@@ -59,6 +59,8 @@ export interface Plant {
   readonly neighbours: readonly Load[];
   /** What the site's load management leaves for the unit, A. */
   readonly loadLimit: Amps | null;
+  /** A known load switched on at the origin, A per line at 230 V. */
+  readonly siteLoad: Amps;
   readonly testButton: boolean;
   /** The outlet's cable is being bent. */
   readonly flexed: boolean;
@@ -92,6 +94,7 @@ export const plantAtRest = (site: Site, design: UnitDesign): Plant => ({
   missing: null,
   neighbours: site.neighbours,
   loadLimit: design.sheet.loadLimit,
+  siteLoad: 0,
   testButton: false,
   flexed: false,
   leadsNulled: true,
@@ -177,6 +180,7 @@ export function settingOf({ id }: Part): Setting | null {
   if (id.startsWith('standin.leakage.'))
     return ({ standIn: { plugged, leakage } }) =>
       plugged && leakage?.line === line ? 230 / leakage.ac : Infinity;
+  if (id.startsWith('known-load.')) return ({ siteLoad }) => 230 / siteLoad;
   if (id.startsWith('neighbour.'))
     return ({ neighbours }) =>
       loadResistance(neighbours.reduce((sum, load) => sum + (load.line === line ? load.power : 0), 0));

@@ -3,9 +3,9 @@
  * side changes; and how time passes, entry by entry.
  */
 import { LIVES } from '../laws/conductors.ts';
-import type { Microseconds, Seconds } from '../laws/quantities.ts';
+import type { Amps, Microseconds, Seconds } from '../laws/quantities.ts';
 import { microseconds } from '../laws/quantities.ts';
-import { difference } from '../network/potentials.ts';
+import { branchCurrent, difference } from '../network/potentials.ts';
 import { linesOf } from '../site/site.ts';
 import type { UnitDesign } from '../unit/design.ts';
 import type { AtTheUnit } from '../unit/sense.ts';
@@ -170,7 +170,37 @@ function atTheUnit(world: World): AtTheUnit {
         : 0,
     peak: world.isPeak(),
     limit: world.plant.loadLimit,
+    ...serviceCurrents(world),
   };
+}
+
+/** Currents that a unit with a sensor on the service knows: where the sensor sits is the design's. */
+function serviceCurrents(world: World): Pick<AtTheUnit, 'throughSensor' | 'ownCurrent'> {
+  const { design, site } = world.installation;
+  if (design.sheet.serviceLimit === null) return { throughSensor: {}, ownCurrent: {} };
+  const place = design.serviceSensor === 'own circuit' ? 'origin' : 'source';
+  const through = (part: string) =>
+    Object.fromEntries(
+      linesOf(site).map((line) => [line, activeCurrent(world, `${part}.${line}`, `inner.${line}`)]),
+    );
+  return { throughSensor: through(place), ownCurrent: through('unit') };
+}
+
+/** The part of a branch's current that is in phase with its line's voltage at the unit, A; negative: the other way. */
+function activeCurrent({ solution, wiring }: World, part: string, line: string): Amps {
+  const { reduced, planes, emfs } = solution;
+  const branch = wiring.branchOf(part);
+  const { mains } = branchCurrent(
+    reduced,
+    planes,
+    branch,
+    emfs.find((emf) => emf.branch === branch),
+  );
+  const port = { a: wiring.nodeAt(line), b: wiring.nodeAt('inner.N') };
+  const re = difference(planes.mains.re, port);
+  const im = difference(planes.mains.im, port);
+  const volts = Math.sqrt(re * re + im * im);
+  return volts === 0 ? 0 : (mains.re * re + mains.im * im) / volts;
 }
 
 /** What the lock's feedback says; one that is stuck says home as soon as the motor has been driven. */

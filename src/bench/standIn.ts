@@ -72,7 +72,7 @@ export function standInParts(lines: readonly Line[]): readonly Part[] {
       resistance: VEHICLE.stateD,
       contact: 'standin.D',
     },
-    // Loads and leakage: no path at all until set (network.ts gives them their value).
+    // Loads and leakage: no path at all until set (plant.ts gives them their value).
     ...lines.map((x) => ({ id: `standin.load.${x}`, a: `end.${x}`, b: 'end.N', resistance: Infinity })),
     ...lines.map((x) => ({ id: `standin.leakage.${x}`, a: `end.${x}`, b: 'car.PE', resistance: Infinity })),
   ];

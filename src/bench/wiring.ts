@@ -4,9 +4,11 @@
  */
 
 import type { Parts } from '../faults/parts.ts';
+import type { Volts } from '../laws/quantities.ts';
 import type { Plan } from '../network/plan.ts';
 import { plan } from '../network/plan.ts';
-import type { Emf, Injection, OneWay, Planes, Port } from '../network/potentials.ts';
+import { seenFrom } from '../network/port.ts';
+import type { Emf, Injection, OneWay, Planes } from '../network/potentials.ts';
 import { potentials } from '../network/potentials.ts';
 import type { BranchValues, Reduced } from '../network/reduce.ts';
 import { reduce } from '../network/reduce.ts';
@@ -163,27 +165,32 @@ export function emfsOf(wiring: Wiring, installation: Parts, plant: Plant): reado
   ];
 }
 
-function injectionsOf(wiring: Wiring, plant: Plant): readonly Injection[] {
-  const { test, standIn } = plant;
-  const into = (line: string, back: string): Port => ({
-    a: wiring.nodeAt(back),
-    b: wiring.nodeAt(`end.${line}`),
-  });
-  return [
-    ...(test !== null && (test.direct !== 0 || test.halfWave !== 0)
-      ? [{ port: into(test.line, 'end.PE'), mains: NOTHING, direct: test.direct, halfWave: test.halfWave }]
-      : []),
-    ...(standIn.plugged && standIn.leakage !== null && standIn.leakage.dc !== 0
-      ? [
-          {
-            port: into(standIn.leakage.line, 'car.PE'),
-            mains: NOTHING,
-            direct: standIn.leakage.dc,
-            halfWave: 0,
-          },
-        ]
-      : []),
-  ];
+/** A test current that is driven, from the line through the instrument to PE. */
+function testInjection(wiring: Wiring, { test }: Plant): readonly Injection[] {
+  if (test === null || (test.direct === 0 && test.halfWave === 0)) return [];
+  const port = { a: wiring.nodeAt('end.PE'), b: wiring.nodeAt(`end.${test.line}`) };
+  return [{ port, mains: NOTHING, direct: test.direct, halfWave: test.halfWave }];
+}
+
+/** Below this between line and PE at the vehicle nothing is rectified, V. A design choice. */
+const RECTIFIES: Volts = 50;
+
+/**
+ * The stand-in's d.c. leakage is rectified mains: it flows while its line is supplied, and where the mains can drive it
+ * through what is in the way.
+ */
+function leakageInjection(
+  wiring: Wiring,
+  { standIn: { plugged, leakage } }: Plant,
+  reduced: Reduced,
+  planes: Planes,
+): readonly Injection[] {
+  if (!plugged || leakage === null || leakage.dc === 0) return [];
+  const port = { a: wiring.nodeAt('car.PE'), b: wiring.nodeAt(`end.${leakage.line}`) };
+  const { open, resistance } = seenFrom(reduced, planes, port);
+  const volts = Math.sqrt(open.mains.re * open.mains.re + open.mains.im * open.mains.im);
+  const flows = volts > RECTIFIES && resistance * Math.abs(leakage.dc) < volts;
+  return flows ? [{ port, mains: NOTHING, direct: leakage.dc, halfWave: 0 }] : [];
 }
 
 /** Solutions that are kept, of some ten kilobytes each. */
@@ -196,9 +203,12 @@ export function solve(wiring: Wiring, installation: Parts, plant: Plant): Soluti
   if (known !== undefined) return known;
   const reduced = reduce(wiring.plan, valuesOf(wiring, plant));
   const emfs = emfsOf(wiring, installation, plant);
-  const injections = injectionsOf(wiring, plant);
   const oneWays = plant.removed.includes('arrester') ? wiring.withoutArresters : wiring.oneWays;
-  const planes = potentials(reduced, emfs, oneWays, injections);
+  const test = testInjection(wiring, plant);
+  const first = potentials(reduced, emfs, oneWays, test);
+  const leakage = leakageInjection(wiring, plant, reduced, first);
+  const injections = [...test, ...leakage];
+  const planes = leakage.length === 0 ? first : potentials(reduced, emfs, oneWays, injections);
   const solution = { reduced, emfs, oneWays, injections, planes };
   if (wiring.solved.size >= MOST_KEPT) wiring.solved.clear();
   wiring.solved.set(felt, solution);

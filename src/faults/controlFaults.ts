@@ -3,7 +3,7 @@
  * of the design; what comes of it follows from the control logic.
  */
 import type { Fault } from './fault.ts';
-import { LOCK_OFF, PRACTICE, TELL_MAKER, unless } from './fault.ts';
+import { LOCK_OFF, PRACTICE, PUT_RIGHT, sensorOnly, TELL_INSTALLER, TELL_MAKER, unless } from './fault.ts';
 import type { Parts } from './parts.ts';
 import { withDesign, withTiming } from './parts.ts';
 
@@ -124,5 +124,44 @@ export const controlFaults: readonly Fault[] = [
     hazard: 'The main fuse blows.',
     source: 'IEC 61851-1:2017 Table A.6 sequence 6: within 10 s',
     change: (parts, { seconds = 0 }) => withTiming(parts, { limit: seconds }),
+  },
+  {
+    ...frame,
+    id: 'service-sensor-reversed',
+    title: 'The sensor on the service is the wrong way round',
+    parameters: [],
+    where: 'the current sensor on the incoming line, at the board',
+    cause: 'It was clipped on facing the wrong way, and import is taken for export.',
+    hazard: 'The main fuse blows.',
+    source: 'BS 7671:2018+A2:2022 722.311',
+    next: PUT_RIGHT,
+    tell: TELL_INSTALLER,
+    impossible: sensorOnly,
+    change: (parts) => withDesign(parts, { serviceSensor: 'reversed' }),
+  },
+  {
+    ...frame,
+    id: 'service-sensor-misplaced',
+    title: 'The sensor on the service is on the wrong conductor',
+    parameters: [],
+    where: 'the current sensor: round the unit’s own circuit, not the incoming line',
+    cause: 'There was more room for it there.',
+    hazard: 'The main fuse blows.',
+    source: 'BS 7671:2018+A2:2022 722.311',
+    next: PUT_RIGHT,
+    tell: TELL_INSTALLER,
+    impossible: sensorOnly,
+    change: (parts) => withDesign(parts, { serviceSensor: 'own circuit' }),
+  },
+  {
+    ...frame,
+    id: 'restarts-at-once',
+    title: 'Offers again too soon after it withdrew its offer',
+    parameters: [{ name: 'seconds', unit: 's', min: 0.1, max: 2, default: 0.2 }],
+    where: 'the control logic, after the pilot has gone steady',
+    cause: 'The pause was left out of its programme.',
+    hazard: 'The vehicle is still letting go: contactors open and close under load.',
+    source: 'IEC 61851-1:2017 Table A.6 sequence 9.2: 3 s at least',
+    change: (parts, { seconds = 0 }) => withTiming(parts, { pause: seconds }),
   },
 ];

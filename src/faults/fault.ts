@@ -54,7 +54,10 @@ export interface Setting {
       readonly breaker: Pick<Breaker, 'type' | 'rating'>;
     };
   };
-  readonly sheet: Pick<UnitSheet, 'outlet' | 'openPen' | 'surgeArrester' | 'ventilation'> & {
+  readonly sheet: Pick<
+    UnitSheet,
+    'outlet' | 'openPen' | 'surgeArrester' | 'ventilation' | 'lostLine' | 'serviceLimit'
+  > & {
     readonly residual: Pick<ResidualProtection, 'type' | 'direct'> & {
       readonly by?: ResidualProtection['by'] | undefined;
     };
@@ -123,6 +126,10 @@ export const upstreamOnly = unless(
 export const openPenOnly = unless(
   ({ site, sheet }) => site.earthing === 'TN-C-S' && sheet.openPen !== 'none',
   'this unit has no open-PEN measure, or the site no PEN',
+);
+export const sensorOnly = unless(
+  ({ sheet }) => sheet.serviceLimit !== null,
+  'this unit has no sensor on the service',
 );
 export const ttOnly = unless(({ site }) => site.earthing === 'TT', 'this site has no electrode of its own');
 export const penOnly = unless(({ site }) => site.earthing === 'TN-C-S', 'this site is not supplied by a PEN');

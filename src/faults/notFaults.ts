@@ -151,6 +151,18 @@ export const notFaults: readonly NotFault[] = [
   },
   {
     ...frame,
+    id: 'goes-on-without-a-line',
+    title: 'Goes on supplying when one of its lines is lost',
+    family: 'supply-wiring',
+    parameters: [],
+    where: 'the control logic, with L2 or L3 gone',
+    cause: 'A vehicle takes what lines it finds; no standard asks the unit to stop.',
+    source: 'common practice, no source',
+    impossible: unless(({ site }) => site.phases === 3, 'this site has one line'),
+    alter: (told) => withSheet(told, { lostLine: 'goes-on' }),
+  },
+  {
+    ...frame,
     id: 'slow-to-start',
     title: 'Long start-up',
     family: 'pilot',

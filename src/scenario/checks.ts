@@ -4,8 +4,10 @@
  */
 import { CATALOGUE, entryNamed, withDefaults } from '../faults/catalogue.ts';
 import type { Setting } from '../faults/fault.ts';
+import { LINES } from '../laws/conductors.ts';
 import { greatestElectrode } from '../laws/electrode.ts';
 import { measuredLoopLimit } from '../laws/overcurrent.ts';
+import { OFFER_RANGE } from '../laws/pilotDuty.ts';
 import { SUPPLY_VOLTAGE } from '../laws/supplyLimits.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import { operationProblems } from './operationProblems.ts';
@@ -103,6 +105,11 @@ function unitProblems({ site, unit }: Pick<ScenarioFile, 'site' | 'unit'>): read
       'a voltage window cannot see an open PEN on three phases (BS 7671 722.411.4.1): another kind is expected',
     ),
     ...when(
+      site.phases === 1 && unit.lostLine === 'goes-on',
+      'unit.lostLine',
+      'on one phase there is no other line to go on with: stops is expected',
+    ),
+    ...when(
       incomplete,
       'unit.residual',
       'rated and by are expected beside a type; without a device in the unit, type is null',
@@ -171,7 +178,16 @@ export function warningsOf({ site, unit }: ScenarioFile): readonly Problem[] {
   const direct = unit.residual.direct !== null || unit.residual.type === 'B' || residualDevice?.type === 'B';
   const additional = unit.residual.type !== null || (residualDevice !== null && residualDevice.rated <= 0.03);
   const limit = measuredLoopLimit(breaker.type, breaker.rating);
+  const { serviceLimit } = unit;
+  const loaded = LINES.map((line) =>
+    site.otherLoads.reduce((sum, load) => sum + (load.line === line ? load.power / 230 : 0), 0),
+  );
   return [
+    ...when(
+      serviceLimit !== null && serviceLimit - Math.max(...loaded) < OFFER_RANGE.least,
+      'unit.serviceLimit',
+      'the site’s own loads leave less than 6 A of it: the unit never offers',
+    ),
     ...when(set > breaker.rating, 'unit.setCurrent', `${set} A is above the breaker’s ${breaker.rating} A`),
     ...when(
       site.voltage < SUPPLY_VOLTAGE.least || site.voltage > SUPPLY_VOLTAGE.greatest,

@@ -14,6 +14,7 @@ import {
   CLEARINGS,
   DIODE_CHECKS,
   LATCH_REASONS,
+  LOST_LINES,
   OPEN_PEN_KINDS,
   PERMISSIONS,
   SCHEDULES,
@@ -85,10 +86,12 @@ const unitCommon = {
   startDelay: v.optional(number(0, 1800), 0),
   permission: v.optional(v.picklist(PERMISSIONS), 'open'),
   loadLimit: nullable(number(0, 80)),
+  serviceLimit: nullable(number(10, 200)),
   schedule: nullable(v.picklist(SCHEDULES)),
   holdInB: v.optional(v.boolean(), true),
   diodeCheck: v.optional(v.picklist(DIODE_CHECKS), 'before-closing'),
   poleBleed: nullable(number(1000, 10_000_000)),
+  lostLine: v.optional(v.picklist(LOST_LINES), 'stops'),
   clearsBy: v.optional(
     v.strictObject(
       Object.fromEntries(LATCH_REASONS.map((reason) => [reason, v.optional(clearing)])) as Record<

@@ -28,7 +28,7 @@ const OPEN_PEN_WORDS = {
   other: 'another method, see the maker',
 } as const;
 
-export function sheetLines({ sheet }: Papers): readonly PaperLine[] {
+export function sheetLines({ site, sheet }: Papers): readonly PaperLine[] {
   const { residual, cable } = sheet;
   return [
     {
@@ -78,6 +78,14 @@ export function sheetLines({ sheet }: Papers): readonly PaperLine[] {
           : `random, up to ${sheet.startDelay} s after a vehicle is connected; pilot steady meanwhile; can be overridden`,
     },
     ...(sheet.loadLimit === null ? [] : [{ term: 'load limit', text: `${sheet.loadLimit} A` }]),
+    ...(sheet.serviceLimit === null
+      ? []
+      : [
+          {
+            term: 'service sensor',
+            text: `on the incoming lines: offers what other loads leave of ${sheet.serviceLimit} A a line`,
+          },
+        ]),
     {
       term: 'plug',
       text:
@@ -97,6 +105,17 @@ export function sheetLines({ sheet }: Papers): readonly PaperLine[] {
       term: 'open poles',
       text: sheet.poleBleed === null ? 'no path across them' : `${sheet.poleBleed / 1000} kΩ across each`,
     },
+    ...(site.phases === 1
+      ? []
+      : [
+          {
+            term: 'a line lost',
+            text:
+              sheet.lostLine === 'stops'
+                ? 'L1 feeds the electronics; without another line it stops'
+                : 'L1 feeds the electronics; without another line it goes on with those that are left',
+          },
+        ]),
     { term: 'start-up', text: `${sheet.startUp} s, pilot at 0 V` },
     ...(Object.keys(REASON_WORDS) as LatchReason[])
       .filter((reason) => reason !== 'openPen' || sheet.openPen !== 'none')

@@ -121,6 +121,13 @@ function supplyParts(site: Site): readonly Part[] {
       b: 'service.N',
       resistance: loadResistance(load.power),
     })),
+    // A load that is switched on to see what follows it; its current is a setting.
+    ...linesOf(site).map((line) => ({
+      id: `known-load.${line}`,
+      a: `service.${line}`,
+      b: 'service.N',
+      resistance: Infinity,
+    })),
     // Neighbours behind the same PEN conductor, on any line; their power is a setting.
     ...(site.earthing === 'TN-C-S'
       ? LINES.map((line) => ({

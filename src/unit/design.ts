@@ -17,6 +17,7 @@ import type {
   Volts,
 } from '../laws/quantities.ts';
 import type { DeviceType } from '../laws/residualLimits.ts';
+import { LEAST_OSCILLATION_PAUSE } from '../laws/timing.ts';
 
 export const OUTLETS = ['tethered', 'socket'] as const;
 export type Outlet = (typeof OUTLETS)[number];
@@ -29,6 +30,9 @@ export type DiodeCheck = (typeof DIODE_CHECKS)[number];
 /** What a latched reason waits for: no vehicle, the reset button, a return of supply, or nothing but its cause gone. */
 export const CLEARINGS = ['state-A', 'reset', 'supply', 'self'] as const;
 export type Clearing = (typeof CLEARINGS)[number];
+/** What a unit on three phases does when a line is lost that does not feed its electronics. */
+export const LOST_LINES = ['stops', 'goes-on'] as const;
+export type LostLine = (typeof LOST_LINES)[number];
 export const SCHEDULES = ['default-hours'] as const;
 export type Schedule = (typeof SCHEDULES)[number];
 export const LATCH_REASONS = ['E', 'F', 'diode', 'residual', 'direct', 'openPen'] as const;
@@ -67,11 +71,14 @@ export interface UnitSheet {
   readonly startDelay: Seconds;
   readonly permission: Permission;
   readonly loadLimit: Amps | null;
+  /** What the service may carry, A per line: the unit measures it and offers what is left. Null: no sensor of its own. */
+  readonly serviceLimit: Amps | null;
   /** Default charging hours of SI 2021/1467 reg. 10, or none. */
   readonly schedule: Schedule | null;
   readonly holdInB: boolean;
   readonly diodeCheck: DiodeCheck;
   readonly poleBleed: Ohms | null;
+  readonly lostLine: LostLine;
   readonly clearsBy: Readonly<Record<LatchReason, Clearing>>;
 }
 
@@ -103,6 +110,10 @@ export interface UnitDesign {
     readonly releases: boolean;
     readonly feedback: 'true' | 'always held';
   };
+  /** The sensor of the service's current: round the incoming line the right way, the other way, or round the unit's own circuit. */
+  readonly serviceSensor: 'right' | 'reversed' | 'own circuit';
+  /** Which lines it watches for loss: every one, or the one that feeds its electronics alone. */
+  readonly watchedLines: 'all' | 'own';
   /** The open-PEN measure: whether it senses, whether it opens the PE pole too. */
   readonly openPen: { readonly senses: boolean; readonly opensEarth: boolean };
   /** The type of the a.c. device that is really fitted; null where there is none. */
@@ -130,6 +141,8 @@ export interface UnitDesign {
     readonly limit: Seconds;
     /** How long supply goes on after a normal stop that the vehicle ignores. */
     readonly stop: Seconds;
+    /** How long the pilot stays steady before it oscillates again. */
+    readonly pause: Seconds;
   };
   /** Random start delay as a share (0–1) of the sheet's longest; a new share is drawn for each session. */
   readonly delayShare: (session: number) => number;
@@ -163,6 +176,8 @@ export function soundDesign(sheet: UnitSheet, draw: Draw): UnitDesign {
     dutyError: 0,
     codingRule: 'read',
     lock: { engages: true, releases: true, feedback: 'true' },
+    serviceSensor: 'right',
+    watchedLines: 'all',
     openPen: { senses: true, opensEarth: true },
     residualType: sheet.residual.type,
     residualPickup: rated * between(draw('residual pick-up'), 0.67, 0.87),
@@ -181,6 +196,7 @@ export function soundDesign(sheet: UnitSheet, draw: Draw): UnitDesign {
       openPen: between(draw('open PEN'), 4.1, 4.6),
       limit: between(draw('limit'), 1, 4),
       stop: between(draw('stop'), 6.2, 8),
+      pause: LEAST_OSCILLATION_PAUSE,
     },
     delayShare: (session) => draw(`start delay ${session}`),
   };

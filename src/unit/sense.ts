@@ -27,7 +27,11 @@ export interface AtTheUnit {
   /** The supply's PE to the measure's own electrode, r.m.s. */
   readonly earth: Volts;
   readonly peak: boolean;
+  /** What the site's load management says. */
   readonly limit: Amps | null;
+  /** Active current of each line through the service's sensor, and through the unit's own meter; of no meaning without a sensor. */
+  readonly throughSensor: Readonly<Partial<Record<Line, Amps>>>;
+  readonly ownCurrent: Readonly<Partial<Record<Line, Amps>>>;
 }
 
 /** The electronics run from this voltage up, V. A design choice. */
@@ -52,7 +56,9 @@ export function sense(design: UnitDesign, at: AtTheUnit): Sensed {
       : present.some((v) => v > WORKING_RANGE.greatest)
         ? 'high'
         : 'within',
-    missing: lines.filter(([, volts]) => volts < LINE_PRESENT).map(([line]) => line),
+    missing: lines
+      .filter(([line, volts]) => volts < LINE_PRESENT && (line === 'L1' || design.watchedLines === 'all'))
+      .map(([line]) => line),
     pilot: pilotBand(design, at.pilotHigh),
     lowHalf: !at.oscillating
       ? 'none'
@@ -69,8 +75,23 @@ export function sense(design: UnitDesign, at: AtTheUnit): Sensed {
     plug: at.plug,
     pen: outsidePen(design, at) ? 'outside' : 'within',
     peak: at.peak,
-    limit: at.limit,
+    limit: leftForUnit(design, at),
   };
+}
+
+/**
+ * The lesser of what load management says and what the sensor leaves of the service on its most loaded line, in whole
+ * amperes (a design choice). The unit takes its own share off what the sensor feels.
+ */
+function leftForUnit({ sheet, serviceSensor }: UnitDesign, at: AtTheUnit): Amps | null {
+  const { serviceLimit } = sheet;
+  if (serviceLimit === null) return at.limit;
+  const sign = serviceSensor === 'reversed' ? -1 : 1;
+  const others = (Object.entries(at.throughSensor) as [Line, Amps][]).map(
+    ([line, amps]) => sign * amps - (at.ownCurrent[line] ?? 0),
+  );
+  const left = Math.max(0, Math.floor(serviceLimit - Math.max(0, ...others)));
+  return at.limit === null ? left : Math.min(at.limit, left);
 }
 
 /** What each kind of measure looks at (BS 7671:2018+A2:2022 722.411.4.1): a window on line to neutral, or 70 V to true earth. */

@@ -30,6 +30,8 @@ export interface SetUp {
   readonly standIn: StandIn;
   /** What the site's load management leaves for the unit, A; null: no limit. */
   readonly loadLimit: Amps | null;
+  /** A known load switched on at the origin, A per line at 230 V. */
+  readonly siteLoad: Amps;
   /** The supply is not as the papers say: its voltage, its PEN conductor, its lines or the neighbours were changed. */
   readonly disturbed: boolean;
   /** How long nothing had been changed when the reading was taken, s. */
@@ -63,6 +65,7 @@ export const setUpOf = ({ plant, installation, timeline, changedAt }: World): Se
   flexed: plant.flexed,
   standIn: plant.standIn,
   loadLimit: plant.loadLimit,
+  siteLoad: plant.siteLoad,
   disturbed:
     plant.pen === 'open' ||
     plant.missing !== null ||

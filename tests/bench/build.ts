@@ -56,10 +56,12 @@ export const SHEET: UnitSheet = {
   startDelay: 0,
   permission: 'open',
   loadLimit: null,
+  serviceLimit: null,
   schedule: null,
   holdInB: true,
   diodeCheck: 'before-closing',
   poleBleed: null,
+  lostLine: 'stops',
   clearsBy: {
     E: 'state-A',
     F: 'reset',

@@ -95,9 +95,10 @@ export async function act(page: Page, words: string): Promise<void> {
   await button(page, 'Do it').click();
 }
 
-async function wait(page: Page, seconds: number): Promise<void> {
-  await page.getByLabel('act', { exact: true }).selectOption({ label: 'wait' });
-  await page.getByLabel('seconds').fill(String(seconds));
+/** One act that takes a figure. */
+export async function actWith(page: Page, words: string, field: string, figure: number): Promise<void> {
+  await page.getByLabel('act', { exact: true }).selectOption({ label: words });
+  await page.getByLabel(field).fill(String(figure));
   await button(page, 'Do it').click();
 }
 
@@ -226,12 +227,25 @@ const lineOf = (between: readonly Probe[]): string =>
     ?.split('.')[1] ?? '';
 
 function disturbance(operation: Extract<Operation, { op: 'supply' }>): string {
-  const { pen, voltage, missing, loadLimit } = operation;
+  const { pen, voltage, missing } = operation;
   if (pen === 'sound' && voltage !== undefined) return 'disturbance over: supply as it was';
   if (pen !== undefined || voltage !== undefined) return 'disturbance: what the open-PEN measure watches for';
   if (missing !== undefined)
     return `disturbance: ${missing === null ? 'every conductor back' : `${missing} lost`}`;
-  return `disturbance: ${loadLimit === null ? 'no load limit' : `load limit ${loadLimit} A`}`;
+  return 'disturbance: no load limit';
+}
+
+/** Acts that take a figure: their words, and the figure by the words of its field. */
+function figured(operation: Operation): readonly [act: string, field: string, figure: number] | null {
+  if (operation.op === 'wait') return ['wait', 'seconds', operation.seconds];
+  if (operation.op === 'vehicle' && operation.load !== undefined)
+    return ['stand-in: load', 'load on each line', operation.load];
+  if (operation.op !== 'supply') return null;
+  if (typeof operation.loadLimit === 'number')
+    return ['disturbance: load limit', 'left for the unit', operation.loadLimit];
+  if (operation.siteLoad !== undefined && operation.pen === undefined)
+    return ['disturbance: known load on the site', 'drawn on each line', operation.siteLoad];
+  return null;
 }
 
 /** What is done, in the words of the list of acts. */
@@ -313,7 +327,8 @@ function vehicleWords(operation: Extract<Operation, { op: 'vehicle' }>): readonl
 
 export async function carryOut(page: Page, operation: Operation): Promise<void> {
   if (operation.op === 'measure') return measure(page, operation);
-  if (operation.op === 'wait') return wait(page, operation.seconds);
+  const asked = figured(operation);
+  if (asked !== null) return actWith(page, ...asked);
   if (operation.op === 'vehicle') {
     for (const words of vehicleWords(operation)) await act(page, words);
     return;
@@ -448,7 +463,7 @@ export async function doTest(page: Page, action: TestAction, sure: Sure = '67 to
   let entries = before.attempt.entries.length + 1 + done;
   for (const next of operations.slice(done)) {
     await carryOut(page, next);
-    entries += next.op === 'vehicle' ? vehicleWords(next).length : 1;
+    entries += next.op === 'vehicle' && figured(next) === null ? vehicleWords(next).length : 1;
     if (next.op === 'prove-dead') {
       entries += await writeDownPairs(page);
     } else if (next.op === 'measure') {

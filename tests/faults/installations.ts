@@ -20,8 +20,11 @@ const yard: NonNullable<Wanted['site']> = { ...THREE_PHASE, loopImpedance: 0.08,
 export const INSTALLATIONS = {
   /** One phase, TN-C-S, tethered, all in the unit. */
   home: { sheet: { openPen: 'voltage-window', surgeArrester: true } },
-  /** One phase, TN-S, tethered. */
-  dairy: { site: { earthing: 'TN-S', loopImpedance: 0.3, neutralImpedance: 0.28 } },
+  /** One phase, TN-S, tethered, with a sensor on the service. */
+  dairy: {
+    site: { earthing: 'TN-S', loopImpedance: 0.3, neutralImpedance: 0.28 },
+    sheet: { serviceLimit: 60 },
+  },
   /** Three phases, TN-S, socket-outlet. */
   yard: { site: yard, sheet: { outlet: 'socket' } },
   /** The same, with a customer's cable of 20 A. */

@@ -29,6 +29,7 @@ export const TELLS: Readonly<
   'line-neutral-crossed': ['home', 'r1r2-polarity'],
   'lines-crossed': ['yard', 'r1r2-polarity'],
   'line-missing': ['yard', 'r1r2-polarity'],
+  'line-loss-unnoticed': ['yard', 'lost-line'],
   'neutral-missing': ['home', 'energise'],
   'neutral-joint': ['home', 'loop'],
   'neutral-earth-joined': ['home', 'insulation-circuit'],
@@ -76,6 +77,9 @@ export const TELLS: Readonly<
   'offer-too-high': ['home', 'state-b'],
   'offer-too-low': ['home', 'c-to-b'],
   'limit-ignored': ['home', 'limit'],
+  'service-sensor-reversed': ['dairy', 'limit'],
+  'service-sensor-misplaced': ['dairy', 'limit'],
+  'restarts-at-once': ['home', 'stop'],
 
   'coding-ignored': ['yard', 'coding-sizes'],
   'coding-read-too-large': ['yard20', 'state-b'],

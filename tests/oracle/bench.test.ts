@@ -98,11 +98,7 @@ test('forty benches and more over the three kinds of site, fourteen and more of 
 });
 
 /** The bench solved with one branch's admittance so many times what it is. */
-function withAltered(
-  { wiring, installation, plant, solution }: World,
-  branch: number,
-  times: number,
-): Planes {
+function withAltered({ wiring, plant, solution }: World, branch: number, times: number): Planes {
   const { conductance, susceptance } = valuesOf(wiring, plant);
   conductance[branch] = times * (conductance[branch] ?? 0);
   susceptance[branch] = times * (susceptance[branch] ?? 0);
@@ -156,7 +152,7 @@ describe('the comparison can fail', () => {
     const noticed = new Map<string, boolean>();
     for (const bench of BENCHES) {
       const { world, yardstick } = await both(bench);
-      const { wiring, installation, plant } = world;
+      const { wiring, plant } = world;
       const { conductance } = valuesOf(wiring, plant);
       for (const [i, { id }] of wiring.parts.entries()) {
         const key = `${bench.at} ${id}`;

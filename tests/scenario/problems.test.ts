@@ -211,6 +211,13 @@ const ONE_FIELD: readonly (readonly [string, (file: Loose) => void, string])[] =
     'unit.setCurrent: above ratedCurrent, 32 A: at most that is expected',
   ],
   [
+    'going on without the only line',
+    (f) => {
+      f.unit.lostLine = 'goes-on';
+    },
+    'unit.lostLine: on one phase there is no other line to go on with: stops is expected',
+  ],
+  [
     'a device without its rating',
     (f) => {
       f.unit.residual = { type: 'A', direct: null };

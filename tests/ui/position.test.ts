@@ -25,6 +25,19 @@ describe('the operations between two positions lead from the one to the other', 
     ['power, then the vehicle', DEAD, LIVE_C, ['reconnect', 'close-cover', 'energise', 'vehicle']],
     ['the vehicle, then no power', LIVE_C, DEAD, ['vehicle', 'isolate', 'open-cover', 'disconnect']],
     ['from all poles to line poles', DEAD, { ...DEAD, supply: 'off-line-locked' }, ['isolate']],
+    ['a load', start, { ...start, load: 20 }, ['vehicle']],
+    [
+      'a leakage taken away',
+      { ...start, leakage: { ac: 0.004, dc: 0.006, line: 'L1' } },
+      { ...start, leakage: null },
+      ['vehicle'],
+    ],
+    [
+      'the same leakage',
+      { ...start, leakage: { ac: 0.004, dc: 0.006, line: 'L1' } },
+      { ...start, leakage: { ac: 0.004, dc: 0.006, line: 'L1' } },
+      [],
+    ],
     ['nothing', start, start, []],
   ] as const)('%s', (_, from, to, ops) => {
     const list = operationsBetween(from, to, 0, 'tethered');

@@ -19,6 +19,7 @@ const EVENTS: Readonly<Record<string, (unit: Rig) => void>> = {
   'supply high': (u) => u.sense({ supply: 'high' }),
   'supply within': (u) => u.sense({ supply: 'within' }),
   'line missing': (u) => u.sense({ missing: ['L1'] }),
+  'another line missing': (u) => u.sense({ missing: ['L2'] }),
   'line back': (u) => u.sense({ missing: [] }),
   'linked contact closed': (u) => u.sense({ linkedContact: 'closed' }),
   'linked contact open': (u) => u.sense({ linkedContact: 'open' }),
@@ -43,7 +44,7 @@ const FREE = { follows: false } as const;
 const to = (target: string, ...events: readonly string[]): Moves =>
   Object.fromEntries(events.map((event) => [event, target]));
 const pilots = (...bands: readonly PilotBand[]) => bands.map((band) => `pilot ${band}`);
-const NO_SUPPLY = ['supply low', 'supply high', 'line missing'];
+const NO_SUPPLY = ['supply low', 'supply high', 'line missing', 'another line missing'];
 const TRIPS = ['residual trip', 'direct trip'];
 
 const inB = (...how: Parameters<typeof running>): Rig => {
@@ -74,6 +75,16 @@ const ROWS: readonly Row[] = [
     region: 'supply',
     state: 'within',
     reach: () => running(),
+    moves: {
+      ...to('outside', 'supply low', 'supply high'),
+      ...to('missing', 'line missing', 'another line missing'),
+    },
+  },
+  // A sheet that says so: only the electronics' own line counts.
+  {
+    region: 'supply',
+    state: 'within',
+    reach: () => running({ lostLine: 'goes-on' }),
     moves: { ...to('outside', 'supply low', 'supply high'), ...to('missing', 'line missing') },
   },
   {

@@ -24,6 +24,7 @@ export const TIMING: UnitDesign['timing'] = {
   openPen: 4.3,
   limit: 2,
   stop: 6.5,
+  pause: 3,
 };
 
 export interface Rig {

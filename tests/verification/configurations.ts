@@ -8,7 +8,7 @@ import { CABLE_CODINGS } from '../../src/laws/proximity.ts';
 import type { Earthing, Site } from '../../src/site/site.ts';
 import { EARTHINGS } from '../../src/site/site.ts';
 import type { UnitSheet } from '../../src/unit/design.ts';
-import { DIODE_CHECKS, OPEN_PEN_KINDS, OUTLETS } from '../../src/unit/design.ts';
+import { DIODE_CHECKS, LOST_LINES, OPEN_PEN_KINDS, OUTLETS } from '../../src/unit/design.ts';
 
 export interface Configuration {
   readonly site: Site;
@@ -123,6 +123,8 @@ const sheets = fc
     openPen: pick(...OPEN_PEN_KINDS),
     diodeCheck: pick(...DIODE_CHECKS),
     poleBleed: fc.option(ohms(200_000, 10e6), { freq: 3 }),
+    lostLine: pick(...LOST_LINES),
+    hasSensor: fc.boolean(),
     clearsBy: fc.record({
       E: clearing,
       F: clearing,
@@ -133,8 +135,10 @@ const sheets = fc
     }),
   })
   .map(
-    ({ setShare, cableLength, area, coding, ...c }): UnitSheet => ({
+    ({ setShare, cableLength, area, coding, hasSensor, ...c }): UnitSheet => ({
       ...c,
+      // What the service may carry is decided where the service is known.
+      serviceLimit: hasSensor ? 0 : null,
       setCurrent: Math.max(6, c.ratedCurrent * setShare),
       cable: { length: cableLength, area, coding },
     }),
@@ -194,11 +198,31 @@ const openPenFor = ({ earthing, phases }: Site, { openPen }: UnitSheet): UnitShe
     ? 'other'
     : openPen;
 
+/**
+ * A sensor on the service where the service is strong enough: the load that takes all of its limit lowers the voltage
+ * by 8 V at most, so that neither the unit nor its open-PEN measure minds.
+ */
+function serviceLimitFor(
+  { otherLoads, loopImpedance, neutralImpedance }: Site,
+  { serviceLimit, setCurrent }: UnitSheet,
+): UnitSheet['serviceLimit'] {
+  const others = otherLoads.reduce((sum, { power }) => sum + power / 230, 0);
+  const limit = Math.max(10, Math.ceil(1.1 * others + setCurrent + 2));
+  const drop = (1.1 * limit * Math.max(loopImpedance, neutralImpedance)) / 0.9;
+  return serviceLimit !== null && drop <= 8 ? limit : null;
+}
+
 const configurations: fc.Arbitrary<Configuration> = fc
   .record({ site: sites, sheet: sheets, seed: fc.integer({ min: 0, max: 2_000_000 }) })
   .map(({ site, sheet, seed }) => ({
     site: withinLimits(withRating(withDevice(site, sheet), sheet)),
-    sheet: { ...sheet, cable: ownCable(sheet), openPen: openPenFor(site, sheet) },
+    sheet: {
+      ...sheet,
+      cable: ownCable(sheet),
+      openPen: openPenFor(site, sheet),
+      serviceLimit: serviceLimitFor(site, sheet),
+      lostLine: site.phases === 1 ? 'stops' : sheet.lostLine,
+    },
     seed,
   }));
 

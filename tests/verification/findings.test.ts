@@ -151,11 +151,31 @@ const ROWS: readonly {
     broken: ['off-in-time', 'voltage'],
   },
   {
+    action: 'stop',
+    what: 'no pause before a new offer',
+    change: { timing: { ...design.timing, pause: 0.2 } },
+    broken: ['pause'],
+  },
+  {
     action: 'lost-line',
     what: 'a line’s pole welded, and nobody looks',
     on: { site: THREE_PHASE },
     change: { weldCheck: 'none', poles: { ...design.poles, L3: { welded: true } } },
-    broken: ['voltage'],
+    broken: ['stops', 'voltage'],
+  },
+  {
+    action: 'lost-line',
+    what: 'goes on, though the sheet says that it stops',
+    on: { site: THREE_PHASE },
+    change: { watchedLines: 'own' },
+    broken: ['stops'],
+  },
+  {
+    action: 'lost-line',
+    what: 'a line’s pole stuck open, though the sheet says that it goes on',
+    on: { site: THREE_PHASE, sheet: { lostLine: 'goes-on' } },
+    change: { poles: { ...design.poles, L3: { welded: false, stuckOpen: true } } },
+    broken: ['goes-on'],
   },
 ];
 

@@ -1,5 +1,6 @@
 /** The vehicle stand-in drawn as its circuit, set as the trainee has set it. */
 import type { Position } from '../flow/position.ts';
+import { leakageText, loadText } from '../words/settings.ts';
 import type { Layout } from './layout.ts';
 import { X } from './layout.ts';
 import { Name } from './Name.tsx';
@@ -11,16 +12,18 @@ interface Props {
 
 export function StandIn({ position, layout }: Props) {
   const { rows, lives, top, bottom } = layout;
-  const { state, plugged, pilot, diode, earth } = position;
+  const { state, plugged, pilot, diode, earth, load, leakage } = position;
   const y = rows.CP;
   const branch = y - 26;
   const node = X.standInLeft + 52;
   const rail = X.standInRight - 16;
   const isAsking = state === 'C' || state === 'D';
-  const faults = [
+  const settings = [
     pilot === 'sound' ? '' : pilot === 'open' ? 'CP open' : 'CP shorted to PE',
     diode === 'sound' ? '' : 'diode shorted',
     earth === 'sound' ? '' : 'PE open',
+    load === 0 ? '' : loadText(load),
+    leakage === null ? '' : leakageText(leakage),
   ].filter((text) => text !== '');
   return (
     <g>
@@ -62,9 +65,9 @@ export function StandIn({ position, layout }: Props) {
       <circle className="joint" cx={node} cy={y} r={3} />
       <circle className="joint" cx={rail} cy={y} r={3} />
       <circle className="joint" cx={rail} cy={rows.PE} r={3} />
-      {faults.length === 0 ? null : (
+      {settings.length === 0 ? null : (
         <text className="bold" x={X.standInLeft} y={bottom + 16}>
-          set: {faults.join(', ')}
+          set: {settings.join(', ')}
         </text>
       )}
     </g>

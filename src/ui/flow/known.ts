@@ -6,6 +6,7 @@ import { DEAD } from '../../bench/perform.ts';
 import type { Place } from '../../bench/terminals.ts';
 import { PLACES } from '../../bench/terminals.ts';
 import { benchTime } from '../words/figures.ts';
+import { leakageText, loadText } from '../words/settings.ts';
 import { INDICATOR_WORDS, PLACE_WORDS, PLUG_WORDS } from '../words/trade.ts';
 import type { Bench, Happened } from './bench.ts';
 import type { SupplyPosition } from './position.ts';
@@ -73,6 +74,8 @@ export function standInText({ position: p }: Bench): string {
     p.pilot === 'sound' ? '' : p.pilot === 'open' ? 'CP open' : 'CP shorted to PE',
     p.diode === 'sound' ? '' : 'diode shorted',
     p.earth === 'sound' ? '' : 'PE open',
+    p.load === 0 ? '' : loadText(p.load),
+    p.leakage === null ? '' : leakageText(p.leakage),
   ].filter((text) => text !== '');
   return [p.plugged ? 'plugged in' : 'unplugged', `state ${p.state}`, ...odd].join(', ');
 }

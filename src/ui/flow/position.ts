@@ -20,6 +20,8 @@ export interface Position {
   readonly diode: StandIn['diode'];
   readonly earth: StandIn['earth'];
   readonly coding: StandIn['coding'];
+  readonly load: StandIn['load'];
+  readonly leakage: StandIn['leakage'];
 }
 
 /** As the bench stands when an attempt begins. */
@@ -33,9 +35,19 @@ export const positionAtStart = (sheet: UnitSheet): Position => ({
   diode: 'sound',
   earth: 'sound',
   coding: sheet.cable.coding,
+  load: 0,
+  leakage: null,
 });
 
-const VEHICLE_FIELDS = ['plugged', 'state', 'pilot', 'diode', 'earth', 'coding'] as const;
+const VEHICLE_FIELDS = ['plugged', 'state', 'pilot', 'diode', 'earth', 'coding', 'load', 'leakage'] as const;
+type VehicleField = (typeof VEHICLE_FIELDS)[number];
+
+/** Whether a field of the stand-in is set alike in both; a leakage is alike by its figures. */
+export function isAlike(a: Position, b: Position, field: VehicleField): boolean {
+  if (field !== 'leakage') return a[field] === b[field];
+  const [x, y] = [a.leakage, b.leakage];
+  return x === null || y === null ? x === y : x.ac === y.ac && x.dc === y.dc && x.line === y.line;
+}
 
 /** `refused`: the bench did not allow it, so nothing moved. */
 export function positionAfter(position: Position, operation: Operation, refused: boolean): Position {
@@ -114,7 +126,7 @@ function vehicleOperations(
   to: Position,
   outlet: UnitSheet['outlet'],
 ): readonly OperationInput[] {
-  const changed = VEHICLE_FIELDS.filter((field) => from[field] !== to[field]);
+  const changed = VEHICLE_FIELDS.filter((field) => !isAlike(from, to, field));
   if (changed.length === 0) return [];
   const settings = Object.fromEntries(changed.map((field) => [field, to[field]]));
   const unplugs = changed.includes('plugged') && !to.plugged;

@@ -6,6 +6,7 @@ import type { Measurement, Operation } from '../../bench/operation.ts';
 import type { Quantity, Reading } from '../../bench/reading.ts';
 import type { Probe, Terminal } from '../../bench/terminals.ts';
 import { terminalsIn } from '../../bench/terminals.ts';
+import { DISTURBANCE_WORDS, VEHICLE_WORDS } from './settings.ts';
 
 export const PLACE_WORDS: Readonly<Record<string, string>> = {
   origin: 'origin',
@@ -161,16 +162,6 @@ export const STATE_WORDS = {
   D: 'D: asks with ventilation, 270 Ω added',
 } as const;
 
-const VEHICLE_WORDS: Readonly<Record<string, (value: unknown) => string>> = {
-  plugged: (value) => (value === true ? 'plugged in' : 'unplugged'),
-  state: (value) => `state ${String(value)}`,
-  coding: (value) => (value === null ? 'no coding' : `coding ${String(value)} A`),
-  pilot: (value) =>
-    value === 'sound' ? 'pilot sound' : value === 'open' ? 'pilot open' : 'pilot shorted to earth',
-  diode: (value) => (value === 'sound' ? 'diode sound' : 'diode shorted'),
-  earth: (value) => (value === 'sound' ? 'PE sound' : 'PE open'),
-};
-
 /** What was done, for the log. */
 export function operationText(operation: Operation): string {
   switch (operation.op) {
@@ -236,15 +227,6 @@ export const BUTTON_WORDS = {
   emergency: 'emergency stop',
   'residual-test': 'test button of the residual device',
 } as const;
-
-/** What the tutor, or the maker's own test function, does to the supply. */
-const DISTURBANCE_WORDS: Readonly<Record<string, (value: unknown) => string>> = {
-  pen: (value) => (value === 'open' ? 'PEN open' : 'PEN sound'),
-  voltage: (value) => `supply at ${String(value)} V`,
-  missing: (value) => (value === null ? 'every conductor back' : `${String(value)} lost`),
-  neighbours: () => 'neighbours’ loads changed',
-  loadLimit: (value) => (value === null ? 'no load limit' : `load limit ${String(value)} A`),
-};
 
 export const REMOVABLE_WORDS = {
   unit: 'unit’s conductors',

@@ -31,11 +31,11 @@ const CONTACTOR_UNWATCHED: Seconds = 0.06;
 /** A wrong low half must last this long before it latches. A design choice, far below the 3 s of IEC 61851-1:2017 Table A.6. */
 const DIODE_PATIENCE: Seconds = 0.1;
 
-/** IEC 61851-1:2017 Table A.6 sequence 9.2: at least 3 s between the end of an oscillation and the next. */
-const RESTART_PAUSE: Seconds = 3;
-
 /** The lock motor's time limit. A design choice. */
 const LOCK_PATIENCE: Seconds = 2;
+
+/** The line that feeds the electronics (parts.ts). */
+const ELECTRONICS = 'L1';
 
 /** Longer than any verification, s: a timer that nothing waits for. A design choice. */
 const NEVER: Seconds = 1_000_000;
@@ -76,7 +76,10 @@ export const unitSetup = setup({
     'candidate is': ({ context }, { band }: { band: PilotBand }) => context.candidate === band,
     'candidate changed': ({ context }) => context.sensed.pilot !== context.candidate,
     'supply within': ({ context }) => context.sensed.supply === 'within',
-    'line missing': ({ context }) => context.sensed.missing.length > 0,
+    'line missing': ({ context }) =>
+      context.sensed.missing.some(
+        (line) => line === ELECTRONICS || context.design.sheet.lostLine === 'stops',
+      ),
     'has socket': ({ context }) => context.design.sheet.outlet === 'socket',
     'plug held': ({ context }) => context.sensed.plug === 'held',
     'holds in B': ({ context }) => context.design.sheet.holdInB,
@@ -112,7 +115,8 @@ export const unitSetup = setup({
     'contactor patience': ms(CONTACTOR_PATIENCE),
     'contactor unwatched': ms(CONTACTOR_UNWATCHED),
     'diode patience': ms(DIODE_PATIENCE),
-    'restart pause': ms(RESTART_PAUSE),
+    // IEC 61851-1:2017 Table A.6 sequence 9.2.
+    'restart pause': ({ context }) => ms(context.design.timing.pause),
     'lock patience': ms(LOCK_PATIENCE),
     'open-PEN time': ({ context }) => ms(context.design.timing.openPen),
     'before closing after trip': ({ context }) => ms(context.design.closesAfterTrip ?? NEVER),

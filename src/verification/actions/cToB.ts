@@ -14,7 +14,7 @@ import { unplug, untilSupplied } from '../offer.ts';
 import { pilotStandard } from '../sources.ts';
 import { pilot, voltage, waitFor } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
-import { asked, dutyMargin, dutyOf, offersShown } from './pilotLines.ts';
+import { asked, isDue, offersShown } from './pilotLines.ts';
 
 export const cToB: TestAction = {
   id: 'c-to-b',
@@ -68,11 +68,7 @@ export const cToB: TestAction = {
       source: pilotStandard('A.3'),
       of: 'unit',
       points: ['pilot'],
-      judge: (o) =>
-        judgeAll(
-          offersShown(papers, o, inState('B')),
-          ({ reading, due }) => Math.abs(dutyOf(reading) - due) <= dutyMargin,
-        ),
+      judge: (o) => judgeAll(offersShown(papers, o, inState('B')), isDue),
     },
     {
       id: 'supplies-again',

@@ -2,11 +2,11 @@
 import type { CableCoding } from '../../laws/proximity.ts';
 import { CABLE_CODINGS } from '../../laws/proximity.ts';
 import { inState, judgeAll, outletDead, settledFor, type When } from '../judging.ts';
-import { offerDue, permission, unplug } from '../offer.ts';
+import { offerFigure, permission, unplug } from '../offer.ts';
 import { pilotStandard } from '../sources.ts';
 import { outletVoltages, pilot, waitFor } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
-import { dutyMargin, dutyOf, offersShown, oscillating, pilotReadings } from './pilotLines.ts';
+import { isTooLittle, isTooMuch, offersShown, oscillating, pilotReadings } from './pilotLines.ts';
 
 const plugIn = (papers: Papers, coding: CableCoding | null) =>
   [
@@ -48,7 +48,7 @@ export const codingSizes: TestAction = {
       judge: (o) =>
         judgeAll(
           offersShown(papers, o, inState('B')).filter(({ reading }) => oscillating(reading)),
-          ({ reading, due }) => dutyOf(reading) <= due + dutyMargin,
+          (shown) => !isTooMuch(shown),
         ),
     },
     {
@@ -59,11 +59,7 @@ export const codingSizes: TestAction = {
       source: pilotStandard('6.3.1.6, Tables A.7, A.8 and B.2'),
       of: 'unit',
       points: ['proximity-retention', 'pilot'],
-      judge: (o) =>
-        judgeAll(
-          offersShown(papers, o, inState('B')),
-          ({ reading, due }) => dutyOf(reading) >= due - dutyMargin,
-        ),
+      judge: (o) => judgeAll(offersShown(papers, o, inState('B')), (shown) => !isTooLittle(shown)),
     },
     {
       id: 'uncoded-offer',
@@ -95,18 +91,23 @@ export const codingSizes: TestAction = {
     },
   ],
   figures: (papers) =>
-    [13, 63].map((coding) => ({
-      id: `offer-${coding}`,
-      text: `offers with a ${coding} A cable, per line`,
-      unit: 'A' as const,
-      value: offerDue({
-        ...papers,
-        sheet: { ...papers.sheet, cable: { ...papers.sheet.cable, coding: coding as CableCoding } },
-      }),
-      tolerance: 0.5,
-      why: 'The least of unit, setting, limit and cable.',
-      source: pilotStandard('6.3.1.6, Tables A.7 and B.2'),
-    })),
+    [13, 63].flatMap((coding) => {
+      const cable = { ...papers.sheet.cable, coding: coding as CableCoding };
+      const value = offerFigure({ ...papers, sheet: { ...papers.sheet, cable } });
+      return value === null
+        ? []
+        : [
+            {
+              id: `offer-${coding}`,
+              text: `offers with a ${coding} A cable, per line`,
+              unit: 'A' as const,
+              value,
+              tolerance: 0.5,
+              why: 'The least of unit, setting, limit and cable.',
+              source: pilotStandard('6.3.1.6, Tables A.7 and B.2'),
+            },
+          ];
+    }),
   limits: () => [],
   stops: { 'uncoded-voltage': 'the socket supplies a plug that is not coded: isolate' },
 };

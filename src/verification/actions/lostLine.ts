@@ -1,4 +1,5 @@
 /** Test action `lost-line`: one line of three is lost, and then the line that feeds the electronics. */
+import { linesOf } from '../../site/site.ts';
 import {
   between,
   isInside,
@@ -9,29 +10,79 @@ import {
   showsVoltage,
   type When,
 } from '../judging.ts';
-import type { Observed, Sample } from '../observed.ts';
+import type { Observed, Sample, SetUp } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
 import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
-import { outletVoltages, pilot, voltage, waitFor } from '../steps.ts';
-import type { TestAction } from '../testAction.ts';
+import { outletVoltages, pilot, waitFor } from '../steps.ts';
+import type { Expectation, Papers, TestAction } from '../testAction.ts';
 
 /** The line that feeds the electronics, and another. */
 const ELECTRONICS = 'L1';
 const OTHER = 'L2';
 
-/** What the supply lacks at this sample: a disturbance stands until the next one. */
-const missing = (o: Observed, sample: Sample) =>
+/** Index of the disturbance that took or gave back a conductor last before this sample, −1 where none did. */
+const lastChange = (o: Observed, sample: Sample): number =>
   o.samples
     .slice(0, o.samples.indexOf(sample) + 1)
-    .flatMap(({ operation }) =>
-      operation.op === 'supply' && operation.missing !== undefined ? [operation.missing] : [],
-    )
-    .at(-1) ?? null;
+    .findLastIndex(({ operation }) => operation.op === 'supply' && operation.missing !== undefined);
 
-const without =
-  (o: Observed, line: string): When =>
+/** What the supply lacks at this sample: a disturbance stands until the next one. */
+function missing(o: Observed, sample: Sample): string | null {
+  const operation = o.samples[lastChange(o, sample)]?.operation;
+  return operation?.op === 'supply' ? (operation.missing ?? null) : null;
+}
+
+const withoutOne =
+  (o: Observed, isLost: (line: string | null) => boolean): When =>
   (setUp, sample) =>
-    setUp.supply === 'on' && setUp.standIn.plugged && setUp.settled >= 1 && missing(o, sample) === line;
+    setUp.supply === 'on' && setUp.standIn.plugged && setUp.settled >= 1 && isLost(missing(o, sample));
+
+const without = (o: Observed, line: string): When => withoutOne(o, (lost) => lost === line);
+/** Without a line that the electronics do not need, after the unit had been supplying. */
+const withoutOther = (o: Observed): When => {
+  const when = withoutOne(o, (lost) => lost !== null && lost !== 'N' && lost !== ELECTRONICS);
+  return (setUp, sample) =>
+    when(setUp, sample) && inC(setUp) && o.samples[lastChange(o, sample) - 1]?.seen.indicator === 'charging';
+};
+
+const inC = ({ standIn }: SetUp): boolean =>
+  standIn.state === 'C' &&
+  standIn.pilot === 'sound' &&
+  standIn.diode === 'sound' &&
+  standIn.earth === 'sound';
+
+/** What the sheet says that it does without another line. */
+const asSheet = (papers: Papers): Expectation =>
+  papers.sheet.lostLine === 'stops'
+    ? {
+        id: 'stops',
+        should: true,
+        text: `takes the voltage away from every line when another than ${ELECTRONICS} is lost`,
+        why: 'The unit’s sheet says that it stops.',
+        source: SHEET,
+        of: 'unit',
+        points: ['supply-wiring', 'switching'],
+        judge: (o) => outletDead(papers, o, withoutOther(o)),
+      }
+    : {
+        id: 'goes-on',
+        should: true,
+        text: `goes on supplying the lines that are left when another than ${ELECTRONICS} is lost`,
+        why: 'The unit’s sheet says that it goes on; no standard asks it to stop.',
+        source: SHEET,
+        of: 'unit',
+        points: ['supply-wiring', 'switching'],
+        judge: (o) => {
+          const found = linesOf(papers.site).flatMap((line) =>
+            between(
+              readingsOf(o, 'voltage', (setUp, s) => withoutOther(o)(setUp, s) && missing(o, s) !== line),
+              `outlet.${line}`,
+              'outlet.N',
+            ),
+          );
+          return judgeAll(found, showsVoltage);
+        },
+      };
 
 export const lostLine: TestAction = {
   id: 'lost-line',
@@ -46,7 +97,7 @@ export const lostLine: TestAction = {
     ...untilSupplied(papers),
     { op: 'supply', missing: OTHER },
     waitFor(2),
-    voltage(`outlet.${OTHER}`, 'outlet.PE'),
+    ...outletVoltages(papers),
     { op: 'supply', missing: null },
     waitFor(2),
     ...unplug,
@@ -65,7 +116,7 @@ export const lostLine: TestAction = {
       id: 'lost-line-live',
       should: false,
       text: 'has voltage from the lost line to PE at the outlet',
-      why: 'Nothing feeds it. Whether the unit stops or goes on with the other lines is its maker’s choice.',
+      why: 'Nothing feeds it.',
       source: CIRCUIT,
       of: 'circuit',
       points: ['supply-wiring'],
@@ -75,6 +126,7 @@ export const lostLine: TestAction = {
           (r) => !showsVoltage(r),
         ),
     },
+    asSheet(papers),
     {
       id: 'dark',
       should: true,

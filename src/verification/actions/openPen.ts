@@ -78,13 +78,15 @@ export const disturb = (papers: Papers): OperationInput =>
   byWindow(papers)
     ? { op: 'supply', voltage: LOW }
     : { op: 'supply', pen: 'open', neighbours: [...moving(papers.site)] };
-/** The supply as it was. */
-export const restore = ({ site }: Papers): OperationInput => ({
+/** The supply as it was found, whatever that is. */
+export const restore: OperationInput = {
   op: 'supply',
   pen: 'sound',
-  voltage: site.voltage,
-  neighbours: [...site.neighbours],
-});
+  voltage: null,
+  neighbours: null,
+  missing: null,
+  siteLoad: 0,
+};
 
 /** A stretch of samples on a disturbed supply. */
 interface Disturbance {
@@ -128,7 +130,7 @@ function isHazard(papers: Papers, { samples }: Disturbance): boolean {
   return byWindow(papers)
     ? samples.some(
         ({ operation }) =>
-          operation.op === 'supply' && operation.voltage !== undefined && outside(operation.voltage, 0),
+          operation.op === 'supply' && typeof operation.voltage === 'number' && outside(operation.voltage, 0),
       ) ||
         ['incoming', 'origin', 'supply'].some((place) =>
           between(volts, `${place}.L1`, `${place}.N`).some((r) =>
@@ -216,7 +218,7 @@ export const openPen: TestAction = {
     ...untilSupplied(papers),
     disturb(papers),
     waitFor(SHORT),
-    restore(papers),
+    restore,
     waitFor(6),
     ...linesOf(papers.site).map((x) => voltage(`outlet.${x}`, 'outlet.N')),
     disturb(papers),
@@ -227,7 +229,7 @@ export const openPen: TestAction = {
     { op: 'reset', what: 'unit' },
     waitFor(3),
     ...linesOf(papers.site).map((x) => voltage(`outlet.${x}`, 'outlet.N')),
-    restore(papers),
+    restore,
     ...unplug,
     ...cleared(papers, 'openPen'),
     metToCase,

@@ -3,7 +3,7 @@ import type { Reading } from '../../bench/reading.ts';
 import { DUTY_UNCERTAINTY } from '../../bench/reading.ts';
 import { DUTY_TOLERANCE, dutyForCurrent } from '../../laws/pilotDuty.ts';
 import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
-import type { Duty } from '../../laws/quantities.ts';
+import type { Amps, Duty, Range } from '../../laws/quantities.ts';
 import { GREATEST_DUTY_CHANGE, GREATEST_ON_AFTER_READY } from '../../laws/timing.ts';
 import {
   hasPassed,
@@ -16,7 +16,7 @@ import {
   type When,
 } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
-import { mayWait, offerDue } from '../offer.ts';
+import { mayWait, offerRange } from '../offer.ts';
 import { pilotStandard } from '../sources.ts';
 import type { Expectation, Papers } from '../testAction.ts';
 
@@ -35,7 +35,8 @@ export const oscillating = (r: Reading): boolean => r.frequency !== null && r.fr
 const followed = (o: Observed, sample: Sample): boolean => {
   const before = o.samples.slice(0, o.samples.indexOf(sample));
   const changed = before.findLast(
-    ({ operation }) => operation.op === 'supply' && operation.loadLimit !== undefined,
+    ({ operation }) =>
+      operation.op === 'supply' && (operation.loadLimit !== undefined || operation.siteLoad !== undefined),
   );
   return (
     changed === undefined || hasPassed(GREATEST_DUTY_CHANGE, changed.seen.at, sample.readings[0]?.at ?? 0)
@@ -56,13 +57,32 @@ export const offeredReadings = (papers: Papers, o: Observed, when: When): readon
 
 export const dutyOf = (r: Reading): Duty => (oscillating(r) ? (r.duty ?? 0) : 0);
 
-/** The offer shown, beside the duty that was due with what was set. */
-export const offersShown = (papers: Papers, o: Observed, when: When) =>
-  offeredSamples(papers, o, when).flatMap(({ readings, setUp }) =>
-    readings
-      .filter(({ quantity }) => quantity === 'pilot')
-      .map((reading) => ({ reading, due: dutyForCurrent(offerDue(papers, setUp)) })),
-  );
+/** An offer, and the duties that were due with what was set. */
+interface Shown {
+  readonly reading: Reading;
+  readonly due: Range;
+}
+
+/** Nothing due is a steady pilot, which has no duty. */
+const dutyDue = (amps: Amps): Duty => (amps === 0 ? 0 : dutyForCurrent(amps));
+
+function besideDue(papers: Papers, { readings, setUp }: Sample): readonly Shown[] {
+  const { least, greatest } = offerRange(papers, setUp);
+  const due = { least: dutyDue(least), greatest: dutyDue(greatest) };
+  return readings.filter(({ quantity }) => quantity === 'pilot').map((reading) => ({ reading, due }));
+}
+
+/** Every offer shown in a state, whether or not the unit might keep the vehicle waiting. */
+export const shownIn = (papers: Papers, o: Observed, when: When): readonly Shown[] =>
+  samplesWhen(o, when).flatMap((sample) => besideDue(papers, sample));
+
+/** The offers shown where one was due. */
+export const offersShown = (papers: Papers, o: Observed, when: When): readonly Shown[] =>
+  offeredSamples(papers, o, when).flatMap((sample) => besideDue(papers, sample));
+
+export const isDue = (shown: Shown): boolean => !isTooMuch(shown) && !isTooLittle(shown);
+export const isTooMuch = ({ reading, due }: Shown): boolean => dutyOf(reading) > due.greatest + dutyMargin;
+export const isTooLittle = ({ reading, due }: Shown): boolean => dutyOf(reading) < due.least - dutyMargin;
 
 export const dutyMargin = DUTY_TOLERANCE + DUTY_UNCERTAINTY;
 

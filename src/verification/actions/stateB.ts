@@ -1,15 +1,14 @@
 /** Test action `state-b`: a vehicle connected that does not ask. */
 import { PILOT_FREQUENCY } from '../../laws/pilotDuty.ts';
 import { inState, isNumberInside, judgeAll, outletDead } from '../judging.ts';
-import { offerDue, unplug, untilOffered } from '../offer.ts';
+import { offerFigure, unplug, untilOffered } from '../offer.ts';
 import { pilotStandard, SHEET } from '../sources.ts';
 import { pilot } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
 import {
-  dutyMargin,
-  dutyOf,
   highExpectation,
   holdsPlug,
+  isTooMuch,
   lowExpectation,
   offeredReadings,
   offersShown,
@@ -72,7 +71,7 @@ export const stateB: TestAction = {
       judge: (o) =>
         judgeAll(
           offersShown(papers, o, inState('B')).filter(({ reading }) => oscillating(reading)),
-          ({ reading, due }) => dutyOf(reading) <= due + dutyMargin,
+          (shown) => !isTooMuch(shown),
         ),
     },
     ...(papers.sheet.outlet === 'socket' && papers.sheet.holdInB ? [holdsPlug('B', SHEET)] : []),
@@ -85,17 +84,22 @@ export const stateB: TestAction = {
       source: pilotStandard('Table A.4 note c'),
     },
   ],
-  figures: (papers) => [
-    {
-      id: 'offer',
-      text: 'offers, per line',
-      unit: 'A',
-      value: offerDue(papers),
-      tolerance: 0.5,
-      why: 'The least of unit, cable and setting; the duty says it for each line.',
-      source: pilotStandard('6.3.1.6, Tables A.7 and A.8'),
-    },
-  ],
+  figures: (papers) => {
+    const value = offerFigure(papers);
+    return value === null
+      ? []
+      : [
+          {
+            id: 'offer',
+            text: 'offers, per line',
+            unit: 'A',
+            value,
+            tolerance: 0.5,
+            why: 'The least of unit, cable and setting; the duty says it for each line.',
+            source: pilotStandard('6.3.1.6, Tables A.7 and A.8'),
+          },
+        ];
+  },
   limits: () => [],
   stops: { voltage: 'the outlet is live with no request: isolate and keep people away' },
 };

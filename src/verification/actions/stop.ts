@@ -1,6 +1,6 @@
 /** Test action `stop`: a normal stop that the vehicle ignores, and an emergency stop. */
 import type { Seconds } from '../../laws/quantities.ts';
-import { LEAST_OPEN_UNDER_LOAD } from '../../laws/timing.ts';
+import { LEAST_OPEN_UNDER_LOAD, LEAST_OSCILLATION_PAUSE } from '../../laws/timing.ts';
 import { inState, judgeAll, outletDead, readingsOf, samplesWhen } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
@@ -46,6 +46,19 @@ const openings = (o: Observed, press: Press): readonly Seconds[] =>
     .filter(({ what }) => what === 'contactor opened')
     .map(({ at }) => at - press.at);
 
+/** A stop that was reset before the pause was over: the vehicle asked all the while, and the contactor can be heard. */
+const resetAtOnce = (o: Observed): readonly Press[] =>
+  presses(o, 'emergency').filter((press) => {
+    const reset = o.samples[press.index + until(o, press).length];
+    const began = o.samples[press.index + until(o, press).length - 1]?.seen.at ?? Infinity;
+    return (
+      reset?.operation.op === 'reset' &&
+      reset.operation.what === 'unit' &&
+      began - press.at < LEAST_OSCILLATION_PAUSE &&
+      inState('C')(reset.setUp, reset)
+    );
+  });
+
 export const stop: TestAction = {
   id: 'stop',
   title: 'Normal stop, and emergency stop',
@@ -60,6 +73,10 @@ export const stop: TestAction = {
     ...outletVoltages(papers),
     waitFor(5),
     // The vehicle still asks: a reset lets it be supplied again.
+    { op: 'reset', what: 'unit' },
+    waitFor(5),
+    // Pressed and reset at once: only its own pause keeps it from offering again.
+    { op: 'press', button: 'emergency' },
     { op: 'reset', what: 'unit' },
     waitFor(5),
     { op: 'press', button: 'stop' },
@@ -133,6 +150,23 @@ export const stop: TestAction = {
             ...until(o, press).flatMap(({ events }) => events.map(({ what }) => what !== 'contactor closed')),
           ]),
           (quiet) => quiet,
+        ),
+    },
+    {
+      id: 'pause',
+      should: false,
+      text: 'supplies again within 3 s of going steady, when it is reset at once',
+      why: 'A pilot that has gone steady stays so for 3 s: the vehicle has that long to stop drawing.',
+      source: pilotStandard('Table A.6 sequence 9.2'),
+      of: 'unit',
+      points: ['pilot', 'switching'],
+      judge: (o) =>
+        judgeAll(resetAtOnce(o), (press) =>
+          o.samples
+            .slice(press.index)
+            .flatMap(({ events }) => events)
+            .filter(({ what }) => what === 'contactor closed')
+            .every(({ at }) => at - press.at >= LEAST_OSCILLATION_PAUSE),
         ),
     },
     {

@@ -4,16 +4,18 @@
  */
 import type { FormEvent } from 'react';
 import { useState } from 'react';
+import type { Line } from '../../../laws/conductors.ts';
 import { CABLE_CODINGS } from '../../../laws/proximity.ts';
 import type { UnitSheet } from '../../../unit/design.ts';
 import type { Draft } from '../../flow/attemptMachine.ts';
 import { SUPPLY_WORDS } from '../../flow/known.ts';
 import type { Position } from '../../flow/position.ts';
-import { SUPPLY_POSITIONS } from '../../flow/position.ts';
+import { isAlike, SUPPLY_POSITIONS } from '../../flow/position.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { typedNumber } from '../../words/figures.ts';
 import { STATE_WORDS } from '../../words/trade.ts';
+import { LoadAndLeakage } from './LoadAndLeakage.tsx';
 
 type Options = readonly (readonly [string, string])[];
 
@@ -94,6 +96,7 @@ const LONGEST_WAIT = 3600;
 
 interface Props {
   readonly outlet: UnitSheet['outlet'];
+  readonly lines: readonly Line[];
   readonly now: Position;
   readonly draft: Draft;
   readonly onDraft: (draft: Draft) => void;
@@ -101,9 +104,12 @@ interface Props {
   readonly onLeave: () => void;
 }
 
-export function SetUp({ outlet, now, draft, onDraft, onReady, onLeave }: Props) {
+export function SetUp({ outlet, lines, now, draft, onDraft, onReady, onLeave }: Props) {
   const [wait, setWait] = useState(draft.wait === 0 ? '' : String(draft.wait));
   const seconds = wait.trim() === '' ? 0 : typedNumber(wait);
+  const { load, leakage } = draft.position;
+  const [fits, setFits] = useState(true);
+  const [isOpen, setOpen] = useState(load > 0 || leakage !== null);
   const wrong = seconds === null || seconds < 0 || seconds > LONGEST_WAIT;
   const row = ({ field, label, options }: Row) => (
     <Choice
@@ -119,7 +125,8 @@ export function SetUp({ outlet, now, draft, onDraft, onReady, onLeave }: Props) 
   );
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (!wrong) onReady();
+    if (!fits) setOpen(true);
+    if (!wrong && fits) onReady();
   };
   return (
     <form className="stack" onSubmit={submit} noValidate>
@@ -130,6 +137,18 @@ export function SetUp({ outlet, now, draft, onDraft, onReady, onLeave }: Props) 
         {PLACES_OF_SITE.map(row)}
         {(outlet === 'socket' ? [...STAND_IN, CODING] : STAND_IN).map(row)}
       </div>
+      <LoadAndLeakage
+        load={load}
+        leakage={leakage}
+        lines={lines}
+        changed={!isAlike(now, draft.position, 'load') || !isAlike(now, draft.position, 'leakage')}
+        isOpen={isOpen}
+        onFold={setOpen}
+        onDrawn={(drawn) => {
+          setFits(drawn !== null);
+          if (drawn !== null) onDraft({ ...draft, position: { ...draft.position, ...drawn } });
+        }}
+      />
       <TextField
         label="then wait, s"
         numeric

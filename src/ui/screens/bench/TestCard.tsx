@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'react';
 import type { Entry, EntryOf } from '../../../attempt/attempt.ts';
 import { testFigures, testLines } from '../../../attempt/lines.ts';
 import { limitsOf } from '../../../attempt/truth.ts';
+import { linesOf } from '../../../site/site.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
 import type { Step } from '../../parts/Steps.tsx';
@@ -72,6 +73,7 @@ function OpenStep({ stage, state, action, send, wall }: Props & { readonly stage
       return (
         <SetUp
           outlet={papers.sheet.outlet}
+          lines={linesOf(papers.site)}
           now={bench.position}
           draft={draft}
           onDraft={(next) => send({ type: 'draft', draft: next })}

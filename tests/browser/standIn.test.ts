@@ -1,0 +1,78 @@
+// Load and leakage at the stand-in, and disturbances of the supply, set by figures on the page: what does not fit is said
+// beside the field, what fits acts on the bench and stands in what is known.
+
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { openBrowser, serveBuilt } from './browser.ts';
+import { act, actWith, answerAll, begin, choose, inHand, sitDown } from './trainee.ts';
+
+let browser: Browser;
+let built: Awaited<ReturnType<typeof serveBuilt>>;
+
+beforeAll(async () => {
+  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
+});
+/** A slow machine under load gets the time it needs; nothing is measured by the clock. */
+vi.setConfig({ testTimeout: 240_000 });
+
+afterAll(async () => {
+  await browser?.close();
+  await built?.close();
+});
+
+test('set with the set-up, changed while observing, and disturbed', async () => {
+  const { page, complaints } = await sitDown(browser, built.url);
+  await begin(page, 'Harbour Mews, house 4');
+  await choose(page, 'Vehicle asks (C)');
+  await page.getByLabel('stand-in', { exact: true }).selectOption({ label: 'plugged in' });
+  await page.getByLabel('its state', { exact: true }).selectOption({ label: 'B: connected, 2.74 kΩ' });
+  await page.getByLabel('then wait, s').fill('3');
+
+  const fold = page.getByText('its load and leakage');
+  await fold.click();
+  const load = page.getByLabel(/^load on each line/);
+  await load.fill('200');
+  await page.getByText('0 to 80 A is expected.').waitFor();
+  // What does not fit is not taken, folded away or not.
+  await fold.click();
+  await page.getByRole('button', { name: 'Predict', exact: true }).click();
+  await page.getByText('0 to 80 A is expected.').waitFor();
+  await load.fill('20');
+  await page.getByLabel(/^leakage smooth d.c./).fill('−1,5');
+  await page.getByRole('button', { name: 'Predict', exact: true }).click();
+  await answerAll(page);
+  await page.getByRole('button', { name: /^67 to 80 %/ }).click();
+  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await page
+    .getByRole('row', { name: /^stand-in/ })
+    .getByText('load 20 A a line, leakage −1.5 mA d.c. from L1')
+    .waitFor();
+
+  await act(page, 'stand-in: state C: asks, 1.3 kΩ added');
+  await actWith(page, 'wait', 'seconds', 3);
+  // The prediction, the set-up's two operations, and two acts.
+  const now = async (entries: number) => (await inHand(page, entries)).world.plant;
+  const supplied = await now(5);
+  expect(supplied.standIn).toMatchObject({ load: 20, leakage: { ac: 0, dc: -0.0015, line: 'L1' } });
+  expect(supplied.contactor).toBe('closed');
+
+  // Above any pick-up of a sound detector: it opens.
+  await actWith(page, 'stand-in: leakage to PE', 'smooth d.c.', 9);
+  await actWith(page, 'wait', 'seconds', 10);
+  await page.getByText('heard: contactor opens').first().waitFor();
+  await actWith(page, 'stand-in: load', 'load on each line', 0);
+  await actWith(page, 'disturbance: neighbours’ load', 'neighbours on L2', 6);
+  await act(page, 'disturbance: PEN conductor open');
+  const { standIn, neighbours, pen } = await now(10);
+  expect(standIn).toMatchObject({ load: 0, leakage: { ac: 0, dc: 0.009, line: 'L1' } });
+  expect({ neighbours, pen }).toEqual({ neighbours: [{ line: 'L2', power: 6000 }], pen: 'open' });
+  await page.getByLabel('act', { exact: true }).selectOption({ label: 'disturbance: supply voltage' });
+  await page.getByLabel(/^line to neutral/).fill('20');
+  await page.getByText('180 to 280 V is expected.').waitFor();
+  expect(await page.getByRole('button', { name: 'Do it' }).isDisabled()).toBe(true);
+  await act(page, 'disturbance over: supply as it was');
+  const after = await now(11);
+  expect({ neighbours: after.neighbours, pen: after.pen }).toEqual({ neighbours: [], pen: 'sound' });
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
