@@ -15,7 +15,7 @@ import type { UnitDesign } from '../unit/design.ts';
 import type { Plant } from './plant.ts';
 import type { Solution, Wiring } from './wiring.ts';
 
-/** Mean of a half-wave of 1 A r.m.s.: 2/π (half-wave current is named by the r.m.s. of its full wave's shape). */
+/** Mean of a half-wave of 1 A r.m.s., both over whole periods: peak / π over peak / 2, which is 2/π. */
 const MEAN_OF_HALF_WAVE = 0.6366197723675814;
 
 export interface Residual {

@@ -2,8 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { mainsAcross, type World } from '../../src/bench/world.ts';
 import { OPEN_PEN_TIME, OPEN_PEN_WINDOW, TOUCH_LIMIT } from '../../src/laws/supplyLimits.ts';
-import type { Load } from '../../src/site/site.ts';
 import type { OpenPenKind } from '../../src/unit/design.ts';
+import { OWN_LOAD_SUMS, SIDEWAYS_SUM } from '../references/openPenSums.ts';
 import { benchWith, CHARGE, doing, type Wanted } from './build.ts';
 
 const onSite = (own: number, electrode: number | null, openPen: OpenPenKind = 'voltage-window'): Wanted => ({
@@ -23,21 +23,19 @@ const onSite = (own: number, electrode: number | null, openPen: OpenPenKind = 'v
 const met = (world: World) => mainsAcross(world, 'met', 'earth');
 const lineToNeutral = (world: World) => mainsAcross(world, 'service.L1', 'service.N');
 
-/** Loads as resistances, stated at 230 V: V = 236 · RA / (R + RA), L–N = 236 · R / (R + RA). */
 describe('own load alone', () => {
-  test.each([
-    { own: 1800, electrode: 5, touch: 34, volts: 202, trips: true },
-    { own: 1500, electrode: 20, touch: 85, volts: 151, trips: true },
-    { own: 200, electrode: 5, touch: 4, volts: 232, trips: false },
-  ])('$own W, $electrode Ω: earthing terminal $touch V, line to neutral $volts V', (row) => {
-    const world = benchWith(onSite(row.own, row.electrode));
-    doing(world, ...CHARGE, { op: 'supply', pen: 'open' });
-    expect(Math.abs(met(world) - row.touch)).toBeLessThan(0.6);
-    expect(Math.abs(lineToNeutral(world) - row.volts)).toBeLessThan(0.8);
-    doing(world, { op: 'wait', seconds: OPEN_PEN_TIME });
-    expect(world.plant.earthPole).toBe(row.trips ? 'open' : 'closed');
-    expect(world.plant.contactor).toBe(row.trips ? 'open' : 'closed');
-  });
+  test.each(OWN_LOAD_SUMS)(
+    '$watts W, $electrode Ω: earthing terminal $touch V, line to neutral $lineToNeutral V ($source)',
+    (row) => {
+      const world = benchWith(onSite(row.watts, row.electrode));
+      doing(world, ...CHARGE, { op: 'supply', pen: 'open' });
+      expect(Math.abs(met(world) - row.touch)).toBeLessThan(0.6);
+      expect(Math.abs(lineToNeutral(world) - row.lineToNeutral)).toBeLessThan(0.8);
+      doing(world, { op: 'wait', seconds: OPEN_PEN_TIME });
+      expect(world.plant.earthPole).toBe(row.opens ? 'open' : 'closed');
+      expect(world.plant.contactor).toBe(row.opens ? 'open' : 'closed');
+    },
+  );
 });
 
 test('with the PEN sound the earthing terminal stays near true earth', () => {
@@ -47,18 +45,16 @@ test('with the PEN sound the earthing terminal stays near true earth', () => {
 });
 
 describe('neighbours behind the same broken conductor', () => {
-  const SIDEWAYS: Load[] = [
-    { line: 'L1', power: 6000 },
-    { line: 'L2', power: 8400 },
-  ];
   const opened = (openPen: OpenPenKind) => {
     const world = benchWith(onSite(0, null, openPen));
-    doing(world, ...CHARGE, { op: 'supply', pen: 'open', neighbours: SIDEWAYS });
+    doing(world, ...CHARGE, { op: 'supply', pen: 'open', neighbours: [...SIDEWAYS_SUM.neighbours] });
     return world;
   };
 
-  test('may move the neutral sideways: inside the window, over 70 V to earth', () => {
+  test(`may move the neutral sideways: inside the window, over 70 V to earth (${SIDEWAYS_SUM.source})`, () => {
     const world = opened('voltage-window');
+    expect(Math.abs(met(world) - SIDEWAYS_SUM.touch)).toBeLessThan(0.3);
+    expect(Math.abs(lineToNeutral(world) - SIDEWAYS_SUM.lineToNeutral)).toBeLessThan(0.3);
     expect(lineToNeutral(world)).toBeGreaterThan(OPEN_PEN_WINDOW.least);
     expect(lineToNeutral(world)).toBeLessThan(OPEN_PEN_WINDOW.greatest);
     expect(met(world)).toBeGreaterThan(TOUCH_LIMIT);

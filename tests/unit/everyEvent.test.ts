@@ -245,7 +245,10 @@ const ROWS: readonly Row[] = [
     region: 'supervision',
     state: 'clear.quiet',
     reach: () => inB({}, FREE),
-    moves: { ...to('latched.E', ...pilots('E', 'invalid')), ...to('latched.F', 'linked contact closed') },
+    moves: {
+      ...to('latched.E', ...pilots('E', 'invalid')),
+      ...to('latched.F.shown', 'linked contact closed'),
+    },
   },
   {
     region: 'supervision',
@@ -274,8 +277,14 @@ const ROWS: readonly Row[] = [
   },
   {
     region: 'supervision',
-    state: 'latched.F',
+    state: 'latched.F.shown',
     reach: () => after(closing(), wait(600)),
+    moves: {},
+  },
+  {
+    region: 'supervision',
+    state: 'latched.F.over',
+    reach: () => after(closing(), wait(1000)),
     moves: to('clear.quiet', 'reset'),
   },
 ];

@@ -117,8 +117,10 @@ describe('the contactor', () => {
     unit.pass(1);
     expect(unit.is('contactor.failedToOpen')).toBe(true);
     expect(unit.commands()).toMatchObject({ pilot: 'negative', indicator: 'fault' });
+    unit.pass(300);
+    expect(unit.is('supervision.latched.F.over')).toBe(true);
     unit.press('reset');
-    expect(unit.is('supervision.latched.F')).toBe(true);
+    expect(unit.is('supervision.latched.F.shown')).toBe(true);
   });
 
   test('that does not close is noticed, and its coil let go', () => {

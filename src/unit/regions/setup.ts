@@ -4,7 +4,7 @@
  */
 import { assign, setup } from 'xstate';
 import type { Amps, Seconds } from '../../laws/quantities.ts';
-import { GREATEST_VEHICLE_FOLLOW } from '../../laws/timing.ts';
+import { GREATEST_VEHICLE_FOLLOW, LEAST_STATE_F } from '../../laws/timing.ts';
 import type { LatchReason, UnitDesign } from '../design.ts';
 import { offeredCurrent } from '../offer.ts';
 import type { PilotBand, Sensed, UnitEvent } from '../sensed.ts';
@@ -121,6 +121,7 @@ export const unitSetup = setup({
     'open-PEN time': ({ context }) => ms(context.design.timing.openPen),
     'before closing after trip': ({ context }) => ms(context.design.closesAfterTrip ?? NEVER),
     'limit time': ({ context }) => ms(context.design.timing.limit),
+    'least F': ms(LEAST_STATE_F),
     'vehicle follows': ms(GREATEST_VEHICLE_FOLLOW),
     'stop patience': ({ context }) => ms(context.design.timing.stop),
   },

@@ -48,8 +48,14 @@ export const supervision = unitSetup.createStateConfig({
         },
         F: {
           tags: 'not available',
-          always: bySelf('F', contactorFailed, '#clear'),
-          on: { button: byReset('F', '#clear') },
+          initial: 'shown',
+          states: {
+            shown: { after: { 'least F': 'over' } },
+            over: {
+              always: bySelf('F', contactorFailed, '#clear'),
+              on: { button: byReset('F', '#clear') },
+            },
+          },
         },
       },
     },

@@ -2,44 +2,21 @@
 import { expect } from 'vitest';
 import { supplied } from '../../../src/bench/instruments/voltageTools.ts';
 import { move, settle } from '../../../src/bench/settle.ts';
-import type { World } from '../../../src/bench/world.ts';
 import { type Parts, withPart } from '../../../src/faults/parts.ts';
-import type { OneWayPart, Part } from '../../../src/site/part.ts';
 import { benchWith, CHARGE, doing, PLUG_IN } from '../build.ts';
+import { type PilotCircuit, withVehicle } from '../otherVehicle.ts';
 import { type BenchRow, type BenchRows, exact, NOMINAL_PILOT, PILOT } from './row.ts';
-
-interface Circuit {
-  /** Of the vehicle between its diode and PE, Ω. */
-  readonly ohms: number;
-  readonly drop?: number;
-  readonly open?: number;
-  readonly source?: number;
-}
 
 const LOWEST = { drop: 0.55, open: 11.4, source: 1030 } as const;
 const HIGHEST = { drop: 0.85, open: 12.6, source: 970 } as const;
 
-/** A vehicle of these values in place of the stand-in's own resistors, plugged in for long enough to be supplied. */
-export function withVehicle({ ohms, drop = 0.7, open = 12, source = 1000 }: Circuit): World {
-  const diode: OneWayPart = { id: 'other diode', a: 'end.CP', b: 'other', drop };
-  const added: readonly Part[] = [
-    { id: 'other diode', a: 'end.CP', b: 'other', resistance: 1e9 },
-    { id: 'other resistor', a: 'other', b: 'end.PE', resistance: ohms, contact: 'cable' },
-  ];
-  const parts = (sound: Parts): Parts => {
-    const changed = withPart(sound, 'pilot.source', (part) => ({ ...part, resistance: source }));
-    return { ...changed, parts: [...changed.parts, ...added], oneWays: [...changed.oneWays, diode] };
-  };
-  const pilot = { positive: open, negative: -open, frequency: 1000 };
-  const world = benchWith({ design: { pilot }, parts });
-  doing(world, { op: 'vehicle', plugged: true }, { op: 'wait', seconds: 3 });
-  return world;
-}
-
 /** What a sound unit without ventilation shows in each state after 3 s. */
 const SHOWS = { B: 'connected', C: 'charging', D: 'preparing' } as const;
 
-const levels = (state: 'B' | 'C' | 'D', ...cases: readonly (Circuit & { volts: number })[]): BenchRow => ({
+const levels = (
+  state: 'B' | 'C' | 'D',
+  ...cases: readonly (PilotCircuit & { volts: number })[]
+): BenchRow => ({
   behaviour: `${cases.map(({ volts }) => `${volts} V`).join(' and ')} at the outlet, taken for state ${state}`,
   behaves: () => {
     for (const { volts, ...circuit } of cases) {
