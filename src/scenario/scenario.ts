@@ -7,7 +7,7 @@ import { assemble } from '../bench/assemble.ts';
 import { drawer } from '../bench/draw.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
-import { asTold, withFaults } from '../faults/catalogue.ts';
+import { asTold } from '../faults/catalogue.ts';
 import type { Parts } from '../faults/parts.ts';
 import { soundParts } from '../faults/parts.ts';
 import type { Site } from '../site/site.ts';
@@ -150,7 +150,7 @@ export function soundPartsOf(scenario: Scenario): Parts {
 
 /** The bench as the trainee finds it; with other faults than its own, or none, for a twin. */
 export const benchOf = (scenario: Scenario, faults: readonly FaultChoice[] = scenario.faults): World =>
-  assemble(withFaults(soundPartsOf(scenario), faults), scenario.seed, scenario.clock);
+  assemble(soundPartsOf(scenario), faults, scenario.seed, scenario.clock);
 
 /** Test actions that the scenario allows and its papers give anything to test for, in order. */
 export function allowedActions(scenario: Scenario): readonly TestAction[] {
