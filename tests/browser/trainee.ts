@@ -8,6 +8,7 @@ import { parseAttempt } from '../../src/attempt/file.ts';
 import { testFigures, testLines } from '../../src/attempt/lines.ts';
 import type { Run } from '../../src/attempt/run.ts';
 import { replay } from '../../src/attempt/run.ts';
+import { lastSitting } from '../../src/attempt/sitting.ts';
 import { judgedRight, truthOf } from '../../src/attempt/truth.ts';
 import type { Operation } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
@@ -466,7 +467,7 @@ export async function doTest(page: Page, action: TestAction, sure: Sure = '67 to
 /** Judges every line and limit as it is, by what was written down. */
 export async function judgeRightly(page: Page, run: Run, action: TestAction): Promise<void> {
   await button(page, 'Judge').click();
-  const truth = truthOf(run, action);
+  const truth = truthOf(run, action, lastSitting(run, action.id));
   for (const { text, finding } of truth.lines) {
     if (finding === null) continue;
     const word: Judged = judgedRight(finding);

@@ -5,14 +5,19 @@
 
 import type { Attempt, NotedOf, Sure } from '../../src/attempt/attempt.ts';
 import { testFigures, testLines } from '../../src/attempt/lines.ts';
-import { dueSteps } from '../../src/attempt/mark.ts';
+import { dueSteps } from '../../src/attempt/reasons.ts';
+import { repeatsOf } from '../../src/attempt/repeats.ts';
 import type { Run, Taken } from '../../src/attempt/run.ts';
 import { act, note, startRun } from '../../src/attempt/run.ts';
+import { lastSitting } from '../../src/attempt/sitting.ts';
 import { judgedRight, truthOf } from '../../src/attempt/truth.ts';
-import type { Operation } from '../../src/bench/operation.ts';
+import type { Operation, OperationInput } from '../../src/bench/operation.ts';
+import { operation } from '../../src/bench/operation.ts';
 import { faultsAmong } from '../../src/faults/catalogue.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
+import { allowedActions } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
+import { unplug } from '../../src/verification/offer.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
 
@@ -52,6 +57,44 @@ export function attemptBy(scenario: Scenario, file: unknown, habits: Habits = {}
   return note(run, conclusion(run, scenario, habits), 0).attempt;
 }
 
+/** The same trainee, who then puts this cause right, repeats what is due, goes on to the end and concludes. */
+export function attemptWithRepair(
+  scenario: Scenario,
+  file: unknown,
+  what: string,
+  habits: Habits & {
+    /** The tests that are repeated, of those due. */
+    readonly repeated?: (due: readonly string[]) => readonly string[];
+  } = {},
+): Attempt {
+  const expected = verify(scenario).actions.map(({ action }) => action);
+  let run = startRun(scenario, file);
+  for (const action of habits.tests?.(expected) ?? expected) run = doTest(run, action, habits);
+  for (const input of [...toDeadWork(run), { op: 'put-right', what } as const])
+    run = act(run, null, operation(input), 0).run;
+  const { faults } = run.world;
+  const { due } = repeatsOf(run, verify(scenario, { everything: true, faults }));
+  const again = habits.repeated?.(due) ?? due;
+  const done = new Set(run.samples.map(({ test }) => test));
+  const now = verify(scenario, { faults }).actions.map(({ action }) => action.id);
+  for (const action of allowedActions(scenario))
+    if (again.includes(action.id) || (now.includes(action.id) && !done.has(action.id)))
+      run = doTest(run, action, habits);
+  return note(run, conclusion(run, scenario, habits), 0).attempt;
+}
+
+/** Unplugged, off, proved dead, cover open: what of that is not so yet. */
+function toDeadWork({ world: { plant, knowledge } }: Run): readonly OperationInput[] {
+  const { origin, supply } = knowledge.provedDead;
+  return [
+    ...(plant.standIn.plugged ? unplug : []),
+    ...(plant.isolated.length === 0 ? [{ op: 'isolate' } as const, { op: 'wait', seconds: 2 } as const] : []),
+    ...(origin === undefined && supply === undefined ? [{ op: 'prove-dead', at: 'origin' } as const] : []),
+    ...(plant.cover === 'closed' ? [{ op: 'open-cover' } as const] : []),
+    ...(supply === undefined ? [{ op: 'prove-dead', at: 'supply' } as const] : []),
+  ];
+}
+
 function doTest(start: Run, action: TestAction, habits: Habits): Run {
   let run = note(start, prediction(start, action, habits), 0);
   const steps = procedure(run.world, action, run.papers);
@@ -76,7 +119,7 @@ const prediction = (run: Run, action: TestAction, { answer, sure }: Habits): Not
 });
 
 function judgement(run: Run, action: TestAction, { judge, judgeLimit }: Habits): NotedOf<'judgement'> {
-  const truth = truthOf(run, action);
+  const truth = truthOf(run, action, lastSitting(run, action.id));
   return {
     kind: 'judgement',
     test: action.id,
@@ -94,9 +137,10 @@ function judgement(run: Run, action: TestAction, { judge, judgeLimit }: Habits):
 }
 
 function conclusion(run: Run, scenario: Scenario, habits: Habits): NotedOf<'conclusion'> {
-  const whole = verify(scenario, { everything: true });
+  const whole = verify(scenario, { everything: true, faults: run.world.faults });
   const [fault] = faultsAmong(scenario.faults);
-  const due = dueSteps(scenario, whole);
+  const due = dueSteps(run, whole);
+  const isSound = whole.conclusion === 'sound';
   const broken = whole.actions.flatMap(({ action, expectations }) =>
     expectations
       .filter(({ finding }) => finding === 'broken')
@@ -104,7 +148,7 @@ function conclusion(run: Run, scenario: Scenario, habits: Habits): NotedOf<'conc
   );
   const right: NotedOf<'conclusion'> = {
     kind: 'conclusion',
-    verdict: whole.conclusion === 'sound' ? 'fit for service' : 'not fit for service',
+    verdict: isSound ? 'fit for service' : 'not fit for service',
     because: '',
     cause: fault?.id ?? 'nothing',
     family: fault?.family ?? null,
@@ -112,6 +156,7 @@ function conclusion(run: Run, scenario: Scenario, habits: Habits): NotedOf<'conc
     findings: broken,
     next: due.next[0] as NotedOf<'conclusion'>['next'],
     tell: due.tell[0] as NotedOf<'conclusion'>['tell'],
+    ...(isSound && run.repairs.length === 0 ? {} : { repeat: [...repeatsOf(run, whole).due] }),
   };
   return habits.conclude?.(right, run) ?? right;
 }
