@@ -4,7 +4,7 @@
  */
 
 import { UNSAFE_ACTS } from '../bench/unsafe.ts';
-import { faultsAmong } from '../faults/catalogue.ts';
+import { entryNamed, faultsAmong } from '../faults/catalogue.ts';
 import { FAMILIES } from '../faults/families.ts';
 import type { Fault, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -14,7 +14,9 @@ import type { Answer, Attempt, Judged, LimitJudged, Sure, Verdict } from './atte
 import { SURENESS } from './attempt.ts';
 import { testFigures } from './lines.ts';
 import type { Marks } from './mark.ts';
-import { conclusionOf, dueSteps, markWhole } from './mark.ts';
+import { markWhole } from './mark.ts';
+import { conclusionOf, dueSteps } from './reasons.ts';
+import { repairedIn } from './repeats.ts';
 import type { Run } from './run.ts';
 import { entriesAbout } from './run.ts';
 import type { TruthOfLimit } from './truth.ts';
@@ -57,6 +59,8 @@ export interface Debrief {
   readonly verdict: { readonly said: Verdict | null; readonly right: boolean; readonly truth: Conclusion };
   readonly stopped: { readonly action: string; readonly why: string } | null;
   readonly causes: readonly Fault[];
+  /** What the trainee put right, and whether anything was wrong there. */
+  readonly repaired: readonly { readonly title: string; readonly wasWrong: boolean }[];
   readonly due: { readonly next: readonly string[]; readonly tell: readonly Tell[] };
   readonly tests: readonly DebriefTest[];
   /** Predictions made over 80 % sure that were wrong, grouped by what they have in common. */
@@ -79,12 +83,21 @@ export function debriefOf(scenario: Scenario, attempt: Attempt): Debrief {
     verdict: { said, right: isRightVerdict(said, whole.conclusion), truth: whole.conclusion },
     stopped: expected.stopped,
     causes: faultsAmong(scenario.faults),
-    due: dueSteps(scenario, whole),
+    repaired: repairsOf(run),
+    due: dueSteps(run, whole),
     tests,
     sureAndWrong,
     calibration: SURENESS.map((sure) => calibrationOf(tests, sure)),
-    goal: goalOf(marks, sureAndWrong, tests),
+    goal: goalOf(marks, run.repairs.length > 0, sureAndWrong, tests),
   };
+}
+
+function repairsOf(run: Run): Debrief['repaired'] {
+  const { repaired } = repairedIn(run);
+  return run.repairs.map(({ what }) => ({
+    title: entryNamed(what)?.title ?? what,
+    wasWrong: repaired.some(({ id }) => id === what),
+  }));
 }
 
 const isRightVerdict = (said: Verdict | null, truth: Conclusion): boolean =>
@@ -150,7 +163,12 @@ function calibrationOf(tests: readonly DebriefTest[], sure: Sure): Debrief['cali
 }
 
 /** What would have helped most: safety first, then the verdict, then what one was sure of and wrong. */
-function goalOf(marks: Marks, sureAndWrong: Debrief['sureAndWrong'], tests: readonly DebriefTest[]): string {
+function goalOf(
+  marks: Marks,
+  repaired: boolean,
+  sureAndWrong: Debrief['sureAndWrong'],
+  tests: readonly DebriefTest[],
+): string {
   const [critical] = marks.gates.critical;
   if (critical !== undefined) return UNSAFE_ACTS[critical.id as keyof typeof UNSAFE_ACTS].why;
   if (!marks.gates.verdict)
@@ -158,6 +176,10 @@ function goalOf(marks: Marks, sureAndWrong: Debrief['sureAndWrong'], tests: read
   const [worst] = sureAndWrong;
   if (worst !== undefined)
     return `Look again at ${worst.group}: ${worst.lines.length} of the lines you were sure of were wrong.`;
+  const { due, done } = marks.repeats;
+  const unrepeated = due.filter((test) => !done.includes(test));
+  if (repaired && unrepeated.length > 0)
+    return 'After a repair, repeat the failed test and every earlier one that the fault may have influenced, before calling it fit.';
   const undone = tests.filter(({ done }) => !done);
   if (undone.length > 0) return `Do the tests you left out: ${undone.map(({ title }) => title).join('; ')}.`;
   const missed = tests.flatMap(({ lines }) =>

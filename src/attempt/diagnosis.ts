@@ -18,8 +18,15 @@ export function gradeDiagnosis(run: Run, cause: string | null, family: string | 
   const faults = faultsAmong(run.scenario.faults);
   if (faults.length === 0) return cause === NOTHING ? 'right' : 'wrong';
   if (cause !== null && faults.some(({ id }) => id === cause)) return 'right';
-  if (cause !== null && readsTheSame(run, cause)) return 'right';
+  if (cause !== null && readsTheSame(asMet(run), cause)) return 'right';
   return faults.some((fault) => fault.family === family) ? 'block' : 'wrong';
+}
+
+/** The attempt up to the first repair: a diagnosis is about the unit as it was met. */
+function asMet(run: Run): Run {
+  const [first] = run.repairs;
+  if (first === undefined) return run;
+  return replay(run.scenario, { ...run.attempt, entries: run.attempt.entries.slice(0, first.entry) });
 }
 
 function readsTheSame(run: Run, cause: string): boolean {

@@ -1,12 +1,11 @@
 /**
  * The marks of an attempt, by replay: the same file always gives the same marks, whatever it says of itself.
  *
- * Counted over the tests that a faultless trainee would do here, up to where that trainee stops. Gates are never
- * points: a critical unsafe act, or accepting a unit that is not sound, means not passed.
+ * Counted over the tests that a faultless trainee would do here, up to where that trainee stops; and after a repair,
+ * over those that the unit as it then is lets be done. Gates are never points: a critical unsafe act, or accepting a unit that is not sound, means not passed.
  */
-import { faultsAmong } from '../faults/catalogue.ts';
-import type { Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
+import { allowedActions } from '../scenario/scenario.ts';
 import type { PartName } from '../scenario/schema.ts';
 import { PARTS } from '../scenario/schema.ts';
 import type { Verification, VerifiedAction } from '../scenario/verify.ts';
@@ -16,6 +15,9 @@ import type { Attempt, EntryOf } from './attempt.ts';
 import { chainedHash, ENGINE } from './attempt.ts';
 import { gradeDiagnosis } from './diagnosis.ts';
 import { testFigures, testLines } from './lines.ts';
+import { conclusionOf, reasonsShare } from './reasons.ts';
+import type { DueRepeats } from './repeats.ts';
+import { repeatsOf } from './repeats.ts';
 import type { Run } from './run.ts';
 import { entriesAbout, replay } from './run.ts';
 import { judgedRight, truthOf } from './truth.ts';
@@ -34,14 +36,17 @@ export interface Marks {
   readonly parts: Readonly<Record<PartName, number>>;
   readonly gates: { readonly critical: readonly CriticalAct[]; readonly verdict: boolean };
   readonly passed: boolean;
+  /** Which tests were due to be repeated, which of them were named and which were done. */
+  readonly repeats: DueRepeats;
   /** Where the file's own figures differ from the replay. */
   readonly differs: readonly string[];
 }
 
 export interface Marking {
   readonly run: Run;
-  /** What a faultless trainee finds with the tests that are allowed, and with all. */
+  /** What a faultless trainee finds with the tests that are allowed: on the unit as it was met, and further once it was put right. */
   readonly expected: Verification;
+  /** What one finds with all tests on the unit as it is at the end: the truth about the verdict. */
   readonly whole: Verification;
   readonly marks: Marks;
 }
@@ -51,15 +56,19 @@ export const mark = (scenario: Scenario, attempt: Attempt): Marks => markWhole(s
 /** Marks, with what they were worked out from, for the debrief. */
 export function markWhole(scenario: Scenario, attempt: Attempt): Marking {
   const run = replay(scenario, attempt);
-  const expected = verify(scenario);
-  const whole = scenario.allowed === 'all' ? expected : verify(scenario, { everything: true });
+  const asMet = verify(scenario);
+  const { faults } = run.world;
+  const asNow = run.repairs.length === 0 ? asMet : verify(scenario, { faults });
+  const expected = bothOf(scenario, asMet, asNow);
+  const whole = scenario.allowed === 'all' ? asNow : verify(scenario, { everything: true, faults });
+  const repeats = repeatsOf(run, whole);
   const shares: Record<PartName, number> = {
     prediction: mean(counted(run, expected).map(({ action }) => predictionShare(run, action))),
     observation: mean(counted(run, expected).flatMap((done) => observationShare(run, done))),
     judgement: judgementShare(run, expected),
     record: recordShare(run, expected),
     diagnosis: diagnosisShare(run),
-    reasons: reasonsShare(run, whole),
+    reasons: reasonsShare(run, whole, repeats),
   };
   const weights = scenario.marking.weights ?? PARTS;
   const parts = Object.fromEntries(
@@ -74,7 +83,19 @@ export function markWhole(scenario: Scenario, attempt: Attempt): Marking {
     gates.verdict &&
     gates.critical.every(({ setAside }) => setAside !== null);
   const differs = differences(run, total);
-  return { run, expected, whole, marks: { total, parts, gates, passed, differs } };
+  return { run, expected, whole, marks: { total, parts, gates, passed, repeats, differs } };
+}
+
+/** The tests of either, each as the later of the two finds it. */
+function bothOf(scenario: Scenario, asMet: Verification, asNow: Verification): Verification {
+  if (asMet === asNow) return asMet;
+  const actions = allowedActions(scenario).flatMap(
+    ({ id }) =>
+      asNow.actions.find(({ action }) => action.id === id) ??
+      asMet.actions.find(({ action }) => action.id === id) ??
+      [],
+  );
+  return { ...asMet, actions };
 }
 
 /** The tests that count: an optional one only where it was done. */
@@ -86,9 +107,6 @@ const counted = (run: Run, { actions }: Verification): readonly VerifiedAction[]
 const oneDigit = (x: number): number => Math.round(10 * x) / 10;
 const mean = (xs: readonly number[]): number =>
   xs.length === 0 ? 1 : xs.reduce((sum, x) => sum + x, 0) / xs.length;
-
-export const conclusionOf = (run: Run): EntryOf<'conclusion'> | undefined =>
-  entriesAbout(run.attempt, 'conclusion').at(-1);
 
 /** First prediction of a test: share of its lines and figures that were right. */
 function predictionShare(run: Run, action: TestAction): number {
@@ -177,47 +195,6 @@ function diagnosisShare(run: Run): number {
   if (conclusion === undefined) return 0;
   const grade = gradeDiagnosis(run, conclusion.cause, conclusion.family);
   return { right: 1, block: 0.5, wrong: 0 }[grade];
-}
-
-/** Findings that support the verdict, what next, and whom to tell: a half and two quarters. */
-function reasonsShare(run: Run, whole: Verification): number {
-  const conclusion = conclusionOf(run);
-  if (conclusion === undefined) return 0;
-  const cited = conclusion.findings;
-  const broken = whole.actions.flatMap(({ action }) => brokenIn(run, action));
-  const rightCited = cited.filter(({ test, id }) => broken.includes(`${test} ${id}`)).length;
-  // A sound unit needs no finding against it; one that is not sound needs at least one that holds.
-  const supported = whole.conclusion !== 'not sound' || rightCited > 0;
-  const precision = cited.length === 0 ? 1 : rightCited / cited.length;
-  const { next, tell } = dueSteps(run.scenario, whole);
-  return (
-    0.5 * (supported ? precision : 0) +
-    0.25 * (next.includes(conclusion.next) ? 1 : 0) +
-    0.25 * (tell.includes(conclusion.tell) ? 1 : 0)
-  );
-}
-
-/** Expectations and limits of a test that what was typed shows to be broken, as `test id`. */
-export function brokenIn(run: Run, action: TestAction): readonly string[] {
-  const truth = truthOf(run, action);
-  return [
-    ...truth.lines.filter(({ finding }) => finding === 'broken').map(({ id }) => `${action.id} ${id}`),
-    ...truth.limits.filter(({ right }) => right === 'outside').map(({ limit }) => `${action.id} ${limit.id}`),
-  ];
-}
-
-/** What is to be done next and who is to be told, by the truth about the unit. */
-export function dueSteps(
-  { faults }: Scenario,
-  whole: Verification,
-): { readonly next: readonly string[]; readonly tell: readonly Tell[] } {
-  const present = faultsAmong(faults);
-  if (present.length === 0 && whole.conclusion !== 'not sound')
-    return { next: ['hand over'], tell: ['the client'] };
-  // Leaving it off and labelled is right after any fault; nothing less is where the fault itself asks for it.
-  const next = ['isolate, lock off and label', ...present.map((fault) => fault.next)];
-  const tell = present.flatMap((fault) => fault.tell);
-  return { next, tell: tell.length > 0 ? tell : ['the client', 'whoever installed the circuit'] };
 }
 
 function criticalActs(run: Run): readonly CriticalAct[] {

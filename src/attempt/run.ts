@@ -14,7 +14,7 @@ import { seconds } from '../laws/quantities.ts';
 import type { HandedOver } from '../scenario/handover.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { beginningOf, papersOf } from '../scenario/scenario.ts';
-import type { Observed, Sample } from '../verification/observed.ts';
+import type { Sample } from '../verification/observed.ts';
 import { observe } from '../verification/observed.ts';
 import type { Papers } from '../verification/testAction.ts';
 import type { Attempt, Entry, EntryOf, Noted } from './attempt.ts';
@@ -43,6 +43,8 @@ export interface Run {
   }[];
   readonly readings: readonly Taken[];
   readonly unsafe: readonly (UnsafeAct & { readonly entry: number })[];
+  /** What was put right, by the index of its entry; what the bench refused is not among them. */
+  readonly repairs: readonly { readonly entry: number; readonly what: string }[];
   readonly seen: Seen;
   /** Bench time of each entry, recomputed. */
   readonly times: readonly number[];
@@ -68,6 +70,7 @@ function bareRun(scenario: Scenario, attempt: Attempt, faults?: readonly FaultCh
     samples: [],
     readings: [],
     unsafe: [],
+    repairs: [],
     seen: look(world),
     times: [],
   };
@@ -117,15 +120,14 @@ function performed(run: Run, test: string | null, operation: Operation, entry: n
       samples: [...run.samples, { test, entry, sample }],
       readings: [...run.readings, ...outcome.readings.map((reading) => ({ reading, test, entry }))],
       unsafe: [...run.unsafe, ...outcome.unsafe.map((act_) => ({ ...act_, entry }))],
+      repairs:
+        operation.op === 'put-right' && outcome.refused === null
+          ? [...run.repairs, { entry, what: operation.what }]
+          : run.repairs,
       seen: outcome.seen,
     },
   };
 }
-
-/** What was read, seen and heard during one test. */
-export const observedIn = (run: Run, test: string): Observed => ({
-  samples: run.samples.filter((s) => s.test === test).map(({ sample }) => sample),
-});
 
 /** The last entry of a kind about a test, or the first. */
 export function entriesAbout<K extends Entry['kind']>(

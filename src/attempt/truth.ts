@@ -1,5 +1,5 @@
 /**
- * The truth about one test of an attempt: the right prediction and the right judgement of every line, and of every
+ * The truth about one sitting of a test: the right prediction and the right judgement of every line, and of every
  * limit, held against what was typed. Marks, feedback and debrief all take it from here.
  */
 import type { Reading } from '../bench/reading.ts';
@@ -10,6 +10,8 @@ import type { LimitJudged } from './attempt.ts';
 import type { Line } from './lines.ts';
 import { testLines } from './lines.ts';
 import type { Run } from './run.ts';
+import type { Sitting } from './sitting.ts';
+import { judgedSitting, readingsIn } from './sitting.ts';
 import { asTyped, observedAsTyped, typedOf } from './typed.ts';
 
 export interface TruthOfLine extends Line {
@@ -31,8 +33,13 @@ export interface TruthOfTest {
   readonly limits: readonly TruthOfLimit[];
 }
 
-export function truthOf(run: Run, action: TestAction): TruthOfTest {
-  const observed = observedAsTyped(run, action.id);
+/** By default of the sitting that the last judgement is about: the unit as it then was. */
+export function truthOf(
+  run: Run,
+  action: TestAction,
+  sitting: Sitting = judgedSitting(run, action.id),
+): TruthOfTest {
+  const observed = observedAsTyped(run, sitting);
   const expectations = new Map(action.expectations(run.papers).map((e) => [e.id, e]));
   return {
     lines: testLines(run.scenario, action).map((line) => {
@@ -43,16 +50,16 @@ export function truthOf(run: Run, action: TestAction): TruthOfTest {
         points: expectation?.points ?? [],
       };
     }),
-    limits: limitsOf(run, action),
+    limits: limitsOf(run, action, sitting),
   };
 }
 
-/** Every reading of the test that one of its limits applies to. */
-export function limitsOf(run: Run, action: TestAction): readonly TruthOfLimit[] {
+/** Every reading of the sitting that one of the test's limits applies to. */
+export function limitsOf(run: Run, action: TestAction, sitting: Sitting): readonly TruthOfLimit[] {
   const typed = typedOf(run);
   return action.limits(run.papers).flatMap((limit) =>
-    run.readings.flatMap(({ reading, test }, index) => {
-      if (test !== action.id || reading.qualifier === 'unable' || !limit.applies(reading)) return [];
+    readingsIn(run, sitting).flatMap(({ reading, index }) => {
+      if (reading.qualifier === 'unable' || !limit.applies(reading)) return [];
       const entry = typed.get(index);
       const asRead = entry === undefined ? reading : asTyped(reading, entry);
       const { pass, tooClose } = judgeLimit(limit, asRead);

@@ -8,7 +8,9 @@ import type { Observed } from '../verification/observed.ts';
 import type { EntryOf } from './attempt.ts';
 import { TYPED_UNITS } from './attempt.ts';
 import type { Run, Taken } from './run.ts';
-import { entriesAbout, observedIn } from './run.ts';
+import { entriesAbout } from './run.ts';
+import type { Sitting } from './sitting.ts';
+import { samplesIn } from './sitting.ts';
 
 export type Typed = EntryOf<'observation'>;
 
@@ -56,8 +58,8 @@ export function recordedFully(typed: Typed, { reading }: Taken): boolean {
   );
 }
 
-/** What was observed in a test, with the typed figures in place of the shown ones: a misreading costs once. */
-export function observedAsTyped(run: Run, test: string): Observed {
+/** What was observed in a sitting, with the typed figures in place of the shown ones: a misreading costs once. */
+export function observedAsTyped(run: Run, sitting: Sitting): Observed {
   const typed = typedOf(run);
   const byReading = new Map(run.readings.map(({ reading }, i) => [reading, typed.get(i)]));
   const substituted = (reading: Reading): Reading => {
@@ -65,7 +67,7 @@ export function observedAsTyped(run: Run, test: string): Observed {
     return entry === undefined || reading.qualifier === 'unable' ? reading : asTyped(reading, entry);
   };
   return {
-    samples: observedIn(run, test).samples.map((sample) => ({
+    samples: samplesIn(run, sitting).map((sample) => ({
       ...sample,
       readings: sample.readings.map(substituted),
     })),

@@ -10,16 +10,18 @@ import { procedure } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, NotedOf } from './attempt.ts';
 import { testFigures, testLines } from './lines.ts';
-import { dueSteps } from './mark.ts';
+import { dueSteps } from './reasons.ts';
+import { repeatsOf } from './repeats.ts';
 import type { Run, Taken } from './run.ts';
 import { act, note, startRun } from './run.ts';
+import { lastSitting } from './sitting.ts';
 import { judgedRight, truthOf } from './truth.ts';
 
 /** The whole attempt; the same for the same scenario. */
 export function workedAttempt(scenario: Scenario, file: unknown): Attempt {
   let run = startRun(scenario, file);
   for (const { action } of verify(scenario).actions) run = workedTest(run, action);
-  return note(run, rightConclusion(scenario), 0).attempt;
+  return note(run, rightConclusion(run), 0).attempt;
 }
 
 function workedTest(start: Run, action: TestAction): Run {
@@ -58,7 +60,7 @@ export const typedAsShown = ({ reading, test }: Taken, index: number): NotedOf<'
 });
 
 export function rightJudgement(run: Run, action: TestAction): NotedOf<'judgement'> {
-  const truth = truthOf(run, action);
+  const truth = truthOf(run, action, lastSitting(run, action.id));
   return {
     kind: 'judgement',
     test: action.id,
@@ -69,13 +71,15 @@ export function rightJudgement(run: Run, action: TestAction): NotedOf<'judgement
   };
 }
 
-export function rightConclusion(scenario: Scenario): NotedOf<'conclusion'> {
-  const whole = verify(scenario, { everything: true });
+export function rightConclusion(run: Run): NotedOf<'conclusion'> {
+  const { scenario, world, repairs } = run;
+  const whole = verify(scenario, { everything: true, faults: world.faults });
   const [fault] = faultsAmong(scenario.faults);
-  const due = dueSteps(scenario, whole);
+  const due = dueSteps(run, whole);
+  const isSound = whole.conclusion === 'sound';
   return {
     kind: 'conclusion',
-    verdict: whole.conclusion === 'sound' ? 'fit for service' : 'not fit for service',
+    verdict: isSound ? 'fit for service' : 'not fit for service',
     because: '',
     cause: fault?.id ?? 'nothing',
     family: fault?.family ?? null,
@@ -87,5 +91,6 @@ export function rightConclusion(scenario: Scenario): NotedOf<'conclusion'> {
     ),
     next: due.next[0] as NotedOf<'conclusion'>['next'],
     tell: due.tell[0] as NotedOf<'conclusion'>['tell'],
+    ...(isSound && repairs.length === 0 ? {} : { repeat: [...repeatsOf(run, whole).due] }),
   };
 }

@@ -3,9 +3,12 @@
  * powered for a minute.
  */
 import { createActor } from 'xstate';
+import type { FaultChoice } from '../faults/catalogue.ts';
+import { withFaults } from '../faults/catalogue.ts';
 import type { Parts } from '../faults/parts.ts';
-import type { Seconds } from '../laws/quantities.ts';
+import type { Amps, Seconds } from '../laws/quantities.ts';
 import { microseconds } from '../laws/quantities.ts';
+import type { Draw } from '../unit/design.ts';
 import { unitChart } from '../unit/unitChart.ts';
 import type { Seed } from './draw.ts';
 import { drawer } from './draw.ts';
@@ -22,23 +25,23 @@ import { happen } from './world.ts';
 /** At t = 0 the unit has been powered for a minute. */
 const POWERED_BEFORE: Seconds = 60;
 
-/** An installation that has stood powered for a minute with nothing plugged in. */
-export function assemble(installation: Parts, seed: Seed, clock: string): World {
+/** An installation, with what is wrong with it, that has stood powered for a minute with nothing plugged in. */
+export function assemble(sound: Parts, faults: readonly FaultChoice[], seed: Seed, clock: string): World {
   const draw = drawer(seed);
   const counts = { solves: 0, chartEvents: 0 };
   const timeline = new Timeline(-microseconds(POWERED_BEFORE));
-  const chartClock = timeline.asClock(() => {
-    counts.chartEvents += 1;
-  });
+  const installation = withFaults(sound, faults);
   const wiring = wire(installation);
   const plant = plantAtRest(installation.site, installation.design);
-  const rated = installation.site.circuit.residualDevice?.rated ?? 0.03;
   const world: World = {
+    sound,
+    faults,
     installation,
     wiring,
+    upstreamPickup: upstreamPickupOf(installation, draw),
+    actor: controlOf(installation, timeline, counts),
     timeline,
     draw,
-    actor: createActor(unitChart, { input: { design: installation.design }, clock: chartClock }),
     trips: {
       residual: new TripIntegrator(timeline, () => tripResidual(world)),
       direct: new TripIntegrator(timeline, () => tripDirect(world)),
@@ -51,9 +54,6 @@ export function assemble(installation: Parts, seed: Seed, clock: string): World 
         move(world, { breaker: 'tripped' });
       }),
     },
-    // The same spread as a unit's own device (unit/design.ts).
-    upstreamPickup:
-      installation.upstreamDevice === 'dead' ? Infinity : rated * (0.67 + 0.2 * draw('upstream pick-up')),
     plant,
     solution: solve(wiring, installation, plant),
     isPeak: () => isPeakAt(clock, timeline.now),
@@ -66,9 +66,6 @@ export function assemble(installation: Parts, seed: Seed, clock: string): World 
     operations: 0,
     counts,
   };
-  // A chart that throws only turns to 'error'; the sender must look (checkChart).
-  world.actor.subscribe({ error: () => {} });
-  world.actor.start();
   settle(world);
   if (installation.design.sheet.schedule !== null) watchHours(world, clock);
   advance(world, 0);
@@ -76,6 +73,42 @@ export function assemble(installation: Parts, seed: Seed, clock: string): World 
   counts.solves = 0;
   counts.chartEvents = 0;
   return world;
+}
+
+/**
+ * The same bench with what is wrong now in place of what was: its parts are made anew, and all that stands as it was
+ * left stays, from tripped devices to what wrong tests have destroyed. The control begins unpowered, as one that was
+ * switched off does, so that the supply has to be off.
+ */
+export function reassemble(world: World, faults: readonly FaultChoice[]): void {
+  world.faults = faults;
+  world.installation = withFaults(world.sound, faults);
+  world.wiring = wire(world.installation);
+  world.upstreamPickup = upstreamPickupOf(world.installation, world.draw);
+  world.actor.stop();
+  world.actor = controlOf(world.installation, world.timeline, world.counts);
+  world.lastSent = null;
+  // With no supply the lock's motor drives nothing: the control finds the lock where it stands.
+  move(world, { lockDriven: world.plant.plugLock === 'held' });
+  settle(world);
+}
+
+/** The same spread as a unit's own device (unit/design.ts). */
+function upstreamPickupOf({ site, upstreamDevice }: Parts, draw: Draw): Amps {
+  const rated = site.circuit.residualDevice?.rated ?? 0.03;
+  return upstreamDevice === 'dead' ? Infinity : rated * (0.67 + 0.2 * draw('upstream pick-up'));
+}
+
+/** The unit's control on this design, unpowered as yet. */
+function controlOf({ design }: Parts, timeline: Timeline, counts: World['counts']): World['actor'] {
+  const clock = timeline.asClock(() => {
+    counts.chartEvents += 1;
+  });
+  const actor = createActor(unitChart, { input: { design }, clock });
+  // A chart that throws only turns to 'error'; the sender must look (checkChart).
+  actor.subscribe({ error: () => {} });
+  actor.start();
+  return actor;
 }
 
 function tripResidual(world: World): void {

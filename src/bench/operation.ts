@@ -3,6 +3,7 @@
  * a terminal exists on this site is checked where the site is known.
  */
 import * as v from 'valibot';
+import { CATALOGUE } from '../faults/catalogue.ts';
 import { LINES, LIVES } from '../laws/conductors.ts';
 import { CABLE_CODINGS } from '../laws/proximity.ts';
 import { LOOP_CURRENTS } from './instruments/loopTester.ts';
@@ -102,6 +103,8 @@ const plainOperations = v.variant('op', [
   }),
   v.strictObject({ op: v.literal('disconnect'), what: v.picklist(REMOVABLES) }),
   v.strictObject({ op: v.literal('reconnect'), what: v.picklist(REMOVABLES) }),
+  /** A cause by its id; whoever puts it right does so wherever on the installation it is. */
+  v.strictObject({ op: v.literal('put-right'), what: v.picklist(CATALOGUE.map(({ id }) => id)) }),
   v.strictObject({ op: v.literal('link'), between }),
   v.strictObject({ op: v.literal('unlink'), between }),
   v.strictObject({

@@ -13,6 +13,7 @@ import { measure } from './measure.ts';
 import type { Operation } from './operation.ts';
 import { polesOpenedBy } from './plant.ts';
 import { leadsOn } from './port.ts';
+import { putRight } from './putRight.ts';
 import type { Reading, Truth } from './reading.ts';
 import { shown } from './reading.ts';
 import { move, pass, send, settle } from './settle.ts';
@@ -124,6 +125,10 @@ function act(world: World, operation: Operation, key: string): Done {
     case 'disconnect':
     case 'reconnect':
       return remove(world, operation);
+    case 'put-right': {
+      const refused = putRight(world, operation.what);
+      return refused === null ? DONE : refuse(refused);
+    }
     case 'link':
     case 'unlink':
       return link(world, operation);

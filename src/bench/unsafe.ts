@@ -8,6 +8,7 @@ import { CONTACT_ALLOWANCE, expectedCable, expectedCircuitProtective } from '../
 import type { Knowledge } from './knowledge.ts';
 import type { Measurement, Operation } from './operation.ts';
 import { liveBetween } from './port.ts';
+import { handlesConductors } from './putRight.ts';
 import type { Reading } from './reading.ts';
 import { isAt, labelOf, terminalsIn } from './terminals.ts';
 import type { World } from './world.ts';
@@ -115,6 +116,9 @@ export function unsafeIn(world: World, operation: Operation): readonly UnsafeAct
     case 'link':
     case 'unlink':
       when(!proved(world), 'conductor-not-proved-dead');
+      break;
+    case 'put-right':
+      when(handlesConductors(operation.what) && !proved(world), 'conductor-not-proved-dead');
       break;
     case 'energise':
       if (world.plant.isolated.length > 0) ids.push(...unsafeEnergising(world));

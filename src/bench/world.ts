@@ -3,6 +3,7 @@
  * it changes is settle.ts's business; a person changes it through perform.ts alone.
  */
 import type { Actor } from 'xstate';
+import type { FaultChoice } from '../faults/catalogue.ts';
 import type { Parts } from '../faults/parts.ts';
 import type { Amps, Microseconds } from '../laws/quantities.ts';
 import { difference, type Port } from '../network/potentials.ts';
@@ -33,13 +34,16 @@ export interface Happening {
 }
 
 export interface World {
-  readonly installation: Parts;
-  readonly wiring: Wiring;
+  /** The installation as it was meant, what is wrong with it, and what comes of both; a repair changes the last two. */
+  readonly sound: Parts;
+  faults: readonly FaultChoice[];
+  installation: Parts;
+  wiring: Wiring;
+  upstreamPickup: Amps;
+  actor: Actor<typeof unitChart>;
   readonly timeline: Timeline;
   readonly draw: Draw;
-  readonly actor: Actor<typeof unitChart>;
   readonly trips: Readonly<Record<'residual' | 'direct' | 'upstream' | 'breaker', TripIntegrator>>;
-  readonly upstreamPickup: Amps;
   plant: Plant;
   solution: Solution;
   /** Whether the default charging hours forbid charging now. */

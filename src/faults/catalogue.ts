@@ -2,8 +2,10 @@
  * Every fault and not-fault, and how a list of them from a scenario is brought onto an installation. Adding one is
  * an entry in its family's file; no other code knows an id.
  */
+
+import { COMPONENTS } from './components.ts';
 import { controlFaults } from './controlFaults.ts';
-import type { CatalogueEntry, Fault, NotFault, Told, Values } from './fault.ts';
+import type { CatalogueEntry, Fault, NotFault, Setting, Told, Values } from './fault.ts';
 import { insulationFaults } from './insulationFaults.ts';
 import { mechanicalFaults } from './mechanical.ts';
 import { notFaults } from './notFaults.ts';
@@ -45,6 +47,12 @@ export const withDefaults = (entry: CatalogueEntry, values: Values): Values => (
   ...Object.fromEntries(entry.parameters.map((p) => [p.name, p.default])),
   ...values,
 });
+
+/** Why nobody can put this right on this installation, by its papers alone, whether it is there or not; else null. */
+export const cannotBePutRight = (entry: CatalogueEntry, on: Setting): string | null =>
+  COMPONENTS[entry.component] === 'not here'
+    ? 'it belongs to the distributor'
+    : (entry.impossible?.(on, withDefaults(entry, {})) ?? null);
 
 /** The faults among the choices, not-faults left out. */
 export const faultsAmong = (choices: readonly FaultChoice[]): readonly Fault[] =>

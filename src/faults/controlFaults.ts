@@ -10,6 +10,7 @@ import { withDesign, withTiming } from './parts.ts';
 const frame = {
   kind: 'fault',
   family: 'pilot',
+  component: 'pilot',
   source: PRACTICE,
   next: LOCK_OFF,
   tell: TELL_MAKER,

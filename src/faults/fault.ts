@@ -5,6 +5,7 @@
 import type { Line } from '../laws/conductors.ts';
 import type { Breaker, Circuit, Site } from '../site/site.ts';
 import type { ResidualProtection, UnitSheet } from '../unit/design.ts';
+import type { Component } from './components.ts';
 import type { Family } from './families.ts';
 import type { Parts } from './parts.ts';
 
@@ -37,6 +38,8 @@ interface Entry {
   readonly id: string;
   readonly title: string;
   readonly family: Family;
+  /** What of the installation is remade or replaced when it is put right. */
+  readonly component: Component;
   readonly parameters: readonly Parameter[];
   /** Where it sits, what brings it about, and who is at risk. */
   readonly where: string;

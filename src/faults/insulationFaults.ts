@@ -15,7 +15,7 @@ import {
 import { withPart } from './parts.ts';
 
 const frame = { kind: 'fault', family: 'insulation', source: PRACTICE } as const;
-const inCircuit = { ...frame, next: PUT_RIGHT, tell: TELL_INSTALLER } as const;
+const inCircuit = { ...frame, component: 'circuit', next: PUT_RIGHT, tell: TELL_INSTALLER } as const;
 const inUnit = { ...frame, next: LOCK_OFF, tell: TELL_MAKER } as const;
 
 export const insulationFaults: readonly Fault[] = [
@@ -56,6 +56,7 @@ export const insulationFaults: readonly Fault[] = [
     ...inUnit,
     id: 'outlet-insulation-low',
     title: 'Low insulation from line to PE at the outlet',
+    component: 'outlet',
     parameters: [LINE, { name: 'ohms', unit: 'Ω', min: 20_000, max: 900_000, default: 200_000 }],
     where: 'the outlet or its cable, behind the contactor',
     cause: 'It was driven over, or water stands in it.',
@@ -68,6 +69,7 @@ export const insulationFaults: readonly Fault[] = [
     ...inUnit,
     id: 'tether-insulation-moves',
     title: 'Tether’s insulation gives way when it is bent',
+    component: 'outlet',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 20_000, max: 900_000, default: 80_000 }],
     where: 'the tether, L1 to PE, where it enters the connector',
     cause: 'The core’s insulation has cracked.',
@@ -84,6 +86,7 @@ export const insulationFaults: readonly Fault[] = [
     ...inUnit,
     id: 'arrester-aged',
     title: 'Surge arrester has aged',
+    component: 'arrester',
     parameters: [{ name: 'volts', unit: 'V', min: 60, max: 200, default: 150 }],
     where: 'the arrester on L1 in the unit: the voltage from which it conducts',
     cause: 'Surges have worn it.',

@@ -12,7 +12,7 @@ import {
 } from './fault.ts';
 import { withVisible } from './parts.ts';
 
-interface Sight extends Pick<Fault, 'id' | 'title' | 'where' | 'cause' | 'hazard'> {
+interface Sight extends Pick<Fault, 'id' | 'title' | 'component' | 'where' | 'cause' | 'hazard'> {
   readonly seen: Found;
   readonly source?: string;
   readonly next: NextStep;
@@ -33,6 +33,7 @@ export const mechanicalFaults: readonly Fault[] = [
   sight({
     id: 'gland-loose',
     title: 'Cable gland not tight',
+    component: 'enclosure',
     where: 'the gland where the supply cable enters the unit',
     cause: 'It was never tightened, and the cable pulls at it.',
     hazard: 'Water gets in: shock and corrosion.',
@@ -44,6 +45,7 @@ export const mechanicalFaults: readonly Fault[] = [
   sight({
     id: 'enclosure-ip-low',
     title: 'Enclosure not fit for outdoors',
+    component: 'enclosure',
     where: 'the enclosure',
     cause: 'An indoor unit was hung outside.',
     hazard: 'Water gets in: shock and corrosion.',
@@ -55,6 +57,7 @@ export const mechanicalFaults: readonly Fault[] = [
   sight({
     id: 'connector-cracked',
     title: 'Connector cracked',
+    component: 'outlet',
     where: 'the tether’s connector',
     cause: 'It was dropped and driven over.',
     hazard: 'Fingers reach what is live while charging.',
@@ -66,6 +69,7 @@ export const mechanicalFaults: readonly Fault[] = [
   sight({
     id: 'lid-spring-broken',
     title: 'Spring of the socket’s lid broken',
+    component: 'enclosure',
     where: 'the socket-outlet’s lid',
     cause: 'It was forced.',
     hazard: 'Rain and fingers get in.',
@@ -77,6 +81,7 @@ export const mechanicalFaults: readonly Fault[] = [
   sight({
     id: 'tether-strained',
     title: 'Tether hangs by its conductors',
+    component: 'outlet',
     where: 'the tether’s entry into the unit',
     cause: 'The clamp of the strain relief is missing.',
     hazard: 'The protective conductor may be what parts first.',
@@ -88,6 +93,7 @@ export const mechanicalFaults: readonly Fault[] = [
   sight({
     id: 'no-impact-guard',
     title: 'Nothing keeps vehicles off the unit',
+    component: 'enclosure',
     where: 'the unit’s place beside the parking space',
     cause: 'The layout was changed, and the post was left out.',
     hazard: 'It is knocked over.',
@@ -102,6 +108,7 @@ export const mechanicalFaults: readonly Fault[] = [
   sight({
     id: 'terminal-loose',
     title: 'Line terminal not tight',
+    component: 'circuit',
     where: 'the unit’s supply terminals',
     cause: 'It was not tightened to its torque.',
     hazard: 'It heats under load, and may burn.',
@@ -112,6 +119,7 @@ export const mechanicalFaults: readonly Fault[] = [
   sight({
     id: 'labels-missing',
     title: 'Labels missing',
+    component: 'enclosure',
     where: 'the board',
     cause: 'Haste.',
     hazard: 'The wrong circuit is taken for isolated.',

@@ -7,6 +7,7 @@ import { withDesign, withMore, withOpen, withPart } from './parts.ts';
 const frame = {
   kind: 'fault',
   family: 'pilot',
+  component: 'pilot',
   source: PRACTICE,
   next: LOCK_OFF,
   tell: TELL_MAKER,

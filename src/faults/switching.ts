@@ -10,6 +10,7 @@ import { withDesign, withMore, withPart, withTiming } from './parts.ts';
 const frame = {
   kind: 'fault',
   family: 'switching',
+  component: 'contactor',
   source: PRACTICE,
   next: LOCK_OFF,
   tell: TELL_MAKER,

@@ -7,7 +7,7 @@ import { assemble } from '../bench/assemble.ts';
 import { drawer } from '../bench/draw.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
-import { asTold, withFaults } from '../faults/catalogue.ts';
+import { asTold } from '../faults/catalogue.ts';
 import type { Parts } from '../faults/parts.ts';
 import { soundParts } from '../faults/parts.ts';
 import type { Site } from '../site/site.ts';
@@ -165,7 +165,7 @@ export interface Beginning {
 
 /** The bench as the trainee finds it, with the sheet of what was done before. */
 export function beginningOf(scenario: Scenario, faults: readonly FaultChoice[] = scenario.faults): Beginning {
-  const world = assemble(withFaults(soundPartsOf(scenario), faults), scenario.seed, scenario.clock);
+  const world = assemble(soundPartsOf(scenario), faults, scenario.seed, scenario.clock);
   const { handover } = scenario;
   return {
     world,

@@ -6,6 +6,7 @@
 
 import type { OperationInput } from '../bench/operation.ts';
 import type { Quantity, Reading, Unit } from '../bench/reading.ts';
+import type { Component } from '../faults/components.ts';
 import type { Family } from '../faults/families.ts';
 import type { Site } from '../site/site.ts';
 import type { UnitSheet } from '../unit/design.ts';
@@ -89,6 +90,11 @@ export interface TestAction {
   /** The state of the supply in which the test is done, and in which it leaves the installation. */
   readonly from: Supply;
   readonly leaves: Supply;
+  /**
+   * What its readings depend on directly: when one of these is put right, the test is done again (BS 7671 643.1).
+   * None: a step of the work, or a look, that is nothing to repeat by itself.
+   */
+  readonly restsOn: readonly Component[];
   /**
    * Dead work has the cover open unless this says `closed`: then everything is back and the cover on before it begins.
    * `as found`: reading and looking, for which neither supply nor cover is touched.

@@ -9,7 +9,7 @@ import { type OperationInput, operation } from '../../src/bench/operation.ts';
 import { type Outcome, perform } from '../../src/bench/perform.ts';
 import type { Reading } from '../../src/bench/reading.ts';
 import type { World } from '../../src/bench/world.ts';
-import { asTold, type FaultChoice, withFaults } from '../../src/faults/catalogue.ts';
+import { asTold, type FaultChoice } from '../../src/faults/catalogue.ts';
 import type { Parts } from '../../src/faults/parts.ts';
 import { soundParts } from '../../src/faults/parts.ts';
 import type { Circuit, Site } from '../../src/site/site.ts';
@@ -77,7 +77,7 @@ export interface Wanted {
   readonly sheet?: Partial<UnitSheet>;
   readonly faults?: readonly FaultChoice[];
   readonly design?: Partial<UnitDesign>;
-  /** A last change of the parts. */
+  /** A change of the parts, before any fault is brought in. */
   readonly parts?: (parts: Parts) => Parts;
   readonly seed?: number;
 }
@@ -108,7 +108,7 @@ export function benchWith({
 }: Wanted = {}): World {
   const told = asTold({ site: siteOf(site), sheet: { ...SHEET, ...sheet } }, faults);
   const sound = soundParts(told.site, { ...soundDesign(told.sheet, drawer(seed)), ...design });
-  return assemble(parts(withFaults(sound, faults)), seed, MIDDAY);
+  return assemble(parts(sound), faults, seed, MIDDAY);
 }
 
 /** Does operations one after another. */

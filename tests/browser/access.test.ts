@@ -66,6 +66,9 @@ async function throughEveryScreen(page: Page, look: (screen: string) => Promise<
   await judgeAll(page, 'not shown');
   await look('what was true');
   await press('Next test');
+  await press('Put something right…');
+  await look('put right');
+  await press('Back to the tests');
   await press('Stop…');
   await look('stop');
   await press('Go on testing');
@@ -83,6 +86,10 @@ async function throughEveryScreen(page: Page, look: (screen: string) => Promise<
   await page.getByLabel('reason').fill('enough');
   await press('Stop the work');
   await look('conclude');
+  await page.getByRole('radio', { name: 'not fit for service', exact: true }).check();
+  await page.getByLabel('cause', { exact: true }).selectOption({ label: 'Labels missing' });
+  await page.getByRole('group', { name: /which tests are repeated/ }).waitFor();
+  await look('conclude, with repeats');
   await conclude(page, {
     verdict: 'could not finish',
     cause: 'something, cause not known',

@@ -8,6 +8,7 @@ import { parseAttempt } from '../../src/attempt/file.ts';
 import { testFigures, testLines } from '../../src/attempt/lines.ts';
 import type { Run } from '../../src/attempt/run.ts';
 import { replay } from '../../src/attempt/run.ts';
+import { lastSitting } from '../../src/attempt/sitting.ts';
 import { judgedRight, truthOf } from '../../src/attempt/truth.ts';
 import type { Operation } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
@@ -452,6 +453,18 @@ function setUpFor(run: Run, operations: readonly Operation[]) {
   return { settings: {}, done: 0 };
 }
 
+/** Puts a cause right between tests; what the page then says. */
+export async function putRight(page: Page, cause: string): Promise<string> {
+  await button(page, 'Put something right…').click();
+  await page.getByLabel('cause', { exact: true }).selectOption({ label: cause });
+  await button(page, 'Put it right').click();
+  const said = page.getByRole('dialog').getByRole('status');
+  await said.filter({ hasText: cause }).waitFor();
+  const text = (await said.textContent()) ?? '';
+  await button(page, 'Back to the tests').click();
+  return text;
+}
+
 /** One whole test as a faultless person does it. */
 export async function doTest(page: Page, action: TestAction, sure: Sure = '67 to 80 %'): Promise<void> {
   const before = await inHand(page);
@@ -481,7 +494,7 @@ export async function doTest(page: Page, action: TestAction, sure: Sure = '67 to
 /** Judges every line and limit as it is, by what was written down. */
 export async function judgeRightly(page: Page, run: Run, action: TestAction): Promise<void> {
   await button(page, 'Judge').click();
-  const truth = truthOf(run, action);
+  const truth = truthOf(run, action, lastSitting(run, action.id));
   for (const { text, finding } of truth.lines) {
     if (finding === null) continue;
     const word: Judged = judgedRight(finding);
@@ -517,6 +530,8 @@ export interface Conclusion {
   readonly tell: string;
   /** Words of a finding to rest it on. */
   readonly finding?: string;
+  /** Titles of the tests to be repeated. */
+  readonly repeat?: readonly string[];
   /** Why the tests not done were left out. */
   readonly leftOut?: string;
 }
@@ -530,6 +545,9 @@ export async function conclude(page: Page, c: Conclusion): Promise<void> {
     .getByRole('radio', { name: 'over 80 %' })
     .check();
   if (c.finding !== undefined) await page.getByRole('checkbox', { name: c.finding }).first().check();
+  const repeats = page.getByRole('group', { name: 'After putting it right, which tests are repeated?' });
+  for (const title of c.repeat ?? [])
+    await repeats.getByRole('checkbox', { name: title, exact: true }).check();
   await page.getByLabel('what next').selectOption({ label: c.next });
   await page.getByLabel('whom to tell').selectOption({ label: c.tell });
   if (c.leftOut !== undefined) {

@@ -11,7 +11,7 @@ import type { Scenario } from '../../src/scenario/scenario.ts';
 import { allowedActions, parseScenario } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { openBrowser, serveBuilt } from './browser.ts';
-import { begin, conclude, doTest, sitDown } from './trainee.ts';
+import { begin, conclude, doTest, putRight, sitDown } from './trainee.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 let browser: Browser;
@@ -108,6 +108,12 @@ test('a faulty unit, stopped where a faultless person stops', async () => {
     finding: 'reads within',
     next: 'isolate, lock off and label',
     tell: 'whoever installed the circuit',
+    repeat: [
+      'Protective conductor, earthing terminal to unit',
+      'R1 + R2 and polarity at the supply terminals',
+      'Insulation of the circuit, unit taken off',
+      'Insulation with the unit connected',
+    ],
     leftOut: 'not to be energised with a failed dead test',
   });
   await page.getByRole('heading', { name: '“Not fit for service”: right.' }).waitFor();
@@ -116,5 +122,50 @@ test('a faulty unit, stopped where a faultless person stops', async () => {
   expect(shown).toEqual({ total: marks.total, parts: marks.parts });
   expect(marks).toMatchObject({ passed: true, differs: [], gates: { critical: [], verdict: true } });
   expect(marks.total).toBeGreaterThan(95);
+  expect(complaints).toEqual([]);
+});
+
+test('a faulty unit, put right, its due tests repeated, and fit', async () => {
+  const { page, complaints } = await sitDown(browser, built.url);
+  // The dead tests of the circuit alone: enough to find the fault, and to repeat.
+  const text = JSON.stringify({
+    ...JSON.parse(readFileSync(join(ROOT, 'scenarios/mill-race.json'), 'utf8')),
+    id: 'mended',
+    title: 'Mended',
+    allowed: ['isolate', 'prove-dead', 'pe-circuit', 'r1r2-polarity', 'insulation-circuit'],
+  });
+  const read = parseScenario(text);
+  if (!read.ok) throw new Error('the scenario does not parse');
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: 'Open a file…' }).click(),
+  ]);
+  await chooser.setFiles({ name: 'mended.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await page.getByRole('radio', { name: 'Mended' }).waitFor();
+  await begin(page, 'Mended');
+  const actions = verify(read.scenario).actions.map(({ action }) => action);
+  for (const action of actions) await doTest(page, action);
+  expect(await putRight(page, 'Poor joint in the circuit’s protective conductor')).toMatch(/^\d.*put right/);
+  const due = actions.filter(({ id }) => ['pe-circuit', 'r1r2-polarity', 'insulation-circuit'].includes(id));
+  for (const action of due) await doTest(page, action);
+  await page.getByRole('button', { name: 'Conclude…' }).click();
+  await conclude(page, {
+    verdict: 'fit for service',
+    cause: 'Poor joint in the circuit’s protective conductor',
+    repeat: due.map(({ title }) => title),
+    next: 'hand over',
+    tell: 'the client',
+  });
+  await page.getByRole('heading', { name: '“Fit for service”: right.' }).waitFor();
+  await page.getByText('It was there.').waitFor();
+  const shown = await marksShown(page);
+  const { marks } = await exportAndMark(page);
+  expect(shown).toEqual({ total: marks.total, parts: marks.parts });
+  expect(marks).toMatchObject({ total: 100, passed: true, differs: [], parts: { reasons: 10 } });
+  expect(marks.repeats).toMatchObject({
+    due: due.map(({ id }) => id),
+    named: due.map(({ id }) => id),
+    done: due.map(({ id }) => id),
+  });
   expect(complaints).toEqual([]);
 });

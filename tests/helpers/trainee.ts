@@ -4,12 +4,16 @@
  */
 
 import type { Attempt, NotedOf, Sure } from '../../src/attempt/attempt.ts';
+import { repeatsOf } from '../../src/attempt/repeats.ts';
 import type { Run, Taken } from '../../src/attempt/run.ts';
 import { act, note, startRun } from '../../src/attempt/run.ts';
 import { rightConclusion, rightJudgement, rightPrediction, typedAsShown } from '../../src/attempt/worked.ts';
-import type { Operation } from '../../src/bench/operation.ts';
+import type { Operation, OperationInput } from '../../src/bench/operation.ts';
+import { operation } from '../../src/bench/operation.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
+import { allowedActions } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
+import { unplug } from '../../src/verification/offer.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
 
@@ -30,7 +34,45 @@ export function attemptBy(scenario: Scenario, file: unknown, habits: Habits = {}
   const expected = verify(scenario).actions.map(({ action }) => action);
   let run = startRun(scenario, file);
   for (const action of habits.tests?.(expected) ?? expected) run = doTest(run, action, habits);
-  return note(run, conclusion(run, scenario, habits), 0).attempt;
+  return note(run, conclusion(run, habits), 0).attempt;
+}
+
+/** The same trainee, who then puts this cause right, repeats what is due, goes on to the end and concludes. */
+export function attemptWithRepair(
+  scenario: Scenario,
+  file: unknown,
+  what: string,
+  habits: Habits & {
+    /** The tests that are repeated, of those due. */
+    readonly repeated?: (due: readonly string[]) => readonly string[];
+  } = {},
+): Attempt {
+  const expected = verify(scenario).actions.map(({ action }) => action);
+  let run = startRun(scenario, file);
+  for (const action of habits.tests?.(expected) ?? expected) run = doTest(run, action, habits);
+  for (const input of [...toDeadWork(run), { op: 'put-right', what } as const])
+    run = act(run, null, operation(input), 0).run;
+  const { faults } = run.world;
+  const { due } = repeatsOf(run, verify(scenario, { everything: true, faults }));
+  const again = habits.repeated?.(due) ?? due;
+  const done = new Set(run.samples.map(({ test }) => test));
+  const now = verify(scenario, { faults }).actions.map(({ action }) => action.id);
+  for (const action of allowedActions(scenario))
+    if (again.includes(action.id) || (now.includes(action.id) && !done.has(action.id)))
+      run = doTest(run, action, habits);
+  return note(run, conclusion(run, habits), 0).attempt;
+}
+
+/** Unplugged, off, proved dead, cover open: what of that is not so yet. */
+function toDeadWork({ world: { plant, knowledge } }: Run): readonly OperationInput[] {
+  const { origin, supply } = knowledge.provedDead;
+  return [
+    ...(plant.standIn.plugged ? unplug : []),
+    ...(plant.isolated.length === 0 ? [{ op: 'isolate' } as const, { op: 'wait', seconds: 2 } as const] : []),
+    ...(origin === undefined && supply === undefined ? [{ op: 'prove-dead', at: 'origin' } as const] : []),
+    ...(plant.cover === 'closed' ? [{ op: 'open-cover' } as const] : []),
+    ...(supply === undefined ? [{ op: 'prove-dead', at: 'supply' } as const] : []),
+  ];
 }
 
 function doTest(start: Run, action: TestAction, habits: Habits): Run {
@@ -63,7 +105,7 @@ function judgement(run: Run, action: TestAction, { judge, judgeLimit }: Habits):
   };
 }
 
-function conclusion(run: Run, scenario: Scenario, habits: Habits): NotedOf<'conclusion'> {
-  const right = rightConclusion(scenario);
+function conclusion(run: Run, habits: Habits): NotedOf<'conclusion'> {
+  const right = rightConclusion(run);
   return habits.conclude?.(right, run) ?? right;
 }

@@ -30,7 +30,12 @@ export function runSequence(seed: number, index: number): string | null {
   const draw = drawer(seed);
   const number = (what: string, below: number) => Math.floor(draw(`${index} ${what}`) * below);
   const sheet: UnitSheet = { ...SHEET, startUp: 2, ...SHEETS[number('sheet', SHEETS.length)] };
-  const world = assemble(soundParts(SITE, soundDesign(sheet, drawer(seed + index))), seed + index, MIDDAY);
+  const world = assemble(
+    soundParts(SITE, soundDesign(sheet, drawer(seed + index))),
+    [],
+    seed + index,
+    MIDDAY,
+  );
   const watch = new Watch(world);
   const done: string[] = [];
   for (let i = 0; i < LENGTH; i++) {

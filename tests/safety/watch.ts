@@ -46,6 +46,8 @@ export const MOVES: readonly OperationInput[] = [
   { op: 'reset', what: 'supply' },
   { op: 'isolate' },
   { op: 'energise' },
+  // Taken only while it is isolated: a sound part for a sound one, and the control begins anew.
+  { op: 'put-right', what: 'breaker-too-slow' },
   { op: 'supply', loadLimit: 10 },
   { op: 'supply', loadLimit: null },
   { op: 'measure', quantity: 'residual', waveform: 'sinusoidal', mode: 'ramp' },

@@ -60,6 +60,57 @@ test('a critical act stops the work in practice, and making safe goes on with th
   expect(actor.getSnapshot().context.bench.position.supply).toBe('off-locked');
 });
 
+/** Isolated, proved dead at the origin, cover open: by hand, in a test that is then judged. */
+function madeDead(actor: Actor): void {
+  locked(actor);
+  for (const operation of [
+    { op: 'isolate' },
+    { op: 'prove-dead', at: 'origin' },
+    { op: 'open-cover' },
+  ] as const)
+    actor.send({ type: 'do', operation, wall: 20 });
+  actor.send({ type: 'judge' });
+  const note = { kind: 'judgement' as const, test: 'state-a', lines: [], limits: [] };
+  actor.send({ type: 'judged', note, wall: 30 });
+  actor.send({ type: 'next' });
+}
+
+test('something is put right between tests, and belongs to none', () => {
+  const actor = begun();
+  madeDead(actor);
+  actor.send({ type: 'put right' });
+  expect(actor.getSnapshot().matches({ working: 'putting right' })).toBe(true);
+  actor.send({ type: 'do', operation: { op: 'put-right', what: 'pe-joint' }, wall: 40 });
+  const { bench, test: open } = actor.getSnapshot().context;
+  expect(open).toBeNull();
+  expect(bench.run.repairs.map(({ what }) => what)).toEqual(['pe-joint']);
+  expect(entriesOf(actor).at(-1)).toMatchObject({ kind: 'operation', test: null });
+  actor.send({ type: 'leave' });
+  expect(actor.getSnapshot().matches({ working: 'choosing' })).toBe(true);
+});
+
+test('what was put right is taken up again with the attempt', () => {
+  const actor = begun();
+  madeDead(actor);
+  actor.send({ type: 'put right' });
+  actor.send({ type: 'do', operation: { op: 'put-right', what: 'pe-joint' }, wall: 40 });
+  const { run, happened } = actor.getSnapshot().context.bench;
+  const again = takenUp(run.scenario, run.attempt);
+  expect(again.happened).toEqual(happened);
+  expect(again.run.repairs).toEqual(run.repairs);
+  expect(begun(again).getSnapshot().matches({ working: 'choosing' })).toBe(true);
+});
+
+test('put right on a live circuit: harm, and back to where it was once it is safe', () => {
+  const actor = begun();
+  actor.send({ type: 'put right' });
+  actor.send({ type: 'do', operation: { op: 'put-right', what: 'pe-joint' }, wall: 40 });
+  expect(actor.getSnapshot().matches('harmed')).toBe(true);
+  expect(actor.getSnapshot().context.bench.run.repairs).toEqual([]);
+  actor.send({ type: 'make safe', wall: 50 });
+  expect(actor.getSnapshot().matches({ working: 'putting right' })).toBe(true);
+});
+
 test('in assessment the same act goes unremarked', () => {
   const actor = begun(fresh('assessment'));
   locked(actor, 'open');

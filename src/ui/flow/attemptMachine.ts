@@ -48,6 +48,7 @@ type Event =
   | { type: 'figure'; id: string; value: number | null }
   | { type: 'lock'; sure: Sure; wall: number }
   | { type: 'do'; operation: OperationInput; wall: number }
+  | { type: 'put right' }
   | { type: 'note'; note: Note; wall: number }
   | { type: 'judge' }
   | { type: 'judged'; note: Note; wall: number }
@@ -182,7 +183,14 @@ export const attemptMachine = setup({
       states: {
         choosing: {
           entry: 'leave the test',
-          on: { choose: { target: 'setting up', actions: 'take the test' } },
+          on: {
+            choose: { target: 'setting up', actions: 'take the test' },
+            'put right': 'putting right',
+          },
+        },
+        'putting right': {
+          always: { guard: 'came to harm', target: '#harmed' },
+          on: { do: { actions: 'do it' }, leave: 'choosing' },
         },
         'setting up': {
           on: {
@@ -212,7 +220,6 @@ export const attemptMachine = setup({
           },
         },
         observing: {
-          id: 'observing',
           always: { guard: 'came to harm', target: '#harmed' },
           on: {
             do: { actions: 'do it' },
@@ -235,7 +242,7 @@ export const attemptMachine = setup({
     },
     harmed: {
       id: 'harmed',
-      on: { 'make safe': { target: '#observing', actions: 'make it safe' } },
+      on: { 'make safe': { target: 'working.where it was', actions: 'make it safe' } },
     },
     stopping: {
       on: {

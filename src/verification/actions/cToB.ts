@@ -22,6 +22,7 @@ export const cToB: TestAction = {
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
+  restsOn: ['contactor', 'pilot', 'coding'],
   purpose: 'Time how soon the outlet is dead, and show that supply returns when asked again.',
   applies: () => true,
   steps: (papers) => [

@@ -27,6 +27,7 @@ export const coding: TestAction = {
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
+  restsOn: ['outlet'],
   purpose: 'Show that the connector tells the vehicle what its cable carries.',
   applies: ({ sheet }) => sheet.outlet === 'tethered',
   steps: () => [{ op: 'measure', quantity: 'coding' }],

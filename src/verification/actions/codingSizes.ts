@@ -25,6 +25,7 @@ export const codingSizes: TestAction = {
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
+  restsOn: ['contactor', 'pilot', 'coding'],
   purpose: 'Show that the unit reads the coding of the cable and never offers more than the cable carries.',
   applies: ({ sheet }) => sheet.outlet === 'socket',
   steps: (papers) => [

@@ -22,6 +22,7 @@ export const dcRamp: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  restsOn: ['direct-detector', 'contactor'],
   purpose: 'Show that the d.c. detector acts before a device upstream would be blinded.',
   applies: ({ sheet }) => sheet.residual.direct !== null,
   steps: (papers) =>

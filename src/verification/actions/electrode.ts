@@ -28,6 +28,7 @@ export const electrode: TestAction = {
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
+  restsOn: ['earthing'],
   purpose: 'Measure what every earth fault current of this installation has to pass.',
   applies: ({ site }) => site.earthing === 'TT',
   steps: () => [

@@ -12,6 +12,7 @@ export const energise: TestAction = {
   stage: 'with power',
   from: 'isolated',
   leaves: 'energised',
+  restsOn: ['contactor', 'pilot'],
   cover: 'closed',
   purpose: 'Show that the unit starts by itself, closes nothing, and says when it is ready.',
   applies: () => true,

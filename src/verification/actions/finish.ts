@@ -17,6 +17,7 @@ export const finish: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  restsOn: [],
   purpose: 'Leave the unit dead at its outlet, ready, and as its papers have it.',
   applies: () => true,
   steps: () => [...unplug, waitFor(2), { op: 'prove-dead', at: 'outlet' }, pilot],

@@ -37,6 +37,7 @@ export const hold: TestAction = {
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
+  restsOn: ['lock'],
   purpose: 'Show that the plug is locked before the outlet is live, and stays locked while it is.',
   applies: ({ sheet }) => sheet.outlet === 'socket',
   steps: (papers) => [

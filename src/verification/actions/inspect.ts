@@ -106,6 +106,7 @@ export const inspect: TestAction = {
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
+  restsOn: [],
   purpose: 'See what no instrument shows, before any is used.',
   applies: () => true,
   steps: () => [{ op: 'inspect' }],

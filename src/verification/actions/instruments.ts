@@ -13,6 +13,7 @@ export const instruments: TestAction = {
   stage: 'before power',
   from: 'energised',
   leaves: 'energised',
+  restsOn: [],
   cover: 'as found',
   purpose: 'Prove the detector on every step, null the leads, and see that they read nothing when joined.',
   applies: () => true,

@@ -22,6 +22,7 @@ export const insulationCircuit: TestAction = {
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
+  restsOn: ['circuit'],
   purpose: 'Measure the cable alone, every pair, at 500 V d.c.',
   applies: () => true,
   steps: ({ site, sheet }) => [

@@ -15,6 +15,7 @@ export const insulationOutlet: TestAction = {
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
+  restsOn: ['outlet', 'contactor'],
   purpose: 'Measure the outlet and its cable at the voltage that the unit’s sheet allows.',
   applies: () => true,
   steps: ({ site, sheet }) => {

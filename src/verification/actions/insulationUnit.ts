@@ -24,6 +24,7 @@ export const insulationUnit: TestAction = {
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
+  restsOn: ['circuit', 'arrester'],
   purpose: 'Measure circuit and unit together, at a voltage that the unit’s sheet allows.',
   applies: () => true,
   steps: ({ site, sheet }) => [

@@ -9,6 +9,7 @@ export const isolate: TestAction = {
   stage: 'before power',
   from: 'energised',
   leaves: 'isolated',
+  restsOn: [],
   purpose: 'Open every live pole at the origin and lock it, so that nobody can switch it on while you work.',
   applies: () => true,
   steps: () => [{ op: 'isolate' }, { op: 'wait', seconds: 2 }],

@@ -73,6 +73,7 @@ export const limit: TestAction = {
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
+  restsOn: ['pilot', 'coding'],
   purpose: 'Show that the unit offers less when the site leaves less, and nothing below 6 A.',
   applies: ({ sheet }) => sheet.permission !== 'held',
   steps: (papers) => [

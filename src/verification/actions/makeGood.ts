@@ -13,6 +13,7 @@ export const makeGood: TestAction = {
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
+  restsOn: [],
   cover: 'closed',
   purpose: 'Links out, conductors back, cover on, and nobody within reach of the first switch-on.',
   applies: () => true,

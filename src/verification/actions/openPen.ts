@@ -212,6 +212,7 @@ export const openPen: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  restsOn: ['open-pen', 'unit-earth', 'contactor'],
   purpose: 'Show that the unit parts the vehicle from a broken PEN conductor, PE and all, and stays parted.',
   applies: ({ site, sheet }) => sheet.openPen !== 'none' && site.earthing === 'TN-C-S',
   steps: (papers) => [

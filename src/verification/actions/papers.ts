@@ -112,6 +112,7 @@ export const papers: TestAction = {
   stage: 'before power',
   from: 'energised',
   leaves: 'energised',
+  restsOn: [],
   cover: 'as found',
   purpose: 'Know what was meant before looking at what was made.',
   applies: () => true,

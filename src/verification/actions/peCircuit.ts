@@ -24,6 +24,7 @@ export const peCircuit: TestAction = {
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
+  restsOn: ['circuit'],
   purpose: 'Show that the circuit’s own protective conductor is there and sound as far as the unit.',
   applies: () => true,
   steps: () => [{ op: 'null-leads' }, continuity('met', 'supply.PE')],

@@ -34,6 +34,7 @@ export const peOutlet: TestAction = {
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
+  restsOn: ['unit-earth', 'outlet'],
   purpose: 'Show that the unit carries the protective conductor on to the outlet and to its exposed metal.',
   applies: () => true,
   steps: ({ sheet }) => [

@@ -129,6 +129,7 @@ export const pfc: TestAction = {
   stage: 'with power',
   from: 'isolated',
   leaves: 'isolated',
+  restsOn: ['supply', 'earthing'],
   cover: 'closed',
   purpose: 'Show that the device can break the greatest current that the supply can drive there.',
   applies: () => true,

@@ -29,6 +29,7 @@ export const polesOpen: TestAction = {
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
+  restsOn: ['contactor'],
   purpose: 'Show that the contactor parts every live conductor, the neutral among them.',
   applies: () => true,
   steps: ({ site }) => livesOf(site).map((x) => continuity(`supply.${x}`, `outlet.${x}`)),

@@ -22,6 +22,7 @@ export const proveDead: TestAction = {
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
+  restsOn: [],
   purpose:
     'Show with a proved detector that every pair is dead, first at the origin, then at the supply terminals.',
   applies: () => true,

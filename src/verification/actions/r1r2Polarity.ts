@@ -58,6 +58,7 @@ export const r1r2Polarity: TestAction = {
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
+  restsOn: ['circuit'],
   purpose:
     'Show that every line arrives where it belongs, and what line and protective conductor come to together.',
   applies: () => true,

@@ -52,6 +52,7 @@ export const recovery: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  restsOn: ['contactor', 'pilot', 'coding', 'residual-device', 'earthing'],
   purpose: 'Show that a fault clears as the unit’s sheet says, and in no other way.',
   applies: (papers) => testedDevice(papers) !== null && papers.sheet.permission !== 'held',
   steps: (papers) => {

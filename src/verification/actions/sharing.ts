@@ -51,6 +51,7 @@ export const sharing: TestAction = {
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
+  restsOn: ['contactor', 'pilot'],
   purpose: 'Tell a unit that rightly waits from one that is faulty, and take its reason to wait away.',
   applies: ({ sheet }) => sheet.permission !== 'open' || sheet.schedule !== null || sheet.startDelay > 0,
   steps: (papers) => [

@@ -12,6 +12,7 @@ export const stateA: TestAction = {
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
+  restsOn: ['contactor', 'pilot'],
   purpose: 'Show that nothing but the pilot is at the outlet while nothing is connected.',
   applies: () => true,
   steps: () => [waitFor(1), { op: 'prove-dead', at: 'outlet' }, pilot],

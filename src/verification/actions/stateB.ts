@@ -21,6 +21,7 @@ export const stateB: TestAction = {
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
+  restsOn: ['contactor', 'pilot', 'coding'],
   purpose: 'Show that the unit finds the vehicle, offers the right current and supplies nothing yet.',
   applies: () => true,
   steps: (papers) => [...untilOffered(papers), pilot, { op: 'prove-dead', at: 'outlet' }, ...unplug],

@@ -45,6 +45,7 @@ export const stateC: TestAction = {
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
+  restsOn: ['circuit', 'contactor', 'pilot', 'coding'],
   purpose: 'Show that supply comes in time, on every line, with the right polarity.',
   applies: () => true,
   steps: (papers) => [...untilSupplied(papers), ...outletVoltages(papers), pilot, ...unplug],

@@ -68,6 +68,7 @@ export const stateD: TestAction = {
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
+  restsOn: ['contactor', 'pilot', 'coding'],
   purpose: 'Show that a vehicle that needs ventilation is supplied only where the sheet declares it.',
   applies: () => true,
   steps: (papers) => [

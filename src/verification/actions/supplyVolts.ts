@@ -99,6 +99,7 @@ export const supplyVolts: TestAction = {
   stage: 'with power',
   from: 'isolated',
   leaves: 'isolated',
+  restsOn: ['supply'],
   cover: 'closed',
   purpose: 'Know the supply before the unit is held to account for it.',
   applies: () => true,

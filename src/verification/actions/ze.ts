@@ -17,6 +17,7 @@ export const ze: TestAction = {
   stage: 'with power',
   from: 'isolated',
   leaves: 'isolated',
+  restsOn: ['supply'],
   cover: 'closed',
   purpose: 'Measure the distributor’s earth by itself, before anything is trusted to it.',
   applies: ({ site }) => site.earthing !== 'TT',

@@ -8,6 +8,7 @@ import { Papers } from '../../parts/Papers.tsx';
 import { Harm } from './Harm.tsx';
 import { Head } from './Head.tsx';
 import { Known, Status } from './Known.tsx';
+import { PutRightDialog } from './PutRightDialog.tsx';
 import { StopDialog } from './StopDialog.tsx';
 import { TestCard } from './TestCard.tsx';
 import { ChooseTest, YourTests } from './Tests.tsx';
@@ -22,7 +23,7 @@ interface Props {
 }
 
 export function BenchScreen({ state, send, wall, keepFailed, beside = null }: Props) {
-  const { bench, harm, test } = state.context;
+  const { bench, harm, test, failed } = state.context;
   const actions = allowedActions(bench.run.scenario);
   const action = actions.find(({ id }) => id === test);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -51,6 +52,7 @@ export function BenchScreen({ state, send, wall, keepFailed, beside = null }: Pr
               <ChooseTest
                 actions={actions}
                 onChoose={(id) => send({ type: 'choose', test: id })}
+                onPutRight={() => send({ type: 'put right' })}
                 onConclude={() => send({ type: 'conclude' })}
               />
             </section>
@@ -68,6 +70,14 @@ export function BenchScreen({ state, send, wall, keepFailed, beside = null }: Pr
         </div>
       </main>
       <Foot />
+      {state.matches({ working: 'putting right' }) ? (
+        <PutRightDialog
+          bench={bench}
+          failed={failed}
+          onPutRight={(what) => send({ type: 'do', operation: { op: 'put-right', what }, wall: wall() })}
+          onLeave={() => send({ type: 'leave' })}
+        />
+      ) : null}
       {state.matches('harmed') && harm !== null ? (
         <Harm
           acts={harm.acts}

@@ -2,6 +2,7 @@
 import { useEffect, useRef } from 'react';
 import type { Entry, EntryOf } from '../../../attempt/attempt.ts';
 import { testFigures, testLines } from '../../../attempt/lines.ts';
+import { lastSitting } from '../../../attempt/sitting.ts';
 import { limitsOf } from '../../../attempt/truth.ts';
 import { linesOf } from '../../../site/site.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
@@ -114,7 +115,7 @@ function OpenStep({ stage, state, action, send, wall }: Props & { readonly stage
         <Judge
           run={bench.run}
           lines={lines.filter(({ judged }) => judged)}
-          limits={limitsOf(bench.run, action)}
+          limits={limitsOf(bench.run, action, lastSitting(bench.run, action.id))}
           prediction={prediction}
           onJudged={(judgement) =>
             send({ type: 'judged', note: { kind: 'judgement', test: action.id, ...judgement }, wall: wall() })

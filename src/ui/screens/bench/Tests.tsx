@@ -4,6 +4,7 @@ import type { TestAction } from '../../../verification/testAction.ts';
 import { STAGES } from '../../../verification/testAction.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { benchTime } from '../../words/figures.ts';
+import { operationText } from '../../words/trade.ts';
 import { recordText } from '../observe/records.ts';
 
 interface Row {
@@ -15,10 +16,13 @@ interface Row {
 
 const RECORDS_SHOWN = 3;
 
-/** One row for each time a test was locked. */
+/** One row for each time a test was locked, and for each time something was put right. */
 function rowsOf(bench: Bench, actions: readonly TestAction[]): readonly Row[] {
-  const { entries } = bench.run.attempt;
+  const { repairs, attempt } = bench.run;
+  const { entries } = attempt;
   return entries.flatMap((entry, i): Row[] => {
+    if (entry.kind === 'operation' && repairs.some((repair) => repair.entry === i))
+      return [{ at: entry.at, title: operationText(entry.operation), recorded: '', judged: '' }];
     if (entry.kind !== 'prediction') return [];
     const next = entries.findIndex((other, j) => j > i && other.kind === 'prediction');
     const own = entries.slice(i, next < 0 ? undefined : next);
@@ -104,10 +108,11 @@ export function YourTests({ bench, actions }: Props) {
 interface ChooseProps {
   readonly actions: readonly TestAction[];
   readonly onChoose: (id: string) => void;
+  readonly onPutRight: () => void;
   readonly onConclude: () => void;
 }
 
-export function ChooseTest({ actions, onChoose, onConclude }: ChooseProps) {
+export function ChooseTest({ actions, onChoose, onPutRight, onConclude }: ChooseProps) {
   return (
     <div className="wide-stack">
       <div className="stages">
@@ -131,6 +136,9 @@ export function ChooseTest({ actions, onChoose, onConclude }: ChooseProps) {
       </div>
       <div className="acts apart">
         <span className="note">Any order; nothing stops a wrong choice.</span>
+        <button type="button" onClick={onPutRight} aria-haspopup="dialog">
+          Put something right…
+        </button>
         <button type="button" onClick={onConclude}>
           Conclude…
         </button>

@@ -1,19 +1,19 @@
 /**
- * The conclusion: verdict, cause, how sure, the findings it rests on, what next, whom to tell, and why tests were
- * left out. Nothing is filled in beforehand.
+ * The conclusion: verdict, cause, how sure, the findings it rests on, which tests a repair makes due, what next, whom
+ * to tell, and why tests were left out. Nothing is filled in beforehand.
  */
 import type { FormEvent } from 'react';
 import { useEffect, useRef, useState } from 'react';
 import type { EntryOf, Sure, Verdict } from '../../../attempt/attempt.ts';
 import { NEXT_STEPS, SURENESS, TELL, VERDICTS } from '../../../attempt/attempt.ts';
 import { NOTHING } from '../../../attempt/diagnosis.ts';
-import { CATALOGUE } from '../../../faults/catalogue.ts';
-import type { Family } from '../../../faults/families.ts';
-import { FAMILIES } from '../../../faults/families.ts';
+import { entriesAbout } from '../../../attempt/run.ts';
+import { entryNamed } from '../../../faults/catalogue.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
 import type { AttemptActor } from '../../flow/attemptMachine.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { hasStopped } from '../../flow/bench.ts';
+import { CauseChoice, FAMILY_NAMES } from '../../parts/CauseChoice.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Foot } from '../../parts/Foot.tsx';
 import { Keys } from '../../parts/Keys.tsx';
@@ -22,6 +22,7 @@ import { Head } from '../bench/Head.tsx';
 import { YourTests } from '../bench/Tests.tsx';
 import { Findings } from './Findings.tsx';
 import { judgedFindings } from './judgedFindings.ts';
+import { Repeats } from './Repeats.tsx';
 
 interface Props {
   readonly bench: Bench;
@@ -34,20 +35,24 @@ type Conclusion = EntryOf<'conclusion'>;
 
 /** Not known, in the list of causes. */
 const UNKNOWN = 'unknown';
-const FAMILY_NAMES = Object.entries(FAMILIES) as [Family, string][];
+const NO_CAUSE = [
+  [NOTHING, 'nothing is wrong'],
+  [UNKNOWN, 'something, cause not known'],
+] as const;
 
 export function Conclude({ bench, send, wall, keepFailed }: Props) {
   const { scenario, attempt } = bench.run;
   const actions = allowedActions(scenario);
-  const undone = actions.filter(
-    ({ id }) => !attempt.entries.some((entry) => entry.kind === 'prediction' && entry.test === id),
-  );
+  const tested = entriesAbout(attempt, 'prediction').map(({ test }) => test);
+  const undone = actions.filter(({ id }) => !tested.includes(id));
+  const done = [...new Set(tested)].flatMap((test) => actions.find(({ id }) => id === test) ?? []);
   const [verdict, setVerdict] = useState<Verdict | null>(null);
   const [because, setBecause] = useState('');
   const [cause, setCause] = useState('');
   const [family, setFamily] = useState('');
   const [sure, setSure] = useState<Sure | null>(null);
   const [cited, setCited] = useState<readonly string[]>([]);
+  const [repeated, setRepeated] = useState<readonly string[]>([]);
   const [next, setNext] = useState('');
   const [tell, setTell] = useState('');
   const [leftOut, setLeftOut] = useState<Readonly<Record<string, string>>>({});
@@ -55,6 +60,9 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
   const findings = judgedFindings(bench.run, actions);
+
+  const hasRepaired = bench.run.repairs.length > 0;
+  const asksRepeats = hasRepaired || (verdict === 'not fit for service' && cause !== '' && cause !== NOTHING);
 
   const missing = [
     verdict === null ? 'the verdict' : '',
@@ -82,6 +90,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
       findings: findings.filter(({ key }) => cited.includes(key)).map(({ test, id }) => ({ test, id })),
       next: next as Conclusion['next'],
       tell: tell as Conclusion['tell'],
+      ...(asksRepeats ? { repeat: [...repeated] } : {}),
     };
     send({ type: 'concluded', notes: [...records, conclusion], wall: wall() });
   };
@@ -89,7 +98,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
   const chooseCause = (id: string) => {
     setCause(id);
     // The block follows from a named cause; without one it stays the trainee's own.
-    const entry = CATALOGUE.find((one) => one.id === id);
+    const entry = entryNamed(id);
     if (entry !== undefined) setFamily(entry.family);
     if (id === NOTHING) setFamily('');
   };
@@ -105,8 +114,8 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
           <Keys legend="The unit is" options={VERDICTS} value={verdict} onChange={setVerdict} />
           <TextField label="because" lines maxLength={1000} value={because} onChange={setBecause} />
           <section className="stack" aria-labelledby="cause-heading">
-            <h3 id="cause-heading">What is wrong</h3>
-            <CauseChoice value={cause} onChange={chooseCause} />
+            <h3 id="cause-heading">{hasRepaired ? 'What was wrong as you met it' : 'What is wrong'}</h3>
+            <CauseChoice value={cause} others={NO_CAUSE} onChange={chooseCause} />
             <Choice
               label="the block it is in"
               none="not known"
@@ -117,6 +126,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
             <Keys legend="How sure of that" options={SURENESS} value={sure} onChange={setSure} />
           </section>
           <Findings findings={findings} cited={cited} onCite={setCited} />
+          {asksRepeats ? <Repeats done={done} named={repeated} onName={setRepeated} /> : null}
           <section aria-labelledby="next-heading">
             <h3 id="next-heading">Then</h3>
             <Choice
@@ -181,36 +191,5 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
       </main>
       <Foot />
     </>
-  );
-}
-
-function CauseChoice({
-  value,
-  onChange,
-}: {
-  readonly value: string;
-  readonly onChange: (id: string) => void;
-}) {
-  return (
-    <div className="field-row">
-      <label htmlFor="cause">cause</label>
-      <select id="cause" value={value} onChange={(event) => onChange(event.target.value)}>
-        <option value="">choose</option>
-        <option value={NOTHING}>nothing is wrong</option>
-        <option value={UNKNOWN}>something, cause not known</option>
-        {FAMILY_NAMES.map(([id, name]) => {
-          const entries = CATALOGUE.filter(({ family }) => family === id);
-          return entries.length === 0 ? null : (
-            <optgroup key={id} label={name}>
-              {entries.map((entry) => (
-                <option key={entry.id} value={entry.id}>
-                  {entry.title}
-                </option>
-              ))}
-            </optgroup>
-          );
-        })}
-      </select>
-    </div>
   );
 }

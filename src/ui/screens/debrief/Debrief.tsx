@@ -16,6 +16,7 @@ import { SUPPORT_WORDS, unitLine } from '../offered.ts';
 import { DebriefTests } from './DebriefTests.tsx';
 import { Log } from './Log.tsx';
 import { Marks } from './Marks.tsx';
+import { Repeated } from './Repeated.tsx';
 import { SureAndWrong } from './SureAndWrong.tsx';
 import { Truth } from './Truth.tsx';
 
@@ -80,6 +81,7 @@ export function Debrief({ bench, keepFailed, onAgain }: Props) {
         <div className="wide-stack">
           <SureAndWrong told={told} />
           <Truth told={told} />
+          <Repeated told={told} />
           <DebriefTests told={told} />
           <Log attempt={attempt} />
           <TitleBlock told={told} />
@@ -108,7 +110,10 @@ function Gates({ told }: { readonly told: Told }) {
   const names = [...new Set(critical.map(({ act }) => act))];
   return (
     <>
-      <p>{TRUTH_WORDS[told.verdict.truth]}</p>
+      <p>
+        {told.repaired.length === 0 ? '' : 'As the unit stood at the end: '}
+        {TRUTH_WORDS[told.verdict.truth]}
+      </p>
       <p>
         <strong>
           Gates: {names.length === 0 && verdict ? 'both met.' : told.marks.passed ? 'set aside.' : 'not yet.'}

@@ -1,0 +1,59 @@
+/**
+ * One sitting of a test: from the lock of its prediction to the next, or to a repair after which it was observed
+ * further. A test that was done twice was done on the unit as it then was, and is judged by that.
+ */
+import type { Sample } from '../verification/observed.ts';
+import type { Run } from './run.ts';
+import { entriesAbout } from './run.ts';
+
+/** Of one test: what was done in it after one entry of the log and up to another. */
+export interface Sitting {
+  readonly test: string;
+  readonly after: number;
+  readonly upTo: number;
+}
+
+const isIn = ({ test, after, upTo }: Sitting, of: { readonly test: string | null; readonly entry: number }) =>
+  of.test === test && of.entry > after && of.entry <= upTo;
+
+const observes = ({ readings, operation }: Sample): boolean =>
+  readings.length > 0 || operation.op === 'inspect';
+
+/** Every sitting of a test, in order. */
+export function sittingsOf(run: Run, test: string): readonly Sitting[] {
+  const own = run.samples.filter((sample) => sample.test === test);
+  const locks = run.attempt.entries.flatMap((entry, i) =>
+    entry.kind === 'prediction' && entry.test === test ? [i] : [],
+  );
+  // A log may hold a test that was never predicted.
+  const starts = own.some(({ entry }) => entry < (locks[0] ?? Infinity)) ? [-1, ...locks] : locks;
+  return starts.flatMap((start, i) => {
+    const end = starts[i + 1] ?? Infinity;
+    const cuts = run.repairs.flatMap(({ entry: cut }) =>
+      cut > start && own.some(({ entry, sample }) => entry > cut && entry <= end && observes(sample))
+        ? [cut]
+        : [],
+    );
+    const bounds = [start, ...cuts, end];
+    return bounds.slice(1).map((upTo, k) => ({ test, after: bounds[k] ?? start, upTo }));
+  });
+}
+
+const nothing = (test: string): Sitting => ({ test, after: -1, upTo: -1 });
+
+/** The last sitting, judged or not: the one at hand. */
+export const lastSitting = (run: Run, test: string): Sitting => sittingsOf(run, test).at(-1) ?? nothing(test);
+
+/** The sitting that the last judgement is about; the last one where none was judged. */
+export function judgedSitting(run: Run, test: string): Sitting {
+  const judgement = entriesAbout(run.attempt, 'judgement', test).at(-1);
+  const judgedAt = judgement === undefined ? Infinity : run.attempt.entries.indexOf(judgement);
+  return sittingsOf(run, test).findLast(({ after }) => after < judgedAt) ?? nothing(test);
+}
+
+export const samplesIn = (run: Run, sitting: Sitting): readonly Sample[] =>
+  run.samples.filter((sample) => isIn(sitting, sample)).map(({ sample }) => sample);
+
+/** Readings of a sitting, each with its place among all of the attempt. */
+export const readingsIn = (run: Run, sitting: Sitting) =>
+  run.readings.flatMap((taken, index) => (isIn(sitting, taken) ? [{ index, reading: taken.reading }] : []));

@@ -1,0 +1,37 @@
+/**
+ * Putting a cause right by hand: dead work on what the cause is about. Where the fault is there it is gone afterwards;
+ * where it is not, a sound part has taken the place of a sound one. Nothing that the bench says or shows tells which.
+ */
+import { cannotBePutRight, entryNamed } from '../faults/catalogue.ts';
+import { COMPONENTS } from '../faults/components.ts';
+import type { Seconds } from '../laws/quantities.ts';
+import { reassemble } from './assemble.ts';
+import { pass } from './settle.ts';
+import type { World } from './world.ts';
+
+/** How long any repair takes, s. Fixed by us, and the same for all: how long it took tells nothing. */
+const REPAIR: Seconds = 900;
+
+/** Whether conductors are handled, so that they have to be proved dead first. */
+export const handlesConductors = (what: string): boolean => {
+  const entry = entryNamed(what);
+  return entry !== undefined && ['behind cover', 'outside'].includes(COMPONENTS[entry.component]);
+};
+
+/** Puts it right and lets the time pass that it takes; or says why it cannot be done, by what anybody can see. */
+export function putRight(world: World, what: string): string | null {
+  const entry = entryNamed(what);
+  if (entry === undefined) throw new Error(`no entry "${what}" in the catalogue`);
+  const { plant, sound, powered } = world;
+  const never = cannotBePutRight(entry, { site: sound.site, sheet: sound.design.sheet });
+  if (never !== null) return never;
+  if (COMPONENTS[entry.component] === 'behind cover' && plant.cover === 'closed') return 'cover closed';
+  if (plant.isolated.length === 0 || powered) return 'the circuit is not isolated';
+  // Whatever was still on its way comes to rest first.
+  pass(world, REPAIR);
+  reassemble(
+    world,
+    world.faults.filter(({ fault }) => fault !== what),
+  );
+  return null;
+}

@@ -1,0 +1,43 @@
+/** Every cause of the catalogue to choose from, by its family; the list is the same whatever is wrong. */
+import { useId } from 'react';
+import { CATALOGUE } from '../../faults/catalogue.ts';
+import type { Family } from '../../faults/families.ts';
+import { FAMILIES } from '../../faults/families.ts';
+
+export const FAMILY_NAMES = Object.entries(FAMILIES) as [Family, string][];
+
+interface Props {
+  readonly value: string;
+  /** Answers that are no cause, before the causes. */
+  readonly others?: readonly (readonly [value: string, text: string])[];
+  readonly onChange: (id: string) => void;
+}
+
+export function CauseChoice({ value, others = [], onChange }: Props) {
+  const id = useId();
+  return (
+    <div className="field-row">
+      <label htmlFor={id}>cause</label>
+      <select id={id} value={value} onChange={(event) => onChange(event.target.value)}>
+        <option value="">choose</option>
+        {others.map(([other, text]) => (
+          <option key={other} value={other}>
+            {text}
+          </option>
+        ))}
+        {FAMILY_NAMES.map(([family, name]) => {
+          const entries = CATALOGUE.filter((entry) => entry.family === family);
+          return entries.length === 0 ? null : (
+            <optgroup key={family} label={name}>
+              {entries.map((entry) => (
+                <option key={entry.id} value={entry.id}>
+                  {entry.title}
+                </option>
+              ))}
+            </optgroup>
+          );
+        })}
+      </select>
+    </div>
+  );
+}
