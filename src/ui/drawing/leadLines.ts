@@ -14,6 +14,8 @@ import { PARTS, partOf } from './layout.ts';
 export const INSTRUMENT_RADIUS = 16;
 /** How far the circle stays from the edge, for what is written beside it. */
 const MARGIN = { whole: { left: 40, right: 214 }, part: { left: 60, right: 104 } } as const;
+/** The same where leads go on into another part. */
+const AWAY_MARGIN = { left: 118, right: 118 };
 /** Leads come out of the circle this far apart. */
 const FAN = 5;
 
@@ -30,19 +32,13 @@ export interface LeadLines {
 
 const NO_WORDS = { x: 0, y: 0, anchor: 'start' } as const;
 
-const PART_WORDS: Readonly<Record<Part, string>> = {
-  origin: 'to the origin',
-  unit: 'to the unit',
-  outlet: 'to the outlet',
-};
-
 /** Where a lead's end stands, the electrode tester's clamp and stakes included. */
 export function pointOf(layout: Layout, terminal: Terminal): Point | undefined {
   const { columns, rows } = layout;
   if (layout.view !== 'unit' && layout.view !== 'outlet') {
     if (terminal === CLAMP) return { x: columns.met, y: rows.PE + 14 };
     const stake = STAKES.indexOf(terminal as (typeof STAKES)[number]);
-    if (stake >= 0) return { x: columns.met + 40 + 26 * stake, y: rows.PE + 44 };
+    if (stake >= 0) return { x: columns.met + 40 + 26 * stake, y: rows.PE + 58 };
   }
   return layout.terminals.get(terminal);
 }
@@ -55,42 +51,43 @@ export function leadLines(layout: Layout, leads: Leads): LeadLines {
   const margin = MARGIN[view === 'whole' ? 'whole' : 'part'];
   const mean =
     discs.length === 0 ? columns.width / 2 : discs.reduce((sum, { x }) => sum + x, 0) / discs.length;
-  const x = Math.min(columns.width - margin.right, Math.max(margin.left, mean - 34));
-  const instrument = { x, y: instrumentY };
-  const lines = leads.map((ends, i) => {
-    const start = x + FAN * (i - (leads.length - 1) / 2);
-    return line(layout, ends, points[i] ?? [], { x: start, y: instrumentY });
-  });
-  const away = [...new Map(lines.flatMap((l) => l.away).map((l) => [l.text, l])).values()];
+  const hidden = new Set(
+    leads
+      .flat()
+      .filter((t) => pointOf(layout, t) === undefined)
+      .map(partOf),
+  );
+  const room = hidden.size === 0 ? margin : AWAY_MARGIN;
+  const x = Math.min(columns.width - room.right, Math.max(room.left, mean - 34));
+  const lines = leads.flatMap((ends, i) =>
+    line(layout, ends, points[i] ?? [], { x: x + FAN * (i - (leads.length - 1) / 2), y: instrumentY }),
+  );
+  const away = SIDES.flatMap((side) => awayLabel(layout, side, [...hidden]));
   const beside = INSTRUMENT_RADIUS + 8;
   const isRightTaken = away.some(({ anchor }) => anchor === 'end');
   return {
-    instrument,
+    instrument: { x, y: instrumentY },
     discs,
     labels: away,
     words: isRightTaken
       ? { x: x - beside, y: instrumentY + 5, anchor: 'end' }
       : { x: x + beside, y: instrumentY + (view === 'whole' ? -2 : 5), anchor: 'start' },
-    paths: lines.flatMap(({ paths }) => paths),
+    paths: lines,
   };
 }
 
-interface Line {
-  readonly paths: readonly string[];
-  readonly away: readonly Label[];
-}
-
-function line(layout: Layout, ends: readonly Terminal[], seen: readonly Point[], from: Point): Line {
-  const hidden = ends.filter((t) => pointOf(layout, t) === undefined).map(partOf);
+function line(
+  layout: Layout,
+  ends: readonly Terminal[],
+  seen: readonly Point[],
+  from: Point,
+): readonly string[] {
+  const hidden = new Set(ends.filter((t) => pointOf(layout, t) === undefined).map(partOf));
+  const away = [...hidden].map((part) => towards(layout, sideTo(layout, part), from));
   const [main, ...joined] = seen;
-  const away = [...new Set(hidden)].map((part) => towards(layout, part, from));
-  if (main === undefined) return { paths: away.map(({ d }) => d), away: away.map((a) => a.label) };
+  if (main === undefined) return away;
   const side = sideOf(ends.find((t) => pointOf(layout, t) === main) ?? '', layout);
-  const jumps = joined.map((to, i) => jumper(seen[i] ?? main, to, side));
-  return {
-    paths: [curve(from, main, side), ...jumps, ...away.map(({ d }) => d)],
-    away: away.map((a) => a.label),
-  };
+  return [curve(from, main, side), ...joined.map((to, i) => jumper(seen[i] ?? main, to, side)), ...away];
 }
 
 /** From which side a lead comes to a terminal: from where fewest names stand; 0: from below. */
@@ -114,11 +111,26 @@ const jumper = (from: Point, to: Point, side: -1 | 0 | 1): string => {
   return `M${from.x} ${from.y}C${from.x + bow} ${from.y} ${to.x + bow} ${to.y} ${to.x} ${to.y}`;
 };
 
-function towards({ view, columns }: Layout, part: Part, { x, y }: Point): { d: string; label: Label } {
-  const isBefore = PARTS.indexOf(part) < PARTS.indexOf(view === 'whole' ? 'origin' : view);
-  const edge = isBefore ? 3 : columns.width - 3;
-  return {
-    d: `M${x} ${y}H${edge}m${isBefore ? 7 : -7} -5L${edge} ${y}l${isBefore ? 7 : -7} 5`,
-    label: label(edge, y - 9, PART_WORDS[part], { anchor: isBefore ? 'start' : 'end' }),
-  };
+type Side = 'left' | 'right';
+const SIDES = ['left', 'right'] as const satisfies readonly Side[];
+
+/** On which side of the view another part lies. */
+const sideTo = ({ view }: Layout, part: Part): Side =>
+  view !== 'whole' && PARTS.indexOf(part) < PARTS.indexOf(view) ? 'left' : 'right';
+
+const edgeAt = ({ columns }: Layout, side: Side): number => (side === 'left' ? 3 : columns.width - 3);
+
+/** Along the instrument's row, to an arrow at the edge. */
+function towards(layout: Layout, side: Side, { x, y }: Point): string {
+  const edge = edgeAt(layout, side);
+  const back = side === 'left' ? 7 : -7;
+  return `M${x} ${y}H${edge}m${back} -5L${edge} ${y}l${back} 5`;
+}
+
+function awayLabel(layout: Layout, side: Side, hidden: readonly Part[]): readonly Label[] {
+  const parts = PARTS.filter((part) => hidden.includes(part) && sideTo(layout, part) === side);
+  if (parts.length === 0) return [];
+  const text = parts.length === 1 ? `to the ${parts[0]}` : `to ${parts.join(', ')}`;
+  const anchor = side === 'left' ? 'start' : 'end';
+  return [label(edgeAt(layout, side), layout.instrumentY - 9, text, { anchor })];
 }

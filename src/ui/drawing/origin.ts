@@ -54,7 +54,7 @@ export function originFigure(scene: Scene): Figure {
     labels(
       layout.view === 'whole'
         ? label(rod + 14, rows.PE + 44, 'remote rod')
-        : label(rod, rows.PE + 76, 'remote rod', { anchor: 'middle' }),
+        : label(rod - 14, rows.PE + 46, 'remote rod', { anchor: 'end' }),
     ),
     links(scene),
   );
@@ -135,14 +135,9 @@ export function circuitFigure(scene: Scene): Figure {
     ),
     labels(
       ...(view === 'unit'
-        ? []
-        : [...lives.map((x) => label(from + 10, rows[x] - 5, x)), label(from + 10, rows.PE - 5, protective)]),
-      ...(view === 'origin'
-        ? []
-        : [
-            ...lives.map((x) => label(to - 10, rows[x] - 5, x, { anchor: 'end' })),
-            label(to - 10, rows.PE - 5, view === 'unit' ? protective : 'PE', { anchor: 'end' }),
-          ]),
+        ? [label(4, rows.PE - 9, protective)]
+        : [...lives.map((x) => label(from + 10, rows[x] - 5, x)), label(from + 10, rows.PE - 9, protective)]),
+      ...(view === 'origin' ? [] : lives.map((x) => label(to - 10, rows[x] - 5, x, { anchor: 'end' }))),
     ),
     lengths(scene, from, to),
     parallelEarth === null ? EMPTY : armour(scene, beginsAt),
@@ -152,30 +147,35 @@ export function circuitFigure(scene: Scene): Figure {
 /** In the whole drawing a dimension line; in a part, of which the circuit is cut, words at its head. */
 function lengths({ papers, layout }: Scene, from: number, to: number): Figure {
   const { length, lineArea } = papers.site.circuit;
-  const { rows, view } = layout;
+  const { columns, rows, view } = layout;
   const metres = `${amount(length)} m`;
   const area = `${amount(lineArea)} mm²`;
   if (view === 'whole')
     return together(
       shapes(dimension(from, to, rows.N + 25)),
-      labels(label((from + to) / 2, rows.N + 19, `${metres}, ${area}`, { anchor: 'middle' })),
+      labels(label((from + columns.unitLeft) / 2, rows.N + 19, `${metres}, ${area}`, { anchor: 'middle' })),
     );
   const x = view === 'unit' ? 4 : from + 8;
   return labels(
     label(x, 16, view === 'unit' ? 'circuit' : 'to the unit', { bold: true }),
     label(x, 30, metres),
-    label(x, 44, area),
+    // At the right: what is said of the origin's devices may need the room before it.
+    view === 'unit' ? label(x, 44, area) : label(columns.width - 2, 44, area, { anchor: 'end' }),
   );
 }
 
 /** Armour, steel or tray beside the protective conductor, onto the unit's exposed metal. */
 function armour({ layout }: Scene, from: number): Figure {
-  const { columns, rows, bottom, view } = layout;
+  const { columns, rows, view } = layout;
   const y = rows.PE + 12;
   const to = view === 'origin' ? columns.width : columns.unitLeft;
   const start = view === 'unit' ? 0 : from;
   return together(
     shapes(path('earth', view === 'unit' ? `M${start} ${y}H${to}` : `M${start} ${rows.PE}V${y}H${to}`)),
-    labels(label(to - 8, Math.min(bottom, y) + 13, 'armour or steel', { anchor: 'end' })),
+    labels(
+      view === 'unit'
+        ? label(4, y + 24, 'armour or steel')
+        : label(to - 8, y + 13, 'armour or steel', { anchor: 'end' }),
+    ),
   );
 }

@@ -16,7 +16,7 @@ export function unitFigure({ papers, layout, position, now }: Scene): Figure {
   const words = [
     `${amount(sheet.ratedCurrent)} A`,
     ...(sheet.outlet === 'tethered' ? ['tethered'] : ['socket-outlet', 'type 2']),
-    ...(position.unit === 'taken off' ? ['conductors off'] : []),
+    ...(position.unit === 'taken off' ? ['conductors', 'off'] : []),
   ];
   const isChanged = position.cover !== now.cover;
   return together(
