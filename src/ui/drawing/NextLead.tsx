@@ -12,7 +12,7 @@ export function NextLead({ measuring }: { readonly measuring: Measuring }) {
     <div className="next-lead not-printed">
       {hasLeads(draft.instrument) ? (
         <Keys
-          legend="a tap on a terminal puts there this lead"
+          legend="lead that the next tap puts on"
           options={LEAD_ENDS}
           words={NEXT_WORDS}
           value={next}

@@ -74,10 +74,12 @@ function plugs({ papers, layout, position }: Scene, outletX: number): Figure {
       isCoded ? uprightResistor(to, rows.PP, rows.PE) : EMPTY,
     );
   const back = view === 'whole' ? FAR_PLUG : NEAR_FAR_PLUG;
-  return together(
+  const farEnd =
     isTether || position.plugged
       ? plug(outletX, outletX - back)
-      : plug(columns.cableStart, columns.cableStart + back),
+      : plug(columns.cableStart, columns.cableStart + back);
+  return together(
+    view === 'unit' ? EMPTY : farEnd,
     !isTether && position.plugged ? plug(columns.unitRight, columns.unitRight + PLUG) : EMPTY,
   );
 }

@@ -155,12 +155,12 @@ function lengths({ papers, layout }: Scene, from: number, to: number): Figure {
       shapes(dimension(from, to, rows.N + 25)),
       labels(label((from + columns.unitLeft) / 2, rows.N + 19, `${metres}, ${area}`, { anchor: 'middle' })),
     );
-  const x = view === 'unit' ? 4 : from + 8;
+  // Beside the origin there is room behind what is said of its devices.
+  const x = view === 'unit' ? 4 : columns.origin + 32;
   return labels(
-    label(x, 16, view === 'unit' ? 'circuit' : 'to the unit', { bold: true }),
+    label(x, 16, view === 'unit' ? 'circuit' : 'to unit', { bold: true }),
     label(x, 30, metres),
-    // At the right: what is said of the origin's devices may need the room before it.
-    view === 'unit' ? label(x, 44, area) : label(columns.width - 2, 44, area, { anchor: 'end' }),
+    label(x, 44, area),
   );
 }
 
