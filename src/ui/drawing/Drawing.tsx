@@ -98,13 +98,10 @@ function LeadsDrawn({ lines, instrument, words, view }: LeadsProps) {
   const { anchor, ...wordsAt } = lines.words;
   return (
     <g>
-      {paths.map((d, i) => (
+      {(['lead-edge', 'lead'] as const).map((look) =>
         // biome-ignore lint/suspicious/noArrayIndexKey: two leads may end at the same place
-        <g key={i}>
-          <path className="lead-edge" d={d} />
-          <path className="lead" d={d} />
-        </g>
-      ))}
+        paths.map((d, i) => <path key={`${look} ${i}`} className={look} d={d} />),
+      )}
       {discs.map((disc, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: two leads may end at the same place
         <circle key={i} className="lead-disc" cx={disc.x} cy={disc.y} r={6} />

@@ -45,18 +45,18 @@ function pilotCircuit({ layout, position }: Scene): Figure {
   const y = rows.CP;
   const branch = y - BRANCH;
   const diodeAt = left + 24;
-  const node = left + 58;
+  const node = left + 66;
   const rail = right - 14;
   const isAsking = position.state === 'C' || position.state === 'D';
   return together(
     // Open, the first contact is where the pilot is interrupted; in state A nothing is connected behind the diode.
     shapes(
       position.pilot === 'open'
-        ? path('contact', `M${left} ${y}h5l12 -8M${left + 19} ${y}H${diodeAt}`)
+        ? path('contact', `M${left} ${y}h4l12 -8M${left + 18} ${y}H${diodeAt}`)
         : path('conductor', `M${left} ${y}H${diodeAt}`),
       diode(diodeAt, y),
       position.state === 'A'
-        ? path('contact', `M${diodeAt + 12} ${y}h3l11 -8M${node - 6} ${y}H${node}`)
+        ? path('contact', `M${diodeAt + 12} ${y}h8l11 -8M${node - 8} ${y}H${node}`)
         : path('conductor', `M${diodeAt + 12} ${y}H${node}`),
       ...(position.diode === 'shorted'
         ? [path('conductor', `M${diodeAt - 4} ${y}v-11h20v11`), joint(diodeAt - 4, y), joint(diodeAt + 16, y)]

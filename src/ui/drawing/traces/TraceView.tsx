@@ -143,20 +143,23 @@ interface DimensionProps {
   readonly text: string;
 }
 
-/** With its figure behind it, or before it where there is no room behind. */
+/** Room that a figure takes beside a dimension line. */
+const BESIDE = 70;
+
+/** With its figure behind it, before it where there is no room behind, else on it. */
 function Dimension({ shape, left, right, y, text }: DimensionProps) {
   const line = dimension(left, right, y);
-  const isBehind = right + 70 < PLOT.width;
+  const place =
+    right + BESIDE < PLOT.width
+      ? ({ x: right + 8, y: y + 4, textAnchor: 'start' } as const)
+      : left - BESIDE > 0
+        ? ({ x: left - 8, y: y + 4, textAnchor: 'end' } as const)
+        : ({ x: (left + right) / 2, y: y + 4, textAnchor: 'middle' } as const);
   return (
     <>
       {line.kind === 'path' ? <path className={shape} d={line.d} /> : null}
-      <text
-        className={shape === 'dimension' ? 'bold' : 'lead-words'}
-        x={isBehind ? right + 8 : left - 8}
-        y={y + 4}
-        textAnchor={isBehind ? 'start' : left > 80 ? 'end' : 'start'}
-      >
-        {isBehind || left > 80 ? text : ''}
+      <text className={shape === 'dimension' ? 'bold' : 'lead-words'} {...place}>
+        {text}
       </text>
     </>
   );

@@ -10,6 +10,7 @@ import type { Site } from '../../../site/site.ts';
 import { linesOf } from '../../../site/site.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { provedDeadAt } from '../../flow/known.ts';
+import { MOST_JOINED } from '../../flow/leads.ts';
 import type { InstrumentChoice, MeasurementDraft } from '../../flow/measurement.ts';
 import {
   hasLeads,
@@ -229,7 +230,7 @@ function Leads({ draft, site, set }: PartProps) {
         value={draft.second}
         onChange={(second) => set({ second })}
       />
-      {first.length < 4 && first[0] !== '' ? (
+      {first.length < MOST_JOINED && first[0] !== '' ? (
         <button type="button" className="plain" onClick={() => set({ first: [...first, ''] })}>
           Join a terminal to the first lead
         </button>
