@@ -67,8 +67,11 @@ export function Sheet(props: Props) {
   const words = leads.length === 0 ? 'no lead is on anything' : leadsWords(leads);
   const caption = (
     <p className="plan-caption">
-      {leads.length === 0 ? words : <strong className="lead-words">your leads on {words}</strong>}
-      {isOpen || test === null ? null : <span className="note"> reading: after you lock</span>}
+      <span>
+        {leads.length === 0 ? words : <strong className="lead-words">your leads on {words}</strong>}
+        {isOpen || test === null ? null : <span className="note"> reading: after you lock</span>}
+      </span>
+      {isWhole ? <span className="lettering">earthing, lengths, areas: by the papers</span> : null}
     </p>
   );
   return (
@@ -77,7 +80,7 @@ export function Sheet(props: Props) {
         Installation
       </h2>
       <div className="fold-bar not-printed">
-        <span className="note">{unfolded ? 'drawing' : caption}</span>
+        <div className="note">{unfolded ? 'drawing' : caption}</div>
         <button
           type="button"
           className="plain"

@@ -84,7 +84,11 @@ function Plot({ trace, cursors }: PartProps) {
     number,
   ];
   return (
-    <svg viewBox={`0 0 ${PLOT.width} ${PLOT.height}`} role="img" aria-labelledby={title}>
+    <svg
+      viewBox={`0 0 ${PLOT.width} ${trace.dimension === null ? between + 10 : whole + 10}`}
+      role="img"
+      aria-labelledby={title}
+    >
       <title id={title}>{trace.title}; the table below says the same</title>
       {level.ticks.map(({ value, text }) => (
         <g key={value}>

@@ -2,7 +2,7 @@
 import type { Seconds } from '../../../laws/quantities.ts';
 import type { Trace } from './trace.ts';
 
-export const PLOT = { width: 288, height: 214, left: 44, right: 276, top: 30, bottom: 152 } as const;
+export const PLOT = { width: 288, left: 44, right: 276, top: 30, bottom: 152 } as const;
 /** Base line of the time axis's numbers, and the heights of the dimension lines. */
 export const TIME_NUMBERS = PLOT.bottom + 15;
 export const DIMENSIONS = [PLOT.bottom + 28, PLOT.bottom + 48] as const;
