@@ -1,6 +1,7 @@
 /**
  * The frame of a full sheet: zones 1 to 4 and A to C, so that people can say where to look, and the title block. On a
- * small screen the style sheet leaves a plain frame of it.
+ * small screen the style sheet leaves a plain frame of it. The record's code is not here: its chain begins with the
+ * whole scenario, so it would differ with what is wrong before anything was measured.
  */
 import type { ReactNode } from 'react';
 import type { Bench } from '../flow/bench.ts';
