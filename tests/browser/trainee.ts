@@ -359,9 +359,9 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
     await reading.getByLabel(/^(it shows|high half)$/).fill(over ? `> ${number}` : number);
     await reading.getByLabel('unit', { exact: true }).selectOption({ label: unit });
   }
-  const period = /period ([\d.]+)\sms.*high for ([\d.]+)\sms/su.exec(shown);
+  const period = /a to b\s([\d.]+)\sms.*period\s([\d.]+)\sms/su.exec(shown);
   if (period !== null) {
-    const duty = (100 * Number(period[2])) / Number(period[1]);
+    const duty = (100 * Number(period[1])) / Number(period[2]);
     const low = /low ([+−][\d.]+)/u.exec(shown)?.[1] ?? '';
     await reading.getByLabel('low half, V').fill(low);
     await reading.getByLabel(/^duty/).fill(duty.toFixed(1));

@@ -32,17 +32,17 @@ export interface ResidualSetting {
 }
 
 /** Rising a.c.: 30 % to 110 % of the rating in 10 % steps of 300 ms. */
-const ALTERNATING_STEPS = [0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.1] as const;
-const ALTERNATING_STEP: Seconds = 0.3;
+export const ALTERNATING_STEPS = [0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.1] as const;
+export const ALTERNATING_STEP: Seconds = 0.3;
 /** Rising d.c.: 2 to 6 mA in 30 s (IEC 62955:2018 9.9.2.1), as a staircase of 0.25 mA. */
-const DIRECT_STEPS: readonly Amps[] = Array.from({ length: 17 }, (_, i) => 0.002 + 0.00025 * i);
-const DIRECT_STEP: Seconds = 30 / 17;
+export const DIRECT_STEPS: readonly Amps[] = Array.from({ length: 17 }, (_, i) => 0.002 + 0.00025 * i);
+export const DIRECT_STEP: Seconds = 30 / 17;
 /** What the instrument's own source can push a driven current with, V. A design choice. */
 const COMPLIANCE: Volts = 50;
 const NO_RETURN = 'no return for the test current';
 
-const isDirect = (waveform: Waveform): boolean => waveform.startsWith('smooth');
-const signOf = (waveform: Waveform): 1 | -1 => (waveform.endsWith('negative') ? -1 : 1);
+export const isDirect = (waveform: Waveform): boolean => waveform.startsWith('smooth');
+export const signOf = (waveform: Waveform): 1 | -1 => (waveform.endsWith('negative') ? -1 : 1);
 
 export function residual(world: World, setting: ResidualSetting): Truth {
   const { line, waveform, mode } = setting;

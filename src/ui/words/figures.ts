@@ -39,18 +39,23 @@ function displayOf({ quantity, value, limit }: Reading): { unit: string; decimal
   }
 }
 
-const minus = (text: string): string => text.replace('-', '−');
+export const trueMinus = (text: string): string => text.replace('-', '−');
 
 /** A figure with a true minus and its unit behind a narrow space. */
 export const figure = (value: number, unit: string, decimals: number): string =>
-  `${minus(value.toFixed(decimals))}${THIN}${unit}`;
+  `${trueMinus(value.toFixed(decimals))}${THIN}${unit}`;
 
 /** A figure with as many digits as it needs, at most four. */
 export const figureText = (value: number, unit: string): string =>
-  `${minus(String(Number(value.toPrecision(4))))}${THIN}${unit}`;
+  `${trueMinus(String(Number(value.toPrecision(4))))}${THIN}${unit}`;
 
-const signed = (value: number, unit: string, decimals: number): string =>
+/** With its sign, a plus too. */
+export const signedFigure = (value: number, unit: string, decimals: number): string =>
   `${value > 0 ? '+' : ''}${figure(value, unit, decimals)}`;
+
+/** A time in s, shown in its unit. */
+export const timeText = (seconds: number, unit: 'ms' | 's', decimals: number): string =>
+  figure(unit === 'ms' ? 1000 * seconds : seconds, unit, decimals);
 
 /** The reading as the instrument shows it, without its uncertainty. */
 export function shownText(reading: Reading): string {
@@ -60,7 +65,7 @@ export function shownText(reading: Reading): string {
   if (reading.value === null)
     return `${reading.qualifier ?? ''} ${figure((reading.limit ?? 0) / factor, unit, atLimit(reading, decimals))}`.trim();
   return reading.quantity === 'pilot'
-    ? signed(reading.value, unit, decimals)
+    ? signedFigure(reading.value, unit, decimals)
     : figure(reading.value / factor, unit, decimals);
 }
 
@@ -93,7 +98,7 @@ export function furtherFacts(reading: Reading): readonly Fact[] {
     case 'voltage':
       return reading.dc === undefined || Math.abs(reading.dc) < 1
         ? []
-        : [{ term: 'd.c.', text: signed(reading.dc, 'V', 0) }];
+        : [{ term: 'd.c.', text: signedFigure(reading.dc, 'V', 0) }];
     case 'residual':
       return [
         reading.tripMs === null || reading.tripMs === undefined
@@ -110,16 +115,11 @@ export function furtherFacts(reading: Reading): readonly Fact[] {
   }
 }
 
-function pilotFacts({ low, frequency, duty }: Reading): readonly Fact[] {
-  if (frequency === null || frequency === undefined || duty === null || duty === undefined)
-    return [{ term: 'against time', text: 'steady, no period' }];
-  const period = 1000 / frequency;
-  return [
-    { term: 'low', text: signed(low ?? 0, 'V', 2) },
-    { term: 'period', text: figure(period, 'ms', 3) },
-    { term: 'high for', text: figure(period * duty, 'ms', 3) },
-  ];
-}
+/** The times are on the trace, for the cursors; duty and amperes are left to work out. */
+const pilotFacts = ({ low, frequency }: Reading): readonly Fact[] =>
+  frequency === null || frequency === undefined
+    ? [{ term: 'against time', text: 'steady, no period' }]
+    : [{ term: 'low', text: signedFigure(low ?? 0, 'V', 2) }];
 
 /** A typed figure, or null when it is none. Spaces are nothing, a comma is a point. */
 export function typedNumber(text: string): number | null {

@@ -29,6 +29,15 @@ export function terminalText(terminal: Terminal): string {
     : `${conductor} at the ${PLACE_WORDS[place] ?? place}`;
 }
 
+const NAMED_PLACES: Readonly<Record<string, string>> = { incoming: 'live side', met: 'MET' };
+
+/** Short, for a terminal on a drawing: `outlet L1`. */
+export function terminalName(terminal: Terminal): string {
+  const [place = '', conductor] = terminal.split('.');
+  const at = NAMED_PLACES[place] ?? SINGLE_WORDS[place] ?? place;
+  return conductor === undefined ? at : `${at} ${conductor}`;
+}
+
 export const probeText = (probe: Probe): string => {
   const terminals = terminalsIn(probe);
   const place = placeOf(terminals);
@@ -53,6 +62,18 @@ export function betweenText(a: Probe, b: Probe): string {
   return place === null
     ? `${probeText(a)} – ${probeText(b)}`
     : `${joined(a)}–${joined(b)} at the ${PLACE_WORDS[place] ?? place}`;
+}
+
+/** Where the leads of a measurement in hand are, as far as they are on anything. */
+export function leadsWords(leads: readonly (readonly Terminal[])[]): string {
+  const [a, b, ...more] = leads;
+  if (a === undefined) return '';
+  if (b === undefined) return probeText(a);
+  if (more.length === 0) return betweenText(a, b);
+  const place = placeOf(leads.flat());
+  return place === null
+    ? 'the earth electrode and two stakes'
+    : `${leads.map((ends) => ends.map(conductorOf).join(' + ')).join(', ')} at the ${PLACE_WORDS[place] ?? place}`;
 }
 
 /** From the label that a reading carries (joined terminals with ` + `). */

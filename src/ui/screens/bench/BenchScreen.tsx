@@ -1,7 +1,9 @@
 /** The bench: what is known on one side, the test in hand or the choice of one on the other. */
 import { useEffect, useRef, useState } from 'react';
 import { allowedActions } from '../../../scenario/scenario.ts';
+import { Sheet } from '../../drawing/Sheet.tsx';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
+import { useMeasuring } from '../../flow/useMeasuring.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { HandedOverSheet } from '../../parts/HandedOverSheet.tsx';
 import { Papers } from '../../parts/Papers.tsx';
@@ -10,7 +12,8 @@ import { Head } from './Head.tsx';
 import { Known, Status } from './Known.tsx';
 import { PutRightDialog } from './PutRightDialog.tsx';
 import { StopDialog } from './StopDialog.tsx';
-import { TestCard } from './TestCard.tsx';
+import { standingText } from './standingText.ts';
+import { stageOf, TestCard } from './TestCard.tsx';
 import { ChooseTest, YourTests } from './Tests.tsx';
 
 interface Props {
@@ -23,9 +26,13 @@ interface Props {
 }
 
 export function BenchScreen({ state, send, wall, keepFailed, beside = null }: Props) {
-  const { bench, harm, test, failed } = state.context;
+  const { bench, draft, harm, test, failed } = state.context;
   const actions = allowedActions(bench.run.scenario);
   const action = actions.find(({ id }) => id === test);
+  const stage = action === undefined ? null : stageOf(state);
+  const isSettingUp = stage === 'setting up' || stage === 'predicting';
+  const isOpen = stage === 'observing' && state.matches('working');
+  const measuring = useMeasuring(bench, test);
   const heading = useRef<HTMLHeadingElement>(null);
   const [shown, setShown] = useState(false);
   // Between tests the focus goes back to the choice; not when the page has just opened.
@@ -37,7 +44,22 @@ export function BenchScreen({ state, send, wall, keepFailed, beside = null }: Pr
     <div className="bench">
       <Head bench={bench} keepFailed={keepFailed} onStop={() => send({ type: 'stop' })} />
       <Status bench={bench} />
-      <main className="columns">
+      <main className={`columns bench-columns${isOpen ? ' leads-open' : ''}`}>
+        <div className="in-view">
+          <Sheet
+            bench={bench}
+            position={isSettingUp ? draft.position : bench.position}
+            measuring={measuring}
+            test={action === undefined ? null : test}
+            stage={action?.stage}
+            isOpen={isOpen}
+            unfolded={stage === 'setting up' || stage === 'observing'}
+            standing={standingText(bench, stage, state.context.since)}
+          />
+          <div className="strip-known">
+            <Known bench={bench} />
+          </div>
+        </div>
         <div className="card-column">
           {beside === null ? null : (
             <p className="beside-step" role="status">
@@ -57,16 +79,13 @@ export function BenchScreen({ state, send, wall, keepFailed, beside = null }: Pr
               />
             </section>
           ) : (
-            <TestCard state={state} action={action} send={send} wall={wall} />
+            <TestCard state={state} action={action} send={send} wall={wall} measuring={measuring} />
           )}
         </div>
         <div className="wide-stack beside">
-          <Papers bench={bench} />
-          <HandedOverSheet run={bench.run} />
-          <div className="strip-known">
-            <Known bench={bench} />
-          </div>
           <YourTests bench={bench} actions={actions} />
+          <HandedOverSheet run={bench.run} />
+          <Papers bench={bench} />
         </div>
       </main>
       <Foot />

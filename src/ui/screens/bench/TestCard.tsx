@@ -7,6 +7,7 @@ import { limitsOf } from '../../../attempt/truth.ts';
 import { linesOf } from '../../../site/site.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
+import type { Measuring } from '../../flow/useMeasuring.ts';
 import type { Step } from '../../parts/Steps.tsx';
 import { Steps } from '../../parts/Steps.tsx';
 import { Observe } from '../observe/Observe.tsx';
@@ -20,6 +21,7 @@ interface Props {
   readonly action: TestAction;
   readonly send: AttemptActor['send'];
   readonly wall: () => number;
+  readonly measuring: Measuring;
 }
 
 const STEP_OF = {
@@ -29,9 +31,9 @@ const STEP_OF = {
   judging: 'Judge',
   told: 'Judge',
 } as const satisfies Record<string, Step>;
-type Stage = keyof typeof STEP_OF;
+export type Stage = keyof typeof STEP_OF;
 
-export function TestCard({ state, action, send, wall }: Props) {
+export function TestCard({ state, action, send, wall, measuring }: Props) {
   const stage = stageOf(state);
   const heading = useRef<HTMLHeadingElement>(null);
   // Each step begins at its own heading, for keys and for whoever listens.
@@ -47,7 +49,7 @@ export function TestCard({ state, action, send, wall }: Props) {
       <h3 ref={heading} tabIndex={-1}>
         {stage === 'told' ? 'What was true' : STEP_OF[stage]}
       </h3>
-      <OpenStep stage={stage} state={state} action={action} send={send} wall={wall} />
+      <OpenStep stage={stage} state={state} action={action} send={send} wall={wall} measuring={measuring} />
     </section>
   );
 }
@@ -56,7 +58,7 @@ export function TestCard({ state, action, send, wall }: Props) {
 export const stepOf = (state: AttemptState): Step | null =>
   state.context.test === null ? null : STEP_OF[stageOf(state)];
 
-function stageOf(state: AttemptState): Stage {
+export function stageOf(state: AttemptState): Stage {
   const working = state.matches('working');
   const stages = Object.keys(STEP_OF) as Stage[];
   const found = working ? stages.find((stage) => state.matches({ working: stage })) : undefined;
@@ -64,7 +66,7 @@ function stageOf(state: AttemptState): Stage {
   return found ?? (state.context.since >= 0 ? 'observing' : 'setting up');
 }
 
-function OpenStep({ stage, state, action, send, wall }: Props & { readonly stage: Stage }) {
+function OpenStep({ stage, state, action, send, wall, measuring }: Props & { readonly stage: Stage }) {
   const { bench, draft, answers, figures, since, failed } = state.context;
   const { scenario, papers, attempt } = bench.run;
   const lines = testLines(scenario, action);
@@ -105,6 +107,7 @@ function OpenStep({ stage, state, action, send, wall }: Props & { readonly stage
           prediction={prediction}
           lines={lines}
           failed={failed}
+          measuring={measuring}
           onDo={(operation) => send({ type: 'do', operation, wall: wall() })}
           onNote={(note) => send({ type: 'note', note, wall: wall() })}
           onJudge={() => send({ type: 'judge' })}

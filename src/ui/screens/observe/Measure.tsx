@@ -10,16 +10,17 @@ import type { Site } from '../../../site/site.ts';
 import { linesOf } from '../../../site/site.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { provedDeadAt } from '../../flow/known.ts';
+import { MOST_JOINED } from '../../flow/leads.ts';
 import type { InstrumentChoice, MeasurementDraft } from '../../flow/measurement.ts';
 import {
   hasLeads,
   INSTRUMENT_CHOICES,
-  lastDraft,
   OPENING_CHOICES,
   prepared,
   TEST_VOLTS,
   WAVEFORMS,
 } from '../../flow/measurement.ts';
+import type { Measuring } from '../../flow/useMeasuring.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { TextField } from '../../parts/TextField.tsx';
@@ -36,20 +37,24 @@ import {
 interface Props {
   readonly bench: Bench;
   readonly site: Site;
+  readonly measuring: Measuring;
   readonly onApply: (operation: Operation) => void;
 }
 
-export function Measure({ bench, site, onApply }: Props) {
-  const [draft, setDraft] = useState<MeasurementDraft>(() => lastDraft(bench.happened));
-  const [checked, setChecked] = useState(false);
-  const [error, setError] = useState<string | null>(null);
+/** What came of checking the leads, and of which draft: with any change it is void. */
+interface Checked {
+  readonly draft: MeasurementDraft;
+  readonly error: string | null;
+}
+
+export function Measure({ bench, site, measuring, onApply }: Props) {
+  const { draft, set } = measuring;
+  const [check, setCheck] = useState<Checked | null>(null);
   const apply = useRef<HTMLButtonElement>(null);
-  const set = (change: Partial<MeasurementDraft>) => {
-    setDraft({ ...draft, ...change });
-    setChecked(false);
-    setError(null);
-  };
   const ready = prepared(draft);
+  const valid = check !== null && check.draft === draft ? check : null;
+  const checked = valid !== null && valid.error === null;
+  const error = valid?.error ?? null;
   // The next step stands where the button was: the focus goes on to it.
   useEffect(() => {
     if (checked) apply.current?.focus();
@@ -78,7 +83,7 @@ export function Measure({ bench, site, onApply }: Props) {
             type="button"
             className="main"
             onClick={() => {
-              setChecked(false);
+              setCheck(null);
               onApply(ready.measurement);
             }}
           >
@@ -86,13 +91,7 @@ export function Measure({ bench, site, onApply }: Props) {
           </button>
         </div>
       ) : (
-        <button
-          type="button"
-          onClick={() => {
-            setError(ready.ok ? null : ready.missing);
-            setChecked(ready.ok);
-          }}
-        >
+        <button type="button" onClick={() => setCheck({ draft, error: ready.ok ? null : ready.missing })}>
           Check leads
         </button>
       )}
@@ -231,7 +230,7 @@ function Leads({ draft, site, set }: PartProps) {
         value={draft.second}
         onChange={(second) => set({ second })}
       />
-      {first.length < 4 && first[0] !== '' ? (
+      {first.length < MOST_JOINED && first[0] !== '' ? (
         <button type="button" className="plain" onClick={() => set({ first: [...first, ''] })}>
           Join a terminal to the first lead
         </button>

@@ -6,6 +6,7 @@ import type { OperationInput } from '../../../bench/operation.ts';
 import type { Papers } from '../../../verification/testAction.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { perceived } from '../../flow/known.ts';
+import type { Measuring } from '../../flow/useMeasuring.ts';
 import { answerText } from '../../words/answers.ts';
 import { benchTime, shownText } from '../../words/figures.ts';
 import { readingTitle } from '../../words/trade.ts';
@@ -22,6 +23,7 @@ interface Props {
   readonly prediction: EntryOf<'prediction'> | undefined;
   readonly lines: readonly Line[];
   readonly failed: string | null;
+  readonly measuring: Measuring;
   readonly onDo: (operation: OperationInput) => void;
   readonly onNote: (note: Note) => void;
   readonly onJudge: () => void;
@@ -35,6 +37,7 @@ export function Observe({
   prediction,
   lines,
   failed,
+  measuring,
   onDo,
   onNote,
   onJudge,
@@ -72,7 +75,7 @@ export function Observe({
         <Readings run={bench.run} test={test} groups={groups} onNote={onNote} />
       </section>
       <Announcer bench={bench} />
-      <Measure bench={bench} site={papers.site} onApply={onDo} />
+      <Measure bench={bench} site={papers.site} measuring={measuring} onApply={onDo} />
       <Do papers={papers} onDo={onDo} />
       <div className="acts apart">
         <button type="button" className="main" onClick={onJudge}>

@@ -5,6 +5,8 @@
 import { useEffect, useRef } from 'react';
 import type { Run } from '../../../attempt/run.ts';
 import type { Reading } from '../../../bench/reading.ts';
+import { TraceView } from '../../drawing/traces/TraceView.tsx';
+import { traceOf } from '../../drawing/traces/traceOf.ts';
 import type { Note } from '../../flow/bench.ts';
 import { benchTime, furtherFacts, shownText, uncertaintyText } from '../../words/figures.ts';
 import { readingTitle } from '../../words/trade.ts';
@@ -25,7 +27,8 @@ export function Readings({ run, test, groups, onNote }: Props) {
   const newest = useRef<HTMLDivElement>(null);
   const before = useRef(groups.length);
   useEffect(() => {
-    if (groups.length > before.current) newest.current?.querySelector<HTMLElement>('input, select')?.focus();
+    if (groups.length > before.current)
+      newest.current?.querySelector<HTMLElement>('form input, form select')?.focus();
     before.current = groups.length;
   }, [groups.length]);
   if (groups.length === 0) return <p className="note">Readings stand here once an instrument was applied.</p>;
@@ -56,13 +59,13 @@ interface OneProps {
 }
 
 function OneReading({ run, test, numbered, onNote }: OneProps) {
-  const { reading, index } = numbered;
+  const { reading, index, took } = numbered;
   const record = recordOf(run, index);
   const place = useRef<HTMLDivElement>(null);
   const before = useRef(record);
   // The fields go once they are written: the focus stays with their reading.
   useEffect(() => {
-    if (record !== before.current) place.current?.querySelector('button')?.focus();
+    if (record !== before.current) place.current?.querySelector<HTMLElement>('.acts > button')?.focus();
     before.current = record;
   }, [record]);
   return (
@@ -75,6 +78,7 @@ function OneReading({ run, test, numbered, onNote }: OneProps) {
         </p>
         <Shown reading={reading} />
       </div>
+      <ReadingTrace reading={reading} took={took} open={record === undefined} />
       <RecordReading
         key={record === undefined ? 'open' : `${recordText(record)}`}
         reading={reading}
@@ -83,6 +87,26 @@ function OneReading({ run, test, numbered, onNote }: OneProps) {
         onRecord={(typed) => onNote({ kind: 'observation', test, reading: index, ...typed })}
       />
     </div>
+  );
+}
+
+interface TraceProps {
+  readonly reading: Reading;
+  readonly took: number;
+  /** Once the reading is written down its trace folds away. */
+  readonly open: boolean;
+}
+
+function ReadingTrace({ reading, took, open }: TraceProps) {
+  const trace = traceOf(reading, took);
+  if (trace === null) return null;
+  return open ? (
+    <TraceView trace={trace} />
+  ) : (
+    <details>
+      <summary className="note">Trace</summary>
+      <TraceView trace={trace} />
+    </details>
   );
 }
 

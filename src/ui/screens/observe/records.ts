@@ -11,6 +11,8 @@ export interface Numbered {
   /** Place among all readings of the attempt. */
   readonly index: number;
   readonly reading: Reading;
+  /** Bench time that its act took, s. */
+  readonly took: number;
 }
 
 /** The last that was written down of a reading. */
@@ -43,8 +45,11 @@ const typedText = (value: number): string => String(value).replace('-', '−');
 export function numberedSince(bench: Bench, test: string, since: number): readonly (readonly Numbered[])[] {
   const groups: (readonly Numbered[])[] = [];
   let index = 0;
-  for (const { entry, test: of, outcome } of bench.happened) {
-    const group = outcome.readings.map((reading, i) => ({ index: index + i, reading }));
+  let before = 0;
+  for (const { at, entry, test: of, outcome } of bench.happened) {
+    const took = at - before;
+    before = at;
+    const group = outcome.readings.map((reading, i) => ({ index: index + i, reading, took }));
     index += group.length;
     if (of === test && entry > since && group.length > 0) groups.push(group);
   }

@@ -1,0 +1,127 @@
+/**
+ * One view of the installation on the screen: conductors and boxes, the trainee's leads over them, the lettering on
+ * top. It only draws what the plan says; what can be pressed lies over it.
+ */
+import type { ReactNode } from 'react';
+import { useId } from 'react';
+import type { InstrumentChoice } from '../flow/measurement.ts';
+import type { Figure, Label, Shape } from './figure.ts';
+import type { Layout } from './layout.ts';
+import type { LeadLines } from './leadLines.ts';
+import { INSTRUMENT_RADIUS } from './leadLines.ts';
+
+interface Props {
+  readonly layout: Layout;
+  readonly plan: Figure;
+  readonly lines: LeadLines;
+  readonly instrument: InstrumentChoice | '';
+  readonly instrumentWords: string;
+  /** Terminals that no lead can be put on now. */
+  readonly shut: (terminal: string) => boolean;
+  readonly children?: ReactNode;
+}
+
+export function Drawing({ layout, plan, lines, instrument, instrumentWords, shut, children }: Props) {
+  const title = useId();
+  const { columns, height, terminals } = layout;
+  return (
+    <div className="plan">
+      <svg viewBox={`0 0 ${columns.width} ${height}`} role="img" aria-labelledby={title}>
+        <title id={title}>Drawing of the installation; the lists say the same in words</title>
+        {plan.shapes.map((shape, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a shape has no other name than its place
+          <Drawn key={i} shape={shape} />
+        ))}
+        {[...terminals].map(([terminal, { x, y }]) => (
+          <circle
+            key={terminal}
+            className={shut(terminal) ? 'terminal shut' : 'terminal'}
+            cx={x}
+            cy={y}
+            r={4.5}
+          />
+        ))}
+        <LeadsDrawn lines={lines} instrument={instrument} words={instrumentWords} view={layout.view} />
+        {[...plan.labels, ...lines.labels].map((label) => (
+          <Written key={`${label.x} ${label.y} ${label.text}`} label={label} />
+        ))}
+      </svg>
+      {children}
+    </div>
+  );
+}
+
+function Drawn({ shape }: { readonly shape: Shape }) {
+  switch (shape.kind) {
+    case 'path':
+      return <path className={shape.look} d={shape.d} />;
+    case 'circle':
+      return <circle className={shape.look} cx={shape.x} cy={shape.y} r={shape.r} />;
+    case 'rect':
+      return (
+        <rect className={shape.look} x={shape.x} y={shape.y} width={shape.width} height={shape.height} />
+      );
+  }
+}
+
+const Written = ({ label: { x, y, anchor, bold, text } }: { readonly label: Label }) => (
+  <text x={x} y={y} textAnchor={anchor} className={bold ? 'bold' : undefined}>
+    {text}
+  </text>
+);
+
+const LETTERS: Readonly<Record<InstrumentChoice, string>> = {
+  'two-pole': 'V',
+  meter: 'V',
+  continuity: 'Ω',
+  insulation: 'MΩ',
+  pilot: '',
+  coding: 'Ω',
+  loop: 'Z',
+  residual: 'IΔ',
+  'opening-time': 't',
+  electrode: 'RA',
+  'phase-sequence': '123',
+};
+
+interface LeadsProps {
+  readonly lines: LeadLines;
+  readonly instrument: InstrumentChoice | '';
+  readonly words: string;
+  readonly view: Layout['view'];
+}
+
+function LeadsDrawn({ lines, instrument, words, view }: LeadsProps) {
+  const { instrument: at, paths, discs } = lines;
+  if (at === null) return null;
+  const { x, y } = at;
+  const { anchor, ...wordsAt } = lines.words;
+  return (
+    <g>
+      {(['lead-edge', 'lead'] as const).map((look) =>
+        // biome-ignore lint/suspicious/noArrayIndexKey: two leads may end at the same place
+        paths.map((d, i) => <path key={`${look} ${i}`} className={look} d={d} />),
+      )}
+      {discs.map((disc, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: two leads may end at the same place
+        <circle key={i} className="lead-disc" cx={disc.x} cy={disc.y} r={6} />
+      ))}
+      <circle className="instrument" cx={x} cy={y} r={INSTRUMENT_RADIUS} />
+      {instrument === 'pilot' ? (
+        <path className="symbol" d={`M${x - 9} ${y + 5}h5v-10h7v10h6`} />
+      ) : (
+        <text className="bold" x={x} y={y + 4} textAnchor="middle">
+          {instrument === '' ? '?' : LETTERS[instrument]}
+        </text>
+      )}
+      <text className="lead-words" {...wordsAt} textAnchor={anchor}>
+        your leads
+      </text>
+      {view === 'whole' ? (
+        <text x={wordsAt.x} y={wordsAt.y + 15}>
+          {words}
+        </text>
+      ) : null}
+    </g>
+  );
+}

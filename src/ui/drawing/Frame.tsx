@@ -1,0 +1,61 @@
+/**
+ * The frame of a full sheet: zones 1 to 4 and A to C, so that people can say where to look, and the title block. On a
+ * small screen the style sheet leaves a plain frame of it. The record's code is not here: its chain begins with the
+ * whole scenario, so it would differ with what is wrong before anything was measured.
+ */
+import type { ReactNode } from 'react';
+import type { Bench } from '../flow/bench.ts';
+
+interface Props {
+  readonly bench: Bench;
+  readonly standing: string;
+  readonly children: ReactNode;
+}
+
+const ACROSS = ['1', '2', '3', '4'] as const;
+const DOWN = ['A', 'B', 'C'] as const;
+
+export function Frame({ bench, standing, children }: Props) {
+  const { scenario, attempt } = bench.run;
+  return (
+    <div className="frame">
+      <Zones names={ACROSS} className="zones across above" />
+      <Zones names={DOWN} className="zones down before" />
+      <div className="frame-inner">
+        {children}
+        <dl className="title-block">
+          <div>
+            <dt>job</dt>
+            <dd>{scenario.title}</dd>
+          </div>
+          <div>
+            <dt>rules</dt>
+            <dd>{scenario.rules}</dd>
+          </div>
+          <div>
+            <dt>drawn at</dt>
+            <dd>{standing}</dd>
+          </div>
+          <div>
+            <dt>record</dt>
+            <dd>{attempt.entries.length === 1 ? '1 entry' : `${attempt.entries.length} entries`}</dd>
+          </div>
+          <div>
+            <dt>training only</dt>
+            <dd>no certificate, no competence</dd>
+          </div>
+        </dl>
+      </div>
+      <Zones names={DOWN} className="zones down behind" />
+      <Zones names={ACROSS} className="zones across below" />
+    </div>
+  );
+}
+
+const Zones = ({ names, className }: { readonly names: readonly string[]; readonly className: string }) => (
+  <div className={className} aria-hidden="true">
+    {names.map((name) => (
+      <span key={name}>{name}</span>
+    ))}
+  </div>
+);

@@ -1,0 +1,133 @@
+/**
+ * The drawing on its sheet: on a desk the whole installation in a frame with zones and a title block, on a small screen
+ * one part at a time in a plain frame that can be folded away. In the step Observe its terminals take leads.
+ */
+import { useState } from 'react';
+import type { Stage } from '../../verification/testAction.ts';
+import type { Bench } from '../flow/bench.ts';
+import { leadOn, leadsOf, outOfReach } from '../flow/leads.ts';
+import { hasLeads, INSTRUMENT_CHOICES } from '../flow/measurement.ts';
+import type { Position } from '../flow/position.ts';
+import type { Measuring } from '../flow/useMeasuring.ts';
+import { END_WORDS } from '../flow/useMeasuring.ts';
+import { Keys } from '../parts/Keys.tsx';
+import { leadsWords } from '../words/trade.ts';
+import { Drawing } from './Drawing.tsx';
+import { Frame } from './Frame.tsx';
+import type { Part } from './layout.ts';
+import { layoutOf, PARTS } from './layout.ts';
+import { leadLines } from './leadLines.ts';
+import { NextLead } from './NextLead.tsx';
+import { planOf } from './plan.ts';
+import { sceneOf } from './scene.ts';
+import { fixedTerminal, shownPart } from './shownPart.ts';
+import { Terminals } from './Terminals.tsx';
+import { useMatches } from './useMatches.ts';
+
+/** From here the whole sheet has its lettering at full size; paper always has. */
+const ROOM = '(min-width: 80rem), print';
+
+interface Props {
+  readonly bench: Bench;
+  /** As set up, before the lock; else as things are. */
+  readonly position: Position;
+  readonly measuring: Measuring;
+  /** The test in hand and its stage. */
+  readonly test: string | null;
+  readonly stage: Stage | undefined;
+  /** Whether leads can be put on now. */
+  readonly isOpen: boolean;
+  /** Whether it begins unfolded where it can be folded. */
+  readonly unfolded: boolean;
+  /** What was done last, for the title block. */
+  readonly standing: string;
+}
+
+export function Sheet(props: Props) {
+  const { bench, position, measuring, test, stage, isOpen, standing } = props;
+  const isWhole = useMatches(ROOM);
+  const [choice, setChoice] = useState<{ test: string | null; part: Part; last: string | null } | null>(null);
+  const [fold, setFold] = useState<{ standing: string; unfolded: boolean } | null>(null);
+  const { draft } = measuring;
+  const { papers } = bench.run;
+  const leads = leadsOf(draft, papers.site);
+  const isFree = hasLeads(draft.instrument);
+  const last = isFree
+    ? measuring.lastIn(test)
+    : isOpen && draft.instrument !== ''
+      ? fixedTerminal(leads)
+      : null;
+  const part = shownPart({
+    stage,
+    last,
+    chosen: choice !== null && choice.test === test && choice.last === last ? choice.part : null,
+  });
+  const layout = layoutOf(papers, position, isWhole ? 'whole' : part);
+  const unfolded = isWhole || (fold?.standing === standing ? fold.unfolded : props.unfolded);
+  const words = leads.length === 0 ? 'no lead is on anything' : leadsWords(leads);
+  const caption = (
+    <p className="plan-caption">
+      <span>
+        {leads.length === 0 ? words : <strong className="lead-words">your leads on {words}</strong>}
+        {isOpen || test === null ? null : <span className="note"> reading: after you lock</span>}
+      </span>
+      {isWhole ? <span className="lettering">earthing, lengths, areas: by the papers</span> : null}
+    </p>
+  );
+  return (
+    <section aria-labelledby="sheet-heading" className="sheet-section">
+      <h2 id="sheet-heading" className="unseen">
+        Installation
+      </h2>
+      <div className="fold-bar not-printed">
+        <div className="note">{unfolded ? 'drawing' : caption}</div>
+        <button
+          type="button"
+          className="plain"
+          aria-expanded={unfolded}
+          onClick={() => setFold({ standing, unfolded: !unfolded })}
+        >
+          {unfolded ? 'Fold the drawing' : 'Unfold the drawing'}
+        </button>
+      </div>
+      {unfolded ? (
+        <Frame bench={bench} standing={standing}>
+          {isWhole ? null : (
+            <div className="part-choice not-printed">
+              <Keys
+                legend="part shown"
+                options={PARTS}
+                value={part}
+                onChange={(chosen) => setChoice({ test, part: chosen, last })}
+              />
+            </div>
+          )}
+          <Drawing
+            layout={layout}
+            plan={planOf(sceneOf(bench, position, layout))}
+            lines={leadLines(layout, leads)}
+            instrument={draft.instrument}
+            instrumentWords={INSTRUMENT_CHOICES.find(([name]) => name === draft.instrument)?.[1] ?? ''}
+            shut={(terminal) => outOfReach(terminal, position) !== null}
+          >
+            {isOpen ? (
+              <Terminals
+                layout={layout}
+                stateOf={(terminal) => {
+                  const on = isFree ? leadOn(draft, terminal) : null;
+                  const fixed =
+                    !isFree && leads.flat().includes(terminal) ? 'a lead of the instrument' : null;
+                  return on === null ? (fixed ?? outOfReach(terminal, position) ?? 'no lead') : END_WORDS[on];
+                }}
+                onTap={measuring.tap}
+                onTakeOff={measuring.takeOff}
+              />
+            ) : null}
+          </Drawing>
+          {isOpen ? <NextLead measuring={measuring} /> : null}
+          {caption}
+        </Frame>
+      ) : null}
+    </section>
+  );
+}

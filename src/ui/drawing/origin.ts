@@ -1,0 +1,181 @@
+/**
+ * The origin of the circuit: its breaker, drawn as the trainee has switched it, the residual device's ring where there
+ * is one, the main earthing terminal, and the circuit as far as the unit.
+ */
+
+import type { SupplyPosition } from '../flow/position.ts';
+import { benchTime } from '../words/figures.ts';
+import type { Figure, Shape } from './figure.ts';
+import { EMPTY, joint, label, labels, path, rect, shapes, together } from './figure.ts';
+import type { Scene } from './scene.ts';
+import { amount } from './scene.ts';
+import { contact, cross, dimension } from './symbols.ts';
+
+const SWITCH_WORDS: Readonly<Record<SupplyPosition, string>> = {
+  on: 'ON',
+  'off-locked': 'OFF, locked',
+  'off-line-locked': 'lines OFF, locked',
+  'off-unlocked': 'OFF, no lock',
+};
+
+export function originFigure(scene: Scene): Figure {
+  const { papers, layout, position, now } = scene;
+  const { columns, lives, rows } = layout;
+  const { breaker, residualDevice } = papers.site.circuit;
+  const { incoming, origin, met, rod } = columns;
+  const first = rows[lives[0] ?? 'N'];
+  const isChanged = position.supply !== now.supply;
+  return together(
+    labels(
+      label(incoming, 16, 'origin', { bold: true }),
+      label(incoming, 30, `${breaker.type}${breaker.rating}, ${breaker.poles}-pole`),
+      ...(residualDevice === null
+        ? []
+        : [
+            label(
+              incoming,
+              44,
+              `type ${residualDevice.type}${residualDevice.delay === 'S' ? ' S' : ''} ${amount(1000 * residualDevice.rated)} mA`,
+            ),
+          ]),
+      label(incoming, rows.N + 32, SWITCH_WORDS[position.supply], { bold: true }),
+      label(incoming, rows.N + 46, isChanged ? 'at the lock' : switchedText(scene)),
+      label(met, rows.PE - 9, 'MET', { anchor: 'middle' }),
+    ),
+    shapes(rect('box', incoming, first - 17, origin - incoming, rows.N - first + 34), ...poles(scene)),
+    residualDevice === null ? EMPTY : shapes(...ring(scene)),
+    shapes(
+      path('conductor', `M${rod} ${rows.PE + 36}v16`),
+      path(
+        'symbol',
+        `M${rod - 11} ${rows.PE + 52}h22M${rod - 7} ${rows.PE + 56.5}h14M${rod - 3} ${rows.PE + 61}h6`,
+      ),
+    ),
+    labels(
+      layout.view === 'whole'
+        ? label(rod + 14, rows.PE + 44, 'remote rod')
+        : label(rod - 14, rows.PE + 46, 'remote rod', { anchor: 'end' }),
+    ),
+    links(scene),
+  );
+}
+
+const switchedText = ({ switchedAt }: Scene): string =>
+  switchedAt === null ? 'as found' : `your hand ${benchTime(switchedAt)}`;
+
+/** How many of the live conductors the breaker opens; what it leaves closed is the neutral. */
+const switchedPoles = ({ papers, layout }: Scene): number =>
+  Math.min(papers.site.circuit.breaker.poles, layout.lives.length);
+
+function poles(scene: Scene): readonly Shape[] {
+  const { layout, position } = scene;
+  const { columns, lives, rows } = layout;
+  const { incoming, origin } = columns;
+  const from = incoming + 36;
+  const to = origin - 12;
+  const switched = switchedPoles(scene);
+  const isClosed = (x: string) =>
+    position.supply === 'on' || (position.supply === 'off-line-locked' && x === 'N');
+  const linked = lives.slice(0, switched).map((x) => rows[x]);
+  const middle = (from + to) / 2;
+  return [
+    ...lives.flatMap((x, i) =>
+      i < switched
+        ? [
+            path('conductor', `M${incoming} ${rows[x]}H${from}M${to} ${rows[x]}H${origin}`),
+            contact(from, to, rows[x], isClosed(x)),
+            cross(to, rows[x]),
+          ]
+        : [path('conductor', `M${incoming} ${rows[x]}H${origin}`)],
+    ),
+    ...(linked.length > 1
+      ? [path('linkage', `M${middle} ${Math.min(...linked) - 5}V${Math.max(...linked)}`)]
+      : []),
+  ];
+}
+
+/** The residual device's sensor: a ring round every live conductor. */
+function ring({ layout }: Scene): readonly Shape[] {
+  const { columns, lives, rows } = layout;
+  const x = columns.incoming + 20;
+  const top = rows[lives[0] ?? 'N'] - 10;
+  const bottom = rows.N + 10;
+  return [path('ring', `M${x - 6} ${top + 6}a6 6 0 0 1 12 0V${bottom - 6}a6 6 0 0 1 -12 0z`)];
+}
+
+/** Temporary links from a line to PE, for R1 + R2. */
+function links({ layout, links: linked }: Scene): Figure {
+  const { columns, rows } = layout;
+  if (linked.length === 0) return EMPTY;
+  const x = columns.origin + 12;
+  const first = Math.min(...linked.map((line) => rows[line]));
+  return together(
+    shapes(
+      path('conductor', `M${x} ${first}V${rows.PE}`),
+      ...linked.map((line) => joint(x, rows[line])),
+      joint(x, rows.PE),
+    ),
+    labels(label(x + 6, rows.PE - 34, 'link')),
+  );
+}
+
+/** The circuit from the origin to the unit: names at both ends, length and areas by the papers. */
+export function circuitFigure(scene: Scene): Figure {
+  const { papers, layout } = scene;
+  const { columns, lives, rows, supplyX, view } = layout;
+  const { parallelEarth, protectiveArea } = papers.site.circuit;
+  const from = view === 'unit' ? 0 : columns.origin;
+  const to = view === 'origin' ? columns.width : supplyX;
+  const beginsAt = view === 'unit' ? 0 : columns.met;
+  const protective = `PE ${amount(protectiveArea)} mm²`;
+  return together(
+    shapes(
+      ...lives.map((x) => path('conductor', `M${from} ${rows[x]}H${to}`)),
+      path('earth', `M${beginsAt} ${rows.PE}H${to}`),
+    ),
+    labels(
+      ...(view === 'unit'
+        ? [label(4, rows.PE - 9, protective)]
+        : [...lives.map((x) => label(from + 10, rows[x] - 5, x)), label(from + 10, rows.PE - 9, protective)]),
+      ...(view === 'origin' ? [] : lives.map((x) => label(to - 10, rows[x] - 5, x, { anchor: 'end' }))),
+    ),
+    lengths(scene, from, to),
+    parallelEarth === null ? EMPTY : armour(scene, beginsAt),
+  );
+}
+
+/** In the whole drawing a dimension line; in a part, of which the circuit is cut, words at its head. */
+function lengths({ papers, layout }: Scene, from: number, to: number): Figure {
+  const { length, lineArea } = papers.site.circuit;
+  const { columns, rows, view } = layout;
+  const metres = `${amount(length)} m`;
+  const area = `${amount(lineArea)} mm²`;
+  if (view === 'whole')
+    return together(
+      shapes(dimension(from, to, rows.N + 25)),
+      labels(label((from + columns.unitLeft) / 2, rows.N + 19, `${metres}, ${area}`, { anchor: 'middle' })),
+    );
+  // Beside the origin there is room behind what is said of its devices.
+  const x = view === 'unit' ? 4 : columns.origin + 32;
+  return labels(
+    label(x, 16, view === 'unit' ? 'circuit' : 'to unit', { bold: true }),
+    label(x, 30, metres),
+    label(x, 44, area),
+  );
+}
+
+/** Armour, steel or tray beside the protective conductor, onto the unit's exposed metal. */
+function armour({ layout }: Scene, from: number): Figure {
+  const { columns, rows, view } = layout;
+  const y = rows.PE + 12;
+  const to = view === 'origin' ? columns.width : columns.unitLeft;
+  const start = view === 'unit' ? 0 : from;
+  return together(
+    shapes(path('earth', view === 'unit' ? `M${start} ${y}H${to}` : `M${start} ${rows.PE}V${y}H${to}`)),
+    labels(
+      view === 'unit'
+        ? label(4, y + 24, 'armour or steel')
+        : label(to - 8, y + 13, 'armour or steel', { anchor: 'end' }),
+    ),
+  );
+}

@@ -1,0 +1,64 @@
+/**
+ * What the drawing shows: the papers, and where the trainee's own hand has put things or, before the lock, will put
+ * them. Nothing of what is wrong is known here, and no contact that the trainee has not moved.
+ */
+import type { Removable } from '../../bench/plant.ts';
+import type { Line } from '../../laws/conductors.ts';
+import { LINES } from '../../laws/conductors.ts';
+import type { Papers } from '../../verification/testAction.ts';
+import type { Bench, Happened } from '../flow/bench.ts';
+import type { Position } from '../flow/position.ts';
+import type { Layout } from './layout.ts';
+
+export interface Scene {
+  readonly papers: Papers;
+  /** As it is drawn: set up, perhaps not locked yet. */
+  readonly position: Position;
+  /** As it is. */
+  readonly now: Position;
+  /** What was taken off at the origin, and which lines are linked to PE there. */
+  readonly removed: readonly Removable[];
+  readonly links: readonly Line[];
+  /** When the supply was last switched, s; null: never. */
+  readonly switchedAt: number | null;
+  readonly layout: Layout;
+}
+
+export function sceneOf(bench: Bench, position: Position, layout: Layout): Scene {
+  const { happened } = bench;
+  const switched = happened.findLast(({ operation: { op } }) => op === 'isolate' || op === 'energise');
+  return {
+    papers: bench.run.papers,
+    position,
+    now: bench.position,
+    removed: removedIn(happened),
+    links: linksIn(happened),
+    switchedAt: switched === undefined ? null : switched.at,
+    layout,
+  };
+}
+
+function removedIn(happened: readonly Happened[]): readonly Removable[] {
+  const off = new Set<Removable>();
+  for (const { operation, outcome } of happened) {
+    if (outcome.refused !== null) continue;
+    if (operation.op === 'disconnect') off.add(operation.what);
+    if (operation.op === 'reconnect') off.delete(operation.what);
+  }
+  return [...off];
+}
+
+function linksIn(happened: readonly Happened[]): readonly Line[] {
+  const linked = new Set<Line>();
+  for (const { operation, outcome } of happened) {
+    if (outcome.refused !== null || (operation.op !== 'link' && operation.op !== 'unlink')) continue;
+    const line = LINES.find((x) => operation.between.flat().includes(`origin.${x}`));
+    if (line === undefined) continue;
+    if (operation.op === 'link') linked.add(line);
+    else linked.delete(line);
+  }
+  return [...linked];
+}
+
+/** Lengths and areas as papers give them: as many digits as needed, three at most. */
+export const amount = (value: number): string => String(Number(value.toPrecision(3)));

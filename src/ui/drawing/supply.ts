@@ -1,0 +1,86 @@
+/** The supply as far as the origin: the source's windings, its earth, and the way of earthing the installation. */
+import type { Figure } from './figure.ts';
+import { EMPTY, joint, label, labels, path, shapes, together } from './figure.ts';
+import type { Scene } from './scene.ts';
+import { earthSymbol, winding } from './symbols.ts';
+
+export function supplyFigure(scene: Scene): Figure {
+  const { papers, layout } = scene;
+  const { columns, lives, rows } = layout;
+  const { star, coil, incoming } = columns;
+  const first = rows[lives[0] ?? 'N'];
+  const earthing = papers.site.earthing;
+  const stops = lives.slice(1).map((x) => joint(star, rows[x]));
+  return together(
+    labels(
+      label(4, 16, 'supply', { bold: true }),
+      label(4, 30, earthing),
+      label(4, 44, papers.site.phases === 1 ? '1 phase' : '3 phases'),
+    ),
+    shapes(
+      path('conductor', `M${star} ${first}V${rows.PE + 22}`),
+      earthSymbol(star, rows.PE + 22),
+      ...stops,
+      ...lives.flatMap((x) =>
+        x === 'N'
+          ? [path('conductor', `M${star} ${rows.N}H${incoming}`)]
+          : [
+              path('conductor', `M${star} ${rows[x]}H${coil[0]}M${coil[1]} ${rows[x]}H${incoming}`),
+              winding(coil[0], coil[1], rows[x]),
+            ],
+      ),
+    ),
+    earthing === 'TN-S' ? separate(scene) : earthing === 'TN-C-S' ? combined(scene) : ownElectrode(scene),
+  );
+}
+
+/** A gap in the earthing conductor where the trainee has taken it off, just before the main earthing terminal. */
+const lastBit = ({ removed }: Scene, what: 'earthing-conductor' | 'electrode', from: string, x: number) =>
+  removed.includes(what) ? `${from}H${x - 20}m0 0l4 -8` : `${from}H${x}`;
+
+function separate(scene: Scene): Figure {
+  const { columns, rows } = scene.layout;
+  const { star, met } = columns;
+  return together(
+    shapes(
+      joint(star, rows.PE),
+      path('earth', lastBit(scene, 'earthing-conductor', `M${star} ${rows.PE}`, met)),
+    ),
+    labels(label(star + 16, rows.PE + 19, 'distributor’s earth')),
+    taken(scene, 'earthing-conductor'),
+  );
+}
+
+function combined(scene: Scene): Figure {
+  const { columns, rows } = scene.layout;
+  const { parting, met, coil } = columns;
+  return together(
+    shapes(
+      joint(parting, rows.N),
+      path('earth', lastBit(scene, 'earthing-conductor', `M${parting} ${rows.N}V${rows.PE}`, met)),
+    ),
+    labels(
+      label((coil[0] + coil[1]) / 2, rows.N - 5, 'PEN', { anchor: 'middle' }),
+      label(parting + 14, rows.PE - 29, 'distributor’s earth'),
+    ),
+    taken(scene, 'earthing-conductor'),
+  );
+}
+
+function ownElectrode(scene: Scene): Figure {
+  const { columns, rows } = scene.layout;
+  const { met } = columns;
+  const isOff = scene.removed.includes('electrode');
+  return together(
+    shapes(
+      path('earth', isOff ? `M${met} ${rows.PE + 18}V${rows.PE + 22}` : `M${met} ${rows.PE}V${rows.PE + 22}`),
+      earthSymbol(met, rows.PE + 22),
+    ),
+    labels(label(met + 16, rows.PE + 30, isOff ? 'electrode, off' : 'electrode')),
+  );
+}
+
+const taken = (scene: Scene, what: 'earthing-conductor'): Figure =>
+  scene.removed.includes(what)
+    ? labels(label(scene.layout.columns.star + 16, scene.layout.rows.PE + 33, 'earthing conductor off'))
+    : EMPTY;

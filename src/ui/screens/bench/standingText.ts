@@ -1,0 +1,19 @@
+/** When the drawing was drawn and in which step: for its title block. */
+import type { Bench } from '../../flow/bench.ts';
+import { benchTime } from '../../words/figures.ts';
+import type { Stage } from './TestCard.tsx';
+
+const WORDS: Readonly<Record<Exclude<Stage, 'observing'>, string>> = {
+  'setting up': 'set up, not locked',
+  predicting: 'set up, not locked',
+  judging: 'observed, not judged',
+  told: 'judged',
+};
+
+/** `since`: place in the log of the open test's prediction. */
+export function standingText({ run }: Bench, stage: Stage | null, since: number): string {
+  const { entries } = run.attempt;
+  const now = benchTime(entries.at(-1)?.at ?? 0);
+  if (stage === null) return `${now}, no test in hand`;
+  return `${now}, ${stage === 'observing' ? `locked ${benchTime(entries[since]?.at ?? 0)}` : WORDS[stage]}`;
+}
