@@ -19,8 +19,13 @@ import { standInContacts, unpluggedStandIn } from './standIn.ts';
 export const REMOVABLES = ['unit', 'arrester', 'earthing-conductor', 'electrode'] as const;
 export type Removable = (typeof REMOVABLES)[number];
 
-/** What an instrument puts through the outlet while it tests: an a.c. load, or a current of its own. */
+/** Where a test current can flow: at the outlet, or at the outgoing terminals of the origin, before the unit. */
+export const TESTED_PLACES = ['outlet', 'origin'] as const;
+export type TestedPlace = (typeof TESTED_PLACES)[number];
+
+/** What an instrument draws while it tests: an a.c. load, or a current of its own. */
 export interface TestCurrent {
+  readonly at: TestedPlace;
   readonly line: Line;
   readonly to: 'PE' | 'N';
   /** A.c. load, Ω; null while the current is not a.c. */
@@ -173,7 +178,7 @@ export function settingOf(part: Part, plant: Plant): Ohms | undefined {
     return loadResistance(power);
   }
   if (part.id.startsWith('test.')) {
-    return test !== null && part.id === `test.${test.line}-${test.to}` && test.resistance !== null
+    return test !== null && part.id === `test.${test.at}.${test.line}-${test.to}` && test.resistance !== null
       ? test.resistance
       : Infinity;
   }

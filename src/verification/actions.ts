@@ -38,6 +38,7 @@ import { release } from './actions/release.ts';
 import { residualAgain } from './actions/residualAgain.ts';
 import { residualFive } from './actions/residualFive.ts';
 import { residualHalf } from './actions/residualHalf.ts';
+import { residualOrigin } from './actions/residualOrigin.ts';
 import { residualRamp } from './actions/residualRamp.ts';
 import { residualRated } from './actions/residualRated.ts';
 import { sharing } from './actions/sharing.ts';
@@ -84,6 +85,7 @@ export const ACTIONS: readonly TestAction[] = [
   limit,
   sharing,
   loop,
+  residualOrigin,
   residualHalf,
   residualRated,
   residualFive,

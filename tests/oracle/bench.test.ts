@@ -26,7 +26,14 @@ interface Position {
   readonly bring: (world: World) => void;
 }
 
-const testCurrent = { line: 'L1', to: 'PE', resistance: 230 / 0.03, direct: 0, halfWave: 0 } as const;
+const testCurrent = {
+  at: 'outlet',
+  line: 'L1',
+  to: 'PE',
+  resistance: 230 / 0.03,
+  direct: 0,
+  halfWave: 0,
+} as const;
 
 const POSITIONS: readonly Position[] = [
   { name: 'energised, nothing plugged in', bring: () => {} },

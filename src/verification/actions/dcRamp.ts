@@ -3,7 +3,7 @@ import { DIRECT_BAND } from '../../laws/residualLimits.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import { published } from '../sources.ts';
 import type { Expectation, TestAction } from '../testAction.ts';
-import { oneAfterAnother, residualReadings, rising, tripsWithin } from './residual.ts';
+import { atTheOutlet, oneAfterAnother, residualReadings, rising, tripsWithin } from './residual.ts';
 
 const directExpectation = (sign: 'positive' | 'negative', of: Expectation['of']): Expectation => ({
   id: `trips-${sign}`,
@@ -67,7 +67,7 @@ export const dcRamp: TestAction = {
       sum: 'rated d.c. current: 6 mA',
       source: published('IEC 62955:2018 9.9.2.1'),
       points: ['residual-direct'],
-      applies: (r) => r.quantity === 'residual' && r.waveform?.startsWith('smooth') === true,
+      applies: (r) => atTheOutlet(r) && r.waveform?.startsWith('smooth') === true,
     },
   ],
   stops: {
