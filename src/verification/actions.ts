@@ -50,6 +50,7 @@ import { stop } from './actions/stop.ts';
 import { supplyReturn } from './actions/supplyReturn.ts';
 import { supplyVolts } from './actions/supplyVolts.ts';
 import { unplug } from './actions/unplug.ts';
+import { voltDrop } from './actions/voltDrop.ts';
 import { ze } from './actions/ze.ts';
 import type { TestAction } from './testAction.ts';
 
@@ -85,6 +86,7 @@ export const ACTIONS: readonly TestAction[] = [
   limit,
   sharing,
   loop,
+  voltDrop,
   residualOrigin,
   residualHalf,
   residualRated,
