@@ -24,7 +24,7 @@ function endsOf(m: Measurement): readonly [readonly Terminal[], readonly Termina
   if ('between' in m) return [terminalsIn(m.between[0]), terminalsIn(m.between[1])];
   switch (m.quantity) {
     case 'residual':
-      return [[`outlet.${m.line}`], ['outlet.PE']];
+      return [[`${m.at}.${m.line}`], [`${m.at}.PE`]];
     case 'coding':
       return [['outlet.PP'], ['outlet.PE']];
     case 'pilot':
