@@ -14,6 +14,7 @@ import { pilot } from './instruments/pilotMeter.ts';
 import { residual } from './instruments/residualTester.ts';
 import { voltage } from './instruments/voltageTools.ts';
 import type { Measurement, MeasurementOf } from './operation.ts';
+import type { TestedPlace } from './plant.ts';
 import { leadsOn } from './port.ts';
 import type { Details, Truth } from './reading.ts';
 import { move, settle } from './settle.ts';
@@ -90,10 +91,11 @@ function reach(world: World, m: Measurement): Truth {
       );
     case 'residual':
       return residual(world, {
+        at: m.at,
         line: m.line,
         waveform: m.waveform,
         mode: m.mode,
-        amps: m.amps ?? ratedHere(world),
+        amps: m.amps ?? ratedAt(world, m.at),
         seconds: m.seconds ?? usualHold(world, m),
       });
     case 'opening-time':
@@ -109,11 +111,12 @@ function outletPair(m: MeasurementOf<'loop'>): { line: Line; to: 'PE' | 'N' } | 
 }
 
 /** The rating that residual tests refer to: the unit's own device, else the one upstream, else 30 mA. */
-const ratedHere = (world: World): Amps => {
+function ratedAt(world: World, at: TestedPlace): Amps {
   const { design, site } = world.installation;
-  return design.sheet.residual.rated ?? site.circuit.residualDevice?.rated ?? 0.03;
-};
+  const own = at === 'outlet' ? design.sheet.residual.rated : null;
+  return own ?? site.circuit.residualDevice?.rated ?? 0.03;
+}
 
 /** How long a fixed current is held at most, s (contract): smooth d.c. may take its 10 s (IEC 62955:2018 Table 2). */
 const usualHold = (world: World, m: MeasurementOf<'residual'>): Seconds =>
-  m.waveform.startsWith('smooth') || (m.amps ?? 0) >= 5 * ratedHere(world) ? 10 : 0.5;
+  m.waveform.startsWith('smooth') || (m.amps ?? 0) >= 5 * ratedAt(world, m.at) ? 10 : 0.5;

@@ -10,7 +10,7 @@ import { LOOP_CURRENTS } from './instruments/loopTester.ts';
 import { OPENINGS, type Opening } from './instruments/openingTimer.ts';
 import { WAVEFORMS } from './instruments/residualTester.ts';
 import { VOLTAGE_TOOLS } from './instruments/voltageTools.ts';
-import { REMOVABLES } from './plant.ts';
+import { REMOVABLES, TESTED_PLACES } from './plant.ts';
 import { VEHICLE_STATES } from './standIn.ts';
 import { PLACES } from './terminals.ts';
 
@@ -68,7 +68,7 @@ const measurement = v.variant('quantity', [
     amps: v.optional(number(0.001, 1)),
     seconds: v.optional(number(0.01, 60)),
     angle: v.optional(v.picklist([0, 180])),
-    at: v.optional(v.literal('outlet'), 'outlet'),
+    at: v.optional(v.picklist(TESTED_PLACES), 'outlet'),
   }),
   v.strictObject({
     op: v.literal('measure'),

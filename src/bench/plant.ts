@@ -19,8 +19,13 @@ import { standInContacts, unpluggedStandIn } from './standIn.ts';
 export const REMOVABLES = ['unit', 'arrester', 'earthing-conductor', 'electrode'] as const;
 export type Removable = (typeof REMOVABLES)[number];
 
-/** What an instrument puts through the outlet while it tests: an a.c. load, or a current of its own. */
+/** Where a test current can flow: at the outlet, or at the outgoing terminals of the origin, before the unit. */
+export const TESTED_PLACES = ['outlet', 'origin'] as const;
+export type TestedPlace = (typeof TESTED_PLACES)[number];
+
+/** What an instrument draws while it tests: an a.c. load, or a current of its own. */
 export interface TestCurrent {
+  readonly at: TestedPlace;
   readonly line: Line;
   readonly to: 'PE' | 'N';
   /** A.c. load, Ω; null while the current is not a.c. */
@@ -186,7 +191,7 @@ export function settingOf({ id }: Part): Setting | null {
       loadResistance(neighbours.reduce((sum, load) => sum + (load.line === line ? load.power : 0), 0));
   if (id.startsWith('test.'))
     return ({ test }) =>
-      test !== null && id === `test.${test.line}-${test.to}` && test.resistance !== null
+      test !== null && id === `test.${test.at}.${test.line}-${test.to}` && test.resistance !== null
         ? test.resistance
         : Infinity;
   return null;

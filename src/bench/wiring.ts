@@ -17,7 +17,7 @@ import type { OneWayPart, Part } from '../site/part.ts';
 import { OPEN } from '../site/part.ts';
 import { linesOf } from '../site/site.ts';
 import { PROXIMITY_SOURCE } from '../unit/parts.ts';
-import type { IsClosed, Plant, Setting } from './plant.ts';
+import type { IsClosed, Plant, Setting, TestedPlace } from './plant.ts';
 import { contactsOf, feltOf, settingOf } from './plant.ts';
 import { standInOneWays, standInParts } from './standIn.ts';
 
@@ -54,12 +54,21 @@ export interface Solution {
   readonly planes: Planes;
 }
 
+/** The nodes of a place at which a test current can flow. */
+const TESTED_NODES: Readonly<Record<TestedPlace, string>> = { outlet: 'end', origin: 'origin' };
+
 const testParts = (parts: Parts): readonly Part[] =>
   linesOf(parts.site).flatMap((line) =>
-    (['PE', 'N'] as const).map((to) => ({
-      id: `test.${line}-${to}`,
-      a: `end.${line}`,
-      b: `end.${to}`,
+    (
+      [
+        ['outlet', 'PE'],
+        ['outlet', 'N'],
+        ['origin', 'PE'],
+      ] as const
+    ).map(([at, to]) => ({
+      id: `test.${at}.${line}-${to}`,
+      a: `${TESTED_NODES[at]}.${line}`,
+      b: `${TESTED_NODES[at]}.${to}`,
       resistance: Infinity,
     })),
   );
@@ -168,7 +177,8 @@ export function emfsOf(wiring: Wiring, installation: Parts, plant: Plant): reado
 /** A test current that is driven, from the line through the instrument to PE. */
 function testInjection(wiring: Wiring, { test }: Plant): readonly Injection[] {
   if (test === null || (test.direct === 0 && test.halfWave === 0)) return [];
-  const port = { a: wiring.nodeAt('end.PE'), b: wiring.nodeAt(`end.${test.line}`) };
+  const place = TESTED_NODES[test.at];
+  const port = { a: wiring.nodeAt(`${place}.PE`), b: wiring.nodeAt(`${place}.${test.line}`) };
   return [{ port, mains: NOTHING, direct: test.direct, halfWave: test.halfWave }];
 }
 

@@ -38,6 +38,7 @@ import { release } from './actions/release.ts';
 import { residualAgain } from './actions/residualAgain.ts';
 import { residualFive } from './actions/residualFive.ts';
 import { residualHalf } from './actions/residualHalf.ts';
+import { residualOrigin } from './actions/residualOrigin.ts';
 import { residualRamp } from './actions/residualRamp.ts';
 import { residualRated } from './actions/residualRated.ts';
 import { sharing } from './actions/sharing.ts';
@@ -49,6 +50,7 @@ import { stop } from './actions/stop.ts';
 import { supplyReturn } from './actions/supplyReturn.ts';
 import { supplyVolts } from './actions/supplyVolts.ts';
 import { unplug } from './actions/unplug.ts';
+import { voltDrop } from './actions/voltDrop.ts';
 import { ze } from './actions/ze.ts';
 import type { TestAction } from './testAction.ts';
 
@@ -84,6 +86,8 @@ export const ACTIONS: readonly TestAction[] = [
   limit,
   sharing,
   loop,
+  voltDrop,
+  residualOrigin,
   residualHalf,
   residualRated,
   residualFive,

@@ -51,7 +51,7 @@ const own = (rated: number, by: 'contactor' | 'breaker'): Wanted => ({
 /** The test current in the outlet. A current against the other half of the wave, or the other way round, is negative. */
 function drive(world: World, waveform: Waveform, amps: number): void {
   const { open, impedance } = seenBy(leadsOn(world, 'outlet.L1', 'outlet.PE'));
-  const idle = { line: 'L1', to: 'PE', resistance: null, direct: 0, halfWave: 0 } as const;
+  const idle = { at: 'outlet', line: 'L1', to: 'PE', resistance: null, direct: 0, halfWave: 0 } as const;
   move(world, {
     test: {
       sinusoidal: { ...idle, resistance: modulus(open.mains) / amps - modulus(impedance) },

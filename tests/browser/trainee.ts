@@ -177,7 +177,8 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
       break;
     case 'residual':
       await list('instrument', 'residual current');
-      await list('line', `${m.line} to PE at the outlet`);
+      await list('at', PLACES[m.at] ?? '');
+      await list('line', `${m.line} to PE`);
       await list('waveform', WAVES[m.waveform] ?? '');
       await page.getByRole('radio', { name: m.mode === 'ramp' ? 'rising' : 'fixed' }).check();
       if (m.mode === 'fixed') {

@@ -16,7 +16,14 @@ export const supplied = (at: InstallationName): Partial<Position> => ({
 const DEAD = (at: InstallationName): Partial<Position> => ({ openAtOrigin: livesAt(at), pilot: 'dead' });
 
 /** 30 mA of an instrument at 230 V, from a line to PE. */
-export const THIRTY = { line: 'L1', to: 'PE', resistance: 230 / 0.03, direct: 0, halfWave: 0 } as const;
+export const THIRTY = {
+  at: 'outlet',
+  line: 'L1',
+  to: 'PE',
+  resistance: 230 / 0.03,
+  direct: 0,
+  halfWave: 0,
+} as const;
 export const THIRTY_DRAWN = { line: 'L1', to: 'PE', ohms: 230 / 0.03, direct: 0, halfWave: 0 } as const;
 
 /** Positions that each of the three installations is brought to. */

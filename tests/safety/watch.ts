@@ -50,6 +50,13 @@ export const MOVES: readonly OperationInput[] = [
   { op: 'put-right', what: 'breaker-too-slow' },
   { op: 'supply', loadLimit: 10 },
   { op: 'supply', loadLimit: null },
+  { op: 'supply', missing: 'N' },
+  { op: 'supply', missing: null },
+  { op: 'supply', voltage: 200, siteLoad: 20 },
+  { op: 'supply', pen: 'sound', voltage: null, neighbours: null, siteLoad: 0 },
+  { op: 'vehicle', load: 32 },
+  { op: 'vehicle', leakage: { ac: 0.002, dc: 0.007, line: 'L1' } },
+  { op: 'vehicle', load: 0, leakage: null },
   { op: 'measure', quantity: 'residual', waveform: 'sinusoidal', mode: 'ramp' },
   { op: 'measure', quantity: 'residual', waveform: 'smooth-dc-positive', mode: 'fixed', amps: 0.007 },
 ];

@@ -12,7 +12,7 @@ const ORDERS = {
   'commercial, TN-S, socket-outlet, three-phase':
     'papers instruments isolate prove-dead inspect pe-circuit pe-outlet r1r2-polarity insulation-circuit insulation-unit insulation-outlet poles-open make-good ze pfc supply-volts energise state-a coding-sizes hold state-c c-to-b release state-d sharing loop residual-half residual-rated half-wave dc-ramp dc-step residual-again pilot-short pilot-open diode pe-open recovery supply-return stop lost-line finish',
   'home, TT, tethered':
-    'papers instruments isolate prove-dead inspect pe-circuit pe-outlet r1r2-polarity insulation-circuit insulation-unit insulation-outlet poles-open coding electrode make-good pfc energise state-a state-b state-c c-to-b unplug state-d limit loop residual-half residual-rated residual-five residual-ramp half-wave dc-ramp dc-step residual-again pilot-short pilot-open diode pe-open recovery supply-return stop finish',
+    'papers instruments isolate prove-dead inspect pe-circuit pe-outlet r1r2-polarity insulation-circuit insulation-unit insulation-outlet poles-open coding electrode make-good pfc energise state-a state-b state-c c-to-b unplug state-d limit loop residual-origin residual-half residual-rated residual-five residual-ramp half-wave dc-ramp dc-step residual-again pilot-short pilot-open diode pe-open recovery supply-return stop finish',
 } as const;
 
 describe('the list keeps every order', () => {
@@ -34,6 +34,9 @@ const PAPERS = [
       circuit: { residualDevice: { type: 'A', rated: 0.03, delay: 'general', poles: 2 } },
     },
     sheet: { residual: { type: null, rated: null, by: null, direct: 'monitoring' } },
+  }),
+  scenarioOf({
+    site: { circuit: { residualDevice: { type: 'A', rated: 0.1, delay: 'S', poles: 2 } } },
   }),
 ].map(papersOf);
 

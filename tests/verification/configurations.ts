@@ -155,7 +155,7 @@ const withDevice = (site: Site, sheet: UnitSheet): Site => {
     sheet.residual.type === null
       ? thirty
       : site.earthing === 'TT'
-        ? residualDevice !== null && residualDevice.rated * (site.electrodeResistance ?? 0) <= 50
+        ? residualDevice !== null && residualDevice.rated * (site.electrodeResistance ?? 0) <= 48
           ? residualDevice
           : thirty
         : residualDevice;

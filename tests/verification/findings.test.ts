@@ -1,5 +1,6 @@
 /** What the tests with power find when one thing about a unit is not as it should be, and only then. */
 import { describe, expect, test } from 'vitest';
+import type { FaultChoice } from '../../src/faults/catalogue.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { judgeExpectations, judgeLimits } from '../../src/verification/assess.ts';
 import { carryOut } from '../../src/verification/procedure.ts';
@@ -185,6 +186,77 @@ describe('finds', () => {
     expect(sound).toEqual({ broken: [], failed: [] });
     const found = findings(action, { ...on, design: change });
     expect(found.broken).toEqual(expect.arrayContaining([...broken]));
+  });
+});
+
+/** The same, with something wrong in the installation. */
+const DELAYED: Wanted = {
+  site: { circuit: { residualDevice: { type: 'A', rated: 0.1, delay: 'S', poles: 2 } } },
+};
+const SENSOR: Wanted = { sheet: { serviceLimit: 60 } };
+const FAULTY: readonly {
+  readonly action: string;
+  readonly on?: Wanted;
+  readonly fault: FaultChoice;
+  readonly broken: readonly string[];
+}[] = [
+  {
+    action: 'volt-drop',
+    fault: { fault: 'contact-resistance', values: { line: 1, ohms: 0.8 } },
+    broken: ['more-than-sum'],
+  },
+  {
+    action: 'volt-drop',
+    fault: { fault: 'neutral-joint', values: { ohms: 0.6 } },
+    broken: ['more-than-sum'],
+  },
+  {
+    // On three phases it is in one line of three, and the neutral then carries something, too.
+    action: 'volt-drop',
+    on: { site: THREE_PHASE },
+    fault: { fault: 'contact-resistance', values: { line: 3, ohms: 0.8 } },
+    broken: ['more-than-sum'],
+  },
+  {
+    action: 'residual-origin',
+    on: DELAYED,
+    fault: { fault: 'upstream-dead', values: {} },
+    broken: ['in-time'],
+  },
+  {
+    action: 'state-c',
+    on: { site: THREE_PHASE },
+    fault: { fault: 'lines-crossed', values: {} },
+    broken: ['rotation'],
+  },
+  { action: 'supply-volts', fault: { fault: 'pen-open', values: { ohms: 20 } }, broken: ['swings'] },
+  { action: 'supply-volts', fault: { fault: 'supply-loop-high', values: { ohms: 1.2 } }, broken: ['swings'] },
+  {
+    action: 'limit',
+    on: SENSOR,
+    fault: { fault: 'service-sensor-reversed', values: {} },
+    broken: ['too-much', 'under-six'],
+  },
+  {
+    action: 'limit',
+    on: SENSOR,
+    fault: { fault: 'service-sensor-misplaced', values: {} },
+    broken: ['too-much', 'under-six'],
+  },
+  { action: 'open-pen', on: WINDOW, fault: { fault: 'open-pen-blind', values: {} }, broken: ['says-so'] },
+];
+
+describe('finds in an installation', () => {
+  test.each(FAULTY)('$fault.fault: $action', ({ action, on = {}, fault, broken }) => {
+    expect(findings(action, on)).toEqual({ broken: [], failed: [] });
+    expect(findings(action, { ...on, faults: [fault] }).broken).toEqual(expect.arrayContaining([...broken]));
+  });
+
+  test('a residual device at the origin is hidden at the outlet by the unit’s own', () => {
+    const dead: Wanted = { ...DELAYED, faults: [{ fault: 'upstream-dead', values: {} }] };
+    for (const action of ['residual-half', 'residual-rated', 'residual-five', 'residual-ramp'])
+      expect(findings(action, dead).broken, action).toEqual([]);
+    expect(findings('residual-origin', dead).failed).toEqual(['trip-time']);
   });
 });
 

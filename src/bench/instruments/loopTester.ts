@@ -48,7 +48,7 @@ function passCurrent(
   volts: number,
 ): void {
   const { amps, seconds } = TEST[current];
-  move(world, { test: { ...outlet, resistance: volts / amps, direct: 0, halfWave: 0 } });
+  move(world, { test: { at: 'outlet', ...outlet, resistance: volts / amps, direct: 0, halfWave: 0 } });
   settle(world);
   advance(world, world.timeline.now + microseconds(seconds));
   move(world, { test: null });

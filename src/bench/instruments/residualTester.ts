@@ -1,11 +1,12 @@
 /**
- * Residual test currents from a line to PE at the outlet: fixed or rising, a.c., half-wave or smooth d.c. A.c. is
+ * Residual test currents from a line to PE, at the outlet or at the origin: fixed or rising, a.c., half-wave or smooth d.c. A.c. is
  * drawn by a resistor; the others are driven, up to what the instrument's own voltage can push. The test ends when
  * the line is no longer supplied.
  */
 import type { Line } from '../../laws/conductors.ts';
 import type { Amps, Seconds, Volts } from '../../laws/quantities.ts';
 import { microseconds, seconds } from '../../laws/quantities.ts';
+import type { TestedPlace } from '../plant.ts';
 import { leadsOn, modulus, seenBy } from '../port.ts';
 import type { Details, TrippedWhat, Truth } from '../reading.ts';
 import { advance, move, settle } from '../settle.ts';
@@ -22,6 +23,7 @@ export const WAVEFORMS = [
 export type Waveform = (typeof WAVEFORMS)[number];
 
 export interface ResidualSetting {
+  readonly at: TestedPlace;
   readonly line: Line;
   readonly waveform: Waveform;
   readonly mode: 'fixed' | 'ramp';
@@ -45,11 +47,11 @@ export const isDirect = (waveform: Waveform): boolean => waveform.startsWith('sm
 export const signOf = (waveform: Waveform): 1 | -1 => (waveform.endsWith('negative') ? -1 : 1);
 
 export function residual(world: World, setting: ResidualSetting): Truth {
-  const { line, waveform, mode } = setting;
-  const details: Details = { line, waveform, mode };
-  if (!isLiveAt(world, line)) {
+  const { at, line, waveform, mode } = setting;
+  const details: Details = { line, waveform, mode, ...(at === 'outlet' ? {} : { place: at }) };
+  if (!isLiveAt(world, setting)) {
     // Supplied to neutral and not to PE: what is missing is the way back.
-    const refused = supplied(world, `outlet.${line}`, 'outlet.N') ? NO_RETURN : 'outlet not live';
+    const refused = supplied(world, `${at}.${line}`, `${at}.N`) ? NO_RETURN : `${at} not live`;
     return { quantity: 'residual', refused, details };
   }
   const steps: readonly Amps[] =
@@ -59,7 +61,7 @@ export function residual(world: World, setting: ResidualSetting): Truth {
         ? DIRECT_STEPS
         : ALTERNATING_STEPS.map((share) => share * setting.amps);
   const hold = mode === 'fixed' ? setting.seconds : isDirect(waveform) ? DIRECT_STEP : ALTERNATING_STEP;
-  const seen = seenBy(leadsOn(world, `outlet.${line}`, 'outlet.PE'));
+  const seen = seenBy(leadsOn(world, `${at}.${line}`, `${at}.PE`));
   const volts = modulus(seen.open.mains);
   // A.c. needs the impedance to be small beside the load; a driven current needs voltage enough.
   const greatest = Math.max(...steps);
@@ -79,14 +81,13 @@ function runSteps(
   volts: Volts,
   details: Details,
 ): Truth {
-  const { line } = setting;
   const before = positions(world);
   for (const amps of steps) {
     const began = world.timeline.now;
     move(world, { test: testCurrent(setting, amps, volts) });
     settle(world);
-    advance(world, began + microseconds(hold), () => !isLiveAt(world, line));
-    if (!isLiveAt(world, line)) {
+    advance(world, began + microseconds(hold), () => !isLiveAt(world, setting));
+    if (!isLiveAt(world, setting)) {
       const tripMs = 1000 * seconds(world.timeline.now - began);
       return {
         quantity: 'residual',
@@ -103,14 +104,15 @@ function runSteps(
   };
 }
 
-function testCurrent({ line, waveform }: ResidualSetting, amps: Amps, volts: Volts) {
-  const idle = { line, to: 'PE' as const, resistance: null, direct: 0, halfWave: 0 };
+function testCurrent({ at, line, waveform }: ResidualSetting, amps: Amps, volts: Volts) {
+  const idle = { at, line, to: 'PE' as const, resistance: null, direct: 0, halfWave: 0 };
   if (waveform === 'sinusoidal') return { ...idle, resistance: volts / amps };
   const signed = signOf(waveform) * amps;
   return isDirect(waveform) ? { ...idle, direct: signed } : { ...idle, halfWave: signed };
 }
 
-const isLiveAt = (world: World, line: Line): boolean => supplied(world, `outlet.${line}`, 'outlet.PE');
+const isLiveAt = (world: World, { at, line }: ResidualSetting): boolean =>
+  supplied(world, `${at}.${line}`, `${at}.PE`);
 
 const positions = (world: World) => ({
   unit:

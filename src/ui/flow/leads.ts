@@ -32,7 +32,7 @@ export function leadsOf(draft: MeasurementDraft, site: Site): Leads {
   }
   switch (instrument) {
     case 'residual':
-      return [[`outlet.${draft.line}`], ['outlet.PE']];
+      return [[`${draft.tested}.${draft.line}`], [`${draft.tested}.PE`]];
     case 'coding':
       return [['outlet.PP'], ['outlet.PE']];
     case 'opening-time':

@@ -45,6 +45,8 @@ export interface MeasurementDraft {
   readonly milliamps: string;
   readonly seconds: string;
   readonly of: string;
+  /** Where a residual test current flows. */
+  readonly tested: MeasurementOf<'residual'>['at'];
   /** Where the order of the lines is looked at. */
   readonly at: MeasurementOf<'phase-sequence'>['at'];
 }
@@ -61,6 +63,7 @@ const NOTHING: MeasurementDraft = {
   milliamps: '',
   seconds: '',
   of: 'C-to-B',
+  tested: 'outlet',
   at: 'outlet',
 };
 
@@ -88,6 +91,7 @@ function after(draft: MeasurementDraft, m: Measurement): MeasurementDraft {
         ? { current: m.current }
         : m.quantity === 'residual'
           ? {
+              tested: m.at,
               line: m.line,
               waveform: m.waveform,
               mode: m.mode,
@@ -157,6 +161,7 @@ function settingsOf(draft: MeasurementDraft): Record<string, unknown> {
       const seconds = draft.mode === 'fixed' && held !== null ? { seconds: held } : {};
       return {
         quantity: 'residual',
+        at: draft.tested,
         line: draft.line,
         waveform: draft.waveform,
         mode: draft.mode,

@@ -122,9 +122,9 @@ export function readingTitle(reading: Reading): string {
   const leads = leadsText(reading);
   switch (reading.quantity) {
     case 'residual': {
-      const { line = '', waveform = 'sinusoidal', mode } = reading;
+      const { line = '', waveform = 'sinusoidal', mode, place = 'outlet' } = reading;
       const wave = WAVEFORM_WORDS[waveform as keyof typeof WAVEFORM_WORDS] ?? waveform;
-      return `residual current, ${wave}, ${mode === 'ramp' ? 'rising' : 'fixed'}, ${line}–PE at the outlet`;
+      return `residual current, ${wave}, ${mode === 'ramp' ? 'rising' : 'fixed'}, ${line}–PE at the ${PLACE_WORDS[place] ?? place}`;
     }
     case 'opening-time':
       return `opening time, ${OPENING_WORDS[(reading.of ?? 'C-to-B') as keyof typeof OPENING_WORDS] ?? ''}`;
@@ -165,7 +165,7 @@ export function applyText(m: Measurement): string {
     case 'phase-sequence':
       return `Apply the sequence test L1 L2 L3 at the ${PLACE_WORDS[m.at]}`;
     case 'residual':
-      return `Apply ${residualText(m)} ${m.line}–PE at the outlet`;
+      return `Apply ${residualText(m)} ${m.line}–PE at the ${PLACE_WORDS[m.at] ?? m.at}`;
     case 'opening-time':
       return `Apply the change ${OPENING_WORDS[m.of]}`;
   }

@@ -2,8 +2,8 @@
 import { DIRECT_BAND } from '../../laws/residualLimits.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import { published } from '../sources.ts';
-import type { Expectation, TestAction } from '../testAction.ts';
-import { oneAfterAnother, residualReadings, rising, tripsWithin } from './residual.ts';
+import type { Expectation, Papers, TestAction } from '../testAction.ts';
+import { atTheOutlet, oneAfterAnother, residualReadings, rising, tripsWithin } from './residual.ts';
 
 const directExpectation = (sign: 'positive' | 'negative', of: Expectation['of']): Expectation => ({
   id: `trips-${sign}`,
@@ -15,6 +15,30 @@ const directExpectation = (sign: 'positive' | 'negative', of: Expectation['of'])
   points: ['residual-direct'],
   judge: (o) => tripsWithin(residualReadings(o, `smooth-dc-${sign}`), DIRECT_BAND),
 });
+
+/** Up to 6 mA no device upstream has anything to answer to, and it stays able. */
+const staysClosed = ({ site }: Papers): readonly Expectation[] =>
+  site.circuit.residualDevice === null
+    ? []
+    : [
+        {
+          id: 'upstream',
+          should: false,
+          text: 'takes the residual device at its origin off',
+          why: 'The detector acts at 6 mA so that the device upstream neither trips nor is blinded.',
+          source: published('IEC 62955:2018, scope'),
+          of: 'circuit',
+          points: ['residual-direct'],
+          judge: (o) =>
+            judgeAll(
+              [
+                ...residualReadings(o, 'smooth-dc-positive'),
+                ...residualReadings(o, 'smooth-dc-negative'),
+              ].filter(({ qualifier }) => qualifier === null),
+              ({ trippedWhat }) => trippedWhat === 'unit',
+            ),
+        },
+      ];
 
 export const dcRamp: TestAction = {
   id: 'dc-ramp',
@@ -30,9 +54,10 @@ export const dcRamp: TestAction = {
       [rising('L1', 'smooth-dc-positive')],
       [rising('L1', 'smooth-dc-negative')],
     ]),
-  expectations: () => [
+  expectations: (papers) => [
     directExpectation('positive', 'unit'),
     directExpectation('negative', 'unit'),
+    ...staysClosed(papers),
     {
       id: 'early',
       should: false,
@@ -68,7 +93,7 @@ export const dcRamp: TestAction = {
       sum: 'rated d.c. current: 6 mA',
       source: published('IEC 62955:2018 9.9.2.1'),
       points: ['residual-direct'],
-      applies: (r) => r.quantity === 'residual' && r.waveform?.startsWith('smooth') === true,
+      applies: (r) => atTheOutlet(r) && r.waveform?.startsWith('smooth') === true,
     },
   ],
   stops: {

@@ -6,7 +6,15 @@ import type { Source } from '../sources.ts';
 import { fromMemory, PRACTICE, pilotStandard, published } from '../sources.ts';
 import { outletVoltages } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
-import { afterTrip, atOnce, fixedReadings, milliamps, oneAfterAnother, tripsInTime } from './residual.ts';
+import {
+  afterTrip,
+  atOnce,
+  atTheOutlet,
+  fixedReadings,
+  milliamps,
+  oneAfterAnother,
+  tripsInTime,
+} from './residual.ts';
 
 interface Step {
   readonly amps: Amps;
@@ -143,8 +151,7 @@ export const dcStep: TestAction = {
         sum: `${milliamps(amps)} mA at once: ${greatest} s`,
         source,
         points: ['residual-direct'],
-        applies: (r) =>
-          r.quantity === 'residual' && r.mode === 'fixed' && r.waveform?.startsWith('smooth') === true,
+        applies: (r) => atTheOutlet(r) && r.mode === 'fixed' && r.waveform?.startsWith('smooth') === true,
       },
     ];
   },

@@ -1,8 +1,9 @@
 /** Test action `instruments`: looked over, proved and nulled before anything rests on them. */
 import { between, isInside, judgeAll, readingsOf, samplesWhen } from '../judging.ts';
 import { PRACTICE, published } from '../sources.ts';
-import { continuity } from '../steps.ts';
+import { continuity, insulation } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
+import { equipmentTestVoltage } from './insulation.ts';
 
 /** Both leads on one terminal: nothing but the leads themselves. */
 const TOGETHER = 'met';
@@ -17,7 +18,12 @@ export const instruments: TestAction = {
   cover: 'as found',
   purpose: 'Prove the detector on every step, null the leads, and see that they read nothing when joined.',
   applies: () => true,
-  steps: () => [{ op: 'check-instruments' }, { op: 'null-leads' }, continuity(TOGETHER, TOGETHER)],
+  steps: ({ sheet }) => [
+    { op: 'check-instruments' },
+    { op: 'null-leads' },
+    continuity(TOGETHER, TOGETHER),
+    insulation(TOGETHER, TOGETHER, equipmentTestVoltage(sheet.insulationTestVoltageMax)),
+  ],
   expectations: () => [
     {
       id: 'nulled',
@@ -35,6 +41,24 @@ export const instruments: TestAction = {
             TOGETHER,
           ).filter(({ qualifier, between: ends }) => qualifier !== 'unable' && ends?.[0] === ends?.[1]),
           (r) => isInside(r, { greatest: 0.005 }),
+        ),
+    },
+    {
+      id: 'insulation-joined',
+      should: true,
+      text: 'reads 0.00 MΩ, within the instrument’s last digits, with both leads of the insulation tester on one terminal',
+      why: 'Leads that are broken read over-range on everything, and pass everything.',
+      source: PRACTICE,
+      of: 'circuit',
+      points: ['insulation'],
+      judge: (o) =>
+        judgeAll(
+          between(
+            readingsOf(o, 'insulation', () => true),
+            TOGETHER,
+            TOGETHER,
+          ).filter(({ qualifier, between: ends }) => qualifier !== 'unable' && ends?.[0] === ends?.[1]),
+          (r) => isInside(r, { greatest: 0.005e6 }),
         ),
     },
     {

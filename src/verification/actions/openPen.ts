@@ -17,7 +17,7 @@ import {
 } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
 import { cleared, mayWait, unplug, untilSupplied } from '../offer.ts';
-import { CIRCUIT, fromMemory, published, wiringRules } from '../sources.ts';
+import { CIRCUIT, fromMemory, published, SHEET, wiringRules } from '../sources.ts';
 import { outletVoltages, voltage, waitFor } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 
@@ -286,6 +286,20 @@ export const openPen: TestAction = {
         ),
     },
     ...opensEarth(papers),
+    {
+      id: 'says-so',
+      should: true,
+      text: 'says by a fault why it is off',
+      why: 'Whoever comes to charge has to be told not to try.',
+      source: SHEET,
+      of: 'unit',
+      points: ['supply-wiring', 'switching'],
+      judge: (o) =>
+        judgeAll(
+          o.samples.filter((s) => afterFiveSeconds(papers, o)(s.setUp, s)),
+          ({ seen }) => seen.indicator === 'fault',
+        ),
+    },
     {
       id: 'onto-hazard',
       should: false,

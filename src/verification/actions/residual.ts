@@ -44,10 +44,14 @@ export function mayTrip({ site, sheet }: Papers, amps: Amps): readonly TrippedWh
   return selective ? ['unit'] : ['unit', 'both', 'upstream'];
 }
 
+/** A residual test at the outlet: one at the origin tells of the device there alone. */
+export const atTheOutlet = ({ quantity, place }: Reading): boolean =>
+  quantity === 'residual' && place === undefined;
+
 /** Readings of residual tests of one waveform and mode, made while supplying; a test that was refused is none. */
 const residualReadingsIn = (o: Observed, waveform: string, mode: string): readonly Reading[] =>
   readingsOf(o, 'residual', inState('C')).filter(
-    (r) => r.waveform === waveform && r.mode === mode && r.qualifier !== 'unable',
+    (r) => atTheOutlet(r) && r.waveform === waveform && r.mode === mode && r.qualifier !== 'unable',
   );
 
 export const residualReadings = (o: Observed, waveform: string): readonly Reading[] =>

@@ -6,7 +6,15 @@ import { inState, judgeAll, outletDead } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { fromMemory, pilotStandard, published, wiringRules } from '../sources.ts';
 import type { Expectation, Limit, Papers } from '../testAction.ts';
-import { afterTrip, fixedReadings, mayTrip, milliamps, testedDevice, tripsInTime } from './residual.ts';
+import {
+  afterTrip,
+  atTheOutlet,
+  fixedReadings,
+  mayTrip,
+  milliamps,
+  testedDevice,
+  tripsInTime,
+} from './residual.ts';
 
 const POINTS: Expectation['points'] = ['residual-direct'];
 
@@ -117,7 +125,7 @@ export const timeLimit = (test: FixedTest, sum: string, source: Limit['source'])
   points: POINTS,
   // Shown up to 5 % above what was set.
   applies: (r) =>
-    r.quantity === 'residual' &&
+    atTheOutlet(r) &&
     r.waveform === 'sinusoidal' &&
     r.mode === 'fixed' &&
     (r.tripAmps ?? r.limit ?? 0) >= 0.99 * test.amps &&

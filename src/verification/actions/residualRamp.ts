@@ -7,6 +7,7 @@ import { outletVoltages, waitFor } from '../steps.ts';
 import type { Expectation, TestAction } from '../testAction.ts';
 import {
   afterTrip,
+  atTheOutlet,
   milliamps,
   oneAfterAnother,
   residualReadings,
@@ -105,7 +106,7 @@ export const residualRamp: TestAction = {
         sum: `the rating: ${1000 * rated} mA`,
         source: published('IEC 61008-1'),
         points: ['residual-direct'],
-        applies: (r) => r.quantity === 'residual' && r.waveform === 'sinusoidal' && r.mode === 'ramp',
+        applies: (r) => atTheOutlet(r) && r.waveform === 'sinusoidal' && r.mode === 'ramp',
       },
     ];
   },

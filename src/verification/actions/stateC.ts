@@ -10,6 +10,7 @@ import {
   readingsOf,
   samplesWhen,
   showsVoltage,
+  type When,
 } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
@@ -17,6 +18,7 @@ import { CIRCUIT, pilotStandard, SHEET, wiringRules } from '../sources.ts';
 import { outletVoltages, pilot } from '../steps.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
 import { asked, highExpectation, holdsPlug, lowExpectation } from './pilotLines.ts';
+import { threeLineSteps, threeLines } from './threeLines.ts';
 
 function polarity(
   papers: Papers,
@@ -39,6 +41,9 @@ const volts = (r: Reading): number => r.value ?? 0;
 /** L–PE against L–N: the readings' own uncertainties and a few volts of drop, V. Common practice, no source. */
 const ALIKE = 10;
 
+/** The volt drop of a load is no fault of the lines. */
+const unloadedC: When = (setUp, sample) => inState('C')(setUp, sample) && setUp.standIn.load === 0;
+
 export const stateC: TestAction = {
   id: 'state-c',
   title: 'Vehicle asks (C)',
@@ -48,7 +53,13 @@ export const stateC: TestAction = {
   restsOn: ['circuit', 'contactor', 'pilot', 'coding'],
   purpose: 'Show that supply comes in time, on every line, with the right polarity.',
   applies: () => true,
-  steps: (papers) => [...untilSupplied(papers), ...outletVoltages(papers), pilot, ...unplug],
+  steps: (papers) => [
+    ...untilSupplied(papers),
+    ...outletVoltages(papers),
+    ...threeLineSteps(papers, 'outlet'),
+    pilot,
+    ...unplug,
+  ],
   expectations: (papers) => [
     {
       id: 'supplies',
@@ -87,6 +98,7 @@ export const stateC: TestAction = {
           (r) => !showsVoltage(r),
         ),
     },
+    ...threeLines(papers, 'outlet', unloadedC),
     {
       id: 'charging',
       should: true,

@@ -180,7 +180,14 @@ export const INSTALLATION_ROWS: BenchRows = {
       // On TT that contact belongs to nothing else.
       move(world, { removed: ['earthing-conductor'] });
       doing(world, ...CHARGE);
-      const test = { line: 'L1', to: 'PE', resistance: 230 / 0.03, direct: 0, halfWave: 0 } as const;
+      const test = {
+        at: 'outlet',
+        line: 'L1',
+        to: 'PE',
+        resistance: 230 / 0.03,
+        direct: 0,
+        halfWave: 0,
+      } as const;
       move(world, { test });
       // The electrode is in series with the tester's resistor: 30 mA less 2.5 %.
       expect(mainsAcross(world, 'met', 'earth')).toBeCloseTo((6 * 7667) / 7867, 1);

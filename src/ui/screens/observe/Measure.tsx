@@ -4,12 +4,12 @@
  */
 import { useEffect, useRef, useState } from 'react';
 import type { Operation } from '../../../bench/operation.ts';
-import type { Place, Terminal } from '../../../bench/terminals.ts';
+import { TESTED_PLACES } from '../../../bench/plant.ts';
+import type { Terminal } from '../../../bench/terminals.ts';
 import { PLACES, terminalsOf } from '../../../bench/terminals.ts';
 import type { Site } from '../../../site/site.ts';
 import { linesOf } from '../../../site/site.ts';
 import type { Bench } from '../../flow/bench.ts';
-import { provedDeadAt } from '../../flow/known.ts';
 import { MOST_JOINED } from '../../flow/leads.ts';
 import type { InstrumentChoice, MeasurementDraft } from '../../flow/measurement.ts';
 import {
@@ -24,15 +24,8 @@ import type { Measuring } from '../../flow/useMeasuring.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { TextField } from '../../parts/TextField.tsx';
-import { benchTime } from '../../words/figures.ts';
-import {
-  applyText,
-  OPENING_WORDS,
-  PLACE_WORDS,
-  probeText,
-  terminalText,
-  WAVEFORM_WORDS,
-} from '../../words/trade.ts';
+import { applyText, OPENING_WORDS, PLACE_WORDS, terminalText, WAVEFORM_WORDS } from '../../words/trade.ts';
+import { LeadsLine, lastProvedText } from './LeadsLine.tsx';
 
 interface Props {
   readonly bench: Bench;
@@ -139,8 +132,14 @@ function Settings({ draft, site, set }: PartProps) {
       return (
         <div className="stack">
           <Choice
+            label="at"
+            options={TESTED_PLACES.map((place): [string, string] => [place, PLACE_WORDS[place] ?? place])}
+            value={draft.tested}
+            onChange={(tested) => set({ tested: tested as MeasurementDraft['tested'] })}
+          />
+          <Choice
             label="line"
-            options={linesOf(site).map((line) => [line, `${line} to PE at the outlet`])}
+            options={linesOf(site).map((line) => [line, `${line} to PE`])}
             value={draft.line}
             onChange={(line) => set({ line })}
           />
@@ -237,64 +236,4 @@ function Leads({ draft, site, set }: PartProps) {
       ) : null}
     </div>
   );
-}
-
-function LeadsLine({ draft }: { readonly draft: MeasurementDraft }) {
-  const end = (text: string) => <strong className="lead-end">{text}</strong>;
-  if (hasLeads(draft.instrument))
-    return (
-      <>
-        Your leads: {end(probeText(draft.first))}, {end(probeText(draft.second))}
-        {draft.instrument === 'insulation' ? `, ${draft.volts} V d.c.` : ''}
-      </>
-    );
-  switch (draft.instrument) {
-    case 'residual':
-      return (
-        <>
-          Your leads: {end(`${draft.line} at the outlet`)}, {end('PE at the outlet')}
-        </>
-      );
-    case 'coding':
-      return (
-        <>
-          Your leads: {end('PP at the outlet')}, {end('PE at the outlet')}
-        </>
-      );
-    case 'electrode':
-      return (
-        <>
-          Your leads: {end('earth electrode')}, {end('two stakes in a line')}
-        </>
-      );
-    case 'phase-sequence':
-      return <>Your leads: {end(`L1, L2, L3 at the ${PLACE_WORDS[draft.at] ?? draft.at}`)}</>;
-    case 'opening-time':
-      return (
-        <>
-          Your leads: {end('every live conductor at the outlet')}, {end('PE at the outlet')}
-        </>
-      );
-    default:
-      return (
-        <>
-          Your leads: {end('CP at the outlet')}, {end('PE at the outlet')}
-        </>
-      );
-  }
-}
-
-/** When the places that the leads touch were last proved dead. */
-function lastProvedText(bench: Bench, draft: MeasurementDraft): string {
-  const touched = hasLeads(draft.instrument) ? [...draft.first, draft.second] : ['outlet.PE'];
-  const places = PLACES.filter((place: Place) => touched.some((t) => t.startsWith(`${place}.`)));
-  const listed: readonly Place[] = places.length === 0 ? ['origin'] : places;
-  return listed
-    .map((place) => {
-      const at = provedDeadAt(bench, place);
-      return at === null
-        ? `${PLACE_WORDS[place]}: not proved dead since last energised`
-        : `${PLACE_WORDS[place]}: proved dead ${benchTime(at)}, two-pole detector`;
-    })
-    .join(' · ');
 }

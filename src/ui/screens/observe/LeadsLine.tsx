@@ -1,0 +1,77 @@
+/**
+ * The line that repeats where the trainee has put the leads, and when those places were last proved dead. It says what
+ * was done, never what should be.
+ */
+import type { Place } from '../../../bench/terminals.ts';
+import { PLACES } from '../../../bench/terminals.ts';
+import type { Bench } from '../../flow/bench.ts';
+import { provedDeadAt } from '../../flow/known.ts';
+import type { MeasurementDraft } from '../../flow/measurement.ts';
+import { hasLeads } from '../../flow/measurement.ts';
+import { benchTime } from '../../words/figures.ts';
+import { PLACE_WORDS, probeText, terminalText } from '../../words/trade.ts';
+
+export function LeadsLine({ draft }: { readonly draft: MeasurementDraft }) {
+  const end = (text: string) => <strong className="lead-end">{text}</strong>;
+  if (hasLeads(draft.instrument))
+    return (
+      <>
+        Your leads: {end(probeText(draft.first))}, {end(probeText(draft.second))}
+        {draft.instrument === 'insulation' ? `, ${draft.volts} V d.c.` : ''}
+      </>
+    );
+  switch (draft.instrument) {
+    case 'residual':
+      return (
+        <>
+          Your leads: {end(terminalText(`${draft.tested}.${draft.line}`))},{' '}
+          {end(terminalText(`${draft.tested}.PE`))}
+        </>
+      );
+    case 'coding':
+      return (
+        <>
+          Your leads: {end('PP at the outlet')}, {end('PE at the outlet')}
+        </>
+      );
+    case 'electrode':
+      return (
+        <>
+          Your leads: {end('earth electrode')}, {end('two stakes in a line')}
+        </>
+      );
+    case 'phase-sequence':
+      return <>Your leads: {end(`L1, L2, L3 at the ${PLACE_WORDS[draft.at] ?? draft.at}`)}</>;
+    case 'opening-time':
+      return (
+        <>
+          Your leads: {end('every live conductor at the outlet')}, {end('PE at the outlet')}
+        </>
+      );
+    default:
+      return (
+        <>
+          Your leads: {end('CP at the outlet')}, {end('PE at the outlet')}
+        </>
+      );
+  }
+}
+
+/** When the places that the leads touch were last proved dead. */
+export function lastProvedText(bench: Bench, draft: MeasurementDraft): string {
+  const touched = hasLeads(draft.instrument)
+    ? [...draft.first, draft.second]
+    : draft.instrument === 'residual'
+      ? [`${draft.tested}.PE`]
+      : ['outlet.PE'];
+  const places = PLACES.filter((place: Place) => touched.some((t) => t.startsWith(`${place}.`)));
+  const listed: readonly Place[] = places.length === 0 ? ['origin'] : places;
+  return listed
+    .map((place) => {
+      const at = provedDeadAt(bench, place);
+      return at === null
+        ? `${PLACE_WORDS[place]}: not proved dead since last energised`
+        : `${PLACE_WORDS[place]}: proved dead ${benchTime(at)}, two-pole detector`;
+    })
+    .join(' · ');
+}

@@ -1,0 +1,136 @@
+/** Test action `residual-origin`: the residual device at the origin, by itself, where the unit has one of its own. */
+import type { Reading } from '../../bench/reading.ts';
+import type { Amps, Seconds } from '../../laws/quantities.ts';
+import { breakTimeLimit, NON_TRIPPING_SHARE, VERIFICATION } from '../../laws/residualLimits.ts';
+import type { ResidualDevice } from '../../site/site.ts';
+import { judgeAll, type When } from '../judging.ts';
+import type { Observed } from '../observed.ts';
+import { CIRCUIT, PRACTICE, published, wiringRules } from '../sources.ts';
+import { waitFor } from '../steps.ts';
+import type { Papers, TestAction } from '../testAction.ts';
+import { atOnce, milliamps, tripsInTime } from './residual.ts';
+
+/** Common practice, no source. */
+const HELD: Seconds = 2;
+/** Long enough for a delayed device, with some to spare: BS EN 61008-1 gives it 0.5 s. */
+const ENOUGH: Seconds = 1;
+
+/** Where there is none the action does not apply; its lines are then those of a device of 30 mA. */
+const deviceOf = ({ site }: Papers): Pick<ResidualDevice, 'rated' | 'delay'> =>
+  site.circuit.residualDevice ?? { rated: 0.03, delay: 'general' };
+
+const asFound: When = ({ supply, disturbed }) => supply === 'on' && !disturbed;
+
+/** Tests there at this current, as it was set: what is shown comes out up to 5 % high. */
+const testsAt = (o: Observed, amps: Amps): readonly Reading[] =>
+  o.samples.flatMap((sample) => {
+    const { operation, readings } = sample;
+    return operation.op === 'measure' &&
+      operation.quantity === 'residual' &&
+      operation.at === 'origin' &&
+      operation.waveform === 'sinusoidal' &&
+      operation.mode === 'fixed' &&
+      Math.abs((operation.amps ?? Infinity) - amps) < 0.01 * amps &&
+      asFound(sample.setUp, sample)
+      ? readings.filter(({ qualifier }) => qualifier !== 'unable')
+      : [];
+  });
+
+const ms = (s: Seconds): number => Math.round(1000 * s);
+
+export const residualOrigin: TestAction = {
+  id: 'residual-origin',
+  title: 'Residual device at the origin, a.c.',
+  stage: 'protection',
+  from: 'energised',
+  leaves: 'energised',
+  restsOn: ['upstream-device', 'earthing'],
+  purpose: 'Time the device at the origin by itself: at the outlet the unit’s own acts first, and hides it.',
+  applies: ({ site, sheet }) => site.circuit.residualDevice !== null && sheet.residual.type !== null,
+  steps: (papers) => {
+    const { rated } = deviceOf(papers);
+    return [
+      { ...atOnce('L1', 'sinusoidal', NON_TRIPPING_SHARE * rated, { seconds: HELD }), at: 'origin' },
+      { ...atOnce('L1', 'sinusoidal', rated, { seconds: ENOUGH }), at: 'origin' },
+      { op: 'reset', what: 'upstream' },
+      waitFor(papers.sheet.startUp + 2),
+    ];
+  },
+  expectations: (papers) => {
+    const { rated, delay } = deviceOf(papers);
+    const { least, greatest } = VERIFICATION[delay];
+    const half = NON_TRIPPING_SHARE * rated;
+    return [
+      {
+        id: 'half-trips',
+        should: false,
+        text: `trips at ${milliamps(half)} mA at its origin`,
+        why: 'Half the rating is what every residual device has to put up with.',
+        source: published('IEC 61008-1; the 2 s common practice, no source'),
+        of: 'circuit',
+        points: ['residual-direct', 'insulation'],
+        judge: (o) => judgeAll(testsAt(o, half), ({ qualifier }) => qualifier === '>'),
+      },
+      {
+        id: 'in-time',
+        should: true,
+        text: `trips at its origin within ${ms(greatest)} ms at ${milliamps(rated)} mA${least > 0 ? `, not before ${ms(least)} ms` : ''}`,
+        why:
+          delay === 'S'
+            ? 'It is delayed, so that the unit’s own device goes first.'
+            : 'Longer than that a fault of the cable to the unit could do harm.',
+        source: published('IEC 61008-1, break times; BS 7671:2018+A2:2022 643.8'),
+        of: 'circuit',
+        points: ['residual-direct'],
+        judge: (o) => tripsInTime(testsAt(o, rated), { least, greatest }),
+      },
+      {
+        id: 'which',
+        should: true,
+        text: 'is opened by the device at its origin alone',
+        why: 'The current flows before the unit: nothing in the unit feels it.',
+        source: CIRCUIT,
+        of: 'circuit',
+        points: ['residual-direct', 'supply-wiring'],
+        judge: (o) =>
+          judgeAll(
+            testsAt(o, rated).filter(({ qualifier }) => qualifier === null),
+            ({ trippedWhat }) => trippedWhat === 'upstream',
+          ),
+      },
+    ];
+  },
+  untold: () => [
+    {
+      id: 'own-device',
+      text: 'has a residual device in the unit that acts',
+      why: 'This current did not pass it.',
+      source: PRACTICE,
+    },
+  ],
+  figures: () => [],
+  limits: (papers) => {
+    const { rated, delay } = deviceOf(papers);
+    return [
+      {
+        id: 'trip-time',
+        text: `greatest trip time at ${milliamps(rated)} mA at the origin`,
+        quantity: 'residual',
+        unit: 's',
+        limit: breakTimeLimit(delay, 1),
+        kind: 'most',
+        compares: 'trip time',
+        sum: 'alternating, 1 × the rating: the time for its kind',
+        source: wiringRules('643.8, with IEC 61008-1'),
+        points: ['residual-direct'],
+        applies: (r) =>
+          r.quantity === 'residual' &&
+          r.place === 'origin' &&
+          r.mode === 'fixed' &&
+          (r.tripAmps ?? r.limit ?? 0) >= 0.99 * rated &&
+          (r.tripAmps ?? r.limit ?? 0) <= 1.06 * rated,
+      },
+    ];
+  },
+  stops: { 'in-time': 'the residual device at the origin does not act in time: leave off, lock off' },
+};

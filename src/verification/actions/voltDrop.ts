@@ -1,0 +1,127 @@
+/** Test action `volt-drop`: the stand-in draws a current, and the volts lost from the origin to the outlet are read. */
+import type { Reading } from '../../bench/reading.ts';
+import type { Amps, Ohms, Volts } from '../../laws/quantities.ts';
+import { CONTACT_ALLOWANCE, expectedCable, expectedCircuitLine } from '../../site/expected.ts';
+import { linesOf } from '../../site/site.ts';
+import { atOutlet, between, inState, judgeAll, outletSupplied, readingsOf, type When } from '../judging.ts';
+import type { Observed } from '../observed.ts';
+import { cleared, knownLoad, offerRange, unplug, untilSupplied } from '../offer.ts';
+import { CIRCUIT, PRACTICE, published } from '../sources.ts';
+import { voltage } from '../steps.ts';
+import type { Papers, TestAction } from '../testAction.ts';
+
+/**
+ * The load may not bring the unit so low that an open-PEN measure takes it for a hazard: 207 V and some (BS 7671
+ * 722.411.4.1), V.
+ */
+const LOWEST: Volts = 212;
+
+/** Lines that are loaded alike leave nothing in the neutral. */
+const ways = ({ site }: Papers): number => (site.phases === 3 ? 1 : 2);
+
+/** Origin to outlet, one way, by length and area, and both ways as they carry the current, Ω at 20 °C (IEC 60228). */
+const oneWay = ({ site, sheet }: Papers): Ohms => expectedCircuitLine(site) + expectedCable(sheet.cable);
+const conductors = (papers: Papers): Ohms => ways(papers) * oneWay(papers);
+
+/** What the stand-in is to draw, whole amperes: as much as is offered, as far as the supply bears it. */
+function loadFor(papers: Papers): Amps {
+  const { site } = papers;
+  const atOrigin = site.voltage - knownLoad(papers).greatest * site.neutralImpedance;
+  const loop = site.neutralImpedance + conductors(papers) + CONTACT_ALLOWANCE;
+  return Math.max(1, Math.floor(Math.min(offerRange(papers).least, (atOrigin - LOWEST) / loop)));
+}
+
+const loaded: When = (setUp, sample) => inState('C')(setUp, sample) && setUp.standIn.load > 0;
+
+interface Loss {
+  readonly origin: Reading;
+  readonly outlet: Reading;
+  readonly amps: Amps;
+}
+
+/** The readings at both ends of each line that were taken with the same load. */
+const losses = ({ site }: Papers, o: Observed): readonly Loss[] =>
+  linesOf(site).flatMap((line) => {
+    const at = (place: string, when: When) =>
+      between(readingsOf(o, 'voltage', when), `${place}.${line}`, `${place}.N`).at(-1);
+    const amps = o.samples.findLast((s) => loaded(s.setUp, s))?.setUp.standIn.load ?? 0;
+    const alike: When = (setUp, sample) => loaded(setUp, sample) && setUp.standIn.load === amps;
+    const [origin, outlet] = [at('incoming', alike), at('outlet', alike)];
+    return origin === undefined || outlet === undefined ? [] : [{ origin, outlet, amps }];
+  });
+
+/** What the load makes of the conductors and of as much more for contacts; drawn at 230 V or a little above. */
+function withinSum(papers: Papers, { origin, outlet, amps }: Loss): boolean {
+  const margin = (origin.uncertainty ?? 0) + (outlet.uncertainty ?? 0);
+  const most = 1.1 * amps * (conductors(papers) + CONTACT_ALLOWANCE);
+  const lost = (origin.value ?? 0) - (outlet.value ?? 0);
+  return lost <= most + margin;
+}
+
+export const voltDrop: TestAction = {
+  id: 'volt-drop',
+  title: 'Volts lost under load',
+  stage: 'protection',
+  optional: true,
+  from: 'energised',
+  leaves: 'energised',
+  restsOn: ['supply', 'breaker', 'circuit', 'outlet', 'contactor', 'pilot'],
+  purpose:
+    'Let a current flow, and see that it loses no more volts on its way than its conductors make of it.',
+  applies: (papers) => papers.sheet.permission !== 'held' && offerRange(papers).least > 0,
+  steps: (papers) => [
+    ...untilSupplied(papers),
+    { op: 'vehicle', load: loadFor(papers) },
+    ...linesOf(papers.site).flatMap((line) => [
+      voltage(`incoming.${line}`, 'incoming.N'),
+      voltage(atOutlet(line), atOutlet('N')),
+    ]),
+    { op: 'vehicle', load: 0 },
+    ...unplug,
+    // A window takes the volts lost in a bad joint for an open PEN: whether it did or not, it is cleared.
+    ...(papers.sheet.openPen === 'voltage-window' ? cleared(papers, 'openPen') : []),
+  ],
+  expectations: (papers) => [
+    {
+      id: 'more-than-sum',
+      should: false,
+      text: 'loses more volts between origin and outlet than the load makes of its conductors',
+      why: 'What is lost beyond that is lost in a joint or a contact, as heat.',
+      source: published('BS 7671:2018+A2:2022 643.11; the sum from IEC 60228'),
+      of: 'circuit',
+      points: ['supply-wiring', 'switching'],
+      judge: (o) => judgeAll(losses(papers, o), (loss) => withinSum(papers, loss)),
+    },
+    {
+      id: 'stays-on',
+      should: true,
+      text: 'goes on supplying while the load is drawn',
+      why: 'No more is drawn than it offers.',
+      source: CIRCUIT,
+      of: 'unit',
+      points: ['switching', 'supply-wiring', 'residual-direct'],
+      judge: (o) => outletSupplied(papers, o, loaded),
+    },
+  ],
+  untold: () => [
+    {
+      id: 'warm',
+      text: 'keeps its joints cool at full current for hours',
+      why: 'The load was on for a minute: heat takes longer.',
+      source: PRACTICE,
+    },
+  ],
+  figures: (papers) => [
+    {
+      id: 'lost',
+      text: `loses from origin to outlet with ${loadFor(papers)} A, about`,
+      unit: 'V',
+      value: loadFor(papers) * conductors(papers),
+      tolerance: 1 + 0.25 * loadFor(papers) * conductors(papers),
+      why: `${loadFor(papers)} A through ${ways(papers) === 2 ? 'line and neutral' : 'the line alone, the neutral carries nothing'} of circuit and cable: ${conductors(papers).toFixed(3)} Ω.`,
+      source: CIRCUIT,
+    },
+  ],
+  limits: () => [],
+  stops: {},
+};
