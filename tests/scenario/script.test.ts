@@ -1,6 +1,8 @@
 /** Scripts of operations: names that do not exist are named with the nearest valid ones. */
 import { describe, expect, test } from 'vitest';
-import { parseScript } from '../../src/scenario/script.ts';
+import { playOutput } from '../../src/scenario/playOutput.ts';
+import { benchOf } from '../../src/scenario/scenario.ts';
+import { parseScript, playScript } from '../../src/scenario/script.ts';
 import { scenarioNamed } from './build.ts';
 
 const scenario = scenarioNamed('harbour-mews');
@@ -39,6 +41,11 @@ describe('a problem names the place and what would be right', () => {
       insulation(['supply.L1', 'supply.L3'], 'supply.PE'),
       /^\[0\]\.between\[0\]: this site has no terminal "supply\.L3"/,
     ],
+    [
+      'a cause that the catalogue does not have',
+      { op: 'put-right', what: 'pe-jiont' },
+      /^\[0\]\.what: "pe-jiont" is not known here; did you mean "pe-joint"\?$/,
+    ],
     ['no terminal anywhere', insulation('suply.L1', 'supply.PE'), /^\[0\]\.between\[0\]: .*supply\.L1/],
     [
       'a line that this site lacks',
@@ -68,6 +75,31 @@ test('every problem in one pass, by its place in the script', () => {
   const script = [{ op: 'wait', seconds: 1 }, { op: 'nap' }, { op: 'wait' }, { op: 'action', id: 'zzz' }];
   expect(problemsIn(script).map((line) => line.split(/[:.]/)[0])).toContain('[1]');
   expect(problemsIn(script.slice(2)).map((line) => line.split(/[:.]/)[0])).toContain('[0]');
+});
+
+test('a script puts something right, and tests again', () => {
+  const path = { op: 'measure', quantity: 'continuity', between: ['met', 'supply.PE'] };
+  const faulty = scenarioNamed('mill-race');
+  const script = parseScript(
+    JSON.stringify([
+      { op: 'isolate' },
+      { op: 'prove-dead', at: 'origin' },
+      { op: 'open-cover' },
+      path,
+      { op: 'put-right', what: 'pe-joint' },
+      path,
+    ]),
+    faulty,
+  );
+  if (!script.ok) throw new Error('the script does not parse');
+  const { readings, refused, unsafe } = playOutput(
+    playScript(benchOf(faulty), script.value, faulty).steps,
+    null,
+  );
+  const [before, after] = readings.filter(({ quantity }) => quantity === 'continuity');
+  expect(before?.value).toBeGreaterThan(1.8);
+  expect(after?.value).toBeLessThan(0.3);
+  expect({ refused, unsafe }).toEqual({ refused: [], unsafe: [] });
 });
 
 test('a script is a list', () => {

@@ -100,9 +100,9 @@ const verdictText = ({ verdict: { said, right } }: Told): string =>
 const titleOf = ({ tests }: Told, id: string): string => tests.find(({ test }) => test === id)?.title ?? id;
 
 const TRUTH_WORDS = {
-  sound: 'A faultless trainee finds nothing broken here and finishes: fit for service.',
-  'not sound': 'A faultless trainee finds something broken here: not fit for service.',
-  'could not finish': 'A faultless trainee cannot finish here.',
+  sound: 'finds nothing broken here and finishes: fit for service.',
+  'not sound': 'finds something broken here: not fit for service.',
+  'could not finish': 'cannot finish here.',
 } as const;
 
 function Gates({ told }: { readonly told: Told }) {
@@ -111,7 +111,7 @@ function Gates({ told }: { readonly told: Told }) {
   return (
     <>
       <p>
-        {told.repaired.length === 0 ? '' : 'As the unit stood at the end: '}
+        {told.repaired.length === 0 ? 'A' : 'As the unit stood at the end, a'} faultless trainee{' '}
         {TRUTH_WORDS[told.verdict.truth]}
       </p>
       <p>
@@ -123,7 +123,8 @@ function Gates({ told }: { readonly told: Told }) {
       </p>
       {told.stopped === null ? null : (
         <p className="note">
-          A faultless trainee stops at “{titleOf(told, told.stopped.action)}”: {told.stopped.why}.
+          {told.repaired.length === 0 ? 'A' : 'As it was met, a'} faultless trainee stops at “
+          {titleOf(told, told.stopped.action)}”: {told.stopped.why}.
         </p>
       )}
     </>
