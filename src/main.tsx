@@ -2,12 +2,14 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './ui/App.tsx';
+import { serveOffline } from './ui/flow/newVersion.ts';
 import './ui/styles/tokens.css';
 import './ui/styles/page.css';
 import './ui/styles/controls.css';
 import './ui/styles/bench.css';
 import './ui/styles/debrief.css';
 import './ui/styles/drawing.css';
+import './ui/styles/record.css';
 import './ui/styles/print.css';
 
 const root = document.getElementById('root');
@@ -17,3 +19,4 @@ createRoot(root).render(
     <App />
   </StrictMode>,
 );
+serveOffline();

@@ -14,6 +14,7 @@ import { allowedActions } from '../../../scenario/scenario.ts';
 import type { AttemptActor } from '../../flow/attemptMachine.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { hasStopped } from '../../flow/bench.ts';
+import { useKept } from '../../flow/useKept.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Foot } from '../../parts/Foot.tsx';
 import { Keys } from '../../parts/Keys.tsx';
@@ -34,6 +35,7 @@ type Conclusion = EntryOf<'conclusion'>;
 
 /** Not known, in the list of causes. */
 const UNKNOWN = 'unknown';
+const CAUSES = [NOTHING, UNKNOWN, ...CATALOGUE.map(({ id }) => id)];
 const FAMILY_NAMES = Object.entries(FAMILIES) as [Family, string][];
 
 export function Conclude({ bench, send, wall, keepFailed }: Props) {
@@ -42,15 +44,15 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
   const undone = actions.filter(
     ({ id }) => !attempt.entries.some((entry) => entry.kind === 'prediction' && entry.test === id),
   );
-  const [verdict, setVerdict] = useState<Verdict | null>(null);
-  const [because, setBecause] = useState('');
-  const [cause, setCause] = useState('');
-  const [family, setFamily] = useState('');
-  const [sure, setSure] = useState<Sure | null>(null);
-  const [cited, setCited] = useState<readonly string[]>([]);
-  const [next, setNext] = useState('');
-  const [tell, setTell] = useState('');
-  const [leftOut, setLeftOut] = useState<Readonly<Record<string, string>>>({});
+  const [verdict, setVerdict] = useKept<Verdict | null>('conclude verdict', null, VERDICTS);
+  const [because, setBecause] = useKept('conclude because', '');
+  const [cause, setCause] = useKept('conclude cause', '', CAUSES);
+  const [family, setFamily] = useKept('conclude family', '', Object.keys(FAMILIES));
+  const [sure, setSure] = useKept<Sure | null>('conclude sure', null, SURENESS);
+  const [cited, setCited] = useKept<readonly string[]>('conclude findings', []);
+  const [next, setNext] = useKept('conclude next', '', NEXT_STEPS);
+  const [tell, setTell] = useKept('conclude tell', '', TELL);
+  const [leftOut, setLeftOut] = useKept<Readonly<Record<string, string>>>('conclude left out', {});
   const [tried, setTried] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);

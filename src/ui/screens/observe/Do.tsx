@@ -1,5 +1,4 @@
 /** What else can be done at the bench while a test is open: one act at a time, chosen by name. */
-import { useState } from 'react';
 import type { OperationInput } from '../../../bench/operation.ts';
 import { LINES } from '../../../laws/conductors.ts';
 import { CABLE_CODINGS } from '../../../laws/proximity.ts';
@@ -7,6 +6,7 @@ import type { Site } from '../../../site/site.ts';
 import { linesOf } from '../../../site/site.ts';
 import { disturb, restore } from '../../../verification/actions/openPen.ts';
 import type { Papers } from '../../../verification/testAction.ts';
+import { useKept } from '../../flow/useKept.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { typedNumber } from '../../words/figures.ts';
@@ -105,8 +105,8 @@ interface Props {
 
 export function Do({ papers, onDo }: Props) {
   const { site, sheet } = papers;
-  const [name, setName] = useState('');
-  const [seconds, setSeconds] = useState('3');
+  const [name, setName] = useKept('act', '');
+  const [seconds, setSeconds] = useKept('act seconds', '3');
   const acts = [
     ...ACTS,
     ...originActs(site),

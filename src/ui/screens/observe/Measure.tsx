@@ -20,6 +20,7 @@ import {
   TEST_VOLTS,
   WAVEFORMS,
 } from '../../flow/measurement.ts';
+import { useKept } from '../../flow/useKept.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { TextField } from '../../parts/TextField.tsx';
@@ -40,7 +41,7 @@ interface Props {
 }
 
 export function Measure({ bench, site, onApply }: Props) {
-  const [draft, setDraft] = useState<MeasurementDraft>(() => lastDraft(bench.happened));
+  const [draft, setDraft] = useKept<MeasurementDraft>('measure', () => lastDraft(bench.happened));
   const [checked, setChecked] = useState(false);
   const [error, setError] = useState<string | null>(null);
   const apply = useRef<HTMLButtonElement>(null);
