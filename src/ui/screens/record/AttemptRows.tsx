@@ -1,4 +1,5 @@
 /** Attempts one under the other: which job, when, and what came of it; each can be opened or deleted. */
+import { useState } from 'react';
 import type { About } from '../../../store/about.ts';
 import { dayText, momentText } from '../../words/dates.ts';
 import { recordNumber } from '../../words/figures.ts';
@@ -12,34 +13,50 @@ interface Props {
   readonly onDelete: (about: About) => void;
 }
 
+/** As many as are taken in at a glance; the rest at a press. */
+const SHOWN = 10;
+
 export function AttemptRows({ rows, unreadable, onOpen, onDelete }: Props) {
+  const [isWhole, setIsWhole] = useState(false);
+  const shown = isWhole ? rows : rows.slice(0, SHOWN);
   return (
-    <ol className="attempt-rows" reversed aria-label="Attempts, newest first">
-      {rows.map((row) => {
-        const { about, number } = row;
-        const which = `: ${number}, ${about.title}`;
-        return (
-          <li key={about.id} value={number}>
-            <div>
-              <h3>
-                {number} · {about.title}
-              </h3>
-              <p className="note">{frameText(about)}</p>
-              <Outcome row={row} isUnreadable={unreadable.has(about.id)} />
-            </div>
-            <div className="acts">
-              <button type="button" onClick={() => onOpen(about)}>
-                {about.concluded ? 'Debrief' : 'Go on'}
-                <span className="unseen">{which}</span>
-              </button>
-              <button type="button" className="plain" aria-haspopup="dialog" onClick={() => onDelete(about)}>
-                Delete…<span className="unseen">{which}</span>
-              </button>
-            </div>
-          </li>
-        );
-      })}
-    </ol>
+    <>
+      <ol className="attempt-rows" reversed aria-label="Attempts, newest first">
+        {shown.map((row) => {
+          const { about, number } = row;
+          const which = `${number}, ${about.title}`;
+          return (
+            <li key={about.id} value={number}>
+              <div>
+                <h3>
+                  {number} · {about.title}
+                </h3>
+                <p className="note">{frameText(about)}</p>
+                <Outcome row={row} isUnreadable={unreadable.has(about.id)} />
+              </div>
+              <div className="acts">
+                <button type="button" onClick={() => onOpen(about)}>
+                  {about.concluded ? 'Debrief' : 'Go on'} <span className="unseen">{which}</span>
+                </button>
+                <button
+                  type="button"
+                  className="plain"
+                  aria-haspopup="dialog"
+                  onClick={() => onDelete(about)}
+                >
+                  Delete… <span className="unseen">{which}</span>
+                </button>
+              </div>
+            </li>
+          );
+        })}
+      </ol>
+      {shown.length === rows.length ? null : (
+        <button type="button" onClick={() => setIsWhole(true)}>
+          Show all {rows.length} attempts
+        </button>
+      )}
+    </>
   );
 }
 

@@ -57,7 +57,7 @@ export function Calibration({ over }: { readonly over: readonly Calibrated[] }) 
         </p>
       )}
       {isUsed ? (
-        <table>
+        <table className="figures">
           <caption className="unseen">How often each sureness was right</caption>
           <thead>
             <tr>

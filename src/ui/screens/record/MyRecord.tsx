@@ -27,6 +27,8 @@ interface Props {
 
 export function MyRecord({ onOpen, onDeleted }: Props) {
   const { all, unreadable, working, problem, readAgain, stopWorking, hasProblem } = useKeptRows();
+  /** Another number for a goal that may be another. */
+  const [changes, setChanges] = useState(0);
   const [deleting, setDeleting] = useState<About | null>(null);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
@@ -54,7 +56,7 @@ export function MyRecord({ onOpen, onDeleted }: Props) {
         <div className="wide-stack">
           <section className="stack" aria-labelledby="goal-heading">
             <h2 id="goal-heading">One goal for next time</h2>
-            <GoalKeeper />
+            <GoalKeeper key={changes} />
           </section>
           <Progress points={counting} />
           <Calibration over={calibrationOver(summaries)} />
@@ -95,9 +97,13 @@ export function MyRecord({ onOpen, onDeleted }: Props) {
           </section>
           <Everything
             count={rows.length}
-            onChanged={readAgain}
+            onChanged={() => {
+              setChanges(changes + 1);
+              readAgain();
+            }}
             onDeleted={() => {
               onDeleted(() => true);
+              setChanges(changes + 1);
               readAgain();
             }}
           />
