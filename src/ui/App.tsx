@@ -63,6 +63,9 @@ export function App() {
     setOpenedFiles((before) => [offered, ...before.filter(({ id }) => id !== offered.id)]);
   };
 
+  // Another page begins at its top.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the page is the very occasion
+  useEffect(() => scrollTo(0, 0), [place]);
   useEffect(() => {
     if (place !== '/attempt' && inHand !== null && isDueAtLeaving(inHand))
       setLeaving({ inHand, go: () => {} });

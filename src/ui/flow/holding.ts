@@ -20,13 +20,16 @@ const PREFIX = 'charge-point-trainer attempt ';
 
 /** Null where another tab holds it; with `take over` never null. */
 export const takeHold = (id: string, how: 'ask' | 'take over'): Promise<Hold | null> =>
-  'locks' in navigator ? byLock(id, how) : byAsking(id, how);
+  locks === undefined ? byAsking(id, how) : byLock(locks, id, how);
 
-function byLock(id: string, how: 'ask' | 'take over'): Promise<Hold | null> {
+/** On safe addresses only. */
+const locks = navigator.locks as LockManager | undefined;
+
+function byLock(manager: LockManager, id: string, how: 'ask' | 'take over'): Promise<Hold | null> {
   return new Promise((resolve) => {
     const { hold, lose, until } = newHold();
     const options = how === 'take over' ? { steal: true } : { ifAvailable: true };
-    navigator.locks
+    manager
       .request(PREFIX + id, options, (lock) => {
         resolve(lock === null ? null : hold);
         return lock === null ? undefined : until;
@@ -41,9 +44,8 @@ function byLock(id: string, how: 'ask' | 'take over'): Promise<Hold | null> {
 
 /** Whether any tab, this one too, holds an attempt; false where that cannot be known. */
 export async function isAnyHeld(): Promise<boolean> {
-  if (!('locks' in navigator)) return false;
-  const { held = [] } = await navigator.locks.query();
-  return held.some(({ name }) => name?.startsWith(PREFIX));
+  const { held } = (await locks?.query()) ?? {};
+  return held?.some(({ name }) => name?.startsWith(PREFIX)) === true;
 }
 
 /** Long enough for a tab in the background to answer. */

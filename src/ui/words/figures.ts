@@ -137,4 +137,5 @@ export function benchTime(seconds: number): string {
 }
 
 /** The eight characters by which a record is known again, in two groups that are easy to copy by hand. */
-export const recordNumber = (head: string): string => `${head.slice(0, 4)} ${head.slice(4)}`.toUpperCase();
+export const recordNumber = (head: string): string =>
+  `${head.slice(0, 4)}${THIN}${head.slice(4)}`.toUpperCase();

@@ -18,6 +18,7 @@ const SHOWN = 10;
 
 export function AttemptRows({ rows, unreadable, onOpen, onDelete }: Props) {
   const [isWhole, setIsWhole] = useState(false);
+  if (rows.length === 0) return null;
   const shown = isWhole ? rows : rows.slice(0, SHOWN);
   return (
     <>

@@ -9,6 +9,7 @@ import type { About } from '../../../store/about.ts';
 import { deleteAttempt } from '../../../store/keptAttempt.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
+import { momentText } from '../../words/dates.ts';
 import { WHY_NOT_KEPT } from '../../words/keeping.ts';
 import { AttemptRows } from './AttemptRows.tsx';
 import { Calibration } from './Calibration.tsx';
@@ -130,6 +131,7 @@ export function MyRecord({ onOpen, onDeleted }: Props) {
         >
           <p>
             <strong>{deleting.title}</strong>
+            {deleting.began === null ? '' : `, begun ${momentText(deleting.began)}`}
             {deleting.handedIn === null ? '' : ', handed in'}. Once deleted it cannot be brought back, unless
             you exported it.
           </p>
