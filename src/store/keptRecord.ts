@@ -26,7 +26,7 @@ export const keptRecord = (): Promise<KeptRecord> =>
     for (const about of await all.objectStore('about').getAll()) {
       const attempt = attemptIn((await all.objectStore('attempts').get(about.id)) ?? '');
       const draft: unknown = await all.objectStore('drafts').get(about.id);
-      const { id, began, changed, handedIn, putAway, isGuest, further } = about;
+      const { id, began, changed, handedIn, putAway, stands, isGuest, further } = about;
       if (attempt !== null)
         items.push({
           id,
@@ -34,6 +34,7 @@ export const keptRecord = (): Promise<KeptRecord> =>
           changed,
           handedIn,
           putAway,
+          stands,
           isGuest,
           further,
           attempt,
@@ -78,6 +79,7 @@ export const keepOpened = (id: string, attempt: Attempt, now: number): Promise<s
       changed: now,
       handedIn: null,
       putAway: false,
+      stands: null,
       isGuest: true,
       draft: null,
       further: {},
@@ -113,7 +115,7 @@ async function putIn(all: Transaction<'readwrite'>, { as, id }: Belongs, item: R
     if (before !== undefined && before.isGuest !== isGuest) await about.put({ ...before, isGuest }, id);
     return;
   }
-  const { began, changed, handedIn, putAway, further, attempt, draft } = item;
+  const { began, changed, handedIn, putAway, stands, further, attempt, draft } = item;
   await all.objectStore('attempts').put(JSON.stringify(attempt), id);
   await about.put(
     aboutOf(id, attempt, {
@@ -124,7 +126,7 @@ async function putIn(all: Transaction<'readwrite'>, { as, id }: Belongs, item: R
       putAway,
       isGuest,
       further: { ...before?.further, ...further },
-      stands: null,
+      stands,
       // The tab that has the shorter one may not write over the longer, and its sum no longer holds.
       holder: null,
       summary: null,

@@ -7,6 +7,7 @@
  *     began      ms since 1970 when it was first kept, or null; `changed` likewise when it was last
  *     handedIn   ms since 1970 when its file was handed in, or null
  *     putAway    true: not offered to go on with
+ *     stands     where it stands, in words, while it is not concluded, or null
  *     isGuest    true: opened from a file and not worked on; it counts for nobody's record
  *     attempt    the attempt's own file as it is (its log is replayed before anything is told of it)
  *     draft      the place it was left at, and what is not yet in its log; absent once it is concluded
@@ -36,6 +37,7 @@ const keptItem = v.looseObject({
   changed: moment,
   handedIn: v.nullable(moment),
   putAway: v.boolean(),
+  stands: v.nullable(v.pipe(v.string(), v.maxLength(200))),
   isGuest: v.boolean(),
   attempt: v.unknown(),
   draft: v.optional(v.unknown()),
@@ -55,6 +57,7 @@ export interface RecordItem {
   readonly changed: number;
   readonly handedIn: number | null;
   readonly putAway: boolean;
+  readonly stands: string | null;
   readonly isGuest: boolean;
   readonly attempt: Attempt;
   readonly draft: unknown;
@@ -108,9 +111,20 @@ export const looksLikeRecord = (value: unknown): boolean =>
   typeof value === 'object' && value !== null && Array.isArray((value as { attempts?: unknown }).attempts);
 
 function itemOf(item: v.InferOutput<typeof keptItem>, attempt: Attempt): RecordItem {
-  const { id, began, changed, handedIn, putAway, isGuest, draft } = item;
+  const { id, began, changed, handedIn, putAway, stands, isGuest, draft } = item;
   const further = Object.fromEntries(Object.entries(item).filter(([name]) => !(name in keptItem.entries)));
-  return { id, began, changed, handedIn, putAway, isGuest, attempt, draft: smallEnough(draft), further };
+  return {
+    id,
+    began,
+    changed,
+    handedIn,
+    putAway,
+    stands,
+    isGuest,
+    attempt,
+    draft: smallEnough(draft),
+    further,
+  };
 }
 
 const smallEnough = (draft: unknown): unknown =>
