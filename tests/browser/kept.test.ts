@@ -2,11 +2,11 @@
 // two tabs never work on one attempt; a device that keeps nothing, or is full, says so and still exports.
 
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { parseAttempt } from '../../src/attempt/file.ts';
 import type { Measurement } from '../../src/bench/operation.ts';
+import { barriersOn } from './axe.ts';
 import { openBrowser, serveBuilt } from './browser.ts';
 import { answerAll, begin, choose, inHand, keptHere, measure, openPage, setUp, sitDown } from './trainee.ts';
 
@@ -15,6 +15,9 @@ let built: Awaited<ReturnType<typeof serveBuilt>>;
 
 beforeAll(async () => {
   [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
+});
+afterEach(async () => {
+  for (const context of browser.contexts()) await context.close();
 });
 afterAll(async () => {
   await browser?.close();
@@ -127,20 +130,6 @@ test('killed over a half-typed reading, a judgement, a reason to stop and a conc
   expect(await page.getByLabel('because').inputValue()).toBe('nobody was th');
 });
 
-test('killed over the record of a critical act: it still stands in the way', async () => {
-  let { page } = await sitDown(browser, built.url);
-  await begin(page, JOB);
-  await choose(page, 'Prove it dead');
-  await setUp(page, { 'unit’s cover': 'open' });
-  await answerAll(page);
-  await button(page, /^under 67 %/).click();
-  await heading(page, 'Stopped').waitFor();
-  page = await killed(page, '"harmed"');
-  await heading(page, 'Stopped').waitFor();
-  await button(page, 'Make safe and go on').click();
-  await heading(page, 'Observe').waitFor();
-});
-
 test('the one attempt that an earlier version kept is the first of many', async () => {
   const { page } = await sitDown(browser, built.url);
   await begin(page, JOB);
@@ -168,21 +157,23 @@ test('the one attempt that an earlier version kept is the first of many', async 
   expect((await inHand(after)).attempt).toEqual(attempt);
 });
 
-describe.each([
-  ['a safe address', () => built.url],
-  ['plain http', () => built.plainUrl],
-])('two tabs at %s', (_, url) => {
-  test('one holds the attempt; the other reads it, then takes it over', async () => {
-    const { page: first, complaints } = await sitDown(browser, url());
+// At a safe address by the browser's locks, on plain http by asking each other.
+test.each(['a safe address', 'plain http'])(
+  'two tabs at %s: one holds the attempt; the other reads it, then takes it over',
+  async (where) => {
+    const url = where === 'plain http' ? built.plainUrl : built.url;
+    const { page: first, complaints } = await sitDown(browser, url);
     await begin(first, JOB);
     await lock(first);
     await inHand(first, 1);
-    const { page: second } = await openPage(first.context(), url());
+    const { page: second } = await openPage(first.context(), url);
     await button(second, `Go on with ${JOB}`).click();
     await heading(second, 'Open in another tab').waitFor();
+    if (url === built.url) expect(await barriersOn(second)).toEqual([]);
     await button(second, 'Read only').click();
     await heading(second, 'Read only').waitFor();
     await second.getByText('observing: No vehicle (A)').waitFor();
+    if (url === built.url) expect(await barriersOn(second)).toEqual([]);
     expect(await button(second, 'Judge').count()).toBe(0);
     expect(await button(second, 'Stop…').count()).toBe(0);
 
@@ -195,9 +186,8 @@ describe.each([
     await first.getByRole('group', { name: /^two-pole detector/ }).waitFor();
     await heading(second, 'Taken over by another tab').waitFor();
     expect(complaints).toEqual([]);
-    await first.context().close();
-  });
-});
+  },
+);
 
 test('a browser that keeps nothing says so, and exports all the same', async () => {
   const { page, complaints } = await sitDown(browser, built.url, {
@@ -244,38 +234,4 @@ test('a full device says so while it is full; then nothing of what was done mean
     'operation',
   ]);
   await expect.poll(() => page.getByRole('alert').count()).toBe(0);
-});
-
-const scenario = JSON.parse(
-  readFileSync(join(import.meta.dirname, '../../scenarios/harbour-mews.json'), 'utf8'),
-);
-
-test('a place that does not fit its attempt is not gone to', async () => {
-  const { page } = await sitDown(browser, built.url);
-  await begin(page, JOB);
-  await choose(page, 'No vehicle (A)');
-  await setUp(page, {});
-  await expect.poll(async () => JSON.stringify((await keptHere(page))?.draft)).toContain('predicting');
-  await page.evaluate(
-    (title) =>
-      new Promise<void>((resolve) => {
-        const request = indexedDB.open('charge-point-trainer');
-        request.onsuccess = () => {
-          const all = request.result.transaction(['drafts'], 'readwrite');
-          const cursor = all.objectStore('drafts').openCursor();
-          cursor.onsuccess = () => {
-            cursor.result?.update({ ...cursor.result.value, step: 'judging', test: title, answers: [] });
-          };
-          all.oncomplete = () => {
-            request.result.close();
-            resolve();
-          };
-        };
-      }),
-    scenario.title,
-  );
-  const context = page.context();
-  await page.close();
-  const after = await goOnIn(context);
-  await heading(after, 'Choose a test').waitFor();
 });

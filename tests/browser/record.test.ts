@@ -5,13 +5,14 @@ import { mkdtempSync, readFileSync, truncateSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { parseAttempt } from '../../src/attempt/file.ts';
 import { makeRecordText } from '../../src/store/recordFile.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import type { Habits } from '../helpers/trainee.ts';
 import { attemptBy } from '../helpers/trainee.ts';
+import { barriersOn } from './axe.ts';
 import { openBrowser, serveBuilt } from './browser.ts';
 import { begin, choose, conclude, inHand, setUp, sitDown } from './trainee.ts';
 
@@ -20,6 +21,9 @@ let built: Awaited<ReturnType<typeof serveBuilt>>;
 
 beforeAll(async () => {
   [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
+});
+afterEach(async () => {
+  for (const context of browser.contexts()) await context.close();
 });
 afterAll(async () => {
   await browser?.close();
@@ -96,6 +100,15 @@ test('out to a file, everything deleted, in again: the same record', async () =>
   await bringIn(page, makeRecordText(record));
   await page.getByText('Attempts: 3 brought in.').waitFor();
   const before = await saidBy(page);
+  for (const [width, colorScheme] of [
+    [1280, 'light'],
+    [360, 'dark'],
+  ] as const) {
+    await page.emulateMedia({ colorScheme });
+    await page.setViewportSize({ width, height: 740 });
+    expect(await barriersOn(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
+  }
 
   // What it says is what the logs say.
   const { scenario } = scenarioNamed('mill-race');
@@ -211,6 +224,7 @@ test('an assessment is handed in, or left without: asked once', async () => {
   await page.getByText(`record ${number.slice(0, 4)}\u202f${number.slice(4)}`).waitFor();
   await button(page, 'Practise this again').click();
   await page.getByRole('heading', { name: 'Not handed in' }).waitFor();
+  expect(await barriersOn(page)).toEqual([]);
   const [file] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('dialog').getByRole('button', { name: 'Hand in', exact: true }).click(),

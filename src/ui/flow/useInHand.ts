@@ -132,15 +132,18 @@ export function useInHand() {
         setTable(held.current.inHand);
         return null;
       }
+      const hold = concluded ? null : await takeHold(id, how);
       try {
-        const hold = concluded ? null : await takeHold(id, how);
         if (hold === null && !concluded) {
           letGo();
           setTable({ kind: 'not in hand', id, title, why: 'open in another tab' });
           return null;
         }
         const kept = concluded ? await keptAttempt(id) : await claimAttempt(id, TAB);
-        if (kept === null) return refusal(title, NO_LONGER);
+        if (kept === null) {
+          hold?.release();
+          return refusal(title, NO_LONGER);
+        }
         const { openedKept } = await import('./start.ts');
         const result = openedKept(kept);
         if (result.kind === 'refused') {
@@ -150,6 +153,7 @@ export function useInHand() {
         put(id, result, kept.about, hold, null);
         return null;
       } catch (error) {
+        hold?.release();
         setProblem(problemOf(error));
         return refusal(title, NOT_READ);
       }

@@ -21,7 +21,7 @@ export function HandIn({ told }: { readonly told: Debrief }) {
   const isAssessment = scenario.support === 'assessment' && beside?.isGuest !== true;
   return (
     <section
-      className={isAssessment && before === null ? 'hand-in found first' : 'hand-in'}
+      className={isAssessment && before === null ? 'hand-in found first not-printed' : 'hand-in not-printed'}
       aria-labelledby="hand-in-heading"
     >
       <h2 id="hand-in-heading" className="unseen">
