@@ -3,9 +3,10 @@
 
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 
-/** The built page loads nothing but its own files. The development server adds inline scripts and goes without. */
+/** The built page loads nothing but its own files, the worker and the manifest among them. The development server adds inline scripts and goes without. */
 const ownFilesOnly: Plugin = {
   name: 'own-files-only',
   apply: 'build',
@@ -22,9 +23,45 @@ const ownFilesOnly: Plugin = {
   ],
 };
 
+/**
+ * Installable, and whole without a network after the first visit. A newer version is fetched beside the one in use
+ * and waits until somebody takes it (src/ui/flow/newVersion.ts); only the very first one serves the open page at once.
+ */
+const offline = VitePWA({
+  registerType: 'prompt',
+  injectRegister: false,
+  manifest: {
+    name: 'Charge point trainer',
+    short_name: 'Charge points',
+    description: 'Practise the verification of simulated a.c. charge points. Training only.',
+    lang: 'en-GB',
+    start_url: './',
+    scope: './',
+    display: 'standalone',
+    background_color: '#fbfaf5',
+    theme_color: '#fbfaf5',
+    icons: [
+      { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' },
+      { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
+      { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
+      { src: 'icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+    ],
+  },
+  workbox: {
+    globPatterns: ['**/*.{html,css,js,svg,png}'],
+    // Pictures of the README, which the page never shows.
+    globIgnores: ['pictures/**'],
+    navigateFallback: 'index.html',
+    cleanupOutdatedCaches: true,
+    clientsClaim: true,
+    inlineWorkboxRuntime: true,
+    sourcemap: false,
+  },
+});
+
 export default defineConfig({
   base: './',
-  plugins: [react(), ownFilesOnly],
+  plugins: [react(), ownFilesOnly, offline],
   build: { target: 'es2023', reportCompressedSize: false },
   preview: { host: '127.0.0.1', port: 4173 },
   test: {

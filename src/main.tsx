@@ -2,6 +2,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './ui/App.tsx';
+import { serveOffline } from './ui/flow/newVersion.ts';
 import './ui/styles/tokens.css';
 import './ui/styles/page.css';
 import './ui/styles/controls.css';
@@ -9,6 +10,7 @@ import './ui/styles/bench.css';
 import './ui/styles/debrief.css';
 import './ui/styles/drawing.css';
 import './ui/styles/trace.css';
+import './ui/styles/record.css';
 import './ui/styles/print.css';
 
 const root = document.getElementById('root');
@@ -18,3 +20,4 @@ createRoot(root).render(
     <App />
   </StrictMode>,
 );
+serveOffline();

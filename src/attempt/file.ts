@@ -16,11 +16,15 @@ export interface ReadAttempt {
 
 export function parseAttempt(text: string): Parsed<ReadAttempt> {
   const json = parseJson(text);
-  if (!json.ok) return json;
-  const newer = newerFormat(json.value, 'attempt');
+  return json.ok ? readAttempt(json.value) : json;
+}
+
+/** An attempt's file, already read as JSON. */
+export function readAttempt(value: unknown): Parsed<ReadAttempt> {
+  const newer = newerFormat(value, 'attempt');
   if (newer !== null) return newer;
-  const attempt = check(attemptSchema, json.value);
-  const read = readScenario((json.value as { scenario?: unknown } | null)?.scenario);
+  const attempt = check(attemptSchema, value);
+  const read = readScenario((value as { scenario?: unknown } | null)?.scenario);
   const problems: Problem[] = [
     ...(attempt.ok ? [] : attempt.problems),
     ...(read.ok ? [] : read.problems.map(({ path, message }) => ({ path: inScenario(path), message }))),

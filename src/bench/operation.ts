@@ -81,7 +81,11 @@ const measurement = v.variant('quantity', [
 export const PRESSABLE = ['residual-test', 'stop', 'emergency', 'authorise', 'override-delay'] as const;
 
 const load = v.strictObject({ line: v.picklist(LINES), power: number(0, 100_000) });
-const leakage = v.strictObject({ ac: number(0, 1), dc: number(-0.1, 0.1), line: v.picklist(LINES) });
+export const leakageSchema = v.strictObject({
+  ac: number(0, 1),
+  dc: number(-0.1, 0.1),
+  line: v.picklist(LINES),
+});
 
 const plainOperations = v.variant('op', [
   v.strictObject({
@@ -116,7 +120,7 @@ const plainOperations = v.variant('op', [
     diode: v.optional(v.picklist(['sound', 'shorted'])),
     earth: v.optional(v.picklist(['sound', 'open'])),
     load: v.optional(number(0, 80)),
-    leakage: v.optional(v.nullable(leakage)),
+    leakage: v.optional(v.nullable(leakageSchema)),
   }),
   v.strictObject({ op: v.literal('wait'), seconds: number(0, 86_400) }),
   v.strictObject({ op: v.literal('pull-plug') }),

@@ -22,10 +22,12 @@ const failed = (message: string, path = ''): Parsed<never> => ({ ok: false, prob
 export const LARGEST_FILE = 1_000_000;
 const DEEPEST = 40;
 
-/** JSON text as a value; nothing in it is ever executed. */
-export function parseJson(text: string): Parsed<unknown> {
-  if (text.length > LARGEST_FILE)
-    return failed(`larger than ${LARGEST_FILE / 1_000_000} MB; scenario and attempt files are far smaller`);
+export const tooLarge = (largest: number): string =>
+  `larger than ${largest / 1_000_000} MB; ${largest === LARGEST_FILE ? 'scenario and attempt files are far smaller' : 'no more is read at once'}`;
+
+/** JSON text as a value, up to so many characters; nothing in it is ever executed. */
+export function parseJson(text: string, largest = LARGEST_FILE): Parsed<unknown> {
+  if (text.length > largest) return failed(tooLarge(largest));
   const deepAt = tooDeepAt(text);
   if (deepAt !== null) return failed(`nested deeper than ${DEEPEST} levels at ${placeIn(text, deepAt)}`);
   let value: unknown;

@@ -1,37 +1,94 @@
 /**
- * What is kept on this device, and nothing else is:
- *
- *   what                      where                                        how long
- *   the attempt last worked   IndexedDB charge-point-trainer, `attempts`,  until another is begun, opened or
- *   on, as its exported text  key `current`                                put away, or the browser clears it
- *   light or dark paper       local storage (theme.ts)                     until chosen anew
- *
- * Whoever calls says in words what is lost when keeping fails; exporting never needs this file.
+ * Attempts kept on this device: begun, changed, listed, read, deleted. One tab at a time may change one: it claims it
+ * by its name, and what it wants to keep after another tab has claimed it is refused. Which tab may claim what is the
+ * business of whoever calls; the database itself is in database.ts.
  */
-import type { IDBPDatabase } from 'idb';
-import { openDB } from 'idb';
+import type { Attempt } from '../attempt/attempt.ts';
+import type { About } from './about.ts';
+import { aboutOf, factsOf } from './about.ts';
+import type { Transaction } from './database.ts';
+import { inOne, notKept } from './database.ts';
 
-const STORE = 'attempts';
-const KEY = 'current';
-
-let opened: Promise<IDBPDatabase> | null = null;
-
-const database = (): Promise<IDBPDatabase> => {
-  opened ??= openDB('charge-point-trainer', 1, { upgrade: (db) => void db.createObjectStore(STORE) });
-  return opened;
-};
-
-/** Resolves once the text is safely kept; rejects where the browser keeps nothing or is full. */
-export async function keepAttempt(text: string): Promise<void> {
-  await (await database()).put(STORE, text, KEY);
+export interface KeptAttempt {
+  readonly about: About;
+  readonly text: string;
+  readonly draft: unknown;
 }
 
-/** The kept text, or null where there is none. */
-export async function keptAttempt(): Promise<string | null> {
-  const text: unknown = await (await database()).get(STORE, KEY);
-  return typeof text === 'string' ? text : null;
+/** Newest first. */
+export const keptAttempts = async (): Promise<readonly About[]> =>
+  (await inOne('readonly', (all) => all.objectStore('about').getAll())).sort((x, y) => y.changed - x.changed);
+
+export const keptAttempt = (id: string): Promise<KeptAttempt | null> =>
+  inOne('readonly', (all) => read(all, id));
+
+async function read(
+  all: Transaction<'readonly'> | Transaction<'readwrite'>,
+  id: string,
+): Promise<KeptAttempt | null> {
+  const about = await all.objectStore('about').get(id);
+  const text = await all.objectStore('attempts').get(id);
+  const draft: unknown = await all.objectStore('drafts').get(id);
+  return about === undefined || text === undefined ? null : { about, text, draft: draft ?? null };
 }
 
-export async function putAwayAttempt(): Promise<void> {
-  await (await database()).delete(STORE, KEY);
+/** From now on only this tab may change it. Null where there is no such attempt. */
+export const claimAttempt = (id: string, holder: string): Promise<KeptAttempt | null> =>
+  inOne('readwrite', async (all) => {
+    const kept = await read(all, id);
+    if (kept === null) return null;
+    const about = { ...kept.about, holder, putAway: false };
+    await all.objectStore('about').put(about, id);
+    return { ...kept, about };
+  });
+
+/** Keeps a new one. Those that were begun and never worked on go: there is nothing in them. */
+export const beginAttempt = (id: string, attempt: Attempt, own: Partial<About>): Promise<void> =>
+  inOne('readwrite', async (all) => {
+    for (const about of await all.objectStore('about').getAll())
+      if (about.entries === 0 && (await all.objectStore('drafts').getKey(about.id)) === undefined)
+        await remove(all, about.id);
+    await all.objectStore('attempts').put(JSON.stringify(attempt), id);
+    await all.objectStore('about').put(aboutOf(id, attempt, own), id);
+  });
+
+export interface Change {
+  /** The log, where it has changed. */
+  readonly attempt?: Attempt;
+  /** The place and what is not yet in the log; null once there is nothing of the kind. */
+  readonly draft?: unknown;
+  readonly about: Partial<Omit<About, 'id' | 'holder'>>;
 }
+
+/** Resolves once it is safely kept. */
+export const keepAttempt = (id: string, holder: string, { attempt, draft, about }: Change): Promise<void> =>
+  inOne('readwrite', async (all) => {
+    const before = await all.objectStore('about').get(id);
+    if (before === undefined) throw notKept('deleted');
+    if (before.holder !== holder) throw notKept('taken over');
+    if (attempt !== undefined) await all.objectStore('attempts').put(JSON.stringify(attempt), id);
+    if (draft === null) await all.objectStore('drafts').delete(id);
+    else if (draft !== undefined) await all.objectStore('drafts').put(draft, id);
+    const facts = attempt === undefined ? {} : factsOf(attempt);
+    await all.objectStore('about').put({ ...before, ...about, ...facts }, id);
+  });
+
+/** Changes what is kept beside the log, whichever tab holds it; nothing happens where it is gone. */
+export const changeAbout = (id: string, change: Partial<Omit<About, 'id'>>): Promise<void> =>
+  inOne('readwrite', async (all) => {
+    const before = await all.objectStore('about').get(id);
+    if (before !== undefined) await all.objectStore('about').put({ ...before, ...change }, id);
+  });
+
+export const deleteAttempt = (id: string): Promise<void> => inOne('readwrite', (all) => remove(all, id));
+
+async function remove(all: Transaction<'readwrite'>, id: string): Promise<void> {
+  await all.objectStore('attempts').delete(id);
+  await all.objectStore('about').delete(id);
+  await all.objectStore('drafts').delete(id);
+}
+
+export const deleteEverything = (): Promise<void> =>
+  inOne('readwrite', async (all) => {
+    for (const name of all.objectStoreNames) await all.objectStore(name).clear();
+  });

@@ -20,3 +20,11 @@ export function keepTheme(theme: Theme): void {
     // A browser that keeps nothing: the choice holds until the page is closed.
   }
 }
+
+export function forgetTheme(): void {
+  try {
+    localStorage.removeItem(KEY);
+  } catch {
+    // A browser that keeps nothing has nothing to forget.
+  }
+}

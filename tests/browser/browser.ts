@@ -33,6 +33,9 @@ const INSTALLED: Partial<Record<NodeJS.Platform, readonly string[]>> = {
     ]),
 };
 
+/** A name for this machine that no browser takes for safe, as an address on a plain network would be. */
+const PLAIN_HOST = 'trainer.example';
+
 /** The page is to be alone with the tests: no sandbox (root in CI), no screen, no traffic of the browser's own. */
 const ALONE = [
   '--no-sandbox',
@@ -41,6 +44,7 @@ const ALONE = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  `--host-resolver-rules=MAP ${PLAIN_HOST} 127.0.0.1`,
 ];
 
 /**
@@ -70,16 +74,28 @@ export async function openBrowser(): Promise<Browser> {
   return chromium.launch({ executablePath: await bundled.executablePath(), args: [...args, ...ALONE] });
 }
 
-/** Serves dist/ as it was last built, on a port that is free. */
-export async function serveBuilt(): Promise<{ url: string; close: () => Promise<void> }> {
-  if (!existsSync(join(ROOT, 'dist/index.html'))) throw new Error('dist/ holds no page: run npm run build');
+interface Served {
+  readonly url: string;
+  /** The same page at an address that the browser does not hold for safe. */
+  readonly plainUrl: string;
+  readonly close: () => Promise<void>;
+}
+
+/** Serves dist/ as it was last built, or a copy of it, on a port that is free. */
+export async function serveBuilt(folder = join(ROOT, 'dist')): Promise<Served> {
+  if (!existsSync(join(folder, 'index.html'))) throw new Error('dist/ holds no page: run npm run build');
   const server = await preview({
     root: ROOT,
     configFile: false,
     logLevel: 'warn',
-    preview: { host: '127.0.0.1', port: 4500 },
+    build: { outDir: folder },
+    preview: { host: '127.0.0.1', port: 4500, allowedHosts: [PLAIN_HOST] },
   });
   const address = server.httpServer.address();
   if (address === null || typeof address === 'string') throw new Error('The page is served without a port');
-  return { url: `http://127.0.0.1:${address.port}/`, close: () => server.close() };
+  return {
+    url: `http://127.0.0.1:${address.port}/`,
+    plainUrl: `http://${PLAIN_HOST}:${address.port}/`,
+    close: () => server.close(),
+  };
 }

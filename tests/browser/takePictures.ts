@@ -1,9 +1,10 @@
 // Takes the README's pictures from the built page and puts them into public/pictures/: first screen, bench and
-// debrief on a desk, a prediction on a phone. Run after npm run build.
+// debrief on a desk, a prediction on a phone. Draws public/icon.svg in the sizes that devices ask for, too. Run after
+// npm run build.
 
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { parseScenario } from '../../src/scenario/scenario.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { openBrowser, serveBuilt } from './browser.ts';
@@ -60,9 +61,21 @@ async function sureAndWrong(page: Page, id: string, between: [string, string]): 
   await judgeRightly(page, await inHand(page), action(id));
 }
 
+/** The icon of an installed page, from its drawing. */
+async function drawIcons(browser: Browser): Promise<void> {
+  const drawing = readFileSync(join(ROOT, 'public/icon.svg'), 'utf8');
+  for (const size of [192, 512]) {
+    const page = await browser.newPage({ viewport: { width: size, height: size } });
+    await page.setContent(`<style>body { margin: 0 } svg { display: block }</style>${drawing}`);
+    await page.screenshot({ path: join(ROOT, `public/icon-${size}.png`) });
+    await page.close();
+  }
+}
+
 const browser = await openBrowser();
 const built = await serveBuilt();
 try {
+  await drawIcons(browser);
   const desk = await sitDown(browser, built.url, DESK);
   await take(desk.page, 'choose');
 

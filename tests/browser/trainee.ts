@@ -2,7 +2,7 @@
 // what is shown, judges, stops, concludes. Finds everything by role and label. What a faultless person does and knows
 // comes from the floors below the screens, from the attempt as the page keeps it.
 
-import type { Browser, Locator, Page } from 'playwright-core';
+import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import type { Judged, Sure } from '../../src/attempt/attempt.ts';
 import { parseAttempt } from '../../src/attempt/file.ts';
 import { testFigures, testLines } from '../../src/attempt/lines.ts';
@@ -32,17 +32,28 @@ interface Look {
   readonly colorScheme?: 'light' | 'dark';
   /** Pixels of a picture to each of the page. */
   readonly scale?: number;
+  /** The worker that serves the page without a network; where nothing is said of it there is none. */
+  readonly worker?: boolean;
+  /** Runs in the page before anything of its own. */
+  readonly before?: () => void;
 }
 
 /** A new person with an empty browser in front of the first screen. */
 export async function sitDown(browser: Browser, url: string, look: Look = {}): Promise<Trainee> {
-  const { width = 1280, height = 860, colorScheme = 'light', scale = 1 } = look;
+  const { width = 1280, height = 860, colorScheme = 'light', scale = 1, worker = false, before } = look;
   const context = await browser.newContext({
     viewport: { width, height },
     colorScheme,
     deviceScaleFactor: scale,
     reducedMotion: 'reduce',
+    serviceWorkers: worker ? 'allow' : 'block',
   });
+  if (before !== undefined) await context.addInitScript(before);
+  return openPage(context, url);
+}
+
+/** One more tab in the same browser. */
+export async function openPage(context: BrowserContext, url: string): Promise<Trainee> {
   const page = await context.newPage();
   page.setDefaultTimeout(10_000);
   const complaints: string[] = [];
@@ -393,26 +404,45 @@ async function writeDownPairs(page: Page): Promise<number> {
   return rows.length;
 }
 
+export interface KeptHere {
+  readonly id: string;
+  readonly text: string;
+  readonly draft: unknown;
+}
+
+/** The attempt that this device kept last, and the place that it was left at; null where it keeps none. */
+export const keptHere = (page: Page): Promise<KeptHere | null> =>
+  page.evaluate(
+    () =>
+      new Promise<KeptHere | null>((resolve, reject) => {
+        const request = indexedDB.open('charge-point-trainer');
+        request.onerror = () => reject(request.error);
+        request.onupgradeneeded = () => request.transaction?.abort();
+        request.onsuccess = () => {
+          const db = request.result;
+          const all = db.transaction(['about', 'attempts', 'drafts']);
+          const about = all.objectStore('about').getAll();
+          about.onsuccess = () => {
+            const [last] = about.result.sort((x, y) => y.changed - x.changed);
+            if (last === undefined) return;
+            const text = all.objectStore('attempts').get(last.id);
+            const draft = all.objectStore('drafts').get(last.id);
+            draft.onsuccess = () => resolve({ id: last.id, text: text.result, draft: draft.result ?? null });
+          };
+          all.onabort = () => reject(all.error);
+          all.oncomplete = () => {
+            db.close();
+            resolve(null);
+          };
+        };
+      }),
+  );
+
 /** The attempt as this device keeps it, replayed; waits until it holds so many entries at least. */
 export async function inHand(page: Page, least = 0): Promise<Run> {
   for (let tries = 0; tries < 100; tries++) {
-    const text = await page.evaluate(
-      () =>
-        new Promise<string | null>((resolve, reject) => {
-          const request = indexedDB.open('charge-point-trainer', 1);
-          request.onerror = () => reject(request.error);
-          request.onupgradeneeded = () => request.transaction?.abort();
-          request.onsuccess = () => {
-            const got = request.result.transaction('attempts').objectStore('attempts').get('current');
-            got.onerror = () => reject(got.error);
-            got.onsuccess = () => {
-              request.result.close();
-              resolve(got.result ?? null);
-            };
-          };
-        }),
-    );
-    const read = text === null ? null : parseAttempt(text);
+    const kept = await keptHere(page);
+    const read = kept === null ? null : parseAttempt(kept.text);
     if (read?.ok && read.value.attempt.entries.length >= least)
       return replay(read.value.scenario, read.value.attempt);
     await page.waitForTimeout(20);

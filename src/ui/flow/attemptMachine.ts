@@ -8,15 +8,13 @@ import { assign, setup } from 'xstate';
 import type { Answer, Sure } from '../../attempt/attempt.ts';
 import type { OperationInput } from '../../bench/operation.ts';
 import type { UnsafeAct } from '../../bench/unsafe.ts';
-import type { Bench, Note, Standing } from './bench.ts';
-import { done, hasStopped, noted, standingOf } from './bench.ts';
-import type { Position } from './position.ts';
+import type { Bench, Note } from './bench.ts';
+import { done, hasStopped, noted } from './bench.ts';
+import type { Draft, Place, Step } from './place.ts';
+import { placeByLog } from './place.ts';
 import { operationsBetween } from './position.ts';
 
-export interface Draft {
-  readonly position: Position;
-  readonly wait: number;
-}
+export type { Draft };
 
 interface Harm {
   readonly acts: readonly UnsafeAct[];
@@ -26,7 +24,8 @@ interface Harm {
 
 interface Context {
   readonly bench: Bench;
-  readonly standing: Standing;
+  /** Where it stands; beneath the sheet for stopping, the step that this lies over. */
+  readonly step: Step;
   readonly test: string | null;
   readonly draft: Draft;
   readonly answers: Readonly<Record<string, Answer>>;
@@ -88,18 +87,29 @@ const MAKE_SAFE: readonly OperationInput[] = [
   { op: 'prove-dead', at: 'origin' },
 ];
 
+/** The harm that the last operation did, for a page that was closed over it. */
+function lastHarm({ happened }: Bench): Harm {
+  const acts = happened.at(-1)?.outcome.unsafe.filter(({ critical }) => critical) ?? [];
+  return { acts, happened: happened.length - 1 };
+}
+
 const draftFrom = (bench: Bench): Draft => ({ position: bench.position, wait: 0 });
+
+const takenUpAt = <T extends string>(step: Step, target: T) => ({
+  guard: { type: 'stands at' as const, params: { step } },
+  target,
+});
+const standingAt = (step: Step) => ({ type: 'stand at' as const, params: { step } });
 
 export const attemptMachine = setup({
   types: {
     context: {} as Context,
     events: {} as Event,
-    input: {} as { bench: Bench },
+    input: {} as { bench: Bench; place?: Place },
   },
   guards: {
-    'was observing': ({ context }) => context.standing.at === 'observing',
-    'was concluding': ({ context }) => context.standing.at === 'concluding',
-    'was concluded': ({ context }) => context.standing.at === 'debrief',
+    'stands at': ({ context }, { step }: { step: Step }) => context.step === step,
+    'is in a test': ({ context }) => context.test !== null,
     'came to harm': ({ context }) => context.harm !== null,
     'tells at once': ({ context }) => isPractice(context.bench),
     'may go on': ({ context }) => !hasStopped(context.bench.run.attempt.entries),
@@ -111,6 +121,7 @@ export const attemptMachine = setup({
         : {},
     ),
     'leave the test': assign({ test: null }),
+    'stand at': assign((_, { step }: { step: Step }) => ({ step })),
     'lock and act': assign(({ context, event }) => {
       if (event.type !== 'lock' || context.test === null) return {};
       const { bench, draft, test } = context;
@@ -153,27 +164,23 @@ export const attemptMachine = setup({
   },
 }).createMachine({
   id: 'attempt',
-  context: ({ input: { bench } }) => {
-    const standing = standingOf(bench.run.attempt);
-    return {
-      bench,
-      standing,
-      test: standing.at === 'observing' ? standing.test : null,
-      draft: draftFrom(bench),
-      answers: {},
-      figures: {},
-      since: standing.at === 'observing' ? standing.since : -1,
-      harm: null,
-      failed: null,
-    };
+  context: ({ input: { bench, place = placeByLog(bench) } }) => {
+    const { step, test, draft, answers, figures, since } = place;
+    const harm = step === 'harmed' ? lastHarm(bench) : null;
+    return { bench, step, test, draft, answers, figures, since, harm, failed: null };
   },
   initial: 'taking up',
   states: {
     'taking up': {
       always: [
-        { guard: 'was observing', target: 'working.observing' },
-        { guard: 'was concluding', target: 'concluding' },
-        { guard: 'was concluded', target: 'debrief' },
+        takenUpAt('setting up', 'working.setting up'),
+        takenUpAt('predicting', 'working.predicting'),
+        takenUpAt('observing', 'working.observing'),
+        takenUpAt('judging', 'working.judging'),
+        takenUpAt('told', 'working.told'),
+        takenUpAt('harmed', 'harmed'),
+        takenUpAt('concluding', 'concluding'),
+        takenUpAt('debrief', 'debrief'),
         { target: 'working' },
       ],
     },
@@ -182,7 +189,7 @@ export const attemptMachine = setup({
       on: { stop: 'stopping', conclude: 'concluding' },
       states: {
         choosing: {
-          entry: 'leave the test',
+          entry: ['leave the test', standingAt('choosing')],
           on: {
             choose: { target: 'setting up', actions: 'take the test' },
             'put right': 'putting right',
@@ -193,6 +200,7 @@ export const attemptMachine = setup({
           on: { do: { actions: 'do it' }, leave: 'choosing' },
         },
         'setting up': {
+          entry: standingAt('setting up'),
           on: {
             draft: { actions: assign({ draft: ({ event }) => event.draft }) },
             ready: 'predicting',
@@ -200,6 +208,7 @@ export const attemptMachine = setup({
           },
         },
         predicting: {
+          entry: standingAt('predicting'),
           on: {
             answer: {
               actions: assign({
@@ -220,6 +229,8 @@ export const attemptMachine = setup({
           },
         },
         observing: {
+          entry: standingAt('observing'),
+          id: 'observing',
           always: { guard: 'came to harm', target: '#harmed' },
           on: {
             do: { actions: 'do it' },
@@ -228,6 +239,7 @@ export const attemptMachine = setup({
           },
         },
         judging: {
+          entry: standingAt('judging'),
           on: {
             back: 'observing',
             judged: [
@@ -236,13 +248,19 @@ export const attemptMachine = setup({
             ],
           },
         },
-        told: { on: { next: 'choosing' } },
+        told: { entry: standingAt('told'), on: { next: 'choosing' } },
         'where it was': { type: 'history' },
       },
     },
     harmed: {
       id: 'harmed',
-      on: { 'make safe': { target: 'working.where it was', actions: 'make it safe' } },
+      entry: standingAt('harmed'),
+      on: {
+        'make safe': [
+          { guard: 'is in a test', target: '#observing', actions: 'make it safe' },
+          { target: 'working.putting right', actions: 'make it safe' },
+        ],
+      },
     },
     stopping: {
       on: {
@@ -251,12 +269,13 @@ export const attemptMachine = setup({
       },
     },
     concluding: {
+      entry: standingAt('concluding'),
       on: {
         'go on': { guard: 'may go on', target: 'working.where it was' },
         concluded: { target: 'debrief', actions: 'write the conclusion' },
       },
     },
-    debrief: {},
+    debrief: { entry: standingAt('debrief') },
   },
 });
 

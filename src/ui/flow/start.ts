@@ -1,14 +1,18 @@
 /**
- * How an attempt begins: anew on a scenario, or from an attempt file. Files of both kinds are told apart here, and
- * one that is far too large is refused unread.
+ * How an attempt begins: anew on a scenario, from an attempt file, or from what this device kept. Files of both kinds
+ * are told apart here, and one that is far too large is refused unread.
  */
 import { parseAttempt } from '../../attempt/file.ts';
 import type { Problem } from '../../scenario/problems.ts';
-import { LARGEST_FILE } from '../../scenario/problems.ts';
+import { LARGEST_FILE, tooLarge } from '../../scenario/problems.ts';
 import type { ReadScenario, Scenario } from '../../scenario/scenario.ts';
 import { parseScenario, readScenario } from '../../scenario/scenario.ts';
+import type { KeptAttempt } from '../../store/keptAttempt.ts';
+import { looksLikeRecord } from '../../store/recordFile.ts';
 import type { Bench } from './bench.ts';
 import { newBench, takenUp } from './bench.ts';
+import type { Place } from './place.ts';
+import { placeIn } from './place.ts';
 
 type Refused = { readonly kind: 'refused'; readonly problems: readonly Problem[] };
 type Taken = { readonly kind: 'attempt'; readonly bench: Bench };
@@ -17,31 +21,40 @@ type Scenarios = { readonly kind: 'scenario'; readonly file: unknown };
 
 const refused = (message: string, path = ''): Refused => ({ kind: 'refused', problems: [{ path, message }] });
 
-export async function opened(source: File | string): Promise<Refused | Taken | Scenarios> {
-  if (typeof source === 'string') return openedText(source);
-  if (source.size > LARGEST_FILE)
-    return refused(`larger than ${LARGEST_FILE / 1_000_000} MB; scenario and attempt files are far smaller`);
+export async function opened(file: File): Promise<Refused | Taken | Scenarios> {
+  if (file.size > LARGEST_FILE) return refused(tooLarge(LARGEST_FILE));
   try {
-    return openedText(await source.text());
+    return openedText(await file.text());
   } catch {
     return refused('cannot be read from this device');
   }
 }
 
 function openedText(text: string): Refused | Taken | Scenarios {
-  if (looksLikeAttempt(text)) return openedAttempt(text);
+  const value = jsonIn(text);
+  if (looksLikeRecord(value))
+    return refused('is a record of several attempts: bring it in on the page My record');
+  if (looksLikeAttempt(value)) return openedAttempt(text);
   const read = parseScenario(text);
   return read.ok ? { kind: 'scenario', file: read.file } : { kind: 'refused', problems: read.problems };
 }
 
-/** An attempt has entries or an engine; everything else is held to be a scenario. */
-function looksLikeAttempt(text: string): boolean {
+function jsonIn(text: string): unknown {
   try {
-    const value: unknown = JSON.parse(text);
-    return typeof value === 'object' && value !== null && ('entries' in value || 'engine' in value);
+    return JSON.parse(text);
   } catch {
-    return false;
+    return null;
   }
+}
+
+/** An attempt has entries or an engine; everything else is held to be a scenario. */
+const looksLikeAttempt = (value: unknown): boolean =>
+  typeof value === 'object' && value !== null && ('entries' in value || 'engine' in value);
+
+/** What this device kept, at the place where it was left. */
+export function openedKept({ text, draft }: KeptAttempt): Refused | (Taken & { readonly place: Place }) {
+  const result = openedAttempt(text);
+  return result.kind === 'refused' ? result : { ...result, place: placeIn(result.bench, draft) };
 }
 
 function openedAttempt(text: string): Refused | Taken {

@@ -10,6 +10,7 @@ import type { LeadEnd, Placed } from './leads.ts';
 import { leadOn, outOfReach, takenOff, tapped } from './leads.ts';
 import type { MeasurementDraft } from './measurement.ts';
 import { hasLeads, lastDraft } from './measurement.ts';
+import { useKept } from './useKept.ts';
 
 export interface Measuring {
   readonly draft: MeasurementDraft;
@@ -32,7 +33,7 @@ export const END_WORDS: Readonly<Record<LeadEnd, string>> = {
 };
 
 export function useMeasuring(bench: Bench, test: string | null): Measuring {
-  const [draft, setDraft] = useState<MeasurementDraft>(() => lastDraft(bench.happened));
+  const [draft, setDraft] = useKept<MeasurementDraft>('measure', () => lastDraft(bench.happened));
   const [next, setNext] = useState<LeadEnd>('first');
   const [last, setLast] = useState<{ terminal: Terminal; test: string | null } | null>(null);
   const [said, setSaid] = useState('');

@@ -1,4 +1,4 @@
-/** The foot of a page: where limits come from, the switch for light and dark. */
+/** The foot of a page: the way to the other pages, the switch for light and dark. */
 import { Link } from 'wouter';
 import { ThemeSwitch } from './Theme.tsx';
 
@@ -6,6 +6,7 @@ export function Foot() {
   return (
     <footer className="foot">
       <Link href="/">Scenarios</Link>
+      <Link href="/record">My record</Link>
       <Link href="/sources">Sources</Link>
       <Link href="/words">Words</Link>
       <Link href="/accessibility">Accessibility</Link>

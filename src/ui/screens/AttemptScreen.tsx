@@ -1,51 +1,155 @@
 /**
- * One attempt from its first test to its debrief: holds the flow machine, keeps the log on the device after every
- * change, and shows the screen that belongs to where the attempt is.
+ * One attempt from its first test to its debrief: holds the flow machine, keeps the log and the place on the device
+ * after every change, and shows the screen that belongs to where the attempt is.
  */
 import { useMachine } from '@xstate/react';
-import { useEffect, useRef, useState } from 'react';
-import { makeAttemptText } from '../../attempt/file.ts';
-import { keepAttempt } from '../../store/keptAttempt.ts';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import type { KeepProblem } from '../../store/database.ts';
+import { changeAbout, keptAttempts } from '../../store/keptAttempt.ts';
+import type { AttemptActor, AttemptState } from '../flow/attemptMachine.ts';
 import { attemptMachine } from '../flow/attemptMachine.ts';
 import type { Bench } from '../flow/bench.ts';
+import type { Fields } from '../flow/fields.ts';
+import { fieldsFrom, forgetAfter } from '../flow/fields.ts';
+import type { KeptBeside } from '../flow/keptBeside.ts';
+import { BesideAttempt, KeepProblemOfAttempt } from '../flow/keptBeside.ts';
+import type { Place } from '../flow/place.ts';
+import { draftOf } from '../flow/place.ts';
+import type { InHand } from '../flow/useInHand.ts';
+import { FieldsOfAttempt } from '../flow/useKept.ts';
+import { standsText } from '../words/stands.ts';
 import { BenchScreen } from './bench/BenchScreen.tsx';
 import { Conclude } from './conclude/Conclude.tsx';
 import { Debrief } from './debrief/Debrief.tsx';
 
 interface Props {
-  readonly bench: Bench;
+  readonly inHand: InHand;
+  /** Why the last change was not kept. */
+  readonly problem: KeepProblem | null;
+  readonly onConcluded: () => void;
   readonly onAgain: (bench: Bench) => void;
-  /** Tells whoever offers to go on with it how far it is. */
-  readonly onChange: (bench: Bench) => void;
 }
 
-export function AttemptScreen({ bench, onAgain, onChange }: Props) {
-  const [state, send] = useMachine(attemptMachine, { input: { bench } });
-  const { attempt } = state.context.bench.run;
-  const wall = useWall(bench.run.attempt.entries.at(-1)?.wall ?? 0);
-  const keepFailed = useKeeping(makeAttemptText, attempt);
-  useEffect(() => onChange(state.context.bench), [state.context.bench, onChange]);
-  if (state.matches('debrief'))
-    return <Debrief bench={state.context.bench} keepFailed={keepFailed} onAgain={onAgain} />;
-  if (state.matches('concluding'))
-    return <Conclude bench={state.context.bench} send={send} wall={wall} keepFailed={keepFailed} />;
-  return <BenchScreen state={state} send={send} wall={wall} keepFailed={keepFailed} />;
+export function AttemptScreen({ inHand, problem, onConcluded, onAgain }: Props) {
+  const { now } = inHand;
+  const [before] = useState(() => ({ bench: now.bench, place: now.place }));
+  const [state, send] = useMachine(attemptMachine, {
+    input: { bench: before.bench, ...(before.place === undefined ? {} : { place: before.place }) },
+  });
+  const wall = useWall(before.place?.wall ?? before.bench.run.attempt.entries.at(-1)?.wall ?? 0);
+  const fields = useKeeping(inHand, state, wall);
+  const tell: AttemptActor['send'] = useCallback(
+    (event) => {
+      forgetAfter(fields, event, now.bench.run);
+      send(event);
+    },
+    [fields, now, send],
+  );
+  // The sheet for stopping lay over the step when the page was closed.
+  useEffect(() => {
+    if (before.place?.stopping) send({ type: 'stop' });
+  }, [before, send]);
+  const isOver = state.matches('debrief');
+  useEffect(() => {
+    if (isOver) onConcluded();
+  }, [isOver, onConcluded]);
+  const beside = useBeside(inHand);
+  const keepFailed = problem !== null;
+  return (
+    <KeepProblemOfAttempt value={problem}>
+      <BesideAttempt value={beside}>
+        <FieldsOfAttempt value={fields}>
+          {isOver ? (
+            <Debrief bench={state.context.bench} keepFailed={keepFailed} onAgain={onAgain} />
+          ) : state.matches('concluding') ? (
+            <Conclude bench={state.context.bench} send={tell} wall={wall} keepFailed={keepFailed} />
+          ) : (
+            <BenchScreen state={state} send={tell} wall={wall} keepFailed={keepFailed} />
+          )}
+        </FieldsOfAttempt>
+      </BesideAttempt>
+    </KeepProblemOfAttempt>
+  );
 }
 
 /** Milliseconds of thinking since the attempt began; what was thought before a reload counts on. */
 function useWall(before: number): () => number {
-  const began = useRef(performance.now() - before);
-  return () => Math.round(performance.now() - began.current);
+  const [began] = useState(() => performance.now() - before);
+  return useCallback(() => Math.round(performance.now() - began), [began]);
 }
 
-/** Keeps every change; true while the last one could not be kept. */
-function useKeeping<T>(textOf: (value: T) => string, value: T): boolean {
-  const [failed, setFailed] = useState(false);
-  useEffect(() => {
-    keepAttempt(textOf(value)).then(
-      () => setFailed(false),
-      () => setFailed(true),
-    );
-  }, [textOf, value]);
-  return failed;
+/** Keeps every change of the log, of the place and of the fields; gives the fields. */
+function useKeeping({ now, keeper }: InHand, state: AttemptState, wall: () => number): Fields {
+  const last = useRef<{ readonly bench: Bench; readonly place: string } | null>(null);
+  const latest = useRef(state);
+  latest.current = state;
+  const keep = useRef(() => {});
+  const [fields] = useState(() => fieldsFrom(now.place?.fields ?? {}, () => keep.current()));
+  keep.current = () => {
+    const { bench } = latest.current.context;
+    const place = placeOf(latest.current, fields, wall());
+    now.bench = bench;
+    now.place = place;
+    const text = JSON.stringify({ ...place, wall: 0 });
+    const before = last.current;
+    last.current = { bench, place: text };
+    // Nothing has changed by merely opening it.
+    if (before === null || (before.bench === bench && before.place === text)) return;
+    const { attempt } = bench.run;
+    const hasGrown = before.bench.run.attempt !== attempt;
+    const isOver = place.step === 'debrief';
+    if (hasGrown) now.isGuest = false;
+    keeper.keep({
+      ...(hasGrown ? { attempt } : {}),
+      draft: isOver ? null : draftOf(place, attempt),
+      about: {
+        changed: Date.now(),
+        stands: standsText(place, bench.run.scenario),
+        ...(hasGrown ? { isGuest: false } : {}),
+      },
+    });
+    if (isOver) void askToKeep();
+  };
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the state is the very occasion
+  useEffect(() => keep.current(), [state]);
+  return fields;
+}
+
+function placeOf(state: AttemptState, fields: Fields, wall: number): Place {
+  const { step, test, draft, answers, figures, since } = state.context;
+  const stopping = state.matches('stopping');
+  return { step, stopping, test, draft, answers, figures, since, wall, fields: fields.all() };
+}
+
+/** After the first conclusion there is something to lose: then the browser is asked not to clear it. */
+async function askToKeep(): Promise<void> {
+  try {
+    const concluded = (await keptAttempts()).filter((about) => about.concluded);
+    if (concluded.length <= 1) await navigator.storage?.persist();
+  } catch {
+    // A browser that cannot be asked keeps things as long as it likes.
+  }
+}
+
+/** What is kept beside the log, from the debrief. */
+function useBeside({ id, now }: InHand): KeptBeside {
+  const [handedIn, setHandedIn] = useState(now.handedIn);
+  return useMemo(() => {
+    // A device that keeps nothing has said so already.
+    const change = (part: Parameters<typeof changeAbout>[1]) => void changeAbout(id, part).catch(() => {});
+    return {
+      isGuest: now.isGuest,
+      handedIn,
+      onTold: (marks, summary) => {
+        now.marks = marks;
+        change({ summary });
+      },
+      onHandedIn: () => {
+        const at = Date.now();
+        now.handedIn = at;
+        setHandedIn(at);
+        change({ handedIn: at });
+      },
+    };
+  }, [id, now, handedIn]);
 }

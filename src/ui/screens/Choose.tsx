@@ -1,10 +1,14 @@
-/** The first screen: what this is, one line of caution, the scenarios, and what was left unfinished. */
-import { useEffect, useState } from 'react';
+/** The first screen: what this is, one line of caution, what was left unfinished, and the scenarios. */
+import { useState } from 'react';
+import { Link } from 'wouter';
 import type { Problem } from '../../scenario/problems.ts';
-import { keptAttempt, putAwayAttempt } from '../../store/keptAttempt.ts';
+import type { About } from '../../store/about.ts';
+import type { InHand } from '../flow/useInHand.ts';
 import { CAUTION_LINE, Cautions } from '../parts/Cautions.tsx';
 import { Foot } from '../parts/Foot.tsx';
+import { KeptHere } from '../parts/KeptHere.tsx';
 import { Keys } from '../parts/Keys.tsx';
+import { NewVersion } from '../parts/NewVersion.tsx';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { Problems } from '../parts/Problems.tsx';
 import { TextField } from '../parts/TextField.tsx';
@@ -19,7 +23,9 @@ export type Wish =
       readonly support: Offered['support'];
       readonly trainee: string;
     }
-  | { readonly kind: 'open'; readonly name: string; readonly source: File | string };
+  | { readonly kind: 'open'; readonly file: File }
+  | { readonly kind: 'go on'; readonly about: Pick<About, 'id' | 'title' | 'concluded'> }
+  | { readonly kind: 'put away'; readonly id: string };
 
 interface Refused {
   readonly name: string;
@@ -30,7 +36,7 @@ interface Props {
   readonly refused: Refused | null;
   /** Scenario files opened from the device. */
   readonly opened: readonly Offered[];
-  readonly inHand: string | null;
+  readonly inHand: InHand | null;
   readonly onWish: (wish: Wish) => void;
   readonly onReturn: () => void;
 }
@@ -53,11 +59,16 @@ export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
           <button type="button" onClick={() => setCautions(true)}>
             Cautions
           </button>
+          <Link href="/record" className="button">
+            My record
+          </Link>
         </div>
       </header>
       <main className="columns">
         <div className="wide-stack">
           <p className="note prose">{CAUTION_LINE}</p>
+          <NewVersion inHand={inHand} />
+          <KeptHere inHand={inHand} onWish={onWish} onReturn={onReturn} />
           {refused === null ? null : (
             <Problems
               file={refused.name}
@@ -71,17 +82,11 @@ export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
           <ScenarioList all={all} chosen={chosen} onChoose={setId} />
         </div>
         <div className="wide-stack">
-          <Unfinished inHand={inHand} onReturn={onReturn} onWish={onWish} />
-          {chosen === undefined ? null : (
-            <BeginForm key={chosen.id} offered={chosen} replaces={inHand !== null} onWish={onWish} />
-          )}
+          {chosen === undefined ? null : <BeginForm key={chosen.id} offered={chosen} onWish={onWish} />}
           <section className="stack" aria-labelledby="file-heading">
             <h2 id="file-heading">From a file</h2>
             <p className="note">A scenario that a tutor made, or an attempt that you exported.</p>
-            <OpenFile
-              label="Open a file…"
-              onFile={(file) => onWish({ kind: 'open', name: file.name, source: file })}
-            />
+            <OpenFile label="Open a file…" onFile={(file) => onWish({ kind: 'open', file })} />
           </section>
         </div>
       </main>
@@ -138,11 +143,10 @@ const groupOf = ({ site, unit, handover }: Offered): string =>
 
 interface BeginProps {
   readonly offered: Offered;
-  readonly replaces: boolean;
   readonly onWish: (wish: Wish) => void;
 }
 
-function BeginForm({ offered, replaces, onWish }: BeginProps) {
+function BeginForm({ offered, onWish }: BeginProps) {
   const isFixed = offered.support === 'assessment';
   const [support, setSupport] = useState<'practice' | 'assessment'>(isFixed ? 'assessment' : 'practice');
   const [trainee, setTrainee] = useState('');
@@ -176,86 +180,6 @@ function BeginForm({ offered, replaces, onWish }: BeginProps) {
       <button type="submit" className="main">
         Begin
       </button>
-      {replaces ? (
-        <p className="note">Beginning puts the unfinished attempt away; export it first to keep it.</p>
-      ) : null}
     </form>
   );
-}
-
-interface UnfinishedProps {
-  readonly inHand: string | null;
-  readonly onReturn: () => void;
-  readonly onWish: (wish: Wish) => void;
-}
-
-/** The attempt in hand, or the one that this device kept. */
-function Unfinished({ inHand, onReturn, onWish }: UnfinishedProps) {
-  const [kept, setKept] = useState<{ title: string; text: string } | null>(null);
-  const [failed, setFailed] = useState(false);
-  useEffect(() => {
-    let stale = false;
-    keptAttempt().then(
-      (text) => {
-        const title = text === null ? null : unfinishedTitle(text);
-        if (!stale && text !== null && title !== null) setKept({ title, text });
-      },
-      () => !stale && setFailed(true),
-    );
-    return () => {
-      stale = true;
-    };
-  }, []);
-  if (failed)
-    return (
-      <p className="note" role="status">
-        <strong>This browser keeps nothing.</strong> An attempt is lost when the page is closed; Export
-        attempt still works.
-      </p>
-    );
-  const title = inHand ?? kept?.title;
-  if (title === undefined) return null;
-  return (
-    <section className="stack" aria-labelledby="unfinished-heading">
-      <h2 id="unfinished-heading">Unfinished</h2>
-      <div className="acts">
-        <button
-          type="button"
-          className="strong"
-          onClick={() =>
-            inHand !== null || kept === null
-              ? onReturn()
-              : onWish({ kind: 'open', name: 'The kept attempt', source: kept.text })
-          }
-        >
-          Go on with {title}
-        </button>
-        {inHand === null ? (
-          <button
-            type="button"
-            className="plain"
-            onClick={() =>
-              putAwayAttempt().then(
-                () => setKept(null),
-                () => setFailed(true),
-              )
-            }
-          >
-            Put it away
-          </button>
-        ) : null}
-      </div>
-    </section>
-  );
-}
-
-/** The title of a kept attempt that has no conclusion yet; null where there is nothing to go on with. */
-function unfinishedTitle(text: string): string | null {
-  try {
-    const { scenario, entries } = JSON.parse(text);
-    const concluded = entries.some(({ kind }: { kind: unknown }) => kind === 'conclusion');
-    return concluded || typeof scenario?.title !== 'string' ? null : scenario.title;
-  } catch {
-    return null;
-  }
 }

@@ -4,7 +4,7 @@ import { sheetLines } from '../../../scenario/words.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { Cautions } from '../../parts/Cautions.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
-import { ExportButton } from '../../parts/ExportButton.tsx';
+import { NotKept } from '../../parts/NotKept.tsx';
 import { SheetLines } from '../../parts/SheetLines.tsx';
 import { SUPPORT_WORDS, unitLine } from '../offered.ts';
 
@@ -39,15 +39,7 @@ export function Head({ bench, keepFailed, onStop }: Props) {
           </button>
         )}
       </div>
-      {keepFailed ? (
-        <div className="acts" role="alert">
-          <p className="error">
-            <strong>Not kept on this device.</strong> If you close this page the attempt is lost, unless you
-            export it.
-          </p>
-          <ExportButton attempt={attempt} />
-        </div>
-      ) : null}
+      {keepFailed ? <NotKept attempt={attempt} /> : null}
       {shown === 'cautions' ? <Cautions rules={scenario.rules} onClose={() => setShown(null)} /> : null}
       {shown === 'sheet' ? (
         <Dialog title="Unit’s sheet" closeWith="Back" onClose={() => setShown(null)}>

@@ -10,6 +10,7 @@ import type { Line } from '../../../attempt/lines.ts';
 import type { Run } from '../../../attempt/run.ts';
 import type { TruthOfLimit } from '../../../attempt/truth.ts';
 import { sourceText } from '../../../verification/sources.ts';
+import { useKept } from '../../flow/useKept.ts';
 import { Keys } from '../../parts/Keys.tsx';
 import { answerText } from '../../words/answers.ts';
 import { readingTitle } from '../../words/trade.ts';
@@ -36,8 +37,12 @@ interface Props {
 }
 
 export function Judge({ run, lines, limits, prediction, onJudged, onBack }: Props) {
-  const [judged, setJudged] = useState<Readonly<Record<string, Judged>>>({});
-  const [limitJudged, setLimitJudged] = useState<Readonly<Record<string, LimitJudged>>>({});
+  const [judged, setJudged] = useKept<Readonly<Record<string, Judged>>>('judged', {}, JUDGEMENTS);
+  const [limitJudged, setLimitJudged] = useKept<Readonly<Record<string, LimitJudged>>>(
+    'limits judged',
+    {},
+    LIMIT_JUDGEMENTS,
+  );
   const [tried, setTried] = useState(false);
   const left =
     lines.filter(({ id }) => judged[id] === undefined).length +

@@ -8,6 +8,7 @@ import type { Answer, Sure } from '../../../attempt/attempt.ts';
 import { ANSWERS } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import type { Figure } from '../../../verification/testAction.ts';
+import { useKept } from '../../flow/useKept.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import { answerText } from '../../words/answers.ts';
@@ -173,7 +174,7 @@ interface FigureProps {
 }
 
 function FigureLine({ wanted, value, onChange, inputRef }: FigureProps) {
-  const [text, setText] = useState(value === undefined ? '' : String(value));
+  const [text, setText] = useKept(`figure ${wanted.id}`, value === undefined ? '' : String(value));
   const wrong = text.trim() !== '' && typedNumber(text) === null;
   return (
     <li>

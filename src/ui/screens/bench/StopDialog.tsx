@@ -1,5 +1,6 @@
 /** Stopping the work with a reason: a right answer where going on would be dangerous. */
 import { useState } from 'react';
+import { useKept } from '../../flow/useKept.ts';
 import { Dialog } from '../../parts/Dialog.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 
@@ -9,7 +10,7 @@ interface Props {
 }
 
 export function StopDialog({ onStop, onGoOn }: Props) {
-  const [why, setWhy] = useState('');
+  const [why, setWhy] = useKept('stop reason', '');
   const [tried, setTried] = useState(false);
   const empty = why.trim() === '';
   return (

@@ -58,12 +58,10 @@ export function TestCard({ state, action, send, wall, measuring }: Props) {
 export const stepOf = (state: AttemptState): Step | null =>
   state.context.test === null ? null : STEP_OF[stageOf(state)];
 
-export function stageOf(state: AttemptState): Stage {
-  const working = state.matches('working');
-  const stages = Object.keys(STEP_OF) as Stage[];
-  const found = working ? stages.find((stage) => state.matches({ working: stage })) : undefined;
-  // Behind a sheet (stopping, harm) the card stays at the step it was in.
-  return found ?? (state.context.since >= 0 ? 'observing' : 'setting up');
+/** Behind a sheet (stopping, harm) the card stays at the step it was in. */
+export function stageOf({ context: { step } }: AttemptState): Stage {
+  if (step === 'harmed') return 'observing';
+  return step in STEP_OF ? (step as Stage) : 'setting up';
 }
 
 function OpenStep({ stage, state, action, send, wall, measuring }: Props & { readonly stage: Stage }) {

@@ -8,11 +8,12 @@ import type { EntryOf, Sure, Verdict } from '../../../attempt/attempt.ts';
 import { NEXT_STEPS, SURENESS, TELL, VERDICTS } from '../../../attempt/attempt.ts';
 import { NOTHING } from '../../../attempt/diagnosis.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
-import { entryNamed } from '../../../faults/catalogue.ts';
+import { CATALOGUE, entryNamed } from '../../../faults/catalogue.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
 import type { AttemptActor } from '../../flow/attemptMachine.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { hasStopped } from '../../flow/bench.ts';
+import { useKept } from '../../flow/useKept.ts';
 import { CauseChoice, FAMILY_NAMES } from '../../parts/CauseChoice.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Foot } from '../../parts/Foot.tsx';
@@ -39,6 +40,7 @@ const NO_CAUSE = [
   [NOTHING, 'nothing is wrong'],
   [UNKNOWN, 'something, cause not known'],
 ] as const;
+const CAUSES = [NOTHING, UNKNOWN, ...CATALOGUE.map(({ id }) => id)];
 
 export function Conclude({ bench, send, wall, keepFailed }: Props) {
   const { scenario, attempt } = bench.run;
@@ -46,16 +48,20 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
   const tested = entriesAbout(attempt, 'prediction').map(({ test }) => test);
   const undone = actions.filter(({ id }) => !tested.includes(id));
   const done = [...new Set(tested)].flatMap((test) => actions.find(({ id }) => id === test) ?? []);
-  const [verdict, setVerdict] = useState<Verdict | null>(null);
-  const [because, setBecause] = useState('');
-  const [cause, setCause] = useState('');
-  const [family, setFamily] = useState('');
-  const [sure, setSure] = useState<Sure | null>(null);
-  const [cited, setCited] = useState<readonly string[]>([]);
-  const [repeated, setRepeated] = useState<readonly string[]>([]);
-  const [next, setNext] = useState('');
-  const [tell, setTell] = useState('');
-  const [leftOut, setLeftOut] = useState<Readonly<Record<string, string>>>({});
+  const [verdict, setVerdict] = useKept<Verdict | null>('conclude verdict', null, VERDICTS);
+  const [because, setBecause] = useKept('conclude because', '');
+  const [cause, setCause] = useKept('conclude cause', '', CAUSES);
+  const [family, setFamily] = useKept(
+    'conclude family',
+    '',
+    FAMILY_NAMES.map(([id]) => id),
+  );
+  const [sure, setSure] = useKept<Sure | null>('conclude sure', null, SURENESS);
+  const [cited, setCited] = useKept<readonly string[]>('conclude findings', []);
+  const [repeated, setRepeated] = useKept<readonly string[]>('conclude repeats', []);
+  const [next, setNext] = useKept('conclude next', '', NEXT_STEPS);
+  const [tell, setTell] = useKept('conclude tell', '', TELL);
+  const [leftOut, setLeftOut] = useKept<Readonly<Record<string, string>>>('conclude left out', {});
   const [tried, setTried] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);

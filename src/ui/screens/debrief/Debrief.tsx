@@ -11,6 +11,8 @@ import type { Bench } from '../../flow/bench.ts';
 import { newBench } from '../../flow/bench.ts';
 import { ExportButton } from '../../parts/ExportButton.tsx';
 import { Foot } from '../../parts/Foot.tsx';
+import { HandIn } from '../../parts/HandIn.tsx';
+import { NotKept } from '../../parts/NotKept.tsx';
 import { benchTime } from '../../words/figures.ts';
 import { SUPPORT_WORDS, unitLine } from '../offered.ts';
 import { DebriefTests } from './DebriefTests.tsx';
@@ -54,12 +56,8 @@ export function Debrief({ bench, keepFailed, onAgain }: Props) {
             Practise this again
           </button>
         </div>
-        {keepFailed ? (
-          <p className="error" role="alert">
-            <strong>Not kept on this device.</strong>
-            Export the attempt to keep it.
-          </p>
-        ) : null}
+        <HandIn told={told} />
+        {keepFailed ? <NotKept attempt={attempt} /> : null}
       </header>
       <main className="columns debrief">
         <div className="wide-stack">

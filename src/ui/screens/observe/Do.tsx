@@ -1,8 +1,9 @@
 /** What else can be done at the bench while a test is open: one act at a time, chosen by name. */
-import { useState } from 'react';
 import type { OperationInput } from '../../../bench/operation.ts';
 import type { Line } from '../../../laws/conductors.ts';
+import { LINES } from '../../../laws/conductors.ts';
 import type { Papers } from '../../../verification/testAction.ts';
+import { useKept } from '../../flow/useKept.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { FigureField } from '../../parts/FigureField.tsx';
 import { figureWithin } from '../../words/ranges.ts';
@@ -28,9 +29,9 @@ function withFigures({ asks, operation }: FiguredAct, typed: Typed, line: Line):
 }
 
 export function Do({ papers, onDo }: Props) {
-  const [name, setName] = useState('');
-  const [typed, setTyped] = useState<Typed>({});
-  const [line, setLine] = useState<Line>('L1');
+  const [name, setName] = useKept('act', '');
+  const [typed, setTyped] = useKept<Typed>('act figures', {});
+  const [line, setLine] = useKept<Line>('act line', 'L1', LINES);
   const acts = actsOn(papers);
   const figured = figuredActsOn(papers);
   const asking = figured.find((act) => act.name === name);

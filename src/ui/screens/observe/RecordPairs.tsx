@@ -1,8 +1,11 @@
 /** The readings of one act over many pairs: shown in one table, each with its own line to type into. */
 import type { FormEvent } from 'react';
 import { useId, useState } from 'react';
+import { TYPED_UNITS } from '../../../attempt/attempt.ts';
 import type { Run } from '../../../attempt/run.ts';
 import type { Note } from '../../flow/bench.ts';
+import { readingField } from '../../flow/fields.ts';
+import { useKept } from '../../flow/useKept.ts';
 import { UnitChoice } from '../../parts/UnitChoice.tsx';
 import { benchTime, shownText, typedNumber } from '../../words/figures.ts';
 import { pairText, placeText } from '../../words/trade.ts';
@@ -18,8 +21,13 @@ interface Props {
 
 export function RecordPairs({ run, test, group, onNote }: Props) {
   const id = useId();
-  const [typed, setTyped] = useState<Readonly<Record<number, string>>>({});
-  const [unit, setUnit] = useState(() => lastUnit(run, group[0]?.reading.quantity ?? 'voltage'));
+  const field = readingField(group[0]?.reading ?? { at: 0 });
+  const [typed, setTyped] = useKept<Readonly<Record<number, string>>>(`${field} typed`, {});
+  const [unit, setUnit] = useKept(
+    `${field} unit`,
+    () => lastUnit(run, group[0]?.reading.quantity ?? 'voltage'),
+    Object.keys(TYPED_UNITS),
+  );
   const [error, setError] = useState<string | null>(null);
   const open = group.filter(({ index }) => recordOf(run, index) === undefined);
   const first = open[0];

@@ -2,8 +2,11 @@
 import type { FormEvent } from 'react';
 import { useId, useState } from 'react';
 import type { TypedUnit } from '../../../attempt/attempt.ts';
+import { TYPED_UNITS } from '../../../attempt/attempt.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import { TRIPPED_WHAT } from '../../../bench/reading.ts';
+import { readingField } from '../../flow/fields.ts';
+import { useKept } from '../../flow/useKept.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { UnitChoice } from '../../parts/UnitChoice.tsx';
@@ -22,6 +25,8 @@ const TRIPPED_WORDS = {
   breaker: 'the circuit’s breaker',
   none: 'nothing',
 } as const;
+
+const SIGNS = ['', '>', 'no reading'] as const;
 
 const PILOT_EXTRAS = [
   ['low', 'low half, V'],
@@ -61,10 +66,11 @@ interface EntryProps {
 function Entry({ reading, lastUnit, onRecord }: EntryProps) {
   const id = useId();
   const isPilot = reading.quantity === 'pilot';
-  const [value, setValue] = useState('');
-  const [sign, setSign] = useState('');
-  const [unit, setUnit] = useState(lastUnit);
-  const [extra, setExtra] = useState<Readonly<Record<string, string>>>({});
+  const field = readingField(reading);
+  const [value, setValue] = useKept(`${field} value`, '');
+  const [sign, setSign] = useKept(`${field} sign`, '', SIGNS);
+  const [unit, setUnit] = useKept(`${field} unit`, lastUnit, Object.keys(TYPED_UNITS));
+  const [extra, setExtra] = useKept<Readonly<Record<string, string>>>(`${field} extra`, {});
   const more = (name: string) => (text: string) => setExtra({ ...extra, [name]: text });
   const [error, setError] = useState<string | null>(null);
 

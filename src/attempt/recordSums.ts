@@ -1,0 +1,90 @@
+/**
+ * What the summaries of many attempts add up to: topics with the most wrong lines, and how often each sureness was
+ * right. Which attempts count is the caller's business.
+ */
+import type { Sure } from './attempt.ts';
+import { SURENESS } from './attempt.ts';
+import type { Summary, Topic } from './summary.ts';
+
+export interface WeakTopic extends Topic {
+  /** In how many attempts something of it was wrong. */
+  readonly attempts: number;
+}
+
+const wrongIn = ({ predictedWrong, judgedWrong }: Topic): number => predictedWrong + judgedWrong;
+
+/** Topics with a wrong line in any attempt, those with the most first; of equally many, by name. */
+export function weakTopics(summaries: readonly Summary[]): readonly WeakTopic[] {
+  const topics = [...new Set(summaries.flatMap((summary) => summary.topics.map(({ topic }) => topic)))];
+  return topics
+    .map((topic): WeakTopic => {
+      const own = summaries.flatMap((summary) => summary.topics.filter((one) => one.topic === topic));
+      const sum = (count: (one: Topic) => number) => own.reduce((total, one) => total + count(one), 0);
+      return {
+        topic,
+        predicted: sum((one) => one.predicted),
+        predictedWrong: sum((one) => one.predictedWrong),
+        judged: sum((one) => one.judged),
+        judgedWrong: sum((one) => one.judgedWrong),
+        attempts: own.filter((one) => wrongIn(one) > 0).length,
+      };
+    })
+    .filter((one) => wrongIn(one) > 0)
+    .sort((x, y) => wrongIn(y) - wrongIn(x) || (x.topic < y.topic ? -1 : 1));
+}
+
+/** The shares that each sureness claims, as its name says; from what can be had by guessing among three. */
+const CLAIMED: Readonly<Record<Sure, readonly [from: number, to: number]>> = {
+  'under 67 %': [1 / 3, 0.67],
+  '67 to 80 %': [0.67, 0.8],
+  'over 80 %': [0.8, 1],
+};
+
+/** Below this a share says little: one line more or less moves it by more than ten in a hundred. */
+const FEW = 10;
+
+export interface Calibrated {
+  readonly sure: Sure;
+  readonly claimed: readonly [from: number, to: number];
+  readonly right: number;
+  readonly of: number;
+  /** Share that was right; null where the sureness was never used. */
+  readonly share: number | null;
+  readonly compared:
+    | 'not used'
+    | 'few lines yet'
+    | 'right as often as said'
+    | 'right less often than said'
+    | 'right more often than said';
+}
+
+export function calibrationOver(summaries: readonly Summary[]): readonly Calibrated[] {
+  return SURENESS.map((sure) => {
+    const own = summaries.flatMap(({ calibration }) => calibration.filter((one) => one.sure === sure));
+    const right = own.reduce((sum, one) => sum + one.right, 0);
+    const of = own.reduce((sum, one) => sum + one.of, 0);
+    const share = of === 0 ? null : right / of;
+    return {
+      sure,
+      claimed: CLAIMED[sure],
+      right,
+      of,
+      share,
+      compared: comparedWith(CLAIMED[sure], share, of),
+    };
+  });
+}
+
+function comparedWith(
+  [from, to]: readonly [number, number],
+  share: number | null,
+  of: number,
+): Calibrated['compared'] {
+  if (share === null) return 'not used';
+  if (of < FEW) return 'few lines yet';
+  return share < from
+    ? 'right less often than said'
+    : share > to
+      ? 'right more often than said'
+      : 'right as often as said';
+}

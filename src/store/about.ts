@@ -1,0 +1,67 @@
+/** What is kept of an attempt beside its log, so that a list of many shows without reading any of them. */
+import type { Attempt } from '../attempt/attempt.ts';
+import type { Summary } from '../attempt/summary.ts';
+
+export interface About {
+  readonly id: string;
+  /** Hash of the log's first entry: the same attempt on every device. Null while nothing is in the log. */
+  readonly first: string | null;
+  /** Hash of its last entry. */
+  readonly head: string | null;
+  readonly entries: number;
+  readonly title: string;
+  readonly support: 'guided' | 'practice' | 'assessment';
+  readonly trainee: string | null;
+  readonly concluded: boolean;
+  /** Where it stands, in words, while it is not concluded; null where nothing was begun yet. */
+  readonly stands: string | null;
+  /** First and last kept, ms since 1970 by this device's clock; null: before that was kept. */
+  readonly began: number | null;
+  readonly changed: number;
+  /** Not offered to go on with; still in the record. */
+  readonly putAway: boolean;
+  /** When its file was handed in, and whether its trainee chose to leave without. */
+  readonly handedIn: number | null;
+  readonly leftWithout: boolean;
+  /** Opened from a file and not worked on here: it is not this trainee's practice. */
+  readonly isGuest: boolean;
+  /** The tab that may change it. */
+  readonly holder: string | null;
+  /** As worked out by replay on this device, never taken from a file. */
+  readonly summary: Summary | null;
+  /** Fields of a record file that this version does not know, kept as they came. */
+  readonly further: Readonly<Record<string, unknown>>;
+}
+
+type FromLog = Pick<About, 'first' | 'head' | 'entries' | 'title' | 'support' | 'trainee' | 'concluded'>;
+
+/** What the log itself says. */
+export function factsOf({ entries, scenario, trainee }: Attempt): FromLog {
+  const { title, support } = (scenario ?? {}) as { title?: unknown; support?: unknown };
+  return {
+    first: entries[0]?.hash ?? null,
+    head: entries.at(-1)?.hash ?? null,
+    entries: entries.length,
+    title: typeof title === 'string' ? title : 'An attempt without a title',
+    support: support === 'assessment' || support === 'guided' ? support : 'practice',
+    trainee: trainee ?? null,
+    concluded: entries.some(({ kind }) => kind === 'conclusion'),
+  };
+}
+
+/** Of an attempt that was not kept before. */
+export const aboutOf = (id: string, attempt: Attempt, own: Partial<About> = {}): About => ({
+  id,
+  stands: null,
+  began: null,
+  changed: 0,
+  putAway: false,
+  handedIn: null,
+  leftWithout: false,
+  isGuest: false,
+  holder: null,
+  summary: null,
+  further: {},
+  ...own,
+  ...factsOf(attempt),
+});

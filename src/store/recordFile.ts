@@ -1,0 +1,136 @@
+/**
+ * The file that everything on this device is exported to and brought in from, JSON:
+ *
+ *   format     1
+ *   attempts   one object an attempt:
+ *     id         its name on the device it comes from, up to 60 letters, digits and -
+ *     began      ms since 1970 when it was first kept, or null; `changed` likewise when it was last
+ *     handedIn   ms since 1970 when its file was handed in, or null
+ *     putAway    true: not offered to go on with
+ *     stands     where it stands, in words, while it is not concluded, or null
+ *     isGuest    true: opened from a file and not worked on; it counts for nobody's record
+ *     attempt    the attempt's own file as it is (its log is replayed before anything is told of it)
+ *     draft      the place it was left at, and what is not yet in its log; absent once it is concluded
+ *   goal       { text, at }, or null
+ *
+ * Fields that this version does not know are kept and go out again. Marks and sums are not in it: they follow from
+ * the logs. A file as a whole is refused where it is too large, hostile, newer or no such file; a single attempt that
+ * cannot be read is left out and named.
+ */
+import * as v from 'valibot';
+import type { Attempt } from '../attempt/attempt.ts';
+import { readAttempt } from '../attempt/file.ts';
+import type { Parsed, Problem } from '../scenario/problems.ts';
+import { check, parseJson } from '../scenario/problems.ts';
+import { newerFormat } from '../scenario/scenario.ts';
+
+/** Largest record file that is read, characters; an attempt has about a hundred thousand. */
+export const LARGEST_RECORD = 50_000_000;
+/** More of a draft than a person types. */
+const LARGEST_DRAFT = 100_000;
+
+/** Milliseconds since 1970, as far as a date goes. */
+const moment = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(8.64e15));
+const keptItem = v.looseObject({
+  id: v.pipe(v.string(), v.regex(/^[\w-]{1,60}$/, 'up to 60 letters, digits and - are expected')),
+  began: v.nullable(moment),
+  changed: moment,
+  handedIn: v.nullable(moment),
+  putAway: v.boolean(),
+  stands: v.nullable(v.pipe(v.string(), v.maxLength(200))),
+  isGuest: v.boolean(),
+  attempt: v.unknown(),
+  draft: v.optional(v.unknown()),
+});
+const goalSchema = v.object({ text: v.pipe(v.string(), v.maxLength(300)), at: moment });
+const recordSchema = v.looseObject({
+  format: v.literal(1),
+  attempts: v.pipe(v.array(keptItem), v.maxLength(5000)),
+  goal: v.nullable(goalSchema),
+});
+
+export type Goal = v.InferOutput<typeof goalSchema>;
+
+export interface RecordItem {
+  readonly id: string;
+  readonly began: number | null;
+  readonly changed: number;
+  readonly handedIn: number | null;
+  readonly putAway: boolean;
+  readonly stands: string | null;
+  readonly isGuest: boolean;
+  readonly attempt: Attempt;
+  readonly draft: unknown;
+  readonly further: Readonly<Record<string, unknown>>;
+}
+
+export interface KeptRecord {
+  readonly items: readonly RecordItem[];
+  readonly goal: Goal | null;
+  readonly further: Readonly<Record<string, unknown>>;
+}
+
+export const makeRecordText = ({ items, goal, further }: KeptRecord): string =>
+  `${JSON.stringify({
+    ...further,
+    format: 1,
+    goal,
+    attempts: items.map(({ further: own, draft, ...item }) => ({
+      ...own,
+      ...item,
+      ...(draft === null ? {} : { draft }),
+    })),
+  })}\n`;
+
+export interface ReadRecord {
+  readonly record: KeptRecord;
+  /** What is wrong with the attempts that are left out. */
+  readonly leftOut: readonly Problem[];
+}
+
+export function parseRecord(text: string): Parsed<ReadRecord> {
+  const json = parseJson(text, LARGEST_RECORD);
+  if (!json.ok) return json;
+  const newer = newerFormat(json.value, 'record');
+  if (newer !== null) return newer;
+  const read = check(recordSchema, json.value);
+  if (!read.ok) return read;
+  const { format: _, attempts, goal, ...further } = read.value;
+  const items: RecordItem[] = [];
+  const leftOut: Problem[] = [];
+  for (const [i, item] of attempts.entries()) {
+    const own = readAttempt(item.attempt);
+    if (own.ok) items.push(itemOf(item, own.value.attempt));
+    else leftOut.push(...own.problems.map((problem) => within(problem, `attempts[${i}].attempt`)));
+  }
+  return { ok: true, value: { record: { items, goal, further }, leftOut } };
+}
+
+/** Whether a file that was opened is meant as one of these. */
+export const looksLikeRecord = (value: unknown): boolean =>
+  typeof value === 'object' && value !== null && Array.isArray((value as { attempts?: unknown }).attempts);
+
+function itemOf(item: v.InferOutput<typeof keptItem>, attempt: Attempt): RecordItem {
+  const { id, began, changed, handedIn, putAway, stands, isGuest, draft } = item;
+  const further = Object.fromEntries(Object.entries(item).filter(([name]) => !(name in keptItem.entries)));
+  return {
+    id,
+    began,
+    changed,
+    handedIn,
+    putAway,
+    stands,
+    isGuest,
+    attempt,
+    draft: smallEnough(draft),
+    further,
+  };
+}
+
+const smallEnough = (draft: unknown): unknown =>
+  draft === undefined || JSON.stringify(draft).length > LARGEST_DRAFT ? null : draft;
+
+const within = ({ path, message }: Problem, place: string): Problem => ({
+  path: path === '' ? place : `${place}.${path}`,
+  message,
+});

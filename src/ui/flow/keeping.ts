@@ -1,0 +1,79 @@
+/**
+ * Keeps an attempt as it happens: one change at a time, the newest of what has come meanwhile next. What could not be
+ * kept goes along with the next change, so that nothing is left out once there is room again.
+ */
+import type { Attempt } from '../../attempt/attempt.ts';
+import type { About } from '../../store/about.ts';
+import type { KeepProblem } from '../../store/database.ts';
+import { problemOf } from '../../store/database.ts';
+import type { Change } from '../../store/keptAttempt.ts';
+import { beginAttempt, keepAttempt } from '../../store/keptAttempt.ts';
+
+export interface Keeper {
+  readonly keep: (change: Change) => void;
+  /** Keeps nothing more. */
+  readonly stop: () => void;
+  /** Resolves with the change's outcome once all that was handed in so far was tried. */
+  readonly settled: () => Promise<void>;
+}
+
+interface Begun {
+  readonly attempt: Attempt;
+  readonly about: Partial<About>;
+}
+
+/** `begun`: not kept yet, to be kept first. */
+export function keeperOf(
+  id: string,
+  holder: string,
+  begun: Begun | null,
+  onOutcome: (problem: KeepProblem | null) => void,
+): Keeper {
+  let unbegun = begun;
+  let waiting: Change | null = begun === null ? null : { about: {} };
+  let unkept: Change | null = null;
+  let isStopped = false;
+  let work: Promise<void> | null = null;
+
+  const start = () => {
+    work ??= keepAll().finally(() => {
+      work = null;
+    });
+  };
+  const keepAll = async () => {
+    while (waiting !== null && !isStopped) {
+      const change = joined(unkept, waiting);
+      waiting = null;
+      unkept = null;
+      try {
+        if (unbegun !== null)
+          await beginAttempt(id, change.attempt ?? unbegun.attempt, { ...unbegun.about, holder });
+        unbegun = null;
+        await keepAttempt(id, holder, change);
+        onOutcome(null);
+      } catch (error) {
+        unkept = change;
+        if (!isStopped) onOutcome(problemOf(error));
+      }
+    }
+  };
+  if (waiting !== null) start();
+  return {
+    keep: (change) => {
+      waiting = joined(waiting, change);
+      start();
+    },
+    stop: () => {
+      isStopped = true;
+    },
+    settled: async () => {
+      await work;
+    },
+  };
+}
+
+const joined = (earlier: Change | null, later: Change): Change => ({
+  ...earlier,
+  ...later,
+  about: { ...earlier?.about, ...later.about },
+});

@@ -1,0 +1,19 @@
+/** What the screens of an attempt tell of it beside its log, for the parts on them that keep or show it. */
+import { createContext } from 'react';
+import type { Marks } from '../../attempt/mark.ts';
+import type { Summary } from '../../attempt/summary.ts';
+import type { KeepProblem } from '../../store/database.ts';
+
+export interface KeptBeside {
+  readonly isGuest: boolean;
+  readonly handedIn: number | null;
+  /** Once the debrief has worked it out. */
+  readonly onTold: (marks: Marks, summary: Summary) => void;
+  readonly onHandedIn: () => void;
+}
+
+/** Null outside an attempt in hand: then there is nothing to keep. */
+export const BesideAttempt = createContext<KeptBeside | null>(null);
+
+/** Why the last change was not kept; null where it was. */
+export const KeepProblemOfAttempt = createContext<KeepProblem | null>(null);

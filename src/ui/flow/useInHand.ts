@@ -1,0 +1,235 @@
+/**
+ * The attempt in hand: begun, taken up from this device or a file, held against other tabs, and kept as it goes. One
+ * at a time; another one put in hand, or another tab that takes it over, ends the hold. All that simulates is loaded
+ * when it is first needed.
+ */
+import { useCallback, useRef, useState } from 'react';
+import type { Attempt } from '../../attempt/attempt.ts';
+import type { Marks } from '../../attempt/mark.ts';
+import type { Problem } from '../../scenario/problems.ts';
+import type { About } from '../../store/about.ts';
+import type { KeepProblem } from '../../store/database.ts';
+import { problemOf } from '../../store/database.ts';
+import { changeAbout, claimAttempt, keptAttempt } from '../../store/keptAttempt.ts';
+import { keepOpened } from '../../store/keptRecord.ts';
+import type { Bench } from './bench.ts';
+import type { Hold } from './holding.ts';
+import { newName, TAB, takeHold } from './holding.ts';
+import type { Keeper } from './keeping.ts';
+import { keeperOf } from './keeping.ts';
+import type { Place } from './place.ts';
+
+/** What the attempt's screen changes as it goes, for whoever comes back to it. */
+export interface Now {
+  bench: Bench;
+  place: Place | undefined;
+  /** Once they were worked out. */
+  marks: Marks | null;
+  handedIn: number | null;
+  leftWithout: boolean;
+  /** Opened from a file and not worked on here. */
+  isGuest: boolean;
+}
+
+export interface InHand {
+  readonly kind: 'in hand';
+  readonly id: string;
+  /** Another number for another attempt, so that nothing of the old one stays on the screen. */
+  readonly number: number;
+  readonly keeper: Keeper;
+  readonly now: Now;
+}
+
+export type OnTheTable =
+  | InHand
+  | {
+      readonly kind: 'not in hand';
+      readonly id: string;
+      readonly title: string;
+      readonly why: 'open in another tab' | 'taken over' | 'deleted';
+    }
+  | { readonly kind: 'reading'; readonly id: string; readonly bench: Bench; readonly place: Place };
+
+/** What came of asking for an attempt: null where it is on the table now. */
+export type Refusal = { readonly name: string; readonly problems: readonly Problem[] } | null;
+
+export const isConcluded = ({ run }: Bench): boolean =>
+  run.attempt.entries.some(({ kind }) => kind === 'conclusion');
+
+/** An assessment that is concluded, this trainee's own, and neither handed in nor left without. */
+export const isDueAtLeaving = ({ now }: InHand): boolean =>
+  now.bench.run.scenario.support === 'assessment' &&
+  isConcluded(now.bench) &&
+  !now.isGuest &&
+  now.handedIn === null &&
+  !now.leftWithout;
+
+export function useInHand() {
+  const [table, setTable] = useState<OnTheTable | null>(null);
+  const [problem, setProblem] = useState<KeepProblem | null>(null);
+  const held = useRef<{ inHand: InHand; hold: Hold | null } | null>(null);
+  const count = useRef(0);
+
+  /** Lets go of what is in hand, once all of it is kept. */
+  const letGo = useCallback(() => {
+    const before = held.current;
+    held.current = null;
+    if (before !== null) before.inHand.keeper.settled().then(() => before.hold?.release());
+  }, []);
+
+  const put = useCallback(
+    (
+      id: string,
+      now: Pick<Now, 'bench' | 'place'>,
+      about: Partial<About>,
+      hold: Hold | null,
+      begun: { attempt: Attempt; about: Partial<About> } | null,
+    ) => {
+      letGo();
+      const end = (why: 'taken over' | 'deleted') => {
+        if (held.current?.inHand.id !== id) return;
+        held.current.inHand.keeper.stop();
+        held.current = null;
+        setTable({ kind: 'not in hand', id, title: now.bench.run.scenario.title, why });
+      };
+      const keeper = keeperOf(id, TAB, begun, (outcome) => {
+        if (outcome === 'taken over' || outcome === 'deleted') end(outcome);
+        else setProblem(outcome);
+      });
+      count.current += 1;
+      const { isGuest = false, handedIn = null, leftWithout = false } = about;
+      const inHand: InHand = {
+        kind: 'in hand',
+        id,
+        number: count.current,
+        keeper,
+        now: { ...now, marks: null, handedIn, leftWithout, isGuest },
+      };
+      held.current = { inHand, hold };
+      hold?.lost.then(() => end('taken over'));
+      setTable(inHand);
+    },
+    [letGo],
+  );
+
+  /** A new attempt: kept from its first moment. */
+  const begin = useCallback(
+    async (bench: Bench) => {
+      const id = newName();
+      const hold = await takeHold(id, 'take over');
+      const now = Date.now();
+      const { attempt } = bench.run;
+      put(id, { bench, place: undefined }, {}, hold, { attempt, about: { began: now, changed: now } });
+    },
+    [put],
+  );
+
+  /** One that this device keeps. */
+  const goOn = useCallback(
+    async (about: Pick<About, 'id' | 'title' | 'concluded'>, how: 'ask' | 'take over'): Promise<Refusal> => {
+      const { id, title, concluded } = about;
+      if (held.current?.inHand.id === id) {
+        setTable(held.current.inHand);
+        return null;
+      }
+      const hold = concluded ? null : await takeHold(id, how);
+      try {
+        if (hold === null && !concluded) {
+          letGo();
+          setTable({ kind: 'not in hand', id, title, why: 'open in another tab' });
+          return null;
+        }
+        const kept = concluded ? await keptAttempt(id) : await claimAttempt(id, TAB);
+        if (kept === null) {
+          hold?.release();
+          return refusal(title, NO_LONGER);
+        }
+        const { openedKept } = await import('./start.ts');
+        const result = openedKept(kept);
+        if (result.kind === 'refused') {
+          hold?.release();
+          return { name: title, problems: result.problems };
+        }
+        put(id, result, kept.about, hold, null);
+        return null;
+      } catch (error) {
+        hold?.release();
+        setProblem(problemOf(error));
+        return refusal(title, NOT_READ);
+      }
+    },
+    [put, letGo],
+  );
+
+  /** One that came from a file; the same attempt kept already goes on where it is further. */
+  const open = useCallback(
+    async (bench: Bench): Promise<Refusal> => {
+      const { title } = bench.run.scenario;
+      const id = newName();
+      const now = Date.now();
+      try {
+        const place = await keepOpened(id, bench.run.attempt, now);
+        return goOn({ id: place, title, concluded: isConcluded(bench) }, 'ask');
+      } catch (error) {
+        // Nothing is kept here: then it is in hand as long as the page is open.
+        setProblem(problemOf(error));
+        const about = { began: now, changed: now, isGuest: true };
+        const begun = { attempt: bench.run.attempt, about };
+        put(id, { bench, place: undefined }, about, null, begun);
+        return null;
+      }
+    },
+    [put, goOn],
+  );
+
+  /** One that another tab holds, as it is kept at this moment. */
+  const read = useCallback(async (id: string, title: string): Promise<Refusal> => {
+    try {
+      const kept = await keptAttempt(id);
+      if (kept === null) return refusal(title, NO_LONGER);
+      const { openedKept } = await import('./start.ts');
+      const result = openedKept(kept);
+      if (result.kind === 'refused') return { name: title, problems: result.problems };
+      setTable({ kind: 'reading', id, bench: result.bench, place: result.place });
+      return null;
+    } catch (error) {
+      setProblem(problemOf(error));
+      return refusal(title, NOT_READ);
+    }
+  }, []);
+
+  /** A concluded attempt changes no more: any tab may show it. */
+  const letShow = useCallback(() => {
+    const { current } = held;
+    if (current !== null) current.inHand.keeper.settled().then(() => current.hold?.release());
+  }, []);
+
+  const putAway = useCallback(
+    async (id: string) => {
+      if (held.current?.inHand.id === id) {
+        await held.current.inHand.keeper.settled();
+        letGo();
+        setTable(null);
+      }
+      await changeAbout(id, { putAway: true });
+    },
+    [letGo],
+  );
+
+  /** Deleted ones are in hand no longer. */
+  const forget = useCallback((isGone: (id: string) => boolean) => {
+    const before = held.current;
+    if (before !== null && isGone(before.inHand.id)) {
+      before.inHand.keeper.stop();
+      before.hold?.release();
+      held.current = null;
+    }
+    setTable((now) => (now !== null && isGone(now.id) ? null : now));
+  }, []);
+
+  return { table, problem, begin, goOn, open, read, letShow, putAway, forget };
+}
+
+const NO_LONGER = 'is no longer kept on this device';
+const NOT_READ = 'cannot be read: this browser gives nothing back';
+const refusal = (name: string, message: string): Refusal => ({ name, problems: [{ path: '', message }] });

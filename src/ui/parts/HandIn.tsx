@@ -1,0 +1,92 @@
+/**
+ * Handing in: writes the attempt's file and shows the eight characters by which its log is known again, to be noted.
+ * In assessment it stands out; in practice it is one line. Also tells what is kept of the debrief beside the log.
+ */
+import { useContext, useEffect, useState } from 'react';
+import { headOf } from '../../attempt/attempt.ts';
+import type { Debrief } from '../../attempt/debrief.ts';
+import { makeAttemptText } from '../../attempt/file.ts';
+import { summaryOf } from '../../attempt/summary.ts';
+import { BesideAttempt } from '../flow/keptBeside.ts';
+import { momentText } from '../words/dates.ts';
+import { recordNumber } from '../words/figures.ts';
+import { download, fileNameOf } from './download.ts';
+
+export function HandIn({ told }: { readonly told: Debrief }) {
+  const beside = useContext(BesideAttempt);
+  const { attempt, scenario } = told.run;
+  useEffect(() => beside?.onTold(told.marks, summaryOf(told)), [told, beside]);
+  const file = fileNameOf(attempt, 'hand-in');
+  const before = beside?.handedIn ?? null;
+  const isAssessment = scenario.support === 'assessment' && beside?.isGuest !== true;
+  return (
+    <section
+      className={isAssessment && before === null ? 'hand-in found first not-printed' : 'hand-in not-printed'}
+      aria-labelledby="hand-in-heading"
+    >
+      <h2 id="hand-in-heading" className="unseen">
+        Hand in
+      </h2>
+      <p>
+        record <strong className="record-number">{recordNumber(headOf(attempt))}</strong>
+        {isAssessment && before === null
+          ? ': note it, and hand the file in before you leave. Your tutor marks it by that file.'
+          : before === null
+            ? null
+            : `, handed in ${momentText(before)}`}
+      </p>
+      <HandInButton
+        file={file}
+        isMain={isAssessment && before === null}
+        textOf={() => makeAttemptText({ ...attempt, marks: told.marks })}
+        onGiven={() => beside?.onHandedIn()}
+      />
+    </section>
+  );
+}
+
+interface ButtonProps {
+  readonly file: string;
+  readonly isMain: boolean;
+  readonly textOf: () => string;
+  readonly onGiven: () => void;
+}
+
+/** The button, and what came of it. */
+export function HandInButton({ file, isMain, textOf, onGiven }: ButtonProps) {
+  const [came, setCame] = useState<'given' | 'not written' | null>(null);
+  return (
+    <>
+      <button
+        type="button"
+        className={isMain ? 'main' : ''}
+        onClick={() => {
+          try {
+            download(file, textOf());
+            setCame('given');
+            onGiven();
+          } catch {
+            setCame('not written');
+          }
+        }}
+      >
+        Hand in
+      </button>
+      {came === null ? null : (
+        <p className="note" role="status">
+          {came === 'given' ? (
+            <>
+              The browser was given <strong>{file}</strong>. See that it is among your downloads; if it is
+              not, hand in again.
+            </>
+          ) : (
+            <>
+              <strong>The file was not written:</strong> this browser takes none. The attempt is unchanged;
+              try again in another browser.
+            </>
+          )}
+        </p>
+      )}
+    </>
+  );
+}

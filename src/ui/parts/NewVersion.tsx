@@ -1,0 +1,38 @@
+/** On the first screen: that a newer version of the page waits, and the way to take it once no attempt is open. */
+import { useEffect, useState } from 'react';
+import { isAnyHeld } from '../flow/holding.ts';
+import { watchForNewVersion } from '../flow/newVersion.ts';
+import type { InHand } from '../flow/useInHand.ts';
+import { isConcluded } from '../flow/useInHand.ts';
+
+export function NewVersion({ inHand }: { readonly inHand: InHand | null }) {
+  const [take, setTake] = useState<(() => void) | null>(null);
+  const [isHeld, setIsHeld] = useState(false);
+  useEffect(() => watchForNewVersion((taker) => setTake(() => taker)), []);
+  if (take === null) return null;
+  const isOpenHere = inHand !== null && !isConcluded(inHand.now.bench);
+  return (
+    <div className="acts" role="status">
+      <p>
+        <strong>A newer version is ready.</strong>{' '}
+        {isOpenHere
+          ? 'It waits until the unfinished attempt is concluded or put away.'
+          : isHeld
+            ? 'It waits: an attempt is open in another tab.'
+            : null}
+      </p>
+      {isOpenHere ? null : (
+        <button
+          type="button"
+          onClick={async () => {
+            const held = await isAnyHeld();
+            setIsHeld(held);
+            if (!held) take();
+          }}
+        >
+          Take the new version
+        </button>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,58 @@
+/** An attempt that another tab holds, as it was kept when it was opened here: to be looked at, not worked on. */
+import { useEffect, useRef } from 'react';
+import { allowedActions } from '../../../scenario/scenario.ts';
+import type { Bench } from '../../flow/bench.ts';
+import type { Place } from '../../flow/place.ts';
+import { ExportButton } from '../../parts/ExportButton.tsx';
+import { Foot } from '../../parts/Foot.tsx';
+import { Papers } from '../../parts/Papers.tsx';
+import { standsText } from '../../words/stands.ts';
+import { Head } from '../bench/Head.tsx';
+import { Known } from '../bench/Known.tsx';
+import { YourTests } from '../bench/Tests.tsx';
+
+interface Props {
+  readonly bench: Bench;
+  readonly place: Place;
+  readonly onTakeOver: () => void;
+  readonly onReadAgain: () => void;
+}
+
+export function ReadOnly({ bench, place, onTakeOver, onReadAgain }: Props) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  const { scenario, attempt } = bench.run;
+  return (
+    <div className="bench">
+      <Head bench={bench} keepFailed={false} />
+      <main className="columns">
+        <section className="card-column stack" aria-labelledby="reading-heading">
+          <h2 id="reading-heading" ref={heading} tabIndex={-1}>
+            Read only
+          </h2>
+          <p>
+            Open in another tab, which stood here when this was read:{' '}
+            <strong>{standsText(place, scenario)}</strong>. Nothing can be done or changed here.
+          </p>
+          <div className="acts">
+            <button type="button" className="main" onClick={onReadAgain}>
+              Read it anew
+            </button>
+            <button type="button" onClick={onTakeOver}>
+              Take it over
+            </button>
+            <ExportButton attempt={attempt} />
+          </div>
+        </section>
+        <div className="wide-stack beside">
+          <Papers bench={bench} />
+          <div className="strip-known">
+            <Known bench={bench} />
+          </div>
+          <YourTests bench={bench} actions={allowedActions(scenario)} />
+        </div>
+      </main>
+      <Foot />
+    </div>
+  );
+}

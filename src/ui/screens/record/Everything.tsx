@@ -1,0 +1,153 @@
+/** All that this device keeps, at once: out to a file, in from one, or deleted. */
+import { useState } from 'react';
+import type { Problem } from '../../../scenario/problems.ts';
+import { tooLarge } from '../../../scenario/problems.ts';
+import { problemOf } from '../../../store/database.ts';
+import { deleteEverything } from '../../../store/keptAttempt.ts';
+import type { Merged } from '../../../store/keptRecord.ts';
+import { keptRecord, mergeRecord } from '../../../store/keptRecord.ts';
+import { LARGEST_RECORD, makeRecordText, parseRecord } from '../../../store/recordFile.ts';
+import { forgetTheme } from '../../../store/theme.ts';
+import { download } from '../../parts/download.ts';
+import { OpenFile } from '../../parts/OpenFile.tsx';
+import { Problems } from '../../parts/Problems.tsx';
+import { WHY_NOT_KEPT } from '../../words/keeping.ts';
+import { DeleteDialog } from './DeleteDialog.tsx';
+
+type Came =
+  | {
+      readonly kind: 'said';
+      readonly text: string;
+      readonly file: string;
+      readonly leftOut: readonly Problem[];
+    }
+  | { readonly kind: 'refused'; readonly file: string; readonly problems: readonly Problem[] };
+
+/** More than anyone reads. */
+const MOST_PROBLEMS = 20;
+
+interface Props {
+  readonly count: number;
+  readonly onChanged: () => void;
+  readonly onDeleted: () => void;
+}
+
+export function Everything({ count, onChanged, onDeleted }: Props) {
+  const [came, setCame] = useState<Came | null>(null);
+  const [isDeleting, setIsDeleting] = useState(false);
+  const say = (text: string, file = '', leftOut: readonly Problem[] = []) =>
+    setCame({ kind: 'said', text, file, leftOut });
+  const failed = (what: string, error: unknown) => say(`${what} ${WHY_NOT_KEPT[problemOf(error)]}`);
+
+  const exportAll = async () => {
+    try {
+      const name = `charge-point-record-${new Date().toISOString().slice(0, 10)}.json`;
+      download(name, makeRecordText(await keptRecord()));
+      say(`The browser was given ${name}: see that it is among your downloads.`);
+    } catch (error) {
+      failed('Not exported.', error);
+    }
+  };
+  const bringIn = async (file: File) => {
+    setCame(null);
+    const read =
+      file.size > LARGEST_RECORD
+        ? { ok: false as const, problems: [{ path: '', message: tooLarge(LARGEST_RECORD) }] }
+        : parseRecord(await file.text());
+    if (!read.ok) return setCame({ kind: 'refused', file: file.name, problems: few(read.problems) });
+    try {
+      const merged = await mergeRecord(read.value.record);
+      say(mergedText(merged), file.name, few(read.value.leftOut));
+      onChanged();
+    } catch (error) {
+      failed('Nothing was brought in.', error);
+    }
+  };
+  const deleteAll = async () => {
+    setIsDeleting(false);
+    try {
+      await deleteEverything();
+      forgetTheme();
+      say('Everything is deleted: this device keeps nothing of yours.');
+      onDeleted();
+    } catch (error) {
+      failed('Not deleted.', error);
+    }
+  };
+
+  return (
+    <section className="stack" aria-labelledby="everything-heading">
+      <h2 id="everything-heading">Everything</h2>
+      <p className="note prose">
+        One file holds every attempt and the goal, for another device or for safe keeping. Brought in, it is
+        merged: an attempt that is here already stays once, the longer one of two.
+      </p>
+      <div className="acts">
+        <button type="button" onClick={() => void exportAll()}>
+          Export everything
+        </button>
+        <OpenFile label="Bring in a record…" onFile={(file) => void bringIn(file)} />
+        <button type="button" className="plain" aria-haspopup="dialog" onClick={() => setIsDeleting(true)}>
+          Delete everything…
+        </button>
+      </div>
+      {came?.kind === 'said' ? <p role="status">{came.text}</p> : null}
+      {came?.kind === 'said' && came.leftOut.length > 0 ? (
+        <LeftOut file={came.file} problems={came.leftOut} />
+      ) : null}
+      {came?.kind === 'refused' ? (
+        <Problems file={came.file} problems={came.problems} kept="Nothing here was changed." />
+      ) : null}
+      {isDeleting ? (
+        <DeleteDialog
+          title="Delete everything"
+          keepWord="Keep everything"
+          deleteWord="Delete everything"
+          onKeep={() => setIsDeleting(false)}
+          onDelete={() => void deleteAll()}
+        >
+          <p>
+            {count === 0 ? 'No attempt' : count === 1 ? 'One attempt' : `All ${count} attempts`}, the goal and
+            the choice of paper. Once deleted, nothing of it can be brought back but from a file that you
+            exported.
+          </p>
+        </DeleteDialog>
+      ) : null}
+    </section>
+  );
+}
+
+function LeftOut({ file, problems }: { readonly file: string; readonly problems: readonly Problem[] }) {
+  return (
+    <div role="alert" className="found first stack">
+      <p>
+        <strong>Left out of {file}</strong>, since it cannot be read:
+      </p>
+      <ul className="choices">
+        {problems.map(({ path, message }) => (
+          <li key={`${path} ${message}`}>
+            {path === '' ? null : <strong>{path}: </strong>}
+            {message}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+const few = (problems: readonly Problem[]): readonly Problem[] =>
+  problems.length <= MOST_PROBLEMS
+    ? problems
+    : [
+        ...problems.slice(0, MOST_PROBLEMS),
+        { path: '', message: `and ${problems.length - MOST_PROBLEMS} more` },
+      ];
+
+function mergedText({ added, longer, keptAlready }: Merged): string {
+  const parts = [
+    added === 0 ? '' : `${added} brought in`,
+    longer === 0 ? '' : `${longer} of those here went on further there and now do here`,
+    keptAlready === 0 ? '' : `${keptAlready} here already`,
+  ].filter((part) => part !== '');
+  return parts.length === 0 ? 'The record held no attempt.' : `Attempts: ${parts.join(', ')}.`;
+}

@@ -1,0 +1,142 @@
+/**
+ * My record: every attempt kept on this device with what came of it, and what they add up to: goal, progress, how
+ * often each sureness was right, weak topics. Sums follow from the logs by replay; what a file says is not believed.
+ */
+import { useEffect, useRef, useState } from 'react';
+import { Link } from 'wouter';
+import { calibrationOver, weakTopics } from '../../../attempt/recordSums.ts';
+import type { About } from '../../../store/about.ts';
+import { deleteAttempt } from '../../../store/keptAttempt.ts';
+import { Foot } from '../../parts/Foot.tsx';
+import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
+import { momentText } from '../../words/dates.ts';
+import { WHY_NOT_KEPT } from '../../words/keeping.ts';
+import { AttemptRows } from './AttemptRows.tsx';
+import { Calibration } from './Calibration.tsx';
+import { DeleteDialog } from './DeleteDialog.tsx';
+import { Everything } from './Everything.tsx';
+import { Progress } from './Progress.tsx';
+import { countingIn, numbered } from './rows.ts';
+import { useKeptRows } from './useKeptRows.ts';
+import { WeakTopics } from './WeakTopics.tsx';
+
+interface Props {
+  readonly onOpen: (about: About) => void;
+  /** Tells whoever has one of them in hand. */
+  readonly onDeleted: (isGone: (id: string) => boolean) => void;
+}
+
+export function MyRecord({ onOpen, onDeleted }: Props) {
+  const { all, unreadable, working, problem, readAgain, stopWorking, hasProblem } = useKeptRows();
+  /** Another number for a goal that may be another. */
+  const [changes, setChanges] = useState(0);
+  const [deleting, setDeleting] = useState<About | null>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  const rows = numbered(all ?? []);
+  const counting = countingIn(rows);
+  const summaries = counting.map(({ summary }) => summary);
+  return (
+    <>
+      <header className="head">
+        <div className="head-title">
+          <h1 ref={heading} tabIndex={-1}>
+            My record
+          </h1>
+          <p>
+            kept on this device · <strong>training only</strong>
+          </p>
+        </div>
+        <div className="head-acts">
+          <Link href="/" className="button">
+            Scenarios
+          </Link>
+        </div>
+      </header>
+      <main className="columns record">
+        <div className="wide-stack">
+          <section className="stack" aria-labelledby="goal-heading">
+            <h2 id="goal-heading">One goal for next time</h2>
+            <GoalKeeper key={changes} />
+          </section>
+          <Progress points={counting} />
+          <Calibration over={calibrationOver(summaries)} />
+          <WeakTopics topics={weakTopics(summaries)} />
+        </div>
+        <div className="wide-stack">
+          <section className="stack" aria-labelledby="attempts-heading">
+            <div className="bar-title">
+              <h2 id="attempts-heading" tabIndex={-1}>
+                {all === null || rows.length === 0
+                  ? 'Attempts'
+                  : `${rows.length} ${rows.length === 1 ? 'attempt' : 'attempts'}`}
+              </h2>
+              {rows.length < 2 ? null : <span className="note">newest first</span>}
+            </div>
+            {problem === null ? null : (
+              <p className="error" role="alert">
+                <strong>The record cannot be read.</strong> {WHY_NOT_KEPT[problem]}
+              </p>
+            )}
+            {working === null ? null : (
+              <div className="acts" role="status">
+                <p className="note">
+                  Working out {working.done + 1} of {working.of} by replay …
+                </p>
+                <button type="button" className="plain" onClick={stopWorking}>
+                  Cancel
+                </button>
+              </div>
+            )}
+            {all !== null && rows.length === 0 && problem === null ? (
+              <p>
+                No attempt is kept here yet. Each one stands here from its first test on, with what came of
+                it: <Link href="/">choose a scenario</Link>.
+              </p>
+            ) : null}
+            <AttemptRows rows={rows} unreadable={unreadable} onOpen={onOpen} onDelete={setDeleting} />
+          </section>
+          <Everything
+            count={rows.length}
+            onChanged={() => {
+              setChanges(changes + 1);
+              readAgain();
+            }}
+            onDeleted={() => {
+              onDeleted(() => true);
+              setChanges(changes + 1);
+              readAgain();
+            }}
+          />
+        </div>
+      </main>
+      <Foot />
+      {deleting === null ? null : (
+        <DeleteDialog
+          title="Delete this attempt"
+          keepWord="Keep it"
+          deleteWord="Delete this attempt"
+          onKeep={() => setDeleting(null)}
+          onDelete={async () => {
+            try {
+              await deleteAttempt(deleting.id);
+              onDeleted((id) => id === deleting.id);
+            } catch (error) {
+              hasProblem(error);
+            }
+            setDeleting(null);
+            readAgain();
+            document.getElementById('attempts-heading')?.focus();
+          }}
+        >
+          <p>
+            <strong>{deleting.title}</strong>
+            {deleting.began === null ? '' : `, begun ${momentText(deleting.began)}`}
+            {deleting.handedIn === null ? '' : ', handed in'}. Once deleted it cannot be brought back, unless
+            you exported it.
+          </p>
+        </DeleteDialog>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,16 @@
+/** Days and times of this device, as people write them. */
+
+const MOMENT = new Intl.DateTimeFormat('en-GB', {
+  day: 'numeric',
+  month: 'short',
+  year: 'numeric',
+  hour: '2-digit',
+  minute: '2-digit',
+});
+const DAY = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
+
+/** `3 Sept 2026, 14:05`. */
+export const momentText = (moment: number): string => MOMENT.format(moment);
+
+/** `3 Sept 2026`. */
+export const dayText = (moment: number): string => DAY.format(moment);

@@ -1,0 +1,237 @@
+// Nothing is lost: a page that was killed in the middle of anything goes on there, with the same answers and readings;
+// two tabs never work on one attempt; a device that keeps nothing, or is full, says so and still exports.
+
+import { readFileSync } from 'node:fs';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { parseAttempt } from '../../src/attempt/file.ts';
+import type { Measurement } from '../../src/bench/operation.ts';
+import { barriersOn } from './axe.ts';
+import { openBrowser, serveBuilt } from './browser.ts';
+import { answerAll, begin, choose, inHand, keptHere, measure, openPage, setUp, sitDown } from './trainee.ts';
+
+let browser: Browser;
+let built: Awaited<ReturnType<typeof serveBuilt>>;
+
+beforeAll(async () => {
+  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
+});
+afterEach(async () => {
+  for (const context of browser.contexts()) await context.close();
+});
+afterAll(async () => {
+  await browser?.close();
+  await built?.close();
+});
+
+const JOB = 'Harbour Mews, house 4';
+const MEASURED: Measurement = {
+  op: 'measure',
+  quantity: 'voltage',
+  between: ['outlet.L1', 'outlet.PE'],
+  tool: 'two-pole',
+};
+
+const button = (page: Page, name: string | RegExp) =>
+  page.getByRole('button', { name, exact: typeof name === 'string' });
+const heading = (page: Page, name: string) => page.getByRole('heading', { name, exact: true });
+
+/** Waits until the device keeps a place that holds this text, then kills the page and goes on in another. */
+async function killed(page: Page, text: string): Promise<Page> {
+  const context = page.context();
+  await expect.poll(async () => JSON.stringify((await keptHere(page))?.draft)).toContain(text);
+  await page.close({ runBeforeUnload: false });
+  return goOnIn(context);
+}
+
+async function goOnIn(context: BrowserContext): Promise<Page> {
+  const { page } = await openPage(context, built.url);
+  await button(page, `Go on with ${JOB}`).click();
+  return page;
+}
+
+/** Through set-up and lock of a test with a reading. */
+async function lock(page: Page): Promise<void> {
+  await choose(page, 'No vehicle (A)');
+  await setUp(page, {});
+  await answerAll(page);
+  await button(page, /^over 80 %/).click();
+  await heading(page, 'Observe').waitFor();
+}
+
+test('killed in the middle of a set-up and of a prediction', async () => {
+  let { page } = await sitDown(browser, built.url);
+  await begin(page, JOB);
+  await choose(page, 'Vehicle connected (B)');
+  await page.getByLabel('its state', { exact: true }).selectOption({ label: 'B: connected, 2.74 kΩ' });
+  page = await killed(page, '"state":"B"');
+  await heading(page, 'Set up').waitFor();
+  const state = () => page.getByLabel(/^its state/).inputValue();
+  expect(await state()).toBe('B');
+
+  await setUp(page, { 'stand-in': 'plugged in', 'then wait, s': '4' });
+  await button(page, 'should').click();
+  await button(page, 'should not').click();
+  const lines = page.getByRole('list', { name: 'Lines to predict' });
+  const answered = (await lines.allInnerTexts()).join();
+  expect(answered.match(/Change/g)).toHaveLength(2);
+  page = await killed(page, '"should not"');
+  await heading(page, 'Predict').waitFor();
+  const after = page.getByRole('list', { name: 'Lines to predict' });
+  expect((await after.allInnerTexts()).join()).toBe(answered);
+  await page.getByText(/^line 3 of/).waitFor();
+  await button(page, 'Back to the set-up').click();
+  expect(await state()).toBe('B');
+  expect(await page.getByLabel('then wait, s').inputValue()).toBe('4');
+});
+
+test('killed over a half-typed reading, a judgement, a reason to stop and a conclusion', async () => {
+  let { page } = await sitDown(browser, built.url);
+  await begin(page, JOB);
+  await lock(page);
+  await measure(page, MEASURED);
+  const reading = page.getByRole('group', { name: /^two-pole detector/ });
+  const shown = (await reading.allInnerTexts()).join().split('\n').slice(0, 3);
+  await reading.getByLabel('it shows').fill('23');
+  await reading.getByLabel('unit', { exact: true }).selectOption({ label: 'mV' });
+  await page.getByLabel('instrument', { exact: true }).selectOption({ label: 'continuity' });
+  const before = await inHand(page);
+  page = await killed(page, '"continuity"');
+  await heading(page, 'Observe').waitFor();
+  const again = page.getByRole('group', { name: /^two-pole detector/ });
+  expect((await again.allInnerTexts()).join().split('\n').slice(0, 3)).toEqual(shown);
+  expect(await again.getByLabel('it shows').inputValue()).toBe('23');
+  expect(await again.getByLabel('unit', { exact: true }).inputValue()).toBe('mV');
+  expect(await page.getByLabel('instrument', { exact: true }).inputValue()).toBe('continuity');
+  expect((await inHand(page)).attempt).toEqual(before.attempt);
+
+  // What was written down once does not come back into the field.
+  await button(page, 'Write it down').click();
+  await button(page, /^Write it anew/).click();
+  expect(await again.getByLabel('it shows').inputValue()).toBe('');
+
+  await button(page, 'Judge').click();
+  await page.getByRole('radio', { name: 'not shown', exact: true }).first().check();
+  page = await killed(page, '"not shown"');
+  await heading(page, 'Judge').waitFor();
+  expect(await page.getByRole('radio', { name: 'not shown', exact: true }).first().isChecked()).toBe(true);
+
+  await button(page, 'Stop…').click();
+  await page.getByLabel('reason').fill('the lid is lo');
+  page = await killed(page, 'the lid is lo');
+  await heading(page, 'Stop the work').waitFor();
+  expect(await page.getByLabel('reason').inputValue()).toBe('the lid is lo');
+  await button(page, 'Stop the work').click();
+  await page.getByRole('radio', { name: 'could not finish', exact: true }).check();
+  await page.getByLabel('because').fill('nobody was th');
+  page = await killed(page, 'nobody was th');
+  await heading(page, 'Conclude').waitFor();
+  expect(await page.getByRole('radio', { name: 'could not finish' }).isChecked()).toBe(true);
+  expect(await page.getByLabel('because').inputValue()).toBe('nobody was th');
+});
+
+test('the one attempt that an earlier version kept is the first of many', async () => {
+  const { page } = await sitDown(browser, built.url);
+  await begin(page, JOB);
+  await lock(page);
+  const { attempt } = await inHand(page, 1);
+  const context = await browser.newContext({ serviceWorkers: 'block' });
+  const bare = await context.newPage();
+  await bare.goto(`${built.url}icon.svg`);
+  await bare.evaluate(
+    (text) =>
+      new Promise<void>((resolve) => {
+        const request = indexedDB.open('charge-point-trainer', 1);
+        request.onupgradeneeded = () => {
+          request.result.createObjectStore('attempts').put(text, 'current');
+        };
+        request.onsuccess = () => {
+          request.result.close();
+          resolve();
+        };
+      }),
+    JSON.stringify(attempt),
+  );
+  const after = await goOnIn(context);
+  await heading(after, 'Observe').waitFor();
+  expect((await inHand(after)).attempt).toEqual(attempt);
+});
+
+// At a safe address by the browser's locks, on plain http by asking each other.
+test.each(['a safe address', 'plain http'])(
+  'two tabs at %s: one holds the attempt; the other reads it, then takes it over',
+  async (where) => {
+    const url = where === 'plain http' ? built.plainUrl : built.url;
+    const { page: first, complaints } = await sitDown(browser, url);
+    await begin(first, JOB);
+    await lock(first);
+    await inHand(first, 1);
+    const { page: second } = await openPage(first.context(), url);
+    await button(second, `Go on with ${JOB}`).click();
+    await heading(second, 'Open in another tab').waitFor();
+    if (url === built.url) expect(await barriersOn(second)).toEqual([]);
+    await button(second, 'Read only').click();
+    await heading(second, 'Read only').waitFor();
+    await second.getByText('observing: No vehicle (A)').waitFor();
+    if (url === built.url) expect(await barriersOn(second)).toEqual([]);
+    expect(await button(second, 'Judge').count()).toBe(0);
+    expect(await button(second, 'Stop…').count()).toBe(0);
+
+    await button(second, 'Take it over').click();
+    await heading(second, 'Observe').waitFor();
+    await heading(first, 'Taken over by another tab').waitFor();
+    await measure(second, MEASURED);
+    expect((await inHand(second, 2)).readings).toHaveLength(1);
+    await button(first, 'Take it back').click();
+    await first.getByRole('group', { name: /^two-pole detector/ }).waitFor();
+    await heading(second, 'Taken over by another tab').waitFor();
+    expect(complaints).toEqual([]);
+  },
+);
+
+test('a browser that keeps nothing says so, and exports all the same', async () => {
+  const { page, complaints } = await sitDown(browser, built.url, {
+    before: () => {
+      indexedDB.open = () => {
+        throw new DOMException('no', 'SecurityError');
+      };
+    },
+  });
+  await page.getByText('Nothing is kept here.').waitFor();
+  await begin(page, JOB);
+  const alert = page.getByRole('alert').filter({ hasText: 'Not kept on this device.' });
+  await alert.waitFor();
+  await lock(page);
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    alert.getByRole('button', { name: 'Export attempt' }).click(),
+  ]);
+  const read = parseAttempt(readFileSync(await file.path(), 'utf8'));
+  expect(read.ok && read.value.attempt.entries.map(({ kind }) => kind)).toEqual(['prediction']);
+  expect(complaints).toEqual([]);
+});
+
+test('a full device says so while it is full; then nothing of what was done meanwhile is missing', async () => {
+  const { page } = await sitDown(browser, built.url, {
+    before: () => {
+      const put = IDBObjectStore.prototype.put;
+      IDBObjectStore.prototype.put = function (...args) {
+        if ('isFull' in globalThis) throw new DOMException('no room', 'QuotaExceededError');
+        return put.apply(this, args);
+      };
+    },
+  });
+  await begin(page, JOB);
+  await inHand(page);
+  await page.evaluate(() => Object.assign(globalThis, { isFull: true }));
+  await lock(page);
+  await page.getByRole('alert').filter({ hasText: 'No room is left on this device' }).waitFor();
+  expect((await inHand(page)).attempt.entries).toEqual([]);
+  await page.evaluate(() => Reflect.deleteProperty(globalThis, 'isFull'));
+  await measure(page, MEASURED);
+  expect((await inHand(page, 2)).attempt.entries.map(({ kind }) => kind)).toEqual([
+    'prediction',
+    'operation',
+  ]);
+  await expect.poll(() => page.getByRole('alert').count()).toBe(0);
+});

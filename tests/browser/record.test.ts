@@ -1,0 +1,253 @@
+// My record: what came of every attempt, out to a file, deleted, and in again the same; files that are refused or
+// left out in part; one attempt deleted; an assessment handed in, or left without; the goal for next time.
+
+import { mkdtempSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { debriefOf } from '../../src/attempt/debrief.ts';
+import { parseAttempt } from '../../src/attempt/file.ts';
+import { makeRecordText } from '../../src/store/recordFile.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
+import type { Habits } from '../helpers/trainee.ts';
+import { attemptBy } from '../helpers/trainee.ts';
+import { barriersOn } from './axe.ts';
+import { openBrowser, serveBuilt } from './browser.ts';
+import { begin, choose, conclude, inHand, setUp, sitDown } from './trainee.ts';
+
+let browser: Browser;
+let built: Awaited<ReturnType<typeof serveBuilt>>;
+
+beforeAll(async () => {
+  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
+});
+afterEach(async () => {
+  for (const context of browser.contexts()) await context.close();
+});
+afterAll(async () => {
+  await browser?.close();
+  await built?.close();
+});
+
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
+
+/** Attempts at the same faulty unit, a day apart, by people with these habits. */
+function recordOf(habits: readonly Habits[]) {
+  const { scenario, file } = scenarioNamed('mill-race');
+  const items = habits.map((own, i) => ({
+    id: `attempt-${i}`,
+    began: Date.UTC(2026, 2, 3 + i, 9),
+    changed: Date.UTC(2026, 2, 3 + i, 10),
+    handedIn: null,
+    putAway: false,
+    stands: null,
+    isGuest: false,
+    attempt: attemptBy(scenario, file, own),
+    draft: null,
+    further: {},
+  }));
+  return { items, goal: null, further: {} };
+}
+
+async function bringIn(page: Page, text: string): Promise<void> {
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    button(page, 'Bring in a record…').click(),
+  ]);
+  await chooser.setFiles({ name: 'record.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+}
+
+async function exported(page: Page): Promise<string> {
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    button(page, 'Export everything').click(),
+  ]);
+  return readFileSync(await file.path(), 'utf8');
+}
+
+async function toRecord(page: Page): Promise<void> {
+  await page.getByRole('link', { name: 'My record' }).first().click();
+  await page.getByRole('heading', { name: 'My record', level: 1 }).waitFor();
+}
+
+/** Everything that the record says, once it is worked out. */
+async function saidBy(page: Page): Promise<readonly string[]> {
+  await page.getByText(/^Working out/).waitFor({ state: 'detached' });
+  const parts = ['One goal for next time', 'Progress', 'How often sure was right', 'Weak topics'];
+  return Promise.all([
+    ...parts.map(async (name) => (await page.getByRole('region', { name }).allInnerTexts()).join()),
+    (await page.getByRole('list', { name: /^Attempts/ }).allInnerTexts()).join(),
+  ]);
+}
+
+test('out to a file, everything deleted, in again: the same record', async () => {
+  const { page, complaints } = await sitDown(browser, built.url);
+  await begin(page, 'Mill Race, unit 2');
+  await choose(page, 'No vehicle (A)');
+  await setUp(page, {});
+  await button(page, /^should$/).click();
+  await toRecord(page);
+  await button(page, 'Write my own').click();
+  await page.getByLabel('my goal for next time').fill('Name the finding before the verdict');
+  await button(page, 'Keep my goal').click();
+  const wrong = (right: string) => (right === 'should' ? ("can't tell" as const) : ('should' as const));
+  const record = recordOf([
+    { answer: wrong },
+    { conclude: (right) => ({ ...right, verdict: 'fit for service' }) },
+    { sure: '67 to 80 %' },
+  ]);
+  await bringIn(page, makeRecordText(record));
+  await page.getByText('Attempts: 3 brought in.').waitFor();
+  const before = await saidBy(page);
+  for (const [width, colorScheme] of [
+    [1280, 'light'],
+    [360, 'dark'],
+  ] as const) {
+    await page.emulateMedia({ colorScheme });
+    await page.setViewportSize({ width, height: 740 });
+    expect(await barriersOn(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
+  }
+
+  // What it says is what the logs say.
+  const { scenario } = scenarioNamed('mill-race');
+  const told = record.items.map(({ attempt }) => debriefOf(scenario, attempt));
+  const [goal = '', progress = '', sure = '', , rows = ''] = before;
+  expect(goal).toContain('Name the finding before the verdict');
+  for (const { marks } of told) expect(rows).toContain(`${marks.total} of 100`);
+  expect(rows.match(/gates not met/g)).toHaveLength(1);
+  expect(rows).toContain('Unfinished, predicting: No vehicle (A)');
+  expect(progress).toContain('a gate not met');
+  const over80 = told.map(({ calibration }) => calibration[2]);
+  const sum = (count: 'right' | 'of') => over80.reduce((total, one) => total + (one?.[count] ?? 0), 0);
+  expect(sure).toContain(`${sum('right')} of ${sum('of')}`);
+
+  const text = await exported(page);
+  const out = JSON.parse(text);
+  expect(out).toMatchObject({ format: 1, goal: { text: 'Name the finding before the verdict' } });
+  expect(out.attempts).toHaveLength(4);
+  expect(text).not.toMatch(/"(summary|marks|total)"/);
+
+  await button(page, 'Delete everything…').click();
+  await page.getByText('All 4 attempts').waitFor();
+  await page.getByRole('button', { name: 'Delete everything', exact: true }).click();
+  await page.getByText('No attempt is kept here yet.').waitFor();
+  await page.getByText('No goal is kept.').waitFor();
+
+  // Fields that this version does not know come in and go out again.
+  const further = { ...out, college: 'of nowhere' };
+  further.attempts[0] = { ...further.attempts[0], room: 7 };
+  await bringIn(page, JSON.stringify(further));
+  await page.getByText('Attempts: 4 brought in.').waitFor();
+  expect(await saidBy(page)).toEqual(before);
+  const again = JSON.parse(await exported(page));
+  expect(again.college).toBe('of nowhere');
+  expect(again.attempts.filter(({ room }: { room?: number }) => room === 7)).toHaveLength(1);
+  await bringIn(page, text);
+  await page.getByText('Attempts: 4 here already.').waitFor();
+
+  // The unfinished one goes on where it was, answers and all.
+  await button(page, /^Go on/).click();
+  await page.getByText(/^line 2 of/).waitFor();
+  expect(complaints).toEqual([]);
+});
+
+test('a file that is hostile, newer, too large or none is refused; an attempt that cannot be read is left out', async () => {
+  const { page, complaints } = await sitDown(browser, built.url);
+  await toRecord(page);
+  const record = makeRecordText(recordOf([{}]));
+  const alert = page.getByRole('alert');
+  const refused = async (text: string, words: string | RegExp) => {
+    await bringIn(page, text);
+    await alert.getByText(words).waitFor();
+    await alert.getByText('Nothing here was changed.').waitFor();
+  };
+  const large = join(mkdtempSync(join(tmpdir(), 'record-')), 'large.json');
+  writeFileSync(large, '');
+  truncateSync(large, 50_000_001);
+  await page.locator('input[type="file"]').setInputFiles(large);
+  await alert.getByText('larger than 50 MB').waitFor();
+  await refused(record.replace('"id"', '"__proto__": {}, "id"'), /this name is not allowed/);
+  await refused(
+    record.replace('"format":1', '"format":2'),
+    /this record is from a newer version \(format 2\)/,
+  );
+  await refused(
+    '{"format":1,"goal":null,"attempts":[{"id":"<b>"}]}',
+    /up to 60 letters, digits and - are expected/,
+  );
+  await page.getByText('No attempt is kept here yet.').waitFor();
+
+  const out = JSON.parse(makeRecordText(recordOf([{}, { sure: 'under 67 %' }])));
+  out.attempts[0].attempt.entries[0].kind = 'guess';
+  await bringIn(page, JSON.stringify(out));
+  await page.getByText('Attempts: 1 brought in.').waitFor();
+  await alert.getByText('attempts[0].attempt.entries[0].kind').waitFor();
+  await page.getByRole('heading', { name: '1 attempt', exact: true }).waitFor();
+
+  await button(page, /^Delete… 1,/).click();
+  await button(page, 'Keep it').click();
+  await button(page, /^Delete… 1,/).click();
+  await button(page, 'Delete this attempt').click();
+  await page.getByText('No attempt is kept here yet.').waitFor();
+  expect(complaints).toEqual([]);
+});
+
+test('an assessment is handed in, or left without: asked once', async () => {
+  const { page, complaints } = await sitDown(browser, built.url, {
+    before: () => {
+      navigator.storage.persist = async () => {
+        document.title = `${document.title}, asked to keep`;
+        return true;
+      };
+    },
+  });
+  const concluded = async () => {
+    await page.getByRole('radio', { name: 'Mill Race, unit 2' }).check();
+    await page.getByRole('radio', { name: 'at the end', exact: true }).check();
+    await button(page, 'Begin').click();
+    await button(page, 'Stop…').click();
+    await page.getByLabel('reason').fill('dinner');
+    await button(page, 'Stop the work').click();
+    await conclude(page, {
+      verdict: 'could not finish',
+      cause: 'something, cause not known',
+      next: 'isolate, lock off and label',
+      tell: 'the client',
+    });
+  };
+  await concluded();
+  await expect.poll(() => page.title()).toBe('Charge point trainer, asked to keep');
+  const { attempt } = await inHand(page, 2);
+  const number = attempt.entries.at(-1)?.hash.slice(0, 8).toUpperCase() ?? '';
+  await page.getByText(`record ${number.slice(0, 4)}\u202f${number.slice(4)}`).waitFor();
+  await button(page, 'Practise this again').click();
+  await page.getByRole('heading', { name: 'Not handed in' }).waitFor();
+  expect(await barriersOn(page)).toEqual([]);
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('dialog').getByRole('button', { name: 'Hand in', exact: true }).click(),
+  ]);
+  expect(file.suggestedFilename()).toBe('mill-race-hand-in.json');
+  const read = parseAttempt(readFileSync(await file.path(), 'utf8'));
+  expect(read.ok && read.value.attempt.entries).toEqual(attempt.entries);
+  await page.getByText('See that it is among your downloads').waitFor();
+  await button(page, 'Leave').click();
+  await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
+  await page.getByRole('link', { name: 'Scenarios' }).click();
+
+  await concluded();
+  await page.goBack();
+  await button(page, 'Leave without handing in').click();
+  await toRecord(page);
+  const rows = page.getByRole('list', { name: /^Attempts/ }).getByRole('listitem');
+  expect((await rows.allInnerTexts()).filter((text) => text.includes('handed in'))).toHaveLength(1);
+  await button(page, /^Debrief 2/).click();
+  await page.getByRole('heading', { name: 'Debrief' }).waitFor();
+  await page.getByRole('link', { name: 'Scenarios' }).click();
+  await page.getByRole('radio', { name: 'Mill Race, unit 2' }).waitFor();
+  expect(await page.getByRole('dialog').count()).toBe(0);
+  expect(await page.title()).toBe('Charge point trainer, asked to keep');
+  expect(complaints).toEqual([]);
+});
