@@ -64,6 +64,7 @@ export function assemble(installation: Parts, seed: Seed, clock: string): World 
     knowledge: nothingKnown(),
     changedAt: 0,
     operations: 0,
+    onlooker: null,
     counts,
   };
   // A chart that throws only turns to 'error'; the sender must look (checkChart).
