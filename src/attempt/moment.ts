@@ -173,17 +173,24 @@ function potentialsOf(world: World, operation: Operation | null): Look['volts'] 
   const nodes = reduced.plan.topology.nodes.length;
   const listRe = new Float64Array(nodes);
   const listIm = new Float64Array(nodes);
+  const list = drawnTerminals(world).map((terminal): [Terminal, Potential] => {
+    const node = leadsOn(world, terminal, terminal).port.a;
+    listRe.fill(0);
+    listIm.fill(0);
+    inject(listRe, { a: node, b: 0 }, 1);
+    solveMains(reduced, listRe, listIm);
+    const impedance = modulus({ re: listRe[node] as number, im: listIm[node] as number });
+    const volts = modulus({ re: re[node] as number, im: im[node] as number });
+    return [terminal, { volts, hold: holdOf(impedance), tiedTo: tied[terminal] ?? null }];
+  });
+  const floats = (terminal: Terminal | null) =>
+    list.some(([name, { hold }]) => name === terminal && hold === 'none');
+  // Two conductors that both float hold each other to nothing.
   return Object.fromEntries(
-    drawnTerminals(world).map((terminal) => {
-      const node = leadsOn(world, terminal, terminal).port.a;
-      listRe.fill(0);
-      listIm.fill(0);
-      inject(listRe, { a: node, b: 0 }, 1);
-      solveMains(reduced, listRe, listIm);
-      const impedance = modulus({ re: listRe[node] as number, im: listIm[node] as number });
-      const volts = modulus({ re: re[node] as number, im: im[node] as number });
-      return [terminal, { volts, hold: holdOf(impedance), tiedTo: tied[terminal] ?? null }];
-    }),
+    list.map(([terminal, potential]) => [
+      terminal,
+      floats(terminal) && floats(potential.tiedTo) ? { ...potential, tiedTo: null } : potential,
+    ]),
   );
 }
 
