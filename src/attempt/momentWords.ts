@@ -1,7 +1,8 @@
 /** An opened moment in words: what the drawing letters on its parts and what its table says of them. */
 import type { Truth } from '../bench/reading.ts';
 import { insulationText, mainsText, ohmsText, pilotText, positionsText, secondsText } from './inWords.ts';
-import type { Halves, Moment, Potential } from './moment.ts';
+import type { Halves, Moment } from './moment.ts';
+import type { Potential } from './potentials.ts';
 
 const PLACES: Readonly<Record<string, string>> = {
   incoming: 'on the live side of the origin',

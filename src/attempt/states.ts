@@ -3,7 +3,7 @@
  * each with the sentence of physics or of logic that explains it. Why anything is wrong at all is not known here.
  */
 import type { Live } from '../laws/conductors.ts';
-import type { Halves, Moment, Potential } from './moment.ts';
+import type { Halves, Moment } from './moment.ts';
 import {
   driveText,
   latchText,
@@ -12,6 +12,7 @@ import {
   potentialText,
   terminalWords,
 } from './momentWords.ts';
+import type { Potential } from './potentials.ts';
 import type { Place } from './roots.ts';
 
 export interface State {

@@ -2,11 +2,10 @@
  * The correct twin: the same log acted out on the same scenario with nothing wrong, operation by operation beside the
  * unit itself. Not-faults stay, since they are in the papers. What differs between the two is told in differences.ts.
  */
-import { INPUT } from '../bench/instruments/voltageTools.ts';
 import type { Operation } from '../bench/operation.ts';
 
 import { perform } from '../bench/perform.ts';
-import { LIVE, leadsOn, loadedVolts, seenBy } from '../bench/port.ts';
+import { LIVE } from '../bench/port.ts';
 import type { Reading, Truth } from '../bench/reading.ts';
 import type { World } from '../bench/world.ts';
 import type { Parts } from '../faults/parts.ts';
@@ -18,6 +17,8 @@ import { livesOf } from '../site/site.ts';
 import type { Attempt } from './attempt.ts';
 import type { Look, Moment } from './moment.ts';
 import { lookInside } from './moment.ts';
+import type { Solved } from './potentials.ts';
+import { detectorVolts, solvedNow } from './potentials.ts';
 
 export const SIDES = ['unit', 'twin'] as const;
 export type Side = (typeof SIDES)[number];
@@ -93,7 +94,7 @@ class Follower {
   private met: Truth[] = [];
   private look: Look | null = null;
   private current: Operation | null = null;
-  private known: { solution: World['solution']; volts: Look['volts'] } | null = null;
+  private known: { readonly solution: World['solution']; readonly solved: Solved } | null = null;
 
   constructor(world: World) {
     this.world = world;
@@ -122,13 +123,12 @@ class Follower {
   }
 
   private lookNow(): Look {
-    const { solution } = this.world;
-    const loads = this.current?.op === 'measure' && this.current.quantity === 'voltage';
-    if (!loads && this.known?.solution === solution)
-      return lookInside(this.world, this.current, this.known.volts);
-    const look = lookInside(this.world, this.current);
-    if (!loads) this.known = { solution, volts: look.volts };
-    return look;
+    const { world, current } = this;
+    const { solution } = world;
+    if (current?.op === 'measure' && current.quantity === 'voltage')
+      return lookInside(world, solvedNow(world, current));
+    if (this.known?.solution !== solution) this.known = { solution, solved: solvedNow(world, null) };
+    return lookInside(world, this.known.solved);
   }
 
   private note(): void {
@@ -146,9 +146,7 @@ const SAME: Volts = 1;
 
 function levelOf(world: World): Level {
   const volts = Math.max(
-    ...livesOf(world.installation.site).map((live) =>
-      loadedVolts(seenBy(leadsOn(world, `outlet.${live}`, 'outlet.PE')), INPUT['two-pole']),
-    ),
+    ...livesOf(world.installation.site).map((live) => detectorVolts(world, `outlet.${live}`, 'outlet.PE')),
   );
   return { at: seconds(world.timeline.now), volts, live: volts > LIVE.volts };
 }

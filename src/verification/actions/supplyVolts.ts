@@ -68,7 +68,7 @@ function threePhaseLines(papers: Papers): readonly Expectation[] {
       text: `reads ${supply.lineToLine.least} to ${supply.lineToLine.greatest} V between lines`,
       why: 'Three lines a third of a turn apart, each within its limits.',
       source: supply.source,
-      of: 'circuit' as const,
+      of: 'circuit',
       points: ['supply-wiring'],
       judge: (o) => {
         // Three lines at their own least make a little less than the round figure: that is no fault of theirs.
@@ -82,7 +82,7 @@ function threePhaseLines(papers: Papers): readonly Expectation[] {
       text: 'rotates L1, L2, L3 as marked',
       why: 'What is documented here is to be kept to the outlet.',
       source: regulation('643.9'),
-      of: 'circuit' as const,
+      of: 'circuit',
       points: ['supply-wiring'],
       judge: (o) =>
         judgeAll(
@@ -118,7 +118,7 @@ export const supplyVolts: TestAction = {
         text: `reads ${supply.lineToNeutral.least} to ${supply.lineToNeutral.greatest} V from line to neutral`,
         why: '230 V + 10 % − 6 % at the supply terminals.',
         source: supply.source,
-        of: 'circuit' as const,
+        of: 'circuit',
         points: ['supply-wiring'],
         judge: (o) => everyPair(o, toNeutral(papers), (r) => withinLimits(r, supply.lineToNeutral)),
       },
@@ -128,7 +128,7 @@ export const supplyVolts: TestAction = {
         text: 'reads the same from line to earth as from line to neutral, within some volts',
         why: 'The source’s star point is earthed.',
         source: CIRCUIT,
-        of: 'circuit' as const,
+        of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
         judge: (o) => alike(papers, o),
       },
@@ -141,7 +141,7 @@ export const supplyVolts: TestAction = {
             ? 'They are joined here.'
             : 'Load current in the neutral makes some volts; line voltage there would be a crossed or a broken conductor.',
         source: earthing === 'TN-C-S' ? CIRCUIT : PRACTICE,
-        of: 'circuit' as const,
+        of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
         judge: (o) =>
           everyPair(o, [['incoming.N', 'met']], (r) =>
@@ -154,7 +154,7 @@ export const supplyVolts: TestAction = {
         text: `has more than ${FEW} V between its main earthing terminal and true earth`,
         why: 'Whoever stands on the ground and touches the vehicle has that across them.',
         source: PRACTICE,
-        of: 'circuit' as const,
+        of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
         judge: (o) => everyPair(o, [['met', 'earth']], (r) => isInside(r, { greatest: FEW })),
       },
