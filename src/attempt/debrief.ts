@@ -10,7 +10,9 @@ import type { Fault, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { PARTS } from '../scenario/schema.ts';
 import type { Conclusion } from '../scenario/verify.ts';
+import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
+import type { TestAction } from '../verification/testAction.ts';
 import type { Answer, Attempt, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
 import { SURENESS } from './attempt.ts';
 import { testFigures } from './lines.ts';
@@ -56,6 +58,8 @@ export interface DebriefTest {
   readonly test: string;
   readonly title: string;
   readonly done: boolean;
+  /** Whether it is marked: a faultless trainee would have done it here. */
+  readonly counts: boolean;
   readonly sure: Sure | null;
   readonly lines: readonly DebriefLine[];
   readonly figures: readonly {
@@ -77,6 +81,7 @@ export interface Debrief {
   readonly stopped: { readonly action: string; readonly why: string } | null;
   readonly causes: readonly Fault[];
   readonly due: { readonly next: readonly string[]; readonly tell: readonly Tell[] };
+  /** Every test that was due or begun. */
   readonly tests: readonly DebriefTest[];
   /** Predictions made over 80 % sure that were wrong, grouped by misconception, the largest group first. */
   readonly sureAndWrong: readonly WrongGroup[];
@@ -91,7 +96,11 @@ const UNTOLD = 'what a test cannot tell';
 
 export function debriefOf(scenario: Scenario, attempt: Attempt): Debrief {
   const { run, expected, whole, marks } = markWhole(scenario, attempt);
-  const tests = expected.actions.map(({ action }) => debriefTest(run, action));
+  const due = expected.actions.map(({ action }) => action.id);
+  const begun = new Set(attempt.entries.flatMap((entry) => ('test' in entry ? [entry.test] : [])));
+  const tests = ACTIONS.filter(({ id }) => due.includes(id) || begun.has(id)).map((action) =>
+    debriefTest(run, action, due.includes(action.id)),
+  );
   const said = conclusionOf(run)?.verdict ?? null;
   const sureAndWrong = groupedWrong(tests);
   return {
@@ -117,7 +126,7 @@ const isRightVerdict = (said: Verdict | null, truth: Conclusion): boolean =>
       ? 'not fit for service'
       : 'could not finish');
 
-function debriefTest(run: Run, action: Parameters<typeof truthOf>[1]): DebriefTest {
+function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest {
   const [prediction] = entriesAbout(run.attempt, 'prediction', action.id);
   const judgement = entriesAbout(run.attempt, 'judgement', action.id).at(-1);
   const truth = truthOf(run, action);
@@ -125,6 +134,7 @@ function debriefTest(run: Run, action: Parameters<typeof truthOf>[1]): DebriefTe
     test: action.id,
     title: action.title,
     done: run.samples.some(({ test }) => test === action.id),
+    counts,
     sure: prediction?.sure ?? null,
     lines: truth.lines.map((line) => ({
       test: action.id,
@@ -206,7 +216,7 @@ function goalOf(marks: Marks, sureAndWrong: Debrief['sureAndWrong'], tests: read
   const [worst] = sureAndWrong;
   if (worst !== undefined)
     return `Look again at ${worst.topic}: ${worst.lines.length} of the lines you were sure of were wrong.`;
-  const undone = tests.filter(({ done }) => !done);
+  const undone = tests.filter(({ done, counts }) => counts && !done);
   if (undone.length > 0) return `Do the tests you left out: ${undone.map(({ title }) => title).join('; ')}.`;
   const missed = tests.flatMap(({ lines }) =>
     lines.filter((line) => line.judgement === 'not as it should' && line.judged !== line.judgement),

@@ -3,11 +3,13 @@
  * them, each with its place on the opened drawing, both values in words, and a sentence that says why.
  */
 import type { Quantity, Reading } from '../bench/reading.ts';
-import type { Met, Moment } from './moment.ts';
+import { secondsText } from './inWords.ts';
+import type { Moment } from './moment.ts';
 import { terminalWords, truthText } from './momentWords.ts';
 import type { Cause } from './roots.ts';
 import type { State } from './states.ts';
 import { stateDifferences, stateIf } from './states.ts';
+import { alikeReadings, BY_EAR } from './telling.ts';
 
 export interface Difference extends State {
   /** What is truly wrong, what stands otherwise because of it, or what an instrument or a person met of it. */
@@ -70,7 +72,7 @@ const QUANTITY_WORDS: Readonly<Record<Quantity, string>> = {
 const readingStates = (unit: Moment, twin: Moment): readonly State[] =>
   unit.met.flatMap((met, i) => {
     const other = twin.met[i];
-    if (other === undefined || !isFurther(met, other)) return [];
+    if (other === undefined || alikeReadings(met.reading, other.reading)) return [];
     return stateIf(
       'leads',
       readingName(met.reading),
@@ -84,26 +86,19 @@ const readingName = ({ quantity, between }: Reading): string =>
     ? QUANTITY_WORDS[quantity]
     : `${QUANTITY_WORDS[quantity]}, ${terminalWords(between[0])} – ${terminalWords(between[1])}`;
 
-/** Half a hundredth of a second: more than two times can be off together, ms. */
-const TIMES_APART = 5;
-
-function isFurther({ reading: x }: Met, { reading: y }: Met): boolean {
-  if (x.qualifier !== y.qualifier || x.trippedWhat !== y.trippedWhat) return true;
-  const margin = (x.uncertainty ?? 0) + (y.uncertainty ?? 0);
-  const apart = (a: number | null | undefined, b: number | null | undefined, by: number) =>
-    a == null || b == null ? a !== b : Math.abs(a - b) > by;
-  return (
-    apart(x.value, y.value, margin) || apart(x.low, y.low, margin) || apart(x.tripMs, y.tripMs, TIMES_APART)
-  );
-}
-
 function perceivedStates(unit: Moment, twin: Moment): readonly State[] {
-  const heard = ({ events }: Moment) =>
-    events.length === 0 ? 'nothing' : events.map(({ what }) => what).join(', ');
+  const sameSounds =
+    unit.heard.length === twin.heard.length &&
+    unit.heard.every(({ what, after }, i) => {
+      const other = twin.heard[i];
+      return other?.what === what && Math.abs(other.after - after) <= BY_EAR;
+    });
   const found = (moment: Moment) =>
     moment.found.length === 0 ? 'nothing amiss' : moment.found.map(({ what }) => what).join('; ');
   return [
-    ...stateIf('heard', 'heard meanwhile', [heard(unit), heard(twin)], 'What moves can be heard.'),
+    ...(sameSounds
+      ? []
+      : stateIf('heard', 'heard meanwhile', [soundsOf(unit), soundsOf(twin)], 'What moves can be heard.')),
     ...stateIf(
       'refused',
       'not done',
@@ -113,3 +108,8 @@ function perceivedStates(unit: Moment, twin: Moment): readonly State[] {
     ...stateIf('found', 'seen by looking', [found(unit), found(twin)], 'It is there to be seen.'),
   ];
 }
+
+const soundsOf = ({ heard }: Moment): string =>
+  heard.length === 0
+    ? 'nothing'
+    : heard.map(({ what, after }) => `${what} after ${secondsText(after)}`).join(', ');

@@ -82,21 +82,22 @@ export function eliminate(lockstep: Lockstep): Elimination {
 
 export function* eliminating(lockstep: Lockstep): Generator<Eliminating, Elimination> {
   const { scenario, steps } = lockstep;
-  const [truth, ...others] = candidatesOn(scenario) as [Candidate, ...Candidate[]];
+  const all = candidatesOn(scenario);
+  const [truth] = all as [Candidate];
   const stands = standingsOf(lockstep);
   const operations = steps.flatMap(({ operation }) => (operation === null ? [] : [operation]));
   const meant = yield* acted(benchOf(scenario, truth.faults), operations, stands, {
     stage: 'causes',
     done: 0,
-    of: others.length,
+    of: all.length,
   });
   const tallies = new Map([...meant.untaken].map(([step, list]) => [step, new Tally(list)]));
-  const candidates: Elimination['candidates'][number][] = [{ ...truth, ruledOutAt: null }];
-  for (const candidate of others) {
+  const candidates: Elimination['candidates'][number][] = [];
+  for (const candidate of all) {
     const world = benchOf(scenario, candidate.faults);
     let ruledOutAt: number | null = null;
     for (const [i, operation] of operations.entries()) {
-      yield { stage: 'causes', done: candidates.length - 1, of: others.length };
+      yield { stage: 'causes', done: candidates.length, of: all.length };
       const step = i + 1;
       const began = seconds(world.timeline.now);
       const outcome = perform(world, operation);
@@ -169,8 +170,7 @@ class Tally {
 
   constructor(meant: readonly Untaken[]) {
     this.meant = meant;
-    // The truth itself always reads as it does.
-    this.alike = meant.map(() => 1);
+    this.alike = meant.map(() => 0);
   }
 
   add(list: readonly Untaken[]): void {

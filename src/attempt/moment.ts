@@ -6,7 +6,8 @@ import type { Outcome } from '../bench/perform.ts';
 import { contactsOf, poleClosed } from '../bench/plant.ts';
 import { leadsOn } from '../bench/port.ts';
 import type { Reading, Truth } from '../bench/reading.ts';
-import type { World } from '../bench/world.ts';
+import type { StandIn } from '../bench/standIn.ts';
+import type { Happening, World } from '../bench/world.ts';
 import { portOf } from '../bench/world.ts';
 import type { Live } from '../laws/conductors.ts';
 import type { Duty, Seconds, Volts } from '../laws/quantities.ts';
@@ -63,6 +64,8 @@ export interface Look extends Solved {
   };
   readonly lock: 'driven' | 'not driven' | null;
   readonly plug: 'out' | 'free' | 'held';
+  /** What the stand-in presents, such as `state C`. */
+  readonly standIn: string;
   readonly indicator: Commands['indicator'];
   readonly latches: readonly string[];
   readonly damaged: readonly string[];
@@ -72,7 +75,8 @@ export interface Look extends Solved {
 
 export interface Moment extends Look {
   readonly met: readonly Met[];
-  readonly events: Outcome['events'];
+  /** What could be heard, and how long after the operation began. */
+  readonly heard: readonly { readonly what: Happening['what']; readonly after: Seconds }[];
   readonly refused: string | null;
   readonly found: Outcome['found'];
 }
@@ -106,12 +110,22 @@ export function lookInside(world: World, solved: Solved): Look {
     },
     lock: sheet.outlet === 'socket' ? (plant.lockDriven ? 'driven' : 'not driven') : null,
     plug: !plant.standIn.plugged ? 'out' : plant.plugLock === 'held' ? 'held' : 'free',
+    standIn: standInText(plant.standIn),
     indicator: world.indicator,
     latches: STANDING.filter(([tag]) => snapshot.hasTag(tag)).map(([, words]) => words),
     damaged: plant.damaged,
     ...solved,
     changedAt: seconds(world.changedAt),
   };
+}
+
+function standInText({ state, pilot, diode, earth }: StandIn): string {
+  return [
+    `state ${state}`,
+    ...(pilot === 'sound' ? [] : [pilot === 'open' ? 'CP open' : 'CP shorted to PE']),
+    ...(diode === 'sound' ? [] : ['diode shorted']),
+    ...(earth === 'sound' ? [] : ['PE open']),
+  ].join(', ');
 }
 
 function halves(world: World, a: string, b: string): Halves {

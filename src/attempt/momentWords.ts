@@ -1,6 +1,14 @@
 /** An opened moment in words: what the drawing letters on its parts and what its table says of them. */
 import type { Truth } from '../bench/reading.ts';
-import { insulationText, mainsText, ohmsText, pilotText, positionsText, secondsText } from './inWords.ts';
+import {
+  insulationText,
+  mainsText,
+  ohmsText,
+  pilotText,
+  positionsText,
+  secondsText,
+  shareText,
+} from './inWords.ts';
 import type { Halves, Moment } from './moment.ts';
 import type { Potential } from './potentials.ts';
 
@@ -63,7 +71,11 @@ export function truthText(truth: Truth): string {
     case 'voltage':
       return mainsText(value);
     case 'pilot':
-      return levelsText({ high: details.high ?? value, low: details.low ?? value });
+      return [
+        levelsText({ high: details.high ?? value, low: details.low ?? value }),
+        ...(details.frequency == null ? [] : [`${details.frequency.toFixed(0)}\u202fHz`]),
+        ...(details.frequency == null || details.duty == null ? [] : [`high ${shareText(details.duty)}`]),
+      ].join(', ');
     case 'opening-time':
       return value === Infinity ? 'still live' : secondsText(value);
     case 'residual':

@@ -8,7 +8,7 @@ import { DUTY_UNCERTAINTY, TIME_UNCERTAINTY } from '../bench/reading.ts';
 import type { Hertz, Seconds } from '../laws/quantities.ts';
 
 /** Two sounds this far apart in time are told apart by ear. A design choice. */
-const BY_EAR: Seconds = 1;
+export const BY_EAR: Seconds = 1;
 /** Two frequencies closer than this are one: each is read to half a hertz. */
 const FREQUENCIES: Hertz = 1;
 

@@ -5,6 +5,7 @@
 import type { Seconds } from '../laws/quantities.ts';
 import { actionNamed } from '../verification/actions.ts';
 import type { Debrief, DebriefLine } from './debrief.ts';
+import { differences } from './differences.ts';
 import type { Lockstep, Step } from './twin.ts';
 
 export interface TestMark {
@@ -48,18 +49,14 @@ export function timelineOf(lockstep: Lockstep, sureAndWrong: Debrief['sureAndWro
 }
 
 /**
- * The step of a test to look at first: where something read or seen differs from the twin; else where the last thing
- * was read; else its last.
+ * The step of a test to look at first: where something read differs from the twin; else where anything stands
+ * otherwise; else where the last thing was read; else its last. Null where nothing was done in it.
  */
-export function tellingStep(
-  { steps }: Lockstep,
-  test: string,
-  differs: (step: Step) => boolean,
-): number | null {
+export function tellingStep({ steps }: Lockstep, test: string): number | null {
   const own = steps.map((step, i) => ({ step, i })).filter(({ step }) => step.test === test);
   const telling =
-    own.find(({ step }) => step.unit.met.length > 0 && differs(step)) ??
-    own.find(({ step }) => differs(step)) ??
+    own.find(({ step }) => differences(step.unit, step.twin, []).some(({ kind }) => kind === 'reading')) ??
+    own.find(({ step }) => differences(step.unit, step.twin, []).length > 0) ??
     own.findLast(({ step }) => step.unit.met.length > 0) ??
     own.at(-1);
   return telling?.i ?? null;

@@ -110,16 +110,18 @@ class Follower {
   }
 
   asFound(): Moment {
-    return { ...this.lookNow(), met: [], events: [], refused: null, found: [] };
+    return { ...this.lookNow(), met: [], heard: [], refused: null, found: [] };
   }
 
   follow(operation: Operation): Moment {
     this.met = [];
     this.look = null;
     this.current = operation;
+    const began = this.world.timeline.now;
     const { readings, events, refused, found } = perform(this.world, operation);
     const look = this.look ?? this.lookNow();
-    return { ...look, met: paired(this.met, readings), events, refused, found };
+    const heard = events.map(({ what, at }) => ({ what, after: at - seconds(began) }));
+    return { ...look, met: paired(this.met, readings), heard, refused, found };
   }
 
   private lookNow(): Look {
