@@ -18,6 +18,7 @@ import { procedure } from '../verification/procedure.ts';
 import type { Perceived } from './telling.ts';
 import { alikeReadings, sameToTheBench } from './telling.ts';
 import type { Lockstep, Progress } from './twin.ts';
+import { atOnce } from './twin.ts';
 import type { Untaken } from './untaken.ts';
 import { keyOfReading, untakenAt } from './untaken.ts';
 
@@ -42,12 +43,12 @@ export interface Elimination {
   readonly left: readonly number[];
   /** For each standing set-up the measurement that would have left fewest, where it beats what was left there. */
   readonly better: readonly Better[];
-  /** The test not done that would have left fewest of those left at the end, by itself on the unit as found. */
-  readonly undone: { readonly test: string; readonly left: number } | null;
 }
 
-export interface Eliminating extends Progress {
-  readonly stage: 'causes' | 'tests not done';
+/** A test not done, and how many of the causes left at the end it would have left. */
+export interface Undone {
+  readonly test: string;
+  readonly left: number;
 }
 
 export const NOTHING_WRONG = 'nothing wrong';
@@ -72,22 +73,15 @@ export function candidatesOn(scenario: Scenario): readonly Candidate[] {
 }
 
 /** All of it at once. */
-export function eliminate(lockstep: Lockstep): Elimination {
-  const work = eliminating(lockstep);
-  for (;;) {
-    const { done, value } = work.next();
-    if (done === true) return value;
-  }
-}
+export const eliminate = (lockstep: Lockstep): Elimination => atOnce(eliminating(lockstep));
 
-export function* eliminating(lockstep: Lockstep): Generator<Eliminating, Elimination> {
+export function* eliminating(lockstep: Lockstep): Generator<Progress, Elimination> {
   const { scenario, steps } = lockstep;
   const all = candidatesOn(scenario);
   const [truth] = all as [Candidate];
   const stands = standingsOf(lockstep);
   const operations = steps.flatMap(({ operation }) => (operation === null ? [] : [operation]));
   const meant = yield* acted(benchOf(scenario, truth.faults), operations, stands, {
-    stage: 'causes',
     done: 0,
     of: all.length,
   });
@@ -97,7 +91,7 @@ export function* eliminating(lockstep: Lockstep): Generator<Eliminating, Elimina
     const world = benchOf(scenario, candidate.faults);
     let ruledOutAt: number | null = null;
     for (const [i, operation] of operations.entries()) {
-      yield { stage: 'causes', done: candidates.length, of: all.length };
+      yield { done: candidates.length, of: all.length };
       const step = i + 1;
       const began = seconds(world.timeline.now);
       const outcome = perform(world, operation);
@@ -118,11 +112,7 @@ export function* eliminating(lockstep: Lockstep): Generator<Eliminating, Elimina
     const test = steps[step]?.test ?? null;
     return best === null || best.left >= (left[step] ?? 0) ? [] : [{ step, test, ...best }];
   });
-  const undone = yield* bestUndone(
-    lockstep,
-    candidates.filter(({ ruledOutAt }) => ruledOutAt === null),
-  );
-  return { candidates, left, better, undone };
+  return { candidates, left, better };
 }
 
 /** The last step of each standing set-up in which anything was measured, and what was measured there. */
@@ -149,8 +139,8 @@ function* acted(
   world: World,
   operations: readonly Operation[],
   stands: ReadonlyMap<number, ReadonlySet<string>>,
-  progress: Eliminating,
-): Generator<Eliminating, Acted> {
+  progress: Progress,
+): Generator<Progress, Acted> {
   const perceived: Acted['perceived'][number][] = [];
   const untaken = new Map<number, readonly Untaken[]>();
   for (const [i, operation] of operations.entries()) {
@@ -188,38 +178,50 @@ class Tally {
   }
 }
 
-/** Each test that was allowed and not done, acted out by itself on every cause still left. */
-function* bestUndone(
+/**
+ * Each test that was allowed and not done, acted out by itself, on the unit as it was found, for every cause still
+ * left: the one that would have left fewest, or null where none would have told anything. In small pieces, as above.
+ */
+export function* seekingUndone(
   { scenario, steps }: Lockstep,
-  remaining: readonly Candidate[],
-): Generator<Eliminating, Elimination['undone']> {
+  { candidates }: Elimination,
+): Generator<Progress, Undone | null> {
   const done = new Set(steps.map(({ test }) => test));
   const papers = papersOf(scenario);
   const actions = allowedActions(scenario).filter(({ id }) => !done.has(id));
-  const others = remaining.filter(({ isTrue }) => !isTrue);
+  const remaining = candidates.filter(({ ruledOutAt }) => ruledOutAt === null);
   const truth = remaining.find(({ isTrue }) => isTrue);
+  const others = remaining.filter((candidate) => candidate !== truth);
   if (others.length === 0 || truth === undefined) return null;
-  let best: { test: string; left: number } | null = null;
+  let best: Undone | null = null;
   for (const [i, action] of actions.entries()) {
-    const progress: Eliminating = { stage: 'tests not done', done: i, of: actions.length };
+    const progress = { done: i, of: actions.length };
     const world = benchOf(scenario, truth.faults);
     const operations = procedure(world, action, papers);
     const meant = yield* acted(world, operations, new Map(), progress);
     let left = 1;
-    for (const other of others) {
-      const candidate = benchOf(scenario, other.faults);
-      let isAlike = true;
-      for (const [k, operation] of operations.entries()) {
-        yield progress;
-        const began = seconds(candidate.timeline.now);
-        const outcome = perform(candidate, operation);
-        const expected = meant.perceived[k] as (typeof meant.perceived)[number];
-        isAlike = sameToTheBench(expected.outcome, outcome, { x: expected.began, y: began });
-        if (!isAlike) break;
-      }
-      if (isAlike) left += 1;
-    }
+    for (const other of others)
+      if (yield* readsAlike(scenario, other, operations, meant, progress)) left += 1;
     if (left <= others.length && (best === null || left < best.left)) best = { test: action.id, left };
   }
   return best;
+}
+
+/** Whether another cause would have read, looked and sounded the same in all of these operations. */
+function* readsAlike(
+  scenario: Scenario,
+  { faults }: Candidate,
+  operations: readonly Operation[],
+  { perceived }: Acted,
+  progress: Progress,
+): Generator<Progress, boolean> {
+  const world = benchOf(scenario, faults);
+  for (const [i, operation] of operations.entries()) {
+    yield progress;
+    const began = seconds(world.timeline.now);
+    const outcome = perform(world, operation);
+    const expected = perceived[i] as (typeof perceived)[number];
+    if (!sameToTheBench(expected.outcome, outcome, { x: expected.began, y: began })) return false;
+  }
+  return true;
 }

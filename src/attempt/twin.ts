@@ -55,9 +55,12 @@ export interface Progress {
   readonly of: number;
 }
 
-/** The whole log on both sides, at once. */
-export function lockstep(scenario: Scenario, attempt: Attempt): Lockstep {
-  const work = followingLog(scenario, attempt);
+/** The whole log on both sides. */
+export const lockstep = (scenario: Scenario, attempt: Attempt): Lockstep =>
+  atOnce(followingLog(scenario, attempt));
+
+/** Work in small pieces, done to its end. */
+export function atOnce<T>(work: Generator<Progress, T>): T {
   for (;;) {
     const { done, value } = work.next();
     if (done === true) return value;

@@ -5,7 +5,7 @@
 import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Debrief as Told } from '../../../attempt/debrief.ts';
 import { debriefOf } from '../../../attempt/debrief.ts';
-import { eliminating } from '../../../attempt/elimination.ts';
+import { eliminating, seekingUndone } from '../../../attempt/elimination.ts';
 import { makeAttemptText } from '../../../attempt/file.ts';
 import { tellingStep, timelineOf } from '../../../attempt/timeline.ts';
 import type { Lockstep, Progress } from '../../../attempt/twin.ts';
@@ -39,6 +39,13 @@ export function Debrief({ bench, keepFailed, onAgain }: Props) {
   const lockstep = following.result;
   const elimination = useSliced(
     useMemo(() => (lockstep === null ? null : () => eliminating(lockstep)), [lockstep]),
+  );
+  const ruledOut = elimination.result;
+  const undone = useSliced(
+    useMemo(
+      () => (lockstep === null || ruledOut === null ? null : () => seekingUndone(lockstep, ruledOut)),
+      [lockstep, ruledOut],
+    ),
   );
   const timeline = useMemo(
     () => (lockstep === null ? null : timelineOf(lockstep, told.sureAndWrong)),
@@ -120,6 +127,7 @@ export function Debrief({ bench, keepFailed, onAgain }: Props) {
               lockstep={lockstep}
               timeline={timeline}
               elimination={elimination}
+              undone={undone.result}
               stepping={stepping}
               wrongSteps={wrongSteps}
             />

@@ -6,10 +6,10 @@ import { useMemo, useState } from 'react';
 import { headOf } from '../../../attempt/attempt.ts';
 import type { Debrief } from '../../../attempt/debrief.ts';
 import { differences } from '../../../attempt/differences.ts';
-import type { Eliminating, Elimination } from '../../../attempt/elimination.ts';
+import type { Elimination, Undone } from '../../../attempt/elimination.ts';
 import { causesOf } from '../../../attempt/roots.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
-import type { Lockstep, Step } from '../../../attempt/twin.ts';
+import type { Lockstep, Progress, Step } from '../../../attempt/twin.ts';
 import { benchTime } from '../../words/figures.ts';
 import { operationText } from '../../words/trade.ts';
 import { Differences } from './Differences.tsx';
@@ -25,13 +25,15 @@ interface Props {
   readonly told: Debrief;
   readonly lockstep: Lockstep;
   readonly timeline: Timeline;
-  readonly elimination: Sliced<Eliminating, Elimination>;
+  readonly elimination: Sliced<Progress, Elimination>;
+  /** The test not done that would have told most. */
+  readonly undone: Undone | null;
   readonly stepping: Stepping;
   /** Steps that cards point to, in order. */
   readonly wrongSteps: readonly number[];
 }
 
-export function Replay({ told, lockstep, timeline, elimination, stepping, wrongSteps }: Props) {
+export function Replay({ told, lockstep, timeline, elimination, undone, stepping, wrongSteps }: Props) {
   const { step, go } = stepping;
   const here = lockstep.steps[step] as Step;
   const unit = lockstep.installations.unit[step];
@@ -74,13 +76,13 @@ export function Replay({ told, lockstep, timeline, elimination, stepping, wrongS
       </div>
       <TitleBlock told={told} step={here} />
       <InWords step={here} />
-      <ToldTable lockstep={lockstep} timeline={timeline} elimination={elimination.result} />
+      <ToldTable lockstep={lockstep} timeline={timeline} elimination={elimination.result} undone={undone} />
     </section>
   );
 }
 
 /** How far the working out of what each test told is. */
-function Working({ work }: { readonly work: Sliced<Eliminating, Elimination> }) {
+function Working({ work }: { readonly work: Sliced<Progress, Elimination> }) {
   if (work.result !== null) return null;
   return (
     <p className="acts note not-printed">
@@ -97,9 +99,7 @@ function Working({ work }: { readonly work: Sliced<Eliminating, Elimination> }) 
         <>
           <span>
             Working out what each test told
-            {work.progress === null
-              ? ' …'
-              : `: ${work.progress.done} of ${work.progress.of} ${work.progress.stage}`}
+            {work.progress === null ? ' …' : `: ${work.progress.done} of ${work.progress.of} causes`}
           </span>
           <button type="button" onClick={work.cancel}>
             Cancel

@@ -1,5 +1,5 @@
 /** The time line in figures: test by test, the outlet on both sides, and how many causes were left. */
-import type { Elimination } from '../../../attempt/elimination.ts';
+import type { Elimination, Undone } from '../../../attempt/elimination.ts';
 import { mainsText } from '../../../attempt/inWords.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import type { Lockstep } from '../../../attempt/twin.ts';
@@ -12,9 +12,10 @@ interface Props {
   readonly lockstep: Lockstep;
   readonly timeline: Timeline;
   readonly elimination: Elimination | null;
+  readonly undone: Undone | null;
 }
 
-export function ToldTable({ lockstep, timeline, elimination }: Props) {
+export function ToldTable({ lockstep, timeline, elimination, undone }: Props) {
   const { levels, steps } = lockstep;
   return (
     <details className="debrief-test">
@@ -61,14 +62,18 @@ export function ToldTable({ lockstep, timeline, elimination }: Props) {
           </tbody>
         </table>
       </div>
-      {elimination === null ? null : <AtTheEnd elimination={elimination} />}
+      {elimination === null ? null : <AtTheEnd elimination={elimination} undone={undone} />}
     </details>
   );
 }
 
-function AtTheEnd({ elimination }: { readonly elimination: Elimination }) {
+interface AtTheEndProps {
+  readonly elimination: Elimination;
+  readonly undone: Undone | null;
+}
+
+function AtTheEnd({ elimination, undone }: AtTheEndProps) {
   const remaining = elimination.candidates.filter(({ ruledOutAt }) => ruledOutAt === null);
-  const { undone } = elimination;
   return (
     <>
       <p>
