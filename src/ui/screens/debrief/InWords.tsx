@@ -1,13 +1,14 @@
 /** Both drawings in words: everything lettered or drawn on them at one step, line by line. */
 import { factsOf } from '../../../attempt/momentWords.ts';
 import type { Step } from '../../../attempt/twin.ts';
+import { Scroll } from './Scroll.tsx';
 
 export function InWords({ step }: { readonly step: Step }) {
   const twin = new Map(factsOf(step.twin).map(({ what, text }) => [what, text]));
   return (
     <details className="debrief-test">
       <summary>In words: both drawings</summary>
-      <div className="scroll">
+      <Scroll name="Drawings in words">
         <table className="figures">
           <caption className="unseen">Both drawings in words</caption>
           <thead>
@@ -30,7 +31,7 @@ export function InWords({ step }: { readonly step: Step }) {
             })}
           </tbody>
         </table>
-      </div>
+      </Scroll>
     </details>
   );
 }

@@ -2,6 +2,7 @@
 import { mainsText } from '../../../attempt/inWords.ts';
 import type { Lockstep } from '../../../attempt/twin.ts';
 import { shownText } from '../../words/figures.ts';
+import { Scroll } from './Scroll.tsx';
 
 interface Props {
   readonly lockstep: Lockstep;
@@ -30,7 +31,7 @@ export function OutletPairs({ lockstep, step }: Props) {
   if (here === undefined) return null;
   const read = readSince(lockstep, step);
   return (
-    <div className="scroll">
+    <Scroll name="Outlet voltages">
       <table className="figures">
         <caption className="unseen">Voltages at the outlet, through a two-pole detector</caption>
         <thead>
@@ -56,6 +57,6 @@ export function OutletPairs({ lockstep, step }: Props) {
           })}
         </tbody>
       </table>
-    </div>
+    </Scroll>
   );
 }

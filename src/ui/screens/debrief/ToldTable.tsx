@@ -6,6 +6,7 @@ import type { Lockstep } from '../../../attempt/twin.ts';
 import { actionNamed } from '../../../verification/actions.ts';
 import { benchTime } from '../../words/figures.ts';
 import { levelAt } from './course.ts';
+import { Scroll } from './Scroll.tsx';
 import { bestOf, betterText } from './told.ts';
 
 interface Props {
@@ -25,7 +26,7 @@ export function ToldTable({ lockstep, timeline, elimination, undone }: Props) {
         usual size, “nothing wrong” among them; the unit’s own as it is. One is ruled out by the first thing
         read, seen or heard that it would have made other.
       </p>
-      <div className="scroll">
+      <Scroll name="What each test told">
         <table className="figures">
           <caption className="unseen">Time line in figures</caption>
           <thead>
@@ -61,7 +62,7 @@ export function ToldTable({ lockstep, timeline, elimination, undone }: Props) {
             })}
           </tbody>
         </table>
-      </div>
+      </Scroll>
       {elimination === null ? null : <AtTheEnd elimination={elimination} undone={undone} />}
     </details>
   );
