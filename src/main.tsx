@@ -8,6 +8,7 @@ import './ui/styles/page.css';
 import './ui/styles/controls.css';
 import './ui/styles/bench.css';
 import './ui/styles/debrief.css';
+import './ui/styles/opened.css';
 import './ui/styles/drawing.css';
 import './ui/styles/trace.css';
 import './ui/styles/record.css';

@@ -8,8 +8,11 @@ import { entryNamed, faultsAmong } from '../faults/catalogue.ts';
 import { FAMILIES } from '../faults/families.ts';
 import type { Fault, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
+import { PARTS } from '../scenario/schema.ts';
 import type { Conclusion } from '../scenario/verify.ts';
+import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
+import type { TestAction } from '../verification/testAction.ts';
 import type { Answer, Attempt, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
 import { SURENESS } from './attempt.ts';
 import { testFigures } from './lines.ts';
@@ -33,13 +36,32 @@ export interface DebriefLine {
   readonly judgement: Judged | null;
   readonly why: string;
   readonly source: Source;
-  readonly group: string;
+  /** What it is about: where the line points, or that a test cannot tell. */
+  readonly topic: string;
+}
+
+/** What lies behind a wrong prediction, by what was said and what is true. */
+export const MISCONCEPTIONS = {
+  'reads too much': 'takes a test to tell what it cannot',
+  'expects a fault': 'expects what must not be',
+  'forbids what is sound': 'rules out what a correct unit does',
+  'misses what it tells': 'misses what the test does tell',
+} as const;
+export type Misconception = keyof typeof MISCONCEPTIONS;
+
+/** Wrong lines that one was sure of and that have the same behind them. */
+export interface WrongGroup {
+  readonly misconception: Misconception;
+  readonly topic: string;
+  readonly lines: readonly DebriefLine[];
 }
 
 export interface DebriefTest {
   readonly test: string;
   readonly title: string;
   readonly done: boolean;
+  /** Whether it is marked: a faultless trainee would have done it here. */
+  readonly counts: boolean;
   readonly sure: Sure | null;
   readonly lines: readonly DebriefLine[];
   readonly figures: readonly {
@@ -49,6 +71,7 @@ export interface DebriefTest {
     readonly right: number;
     readonly isRight: boolean;
     readonly why: string;
+    readonly source: Source;
   }[];
   readonly limits: readonly (TruthOfLimit & { readonly judged: LimitJudged | null })[];
 }
@@ -62,19 +85,26 @@ export interface Debrief {
   /** What the trainee put right, and whether anything was wrong there. */
   readonly repaired: readonly { readonly title: string; readonly wasWrong: boolean }[];
   readonly due: { readonly next: readonly string[]; readonly tell: readonly Tell[] };
+  /** Every test that was due or begun. */
   readonly tests: readonly DebriefTest[];
-  /** Predictions made over 80 % sure that were wrong, grouped by what they have in common. */
-  readonly sureAndWrong: readonly { readonly group: string; readonly lines: readonly DebriefLine[] }[];
+  /** Predictions made over 80 % sure that were wrong, grouped by misconception, the largest group first. */
+  readonly sureAndWrong: readonly WrongGroup[];
+  /** The cause that was named over 80 % sure, where it is neither right nor of the right block. */
+  readonly wrongCause: string | null;
   /** How often each sureness was right: right lines of all lines. */
   readonly calibration: readonly { readonly sure: Sure; readonly right: number; readonly of: number }[];
   readonly goal: string;
 }
 
-const UNTOLD_GROUP = 'what a test cannot tell';
+const UNTOLD = 'what a test cannot tell';
 
 export function debriefOf(scenario: Scenario, attempt: Attempt): Debrief {
   const { run, expected, whole, marks } = markWhole(scenario, attempt);
-  const tests = expected.actions.map(({ action }) => debriefTest(run, action));
+  const due = expected.actions.map(({ action }) => action.id);
+  const begun = new Set(attempt.entries.flatMap((entry) => ('test' in entry ? [entry.test] : [])));
+  const tests = ACTIONS.filter(({ id }) => due.includes(id) || begun.has(id)).map((action) =>
+    debriefTest(run, action, due.includes(action.id)),
+  );
   const said = conclusionOf(run)?.verdict ?? null;
   const sureAndWrong = groupedWrong(tests);
   return {
@@ -87,6 +117,7 @@ export function debriefOf(scenario: Scenario, attempt: Attempt): Debrief {
     due: dueSteps(run, whole),
     tests,
     sureAndWrong,
+    wrongCause: wrongCauseOf(run, marks),
     calibration: SURENESS.map((sure) => calibrationOf(tests, sure)),
     goal: goalOf(marks, run.repairs.length > 0, sureAndWrong, tests),
   };
@@ -108,7 +139,7 @@ const isRightVerdict = (said: Verdict | null, truth: Conclusion): boolean =>
       ? 'not fit for service'
       : 'could not finish');
 
-function debriefTest(run: Run, action: Parameters<typeof truthOf>[1]): DebriefTest {
+function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest {
   const [prediction] = entriesAbout(run.attempt, 'prediction', action.id);
   const judgement = entriesAbout(run.attempt, 'judgement', action.id).at(-1);
   const truth = truthOf(run, action);
@@ -116,6 +147,7 @@ function debriefTest(run: Run, action: Parameters<typeof truthOf>[1]): DebriefTe
     test: action.id,
     title: action.title,
     done: run.samples.some(({ test }) => test === action.id),
+    counts,
     sure: prediction?.sure ?? null,
     lines: truth.lines.map((line) => ({
       test: action.id,
@@ -128,12 +160,12 @@ function debriefTest(run: Run, action: Parameters<typeof truthOf>[1]): DebriefTe
       judgement: line.finding === null ? null : judgedRight(line.finding),
       why: line.why,
       source: line.source,
-      group: line.points[0] === undefined ? UNTOLD_GROUP : FAMILIES[line.points[0]],
+      topic: line.points[0] === undefined ? UNTOLD : FAMILIES[line.points[0]],
     })),
-    figures: testFigures(run.scenario, action).map(({ id, text, unit, value, tolerance, why }) => {
+    figures: testFigures(run.scenario, action).map(({ id, text, unit, value, tolerance, why, source }) => {
       const figure = prediction?.figures.find((f) => f.id === id)?.value ?? null;
       const isRight = figure !== null && Math.abs(figure - value) <= tolerance;
-      return { text, unit, said: figure, right: value, isRight, why };
+      return { text, unit, said: figure, right: value, isRight, why, source };
     }),
     limits: truth.limits.map((limit) => ({
       ...limit,
@@ -145,14 +177,40 @@ function debriefTest(run: Run, action: Parameters<typeof truthOf>[1]): DebriefTe
 
 const isWrong = ({ predicted, right }: DebriefLine): boolean => predicted !== null && predicted !== right;
 
-function groupedWrong(tests: readonly DebriefTest[]): Debrief['sureAndWrong'] {
+function groupedWrong(tests: readonly DebriefTest[]): readonly WrongGroup[] {
   const wrong = tests
     .filter(({ sure }) => sure === 'over 80 %')
-    .flatMap(({ lines }) => lines.filter(isWrong));
-  const groups = [...new Set(wrong.map(({ group }) => group))];
-  return groups
-    .map((group) => ({ group, lines: wrong.filter((line) => line.group === group) }))
+    .flatMap(({ lines }) => lines.filter(isWrong))
+    .map((line) => ({ line, misconception: misconceptionIn(line) }));
+  const keyOf = ({ line, misconception }: (typeof wrong)[number]) => `${misconception} ${line.topic}`;
+  return [...new Set(wrong.map(keyOf))]
+    .map((key) => {
+      const group = wrong.filter((one) => keyOf(one) === key);
+      const [first] = group as [(typeof wrong)[number]];
+      return {
+        misconception: first.misconception,
+        topic: first.line.topic,
+        lines: group.map(({ line }) => line),
+      };
+    })
     .sort((x, y) => y.lines.length - x.lines.length);
+}
+
+const misconceptionIn = ({ predicted, right }: DebriefLine): Misconception =>
+  right === "can't tell"
+    ? 'reads too much'
+    : predicted === "can't tell"
+      ? 'misses what it tells'
+      : right === 'should'
+        ? 'forbids what is sound'
+        : 'expects a fault';
+
+/** Nothing of the diagnosis was earned, and one was sure. */
+function wrongCauseOf(run: Run, { parts }: Marks): string | null {
+  const conclusion = conclusionOf(run);
+  const counts = (run.scenario.marking.weights ?? PARTS).diagnosis > 0;
+  if (!counts || conclusion?.sure !== 'over 80 %' || conclusion.cause === null) return null;
+  return parts.diagnosis > 0 ? null : (entryNamed(conclusion.cause)?.title ?? 'nothing is wrong');
 }
 
 function calibrationOf(tests: readonly DebriefTest[], sure: Sure): Debrief['calibration'][number] {
@@ -175,12 +233,12 @@ function goalOf(
     return 'Before calling a unit fit, name for every test the finding that allows it.';
   const [worst] = sureAndWrong;
   if (worst !== undefined)
-    return `Look again at ${worst.group}: ${worst.lines.length} of the lines you were sure of were wrong.`;
+    return `Look again at ${worst.topic}: ${worst.lines.length} of the lines you were sure of were wrong.`;
   const { due, done } = marks.repeats;
   const unrepeated = due.filter((test) => !done.includes(test));
   if (repaired && unrepeated.length > 0)
     return 'After a repair, repeat the failed test and every earlier one that the fault may have influenced, before calling it fit.';
-  const undone = tests.filter(({ done }) => !done);
+  const undone = tests.filter(({ done, counts }) => counts && !done);
   if (undone.length > 0) return `Do the tests you left out: ${undone.map(({ title }) => title).join('; ')}.`;
   const missed = tests.flatMap(({ lines }) =>
     lines.filter((line) => line.judgement === 'not as it should' && line.judged !== line.judgement),

@@ -2,10 +2,12 @@
  * Whether a named cause reads the same as the true one: the trainee's own log is replayed with it, and no reading and
  * nothing seen may differ by more than the instruments could tell.
  */
+import { perform } from '../bench/perform.ts';
 import type { Reading } from '../bench/reading.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import { entryNamed, faultsAmong } from '../faults/catalogue.ts';
 import type { CatalogueEntry } from '../faults/fault.ts';
+import { benchOf } from '../scenario/scenario.ts';
 import type { Run } from './run.ts';
 import { replay } from './run.ts';
 
@@ -34,10 +36,24 @@ function readsTheSame(run: Run, cause: string): boolean {
   if (cause !== NOTHING && entry?.kind !== 'fault') return false;
   const candidates: readonly (readonly FaultChoice[])[] =
     entry === undefined ? [[]] : severities(entry).map((values) => [{ fault: cause, values }]);
-  return candidates.some((faults) => {
-    if (!isPossible(run, faults)) return false;
-    const other = replay(run.scenario, run.attempt, faults);
-    return sameReadings(run, other) && sameSeen(run, other);
+  return candidates.some((faults) => isPossible(run, faults) && followsLog(run, faults));
+}
+
+/** Acts the log out with these faults, as far as everything reads and looks the same. */
+function followsLog({ scenario, attempt, samples }: Run, faults: readonly FaultChoice[]): boolean {
+  const world = benchOf(scenario, faults);
+  const operations = attempt.entries.flatMap((entry) =>
+    entry.kind === 'operation' ? [entry.operation] : [],
+  );
+  return operations.every((operation, i) => {
+    const { readings, seen } = perform(world, operation);
+    const sample = samples[i]?.sample;
+    return (
+      sample !== undefined &&
+      sameReadings(sample.readings, readings) &&
+      sample.seen.indicator === seen.indicator &&
+      sample.seen.plug === seen.plug
+    );
   });
 }
 
@@ -56,9 +72,8 @@ const isPossible = ({ papers }: Run, faults: readonly FaultChoice[]): boolean =>
     (fault, i) => (fault.impossible?.(papers, faults[i]?.values ?? {}) ?? null) === null,
   );
 
-const sameReadings = (x: Run, y: Run): boolean =>
-  x.readings.length === y.readings.length &&
-  x.readings.every(({ reading }, i) => alike(reading, (y.readings[i] as { reading: Reading }).reading));
+const sameReadings = (x: readonly Reading[], y: readonly Reading[]): boolean =>
+  x.length === y.length && x.every((reading, i) => alike(reading, y[i] as Reading));
 
 function alike(x: Reading, y: Reading): boolean {
   if (x.qualifier !== y.qualifier || x.trippedWhat !== y.trippedWhat) return false;
@@ -71,9 +86,3 @@ function alike(x: Reading, y: Reading): boolean {
     ((x.duty ?? null) === null) === ((y.duty ?? null) === null)
   );
 }
-
-const sameSeen = (x: Run, y: Run): boolean =>
-  x.samples.every(({ sample }, i) => {
-    const other = y.samples[i]?.sample;
-    return sample.seen.indicator === other?.seen.indicator && sample.seen.plug === other.seen.plug;
-  });

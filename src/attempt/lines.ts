@@ -33,10 +33,10 @@ export function testLines(scenario: Scenario, action: TestAction): readonly Line
       why,
       source,
     })),
-    ...action.untold(papers).map(({ id, text, why, source }) => ({
+    ...action.untold(papers).map(({ id, text, of = 'unit', why, source }) => ({
       id,
       text,
-      subject: 'unit' as const,
+      subject: of,
       right: "can't tell" as const,
       judged: false,
       why,

@@ -60,8 +60,8 @@ export const holdsFor = (summary: Summary | null, head: string | null): summary 
   summary !== null && summary.engine === ENGINE && summary.head === head;
 
 const topicsOf = (lines: readonly DebriefLine[]): readonly Topic[] =>
-  [...new Set(lines.map(({ group }) => group))].map((topic) => {
-    const own = lines.filter(({ group }) => group === topic);
+  [...new Set(lines.map((line) => line.topic))].map((topic) => {
+    const own = lines.filter((line) => line.topic === topic);
     const predicted = own.filter((line) => line.predicted !== null);
     const judged = own.filter((line) => line.judged !== null && line.judgement !== null);
     return {

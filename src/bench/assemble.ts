@@ -64,6 +64,7 @@ export function assemble(sound: Parts, faults: readonly FaultChoice[], seed: See
     knowledge: nothingKnown(),
     changedAt: 0,
     operations: 0,
+    onlooker: null,
     counts,
   };
   settle(world);

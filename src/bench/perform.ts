@@ -157,7 +157,9 @@ function act(world: World, operation: Operation, key: string): Done {
     case 'reset':
       return reset(world, operation.what);
     case 'measure': {
-      const reading = shown(measure(world, operation), key, seconds(world.timeline.now), world.draw);
+      const truth = measure(world, operation);
+      world.onlooker?.met(world, truth);
+      const reading = shown(truth, key, seconds(world.timeline.now), world.draw);
       world.knowledge = learn(world, operation, reading);
       if (!['residual', 'opening-time'].includes(operation.quantity)) pass(world, DURATIONS.measure);
       return shows(reading);
@@ -205,6 +207,7 @@ function proveDead(world: World, { at, tool }: OperationNamed<'prove-dead'>, key
     const truth: Truth = outOfReach
       ? { quantity: 'voltage', refused: 'cover closed', details: { between, tool } }
       : voltage(leadsOn(world, ...between), tool, world.plant.duty, { between });
+    world.onlooker?.met(world, truth);
     return shown(truth, `${key} ${x}-${y}`, seconds(world.timeline.now), world.draw);
   });
   const dead = readings.every(({ value }) => value !== null && value < DEAD);

@@ -45,6 +45,7 @@ export function move(world: World, change: Partial<Plant>): void {
   );
   for (const device of ['residual', 'direct', 'upstream', 'breaker'] as const)
     world.trips[device].expose(times[device]);
+  world.onlooker?.moved(world);
 }
 
 /** Lets commands, plant, network and control follow each other until nothing changes. */

@@ -12,6 +12,7 @@ import type { Sensed } from '../unit/sensed.ts';
 import type { Indicator, unitChart } from '../unit/unitChart.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Plant } from './plant.ts';
+import type { Truth } from './reading.ts';
 import type { Timeline } from './timeline.ts';
 import type { TripIntegrator } from './tripIntegrator.ts';
 import type { Solution, Wiring } from './wiring.ts';
@@ -31,6 +32,14 @@ export const HAPPENINGS = [
 export interface Happening {
   readonly at: Microseconds;
   readonly what: (typeof HAPPENINGS)[number];
+}
+
+/** Somebody who looks on from outside, for a replay that is to be shown opened: is told, and changes nothing. */
+export interface Onlooker {
+  /** The network has been solved anew. */
+  readonly moved: (world: World) => void;
+  /** An instrument has met this true value. */
+  readonly met: (world: World, truth: Truth) => void;
 }
 
 export interface World {
@@ -57,6 +66,7 @@ export interface World {
   changedAt: Microseconds;
   /** Operations done so far: the key of a reading's error. */
   operations: number;
+  onlooker: Onlooker | null;
   readonly counts: { solves: number; chartEvents: number };
 }
 

@@ -47,6 +47,8 @@ export interface Expectation {
 export interface Untold {
   readonly id: string;
   readonly text: string;
+  /** What it is said of; the unit where it is left out. */
+  readonly of?: Expectation['of'];
   readonly why: string;
   readonly source: Source;
 }

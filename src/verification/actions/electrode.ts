@@ -70,6 +70,7 @@ export const electrode: TestAction = {
   untold: () => [
     {
       id: 'joined',
+      of: 'circuit',
       text: 'has its electrode joined to the main earthing terminal',
       why: 'It was taken off for this; the loop shows whether it is back.',
       source: CIRCUIT,

@@ -114,6 +114,7 @@ export const inspect: TestAction = {
   untold: () => [
     {
       id: 'inside-devices',
+      of: 'circuit',
       text: 'has devices that work',
       why: 'They are there and of the right type; whether they act is a test.',
       source: wiringRules('642, 643'),

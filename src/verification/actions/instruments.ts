@@ -79,6 +79,7 @@ export const instruments: TestAction = {
   untold: () => [
     {
       id: 'dead',
+      of: 'circuit',
       text: 'is dead where the work will be',
       why: 'A detector that lights on its proving unit is fit to show that, once it is put there.',
       source: published('HSE GS38, 4th edition 2015'),

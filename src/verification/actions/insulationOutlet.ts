@@ -67,7 +67,8 @@ export const insulationOutlet: TestAction = {
   untold: () => [
     {
       id: 'circuit-insulated',
-      text: 'has sound insulation in the cable that feeds it',
+      of: 'circuit',
+      text: 'has sound insulation between its own conductors',
       why: 'The open contactor cuts the circuit off from these leads.',
       source: CIRCUIT,
     },

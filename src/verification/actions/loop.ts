@@ -179,6 +179,7 @@ export const loop: TestAction = {
   untold: () => [
     {
       id: 'device-acts',
+      of: 'circuit',
       text: 'disconnects a fault within the time allowed',
       why: 'The loop says that the current would be enough, not that the device acts.',
       source: wiringRules('643.7, 643.8'),

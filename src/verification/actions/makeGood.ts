@@ -53,6 +53,7 @@ export const makeGood: TestAction = {
   untold: () => [
     {
       id: 'right-way',
+      of: 'circuit',
       text: 'has every conductor back where it was',
       why: 'That they are on is seen; that they are on the right terminals is measured.',
       source: fromMemory('BS 7671:2018+A2:2022 643.1'),

@@ -168,18 +168,21 @@ export const papers: TestAction = {
   untold: (p) => [
     {
       id: 'cable-carries',
+      of: 'circuit',
       text: 'has a cable that carries the device’s rating as it is laid',
       why: 'How it is laid is to be seen on the spot: the papers tell its length and areas.',
       source: fromMemory('BS 7671:2018+A2:2022 433.1.1, Appendix 4'),
     },
     {
       id: 'own-circuit',
+      of: 'circuit',
       text: 'feeds nothing else',
       why: 'What hangs on the circuit is found by isolating it.',
       source: rulesFor(p).regulation('722.533.101'),
     },
     {
       id: 'as-fitted',
+      of: 'circuit',
       text: 'has the devices fitted that the papers name',
       why: 'Papers tell what was meant.',
       source: PRACTICE,

@@ -84,6 +84,7 @@ export const peOutlet: TestAction = {
   untold: () => [
     {
       id: 'to-met',
+      of: 'circuit',
       text: 'is joined to the main earthing terminal',
       why: 'Both leads are at the unit: this is its own half of the path only.',
       source: CIRCUIT,

@@ -78,6 +78,7 @@ export const proveDead: TestAction = {
     },
     {
       id: 'insulated',
+      of: 'circuit',
       text: 'has sound insulation',
       why: 'That is a measurement of its own, at a test voltage.',
       source: fromMemory('BS 7671:2018 643.3'),

@@ -132,6 +132,7 @@ export const r1r2Polarity: TestAction = {
     },
     {
       id: 'neutral-arrives',
+      of: 'circuit',
       text: 'has a neutral that arrives at the unit',
       why: 'Line and PE alone are linked: a neutral that reads open may be broken or merely not linked.',
       source: CIRCUIT,

@@ -150,6 +150,7 @@ export const supplyVolts: TestAction = {
       ? [
           {
             id: 'pen-whole',
+            of: 'circuit' as const,
             text: 'shows a whole PEN conductor by the nought between neutral and earth',
             why: 'They are joined here: it stays nought with the PEN open.',
             source: CIRCUIT,
@@ -158,6 +159,7 @@ export const supplyVolts: TestAction = {
       : []),
     {
       id: 'all-loads',
+      of: 'circuit' as const,
       text: 'keeps its voltage with everything on that it will ever feed',
       why: 'One load was switched, for a moment.',
       source: PRACTICE,

@@ -56,12 +56,14 @@ export const ze: TestAction = {
   untold: (papers) => [
     {
       id: 'conductor-on',
+      of: 'circuit',
       text: 'has its earthing conductor joined to the main earthing terminal',
       why: 'It was off for this; the loop with everything connected tells.',
       source: rulesFor(papers).regulation('643.7.3'),
     },
     {
       id: 'pen-sound',
+      of: 'circuit',
       text: 'keeps its PEN conductor whole from now on',
       why: 'It is whole today.',
       source: CIRCUIT,

@@ -2,25 +2,33 @@
  * The debrief: was the verdict right, the gates, marks by part, what was sure and wrong, one goal; below it every
  * line with truth, reason and source, the cause, and the log. All of it is recomputed from the log.
  */
-import { useEffect, useMemo, useRef } from 'react';
-import { headOf } from '../../../attempt/attempt.ts';
+import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Debrief as Told } from '../../../attempt/debrief.ts';
 import { debriefOf } from '../../../attempt/debrief.ts';
+import { eliminating, seekingUndone } from '../../../attempt/elimination.ts';
 import { makeAttemptText } from '../../../attempt/file.ts';
+import { tellingStep, timelineOf } from '../../../attempt/timeline.ts';
+import type { Lockstep, Progress } from '../../../attempt/twin.ts';
+import { followingLog } from '../../../attempt/twin.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { newBench } from '../../flow/bench.ts';
 import { ExportButton } from '../../parts/ExportButton.tsx';
 import { Foot } from '../../parts/Foot.tsx';
+import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
 import { HandIn } from '../../parts/HandIn.tsx';
 import { NotKept } from '../../parts/NotKept.tsx';
-import { benchTime } from '../../words/figures.ts';
 import { SUPPORT_WORDS, unitLine } from '../offered.ts';
 import { DebriefTests } from './DebriefTests.tsx';
 import { Log } from './Log.tsx';
 import { Marks } from './Marks.tsx';
+import { pageTitleOf, usePageTitle } from './pageTitle.ts';
 import { Repeated } from './Repeated.tsx';
+import { Replay } from './Replay.tsx';
 import { SureAndWrong } from './SureAndWrong.tsx';
 import { Truth } from './Truth.tsx';
+import type { Sliced } from './useSliced.ts';
+import { useSliced } from './useSliced.ts';
+import { useStepping } from './useStepping.ts';
 
 interface Props {
   readonly bench: Bench;
@@ -31,8 +39,36 @@ interface Props {
 export function Debrief({ bench, keepFailed, onAgain }: Props) {
   const { scenario, attempt } = bench.run;
   const told = useMemo(() => debriefOf(scenario, attempt), [scenario, attempt]);
+  const following = useSliced(useCallback(() => followingLog(scenario, attempt), [scenario, attempt]));
+  const lockstep = following.result;
+  const elimination = useSliced(
+    useMemo(() => (lockstep === null ? null : () => eliminating(lockstep)), [lockstep]),
+  );
+  const ruledOut = elimination.result;
+  const undone = useSliced(
+    useMemo(
+      () => (lockstep === null || ruledOut === null ? null : () => seekingUndone(lockstep, ruledOut)),
+      [lockstep, ruledOut],
+    ),
+  );
+  const timeline = useMemo(
+    () => (lockstep === null ? null : timelineOf(lockstep, told.sureAndWrong)),
+    [lockstep, told],
+  );
+  const stepping = useStepping((lockstep?.steps.length ?? 1) - 1);
+  const stepOf = (test: string) => (lockstep === null ? null : tellingStep(lockstep, test));
+  const wrongSteps = (timeline?.tests ?? [])
+    .filter(({ wrong }) => wrong.length > 0)
+    .flatMap(({ test }) => stepOf(test) ?? []);
+  const show = (test: string) => {
+    stepping.go(stepOf(test) ?? 0);
+    const replay = document.getElementById('replay-heading');
+    replay?.scrollIntoView({ block: 'nearest' });
+    replay?.focus({ preventScroll: true });
+  };
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
+  usePageTitle(useMemo(() => pageTitleOf(told), [told]));
   return (
     <>
       <header className="head">
@@ -71,22 +107,55 @@ export function Debrief({ bench, keepFailed, onAgain }: Props) {
               One scenario is practice: a grade needs about ten. Marks are recomputed from the log.
             </p>
           </section>
+          <SureAndWrong
+            told={told}
+            timeline={timeline}
+            shown={lockstep?.steps[stepping.step]?.test ?? null}
+            onShow={show}
+          />
           <section className="stack" aria-labelledby="goal-heading">
             <h2 id="goal-heading">One goal for next time</h2>
-            <p>{told.goal}</p>
+            <GoalKeeper suggested={told.goal} />
           </section>
         </div>
         <div className="wide-stack">
-          <SureAndWrong told={told} />
+          {lockstep === null || timeline === null ? (
+            <Following following={following} />
+          ) : (
+            <Replay
+              told={told}
+              lockstep={lockstep}
+              timeline={timeline}
+              elimination={elimination}
+              undone={undone.result}
+              stepping={stepping}
+              wrongSteps={wrongSteps}
+            />
+          )}
           <Truth told={told} />
           <Repeated told={told} />
           <DebriefTests told={told} />
           <Log attempt={attempt} />
-          <TitleBlock told={told} />
         </div>
       </main>
       <Foot />
     </>
+  );
+}
+
+function Following({ following }: { readonly following: Sliced<Progress, Lockstep> }) {
+  const { progress, failed } = following;
+  return (
+    <section className="stack" aria-labelledby="replay-heading">
+      <h2 id="replay-heading" tabIndex={-1}>
+        Step by step, beside the correct twin
+      </h2>
+      <p className="note">
+        {failed === null
+          ? `Replaying on this unit and on its correct twin${progress === null ? ' …' : `: operation ${progress.done} of ${progress.of}`}`
+          : `The log cannot be replayed: ${failed}. All else stands.`}
+      </p>
+    </section>
   );
 }
 
@@ -126,39 +195,5 @@ function Gates({ told }: { readonly told: Told }) {
         </p>
       )}
     </>
-  );
-}
-
-function TitleBlock({ told }: { readonly told: Told }) {
-  const { scenario, attempt } = told.run;
-  return (
-    <dl className="title-block sheet">
-      <div>
-        <dt>job</dt>
-        <dd>{scenario.title}</dd>
-      </div>
-      {attempt.trainee === undefined ? null : (
-        <div>
-          <dt>trainee</dt>
-          <dd>{attempt.trainee}</dd>
-        </div>
-      )}
-      <div>
-        <dt>rules</dt>
-        <dd>{scenario.rules}</dd>
-      </div>
-      <div>
-        <dt>bench time</dt>
-        <dd>{benchTime(told.run.times.at(-1) ?? 0)}</dd>
-      </div>
-      <div>
-        <dt>record</dt>
-        <dd>{headOf(attempt).toUpperCase()}</dd>
-      </div>
-      <div>
-        <dt>training record</dt>
-        <dd>no certificate, no evidence of competence on real equipment</dd>
-      </div>
-    </dl>
   );
 }

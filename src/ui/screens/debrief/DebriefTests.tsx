@@ -1,9 +1,7 @@
 /** Every line, figure and limit of every test that counts, with what was said and what is true. */
 import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
 import type { Run } from '../../../attempt/run.ts';
-import { actionNamed } from '../../../verification/actions.ts';
 import { sourceText } from '../../../verification/sources.ts';
-import type { Figure } from '../../../verification/testAction.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
 import { isAsSaid, TruthLines } from '../../parts/TruthLines.tsx';
 import { answerText } from '../../words/answers.ts';
@@ -23,6 +21,7 @@ export function DebriefTests({ told }: { readonly told: Debrief }) {
             <summary>
               {test.title}: {test.done ? summary(differing, lines.length) : 'not done'}
               {test.sure === null ? '' : `; you were ${test.sure} sure`}
+              {test.counts ? '' : '; not marked: a faultless trainee has stopped before it'}
             </summary>
             <TruthLines lines={lines} />
           </details>
@@ -35,11 +34,7 @@ export function DebriefTests({ told }: { readonly told: Debrief }) {
 const summary = (differing: number, all: number): string =>
   differing === 0 ? `all ${all} lines as you said` : `${differing} of ${all} lines other than you said`;
 
-const sourceOf = (figure: Figure | undefined): string =>
-  figure === undefined ? '' : sourceText(figure.source);
-
 function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
-  const figures = actionNamed(test.test)?.figures(run.papers) ?? [];
   return [
     ...test.lines.map(
       (line): TruthLine => ({
@@ -60,7 +55,7 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
       }),
     ),
     ...test.figures.map(
-      ({ text, unit, said, right, isRight, why }, i): TruthLine => ({
+      ({ text, unit, said, right, isRight, why, source }): TruthLine => ({
         id: `figure ${text}`,
         text,
         pairs: [
@@ -72,7 +67,7 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
           },
         ],
         why,
-        source: sourceOf(figures[i]),
+        source: sourceText(source),
       }),
     ),
     ...test.limits.map(({ limit, reading, right, judged }): TruthLine => {

@@ -4,12 +4,13 @@ import { answerText } from '../../words/answers.ts';
 import { benchTime, figureText } from '../../words/figures.ts';
 import { operationText } from '../../words/trade.ts';
 import { recordText } from '../observe/records.ts';
+import { Scroll } from './Scroll.tsx';
 
 export function Log({ attempt }: { readonly attempt: Attempt }) {
   return (
     <details className="debrief-test">
       <summary>The log: {attempt.entries.length} entries</summary>
-      <div className="scroll">
+      <Scroll name="Log">
         <table>
           <thead>
             <tr>
@@ -28,7 +29,7 @@ export function Log({ attempt }: { readonly attempt: Attempt }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
     </details>
   );
 }

@@ -1,61 +1,179 @@
-/** What was said over 80 % sure and was wrong, grouped by what the lines have in common; and how often sure was right. */
-import type { Debrief } from '../../../attempt/debrief.ts';
+/**
+ * What was said over 80 % sure and was wrong, a card for each misconception, the largest first; each jumps the replay
+ * to where it would have shown. And how often sure was right.
+ */
+import type { Debrief, DebriefLine, WrongGroup } from '../../../attempt/debrief.ts';
+import { MISCONCEPTIONS } from '../../../attempt/debrief.ts';
+import type { Timeline } from '../../../attempt/timeline.ts';
 import { sourceText } from '../../../verification/sources.ts';
 import { answerText } from '../../words/answers.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
 
-export function SureAndWrong({ told }: { readonly told: Debrief }) {
-  const { sureAndWrong, tests } = told;
-  const count = sureAndWrong.reduce((sum, { lines }) => sum + lines.length, 0);
-  const titleOf = (id: string) => tests.find(({ test }) => test === id)?.title ?? id;
+interface Props {
+  readonly told: Debrief;
+  /** Null until the attempt has been replayed. */
+  readonly timeline: Timeline | null;
+  /** The test that the replay is at. */
+  readonly shown: string | null;
+  readonly onShow: (test: string) => void;
+}
+
+export function SureAndWrong({ told, timeline, shown, onShow }: Props) {
+  const { sureAndWrong, wrongCause, causes } = told;
+  const lines = sureAndWrong.reduce((sum, group) => sum + group.lines.length, 0);
+  const reasons = sureAndWrong.length + (wrongCause === null ? 0 : 1);
+  const count =
+    lines === 0
+      ? wrongCause === null
+        ? 'nothing'
+        : 'the cause'
+      : `${lines} ${lines === 1 ? 'line' : 'lines'}, ${reasons} ${reasons === 1 ? 'reason' : 'reasons'}`;
+  const tests = new Map(timeline?.tests.map(({ test, number }) => [test, number]) ?? []);
+  const current = sureAndWrong.find((group) => group.lines.some(({ test }) => test === shown));
   return (
     <section className="stack" aria-labelledby="sure-heading">
-      <h2 id="sure-heading">
-        Sure, and wrong: {count === 0 ? 'nothing' : `${count} ${count === 1 ? 'line' : 'lines'}`}
-      </h2>
-      {count === 0 ? <p className="note">No line that you were over 80 % sure of was wrong.</p> : null}
-      {sureAndWrong.map(({ group, lines }, i) => (
-        <details key={group} className={i === 0 ? 'found first' : 'found'} open={i === 0}>
+      <h2 id="sure-heading">Sure, and wrong: {count}</h2>
+      {reasons === 0 ? <p className="note">No line that you were over 80 % sure of was wrong.</p> : null}
+      {sureAndWrong.map((group, i) => (
+        <Card
+          key={`${group.misconception} ${group.topic}`}
+          number={i + 1}
+          group={group}
+          tests={tests}
+          isChosen={(current ?? sureAndWrong[0]) === group}
+          onShow={onShow}
+        />
+      ))}
+      {wrongCause === null ? null : (
+        <div className="found">
+          <div className="card-head">
+            <span className="circled">{sureAndWrong.length + 1}</span>
+            <p>
+              <strong>Cause: “{wrongCause}”</strong>
+            </p>
+          </div>
+          <dl className="told">
+            <dt>true</dt>
+            <dd className="true">
+              {causes.length === 0 ? 'nothing is wrong' : causes.map(({ title }) => title).join('; ')}
+            </dd>
+          </dl>
+        </div>
+      )}
+      <Calibration told={told} />
+    </section>
+  );
+}
+
+interface CardProps {
+  readonly number: number;
+  readonly group: WrongGroup;
+  readonly tests: ReadonlyMap<string, number>;
+  readonly isChosen: boolean;
+  readonly onShow: (test: string) => void;
+}
+
+function Card({ number, group, tests, isChosen, onShow }: CardProps) {
+  const [first, ...more] = group.lines as [DebriefLine, ...DebriefLine[]];
+  const numbers = [...new Set(group.lines.flatMap(({ test }) => tests.get(test) ?? []))].sort(
+    (x, y) => x - y,
+  );
+  const title =
+    group.misconception === 'reads too much'
+      ? MISCONCEPTIONS[group.misconception]
+      : `${MISCONCEPTIONS[group.misconception]}: ${group.topic}`;
+  return (
+    <div className={isChosen ? 'found chosen' : 'found'}>
+      <div className="card-head">
+        <span className="circled">{number}</span>
+        <div>
+          <h3>{title.charAt(0).toUpperCase() + title.slice(1)}</h3>
+          <p className="note">
+            {numbers.length === 0
+              ? `${group.lines.length} ${group.lines.length === 1 ? 'line' : 'lines'}`
+              : `${numbers.length === 1 ? 'test' : 'tests'} ${numbers.join(', ')}`}{' '}
+            · over 80 % sure each time
+          </p>
+        </div>
+        {tests.has(first.test) ? (
+          <button type="button" className="plain" onClick={() => onShow(first.test)}>
+            show<span className="unseen"> {title}</span>
+          </button>
+        ) : null}
+      </div>
+      <WrongLine line={first} />
+      {more.length === 0 ? null : (
+        <details>
           <summary>
-            {group}: {lines.length}
+            {more.length} more {more.length === 1 ? 'line' : 'lines'}
           </summary>
-          {lines.map(({ test, id, text, subject, predicted, right, why, source }) => (
-            <div key={`${test} ${id}`} className="judge-line">
-              <p>
-                <strong>
-                  {SUBJECT_WORDS[subject]} {text}
-                </strong>{' '}
-                <span className="note">{titleOf(test)}</span>
-              </p>
-              <dl className="told">
-                <dt>you</dt>
-                <dd>{predicted === null ? 'nothing' : answerText(predicted)}, over 80 % sure</dd>
-                <dt>true</dt>
-                <dd className="true">{answerText(right)}</dd>
-                <dt>why</dt>
-                <dd>{why}</dd>
-                <dt>source</dt>
-                <dd>{sourceText(source)}</dd>
-              </dl>
-            </div>
+          {more.map((line) => (
+            <WrongLine key={`${line.test} ${line.id}`} line={line} />
           ))}
         </details>
-      ))}
+      )}
+    </div>
+  );
+}
+
+function WrongLine({ line }: { readonly line: DebriefLine }) {
+  const { text, subject, predicted, right, why, source } = line;
+  return (
+    <div className="judge-line">
+      <p>
+        {SUBJECT_WORDS[subject]} <strong>{text}</strong>
+      </p>
+      <dl className="told">
+        <dt>you</dt>
+        <dd>{predicted === null ? 'nothing' : answerText(predicted)}</dd>
+        <dt>true</dt>
+        <dd className="true">{answerText(right)}</dd>
+        <dt>why</dt>
+        <dd>{why}</dd>
+        <dt>source</dt>
+        <dd>{sourceText(source)}</dd>
+      </dl>
+    </div>
+  );
+}
+
+/** Counts of sure and unsure, right and wrong; and how often each sureness was right. */
+function Calibration({ told }: { readonly told: Debrief }) {
+  const sure = told.calibration.find((one) => one.sure === 'over 80 %');
+  const unsure = told.calibration.filter((one) => one.sure !== 'over 80 %');
+  const rightUnsure = unsure.reduce((sum, { right }) => sum + right, 0);
+  const ofUnsure = unsure.reduce((sum, { of }) => sum + of, 0);
+  const counts = [
+    ['wrong, sure', (sure?.of ?? 0) - (sure?.right ?? 0)],
+    ['wrong, not sure', ofUnsure - rightUnsure],
+    ['right, not sure', rightUnsure],
+    ['right, sure', sure?.right ?? 0],
+  ] as const;
+  return (
+    <>
+      <dl className="counts">
+        {counts.map(([name, count]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{count}</dd>
+          </div>
+        ))}
+      </dl>
       <table className="bare">
         <caption className="lettering">how often sure was right</caption>
         <tbody>
-          {told.calibration.map(({ sure, right, of }) => (
-            <tr key={sure}>
-              <th scope="row">{sure}</th>
+          {told.calibration.map(({ sure: name, right, of }) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
               <td>
                 {of === 0
-                  ? 'not used'
-                  : `right ${right} times in ${of}, that is ${Math.round((100 * right) / of)} %`}
+                  ? 'never said'
+                  : `right ${right} of ${of}, that is ${Math.round((100 * right) / of)} %`}
               </td>
             </tr>
           ))}
         </tbody>
       </table>
-    </section>
+    </>
   );
 }

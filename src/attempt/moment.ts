@@ -1,0 +1,141 @@
+/**
+ * One moment of the bench as it truly was, opened: positions, what is driven, the pilot, latches, and the potential
+ * of every place that a drawing shows. Plain data; it looks and changes nothing.
+ */
+import type { Outcome } from '../bench/perform.ts';
+import { contactsOf, poleClosed } from '../bench/plant.ts';
+import { leadsOn } from '../bench/port.ts';
+import type { Reading, Truth } from '../bench/reading.ts';
+import type { StandIn } from '../bench/standIn.ts';
+import type { Happening, World } from '../bench/world.ts';
+import { portOf } from '../bench/world.ts';
+import type { Live } from '../laws/conductors.ts';
+import type { Duty, Seconds, Volts } from '../laws/quantities.ts';
+import { seconds } from '../laws/quantities.ts';
+import { difference } from '../network/potentials.ts';
+import { livesOf } from '../site/site.ts';
+import type { Sensed } from '../unit/sensed.ts';
+import type { Commands } from '../unit/unitChart.ts';
+import type { Solved } from './potentials.ts';
+
+export type Position = 'open' | 'closed';
+
+export interface Halves {
+  readonly high: Volts;
+  readonly low: Volts;
+}
+
+/** What an instrument met, and what it showed of it. */
+export interface Met {
+  readonly truth: Truth;
+  readonly reading: Reading;
+}
+
+/** Latches and other standing states of the control, by the chart's own tags, in the words of the drawing. */
+const STANDING = [
+  ['fault', 'fault latched'],
+  ['residual tripped', 'residual trip latched'],
+  ['direct tripped', 'd.c. trip latched'],
+  ['not available', 'says not available'],
+  ['earth opened', 'open-PEN measure locked out'],
+  ['stopped', 'stopped by hand'],
+] as const;
+
+/** Everything that stands still between two operations. */
+export interface Look extends Solved {
+  /** This world's own bench time. */
+  readonly at: Seconds;
+  readonly origin: Readonly<Partial<Record<Live, Position>>>;
+  readonly breaker: 'closed' | 'tripped';
+  /** Null where there is none. */
+  readonly upstream: 'closed' | 'tripped' | null;
+  readonly unitBreaker: 'closed' | 'tripped' | null;
+  readonly unit: 'connected' | 'taken off';
+  /** The contactor's poles as they truly are. */
+  readonly poles: Readonly<Partial<Record<Live, Position>>>;
+  readonly coil: 'driven' | 'not driven';
+  readonly earthPole: Position | null;
+  readonly pilot: {
+    readonly drive: Commands['pilot'];
+    readonly duty: Duty;
+    readonly atUnit: Halves;
+    readonly atOutlet: Halves;
+    readonly band: Sensed['pilot'] | null;
+  };
+  readonly lock: 'driven' | 'not driven' | null;
+  readonly plug: 'out' | 'free' | 'held';
+  /** What the stand-in presents, such as `state C`. */
+  readonly standIn: string;
+  readonly indicator: Commands['indicator'];
+  readonly latches: readonly string[];
+  readonly damaged: readonly string[];
+  /** When anything was last switched, set or moved by hand. */
+  readonly changedAt: Seconds;
+}
+
+export interface Moment extends Look {
+  readonly met: readonly Met[];
+  /** What could be heard, and how long after the operation began. */
+  readonly heard: readonly { readonly what: Happening['what']; readonly after: Seconds }[];
+  readonly refused: string | null;
+  readonly found: Outcome['found'];
+}
+
+/** The bench as it stands now. */
+export function lookInside(world: World, solved: Solved): Look {
+  const { plant, installation, actor, lastSent } = world;
+  const { site, design } = installation;
+  const { sheet } = design;
+  const lives = livesOf(site);
+  const snapshot = actor.getSnapshot();
+  const byLive = <T>(of: (live: Live) => T) =>
+    Object.fromEntries(lives.map((live) => [live, of(live)])) as Partial<Record<Live, T>>;
+  const contacts = contactsOf(site, design);
+  return {
+    at: seconds(world.timeline.now),
+    origin: byLive((live) => (contacts.get(`origin.${live}`)?.(plant) === true ? 'closed' : 'open')),
+    breaker: plant.breaker,
+    upstream: site.circuit.residualDevice === null ? null : plant.upstream,
+    unitBreaker: sheet.residual.by === 'breaker' ? plant.unitBreaker : null,
+    unit: plant.removed.includes('unit') ? 'taken off' : 'connected',
+    poles: byLive((live) => (poleClosed(plant, design, live) ? 'closed' : 'open')),
+    coil: plant.coil ? 'driven' : 'not driven',
+    earthPole: sheet.openPen === 'none' ? null : plant.earthPole,
+    pilot: {
+      drive: plant.pilot,
+      duty: plant.duty,
+      atUnit: halves(world, 'pilot', 'bar'),
+      atOutlet: halvesAtOutlet(world),
+      band: world.powered ? (lastSent?.pilot ?? null) : null,
+    },
+    lock: sheet.outlet === 'socket' ? (plant.lockDriven ? 'driven' : 'not driven') : null,
+    plug: !plant.standIn.plugged ? 'out' : plant.plugLock === 'held' ? 'held' : 'free',
+    standIn: standInText(plant.standIn),
+    indicator: world.indicator,
+    latches: STANDING.filter(([tag]) => snapshot.hasTag(tag)).map(([, words]) => words),
+    damaged: plant.damaged,
+    ...solved,
+    changedAt: seconds(world.changedAt),
+  };
+}
+
+function standInText({ state, pilot, diode, earth }: StandIn): string {
+  return [
+    `state ${state}`,
+    ...(pilot === 'sound' ? [] : [pilot === 'open' ? 'CP open' : 'CP shorted to PE']),
+    ...(diode === 'sound' ? [] : ['diode shorted']),
+    ...(earth === 'sound' ? [] : ['PE open']),
+  ].join(', ');
+}
+
+function halves(world: World, a: string, b: string): Halves {
+  const { high, low } = world.solution.planes;
+  const port = portOf(world, a, b);
+  return { high: difference(high, port), low: difference(low, port) };
+}
+
+function halvesAtOutlet(world: World): Halves {
+  const { port } = leadsOn(world, 'outlet.CP', 'outlet.PE');
+  const { high, low } = world.solution.planes;
+  return { high: difference(high, port), low: difference(low, port) };
+}

@@ -1,0 +1,57 @@
+/**
+ * Whether two outcomes of one operation could be told apart at the bench: by what instruments showed beyond their
+ * uncertainty, by what was seen, heard or felt. Used to find which causes a log has ruled out.
+ */
+import type { Outcome } from '../bench/perform.ts';
+import type { Reading } from '../bench/reading.ts';
+import { DUTY_UNCERTAINTY, TIME_UNCERTAINTY } from '../bench/reading.ts';
+import type { Hertz, Seconds } from '../laws/quantities.ts';
+
+/** Two sounds this far apart in time are told apart by ear. A design choice. */
+export const BY_EAR: Seconds = 1;
+/** Two frequencies closer than this are one: each is read to half a hertz. */
+const FREQUENCIES: Hertz = 1;
+
+export type Perceived = Pick<Outcome, 'readings' | 'seen' | 'events' | 'refused' | 'found'>;
+
+export const sameToTheBench = (x: Perceived, y: Perceived, began: { x: Seconds; y: Seconds }): boolean =>
+  x.refused === y.refused &&
+  x.seen.indicator === y.seen.indicator &&
+  x.seen.plug === y.seen.plug &&
+  sameSounds(x, y, began) &&
+  x.found.length === y.found.length &&
+  x.found.every(({ what }, i) => what === y.found[i]?.what) &&
+  x.readings.length === y.readings.length &&
+  x.readings.every((reading, i) => alikeReadings(reading, y.readings[i] as Reading));
+
+/** The same sounds in the same order, each about as long after the operation began. */
+const sameSounds = (x: Perceived, y: Perceived, began: { x: Seconds; y: Seconds }): boolean =>
+  x.events.length === y.events.length &&
+  x.events.every(({ what, at }, i) => {
+    const other = y.events[i];
+    return other?.what === what && Math.abs(at - began.x - (other.at - began.y)) <= BY_EAR;
+  });
+
+/** No further apart than both readings' uncertainty. */
+export function alikeReadings(x: Reading, y: Reading): boolean {
+  if (
+    x.qualifier !== y.qualifier ||
+    withoutFigures(x.reason) !== withoutFigures(y.reason) ||
+    x.trippedWhat !== y.trippedWhat
+  )
+    return false;
+  const margin = (x.uncertainty ?? 0) + (y.uncertainty ?? 0);
+  return (
+    near(x.value, y.value, margin) &&
+    near(x.low, y.low, margin) &&
+    near(x.duty, y.duty, 2 * DUTY_UNCERTAINTY) &&
+    near(x.frequency, y.frequency, FREQUENCIES) &&
+    near(x.tripMs, y.tripMs, 2000 * TIME_UNCERTAINTY)
+  );
+}
+
+/** A refusal names what it met; a volt more or less there is no other refusal. */
+const withoutFigures = (reason: string | undefined): string => (reason ?? '').replace(/\d+/g, '');
+
+const near = (a: number | null | undefined, b: number | null | undefined, by: number): boolean =>
+  a == null || b == null ? (a ?? null) === (b ?? null) : Math.abs(a - b) <= by + 1e-9;

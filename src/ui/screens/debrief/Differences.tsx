@@ -1,0 +1,65 @@
+/** One difference between the unit and its twin, explained, and the keys to the next; and what this step told. */
+import type { Difference } from '../../../attempt/differences.ts';
+import type { Elimination } from '../../../attempt/elimination.ts';
+import type { Lockstep } from '../../../attempt/twin.ts';
+import { betterAt, betterText } from './told.ts';
+
+interface Props {
+  readonly list: readonly Difference[];
+  readonly ring: number;
+  readonly onRing: (ring: number) => void;
+  readonly elimination: Elimination | null;
+  readonly lockstep: Lockstep;
+  readonly step: number;
+}
+
+export function Differences({ list, ring, onRing, elimination, lockstep, step }: Props) {
+  const shown = list[ring];
+  return (
+    <section className="stack" aria-label="Difference">
+      {shown === undefined ? (
+        <p>No difference: this unit is as its twin.</p>
+      ) : (
+        <>
+          <div aria-live="polite">
+            <p>
+              <strong>
+                {ring + 1} of {list.length}: {shown.what}.
+              </strong>{' '}
+              This unit: <strong>{shown.unit}</strong>. Twin: {shown.twin}.
+            </p>
+            <p>{shown.why}</p>
+          </div>
+          {list.every(({ kind }) => kind === 'cause') ? (
+            <p className="note">Nothing that stands, reads, looks or sounds differs at this step.</p>
+          ) : null}
+          {list.length < 2 ? null : (
+            <div className="acts difference-acts">
+              <button type="button" onClick={() => onRing((ring + list.length - 1) % list.length)}>
+                Previous difference
+              </button>
+              <button type="button" onClick={() => onRing((ring + 1) % list.length)}>
+                Next difference
+              </button>
+            </div>
+          )}
+        </>
+      )}
+      <LeftHere elimination={elimination} lockstep={lockstep} step={step} />
+    </section>
+  );
+}
+
+function LeftHere({ elimination, lockstep, step }: Pick<Props, 'elimination' | 'lockstep' | 'step'>) {
+  const left = elimination?.left[step];
+  if (elimination === null || left === undefined) return null;
+  const better = betterAt(elimination, lockstep, step);
+  return (
+    <p>
+      <strong>
+        {left === 1 ? '1 cause' : `${left} causes`} left after it
+        {better === null ? '.' : `; ${betterText(better)}.`}
+      </strong>
+    </p>
+  );
+}

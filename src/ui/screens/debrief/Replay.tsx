@@ -1,0 +1,198 @@
+/**
+ * The attempt step by step: the time line, the keys to step with, the unit opened beside its correct twin, and what
+ * differs. Which step is shown belongs to the debrief, since its cards jump here.
+ */
+import { useMemo, useState } from 'react';
+import { headOf } from '../../../attempt/attempt.ts';
+import type { Debrief } from '../../../attempt/debrief.ts';
+import { differences } from '../../../attempt/differences.ts';
+import type { Elimination, Undone } from '../../../attempt/elimination.ts';
+import { causesOf } from '../../../attempt/roots.ts';
+import type { Timeline } from '../../../attempt/timeline.ts';
+import type { Lockstep, Progress, Step } from '../../../attempt/twin.ts';
+import { benchTime } from '../../words/figures.ts';
+import { operationText } from '../../words/trade.ts';
+import { Differences } from './Differences.tsx';
+import { InWords } from './InWords.tsx';
+import { OpenedPair } from './OpenedPair.tsx';
+import { OutletPairs } from './OutletPairs.tsx';
+import { TimeLine } from './TimeLine.tsx';
+import { ToldTable } from './ToldTable.tsx';
+import type { Sliced } from './useSliced.ts';
+import type { Stepping } from './useStepping.ts';
+
+interface Props {
+  readonly told: Debrief;
+  readonly lockstep: Lockstep;
+  readonly timeline: Timeline;
+  readonly elimination: Sliced<Progress, Elimination>;
+  /** The test not done that would have told most. */
+  readonly undone: Undone | null;
+  readonly stepping: Stepping;
+  /** Steps that cards point to, in order. */
+  readonly wrongSteps: readonly number[];
+}
+
+export function Replay({ told, lockstep, timeline, elimination, undone, stepping, wrongSteps }: Props) {
+  const { step, go } = stepping;
+  const here = lockstep.steps[step] as Step;
+  const unit = lockstep.installations.unit[step];
+  const twin = lockstep.installations.twin[step];
+  const { faults } = lockstep.scenario;
+  const causes = useMemo(
+    () => (unit === undefined || twin === undefined ? [] : causesOf(unit, twin, faults)),
+    [unit, twin, faults],
+  );
+  const list = useMemo(() => differences(here.unit, here.twin, causes), [here, causes]);
+  const [chosen, setChosen] = useState({ step: 0, ring: 0 });
+  // Another step begins with its first difference.
+  const ring = chosen.step === step ? chosen.ring : 0;
+  const { papers } = told.run;
+  return (
+    <section className="replay" aria-labelledby="replay-heading">
+      <h2 id="replay-heading" tabIndex={-1}>
+        Step by step, beside the correct twin
+      </h2>
+      <TimeLine
+        lockstep={lockstep}
+        timeline={timeline}
+        elimination={elimination.result}
+        step={step}
+        onStep={go}
+      />
+      <Working work={elimination} />
+      <Controls lockstep={lockstep} timeline={timeline} stepping={stepping} wrongSteps={wrongSteps} />
+      <OpenedPair papers={papers} step={here} difference={list[ring] ?? null} number={ring + 1} />
+      <div className="opened-under">
+        <OutletPairs lockstep={lockstep} step={step} />
+        <Differences
+          list={list}
+          ring={ring}
+          onRing={(next) => setChosen({ step, ring: next })}
+          elimination={elimination.result}
+          lockstep={lockstep}
+          step={step}
+        />
+      </div>
+      <TitleBlock told={told} step={here} />
+      <InWords step={here} />
+      <ToldTable lockstep={lockstep} timeline={timeline} elimination={elimination.result} undone={undone} />
+    </section>
+  );
+}
+
+/** How far the working out of what each test told is. */
+function Working({ work }: { readonly work: Sliced<Progress, Elimination> }) {
+  if (work.result !== null) return null;
+  return (
+    <p className="acts note not-printed">
+      {work.failed !== null ? (
+        <>What each test told cannot be worked out: {work.failed}. All else stands.</>
+      ) : work.cancelled ? (
+        <>
+          What each test told was not worked out.{' '}
+          <button type="button" onClick={work.again}>
+            Work it out
+          </button>
+        </>
+      ) : (
+        <>
+          <span>
+            Working out what each test told
+            {work.progress === null ? ' …' : `: ${work.progress.done} of ${work.progress.of} causes`}
+          </span>
+          <button type="button" onClick={work.cancel}>
+            Cancel
+          </button>
+        </>
+      )}
+    </p>
+  );
+}
+
+type ControlsProps = Pick<Props, 'lockstep' | 'timeline' | 'stepping' | 'wrongSteps'>;
+
+function Controls({ lockstep, timeline, stepping, wrongSteps }: ControlsProps) {
+  const { step, playing, go, play, stop } = stepping;
+  const last = lockstep.steps.length - 1;
+  const here = lockstep.steps[step] as Step;
+  const mark = timeline.tests.find(({ first, last: end }) => step >= first && step <= end);
+  const next = wrongSteps.find((wrong) => wrong > step) ?? wrongSteps[0];
+  return (
+    <div className="replay-controls">
+      <button type="button" disabled={step === 0} onClick={() => go(0)}>
+        First
+      </button>
+      <button type="button" disabled={step === 0} onClick={() => go(step - 1)}>
+        Step back
+      </button>
+      <button type="button" className="main" disabled={step === last} onClick={() => go(step + 1)}>
+        Step on
+      </button>
+      <button type="button" disabled={step === last && !playing} onClick={playing ? stop : play}>
+        {playing ? 'Stop playing' : 'Play'}
+      </button>
+      <p className="replay-where" role="status">
+        <strong>{benchTime(here.unit.at)}</strong> · operation {step} of {last}
+        {mark === undefined ? '' : ` · test ${mark.number}`} ·{' '}
+        {here.operation === null ? 'as it was found' : operationText(here.operation)}
+      </p>
+      <label className="unseen" htmlFor="to-test">
+        Go to test
+      </label>
+      <select
+        id="to-test"
+        value={mark?.test ?? ''}
+        onChange={(event) => {
+          const wanted = timeline.tests.find(({ test }) => test === event.target.value);
+          if (wanted !== undefined) go(wanted.first);
+        }}
+      >
+        <option value="">go to test …</option>
+        {timeline.tests.map(({ test, number, title, wrong }) => (
+          <option key={test} value={test}>
+            {number} {title}
+            {wrong.length === 0 ? '' : ' (sure and wrong)'}
+          </option>
+        ))}
+      </select>
+      {wrongSteps.length === 0 || next === undefined ? null : (
+        <button type="button" onClick={() => go(next)}>
+          Next sure-and-wrong
+        </button>
+      )}
+    </div>
+  );
+}
+
+function TitleBlock({ told, step }: { readonly told: Debrief; readonly step: Step }) {
+  const { scenario, attempt } = told.run;
+  return (
+    <dl className="title-block framed">
+      <div>
+        <dt>job</dt>
+        <dd>{scenario.title}</dd>
+      </div>
+      <div>
+        <dt>rules</dt>
+        <dd>
+          {scenario.rules}, {scenario.site.earthing}
+        </dd>
+      </div>
+      <div>
+        <dt>drawn at</dt>
+        <dd>
+          {benchTime(step.unit.at)}, {step.unit.standIn}
+        </dd>
+      </div>
+      <div>
+        <dt>record</dt>
+        <dd>{headOf(attempt).toUpperCase()}</dd>
+      </div>
+      <div>
+        <dt>training only</dt>
+        <dd>no certificate, no competence</dd>
+      </div>
+    </dl>
+  );
+}

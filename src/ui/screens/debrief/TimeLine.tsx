@@ -1,0 +1,349 @@
+/**
+ * The course of the attempt over bench time: tests by number, the outlet's voltage on this unit and on the twin, and
+ * how many causes were left. A press on it goes to the nearest step; the table below it says the same.
+ */
+import type { PointerEvent } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
+import type { Elimination } from '../../../attempt/elimination.ts';
+import type { Timeline } from '../../../attempt/timeline.ts';
+import type { Level, Lockstep } from '../../../attempt/twin.ts';
+import { benchTime } from '../../words/figures.ts';
+import type { Course } from './course.ts';
+import { courseOf, SQUARE, spansOf } from './course.ts';
+import { betterAt, betterText } from './told.ts';
+
+interface Props {
+  readonly lockstep: Lockstep;
+  readonly timeline: Timeline;
+  readonly elimination: Elimination | null;
+  readonly step: number;
+  readonly onStep: (step: number) => void;
+}
+
+/** From this width on, names stand beside their lanes instead of above them. */
+const WIDE = 560;
+const NAMES = 108;
+const LANE = 22;
+const CAUSES = 64;
+
+export function TimeLine({ lockstep, timeline, elimination, step, onStep }: Props) {
+  const [box, width] = useWidth();
+  const title = useId();
+  const isWide = width >= WIDE;
+  const left = isWide ? NAMES : 2;
+  const course = courseOf(timeline, left, width - 12);
+  const above = isWide ? 0 : 16;
+  const squares = 22;
+  const unit = squares + course.rows * (SQUARE + 2) + 14 + above;
+  const twin = unit + LANE + 14 + above;
+  const causes = twin + LANE + 16 + above;
+  const axis = causes + CAUSES + 20;
+  const now = course.x(lockstep.steps[step]?.unit.at ?? 0);
+  const press = (event: PointerEvent<SVGSVGElement>) => {
+    const from = event.currentTarget.getBoundingClientRect().left;
+    onStep(nearestStep(lockstep, course, event.clientX - from));
+  };
+  return (
+    <div ref={box}>
+      <svg
+        className="course"
+        viewBox={`0 0 ${width} ${axis + 24}`}
+        height={axis + 24}
+        role="img"
+        aria-labelledby={title}
+        onPointerDown={press}
+      >
+        <title id={title}>Time line of the attempt; the table “Time line in figures” says the same</title>
+        <Hatching />
+        <Squares course={course} top={squares} step={step} />
+        <Lane
+          name="this unit"
+          note="outlet to PE"
+          y={unit}
+          course={course}
+          levels={lockstep.levels.unit}
+          end={timeline.end}
+          isWide={isWide}
+        />
+        <Lane
+          name="correct twin"
+          note="outlet to PE"
+          y={twin}
+          course={course}
+          levels={lockstep.levels.twin}
+          end={timeline.end}
+          isWide={isWide}
+        />
+        <Causes
+          y={causes}
+          course={course}
+          lockstep={lockstep}
+          elimination={elimination}
+          step={step}
+          isWide={isWide}
+        />
+        <Axis y={axis} course={course} isWide={isWide} />
+        <path className="cursor" d={`M${now} 4V${axis}`} />
+        <CursorText x={now} width={width} lockstep={lockstep} timeline={timeline} step={step} />
+      </svg>
+      <p className="lettering">
+        <span aria-hidden="true">■</span> sure and wrong in this test · hatched: live, more than 50 V through
+        a two-pole detector{timeline.tests.length === 0 ? ' · no test was done' : ''}
+      </p>
+    </div>
+  );
+}
+
+/** The width at hand, CSS px. */
+function useWidth(): [React.RefObject<HTMLDivElement | null>, number] {
+  const box = useRef<HTMLDivElement>(null);
+  const [width, setWidth] = useState(640);
+  useEffect(() => {
+    const { current } = box;
+    if (current === null) return;
+    const take = () => setWidth(Math.max(280, Math.floor(current.clientWidth)));
+    take();
+    const observer = new ResizeObserver(take);
+    observer.observe(current);
+    return () => observer.disconnect();
+  }, []);
+  return [box, width];
+}
+
+function nearestStep({ steps }: Lockstep, { x }: Course, at: number): number {
+  let best = 0;
+  for (const [i, { unit }] of steps.entries())
+    if (Math.abs(x(unit.at) - at) < Math.abs(x(steps[best]?.unit.at ?? 0) - at)) best = i;
+  return best;
+}
+
+/** 45° lines for what is live. */
+function Hatching() {
+  return (
+    <defs>
+      <pattern
+        id="live-hatch"
+        width="6"
+        height="6"
+        patternUnits="userSpaceOnUse"
+        patternTransform="rotate(45)"
+      >
+        <path className="hatch" d="M0 0V6" />
+      </pattern>
+    </defs>
+  );
+}
+
+function Squares({
+  course,
+  top,
+  step,
+}: {
+  readonly course: Course;
+  readonly top: number;
+  readonly step: number;
+}) {
+  const bottom = top + course.rows * (SQUARE + 2) + 6;
+  return course.squares.map(({ mark, x, row }) => {
+    const y = top + row * (SQUARE + 2);
+    const middle = x + SQUARE / 2;
+    const kind = [mark.wrong.length > 0 ? 'wrong' : '', step >= mark.first && step <= mark.last ? 'now' : '']
+      .filter((name) => name !== '')
+      .join(' ');
+    return (
+      <g key={mark.test}>
+        <path className="stem" d={`M${middle} ${y + SQUARE}L${course.x(mark.at)} ${bottom}`} />
+        <rect className={`mark ${kind}`} x={x} y={y} width={SQUARE} height={SQUARE} />
+        <text className={`mark-text ${kind}`} x={middle} y={y + 14.5} textAnchor="middle">
+          {mark.number}
+        </text>
+      </g>
+    );
+  });
+}
+
+interface LaneNameProps {
+  readonly name: string;
+  readonly note: string;
+  readonly y: number;
+  readonly isWide: boolean;
+}
+
+function LaneName({ name, note, y, isWide }: LaneNameProps) {
+  return isWide ? (
+    <>
+      <text className="bold" x={0} y={y + 9}>
+        {name}
+      </text>
+      <text x={0} y={y + 24}>
+        {note}
+      </text>
+    </>
+  ) : (
+    <text x={2} y={y - 4}>
+      <tspan className="bold">{name}</tspan> {note}
+    </text>
+  );
+}
+
+interface LaneProps extends LaneNameProps {
+  readonly course: Course;
+  readonly levels: readonly Level[];
+  readonly end: number;
+}
+
+/** Dead below, live above and hatched. */
+function Lane({ name, note, y, isWide, course, levels, end }: LaneProps) {
+  const spans = spansOf(levels, end);
+  const height = ({ live }: { readonly live: boolean }) => (live ? y : y + LANE);
+  const line = spans.map((span) => `V${height(span)}H${course.x(span.to)}`).join('');
+  const live = spans.filter((span) => span.live);
+  const longest = live.toSorted((a, b) => b.to - b.from - (a.to - a.from))[0];
+  return (
+    <>
+      <LaneName name={name} note={note} y={y} isWide={isWide} />
+      {live.map(({ from, to }) => (
+        <rect
+          key={from}
+          x={course.x(from)}
+          y={y}
+          width={Math.max(1, course.x(to) - course.x(from))}
+          height={LANE}
+          fill="url(#live-hatch)"
+        />
+      ))}
+      <path
+        className="step-line"
+        d={`M${course.left} ${spans[0] === undefined ? y + LANE : height(spans[0])}${line}`}
+      />
+      {longest !== undefined && course.x(longest.to) - course.x(longest.from) > 56 ? (
+        <text
+          className="bold edged"
+          x={(course.x(longest.from) + course.x(longest.to)) / 2}
+          y={y + 16}
+          textAnchor="middle"
+        >
+          {Math.round(longest.volts)} V
+        </text>
+      ) : null}
+    </>
+  );
+}
+
+interface CausesProps {
+  readonly y: number;
+  readonly course: Course;
+  readonly lockstep: Lockstep;
+  readonly elimination: Elimination | null;
+  readonly step: number;
+  readonly isWide: boolean;
+}
+
+function Causes({ y, course, lockstep, elimination, step, isWide }: CausesProps) {
+  const name = <LaneName name="causes left" note="after each step" y={y} isWide={isWide} />;
+  if (elimination === null)
+    return (
+      <>
+        {name}
+        <text x={course.left + 4} y={y + 24}>
+          not worked out yet
+        </text>
+      </>
+    );
+  const { left } = elimination;
+  const most = left[0] ?? 1;
+  const height = (count: number) => y + CAUSES * (1 - count / most);
+  const line = lockstep.steps
+    .map(({ unit }, i) => (i === 0 ? '' : `H${course.x(unit.at)}V${height(left[i] ?? 0)}`))
+    .join('');
+  const here = left[step] ?? 0;
+  const last = left.at(-1) ?? 0;
+  const now = course.x(lockstep.steps[step]?.unit.at ?? 0);
+  const better = betterAt(elimination, lockstep, step);
+  const toLeft = now > (course.left + course.right) / 2;
+  return (
+    <>
+      {name}
+      <path className="step-line" d={`M${course.left} ${height(most)}${line}`} />
+      {now < course.left + 40 ? null : (
+        <text className="bold edged" x={course.left + 3} y={height(most) + 13}>
+          {most}
+        </text>
+      )}
+      {now > course.right - 40 ? null : (
+        <text className="bold edged" x={course.right} y={height(last) - 5} textAnchor="end">
+          {last}
+        </text>
+      )}
+      <text
+        className="bold edged"
+        x={toLeft ? now - 5 : now + 5}
+        y={Math.max(y + 10, height(here) - 5)}
+        textAnchor={toLeft ? 'end' : 'start'}
+      >
+        {here}
+      </text>
+      {better === null ? null : (
+        <text
+          className="bold edged"
+          x={toLeft ? now - 5 : now + 5}
+          y={y + CAUSES + 14}
+          textAnchor={toLeft ? 'end' : 'start'}
+        >
+          {isWide ? betterText(better) : `another would leave ${better.left}`}
+        </text>
+      )}
+    </>
+  );
+}
+
+function Axis({
+  y,
+  course,
+  isWide,
+}: {
+  readonly y: number;
+  readonly course: Course;
+  readonly isWide: boolean;
+}) {
+  return (
+    <>
+      {isWide ? (
+        <text x={0} y={y + 17}>
+          bench time
+        </text>
+      ) : null}
+      <path className="tick" d={`M${course.left} ${y}H${course.right}`} />
+      {course.ticks.map((tick, i) => {
+        const x = course.x(tick);
+        return (
+          <g key={tick}>
+            <path className="tick" d={`M${x} ${y}v5`} />
+            <text x={x} y={y + 17} textAnchor={i === 0 ? 'start' : x > course.right - 14 ? 'end' : 'middle'}>
+              {benchTime(tick)}
+            </text>
+          </g>
+        );
+      })}
+    </>
+  );
+}
+
+interface CursorTextProps {
+  readonly x: number;
+  readonly width: number;
+  readonly lockstep: Lockstep;
+  readonly timeline: Timeline;
+  readonly step: number;
+}
+
+function CursorText({ x, width, lockstep, timeline, step }: CursorTextProps) {
+  const mark = timeline.tests.find(({ first, last }) => step >= first && step <= last);
+  const text = `${benchTime(lockstep.steps[step]?.unit.at ?? 0)} ${mark === undefined ? 'as found' : `${mark.number} ${mark.title}`}`;
+  const toLeft = x > width / 2;
+  return (
+    <text className="bold edged" x={toLeft ? x - 5 : x + 5} y={14} textAnchor={toLeft ? 'end' : 'start'}>
+      {text}
+    </text>
+  );
+}

@@ -1,0 +1,92 @@
+/** The time line in figures: test by test, the outlet on both sides, and how many causes were left. */
+import type { Elimination, Undone } from '../../../attempt/elimination.ts';
+import { mainsText } from '../../../attempt/inWords.ts';
+import type { Timeline } from '../../../attempt/timeline.ts';
+import type { Lockstep } from '../../../attempt/twin.ts';
+import { actionNamed } from '../../../verification/actions.ts';
+import { benchTime } from '../../words/figures.ts';
+import { levelAt } from './course.ts';
+import { Scroll } from './Scroll.tsx';
+import { bestOf, betterText } from './told.ts';
+
+interface Props {
+  readonly lockstep: Lockstep;
+  readonly timeline: Timeline;
+  readonly elimination: Elimination | null;
+  readonly undone: Undone | null;
+}
+
+export function ToldTable({ lockstep, timeline, elimination, undone }: Props) {
+  const { levels, steps } = lockstep;
+  return (
+    <details className="debrief-test">
+      <summary>Time line in figures: what each test told</summary>
+      <p className="note">
+        Causes: {elimination?.left[0] ?? 'all'} that this site and unit can have, each by itself and at its
+        usual size, “nothing wrong” among them; the unit’s own as it is. One is ruled out by the first thing
+        read, seen or heard that it would have made other.
+      </p>
+      <Scroll name="What each test told">
+        <table className="figures">
+          <caption className="unseen">Time line in figures</caption>
+          <thead>
+            <tr>
+              <th scope="col">test</th>
+              <th scope="col">at</th>
+              <th scope="col">sure and wrong</th>
+              <th scope="col">outlet to PE, this unit</th>
+              <th scope="col">twin</th>
+              <th scope="col">causes left after it</th>
+              <th scope="col">would have told more</th>
+            </tr>
+          </thead>
+          <tbody>
+            {timeline.tests.map(({ number, test, title, at, last, wrong }) => {
+              const unit = steps[last]?.unit.at ?? at;
+              const best = elimination === null ? null : bestOf(elimination, test);
+              return (
+                <tr key={test}>
+                  <th scope="row">
+                    {number} {title}
+                  </th>
+                  <td>{benchTime(at)}</td>
+                  <td>
+                    {wrong.length === 0 ? '' : `${wrong.length} ${wrong.length === 1 ? 'line' : 'lines'}`}
+                  </td>
+                  <td>{mainsText(levelAt(levels.unit, unit)?.volts ?? 0)}</td>
+                  <td>{mainsText(levelAt(levels.twin, steps[last]?.twin.at ?? at)?.volts ?? 0)}</td>
+                  <td>{elimination?.left[last] ?? ''}</td>
+                  <td>{best === null ? '' : betterText(best)}</td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </Scroll>
+      {elimination === null ? null : <AtTheEnd elimination={elimination} undone={undone} />}
+    </details>
+  );
+}
+
+interface AtTheEndProps {
+  readonly elimination: Elimination;
+  readonly undone: Undone | null;
+}
+
+function AtTheEnd({ elimination, undone }: AtTheEndProps) {
+  const remaining = elimination.candidates.filter(({ ruledOutAt }) => ruledOutAt === null);
+  return (
+    <>
+      <p>
+        <strong>Left at the end: {remaining.length}.</strong> {remaining.map(({ title }) => title).join('; ')}
+        .
+      </p>
+      {undone === null ? null : (
+        <p>
+          Of the tests not done, “{actionNamed(undone.test)?.title ?? undone.test}” would have left{' '}
+          {undone.left}.
+        </p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,183 @@
+/**
+ * What each step ruled out: never what is really wrong, never the other way up, and in a few cases worked out by hand
+ * exactly what it should; and which reading would have told most.
+ */
+import { describe, expect, test } from 'vitest';
+import type { Elimination } from '../../src/attempt/elimination.ts';
+import {
+  candidatesOn,
+  eliminate,
+  eliminating,
+  NOTHING_WRONG,
+  seekingUndone,
+} from '../../src/attempt/elimination.ts';
+import { alikeReadings } from '../../src/attempt/telling.ts';
+import { atOnce, lockstep } from '../../src/attempt/twin.ts';
+import type { OperationInput } from '../../src/bench/operation.ts';
+import type { Reading } from '../../src/bench/reading.ts';
+import type { FaultChoice } from '../../src/faults/catalogue.ts';
+import { CATALOGUE } from '../../src/faults/catalogue.ts';
+import { FAMILIES } from '../../src/faults/families.ts';
+import { scenarioOn } from '../faults/installations.ts';
+import { TELLS } from '../faults/tells.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
+import { attemptBy } from '../helpers/trainee.ts';
+import { logOf, logOfActions } from './logs.ts';
+
+const leftAtEnd = ({ candidates }: Elimination): readonly string[] =>
+  candidates.filter(({ ruledOutAt }) => ruledOutAt === null).map(({ title }) => title);
+const titleOf = (id: string): string => CATALOGUE.find((entry) => entry.id === id)?.title ?? '';
+
+function neverGrows({ left }: Elimination): void {
+  for (const [i, count] of left.entries())
+    if (i > 0) expect(count, `after step ${i}`).toBeLessThanOrEqual(left[i - 1] as number);
+}
+
+const faults = CATALOGUE.filter(({ kind }) => kind === 'fault');
+/** Two of every family, from both ends of its file. */
+const SAMPLE = Object.keys(FAMILIES).flatMap((family) => {
+  const own = faults.filter((fault) => fault.family === family);
+  return [0, own.length - 1].map((i) => (own[i] as (typeof own)[number]).id);
+});
+
+function ofFault(id: string) {
+  const entry = faults.find((fault) => fault.id === id);
+  const [on, by] = TELLS[id] as (typeof TELLS)[string];
+  const values = Object.fromEntries((entry?.parameters ?? []).map((p) => [p.name, p.default]));
+  const scenario = scenarioOn(on, [{ fault: id, values }]);
+  const both = lockstep(scenario, logOfActions(scenario, [typeof by === 'string' ? by : by[1]]));
+  return { both, told: eliminate(both) };
+}
+
+describe('what is really wrong is never ruled out, and the count never grows', () => {
+  test.each(SAMPLE)('%s, by the test that finds it', (id) => {
+    const { both, told } = ofFault(id);
+    expect(told.left).toHaveLength(both.steps.length);
+    expect(told.left[0]).toBe(told.candidates.length);
+    expect(told.candidates.find(({ isTrue }) => isTrue)).toMatchObject({
+      title: titleOf(id),
+      ruledOutAt: null,
+    });
+    neverGrows(told);
+    // The test that finds it tells it from a sound unit.
+    expect(leftAtEnd(told)).not.toContain(NOTHING_WRONG);
+    expect(told.left.at(-1)).toBe(leftAtEnd(told).length);
+    for (const { step, left } of told.better) {
+      expect(left).toBeGreaterThan(0);
+      expect(left).toBeLessThan(told.left[step] as number);
+    }
+  });
+
+  test.each(['harbour-mews', 'orchard-lane'])('%s, the whole verification', { timeout: 120_000 }, (id) => {
+    const { scenario, file } = scenarioNamed(id);
+    const told = eliminate(lockstep(scenario, attemptBy(scenario, file)));
+    neverGrows(told);
+    const left = leftAtEnd(told);
+    if (id === 'harbour-mews') expect(left).toEqual([NOTHING_WRONG]);
+    // A detector that is dead, one that is late and one that needs more all fail the same ramp.
+    else
+      expect([...left].sort()).toEqual(
+        ['direct-detector-dead', 'direct-slow', 'direct-trips-late'].map(titleOf).sort(),
+      );
+  });
+});
+
+describe('candidates', () => {
+  test('the unit’s own as it is, nothing wrong, each other cause once, as far as it can be here', () => {
+    const own: FaultChoice = { fault: 'pe-joint', values: { ohms: 7 } };
+    const [first, second, ...others] = candidatesOn(scenarioOn('home', [own]));
+    expect(first).toEqual({ title: titleOf('pe-joint'), faults: [own], isTrue: true });
+    expect(second).toEqual({ title: NOTHING_WRONG, faults: [], isTrue: false });
+    const ids = others.map(({ faults: [choice] }) => choice?.fault);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(ids).not.toContain('pe-joint');
+    expect(ids).not.toContain('coding-ignored');
+    expect(ids).toContain('tether-coding-wrong');
+  });
+
+  test('of a sound unit nothing wrong stands first; of two faults both together', () => {
+    expect(candidatesOn(scenarioOn('home'))[0]?.title).toBe(NOTHING_WRONG);
+    const two = ['residual-dead', 'gland-loose'].map((fault) => ({ fault, values: {} }));
+    const [both, ...others] = candidatesOn(scenarioOn('home', two));
+    expect(both?.faults).toEqual(two);
+    expect(others.map(({ title }) => title)).toContain(titleOf('gland-loose'));
+  });
+});
+
+describe('what would have told most', () => {
+  const L1_N: OperationInput = { op: 'measure', quantity: 'voltage', between: ['outlet.L1', 'outlet.N'] };
+
+  test('a welded line behind an open neutral: line to PE, not line to neutral', () => {
+    const both = lockstep(
+      {
+        ...scenarioOn('home', [{ fault: 'line-pole-welded', values: {} }]),
+        allowed: ['state-a', 'state-b', 'isolate'],
+      },
+      logOf('state-a', [{ op: 'wait', seconds: 2 }, L1_N]),
+    );
+    const told = eliminate(both);
+    // L–N reads nothing on this unit as on a sound one.
+    expect(leftAtEnd(told)).toContain(NOTHING_WRONG);
+    expect(told.better).toHaveLength(1);
+    expect(told.better[0]).toMatchObject({
+      step: 2,
+      test: 'state-a',
+      left: 1,
+      measurement: { quantity: 'voltage', between: ['outlet.L1', 'outlet.PE'] },
+    });
+    // Of the tests allowed and not done, state B reads the line against PE; isolating tells nothing of it.
+    expect(atOnce(seekingUndone(both, told))).toMatchObject({ test: 'state-b' });
+    expect(atOnce(seekingUndone(both, { ...told, candidates: told.candidates.slice(0, 1) }))).toBeNull();
+  });
+
+  test('nobody is told of a dead test where nothing was proved dead', () => {
+    const told = eliminate(
+      lockstep(
+        scenarioOn('home', [{ fault: 'pe-joint', values: { ohms: 5 } }]),
+        logOf('pe-circuit', [
+          { op: 'isolate' },
+          { op: 'measure', quantity: 'voltage', between: ['origin.L1', 'origin.N'] },
+        ]),
+      ),
+    );
+    expect(told.better).toEqual([]);
+  });
+});
+
+test('it is done in small pieces that say how far they are', () => {
+  const both = lockstep(scenarioOn('home'), logOfActions(scenarioOn('home'), ['isolate']));
+  const work = eliminating(both);
+  const told: number[] = [];
+  for (let next = work.next(); next.done !== true; next = work.next()) told.push(next.value.done);
+  const operations = both.steps.length - 1;
+  expect(told.length).toBeGreaterThan(operations);
+  expect(told).toEqual([...told].sort((x, y) => x - y));
+});
+
+describe('readings that cannot be told apart', () => {
+  const ohms = (value: number | null, more: Partial<Reading> = {}): Reading => ({
+    quantity: 'continuity',
+    unit: 'Ω',
+    value,
+    uncertainty: value === null ? null : 0.05,
+    qualifier: null,
+    at: 0,
+    ...more,
+  });
+  test.each([
+    ['within both uncertainties', ohms(1), ohms(1.1), true],
+    ['beyond both', ohms(1), ohms(1.11), false],
+    ['over the range both', ohms(null, { qualifier: '>' }), ohms(null, { qualifier: '>' }), true],
+    ['one over the range', ohms(null, { qualifier: '>' }), ohms(1), false],
+    ['what tripped is other', ohms(1, { trippedWhat: 'unit' }), ohms(1, { trippedWhat: 'both' }), false],
+    ['a time of 4 ms more', ohms(1, { tripMs: 40 }), ohms(1, { tripMs: 44 }), true],
+    ['a time of 5 ms more', ohms(1, { tripMs: 40 }), ohms(1, { tripMs: 45 }), false],
+    ['half a per cent of duty', ohms(1, { duty: 0.5 }), ohms(1, { duty: 0.505 }), false],
+    [
+      'refused for a volt more or less',
+      ohms(null, { qualifier: 'unable', reason: 'voltage on the leads: 235 V' }),
+      ohms(null, { qualifier: 'unable', reason: 'voltage on the leads: 236 V' }),
+      true,
+    ],
+  ])('%s', (_, x, y, alike) => expect(alikeReadings(x, y)).toBe(alike));
+});

@@ -1,0 +1,233 @@
+// The debrief as somebody goes through it who took an outlet for dead from line to neutral alone: steps, jumps to what
+// was sure and wrong, reads both drawings and the tables that say the same, by keyboard and on a phone, and prints it.
+
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { makeAttemptText } from '../../src/attempt/file.ts';
+import { readScenario } from '../../src/scenario/scenario.ts';
+import { actionNamed } from '../../src/verification/actions.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
+import { attemptBy } from '../helpers/trainee.ts';
+import { barriersOn } from './axe.ts';
+import { openBrowser, serveBuilt } from './browser.ts';
+import { sitDown } from './trainee.ts';
+
+let browser: Browser;
+let built: Awaited<ReturnType<typeof serveBuilt>>;
+
+beforeAll(async () => {
+  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
+});
+/** A slow machine under load gets the time it needs; nothing is measured by the clock. */
+vi.setConfig({ testTimeout: 240_000 });
+
+afterAll(async () => {
+  await browser?.close();
+  await built?.close();
+});
+
+/** Harbour Mews with its line pole welded, its outlet read from line to neutral alone while nothing is plugged in. */
+function attemptText(): string {
+  const { file } = scenarioNamed('harbour-mews');
+  const scenarioFile = { ...(file as object), faults: [{ fault: 'line-pole-welded' }] };
+  const read = readScenario(scenarioFile);
+  if (!read.ok) throw new Error('the scenario does not read');
+  const ids = ['papers', 'state-a', 'state-b', 'state-c'];
+  return makeAttemptText(
+    attemptBy(read.scenario, scenarioFile, {
+      tests: () => ids.map((id) => actionNamed(id)).filter((action) => action !== undefined),
+      answer: () => 'should not',
+      operations: ({ id }, steps) =>
+        id === 'state-a'
+          ? steps
+              .filter(({ op }) => op !== 'prove-dead')
+              .concat({
+                op: 'measure',
+                quantity: 'voltage',
+                between: ['outlet.L1', 'outlet.N'],
+                tool: 'two-pole',
+              })
+          : steps,
+    }),
+  );
+}
+
+async function openDebrief(look: Parameters<typeof sitDown>[2], text = attemptText()) {
+  const { page, complaints } = await sitDown(browser, built.url, look);
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: 'Open a file…' }).click(),
+  ]);
+  await chooser.setFiles({
+    name: 'attempt.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(text),
+  });
+  await page.getByRole('heading', { name: 'Debrief', level: 1 }).waitFor();
+  await page.getByRole('button', { name: 'Step on' }).waitFor();
+  return { page, complaints };
+}
+
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
+const where = (page: Page) => page.getByRole('status').filter({ hasText: 'operation' });
+const difference = (page: Page) => page.getByRole('region', { name: 'Difference' });
+
+/** Goes to the step where the detector was put from line to neutral. */
+async function toReading(page: Page): Promise<void> {
+  await page.getByLabel('Go to test').selectOption({ label: '2 No vehicle (A) (sure and wrong)' });
+  while (!/L1–N at the outlet/.test((await where(page).textContent()) ?? ''))
+    await button(page, 'Step on').click();
+}
+
+const rowOf = async (page: Page, table: string, name: string): Promise<string[]> =>
+  page
+    .getByRole('table', { name: table })
+    .getByRole('row')
+    .filter({ has: page.getByRole('rowheader', { name, exact: true }) })
+    .getByRole('cell')
+    .allInnerTexts();
+
+const volts = (text: string | undefined): number => Number(/[\d.]+/.exec(text ?? '')?.[0]);
+
+test('steps through it, finds the pole, and is told which reading would have told it', async () => {
+  const { page, complaints } = await openDebrief({ width: 1280, height: 800 });
+  expect(await where(page).textContent()).toContain('as it was found');
+  await toReading(page);
+  const [read, unit, twin] = await rowOf(
+    page,
+    'Voltages at the outlet, through a two-pole detector',
+    'L1–PE',
+  );
+  expect(read).toBe('not measured');
+  expect(volts(unit)).toBeGreaterThan(230);
+  expect(volts(twin)).toBe(0);
+  const [readNow] = await rowOf(page, 'Voltages at the outlet, through a two-pole detector', 'L1–N');
+  expect(volts(readNow)).toBeLessThan(5);
+
+  await expect(difference(page).textContent()).resolves.toMatch(/1 of \d+: L1 pole.*closed.*Twin: open/s);
+  await expect(difference(page).textContent()).resolves.toContain('though its coil is not driven');
+  await button(page, 'Next difference').click();
+  await expect(difference(page).textContent()).resolves.toMatch(/^2 of/);
+  await button(page, 'Previous difference').click();
+  await expect(difference(page).textContent()).resolves.toMatch(/^1 of/);
+  await difference(page).getByText('L1–PE at the outlet would have left 1').waitFor();
+
+  // By keyboard, a step back and on; and to the start.
+  const before = await where(page).textContent();
+  await button(page, 'Step back').focus();
+  await page.keyboard.press('Enter');
+  expect(await where(page).textContent()).not.toBe(before);
+  await button(page, 'Step on').focus();
+  await page.keyboard.press('Space');
+  expect(await where(page).textContent()).toBe(before);
+  await button(page, 'First').click();
+  expect(await where(page).textContent()).toContain('operation 0 of');
+  await page.context().close();
+  expect(complaints).toEqual([]);
+});
+
+test('cards and keys jump to what was sure and wrong; play steps on', async () => {
+  const { page } = await openDebrief({ width: 1280, height: 800 });
+  await button(page, 'Next sure-and-wrong').click();
+  expect(await where(page).textContent()).toContain('test 1');
+  await button(page, 'Next sure-and-wrong').click();
+  expect(await where(page).textContent()).toContain('test 2');
+  await button(page, /^show/).first().click();
+  expect(await where(page).textContent()).toMatch(/test \d/);
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe('replay-heading');
+
+  await button(page, 'First').click();
+  // Less motion: one step for each press.
+  await button(page, 'Play').click();
+  expect(await where(page).textContent()).toContain('operation 1 of');
+  await page.emulateMedia({ reducedMotion: 'no-preference' });
+  await button(page, 'Play').click();
+  await where(page).getByText('operation 3 of').waitFor();
+  await button(page, 'Stop playing').click();
+  await button(page, 'Play').waitFor();
+  await page.context().close();
+});
+
+test('the working out can be cancelled and taken up again', async () => {
+  const { scenario, file } = scenarioNamed('harbour-mews');
+  const { page } = await openDebrief({}, makeAttemptText(attemptBy(scenario, file)));
+  await button(page, 'Cancel').click();
+  await page.getByText('What each test told was not worked out.').waitFor();
+  await button(page, 'Work it out').click();
+  await page.getByText('Time line in figures: what each test told').click();
+  await page.getByText('Left at the end: 1. nothing wrong.').waitFor({ timeout: 120_000 });
+  expect(await button(page, 'Cancel').count()).toBe(0);
+  await page.context().close();
+});
+
+test('the figures say what the time line says', async () => {
+  const { page } = await openDebrief({ width: 1280, height: 800 });
+  await page.getByText('Time line in figures: what each test told').click();
+  const table = page.getByRole('table', { name: 'Time line in figures' });
+  expect(await table.getByRole('row').count()).toBe(5);
+  await page.getByText(/^Left at the end: \d+/).waitFor();
+  const left = await table.getByRole('row').nth(4).getByRole('cell').nth(4).textContent();
+  expect(await page.getByText(/^Left at the end: \d+/).textContent()).toContain(`: ${left}.`);
+  await page.context().close();
+});
+
+describe.each([
+  { width: 1280, height: 800 },
+  { width: 360, height: 740 },
+])('$width × $height', (size) => {
+  test('both drawings say what their table says; no barrier, light, dark, laid open', async () => {
+    const { page } = await openDebrief(size);
+    await toReading(page);
+    for (const summary of await page.locator('.replay summary').all()) await summary.click();
+    const cells = await page
+      .getByRole('table', { name: 'Both drawings in words' })
+      .getByRole('row')
+      .evaluateAll((rows) => rows.map((row) => [...row.children].map((cell) => cell.textContent ?? '')));
+    for (const [column, name] of [
+      [1, 'This unit, opened'],
+      [2, 'Correct twin, same actions'],
+    ] as const) {
+      const said = cells.map((row) => row[column] ?? '').join('\n');
+      const drawn = await page
+        .getByRole('figure')
+        .filter({ hasText: name })
+        .locator('svg text:not(.lead-words)')
+        .allTextContents();
+      const FIXED =
+        /^(L\d|N|PE|CP|PP|MET|V|a\.c\.|d\.c\.|1 kΩ|origin|unit, .*|control|connector|(un)?plugged( in)?|exposed metal|\d)$/;
+      const figures = drawn.filter((text) => !FIXED.test(text));
+      expect(figures.length).toBeGreaterThan(5);
+      for (const text of figures) expect(said, `${name}: ${text}`).toContain(text);
+    }
+    const found: string[] = [];
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      found.push(...(await barriersOn(page)));
+    }
+    expect(found).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+    await page.context().close();
+  });
+});
+
+test('on paper all is laid open, nothing can be pressed, and each page has its title and number', async () => {
+  const { page } = await openDebrief({ width: 1280, height: 800 });
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.getByRole('table', { name: 'Both drawings in words' }).isVisible()).toBe(true);
+  expect(await page.getByText('why').last().isVisible()).toBe(true);
+  expect(await page.getByRole('button').count()).toBe(0);
+  const rules = await page.evaluate(() =>
+    document.adoptedStyleSheets
+      .flatMap(({ cssRules }) => [...cssRules])
+      .map(({ cssText }) => cssText)
+      .join('\n'),
+  );
+  expect(rules).toContain('counter(page) " of " counter(pages)');
+  expect(rules).toContain('no certificate, no evidence of competence on real equipment');
+  expect(rules).toContain('Harbour Mews');
+  // A browser that knows no margin boxes drops them; the page's own drawing still has its title block.
+  expect(rules).toContain('@bottom-left');
+  await page.context().close();
+});
