@@ -154,6 +154,12 @@ function arresterRoots(unit: Parts, twin: Parts): readonly Root[] {
   ];
 }
 
+const SENSOR_WORDS = {
+  right: 'round the incoming line, the right way',
+  reversed: 'round the incoming line, the wrong way',
+  'own circuit': 'round the unit’s own circuit',
+} as const satisfies Record<UnitDesign['serviceSensor'], string>;
+
 /** What may differ in the design: place, what it is, and its value in words. */
 const DESIGN: readonly (readonly [Place, string, (design: UnitDesign) => string])[] = [
   [
@@ -178,6 +184,13 @@ const DESIGN: readonly (readonly [Place, string, (design: UnitDesign) => string]
   ['control', 'closes after', (d) => secondsText(d.timing.beforeClosing)],
   ['control', 'follows a limit after', (d) => secondsText(d.timing.limit)],
   ['control', 'after a trip', (d) => closing(d.closesAfterTrip)],
+  ['control', 'stays steady before it offers again for', (d) => secondsText(d.timing.pause)],
+  [
+    'control',
+    'watches for the loss of',
+    (d) => (d.watchedLines === 'all' ? 'every line' : 'the line that feeds it alone'),
+  ],
+  ['supply', 'sensor of the service’s current', (d) => SENSOR_WORDS[d.serviceSensor]],
   ['proximity', 'cable’s coding', (d) => (d.codingRule === 'ignored' ? 'not looked at' : 'looked at')],
   ['coil', 'opens after', (d) => secondsText(d.timing.opening)],
   ['lock', 'lock’s motor', (d) => lockWords(d.lock)],

@@ -105,7 +105,10 @@ const SITES: readonly { readonly id: string; readonly file: object }[] = [
   { id: 'TN-C-S', file: home },
   { id: 'TN-S, three-phase', file: soundFile('foundry-yard') },
   { id: 'TT', file: soundFile('weir-cottage') },
-  { id: 'TN-C-S, with an arrester', file: { ...home, unit: { ...home.unit, surgeArrester: true } } },
+  {
+    id: 'TN-C-S, with an arrester and a sensor on its service',
+    file: { ...home, unit: { ...home.unit, surgeArrester: true, serviceLimit: 60 } },
+  },
 ];
 const siteOf = (fault: string): string | undefined => SITES.find(({ file }) => isPossible(file, fault))?.id;
 const FAULTS = CATALOGUE.filter(({ kind }) => kind === 'fault').map(({ id }) => ({ id, site: siteOf(id) }));

@@ -10,5 +10,9 @@ export function useMatches(query: string): boolean {
     },
     [query],
   );
-  return useSyncExternalStore(subscribe, () => matchMedia(query).matches);
+  return useSyncExternalStore(
+    subscribe,
+    () => matchMedia(query).matches,
+    () => false,
+  );
 }
