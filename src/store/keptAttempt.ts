@@ -42,12 +42,20 @@ export const claimAttempt = (id: string, holder: string): Promise<KeptAttempt | 
     return { ...kept, about };
   });
 
-/** Keeps a new one. Those that were begun and never worked on go: there is nothing in them. */
-export const beginAttempt = (id: string, attempt: Attempt, own: Partial<About>): Promise<void> =>
+/** After which one that nothing was done in is nobody's any more, ms. */
+const FORGOTTEN = 86_400_000;
+
+/** Keeps a new one. Those in which nothing was ever done go, unless another tab has just begun them. */
+export const beginAttempt = (
+  id: string,
+  attempt: Attempt,
+  own: Pick<About, 'changed' | 'holder'> & Partial<About>,
+): Promise<void> =>
   inOne('readwrite', async (all) => {
-    for (const about of await all.objectStore('about').getAll())
-      if (about.entries === 0 && (await all.objectStore('drafts').getKey(about.id)) === undefined)
-        await remove(all, about.id);
+    for (const { id: other, entries, holder, changed } of await all.objectStore('about').getAll()) {
+      const isEmpty = entries === 0 && (await all.objectStore('drafts').getKey(other)) === undefined;
+      if (isEmpty && (holder === own.holder || changed < own.changed - FORGOTTEN)) await remove(all, other);
+    }
     await all.objectStore('attempts').put(JSON.stringify(attempt), id);
     await all.objectStore('about').put(aboutOf(id, attempt, own), id);
   });

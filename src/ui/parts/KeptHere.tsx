@@ -54,7 +54,8 @@ export function KeptHere({ inHand, onWish, onReturn }: Props) {
           <h2 id="unfinished-heading">Unfinished</h2>
           {first === undefined ? null : (
             <p className="note">
-              {first.stands === null ? 'begun' : first.stands} · {momentText(first.changed)}
+              {first.stands ?? 'begun'}
+              {first.changed === 0 ? '' : ` · ${momentText(first.changed)}`}
               {first.support === 'assessment' ? ' · assessment' : ''}
             </p>
           )}
@@ -68,16 +69,18 @@ export function KeptHere({ inHand, onWish, onReturn }: Props) {
             >
               Go on with {title}
             </button>
-            <button
-              type="button"
-              className="plain"
-              onClick={() => {
-                setPutAway([...putAway, id]);
-                onWish({ kind: 'put away', id });
-              }}
-            >
-              Put it away
-            </button>
+            {problem === null ? (
+              <button
+                type="button"
+                className="plain"
+                onClick={() => {
+                  setPutAway([...putAway, id]);
+                  onWish({ kind: 'put away', id });
+                }}
+              >
+                Put it away
+              </button>
+            ) : null}
           </div>
           {others === 0 ? null : (
             <p className="note">
