@@ -1,0 +1,4 @@
+/** Sound units on TN-S. */
+import { holdSoundUnits } from './soundUnits.ts';
+
+holdSoundUnits('TN-S');

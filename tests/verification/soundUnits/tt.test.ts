@@ -1,0 +1,4 @@
+/** Sound units on TT. */
+import { holdSoundUnits } from './soundUnits.ts';
+
+holdSoundUnits('TT');
