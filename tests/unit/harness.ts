@@ -52,8 +52,11 @@ function leaves(value: unknown, path: string): readonly string[] {
     : entries.flatMap(([name, below]) => leaves(below, path === '' ? name : `${path}.${name}`));
 }
 
+export const leavesIn = (value: unknown): readonly string[] =>
+  leaves(value, '').map((name) => name.replace('powered.running.', ''));
+
 export const statesOf = (actor: Actor<typeof unitChart>): readonly string[] =>
-  leaves(actor.getSnapshot().value, '').map((name) => name.replace('powered.running.', ''));
+  leavesIn(actor.getSnapshot().value);
 
 /** An unpowered unit; `follows`: the contactor's linked contact and the plug's lock do what they are told at once. */
 export function rig(
