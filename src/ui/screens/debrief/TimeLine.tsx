@@ -17,6 +17,7 @@ interface Props {
   readonly timeline: Timeline;
   readonly elimination: Elimination | null;
   readonly step: number;
+  readonly concluded: boolean;
   readonly onStep: (step: number) => void;
 }
 
@@ -24,14 +25,14 @@ interface Props {
 const WIDE = 560;
 const NAMES = 108;
 const LANE = 22;
-const CAUSES = 64;
+const CAUSES = 56;
 
-export function TimeLine({ lockstep, timeline, elimination, step, onStep }: Props) {
+export function TimeLine({ lockstep, timeline, elimination, step, concluded, onStep }: Props) {
   const [box, width] = useWidth();
   const title = useId();
   const isWide = width >= WIDE;
   const left = isWide ? NAMES : 2;
-  const course = courseOf(timeline, left, width - 12);
+  const course = courseOf(timeline, left, width - (concluded ? 30 : 12));
   const above = isWide ? 0 : 16;
   const squares = 22;
   const unit = squares + course.rows * (SQUARE + 2) + 14 + above;
@@ -55,7 +56,9 @@ export function TimeLine({ lockstep, timeline, elimination, step, onStep }: Prop
       >
         <title id={title}>Time line of the attempt; the table “Time line in figures” says the same</title>
         <Hatching />
+        <path className="cursor" d={`M${now} 4V${axis}`} />
         <Squares course={course} top={squares} step={step} />
+        {concluded ? <Concluded x={course.right + 18} y={squares + SQUARE / 2} /> : null}
         <Lane
           name="this unit"
           note="outlet to PE"
@@ -83,7 +86,6 @@ export function TimeLine({ lockstep, timeline, elimination, step, onStep }: Prop
           isWide={isWide}
         />
         <Axis y={axis} course={course} isWide={isWide} />
-        <path className="cursor" d={`M${now} 4V${axis}`} />
         <CursorText x={now} width={width} lockstep={lockstep} timeline={timeline} step={step} />
       </svg>
       <p className="lettering">
@@ -160,6 +162,18 @@ function Squares({
       </g>
     );
   });
+}
+
+/** Where the attempt was concluded: it takes no bench time. */
+function Concluded({ x, y }: { readonly x: number; readonly y: number }) {
+  return (
+    <>
+      <path className="end" d={`M${x} ${y - 13}l13 13l-13 13l-13 -13z`} />
+      <text className="mark-text wrong" x={x} y={y + 4.5} textAnchor="middle">
+        C
+      </text>
+    </>
+  );
 }
 
 interface LaneNameProps {
@@ -339,7 +353,7 @@ interface CursorTextProps {
 
 function CursorText({ x, width, lockstep, timeline, step }: CursorTextProps) {
   const mark = timeline.tests.find(({ first, last }) => step >= first && step <= last);
-  const text = `${benchTime(lockstep.steps[step]?.unit.at ?? 0)} ${mark === undefined ? 'as found' : `${mark.number} ${mark.title}`}`;
+  const text = `${benchTime(lockstep.steps[step]?.unit.at ?? 0)} ${mark === undefined ? 'as found' : width < WIDE ? `test ${mark.number}` : `${mark.number} ${mark.title}`}`;
   const toLeft = x > width / 2;
   return (
     <text className="bold edged" x={toLeft ? x - 5 : x + 5} y={14} textAnchor={toLeft ? 'end' : 'start'}>
