@@ -58,7 +58,7 @@ export function Control({ papers, layout, moment }: Props) {
       />
       <Resistor x={X.resistor} y={CP} name="1 kΩ" />
       <circle className="terminal" cx={X.outlet} cy={CP} r={4} />
-      <Label x={X.outlet + 9} y={CP + 4} strong>
+      <Label x={X.outlet} y={CP - 8} anchor="middle" strong>
         CP
       </Label>
       <Label x={X.figure + 6} y={CP - 6} anchor="middle">
@@ -79,7 +79,7 @@ export function Control({ papers, layout, moment }: Props) {
         </>
       ) : null}
       <circle className="terminal" cx={X.outlet} cy={PP} r={4} />
-      <Label x={X.outlet + 9} y={PP + 4} strong>
+      <Label x={X.outlet} y={PP - 8} anchor="middle" strong>
         PP
       </Label>
       {outlet === 'tethered' || moment.plug !== 'out' ? (

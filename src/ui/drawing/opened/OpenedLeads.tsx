@@ -17,7 +17,7 @@ const LETTERS: Readonly<Record<Reading['quantity'], string>> = {
   continuity: 'Ω',
   insulation: 'MΩ',
   voltage: 'V',
-  pilot: 'CP',
+  pilot: '',
   coding: 'Ω',
   loop: 'Z',
   residual: 'IΔ',
@@ -64,20 +64,20 @@ export function OpenedLeads({ layout, moment, operation }: Props) {
   const atOutlet = points.length === 2 && points.every(({ x }) => x === X.outlet);
   const many = moment.met.length > 1;
   return atOutlet ? (
-    <Beside points={points as [Point, Point]} reading={reading} />
+    <Beside points={points as [Point, Point]} reading={reading} layout={layout} />
   ) : (
     <Below points={points} reading={reading} layout={layout} text={many ? 'greatest of all pairs' : ''} />
   );
 }
 
-/** Both leads at the outlet: the instrument stands beside it. */
-function Beside({
-  points,
-  reading,
-}: {
+interface BesideProps {
   readonly points: readonly [Point, Point];
   readonly reading: Reading;
-}) {
+  readonly layout: Layout;
+}
+
+/** Both leads at the outlet: the instrument stands beside it. */
+function Beside({ points, reading, layout }: BesideProps) {
   const [a, b] = points[0].y < points[1].y ? points : [points[1], points[0]];
   const y = (a.y + b.y) / 2;
   const x = X.instrument;
@@ -87,7 +87,12 @@ function Beside({
       <path className="lead" d={`M${b.x} ${b.y}C${x} ${b.y} ${x} ${y + 30} ${x} ${y + 13}`} />
       <Ends points={points} />
       <Instrument x={x} y={y} reading={reading} />
-      <text className="lead-words edged" x={WIDTH - 2} y={b.y + 19} textAnchor="end">
+      <text
+        className="lead-words edged"
+        x={WIDTH - 2}
+        y={b.y + (b.y === layout.rows.PE ? 36 : 21)}
+        textAnchor="end"
+      >
         {shownText(reading)}
       </text>
     </>
@@ -140,9 +145,14 @@ function Instrument({ x, y, reading }: InstrumentProps) {
   return (
     <>
       <circle className="symbol" cx={x} cy={y} r={13} />
-      <text className="bold" x={x} y={y + 4.5} textAnchor="middle">
-        {LETTERS[reading.quantity]}
-      </text>
+      {reading.quantity === 'pilot' ? (
+        // Pilot against time: a pulse.
+        <path className="conductor" d={`M${x - 8} ${y + 4}h4v-8h5v8h4v-8h3`} />
+      ) : (
+        <text className="bold" x={x} y={y + 4.5} textAnchor="middle">
+          {LETTERS[reading.quantity]}
+        </text>
+      )}
     </>
   );
 }

@@ -53,7 +53,7 @@ export function Protective({ papers, layout, moment }: Props) {
       <circle className="terminal" cx={X.supply} cy={y} r={4} />
       <circle className="terminal" cx={X.outlet} cy={y} r={4} />
       <circle className="terminal" cx={X.bar} cy={bottom} r={4} />
-      <Label x={X.outlet + 9} y={y + 4} strong>
+      <Label x={X.outlet} y={y + 17} anchor="middle" strong>
         PE
       </Label>
       <Potential x={X.supply - 24} y={y} of={moment.volts['supply.PE']} />

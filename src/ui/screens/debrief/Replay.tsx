@@ -58,6 +58,7 @@ export function Replay({ told, lockstep, timeline, elimination, undone, stepping
         timeline={timeline}
         elimination={elimination.result}
         step={step}
+        concluded={told.verdict.said !== null}
         onStep={go}
       />
       <Working work={elimination} />
@@ -132,11 +133,6 @@ function Controls({ lockstep, timeline, stepping, wrongSteps }: ControlsProps) {
       <button type="button" disabled={step === last && !playing} onClick={playing ? stop : play}>
         {playing ? 'Stop playing' : 'Play'}
       </button>
-      <p className="replay-where" role="status">
-        <strong>{benchTime(here.unit.at)}</strong> · operation {step} of {last}
-        {mark === undefined ? '' : ` · test ${mark.number}`} ·{' '}
-        {here.operation === null ? 'as it was found' : operationText(here.operation)}
-      </p>
       <label className="unseen" htmlFor="to-test">
         Go to test
       </label>
@@ -161,6 +157,11 @@ function Controls({ lockstep, timeline, stepping, wrongSteps }: ControlsProps) {
           Next sure-and-wrong
         </button>
       )}
+      <p className="replay-where" role="status">
+        <strong>{benchTime(here.unit.at)}</strong> · operation {step} of {last}
+        {mark === undefined ? '' : ` · test ${mark.number}`} ·{' '}
+        {here.operation === null ? 'as it was found' : operationText(here.operation)}
+      </p>
     </div>
   );
 }

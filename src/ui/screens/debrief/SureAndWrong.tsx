@@ -27,7 +27,7 @@ export function SureAndWrong({ told, timeline, shown, onShow }: Props) {
       ? wrongCause === null
         ? 'nothing'
         : 'the cause'
-      : `${lines} ${lines === 1 ? 'line' : 'lines'}, ${reasons} ${reasons === 1 ? 'reason' : 'reasons'}`;
+      : `${linesText(lines)}, ${reasons} ${reasons === 1 ? 'reason' : 'reasons'}`;
   const tests = new Map(timeline?.tests.map(({ test, number }) => [test, number]) ?? []);
   const current = sureAndWrong.find((group) => group.lines.some(({ test }) => test === shown));
   return (
@@ -74,10 +74,14 @@ interface CardProps {
 }
 
 function Card({ number, group, tests, isChosen, onShow }: CardProps) {
-  const [first, ...more] = group.lines as [DebriefLine, ...DebriefLine[]];
+  const { lines } = group;
+  // The first card stands open with its first line; of the others only the title, so that all are in sight.
+  const open = number === 1 ? lines.slice(0, 1) : [];
+  const folded = lines.slice(open.length);
   const numbers = [...new Set(group.lines.flatMap(({ test }) => tests.get(test) ?? []))].sort(
     (x, y) => x - y,
   );
+  const shows = lines.find(({ test }) => tests.has(test))?.test;
   const title =
     group.misconception === 'reads too much'
       ? MISCONCEPTIONS[group.misconception]
@@ -90,24 +94,24 @@ function Card({ number, group, tests, isChosen, onShow }: CardProps) {
           <h3>{title.charAt(0).toUpperCase() + title.slice(1)}</h3>
           <p className="note">
             {numbers.length === 0
-              ? `${group.lines.length} ${group.lines.length === 1 ? 'line' : 'lines'}`
-              : `${numbers.length === 1 ? 'test' : 'tests'} ${numbers.join(', ')}`}{' '}
-            · over 80 % sure each time
+              ? linesText(lines.length)
+              : `${numbers.length === 1 ? 'test' : 'tests'} ${numbers.join(', ')}`}
+            {number === 1 ? ' · over 80 % sure each time' : ''}
           </p>
         </div>
-        {tests.has(first.test) ? (
-          <button type="button" className="plain" onClick={() => onShow(first.test)}>
+        {shows === undefined ? null : (
+          <button type="button" className="plain" onClick={() => onShow(shows)}>
             show<span className="unseen"> {title}</span>
           </button>
-        ) : null}
+        )}
       </div>
-      <WrongLine line={first} />
-      {more.length === 0 ? null : (
+      {open.map((line) => (
+        <WrongLine key={`${line.test} ${line.id}`} line={line} />
+      ))}
+      {folded.length === 0 ? null : (
         <details>
-          <summary>
-            {more.length} more {more.length === 1 ? 'line' : 'lines'}
-          </summary>
-          {more.map((line) => (
+          <summary>{open.length === 0 ? linesText(folded.length) : `${folded.length} more`}</summary>
+          {folded.map((line) => (
             <WrongLine key={`${line.test} ${line.id}`} line={line} />
           ))}
         </details>
@@ -115,6 +119,8 @@ function Card({ number, group, tests, isChosen, onShow }: CardProps) {
     </div>
   );
 }
+
+const linesText = (count: number): string => `${count} ${count === 1 ? 'line' : 'lines'}`;
 
 function WrongLine({ line }: { readonly line: DebriefLine }) {
   const { text, subject, predicted, right, why, source } = line;

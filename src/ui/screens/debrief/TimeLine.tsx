@@ -6,32 +6,31 @@ import type { PointerEvent } from 'react';
 import { useEffect, useId, useRef, useState } from 'react';
 import type { Elimination } from '../../../attempt/elimination.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
-import type { Level, Lockstep } from '../../../attempt/twin.ts';
+import type { Lockstep } from '../../../attempt/twin.ts';
 import { benchTime } from '../../words/figures.ts';
 import type { Course } from './course.ts';
-import { courseOf, SQUARE, spansOf } from './course.ts';
-import { betterAt, betterText } from './told.ts';
+import { courseOf, SQUARE } from './course.ts';
+import { CAUSES, Causes, LANE, Lane } from './TimeLanes.tsx';
 
 interface Props {
   readonly lockstep: Lockstep;
   readonly timeline: Timeline;
   readonly elimination: Elimination | null;
   readonly step: number;
+  readonly concluded: boolean;
   readonly onStep: (step: number) => void;
 }
 
 /** From this width on, names stand beside their lanes instead of above them. */
 const WIDE = 560;
 const NAMES = 108;
-const LANE = 22;
-const CAUSES = 64;
 
-export function TimeLine({ lockstep, timeline, elimination, step, onStep }: Props) {
+export function TimeLine({ lockstep, timeline, elimination, step, concluded, onStep }: Props) {
   const [box, width] = useWidth();
   const title = useId();
   const isWide = width >= WIDE;
   const left = isWide ? NAMES : 2;
-  const course = courseOf(timeline, left, width - 12);
+  const course = courseOf(timeline, left, width - (concluded ? 30 : 12));
   const above = isWide ? 0 : 16;
   const squares = 22;
   const unit = squares + course.rows * (SQUARE + 2) + 14 + above;
@@ -55,7 +54,9 @@ export function TimeLine({ lockstep, timeline, elimination, step, onStep }: Prop
       >
         <title id={title}>Time line of the attempt; the table “Time line in figures” says the same</title>
         <Hatching />
+        <path className="cursor" d={`M${now} 4V${axis}`} />
         <Squares course={course} top={squares} step={step} />
+        {concluded ? <Concluded x={course.right + 18} y={squares + SQUARE / 2} /> : null}
         <Lane
           name="this unit"
           note="outlet to PE"
@@ -83,7 +84,6 @@ export function TimeLine({ lockstep, timeline, elimination, step, onStep }: Prop
           isWide={isWide}
         />
         <Axis y={axis} course={course} isWide={isWide} />
-        <path className="cursor" d={`M${now} 4V${axis}`} />
         <CursorText x={now} width={width} lockstep={lockstep} timeline={timeline} step={step} />
       </svg>
       <p className="lettering">
@@ -143,156 +143,45 @@ function Squares({
   readonly top: number;
   readonly step: number;
 }) {
-  const bottom = top + course.rows * (SQUARE + 2) + 6;
-  return course.squares.map(({ mark, x, row }) => {
-    const y = top + row * (SQUARE + 2);
-    const middle = x + SQUARE / 2;
-    const kind = [mark.wrong.length > 0 ? 'wrong' : '', step >= mark.first && step <= mark.last ? 'now' : '']
-      .filter((name) => name !== '')
-      .join(' ');
-    return (
-      <g key={mark.test}>
-        <path className="stem" d={`M${middle} ${y + SQUARE}L${course.x(mark.at)} ${bottom}`} />
-        <rect className={`mark ${kind}`} x={x} y={y} width={SQUARE} height={SQUARE} />
-        <text className={`mark-text ${kind}`} x={middle} y={y + 14.5} textAnchor="middle">
-          {mark.number}
-        </text>
-      </g>
-    );
-  });
-}
-
-interface LaneNameProps {
-  readonly name: string;
-  readonly note: string;
-  readonly y: number;
-  readonly isWide: boolean;
-}
-
-function LaneName({ name, note, y, isWide }: LaneNameProps) {
-  return isWide ? (
-    <>
-      <text className="bold" x={0} y={y + 9}>
-        {name}
-      </text>
-      <text x={0} y={y + 24}>
-        {note}
-      </text>
-    </>
-  ) : (
-    <text x={2} y={y - 4}>
-      <tspan className="bold">{name}</tspan> {note}
-    </text>
-  );
-}
-
-interface LaneProps extends LaneNameProps {
-  readonly course: Course;
-  readonly levels: readonly Level[];
-  readonly end: number;
-}
-
-/** Dead below, live above and hatched. */
-function Lane({ name, note, y, isWide, course, levels, end }: LaneProps) {
-  const spans = spansOf(levels, end);
-  const height = ({ live }: { readonly live: boolean }) => (live ? y : y + LANE);
-  const line = spans.map((span) => `V${height(span)}H${course.x(span.to)}`).join('');
-  const live = spans.filter((span) => span.live);
-  const longest = live.toSorted((a, b) => b.to - b.from - (a.to - a.from))[0];
+  const bottom = top + course.rows * (SQUARE + 2) + 8;
+  const yOf = (row: number) => top + row * (SQUARE + 2);
   return (
     <>
-      <LaneName name={name} note={note} y={y} isWide={isWide} />
-      {live.map(({ from, to }) => (
-        <rect
-          key={from}
-          x={course.x(from)}
-          y={y}
-          width={Math.max(1, course.x(to) - course.x(from))}
-          height={LANE}
-          fill="url(#live-hatch)"
+      {course.squares.map(({ mark, x, row }) => (
+        <path
+          key={mark.test}
+          className="stem"
+          d={`M${x + SQUARE / 2} ${yOf(row) + SQUARE}L${course.x(mark.at)} ${bottom}`}
         />
       ))}
-      <path
-        className="step-line"
-        d={`M${course.left} ${spans[0] === undefined ? y + LANE : height(spans[0])}${line}`}
-      />
-      {longest !== undefined && course.x(longest.to) - course.x(longest.from) > 56 ? (
-        <text
-          className="bold edged"
-          x={(course.x(longest.from) + course.x(longest.to)) / 2}
-          y={y + 16}
-          textAnchor="middle"
-        >
-          {Math.round(longest.volts)} V
-        </text>
-      ) : null}
+      {course.squares.map(({ mark, x, row }) => {
+        const kind = [
+          mark.wrong.length > 0 ? 'wrong' : '',
+          step >= mark.first && step <= mark.last ? 'now' : '',
+        ]
+          .filter((name) => name !== '')
+          .join(' ');
+        return (
+          <g key={mark.test}>
+            <rect className={`mark ${kind}`} x={x} y={yOf(row)} width={SQUARE} height={SQUARE} />
+            <text className={`mark-text ${kind}`} x={x + SQUARE / 2} y={yOf(row) + 14.5} textAnchor="middle">
+              {mark.number}
+            </text>
+          </g>
+        );
+      })}
     </>
   );
 }
 
-interface CausesProps {
-  readonly y: number;
-  readonly course: Course;
-  readonly lockstep: Lockstep;
-  readonly elimination: Elimination | null;
-  readonly step: number;
-  readonly isWide: boolean;
-}
-
-function Causes({ y, course, lockstep, elimination, step, isWide }: CausesProps) {
-  const name = <LaneName name="causes left" note="after each step" y={y} isWide={isWide} />;
-  if (elimination === null)
-    return (
-      <>
-        {name}
-        <text x={course.left + 4} y={y + 24}>
-          not worked out yet
-        </text>
-      </>
-    );
-  const { left } = elimination;
-  const most = left[0] ?? 1;
-  const height = (count: number) => y + CAUSES * (1 - count / most);
-  const line = lockstep.steps
-    .map(({ unit }, i) => (i === 0 ? '' : `H${course.x(unit.at)}V${height(left[i] ?? 0)}`))
-    .join('');
-  const here = left[step] ?? 0;
-  const last = left.at(-1) ?? 0;
-  const now = course.x(lockstep.steps[step]?.unit.at ?? 0);
-  const better = betterAt(elimination, lockstep, step);
-  const toLeft = now > (course.left + course.right) / 2;
+/** Where the attempt was concluded: it takes no bench time. */
+function Concluded({ x, y }: { readonly x: number; readonly y: number }) {
   return (
     <>
-      {name}
-      <path className="step-line" d={`M${course.left} ${height(most)}${line}`} />
-      {now < course.left + 40 ? null : (
-        <text className="bold edged" x={course.left + 3} y={height(most) + 13}>
-          {most}
-        </text>
-      )}
-      {now > course.right - 40 ? null : (
-        <text className="bold edged" x={course.right} y={height(last) - 5} textAnchor="end">
-          {last}
-        </text>
-      )}
-      <text
-        className="bold edged"
-        x={toLeft ? now - 5 : now + 5}
-        y={Math.max(y + 10, height(here) - 5)}
-        textAnchor={toLeft ? 'end' : 'start'}
-      >
-        {here}
+      <path className="end" d={`M${x} ${y - 13}l13 13l-13 13l-13 -13z`} />
+      <text className="mark-text wrong" x={x} y={y + 4.5} textAnchor="middle">
+        C
       </text>
-      {better === null ? null : (
-        <text
-          className="bold edged"
-          x={toLeft ? now - 5 : now + 5}
-          y={y + CAUSES + 14}
-          textAnchor={toLeft ? 'end' : 'start'}
-        >
-          {isWide ? betterText(better) : `another would leave ${better.left}`}
-        </text>
-      )}
     </>
   );
 }
@@ -339,7 +228,7 @@ interface CursorTextProps {
 
 function CursorText({ x, width, lockstep, timeline, step }: CursorTextProps) {
   const mark = timeline.tests.find(({ first, last }) => step >= first && step <= last);
-  const text = `${benchTime(lockstep.steps[step]?.unit.at ?? 0)} ${mark === undefined ? 'as found' : `${mark.number} ${mark.title}`}`;
+  const text = `${benchTime(lockstep.steps[step]?.unit.at ?? 0)} ${mark === undefined ? 'as found' : width < WIDE ? `test ${mark.number}` : `${mark.number} ${mark.title}`}`;
   const toLeft = x > width / 2;
   return (
     <text className="bold edged" x={toLeft ? x - 5 : x + 5} y={14} textAnchor={toLeft ? 'end' : 'start'}>

@@ -25,18 +25,50 @@ export interface Course {
 export function courseOf(timeline: Timeline, left: number, right: number): Course {
   const end = Math.max(1, timeline.end);
   const x = (seconds: number) => left + ((right - left) * Math.min(end, Math.max(0, seconds))) / end;
-  const ends: number[] = [];
-  const squares = timeline.tests.map((mark) => {
-    const wanted = Math.min(right - SQUARE, Math.max(left, x(mark.at) - SQUARE / 2));
-    const free = ends.findIndex((taken) => taken + GAP <= wanted);
-    const row = free < 0 ? ends.length : free;
-    ends[row] = wanted + SQUARE;
-    return { mark, x: wanted, row };
-  });
+  const { squares, rows } = placed(timeline.tests, x, left, right);
   const most = Math.max(1, Math.floor((right - left) / TICK_WIDTH));
   const every = ROUND.find((step) => end / step <= most) ?? end;
   const ticks = Array.from({ length: Math.floor(end / every) + 1 }, (_, i) => i * every);
-  return { left, right, x, squares, rows: ends.length, ticks };
+  return { left, right, x, squares, rows, ticks };
+}
+
+/** Rows of squares, where so many suffice; a square may stand this far from its time, px: its stem leads there. */
+const FEW_ROWS = 3;
+const FAR = 60;
+
+/** In as few rows as keep every square near its time, three where nothing does, more only where three are full. */
+function placed(tests: readonly TestMark[], x: Course['x'], left: number, right: number) {
+  const aRow = Math.max(1, Math.floor((right - left + GAP) / (SQUARE + GAP)));
+  const needed = Math.max(1, Math.ceil(tests.length / aRow));
+  for (let rows = needed; ; rows++) {
+    const squares = inRows(tests, x, left, right, rows);
+    const off = Math.max(0, ...squares.map((square) => Math.abs(square.x + SQUARE / 2 - x(square.mark.at))));
+    if (off <= FAR || rows >= Math.max(FEW_ROWS, needed)) return { squares, rows };
+  }
+}
+
+function inRows(tests: readonly TestMark[], x: Course['x'], left: number, right: number, rows: number) {
+  const last = right - SQUARE;
+  // Each where it stands least far to the right of its time.
+  const ends: number[] = Array.from({ length: rows }, () => left);
+  const squares = tests.map((mark) => {
+    const wanted = Math.min(last, Math.max(left, x(mark.at) - SQUARE / 2));
+    const at = ends.map((end) => Math.max(end, wanted));
+    const row = at.indexOf(Math.min(...at));
+    ends[row] = (at[row] as number) + SQUARE + GAP;
+    return { mark, x: at[row] as number, row };
+  });
+  // What was pushed over the right edge moves back, and what stands before it.
+  const limits: number[] = Array.from({ length: rows }, () => last);
+  return squares
+    .toReversed()
+    .map((square) => {
+      const limit = limits[square.row] as number;
+      const moved = { ...square, x: Math.min(square.x, limit) };
+      limits[square.row] = moved.x - SQUARE - GAP;
+      return moved;
+    })
+    .toReversed();
 }
 
 export interface Span {
