@@ -9,7 +9,7 @@ import { microseconds } from '../laws/quantities.ts';
 import { unitChart } from '../unit/unitChart.ts';
 import type { Seed } from './draw.ts';
 import { drawer } from './draw.ts';
-import { isPeakAt, nextEdge } from './hours.ts';
+import { type Hours, hoursFrom } from './hours.ts';
 import { nothingKnown } from './knowledge.ts';
 import { plantAtRest } from './plant.ts';
 import { advance, move, send, settle } from './settle.ts';
@@ -30,6 +30,7 @@ export function assemble(installation: Parts, seed: Seed, clock: string): World 
   const chartClock = timeline.asClock(() => {
     counts.chartEvents += 1;
   });
+  const hours = hoursFrom(clock);
   const wiring = wire(installation);
   const plant = plantAtRest(installation.site, installation.design);
   const rated = installation.site.circuit.residualDevice?.rated ?? 0.03;
@@ -56,7 +57,7 @@ export function assemble(installation: Parts, seed: Seed, clock: string): World 
       installation.upstreamDevice === 'dead' ? Infinity : rated * (0.67 + 0.2 * draw('upstream pick-up')),
     plant,
     solution: solve(wiring, installation, plant),
-    isPeak: () => isPeakAt(clock, timeline.now),
+    isPeak: () => hours.isPeak(timeline.now),
     indicator: 'dark',
     powered: false,
     lastSent: null,
@@ -70,7 +71,7 @@ export function assemble(installation: Parts, seed: Seed, clock: string): World 
   world.actor.subscribe({ error: () => {} });
   world.actor.start();
   settle(world);
-  if (installation.design.sheet.schedule !== null) watchHours(world, clock);
+  if (installation.design.sheet.schedule !== null) watchHours(world, hours);
   advance(world, 0);
   world.happenings = [];
   counts.solves = 0;
@@ -96,7 +97,7 @@ function openUnitBreaker(world: World): void {
 }
 
 /** An entry at every edge of the hours, so that the control hears of it. */
-function watchHours(world: World, clock: string): void {
+function watchHours(world: World, hours: Hours): void {
   const { timeline } = world;
-  timeline.at(nextEdge(clock, timeline.now), 'plant', () => watchHours(world, clock));
+  timeline.at(hours.nextEdge(timeline.now), 'plant', () => watchHours(world, hours));
 }

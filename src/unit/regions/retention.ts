@@ -24,7 +24,7 @@ export const retention = unitSetup.createStateConfig({
     // Never let go while a pole may be closed: IEC 61851-1:2017 6.3.2.
     held: {
       tags: 'lock driven',
-      always: { guard: and([or([inLevel('A'), not(allClear)]), stateIn('#contactor-open')]), target: 'free' },
+      always: { guard: and([stateIn('#contactor-open'), or([inLevel('A'), not(allClear)])]), target: 'free' },
     },
     jammed: { always: { guard: inLevel('A'), target: 'free' } },
   },
