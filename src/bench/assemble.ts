@@ -12,7 +12,7 @@ import type { Draw } from '../unit/design.ts';
 import { unitChart } from '../unit/unitChart.ts';
 import type { Seed } from './draw.ts';
 import { drawer } from './draw.ts';
-import { isPeakAt, nextEdge } from './hours.ts';
+import { type Hours, hoursFrom } from './hours.ts';
 import { nothingKnown } from './knowledge.ts';
 import { plantAtRest } from './plant.ts';
 import { advance, move, send, settle } from './settle.ts';
@@ -31,6 +31,7 @@ export function assemble(sound: Parts, faults: readonly FaultChoice[], seed: See
   const counts = { solves: 0, chartEvents: 0 };
   const timeline = new Timeline(-microseconds(POWERED_BEFORE));
   const installation = withFaults(sound, faults);
+  const hours = hoursFrom(clock);
   const wiring = wire(installation);
   const plant = plantAtRest(installation.site, installation.design);
   const world: World = {
@@ -56,7 +57,7 @@ export function assemble(sound: Parts, faults: readonly FaultChoice[], seed: See
     },
     plant,
     solution: solve(wiring, installation, plant),
-    isPeak: () => isPeakAt(clock, timeline.now),
+    isPeak: () => hours.isPeak(timeline.now),
     indicator: 'dark',
     powered: false,
     lastSent: null,
@@ -68,7 +69,7 @@ export function assemble(sound: Parts, faults: readonly FaultChoice[], seed: See
     counts,
   };
   settle(world);
-  if (installation.design.sheet.schedule !== null) watchHours(world, clock);
+  if (installation.design.sheet.schedule !== null) watchHours(world, hours);
   advance(world, 0);
   world.happenings = [];
   counts.solves = 0;
@@ -130,7 +131,7 @@ function openUnitBreaker(world: World): void {
 }
 
 /** An entry at every edge of the hours, so that the control hears of it. */
-function watchHours(world: World, clock: string): void {
+function watchHours(world: World, hours: Hours): void {
   const { timeline } = world;
-  timeline.at(nextEdge(clock, timeline.now), 'plant', () => watchHours(world, clock));
+  timeline.at(hours.nextEdge(timeline.now), 'plant', () => watchHours(world, hours));
 }

@@ -20,23 +20,29 @@ function dayNumber(year: number, month: number, day: number): number {
   return 365 * y + leaps + (DAYS_BEFORE[month - 1] ?? 0) + day + 1;
 }
 
-/** Weekday and minutes after midnight at a moment; the clock is written as 2026-03-10T10:00. */
-export function timeAt(clock: string, now: Microseconds): { weekday: Weekday; minutes: number } {
+export interface Hours {
+  /** Whether the default charging hours forbid charging at a moment. */
+  readonly isPeak: (now: Microseconds) => boolean;
+  /** The next moment after now at which a day's hours begin or end, or midnight. */
+  readonly nextEdge: (now: Microseconds) => Microseconds;
+}
+
+/** The calendar of a bench whose time 0 is at this clock, written as 2026-03-10T10:00. */
+export function hoursFrom(clock: string): Hours {
   const [year = 0, month = 1, day = 1, hour = 0, minute = 0] = clock.split(/[-T:]/).map(Number);
-  const passed = hour * 60 + minute + now / MINUTE;
-  const days = dayNumber(year, month, day) + Math.floor(passed / DAY);
-  return { weekday: WEEKDAYS[days % 7] as Weekday, minutes: passed - DAY * Math.floor(passed / DAY) };
+  const firstDay = dayNumber(year, month, day);
+  const firstMinute = hour * 60 + minute;
+  const daysPassed = (now: Microseconds): number => Math.floor((firstMinute + now / MINUTE) / DAY);
+  const minutesAt = (now: Microseconds): number => firstMinute + now / MINUTE - DAY * daysPassed(now);
+  return {
+    isPeak: (now) => isPeakHour(WEEKDAYS[(firstDay + daysPassed(now)) % 7] as Weekday, minutesAt(now)),
+    nextEdge: (now) => {
+      const minutes = minutesAt(now);
+      const next = EDGES.find((edge) => edge > minutes) ?? DAY;
+      return now + Math.max(1, Math.round((next - minutes) * MINUTE));
+    },
+  };
 }
 
-export function isPeakAt(clock: string, now: Microseconds): boolean {
-  const { weekday, minutes } = timeAt(clock, now);
-  return isPeakHour(weekday, minutes);
-}
-
-/** The next moment after now at which a day's hours begin or end, or midnight. */
-export function nextEdge(clock: string, now: Microseconds): Microseconds {
-  const { minutes } = timeAt(clock, now);
-  const edges = [...PEAK_HOURS.flatMap(({ least, greatest }) => [least, greatest]), DAY];
-  const next = edges.find((edge) => edge > minutes) ?? DAY;
-  return now + Math.max(1, Math.round((next - minutes) * MINUTE));
-}
+/** Minutes after midnight at which the hours of some day begin or end. */
+const EDGES = [...PEAK_HOURS.flatMap(({ least, greatest }) => [least, greatest]), DAY];

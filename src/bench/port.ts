@@ -8,6 +8,7 @@ import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
 import type { Seen } from '../network/port.ts';
 import { seenFrom } from '../network/port.ts';
 import type { Phasor, Port } from '../network/potentials.ts';
+import { difference } from '../network/potentials.ts';
 import type { Part } from '../site/part.ts';
 import type { Place, Probe, Terminal } from './terminals.ts';
 import { terminalsIn } from './terminals.ts';
@@ -75,6 +76,12 @@ const joined = (nodes: readonly string[]): readonly Part[] =>
 
 export const seenBy = ({ port, solution }: Leads): Seen => seenFrom(solution.reduced, solution.planes, port);
 
+/** V r.m.s. of the mains between the leads, with nothing on them. */
+export function openVolts({ port, solution }: Leads): Volts {
+  const { re, im } = solution.planes.mains;
+  return modulus({ re: difference(re, port), im: difference(im, port) });
+}
+
 export const modulus = ({ re, im }: Phasor): number => Math.sqrt(re * re + im * im);
 
 /** V r.m.s. that a resistance across the leads would have on it. */
@@ -93,5 +100,7 @@ export const LIVE = { volts: 50, amps: 0.0005, through: 2000 } as const satisfie
 export const isLive = (seen: Seen): boolean =>
   modulus(seen.open.mains) > LIVE.volts && loadedVolts(seen, LIVE.through) / LIVE.through > LIVE.amps;
 
-export const liveBetween = (world: World, a: Probe, b: Probe): boolean =>
-  isLive(seenBy(leadsOn(world, a, b)));
+export function liveBetween(world: World, a: Probe, b: Probe): boolean {
+  const leads = leadsOn(world, a, b);
+  return openVolts(leads) > LIVE.volts && isLive(seenBy(leads));
+}

@@ -4,7 +4,7 @@
  */
 import type { Duty, Ohms } from '../../laws/quantities.ts';
 import type { Leads } from '../port.ts';
-import { LIVE, leadsOn, loadedVolts, seenBy } from '../port.ts';
+import { LIVE, leadsOn, loadedVolts, openVolts, seenBy } from '../port.ts';
 import type { Details, Truth } from '../reading.ts';
 import type { World } from '../world.ts';
 
@@ -21,8 +21,11 @@ export const INPUT: Readonly<Record<VoltageTool, Ohms>> = { 'two-pole': 40_000, 
  * Whether something supplies these two terminals: more than 50 V holds against the detector's load. A declared bleed
  * across an open pole (200 kΩ and more) does not, though a touch through 2 kΩ would feel it.
  */
-export const supplied = (world: World, a: string, b: string): boolean =>
-  loadedVolts(seenBy(leadsOn(world, a, b)), INPUT['two-pole']) > LIVE.volts;
+export function supplied(world: World, a: string, b: string): boolean {
+  const leads = leadsOn(world, a, b);
+  // A load only ever takes voltage away.
+  return openVolts(leads) > LIVE.volts && loadedVolts(seenBy(leads), INPUT['two-pole']) > LIVE.volts;
+}
 
 /** R.m.s. volts, and the mean d.c. over a pilot period of this duty. */
 export function voltage(leads: Leads, tool: VoltageTool, duty: Duty, details: Details): Truth {

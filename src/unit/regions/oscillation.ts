@@ -11,7 +11,7 @@ export const oscillation = unitSetup.createStateConfig({
       id: 'oscillating',
       tags: 'oscillating',
       always: [
-        { guard: and([not(mayOffer), inLevel('A')]), target: 'off' },
+        { guard: and([inLevel('A'), not(mayOffer)]), target: 'off' },
         { guard: not(mayOffer), target: 'pausing' },
       ],
     },

@@ -26,8 +26,8 @@ export const retention = unitSetup.createStateConfig({
       tags: 'lock driven',
       always: {
         guard: and([
-          or([inLevel('A'), not(allClear)]),
           or([stateIn('#contactor-open'), stateIn('#failed-to-close')]),
+          or([inLevel('A'), not(allClear)]),
         ]),
         target: 'free',
       },
