@@ -8,7 +8,7 @@ import { LINES } from '../../../laws/conductors.ts';
 import { CABLE_CODINGS } from '../../../laws/proximity.ts';
 import type { Site } from '../../../site/site.ts';
 import { linesOf, livesOf } from '../../../site/site.ts';
-import { disturb, restore } from '../../../verification/actions/openPen.ts';
+import { disturb, restore } from '../../../verification/actions/penHazard.ts';
 import type { Papers } from '../../../verification/testAction.ts';
 import type { FigureRange } from '../../words/ranges.ts';
 import { RANGES } from '../../words/ranges.ts';
