@@ -5,8 +5,10 @@
 import { minimumInsulation } from '../laws/insulationLimits.ts';
 import type { Ohms } from '../laws/quantities.ts';
 import { CONTACT_ALLOWANCE, expectedCable, expectedCircuitProtective } from '../site/expected.ts';
+import { livesOf } from '../site/site.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Measurement, Operation } from './operation.ts';
+import { polesOpenedBy } from './plant.ts';
 import { liveBetween } from './port.ts';
 import { handlesConductors } from './putRight.ts';
 import type { Reading } from './reading.ts';
@@ -77,6 +79,11 @@ export const UNSAFE_ACTS = {
     act: 'isolated without a lock',
     why: 'Somebody else can switch it on again (EAWR reg. 12, HSG85).',
   },
+  'neutral-not-isolated': {
+    critical: false,
+    act: 'isolated with the neutral left joined',
+    why: 'With an earth of its own the neutral can stand at a voltage here: it is opened with the lines (BS 7671 461.2, from memory).',
+  },
   'energised-cover-open': {
     critical: false,
     act: 'energised with the cover open',
@@ -104,6 +111,7 @@ export function unsafeIn(world: World, operation: Operation): readonly UnsafeAct
   switch (operation.op) {
     case 'isolate':
       when(!operation.lock, 'isolated-without-lock');
+      when(leavesNeutral(world, operation.poles), 'neutral-not-isolated');
       break;
     case 'prove-dead':
       when(operation.tool === 'meter', 'proved-with-meter');
@@ -131,6 +139,12 @@ export function unsafeIn(world: World, operation: Operation): readonly UnsafeAct
   }
   return ids.map(actOf);
 }
+
+/** On a TT site, by a device that has no pole for it. */
+const leavesNeutral = ({ installation: { site } }: World, poles: 'all' | 'line'): boolean =>
+  site.earthing === 'TT' &&
+  poles === 'line' &&
+  !polesOpenedBy(site, Math.min(site.circuit.breaker.poles, livesOf(site).length)).includes('N');
 
 /** The outlet does not count: the open contactor makes it dead whatever the supply does. */
 const proved = ({ knowledge }: World): boolean =>

@@ -10,6 +10,7 @@ import { insulationFaults } from './insulationFaults.ts';
 import { mechanicalFaults } from './mechanical.ts';
 import { notFaults } from './notFaults.ts';
 import type { Parts } from './parts.ts';
+import { penFaults } from './penFaults.ts';
 import { pilotFaults } from './pilotFaults.ts';
 import { protectiveConductorFaults } from './protectiveConductor.ts';
 import { proximityRetentionFaults } from './proximityRetention.ts';
@@ -20,6 +21,7 @@ import { switchingFaults } from './switching.ts';
 export const CATALOGUE: readonly CatalogueEntry[] = [
   ...protectiveConductorFaults,
   ...supplyWiringFaults,
+  ...penFaults,
   ...switchingFaults,
   ...pilotFaults,
   ...controlFaults,

@@ -83,9 +83,13 @@ export const outletPairs = ({ site }: Papers): readonly (readonly [string, strin
 
 export const atOutlet = (x: Live | 'PE'): string => `outlet.${x}`;
 
+/** What a two-pole detector read: a meter of 10 MΩ shows ghosts, and tells neither live nor dead (HSE GS38). */
+const detected = (observed: Observed, when: When): readonly Reading[] =>
+  readingsOf(observed, 'voltage', when).filter(({ tool }) => tool !== 'meter');
+
 /** No line live at the outlet: broken by one live pair, met once every pair was looked at. */
 export function outletDead(papers: Papers, observed: Observed, when: When): Finding {
-  const readings = readingsOf(observed, 'voltage', when).filter((r) =>
+  const readings = detected(observed, when).filter((r) =>
     r.between?.every((terminal) => terminal.startsWith('outlet.')),
   );
   if (readings.some(showsVoltage)) return 'broken';
@@ -94,7 +98,7 @@ export function outletDead(papers: Papers, observed: Observed, when: When): Find
 
 /** Every line supplied at the outlet, line to neutral. */
 export function outletSupplied(papers: Papers, observed: Observed, when: When): Finding {
-  const readings = readingsOf(observed, 'voltage', when);
+  const readings = detected(observed, when);
   const ofLine = (line: Line) => between(readings, atOutlet(line), atOutlet('N'));
   const lines = linesOf(papers.site);
   if (lines.some((line) => ofLine(line).some((r) => !showsVoltage(r)))) return 'broken';

@@ -33,7 +33,19 @@ const LINK: [string, string] = ['origin.L1', 'origin.PE'];
 const notLanded: Wanted = { faults: [{ fault: 'pe-not-landed', values: {} }] };
 const joint: Wanted = { faults: [{ fault: 'pe-joint', values: { ohms: 1.8 } }] };
 
+const ELECTRODE: Wanted['site'] = {
+  earthing: 'TT',
+  electrodeResistance: 80,
+  circuit: { breaker: { type: 'B', rating: 40, breakingCapacity: 6000, poles: 1 } },
+};
+
 const PAIRS: readonly Pair[] = [
+  {
+    id: 'neutral-not-isolated',
+    wanted: { site: ELECTRODE },
+    act: [{ op: 'isolate', poles: 'line' }],
+    near: [[{ op: 'isolate' }]],
+  },
   {
     id: 'insulation-live',
     act: [insulation('outlet.L1', 'outlet.N'), ...CHARGE, insulation('outlet.L1', 'outlet.PE')],

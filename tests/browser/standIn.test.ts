@@ -63,6 +63,8 @@ test('set with the set-up, changed while observing, and disturbed', async () => 
   await actWith(page, 'stand-in: load', 'load on each line', 0);
   await actWith(page, 'disturbance: neighbours’ load', 'neighbours on L2', 6);
   await act(page, 'disturbance: PEN conductor open');
+  await page.getByRole('row', { name: /^disturbance neighbours’ load 6 kW on L2/ }).waitFor();
+  await page.getByRole('row', { name: /^disturbance PEN open/ }).waitFor();
   const { standIn, neighbours, pen } = await now(10);
   expect(standIn).toMatchObject({ load: 0, leakage: { ac: 0, dc: 0.009, line: 'L1' } });
   expect({ neighbours, pen }).toEqual({ neighbours: [{ line: 'L2', power: 6000 }], pen: 'open' });
@@ -72,6 +74,7 @@ test('set with the set-up, changed while observing, and disturbed', async () => 
   expect(await page.getByRole('button', { name: 'Do it' }).isDisabled()).toBe(true);
   await act(page, 'disturbance over: supply as it was');
   const after = await now(11);
+  expect(await page.getByRole('row', { name: /^disturbance/ }).count()).toBe(0);
   expect({ neighbours: after.neighbours, pen: after.pen }).toEqual({ neighbours: [], pen: 'sound' });
   expect(complaints).toEqual([]);
   await page.context().close();

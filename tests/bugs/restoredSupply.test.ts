@@ -4,7 +4,7 @@
  */
 import { expect, test } from 'vitest';
 import { mainsAcross } from '../../src/bench/world.ts';
-import { restore } from '../../src/verification/actions/openPen.ts';
+import { restore } from '../../src/verification/actions/penHazard.ts';
 import { benchWith, doing } from '../bench/build.ts';
 
 test.each([

@@ -6,7 +6,7 @@ import { DEAD } from '../../bench/perform.ts';
 import type { Place } from '../../bench/terminals.ts';
 import { PLACES } from '../../bench/terminals.ts';
 import { benchTime } from '../words/figures.ts';
-import { leakageText, loadText } from '../words/settings.ts';
+import { DISTURBANCE_WORDS, leakageText, loadText } from '../words/settings.ts';
 import { INDICATOR_WORDS, PLACE_WORDS, PLUG_WORDS } from '../words/trade.ts';
 import type { Bench, Happened } from './bench.ts';
 import type { SupplyPosition } from './position.ts';
@@ -58,6 +58,7 @@ export function knownOf(bench: Bench): readonly Known[] {
       how: when(handled('open-cover', 'close-cover', 'disconnect', 'reconnect')),
     },
     { what: 'stand-in', value: standInText(bench), how: when(handled('vehicle')) },
+    ...disturbed(bench).map((value) => ({ what: 'disturbance', value, how: when(handled('supply')) })),
     ...PLACES.map((place) => {
       const at = provedDeadAt(bench, place);
       return {
@@ -67,6 +68,24 @@ export function knownOf(bench: Bench): readonly Known[] {
       };
     }),
   ];
+}
+
+/** Disturbances that were set and not yet taken back; a load limit that stands on the sheet is none. */
+function disturbed({ happened, run }: Bench): readonly string[] {
+  const set: Record<string, unknown> = {};
+  for (const { operation } of happened)
+    if (operation.op === 'supply')
+      for (const [name, value] of Object.entries(operation)) if (value !== undefined) set[name] = value;
+  const atRest: Record<string, unknown> = {
+    pen: 'sound',
+    siteLoad: 0,
+    loadLimit: run.papers.sheet.loadLimit,
+  };
+  return Object.entries(set).flatMap(([name, value]) =>
+    name in DISTURBANCE_WORDS && value !== (atRest[name] ?? null)
+      ? [DISTURBANCE_WORDS[name]?.(value) ?? name]
+      : [],
+  );
 }
 
 export function standInText({ position: p }: Bench): string {

@@ -88,7 +88,7 @@ export const dcStep: TestAction = {
         points: ['residual-direct'],
         judge: (o) =>
           tripsInTime(
-            SIGNS.flatMap((sign) => fixedReadings(o, `smooth-dc-${sign}`, amps)),
+            SIGNS.flatMap((sign) => fixedReadings(o, `smooth-dc-${sign}`, amps, greatest)),
             { greatest },
           ),
       },

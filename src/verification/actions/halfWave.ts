@@ -46,10 +46,10 @@ const answers = (papers: Papers, sign: 'positive' | 'negative'): Expectation => 
     source: fromMemory('IEC 61008-1, 9.9'),
     of: testedDevice(papers)?.of ?? 'circuit',
     points: POINTS,
-    judge: (o) =>
-      tripsInTime(fixedReadings(o, `half-wave-${sign}`, amps), {
-        greatest: halfWaveBreakTimeLimit(MULTIPLE),
-      }),
+    judge: (o) => {
+      const greatest = halfWaveBreakTimeLimit(MULTIPLE);
+      return tripsInTime(fixedReadings(o, `half-wave-${sign}`, amps, greatest), { greatest });
+    },
   };
 };
 

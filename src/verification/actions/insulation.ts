@@ -10,6 +10,18 @@ import type { Limit } from '../testAction.ts';
 export const insulationReadings = (observed: Observed, when: When = off): readonly Reading[] =>
   readingsOf(observed, 'insulation', when).filter((r) => r.qualifier !== 'unable');
 
+const isNeutralToEarth = (r: Reading): boolean =>
+  r.between?.some((t) => t.split(' + ').some((one) => one.endsWith('.N'))) === true && toEarth(r);
+
+/**
+ * Readings of the circuit while it is off. With the neutral left joined at the origin it meets earth at the source:
+ * what is read from neutral to PE then tells nothing of its insulation.
+ */
+export const circuitReadings = (observed: Observed, when: When): readonly Reading[] => {
+  const joined = insulationReadings(observed, (setUp, s) => when(setUp, s) && setUp.neutral === 'joined');
+  return insulationReadings(observed, when).filter((r) => !(joined.includes(r) && isNeutralToEarth(r)));
+};
+
 export const toEarth = (r: Reading): boolean => r.between?.some((t) => t.endsWith('.PE')) === true;
 
 /** Table 64 judged on the shown value, as the record will be; the instrument's uncertainty is the limit's business. */

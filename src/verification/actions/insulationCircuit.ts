@@ -8,13 +8,13 @@ import { rulesFor } from '../rules/rules.ts';
 import { wiringRules } from '../sources.ts';
 import { insulation } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
-import { enough, insulationLimit, insulationReadings, toEarth } from './insulation.ts';
+import { circuitReadings, enough, insulationLimit, toEarth } from './insulation.ts';
 
 const TABLE_64 = minimumInsulation(230);
 
 /** The cable alone: with the unit connected its electronics are measured too. */
 const alone = (o: Observed) =>
-  insulationReadings(o, (setUp, sample) => off(setUp, sample) && !setUp.unitConnected);
+  circuitReadings(o, (setUp, sample) => off(setUp, sample) && !setUp.unitConnected);
 
 export const insulationCircuit: TestAction = {
   id: 'insulation-circuit',

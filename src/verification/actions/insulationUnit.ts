@@ -6,12 +6,12 @@ import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT } from '../sources.ts';
 import { insulation } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
-import { enough, equipmentTestVoltage, insulationReadings, toEarth } from './insulation.ts';
+import { circuitReadings, enough, equipmentTestVoltage, toEarth } from './insulation.ts';
 
 /** Every live conductor of the supply terminals joined, to PE, with the unit connected. */
 const joined = ({ site }: Papers, o: Observed) => {
   const lives = livesOf(site).map((x) => `supply.${x}`);
-  return insulationReadings(o, (setUp, sample) => off(setUp, sample) && setUp.unitConnected).filter(
+  return circuitReadings(o, (setUp, sample) => off(setUp, sample) && setUp.unitConnected).filter(
     (r) =>
       toEarth(r) &&
       lives.every((terminal) => r.between?.some((end) => end.split(' + ').includes(terminal)) === true),

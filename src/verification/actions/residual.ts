@@ -57,14 +57,24 @@ const residualReadingsIn = (o: Observed, waveform: string, mode: string): readon
 export const residualReadings = (o: Observed, waveform: string): readonly Reading[] =>
   residualReadingsIn(o, waveform, 'ramp');
 
-/** Tests at a fixed current: the current shown comes out up to 5 % high, so the setting is looked at. */
-export function fixedReadings(o: Observed, waveform: string, amps: Amps): readonly Reading[] {
+/**
+ * Tests at a fixed current: the current shown comes out up to 5 % high, so the setting is looked at. One that was ended
+ * before its time was up, with nothing tripped, tells nothing.
+ */
+export function fixedReadings(
+  o: Observed,
+  waveform: string,
+  amps: Amps,
+  greatest: Seconds = 0,
+): readonly Reading[] {
   const all = residualReadingsIn(o, waveform, 'fixed');
   return o.samples.flatMap(({ operation, readings }) =>
     operation.op === 'measure' &&
     operation.quantity === 'residual' &&
     Math.abs((operation.amps ?? Infinity) - amps) < 0.01 * amps
-      ? readings.filter((r) => all.includes(r))
+      ? readings.filter(
+          (r) => all.includes(r) && (r.qualifier === null || (operation.seconds ?? greatest) >= greatest),
+        )
       : [],
   );
 }

@@ -80,7 +80,8 @@ export const residualAgain: TestAction = {
         source: published('IEC 61008-1, 9.9'),
         of: testedDevice(papers)?.of ?? 'circuit',
         points: ['residual-direct'],
-        judge: (o) => judgeAll(fixedReadings(o, 'sinusoidal', test.amps), (r) => r.qualifier === null),
+        judge: (o) =>
+          judgeAll(fixedReadings(o, 'sinusoidal', test.amps, test.greatest), (r) => r.qualifier === null),
       },
       ...button(papers),
     ];

@@ -35,7 +35,8 @@ export function fixedTest(papers: Papers, multiple: 1 | 5): FixedTest {
   };
 }
 
-const shown = (test: FixedTest, o: Observed): readonly Reading[] => fixedReadings(o, 'sinusoidal', test.amps);
+const shown = (test: FixedTest, o: Observed): readonly Reading[] =>
+  fixedReadings(o, 'sinusoidal', test.amps, test.greatest);
 
 export const inTime = (papers: Papers, test: FixedTest): Expectation => {
   const ms = (s: Seconds) => Math.round(1000 * s);

@@ -16,7 +16,7 @@ export function Known({ bench }: { readonly bench: Bench }) {
         <table className="bare">
           <tbody>
             {knownOf(bench).map(({ what, value, how }) => (
-              <tr key={what}>
+              <tr key={`${what} ${value}`}>
                 <th scope="row">{what}</th>
                 <td>
                   <strong>{value}</strong>

@@ -8,7 +8,7 @@ import { LINES } from '../../../laws/conductors.ts';
 import { CABLE_CODINGS } from '../../../laws/proximity.ts';
 import type { Site } from '../../../site/site.ts';
 import { linesOf, livesOf } from '../../../site/site.ts';
-import { disturb, restore } from '../../../verification/actions/openPen.ts';
+import { disturb, restore } from '../../../verification/actions/penHazard.ts';
 import type { Papers } from '../../../verification/testAction.ts';
 import type { FigureRange } from '../../words/ranges.ts';
 import { RANGES } from '../../words/ranges.ts';
@@ -126,9 +126,10 @@ export const actsOn = (papers: Papers): readonly Act[] => [
   ...(papers.sheet.outlet === 'socket' ? CODING : []),
 ];
 
-const ask = (key: string, label: string, range: FigureRange, start = ''): Asked => ({
+/** A start of 0 is none of it, and is said to be. */
+const ask = (key: string, label: string, range: FigureRange, start: string): Asked => ({
   key,
-  label: `${label}, ${range.unit}`,
+  label: `${label}, ${range.unit}${start === '0' ? ' (0: none)' : ''}`,
   range,
   start,
 });
@@ -145,17 +146,14 @@ const standIn = (site: Site): readonly FiguredAct[] => [
   {
     name: 'load',
     text: 'stand-in: load',
-    asks: [ask('amps', 'load on each line (0: none)', RANGES.load, '0')],
+    asks: [ask('amps', 'load on each line', RANGES.load, '0')],
     lines: [],
     operation: ({ amps = 0 }) => ({ op: 'vehicle', load: amps }),
   },
   {
     name: 'leakage',
     text: 'stand-in: leakage to PE',
-    asks: [
-      ask('ac', 'a.c. (0: none)', RANGES.leakageAc, '0'),
-      ask('dc', 'smooth d.c. (0: none)', RANGES.leakageDc, '0'),
-    ],
+    asks: [ask('ac', 'a.c.', RANGES.leakageAc, '0'), ask('dc', 'smooth d.c.', RANGES.leakageDc, '0')],
     lines: linesOf(site),
     operation: ({ ac = 0, dc = 0 }, line) => ({
       op: 'vehicle',
@@ -197,7 +195,7 @@ const supplyFigures = ({ site, sheet }: Papers): readonly FiguredAct[] => [
   {
     name: 'site load',
     text: 'disturbance: known load on the site',
-    asks: [ask('amps', 'drawn on each line (0: none)', RANGES.siteLoad, '0')],
+    asks: [ask('amps', 'drawn on each line', RANGES.siteLoad, '0')],
     lines: [],
     operation: ({ amps = 0 }) => ({ op: 'supply', siteLoad: amps }),
   },
