@@ -10,6 +10,7 @@ import type { Reading } from '../bench/reading.ts';
 import type { UnsafeAct } from '../bench/unsafe.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
+import type { Seconds } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
 import type { HandedOver } from '../scenario/handover.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -34,6 +35,8 @@ export interface Run {
   readonly attempt: Attempt;
   /** Changed by act() alone; a Run shares it with the Run that it came from. */
   readonly world: World;
+  /** Bench time at which the attempt began, s: what was handed over took its own. */
+  readonly began: Seconds;
   /** What was done before the attempt, with its sheet. */
   readonly handedOver: HandedOver | null;
   readonly samples: readonly {
@@ -66,6 +69,7 @@ function bareRun(scenario: Scenario, attempt: Attempt, faults?: readonly FaultCh
     papers: papersOf(scenario),
     attempt: { ...attempt, entries: [] },
     world,
+    began: seconds(world.timeline.now),
     handedOver,
     samples: [],
     readings: [],

@@ -50,13 +50,13 @@ export function carryOutHandover(
 /** Why it cannot have been signed: a test that fails on this unit, or an unsafe act. Empty where it can. */
 export function handoverFaults({ tests, steps }: HandedOver, papers: Papers): readonly Problem[] {
   const failed = tests.flatMap(({ action, observed }): Problem[] => {
-    const broken = judgeExpectations(action, papers, observed).some(({ finding }) => finding === 'broken');
+    const isLacking = judgeExpectations(action, papers, observed).some(({ finding }) => finding !== 'met');
     const outside = judgeLimits(action, papers, observed).some(({ pass }) => !pass);
-    return broken || outside
+    return isLacking || outside
       ? [
           {
             path: 'handover.done',
-            message: `"${action.id}" fails on this unit: a failed test is not handed over`,
+            message: `"${action.id}" fails on this unit, or does not show all that it should: it cannot have been signed`,
           },
         ]
       : [];

@@ -13,7 +13,7 @@ const WORDS: Readonly<Record<Exclude<Stage, 'observing'>, string>> = {
 /** `since`: place in the log of the open test's prediction. */
 export function standingText({ run }: Bench, stage: Stage | null, since: number): string {
   const { entries } = run.attempt;
-  const now = benchTime(entries.at(-1)?.at ?? 0);
+  const now = benchTime(entries.at(-1)?.at ?? run.began);
   if (stage === null) return `${now}, no test in hand`;
   return `${now}, ${stage === 'observing' ? `locked ${benchTime(entries[since]?.at ?? 0)}` : WORDS[stage]}`;
 }
