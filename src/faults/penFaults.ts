@@ -15,7 +15,8 @@ const withBrokenPen = (parts: Parts, toEarth: number): Parts =>
 
 const TO_EARTH = { name: 'ohms', unit: 'Ω', min: 5, max: 100, default: 20 } as const;
 
-const ofSupply = {
+/** Of the distributor's supply. */
+export const ofSupply = {
   kind: 'fault',
   family,
   component: 'supply',

@@ -13,13 +13,13 @@ import {
   noSuchLine,
   PRACTICE,
   PUT_RIGHT,
-  TELL_DISTRIBUTOR,
   TELL_INSTALLER,
   TELL_MAKER,
   unless,
 } from './fault.ts';
 import type { Parts } from './parts.ts';
 import { withCrossed, withDesign, withMore, withOpen, withPart, withSite, withVisible } from './parts.ts';
+import { ofSupply } from './penFaults.ts';
 
 const family = 'supply-wiring';
 const inCircuit = {
@@ -29,13 +29,6 @@ const inCircuit = {
   source: PRACTICE,
   next: PUT_RIGHT,
   tell: TELL_INSTALLER,
-} as const;
-const ofSupply = {
-  kind: 'fault',
-  family,
-  component: 'supply',
-  next: LOCK_OFF,
-  tell: TELL_DISTRIBUTOR,
 } as const;
 /** The supply at another voltage: site and sources alike, so that the bench starts from it. */
 function withVoltage(parts: Parts, volts: Volts): Parts {

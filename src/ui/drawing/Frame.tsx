@@ -5,6 +5,7 @@
  */
 import type { ReactNode } from 'react';
 import type { Bench } from '../flow/bench.ts';
+import { TitleBlock } from '../parts/TitleBlock.tsx';
 
 interface Props {
   readonly bench: Bench;
@@ -23,28 +24,12 @@ export function Frame({ bench, standing, children }: Props) {
       <Zones names={DOWN} className="zones down before" />
       <div className="frame-inner">
         {children}
-        <dl className="title-block">
-          <div>
-            <dt>job</dt>
-            <dd>{scenario.title}</dd>
-          </div>
-          <div>
-            <dt>rules</dt>
-            <dd>{scenario.rules}</dd>
-          </div>
-          <div>
-            <dt>drawn at</dt>
-            <dd>{standing}</dd>
-          </div>
-          <div>
-            <dt>record</dt>
-            <dd>{attempt.entries.length === 1 ? '1 entry' : `${attempt.entries.length} entries`}</dd>
-          </div>
-          <div>
-            <dt>training only</dt>
-            <dd>no certificate, no competence</dd>
-          </div>
-        </dl>
+        <TitleBlock
+          job={scenario.title}
+          rules={scenario.rules}
+          drawnAt={standing}
+          record={attempt.entries.length === 1 ? '1 entry' : `${attempt.entries.length} entries`}
+        />
       </div>
       <Zones names={DOWN} className="zones down behind" />
       <Zones names={ACROSS} className="zones across below" />

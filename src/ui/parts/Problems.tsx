@@ -17,14 +17,20 @@ export function Problems({ file, problems, kept }: Props) {
           ? 'One thing is wrong with it:'
           : `${problems.length} things are wrong with it:`}
       </p>
-      <ul className="choices">
-        {problems.map(({ path, message }) => (
-          <li key={`${path} ${message}`}>
-            {path === '' ? null : <strong>{path}: </strong>}
-            {message}
-          </li>
-        ))}
-      </ul>
+      <ProblemList problems={problems} />
     </div>
+  );
+}
+
+export function ProblemList({ problems }: { readonly problems: readonly Problem[] }) {
+  return (
+    <ul className="choices">
+      {problems.map(({ path, message }) => (
+        <li key={`${path} ${message}`}>
+          {path === '' ? null : <strong>{path}: </strong>}
+          {message}
+        </li>
+      ))}
+    </ul>
   );
 }

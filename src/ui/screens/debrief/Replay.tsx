@@ -10,6 +10,7 @@ import type { Elimination, Undone } from '../../../attempt/elimination.ts';
 import { causesOf } from '../../../attempt/roots.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import type { Lockstep, Progress, Step } from '../../../attempt/twin.ts';
+import { TitleBlock } from '../../parts/TitleBlock.tsx';
 import { benchTime } from '../../words/figures.ts';
 import { operationText } from '../../words/trade.ts';
 import { Differences } from './Differences.tsx';
@@ -75,7 +76,13 @@ export function Replay({ told, lockstep, timeline, elimination, undone, stepping
           step={step}
         />
       </div>
-      <TitleBlock told={told} step={here} />
+      <TitleBlock
+        framed
+        job={told.run.scenario.title}
+        rules={`${told.run.scenario.rules}, ${told.run.scenario.site.earthing}`}
+        drawnAt={`${benchTime(here.unit.at)}, ${here.unit.standIn}`}
+        record={headOf(told.run.attempt).toUpperCase()}
+      />
       <InWords step={here} />
       <ToldTable lockstep={lockstep} timeline={timeline} elimination={elimination.result} undone={undone} />
     </section>
@@ -163,37 +170,5 @@ function Controls({ lockstep, timeline, stepping, wrongSteps }: ControlsProps) {
         {here.operation === null ? 'as it was found' : operationText(here.operation)}
       </p>
     </div>
-  );
-}
-
-function TitleBlock({ told, step }: { readonly told: Debrief; readonly step: Step }) {
-  const { scenario, attempt } = told.run;
-  return (
-    <dl className="title-block framed">
-      <div>
-        <dt>job</dt>
-        <dd>{scenario.title}</dd>
-      </div>
-      <div>
-        <dt>rules</dt>
-        <dd>
-          {scenario.rules}, {scenario.site.earthing}
-        </dd>
-      </div>
-      <div>
-        <dt>drawn at</dt>
-        <dd>
-          {benchTime(step.unit.at)}, {step.unit.standIn}
-        </dd>
-      </div>
-      <div>
-        <dt>record</dt>
-        <dd>{headOf(attempt).toUpperCase()}</dd>
-      </div>
-      <div>
-        <dt>training only</dt>
-        <dd>no certificate, no competence</dd>
-      </div>
-    </dl>
   );
 }

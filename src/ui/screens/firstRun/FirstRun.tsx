@@ -8,9 +8,9 @@ import { attemptMachine } from '../../flow/attemptMachine.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { begun } from '../../flow/start.ts';
 import { CAUTION_LINE } from '../../parts/Cautions.tsx';
-import { Foot } from '../../parts/Foot.tsx';
 import { BenchScreen } from '../bench/BenchScreen.tsx';
 import { stepOf } from '../bench/TestCard.tsx';
+import { Reading } from '../Reading.tsx';
 import type { Part } from './course.ts';
 import { COURSE } from './course.ts';
 
@@ -79,24 +79,26 @@ interface OpeningProps {
 
 function Opening({ onBegin, onLeave }: OpeningProps) {
   return (
-    <Page title="Four minutes to begin with">
-      <p>
-        <strong>{CAUTION_LINE}</strong>
-      </p>
-      <p>
-        A bench is handed over to you: a charge point on a wall, its dead tests done and signed. You say what
-        a correct unit should and should not do, lock it, read, and judge. Three short tests; then a whole
-        job, from isolation.
-      </p>
-      <div className="acts">
-        <button type="button" className="main" onClick={onBegin}>
-          Take the bench over
-        </button>
-        <button type="button" className="plain" onClick={onLeave}>
-          Choose a job instead
-        </button>
+    <Reading title="Four minutes to begin with" about="first run">
+      <div className="stack prose">
+        <p>
+          <strong>{CAUTION_LINE}</strong>
+        </p>
+        <p>
+          A bench is handed over to you: a charge point on a wall, its dead tests done and signed. You say
+          what a correct unit should and should not do, lock it, read, and judge. Three short tests; then a
+          whole job, from isolation.
+        </p>
+        <div className="acts">
+          <button type="button" className="main" onClick={onBegin}>
+            Take the bench over
+          </button>
+          <button type="button" className="plain" onClick={onLeave}>
+            Choose a job instead
+          </button>
+        </div>
       </div>
-    </Page>
+    </Reading>
   );
 }
 
@@ -107,45 +109,24 @@ interface ClosingProps {
 
 function Closing({ onWholeJob, onLeave }: ClosingProps) {
   return (
-    <Page title="What the third test showed">
-      <p>
-        From line to neutral the detector read next to nothing, and yet the line stood at full voltage to PE
-        with nothing plugged in: the line pole of the contactor was closed and the neutral pole open, so that
-        no current could flow through a detector between them. One pair proves nothing dead. All pairs do,
-        with a detector that was itself proved.
-      </p>
-      <p>Every job goes like this: predict, observe, judge; and stop when something is not safe.</p>
-      <div className="acts">
-        <button type="button" className="main" onClick={onWholeJob}>
-          Now a whole job, from isolation
-        </button>
-        <button type="button" className="plain" onClick={onLeave}>
-          Choose a job
-        </button>
-      </div>
-    </Page>
-  );
-}
-
-function Page({ title, children }: { readonly title: string; readonly children: React.ReactNode }) {
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
-  return (
-    <>
-      <header className="head">
-        <div className="head-title">
-          <h1 ref={heading} tabIndex={-1}>
-            {title}
-          </h1>
-          <p>
-            first run · <strong>training only</strong>
-          </p>
+    <Reading title="What the third test showed" about="first run">
+      <div className="stack prose">
+        <p>
+          From line to neutral the detector read next to nothing, and yet the line stood at full voltage to PE
+          with nothing plugged in: the line pole of the contactor was closed and the neutral pole open, so
+          that no current could flow through a detector between them. One pair proves nothing dead. All pairs
+          do, with a detector that was itself proved.
+        </p>
+        <p>Every job goes like this: predict, observe, judge; and stop when something is not safe.</p>
+        <div className="acts">
+          <button type="button" className="main" onClick={onWholeJob}>
+            Now a whole job, from isolation
+          </button>
+          <button type="button" className="plain" onClick={onLeave}>
+            Choose a job
+          </button>
         </div>
-      </header>
-      <main className="columns">
-        <div className="stack prose">{children}</div>
-      </main>
-      <Foot />
-    </>
+      </div>
+    </Reading>
   );
 }

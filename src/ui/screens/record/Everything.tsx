@@ -10,7 +10,7 @@ import { LARGEST_RECORD, makeRecordText, parseRecord } from '../../../store/reco
 import { forgetTheme } from '../../../store/theme.ts';
 import { download } from '../../parts/download.ts';
 import { OpenFile } from '../../parts/OpenFile.tsx';
-import { Problems } from '../../parts/Problems.tsx';
+import { ProblemList, Problems } from '../../parts/Problems.tsx';
 import { WHY_NOT_KEPT } from '../../words/keeping.ts';
 import { DeleteDialog } from './DeleteDialog.tsx';
 
@@ -123,14 +123,7 @@ function LeftOut({ file, problems }: { readonly file: string; readonly problems:
       <p>
         <strong>Left out of {file}</strong>, since it cannot be read:
       </p>
-      <ul className="choices">
-        {problems.map(({ path, message }) => (
-          <li key={`${path} ${message}`}>
-            {path === '' ? null : <strong>{path}: </strong>}
-            {message}
-          </li>
-        ))}
-      </ul>
+      <ProblemList problems={problems} />
     </div>
   );
 }
