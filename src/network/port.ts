@@ -66,7 +66,7 @@ export function drive(
   const parts = [{ port, drop: source.open, onResistance: source.resistance }, ...oneWays];
   const high = new Float64Array(r.plan.topology.nodes.length);
   putDirectCurrents(r, emfs, injections, 'high', high);
-  const currents = settleOneWays(r, high, parts, portResistances(r, parts), 1);
+  const currents = settleOneWays(r, high, parts, () => portResistances(r, parts), 1);
   return {
     volts: difference(high, port),
     amps: -(currents[0] as number),

@@ -89,11 +89,15 @@ export function potentials(
   putMainsCurrents(r, emfs, injections, re, im);
   solveMains(r, re, im);
 
-  const matrix = portResistances(r, oneWays);
+  let matrix: Float64Array | null = null;
+  const resistances = (): Float64Array => {
+    matrix ??= portResistances(r, oneWays);
+    return matrix;
+  };
   putDirectCurrents(r, emfs, injections, 'high', high);
-  const highOneWays = settleOneWays(r, high, oneWays, matrix, 0);
+  const highOneWays = settleOneWays(r, high, oneWays, resistances, 0);
   putDirectCurrents(r, emfs, injections, 'low', low);
-  const lowOneWays = settleOneWays(r, low, oneWays, matrix, 0);
+  const lowOneWays = settleOneWays(r, low, oneWays, resistances, 0);
 
   for (const { port, halfWave: amps } of injections) inject(halfWave, port, amps);
   solveDirect(r, halfWave);
@@ -182,7 +186,6 @@ export function portResistances(r: Reduced, parts: readonly OneWay[]): Float64Ar
   const n = parts.length;
   const [matrix, list] = listsOf(n * n, r.plan.topology.nodes.length);
   for (const [column, { port, onResistance }] of parts.entries()) {
-    if (!(onResistance >= 0)) throw new NotFinite('an on-resistance', onResistance);
     list.fill(0);
     inject(list, port, 1);
     solveDirect(r, list);
@@ -198,22 +201,26 @@ export function portResistances(r: Reduced, parts: readonly OneWay[]): Float64Ar
 /**
  * Turns the currents into a d.c. plane's potentials with the one-way parts at work, and gives the
  * amps from a to b in each part. The first `free` parts conduct both ways (instruments).
+ * `resistances` are those of portResistances, asked for only where a part conducts.
  */
 export function settleOneWays(
   r: Reduced,
   list: Float64Array,
   parts: readonly OneWay[],
-  matrix: Float64Array,
+  resistances: () => Float64Array,
   free: number,
 ): Float64Array {
-  if (parts.length === 0) {
-    solveDirect(r, list);
-    return new Float64Array(0);
-  }
   const idle = list.slice();
   solveDirect(r, idle);
-  const missing = Float64Array.from(parts, ({ port, drop }) => drop - difference(idle, port));
-  const currents = complementaryCurrents(matrix, missing, free);
+  const missing = Float64Array.from(parts, ({ port, drop, onResistance }) => {
+    if (!(onResistance >= 0)) throw new NotFinite('an on-resistance', onResistance);
+    return drop - difference(idle, port);
+  });
+  if (free === 0 && missing.every((volts) => volts >= 0)) {
+    list.set(idle);
+    return new Float64Array(parts.length);
+  }
+  const currents = complementaryCurrents(resistances(), missing, free);
   for (const [i, { port }] of parts.entries()) inject(list, port, -(currents[i] as number));
   solveDirect(r, list);
   return currents;
