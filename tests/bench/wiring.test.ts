@@ -42,7 +42,7 @@ const OTHER: Plant = {
     load: 16,
     leakage: { ac: 0.01, dc: 0.004, line: 'L1' },
   },
-  test: { line: 'L1', to: 'PE', resistance: null, direct: 0.006, halfWave: 0.01 },
+  test: { at: 'outlet', line: 'L1', to: 'PE', resistance: null, direct: 0.006, halfWave: 0.01 },
 };
 
 function charging(): World {

@@ -8,7 +8,7 @@ import { Timeline } from '../../src/bench/timeline.ts';
 import type { UnitDesign, UnitSheet } from '../../src/unit/design.ts';
 import type { Button, Sensed } from '../../src/unit/sensed.ts';
 import { UNPLUGGED } from '../../src/unit/sensed.ts';
-import type { Commands, UnitSnapshot } from '../../src/unit/unitChart.ts';
+import type { Commands } from '../../src/unit/unitChart.ts';
 import { commandsOf, unitChart } from '../../src/unit/unitChart.ts';
 import { designOf } from '../bench/build.ts';
 
@@ -24,6 +24,7 @@ export const TIMING: UnitDesign['timing'] = {
   openPen: 4.3,
   limit: 2,
   stop: 6.5,
+  pause: 3,
 };
 
 export interface Rig {
@@ -51,8 +52,11 @@ function leaves(value: unknown, path: string): readonly string[] {
     : entries.flatMap(([name, below]) => leaves(below, path === '' ? name : `${path}.${name}`));
 }
 
-export const statesIn = ({ value }: UnitSnapshot): readonly string[] =>
+export const leavesIn = (value: unknown): readonly string[] =>
   leaves(value, '').map((name) => name.replace('powered.running.', ''));
+
+export const statesOf = (actor: Actor<typeof unitChart>): readonly string[] =>
+  leavesIn(actor.getSnapshot().value);
 
 /** An unpowered unit; `follows`: the contactor's linked contact and the plug's lock do what they are told at once. */
 export function rig(
@@ -104,8 +108,8 @@ export function rig(
       }
       timeline.moveTo(until);
     },
-    states: () => statesIn(actor.getSnapshot()),
-    is: (state) => statesIn(actor.getSnapshot()).includes(state),
+    states: () => statesOf(actor),
+    is: (state) => statesOf(actor).includes(state),
   };
 }
 
