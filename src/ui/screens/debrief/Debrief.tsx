@@ -12,6 +12,8 @@ import type { Lockstep, Progress } from '../../../attempt/twin.ts';
 import { followingLog } from '../../../attempt/twin.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { newBench } from '../../flow/bench.ts';
+import type { Sliced } from '../../flow/useSliced.ts';
+import { useSliced } from '../../flow/useSliced.ts';
 import { ExportButton } from '../../parts/ExportButton.tsx';
 import { Foot } from '../../parts/Foot.tsx';
 import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
@@ -26,8 +28,6 @@ import { Repeated } from './Repeated.tsx';
 import { Replay } from './Replay.tsx';
 import { SureAndWrong } from './SureAndWrong.tsx';
 import { Truth } from './Truth.tsx';
-import type { Sliced } from './useSliced.ts';
-import { useSliced } from './useSliced.ts';
 import { useStepping } from './useStepping.ts';
 
 interface Props {
