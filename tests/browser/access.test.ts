@@ -164,6 +164,7 @@ async function lookingAtAll(through: (page: Page, look: Look) => Promise<void>):
       note(`${screen}, ${size.width} px`, await outOfSight(page));
     }
     await page.setViewportSize(DESK);
+    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn, 50))));
     note(`${screen}, forced colours`, await lostInForcedColours(page));
   });
   await page.context().close();

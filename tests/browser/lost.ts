@@ -53,26 +53,32 @@ export async function lostInForcedColours(page: Page): Promise<string[]> {
         const [low = 0, high = 0] = [light(colour), paper].toSorted((x, y) => x - y);
         return (high + 0.05) / (low + 0.05) >= 3;
       };
-      return [...document.body.querySelectorAll('*')].map((element) => {
+      // The same elements both times, whatever else the page does in between.
+      const kept = globalThis as unknown as { lookedAt?: readonly Element[] };
+      kept.lookedAt ??= [...document.body.querySelectorAll('*')];
+      return kept.lookedAt.map((element) => {
         const name = `<${element.tagName.toLowerCase()} class="${element.getAttribute('class') ?? ''}"> ${element.textContent.trim().slice(0, 40)}`;
-        if (!element.checkVisibility()) return { name, lines: false, ground: false, border: false };
+        const gone = !element.isConnected;
+        if (!element.checkVisibility()) return { name, gone, lines: false, ground: false, border: false };
         const style = getComputedStyle(element);
         const border =
           Number.parseFloat(style.borderTopWidth) > 0 &&
           style.borderTopStyle !== 'none' &&
           stands(style.borderTopColor);
         if (element instanceof SVGElement)
-          return { name, lines: stands(style.stroke) || stands(style.fill), ground: false, border };
-        return { name, lines: border, ground: stands(style.backgroundColor), border };
+          return { name, gone, lines: stands(style.stroke) || stands(style.fill), ground: false, border };
+        return { name, gone, lines: border, ground: stands(style.backgroundColor), border };
       });
     });
   const before = await seen();
   await page.emulateMedia({ forcedColors: 'active' });
   const after = await seen();
   await page.emulateMedia({ forcedColors: null });
+  await page.evaluate(() => Reflect.deleteProperty(globalThis, 'lookedAt'));
   return before.flatMap(({ name, lines, ground }, i) => {
     const now = after[i];
-    if (lines && now?.lines !== true) return [`line lost: ${name}`];
-    return ground && now?.ground !== true && now?.border !== true ? [`ground lost: ${name}`] : [];
+    if (now?.gone !== false) return [];
+    if (lines && !now.lines) return [`line lost: ${name}`];
+    return ground && !now.ground && !now.border ? [`ground lost: ${name}`] : [];
   });
 }
