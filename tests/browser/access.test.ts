@@ -178,3 +178,53 @@ test('no barrier on the pages that are read', async () => {
 test('no barrier in an attempt, from its choice to its debrief', async () => {
   expect(await lookingAtAll(throughAnAttempt)).toEqual([]);
 });
+
+/** What a screen reader is told from now on: every new text of a region that speaks. */
+async function listen(page: Page): Promise<() => Promise<readonly string[]>> {
+  await page.evaluate(() => {
+    const heard: string[] = [];
+    const speaking = '[role="status"], [role="alert"], [aria-live]';
+    new MutationObserver((changes) => {
+      const regions = new Set(
+        changes.flatMap(({ target }) => {
+          const element = target instanceof Element ? target : target.parentElement;
+          return element?.closest(speaking) ?? [];
+        }),
+      );
+      for (const region of regions) heard.push(region.textContent.trim());
+    }).observe(document.body, { subtree: true, childList: true, characterData: true });
+    Object.assign(globalThis, { heardSince: () => heard.splice(0) });
+  });
+  return () =>
+    page.evaluate(() => (globalThis as unknown as { heardSince: () => readonly string[] }).heardSince());
+}
+
+test('each reading is announced once, the same one twice as well, and never again', async () => {
+  const { page } = await sitDown(browser, built.url, PHONE);
+  await begin(page, 'Harbour Mews, house 4');
+  await choose(page, 'No vehicle (A)');
+  await setUp(page, {});
+  await answerAll(page);
+  await press(page, /^over 80 %/);
+  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  const heardSince = await listen(page);
+  const apply = async () => {
+    await press(page, 'Check leads');
+    await heardSince();
+    await press(page, /^Apply/);
+    await page.getByRole('button', { name: 'Check leads' }).waitFor();
+    return heardSince();
+  };
+  await page.getByLabel('instrument', { exact: true }).selectOption({ label: 'pilot against time' });
+  const [first, second] = [await apply(), await apply()];
+  expect(first).toHaveLength(1);
+  expect(first[0]).toMatch(/^Reading 1: .*pilot.*[+−]1[12]\.\d+\sV/u);
+  expect(second).toHaveLength(1);
+  expect(second[0]).toMatch(/^Reading 2: .*pilot.*[+−]1[12]\.\d+\sV/u);
+  await writeDown(page, undefined);
+  await press(page, 'Judge');
+  await press(page, 'Back to the readings');
+  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  expect((await heardSince()).join()).not.toContain('Reading');
+  await page.context().close();
+});
