@@ -27,7 +27,11 @@ export function Sources() {
           <strong>Not gathered.</strong> {gathering.failed}
         </p>
       )}
-      {gathering.result === null && gathering.failed === null ? <p role="status">Gathering …</p> : null}
+      {gathering.result === null && gathering.failed === null ? (
+        <p role="status" className="marking">
+          Gathering …
+        </p>
+      ) : null}
       {[...(gathering.result ?? [])].map(([action, rows]) => (
         <section key={action.id} aria-label={action.title}>
           <h2>{action.title}</h2>
