@@ -9,6 +9,7 @@ import { FAMILIES } from '../faults/families.ts';
 import type { Fault, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { PARTS } from '../scenario/schema.ts';
+import { toItsEnd } from '../scenario/toItsEnd.ts';
 import type { Conclusion } from '../scenario/verify.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
@@ -17,7 +18,7 @@ import type { Answer, Attempt, Judged, LimitJudged, Sure, Verdict } from './atte
 import { SURENESS } from './attempt.ts';
 import { testFigures } from './lines.ts';
 import type { Marks } from './mark.ts';
-import { markWhole } from './mark.ts';
+import { marking } from './mark.ts';
 import { conclusionOf, dueSteps } from './reasons.ts';
 import { repairedIn } from './repeats.ts';
 import type { Run } from './run.ts';
@@ -98,13 +99,20 @@ export interface Debrief {
 
 const UNTOLD = 'what a test cannot tell';
 
-export function debriefOf(scenario: Scenario, attempt: Attempt): Debrief {
-  const { run, expected, whole, marks } = markWhole(scenario, attempt);
+export const debriefOf = (scenario: Scenario, attempt: Attempt): Debrief =>
+  toItsEnd(debriefing(scenario, attempt));
+
+/** The same in pieces. */
+export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<null, Debrief> {
+  const { run, expected, whole, marks } = yield* marking(scenario, attempt);
   const due = expected.actions.map(({ action }) => action.id);
   const begun = new Set(attempt.entries.flatMap((entry) => ('test' in entry ? [entry.test] : [])));
-  const tests = ACTIONS.filter(({ id }) => due.includes(id) || begun.has(id)).map((action) =>
-    debriefTest(run, action, due.includes(action.id)),
-  );
+  const tests: DebriefTest[] = [];
+  for (const action of ACTIONS.filter(({ id }) => due.includes(id) || begun.has(id))) {
+    yield null;
+    tests.push(debriefTest(run, action, due.includes(action.id)));
+  }
+  yield null;
   const said = conclusionOf(run)?.verdict ?? null;
   const sureAndWrong = groupedWrong(tests);
   return {

@@ -14,11 +14,11 @@ import type { Seconds } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions, benchOf, papersOf } from '../scenario/scenario.ts';
+import { toItsEnd } from '../scenario/toItsEnd.ts';
 import { procedure } from '../verification/procedure.ts';
 import type { Perceived } from './telling.ts';
 import { alikeReadings, sameToTheBench } from './telling.ts';
 import type { Lockstep, Progress } from './twin.ts';
-import { atOnce } from './twin.ts';
 import type { Untaken } from './untaken.ts';
 import { keyOfReading, untakenAt } from './untaken.ts';
 
@@ -73,7 +73,7 @@ export function candidatesOn(scenario: Scenario): readonly Candidate[] {
 }
 
 /** All of it at once. */
-export const eliminate = (lockstep: Lockstep): Elimination => atOnce(eliminating(lockstep));
+export const eliminate = (lockstep: Lockstep): Elimination => toItsEnd(eliminating(lockstep));
 
 export function* eliminating(lockstep: Lockstep): Generator<Progress, Elimination> {
   const { scenario, steps } = lockstep;

@@ -8,8 +8,9 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions } from '../scenario/scenario.ts';
 import type { PartName } from '../scenario/schema.ts';
 import { PARTS } from '../scenario/schema.ts';
+import { toItsEnd } from '../scenario/toItsEnd.ts';
 import type { Verification, VerifiedAction } from '../scenario/verify.ts';
-import { verify } from '../scenario/verify.ts';
+import { verifying } from '../scenario/verify.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, EntryOf } from './attempt.ts';
 import { chainedHash, ENGINE } from './attempt.ts';
@@ -19,7 +20,7 @@ import { conclusionOf, reasonsShare } from './reasons.ts';
 import type { DueRepeats } from './repeats.ts';
 import { repeatsOf } from './repeats.ts';
 import type { Run } from './run.ts';
-import { entriesAbout, replay } from './run.ts';
+import { entriesAbout, replaying } from './run.ts';
 import { judgedRight, truthOf } from './truth.ts';
 import { readRightly, recordedFully, typedOf } from './typed.ts';
 
@@ -54,21 +55,38 @@ export interface Marking {
 export const mark = (scenario: Scenario, attempt: Attempt): Marks => markWhole(scenario, attempt).marks;
 
 /** Marks, with what they were worked out from, for the debrief. */
-export function markWhole(scenario: Scenario, attempt: Attempt): Marking {
-  const run = replay(scenario, attempt);
-  const asMet = verify(scenario);
+export const markWhole = (scenario: Scenario, attempt: Attempt): Marking =>
+  toItsEnd(marking(scenario, attempt));
+
+/** The same in pieces. */
+export function* marking(scenario: Scenario, attempt: Attempt): Generator<null, Marking> {
+  const run = yield* replaying(scenario, attempt);
+  const asMet = yield* verifying(scenario);
   const { faults } = run.world;
-  const asNow = run.repairs.length === 0 ? asMet : verify(scenario, { faults });
+  const asNow = run.repairs.length === 0 ? asMet : yield* verifying(scenario, { faults });
   const expected = bothOf(scenario, asMet, asNow);
-  const whole = scenario.allowed === 'all' ? asNow : verify(scenario, { everything: true, faults });
+  const whole = scenario.allowed === 'all' ? asNow : yield* verifying(scenario, { everything: true, faults });
   const repeats = repeatsOf(run, whole);
+  yield null;
+  const prediction = mean(counted(run, expected).map(({ action }) => predictionShare(run, action)));
+  yield null;
+  const observation = mean(counted(run, expected).flatMap((done) => observationShare(run, done)));
+  yield null;
+  const judgement = judgementShare(run, expected);
+  yield null;
+  const record = recordShare(run, expected);
+  yield null;
+  const diagnosis = diagnosisShare(run);
+  yield null;
+  const reasons = reasonsShare(run, whole, repeats);
+  yield null;
   const shares: Record<PartName, number> = {
-    prediction: mean(counted(run, expected).map(({ action }) => predictionShare(run, action))),
-    observation: mean(counted(run, expected).flatMap((done) => observationShare(run, done))),
-    judgement: judgementShare(run, expected),
-    record: recordShare(run, expected),
-    diagnosis: diagnosisShare(run),
-    reasons: reasonsShare(run, whole, repeats),
+    prediction,
+    observation,
+    judgement,
+    record,
+    diagnosis,
+    reasons,
   };
   const weights = scenario.marking.weights ?? PARTS;
   const parts = Object.fromEntries(

@@ -15,6 +15,7 @@ import { seconds } from '../laws/quantities.ts';
 import type { HandedOver } from '../scenario/handover.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { beginningOf, papersOf } from '../scenario/scenario.ts';
+import { toItsEnd } from '../scenario/toItsEnd.ts';
 import type { Sample } from '../verification/observed.ts';
 import { observe } from '../verification/observed.ts';
 import type { Papers } from '../verification/testAction.ts';
@@ -81,8 +82,20 @@ function bareRun(scenario: Scenario, attempt: Attempt, faults?: readonly FaultCh
 }
 
 /** The same attempt again, from its log alone; with other faults, what the same actions would have met. */
-export function replay(scenario: Scenario, attempt: Attempt, faults?: readonly FaultChoice[]): Run {
-  const run = attempt.entries.reduce((r, entry) => replayed(r, entry), bareRun(scenario, attempt, faults));
+export const replay = (scenario: Scenario, attempt: Attempt, faults?: readonly FaultChoice[]): Run =>
+  toItsEnd(replaying(scenario, attempt, faults));
+
+/** The same in pieces, one an entry. */
+export function* replaying(
+  scenario: Scenario,
+  attempt: Attempt,
+  faults?: readonly FaultChoice[],
+): Generator<null, Run> {
+  let run = bareRun(scenario, attempt, faults);
+  for (const entry of attempt.entries) {
+    yield null;
+    run = replayed(run, entry);
+  }
   return { ...run, attempt };
 }
 

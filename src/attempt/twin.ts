@@ -13,6 +13,7 @@ import type { Seconds, Volts } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { benchOf } from '../scenario/scenario.ts';
+import { toItsEnd } from '../scenario/toItsEnd.ts';
 import { livesOf } from '../site/site.ts';
 import type { Attempt } from './attempt.ts';
 import type { Look, Moment } from './moment.ts';
@@ -57,15 +58,7 @@ export interface Progress {
 
 /** The whole log on both sides. */
 export const lockstep = (scenario: Scenario, attempt: Attempt): Lockstep =>
-  atOnce(followingLog(scenario, attempt));
-
-/** Work in small pieces, done to its end. */
-export function atOnce<T>(work: Generator<Progress, T>): T {
-  for (;;) {
-    const { done, value } = work.next();
-    if (done === true) return value;
-  }
-}
+  toItsEnd(followingLog(scenario, attempt));
 
 /** The same in small pieces of work, an operation each, so that a page can go on meanwhile. */
 export function* followingLog(scenario: Scenario, attempt: Attempt): Generator<Progress, Lockstep> {

@@ -12,6 +12,7 @@ import { carryOut } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Scenario } from './scenario.ts';
 import { allowedActions, applicableActions, beginningOf, papersOf } from './scenario.ts';
+import { toItsEnd } from './toItsEnd.ts';
 
 export interface VerifiedAction {
   readonly action: TestAction;
@@ -32,11 +33,17 @@ export interface Verification {
   readonly world: World;
 }
 
+export interface VerifyOptions {
+  readonly everything?: boolean;
+  readonly faults?: readonly FaultChoice[];
+}
+
 /** With `everything`, actions that the scenario does not allow are done too: what the unit really is. */
-export function verify(
-  scenario: Scenario,
-  options: { readonly everything?: boolean; readonly faults?: readonly FaultChoice[] } = {},
-): Verification {
+export const verify = (scenario: Scenario, options: VerifyOptions = {}): Verification =>
+  toItsEnd(verifying(scenario, options));
+
+/** The same in pieces, one an action. */
+export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Generator<null, Verification> {
   const { world, handedOver } = beginningOf(scenario, options.faults ?? scenario.faults);
   const before = handedOver?.tests.map(({ action }) => action) ?? [];
   const papers = papersOf(scenario);
@@ -62,6 +69,7 @@ export function verify(
     });
     const why = reasonToStop(action, expectations);
     if (why !== null && stopped === null) stopped = { action: action.id, why };
+    yield null;
   }
   return {
     conclusion: conclude(

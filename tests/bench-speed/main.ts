@@ -1,6 +1,7 @@
 /*
  * How fast the bench is, for `npm run bench`: one plane of the three-phase bench against the circuit simulator's warm
- * run of the same netlist, then a whole verification of every scenario. Prints lines; asserts nothing.
+ * run of the same netlist, a whole verification of every scenario, then the built page: its size and how it feels on a
+ * slower device. Words after the command choose among bench and page. Prints lines; asserts nothing.
  */
 import { readFileSync } from 'node:fs';
 import { readdir } from 'node:fs/promises';
@@ -11,7 +12,11 @@ import { reduce } from '../../src/network/reduce.ts';
 import { benchOf, parseScenario, type Scenario } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { CHARGE, doing } from '../bench/build.ts';
+import { openBrowser, serveBuilt } from '../browser/browser.ts';
+import { sitDown } from '../browser/trainee.ts';
 import { netlistOf, simulate } from '../oracle/circuitSimulator.ts';
+import { printSizes } from './pageSize.ts';
+import { printSpeed } from './pageSpeed.ts';
 
 const WARM_UP = 30;
 const FOLDER = join(import.meta.dirname, '../../scenarios');
@@ -67,16 +72,36 @@ async function planeAgainstSimulator(scenario: Scenario): Promise<void> {
   console.log(`  ratio ${ratio.toFixed(0)}: ${ratio >= 100 ? 'at least' : 'NOT'} 100 times faster`);
 }
 
-const files = (await readdir(FOLDER)).filter((name) => name.endsWith('.json')).sort();
-await planeAgainstSimulator(scenarioIn('foundry-yard.json'));
-console.log('a whole verification, median of 20, warm');
-for (const file of files) {
-  const scenario = scenarioIn(file);
-  const ms = await time(() => verify(scenario), 20, 20);
-  const { actions, world } = verify(scenario);
-  const mean = (count: number) => (count / actions.length).toFixed(1);
-  console.log(
-    `  ${file}: ${ms.toFixed(1)} ms, ${actions.length} actions, per action ` +
-      `${mean(world.counts.solves)} solves and ${mean(world.counts.chartEvents)} chart events`,
-  );
+async function printBench(): Promise<void> {
+  const files = (await readdir(FOLDER)).filter((name) => name.endsWith('.json')).sort();
+  await planeAgainstSimulator(scenarioIn('foundry-yard.json'));
+  console.log('a whole verification, median of 20, warm');
+  for (const file of files) {
+    const scenario = scenarioIn(file);
+    const ms = await time(() => verify(scenario), 20, 20);
+    const { actions, world } = verify(scenario);
+    const mean = (count: number) => (count / actions.length).toFixed(1);
+    console.log(
+      `  ${file}: ${ms.toFixed(1)} ms, ${actions.length} actions, per action ` +
+        `${mean(world.counts.solves)} solves and ${mean(world.counts.chartEvents)} chart events`,
+    );
+  }
 }
+
+async function printPage(): Promise<void> {
+  const [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
+  try {
+    const { page } = await sitDown(browser, built.url);
+    await page.waitForLoadState('networkidle');
+    await printSizes(page);
+    await page.context().close();
+    await printSpeed(browser, built.url);
+  } finally {
+    await browser.close();
+    await built.close();
+  }
+}
+
+const asked = process.argv.slice(2);
+if (asked.length === 0 || asked.includes('bench')) await printBench();
+if (asked.length === 0 || asked.includes('page')) await printPage();

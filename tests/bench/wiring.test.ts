@@ -27,6 +27,7 @@ const OTHER: Plant = {
   missing: 'L2',
   neighbours: [{ line: 'L1', power: 1800 }],
   loadLimit: 10,
+  siteLoad: 20,
   testButton: true,
   flexed: true,
   leadsNulled: false,

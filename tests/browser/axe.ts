@@ -8,19 +8,28 @@ interface Found {
   readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[];
 }
 
-/** Every barrier found, one line each; none is as it should be. */
-export async function barriersOn(page: Page): Promise<string[]> {
-  await page.evaluate(axe.source);
-  const violations: readonly Found[] = await page.evaluate(async () => {
+/** What a change of light to dark alone can break. */
+const OF_COLOUR = ['color-contrast', 'link-in-text-block'] as const;
+
+/** Every barrier found, one line each; none is as it should be. Of colour alone where all else was looked at before. */
+export async function barriersOn(page: Page, looking: 'whole' | 'colour' = 'whole'): Promise<string[]> {
+  if (await page.evaluate(() => !('axe' in globalThis))) await page.evaluate(axe.source);
+  const options = {
+    resultTypes: ['violations'],
+    ...(looking === 'whole'
+      ? { rules: { 'target-size': { enabled: true } } }
+      : { runOnly: { type: 'rule', values: OF_COLOUR } }),
+  };
+  const violations: readonly Found[] = await page.evaluate(async (chosen) => {
     const { axe } = globalThis as unknown as {
       axe: { run: (options: object) => Promise<{ violations: Found[] }> };
     };
-    const { violations } = await axe.run({ rules: { 'target-size': { enabled: true } } });
+    const { violations } = await axe.run(chosen);
     return violations.map(({ id, nodes }) => ({
       id,
       nodes: nodes.map(({ html, failureSummary }) => ({ html, failureSummary: failureSummary ?? '' })),
     }));
-  });
+  }, options);
   return violations.flatMap(({ id, nodes }) =>
     nodes.map(
       ({ html, failureSummary = '' }) =>

@@ -45,7 +45,8 @@ type Event =
   | { type: 'back' }
   | { type: 'answer'; id: string; answer: Answer }
   | { type: 'figure'; id: string; value: number | null }
-  | { type: 'lock'; sure: Sure; wall: number }
+  /** `waitsLater`: the wait at the end of the set-up is not carried out with it but by an act of its own. */
+  | { type: 'lock'; sure: Sure; wall: number; waitsLater?: true }
   | { type: 'do'; operation: OperationInput; wall: number }
   | { type: 'put right' }
   | { type: 'note'; note: Note; wall: number }
@@ -129,7 +130,8 @@ export const attemptMachine = setup({
       const figures = Object.entries(context.figures).map(([id, value]) => ({ id, value }));
       const locked = noted(bench, { kind: 'prediction', test, lines, figures, sure: event.sure }, event.wall);
       const { outlet } = bench.run.papers.sheet;
-      const inputs = operationsBetween(bench.position, draft.position, draft.wait, outlet);
+      const wait = event.waitsLater === true ? 0 : draft.wait;
+      const inputs = operationsBetween(bench.position, draft.position, wait, outlet);
       return {
         since: locked.run.attempt.entries.length - 1,
         ...performed(context, locked, inputs, event.wall),

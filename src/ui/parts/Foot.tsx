@@ -1,5 +1,6 @@
-/** The foot of a page: the way to the other pages, the switch for light and dark. */
+/** The foot of a page: the way to the other pages, the switch for light and dark, and how long waits last. */
 import { Link } from 'wouter';
+import { PaceSwitch } from './PaceSwitch.tsx';
 import { ThemeSwitch } from './Theme.tsx';
 
 export function Foot() {
@@ -11,6 +12,7 @@ export function Foot() {
       <Link href="/words">Words</Link>
       <Link href="/accessibility">Accessibility</Link>
       <ThemeSwitch />
+      <PaceSwitch />
       <span>Nothing leaves this device unless you export it.</span>
     </footer>
   );

@@ -32,7 +32,9 @@ export function Access() {
         <h2 id="time-heading">Time</h2>
         <p>
           Bench time passes only while something is done on the bench. Nobody is timed while thinking, nothing
-          moves by itself, and nothing is lost when the page is left.
+          asks for a quick reaction, and nothing is lost when the page is left. At the foot of each page
+          stands how long a wait lasts for you: it passes at once, lasts as long as on site, or twice as long
+          as extra time. A wait that lasts stands still while the page is out of sight, and can be skipped.
         </p>
       </section>
       <section className="stack prose" aria-labelledby="short-heading">

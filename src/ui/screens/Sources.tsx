@@ -2,6 +2,9 @@
 import { papersOf, readScenario } from '../../scenario/scenario.ts';
 import { ACTIONS } from '../../verification/actions.ts';
 import { sourceText } from '../../verification/sources.ts';
+import type { Papers, TestAction } from '../../verification/testAction.ts';
+import { useSliced } from '../flow/useSliced.ts';
+import type { Offered } from './offered.ts';
 import { OFFERED } from './offered.ts';
 import { Reading } from './Reading.tsx';
 
@@ -11,6 +14,7 @@ interface Row {
 }
 
 export function Sources() {
+  const gathering = useSliced(rowsByAction);
   return (
     <Reading title="Sources" about="where each line and each limit comes from">
       <p className="prose">
@@ -18,50 +22,69 @@ export function Sources() {
         “From memory” means that the value is still to be checked against the document; “common practice” that
         the trade does it so and no document says so.
       </p>
-      {ACTIONS.map((action) => {
-        const rows = rowsFor(action.id);
-        return (
-          <section key={action.id} aria-label={action.title}>
-            <h2>{action.title}</h2>
-            <div className="scroll">
-              <table>
-                <thead>
-                  <tr>
-                    <th scope="col">line or limit</th>
-                    <th scope="col">source</th>
+      {gathering.failed === null ? null : (
+        <p className="error" role="alert">
+          <strong>Not gathered.</strong> {gathering.failed}
+        </p>
+      )}
+      {gathering.result === null && gathering.failed === null ? (
+        <p role="status" className="marking">
+          Gathering …
+        </p>
+      ) : null}
+      {[...(gathering.result ?? [])].map(([action, rows]) => (
+        <section key={action.id} aria-label={action.title}>
+          <h2>{action.title}</h2>
+          <div className="scroll">
+            <table>
+              <thead>
+                <tr>
+                  <th scope="col">line or limit</th>
+                  <th scope="col">source</th>
+                </tr>
+              </thead>
+              <tbody>
+                {rows.map(({ text, source }) => (
+                  <tr key={`${text} ${source}`}>
+                    <th scope="row">{text}</th>
+                    <td>{source}</td>
                   </tr>
-                </thead>
-                <tbody>
-                  {rows.map(({ text, source }) => (
-                    <tr key={`${text} ${source}`}>
-                      <th scope="row">{text}</th>
-                      <td>{source}</td>
-                    </tr>
-                  ))}
-                </tbody>
-              </table>
-            </div>
-          </section>
-        );
-      })}
+                ))}
+              </tbody>
+            </table>
+          </div>
+        </section>
+      ))}
     </Reading>
   );
 }
 
-/** The action's statements on every offered scenario, each only once. */
-function rowsFor(id: string): readonly Row[] {
-  const action = ACTIONS.find((one) => one.id === id);
-  const all = OFFERED.map((file) => readScenario(file))
-    .flatMap((read) => (read.ok ? [papersOf(read.scenario)] : []))
-    .filter((papers) => action?.applies(papers))
-    .flatMap((papers) => [
-      ...(action?.expectations(papers) ?? []),
-      ...(action?.untold(papers) ?? []),
-      ...(action?.figures(papers) ?? []),
-      ...(action?.limits(papers) ?? []).map((limit) => ({ ...limit, text: `${limit.text}: ${limit.sum}` })),
-    ])
-    .map(({ text, source }) => ({ text, source: sourceText(source) }));
-  return all.filter(
-    (row, i) => all.findIndex((other) => other.text === row.text && other.source === row.source) === i,
-  );
+/** Each action's statements on every offered scenario, each only once; in pieces, so that the page stays in hand. */
+function* rowsByAction(): Generator<null, ReadonlyMap<TestAction, readonly Row[]>> {
+  const rows = new Map(ACTIONS.map((action) => [action, new Map<string, Row>()]));
+  for (const file of OFFERED) {
+    const papers = papersFrom(file);
+    yield null;
+    if (papers === null) continue;
+    for (const [action, found] of rows) {
+      for (const row of action.applies(papers) ? rowsOf(action, papers) : [])
+        found.set(`${row.text} ${row.source}`, row);
+      yield null;
+    }
+  }
+  return new Map([...rows].map(([action, found]) => [action, [...found.values()]]));
 }
+
+/** Papers say nothing of a handover, and to carry one out takes long. */
+function papersFrom({ handover: _, ...file }: Offered): Papers | null {
+  const read = readScenario(file);
+  return read.ok ? papersOf(read.scenario) : null;
+}
+
+const rowsOf = (action: TestAction, papers: Papers): readonly Row[] =>
+  [
+    ...action.expectations(papers),
+    ...action.untold(papers),
+    ...action.figures(papers),
+    ...action.limits(papers).map((limit) => ({ ...limit, text: `${limit.text}: ${limit.sum}` })),
+  ].map(({ text, source }) => ({ text, source: sourceText(source) }));

@@ -4,9 +4,11 @@ import { allowedActions } from '../../../scenario/scenario.ts';
 import { Sheet } from '../../drawing/Sheet.tsx';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
 import { useMeasuring } from '../../flow/useMeasuring.ts';
+import { usePaced } from '../../flow/usePaced.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { HandedOverSheet } from '../../parts/HandedOverSheet.tsx';
 import { Papers } from '../../parts/Papers.tsx';
+import { WaitingLine } from '../../parts/WaitingLine.tsx';
 import { Harm } from './Harm.tsx';
 import { Head } from './Head.tsx';
 import { Known, Status } from './Known.tsx';
@@ -25,7 +27,10 @@ interface Props {
   readonly beside?: string | null;
 }
 
-export function BenchScreen({ state, send, wall, keepFailed, beside = null }: Props) {
+export function BenchScreen({ state, send: sendAtOnce, wall, keepFailed, beside = null }: Props) {
+  const { send, waiting } = usePaced(state, sendAtOnce, wall);
+  const isWaiting = waiting !== null;
+  const card = useRef<HTMLDivElement>(null);
   const { bench, draft, harm, test, failed } = state.context;
   const actions = allowedActions(bench.run.scenario);
   const action = actions.find(({ id }) => id === test);
@@ -40,6 +45,12 @@ export function BenchScreen({ state, send, wall, keepFailed, beside = null }: Pr
     if (action === undefined && shown) heading.current?.focus();
     if (action !== undefined) setShown(true);
   }, [action, shown]);
+  // The wait's own button goes with it: the focus goes back to the open step.
+  const waited = useRef(false);
+  useEffect(() => {
+    if (waited.current && !isWaiting) card.current?.querySelector<HTMLElement>('h3')?.focus();
+    waited.current = isWaiting;
+  }, [isWaiting]);
   return (
     <div className="bench">
       <Head bench={bench} keepFailed={keepFailed} onStop={() => send({ type: 'stop' })} />
@@ -79,8 +90,11 @@ export function BenchScreen({ state, send, wall, keepFailed, beside = null }: Pr
               />
             </section>
           ) : (
-            <TestCard state={state} action={action} send={send} wall={wall} measuring={measuring} />
+            <div ref={card} inert={isWaiting}>
+              <TestCard state={state} action={action} send={send} wall={wall} measuring={measuring} />
+            </div>
           )}
+          {waiting === null ? null : <WaitingLine waiting={waiting} />}
         </div>
         <div className="wide-stack beside">
           <YourTests bench={bench} actions={actions} />

@@ -4,7 +4,7 @@
  */
 import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Debrief as Told } from '../../../attempt/debrief.ts';
-import { debriefOf } from '../../../attempt/debrief.ts';
+import { debriefing } from '../../../attempt/debrief.ts';
 import { eliminating, seekingUndone } from '../../../attempt/elimination.ts';
 import { makeAttemptText } from '../../../attempt/file.ts';
 import { tellingStep, timelineOf } from '../../../attempt/timeline.ts';
@@ -12,6 +12,8 @@ import type { Lockstep, Progress } from '../../../attempt/twin.ts';
 import { followingLog } from '../../../attempt/twin.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { newBench } from '../../flow/bench.ts';
+import type { Sliced } from '../../flow/useSliced.ts';
+import { useSliced } from '../../flow/useSliced.ts';
 import { ExportButton } from '../../parts/ExportButton.tsx';
 import { Foot } from '../../parts/Foot.tsx';
 import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
@@ -26,8 +28,6 @@ import { Repeated } from './Repeated.tsx';
 import { Replay } from './Replay.tsx';
 import { SureAndWrong } from './SureAndWrong.tsx';
 import { Truth } from './Truth.tsx';
-import type { Sliced } from './useSliced.ts';
-import { useSliced } from './useSliced.ts';
 import { useStepping } from './useStepping.ts';
 
 interface Props {
@@ -36,9 +36,39 @@ interface Props {
   readonly onAgain: (bench: Bench) => void;
 }
 
-export function Debrief({ bench, keepFailed, onAgain }: Props) {
+export function Debrief(props: Props) {
+  const { scenario, attempt } = props.bench.run;
+  const { result, failed } = useSliced(useCallback(() => debriefing(scenario, attempt), [scenario, attempt]));
+  if (result !== null) return <WholeDebrief {...props} told={result} />;
+  return (
+    <>
+      <header className="head">
+        <div className="head-title">
+          <h1>{scenario.title}</h1>
+          <p>
+            concluded · <strong>training only</strong>
+          </p>
+        </div>
+        {failed === null ? null : (
+          <div className="head-acts">
+            <ExportButton attempt={attempt} text={makeAttemptText(attempt)} />
+          </div>
+        )}
+      </header>
+      <main className="columns marking">
+        <p role="status">
+          {failed === null
+            ? 'Marking, by doing it all once more …'
+            : `This cannot be marked: ${failed}. The attempt is kept and can be exported.`}
+        </p>
+      </main>
+      <Foot />
+    </>
+  );
+}
+
+function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly told: Told }) {
   const { scenario, attempt } = bench.run;
-  const told = useMemo(() => debriefOf(scenario, attempt), [scenario, attempt]);
   const following = useSliced(useCallback(() => followingLog(scenario, attempt), [scenario, attempt]));
   const lockstep = following.result;
   const elimination = useSliced(

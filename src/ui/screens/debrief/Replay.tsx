@@ -10,6 +10,7 @@ import type { Elimination, Undone } from '../../../attempt/elimination.ts';
 import { causesOf } from '../../../attempt/roots.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import type { Lockstep, Progress, Step } from '../../../attempt/twin.ts';
+import type { Sliced } from '../../flow/useSliced.ts';
 import { TitleBlock } from '../../parts/TitleBlock.tsx';
 import { benchTime } from '../../words/figures.ts';
 import { operationText } from '../../words/trade.ts';
@@ -19,7 +20,6 @@ import { OpenedPair } from './OpenedPair.tsx';
 import { OutletPairs } from './OutletPairs.tsx';
 import { TimeLine } from './TimeLine.tsx';
 import { ToldTable } from './ToldTable.tsx';
-import type { Sliced } from './useSliced.ts';
 import type { Stepping } from './useStepping.ts';
 
 interface Props {

@@ -107,7 +107,7 @@ function Said({ prediction, lines }: { prediction: EntryOf<'prediction'>; lines:
   );
 }
 
-/** Says each new reading, and each thing seen or heard, once. */
+/** Says each new reading, and each thing seen or heard, once. Its number and time make it new where all else is as before. */
 function Announcer({ bench }: { readonly bench: Bench }) {
   const [before] = useState(bench.happened.length);
   const [text, setText] = useState('');
@@ -115,10 +115,12 @@ function Announcer({ bench }: { readonly bench: Bench }) {
   const count = bench.happened.length;
   useEffect(() => {
     if (count <= before || last === undefined) return;
-    const readings = last.outcome.readings.map((r) => `${readingTitle(r)}: ${shownText(r)}`);
+    const { readings } = last.outcome;
+    const numbered = bench.run.readings.length - readings.length + 1;
+    const held = readings.map((r, i) => `Reading ${numbered + i}: ${readingTitle(r)}: ${shownText(r)}`);
     const noticed = perceived(bench.happened, count - 1).map((p) => p.text);
-    setText([...readings, ...noticed].join('. ') || 'Done. Nothing seen or heard.');
-  }, [count, before, last, bench.happened]);
+    setText([...held, ...noticed].join('. ') || `Done, ${benchTime(last.at)}. Nothing seen or heard.`);
+  }, [count, before, last, bench]);
   return (
     <p role="status" className="unseen">
       {text}

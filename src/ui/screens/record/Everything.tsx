@@ -6,6 +6,7 @@ import { problemOf } from '../../../store/database.ts';
 import { deleteEverything } from '../../../store/keptAttempt.ts';
 import type { Merged } from '../../../store/keptRecord.ts';
 import { keptRecord, mergeRecord } from '../../../store/keptRecord.ts';
+import { forgetPace } from '../../../store/pace.ts';
 import { LARGEST_RECORD, makeRecordText, parseRecord } from '../../../store/recordFile.ts';
 import { forgetTheme } from '../../../store/theme.ts';
 import { download } from '../../parts/download.ts';
@@ -68,6 +69,7 @@ export function Everything({ count, onChanged, onDeleted }: Props) {
     try {
       await deleteEverything();
       forgetTheme();
+      forgetPace();
       say('Everything is deleted: this device keeps nothing of yours.');
       onDeleted();
     } catch (error) {

@@ -1,0 +1,28 @@
+/** A wait that lasts: how long it is, how much of it is left, and the way past it. */
+import { useEffect, useRef } from 'react';
+import { useMatches } from '../drawing/useMatches.ts';
+import type { Waiting } from '../flow/usePaced.ts';
+
+/** With reduced motion the seconds left are told in steps of so many. */
+const STEP = 10;
+
+export function WaitingLine({ waiting: { seconds, left, skip } }: { readonly waiting: Waiting }) {
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => button.current?.focus(), []);
+  const isCalm = useMatches('(prefers-reduced-motion: reduce)');
+  const told = isCalm ? Math.min(seconds, STEP * Math.ceil(left / STEP)) : left;
+  return (
+    <section className="waiting acts apart" aria-labelledby="waiting-heading">
+      <p>
+        <strong id="waiting-heading">Waiting {seconds} s on the bench.</strong>{' '}
+        <span className="note">
+          {isCalm ? 'At most ' : ''}
+          {told} s to go
+        </span>
+      </p>
+      <button ref={button} type="button" className="main" onClick={skip}>
+        Skip to then
+      </button>
+    </section>
+  );
+}

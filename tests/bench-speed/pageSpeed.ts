@@ -1,0 +1,183 @@
+/*
+ * How the built page feels on a device four times slower: by screen the longest task, the longest time from a press
+ * or key to the next picture, and how far things shifted by themselves. Prints lines; asserts nothing.
+ */
+import type { Browser, Page } from 'playwright-core';
+import {
+  act,
+  answerAll,
+  begin,
+  choose,
+  conclude,
+  judgeAll,
+  measure,
+  setUp,
+  sitDown,
+  writeDown,
+} from '../browser/trainee.ts';
+
+const SLOWER = 4;
+
+interface Felt {
+  /** ms of the longest task of the page's own scripts, with the layout that it brought about. */
+  task: number;
+  /** What ran in it. */
+  by: string;
+  /** ms from an input to the next picture, and which input. */
+  paint: number;
+  input: string;
+  /** Layout shift without an input before it. */
+  shift: number;
+}
+
+/** Runs in the page: gathers what is felt since it was last asked. */
+function watch(): void {
+  const fresh = (): Felt => ({ task: 0, by: '', paint: 0, input: '', shift: 0 });
+  let felt = fresh();
+  const on = (type: string, take: (entry: PerformanceEntry) => void, options: object = {}) =>
+    new PerformanceObserver((list) => list.getEntries().forEach(take)).observe({
+      type,
+      buffered: true,
+      ...options,
+    });
+  interface Script {
+    readonly duration: number;
+    readonly sourceURL: string;
+    readonly invoker: string;
+    readonly sourceFunctionName: string;
+  }
+  // What the driver of the browser evaluates has no address of its own and is left out.
+  on('long-animation-frame', (entry) => {
+    const { scripts } = entry as unknown as { readonly scripts: readonly Script[] };
+    for (const { duration, sourceURL, invoker, sourceFunctionName } of scripts)
+      if (sourceURL.startsWith(location.origin) && duration > felt.task)
+        Object.assign(felt, { task: duration, by: `${invoker} ${sourceFunctionName}` });
+  });
+  on(
+    'event',
+    (entry) => {
+      const target = (entry as PerformanceEventTiming).target as Element | null;
+      if ((entry as PerformanceEventTiming & { interactionId: number }).interactionId === 0) return;
+      if (entry.duration > felt.paint)
+        Object.assign(felt, {
+          paint: entry.duration,
+          input: `${entry.name} ${(target?.textContent ?? '').slice(0, 30)}`,
+        });
+    },
+    { durationThreshold: 16 },
+  );
+  on('layout-shift', (entry) => {
+    const shift = entry as unknown as { readonly value: number; readonly hadRecentInput: boolean };
+    if (!shift.hadRecentInput) felt.shift += shift.value;
+  });
+  Object.assign(globalThis, {
+    feltSince: () => {
+      const now = felt;
+      felt = fresh();
+      return now;
+    },
+  });
+}
+
+async function throughAJob(page: Page, tell: (screen: string) => Promise<void>): Promise<void> {
+  const press = (name: string | RegExp) =>
+    page.getByRole('button', { name, exact: typeof name === 'string' }).click();
+  await tell('first screen, loading');
+  await page
+    .getByRole('radio', { name: 'Foundry Yard' })
+    .first()
+    .or(page.getByRole('radio').nth(2))
+    .first()
+    .check();
+  await tell('choosing a job');
+  await begin(page, 'Harbour Mews, house 4');
+  await tell('beginning a job (loads the bench)');
+  await choose(page, 'No vehicle (A)');
+  await tell('a test chosen');
+  await page.getByLabel(/^unit’s cover/).selectOption({ label: 'open' });
+  await page.getByLabel(/^unit’s cover/).selectOption({ label: 'closed' });
+  await page.getByLabel('then wait, s').pressSequentially('120');
+  await tell('setting up, typing');
+  await page.getByLabel('then wait, s').fill('1');
+  await setUp(page, {});
+  await answerAll(page);
+  await tell('predicting');
+  await press(/^over 80 %/);
+  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await tell('locking (the bench acts)');
+  await measure(page, {
+    op: 'measure',
+    quantity: 'voltage',
+    between: ['outlet.L1', 'outlet.N'],
+    tool: 'two-pole',
+  });
+  await tell('leads and a reading');
+  await writeDown(page, undefined);
+  await tell('writing it down');
+  await measure(page, { op: 'measure', quantity: 'pilot' });
+  await writeDown(page, undefined);
+  await tell('a pilot with its trace');
+  await act(page, 'look it over');
+  await tell('an act');
+  await press('Judge');
+  await judgeAll(page, 'not shown');
+  await tell('judging');
+  await press('Next test');
+  await press('Stop…');
+  await page.getByLabel('reason').pressSequentially('enough for today');
+  await press('Stop the work');
+  await tell('stopping');
+  await conclude(page, {
+    verdict: 'could not finish',
+    cause: 'something, cause not known',
+    next: 'isolate, lock off and label',
+    tell: 'the client',
+    leftOut: 'stopped',
+  });
+  await tell('concluding');
+  await page.getByRole('button', { name: 'Cancel' }).waitFor({ state: 'detached', timeout: 240_000 });
+  await tell('the debrief works out');
+  for (let i = 0; i < 3; i++) await press('Step on');
+  await tell('stepping through');
+  for (const name of ['My record', 'Sources', 'Words', 'Accessibility']) {
+    await page.getByRole('contentinfo').getByRole('link', { name, exact: true }).click();
+    await page.getByRole('heading', { name, level: 1 }).waitFor();
+    await page.getByText('Gathering …').waitFor({ state: 'detached', timeout: 120_000 });
+    await tell(name);
+  }
+}
+
+export async function printSpeed(browser: Browser, url: string): Promise<void> {
+  console.log(`the page at 1/${SLOWER} of this machine's speed, ms`);
+  for (const size of [
+    { width: 1280, height: 800 },
+    { width: 360, height: 740 },
+  ]) {
+    const { page } = await sitDown(browser, url, size);
+    page.setDefaultTimeout(120_000);
+    // The runner wraps functions in a call of this name, which the page does not know.
+    await page.context().addInitScript({ content: 'globalThis.__name = (named) => named;' });
+    await page.context().addInitScript(watch);
+    const session = await page.context().newCDPSession(page);
+    await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
+    await page.reload();
+    await page.getByRole('heading', { name: 'Charge point trainer' }).waitFor();
+    console.log(`  ${size.width} × ${size.height}`);
+    await throughAJob(page, async (screen) => {
+      // The last picture is shown and told of before it is asked for.
+      await page.waitForTimeout(400);
+      const felt = await page.evaluate(() =>
+        (globalThis as unknown as { feltSince: () => Felt }).feltSince(),
+      );
+      const over = [
+        felt.task > 50 ? `task by ${felt.by}` : '',
+        felt.paint > 100 ? `at ${felt.input}` : '',
+      ].filter((text) => text !== '');
+      console.log(
+        `    ${screen}: task ${felt.task.toFixed(0)}, to next picture ${felt.paint.toFixed(0)}, ` +
+          `shift ${felt.shift.toFixed(3)}${over.length > 0 ? `; ${over.join(', ')}` : ''}`,
+      );
+    });
+    await page.context().close();
+  }
+}

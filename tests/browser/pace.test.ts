@@ -1,0 +1,89 @@
+// Waits on the bench, for somebody who wants them to last: named, skipped by name, at rest behind another tab; and the
+// record is the same as where they pass at once.
+
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { openBrowser, serveBuilt } from './browser.ts';
+import { act, actWith, answerAll, begin, choose, inHand, setUp, sitDown } from './trainee.ts';
+
+let browser: Browser;
+let built: Awaited<ReturnType<typeof serveBuilt>>;
+
+beforeAll(async () => {
+  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
+});
+/** A slow machine under load gets the time it needs; nothing is measured by the clock. */
+vi.setConfig({ testTimeout: 240_000 });
+
+afterAll(async () => {
+  await browser?.close();
+  await built?.close();
+});
+
+const skip = (page: Page) => page.getByRole('button', { name: 'Skip to then' });
+
+async function lockWithWait(page: Page, seconds: string): Promise<void> {
+  await begin(page, 'Harbour Mews, house 4');
+  await choose(page, 'No vehicle (A)');
+  await setUp(page, { 'unit’s cover': 'closed', 'then wait, s': seconds });
+  await answerAll(page);
+  await page.getByRole('button', { name: /^over 80 %/ }).click();
+  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+}
+
+const isOutOfReach = (page: Page, name: string): Promise<boolean> =>
+  page.getByRole('button', { name }).evaluate((button) => button.closest('[inert]') !== null);
+
+const done = async (page: Page, least: number): Promise<readonly object[]> =>
+  (await inHand(page, least)).attempt.entries.map((entry) => {
+    const { wall: _wall, hash: _hash, ...rest } = entry;
+    return rest;
+  });
+
+async function behindAnotherTab(page: Page, hidden: boolean): Promise<void> {
+  await page.evaluate(
+    (state) => {
+      Object.defineProperty(document, 'visibilityState', { configurable: true, get: () => state });
+      document.dispatchEvent(new Event('visibilitychange'));
+    },
+    hidden ? 'hidden' : 'visible',
+  );
+}
+
+test('a wait lasts, stands still behind another tab, is skipped by name, and is logged as any other', async () => {
+  const { page, complaints } = await sitDown(browser, built.url);
+  expect(await page.getByLabel('Waits').inputValue()).toBe('at once');
+  await page.getByLabel('Waits').selectOption({ label: 'last as on site (×1)' });
+  await lockWithWait(page, '600');
+  await page.getByText('Waiting 600 s on the bench.').waitFor();
+  // Nothing is done meanwhile; stopping is in reach, and going on goes on waiting.
+  expect(await isOutOfReach(page, 'Judge')).toBe(true);
+  await page.getByRole('button', { name: 'Stop…' }).click();
+  await page.getByRole('button', { name: 'Go on testing' }).click();
+  expect(await done(page, 1)).toHaveLength(1);
+  await skip(page).click();
+  await skip(page).waitFor({ state: 'detached' });
+  expect(await isOutOfReach(page, 'Judge')).toBe(false);
+  expect((await done(page, 2)).at(-1)).toMatchObject({ operation: { op: 'wait', seconds: 600 } });
+
+  // A second by itself, though not while the page is out of sight.
+  await behindAnotherTab(page, true);
+  await actWith(page, 'wait', 'seconds', 1);
+  await skip(page).waitFor();
+  await page.waitForTimeout(1500);
+  expect(await skip(page).count()).toBe(1);
+  await behindAnotherTab(page, false);
+  await skip(page).waitFor({ state: 'detached' });
+  await act(page, 'look it over');
+  const lasting = await done(page, 4);
+  expect(complaints).toEqual([]);
+  await page.context().close();
+
+  const other = await sitDown(browser, built.url);
+  await lockWithWait(other.page, '600');
+  await actWith(other.page, 'wait', 'seconds', 1);
+  expect(await skip(other.page).count()).toBe(0);
+  await act(other.page, 'look it over');
+  expect(await done(other.page, 4)).toEqual(lasting);
+  await other.page.context().close();
+});
