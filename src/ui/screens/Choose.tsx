@@ -76,7 +76,7 @@ export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
               kept={inHand === null ? 'Nothing here was changed.' : 'The attempt in progress is unchanged.'}
             />
           )}
-          <p>
+          <p className="first-time">
             <a href="#/first-run">First time here? Four minutes on a bench that is handed over.</a>
           </p>
           <ScenarioList all={all} chosen={chosen} onChoose={setId} />
