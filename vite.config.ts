@@ -1,5 +1,5 @@
 // How the page is built and how the tests are found and run. The floors' tests run in Node; the browser's
-// tests open the built page, one at a time. What a full check consists of is in tests/run.mjs.
+// tests open the built page. What a full check consists of is in tests/run.mjs.
 
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
@@ -75,6 +75,8 @@ export default defineConfig({
           name: 'floors',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**'],
+          // Every core: left to itself one stays idle.
+          maxWorkers: '100%',
           // Generous: a busy machine is no failure.
           testTimeout: 60_000,
         },
@@ -86,7 +88,9 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           testTimeout: 60_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
+          globalSetup: 'tests/browser/globalSetup.ts',
+          // Two at a time: a person at a page waits more than works.
+          maxWorkers: 2,
         },
       },
     ],

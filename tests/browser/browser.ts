@@ -58,21 +58,24 @@ const UNWANTED = new Set([
   '--allow-running-insecure-content',
 ]);
 
-/** Starts a browser without a window. CHARGE_TRAINER_BROWSER names the executable to use before all others. */
-export async function openBrowser(): Promise<Browser> {
+/** The browser to use, with its flags; CHARGE_TRAINER_BROWSER names the executable before all others. */
+export async function findBrowser(): Promise<{ readonly executablePath: string; readonly args: string[] }> {
   const chosen = process.env.CHARGE_TRAINER_BROWSER;
   if (chosen && !existsSync(chosen))
     throw new Error(`CHARGE_TRAINER_BROWSER names ${chosen}, which is not there`);
   const installed = chosen || INSTALLED[process.platform]?.find((path) => existsSync(path));
-  if (installed) return chromium.launch({ executablePath: installed, args: ALONE });
+  if (installed) return { executablePath: installed, args: ALONE };
   if (process.platform !== 'linux') {
     throw new Error(
       'No browser found: install Chrome, Chromium or Edge, or name one in CHARGE_TRAINER_BROWSER',
     );
   }
   const args = bundled.args.filter((flag) => !UNWANTED.has(flag));
-  return chromium.launch({ executablePath: await bundled.executablePath(), args: [...args, ...ALONE] });
+  return { executablePath: await bundled.executablePath(), args: [...args, ...ALONE] };
 }
+
+/** Starts a browser without a window. */
+export const openBrowser = async (): Promise<Browser> => chromium.launch(await findBrowser());
 
 interface Served {
   readonly url: string;
