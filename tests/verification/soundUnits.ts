@@ -1,0 +1,52 @@
+/*
+ * A sound unit meets every expectation of it, whatever it is, wherever it hangs: the test, for one kind of site. Each
+ * kind has a file of its own, so that they run side by side.
+ */
+import { expect, test } from 'vitest';
+import { type Verification, verify } from '../../src/scenario/verify.ts';
+import type { Earthing } from '../../src/site/site.ts';
+import { scenarioOf } from '../scenario/build.ts';
+import { type Configuration, sampleConfigurations } from './configurations.ts';
+
+const SEED = 4711;
+/** Of each kind of site; fewer or more by SOUND_UNITS=60. */
+const COUNT = Number(process.env.SOUND_UNITS ?? 500);
+
+const verified = ({ site, sheet, seed }: Configuration): Verification =>
+  verify(scenarioOf({ site, sheet, seed }));
+
+/** What was not met, of the unit or of the circuit, and unsafe acts: none of them is the fault of a faultless trainee. */
+const complaints = ({ actions, stopped }: Verification): readonly string[] => [
+  ...actions.flatMap(({ action, expectations, unsafe }) => [
+    ...expectations
+      .filter(({ finding }) => finding !== 'met')
+      .map(({ expectation, finding }) => `${action.id}: ${expectation.id} ${finding}`),
+    ...unsafe.map(({ id }) => `${action.id}: unsafe ${id}`),
+  ]),
+  ...(stopped === null ? [] : [`stopped at ${stopped.action}`]),
+];
+
+export function testSoundUnits(earthing: Earthing): void {
+  test(`${COUNT} sound units on sound circuits, ${earthing}`, { timeout: 600_000 }, () => {
+    let poor = 0;
+    let three = 0;
+    for (const [i, configuration] of sampleConfigurations(COUNT, SEED, earthing).entries()) {
+      const verification = verified(configuration);
+      expect(
+        complaints(verification),
+        `configuration ${i}, seed ${SEED}, ${earthing}: ${JSON.stringify(configuration)}`,
+      ).toEqual([]);
+      // A poor site may fail a limit of the circuit, and nothing else: too much loop for its device.
+      const failed = verification.actions.flatMap(({ limits }) => limits.filter(({ pass }) => !pass));
+      expect(failed.filter(({ limit }) => limit.quantity !== 'loop')).toEqual([]);
+      if (failed.length > 0) poor += 1;
+      if (configuration.site.phases === 3) three += 1;
+    }
+    console.log(
+      `${earthing}, seed ${SEED}: ${three} on three phases, ${poor} on sites whose loop is too high`,
+    );
+    // Were every site poor, the sample would show little.
+    expect(COUNT - poor).toBeGreaterThan(COUNT / 10);
+    expect(three).toBeGreaterThan(COUNT / 4);
+  });
+}

@@ -1,0 +1,4 @@
+/** Sound units on TN-C-S sites. */
+import { testSoundUnits } from './soundUnits.ts';
+
+testSoundUnits('TN-C-S');

@@ -1,0 +1,4 @@
+/** Sound units on TT sites. */
+import { testSoundUnits } from './soundUnits.ts';
+
+testSoundUnits('TT');
