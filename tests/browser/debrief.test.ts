@@ -10,6 +10,7 @@ import { scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBy } from '../helpers/trainee.ts';
 import { barriersOn } from './axe.ts';
 import { openBrowser, serveBuilt } from './browser.ts';
+import { textOfPages } from './pdf.ts';
 import { sitDown } from './trainee.ts';
 
 let browser: Browser;
@@ -229,5 +230,17 @@ test('on paper all is laid open, nothing can be pressed, and each page has its t
   expect(rules).toContain('Harbour Mews');
   // A browser that knows no margin boxes drops them; the page's own drawing still has its title block.
   expect(rules).toContain('@bottom-left');
+
+  const pages = textOfPages(await page.pdf({ preferCSSPageSize: true }));
+  expect(pages.length).toBeGreaterThan(1);
+  for (const [i, text] of pages.entries()) {
+    expect(text).toContain(`page ${i + 1} of ${pages.length}`);
+    expect(text).toMatch(/Harbour Mews, house 4 · BS 7671.*bench time.*record [0-9A-F]{8}/u);
+    expect(text).toContain('Training record: no certificate, no evidence of competence on real equipment');
+  }
+  // What is folded on the screen, and no control.
+  const paper = pages.join(' ');
+  expect(paper).toContain('common practice, no source');
+  expect(paper).not.toContain('Practise this again');
   await page.context().close();
 });

@@ -1,13 +1,14 @@
 // Takes the README's pictures from the built page and puts them into public/pictures/: first screen, bench and
-// debrief on a desk, a prediction on a phone. Draws public/icon.svg in the sizes that devices ask for, too. Run after
+// debrief on a desk, a prediction on a phone; and small ones of every screen and state into every-screen beside them. Draws public/icon.svg in the sizes that devices ask for, too. Run after
 // npm run build.
 
-import { mkdirSync, readFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { parseScenario } from '../../src/scenario/scenario.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { openBrowser, serveBuilt } from './browser.ts';
+import { throughAnAttempt, throughReadingPages } from './everyScreen.ts';
 import {
   act,
   answerAll,
@@ -72,10 +73,31 @@ async function drawIcons(browser: Browser): Promise<void> {
   }
 }
 
+/** Every screen, as wide as a desk has it and as a phone has it, in few pixels. */
+async function takeEveryScreen(browser: Browser, url: string): Promise<void> {
+  const folder = join(FOLDER, 'every-screen');
+  rmSync(folder, { recursive: true, force: true });
+  mkdirSync(folder);
+  for (const [kind, look] of Object.entries({
+    wide: { width: 1280, height: 800, scale: 0.5 },
+    phone: { width: 360, height: 740, scale: 0.6 },
+  }))
+    for (const through of [throughAnAttempt, throughReadingPages]) {
+      const { page } = await sitDown(browser, url, look);
+      await through(page, async (screen) => {
+        if (screen.includes('error')) return;
+        const name = screen.toLowerCase().replace(/[^a-z]+/g, '-');
+        await page.screenshot({ path: join(folder, `${name}-${kind}.jpg`), type: 'jpeg', quality: 45 });
+      });
+      await page.context().close();
+    }
+}
+
 const browser = await openBrowser();
 const built = await serveBuilt();
 try {
   await drawIcons(browser);
+  await takeEveryScreen(browser, built.url);
   const desk = await sitDown(browser, built.url, DESK);
   await take(desk.page, 'choose');
 

@@ -176,7 +176,8 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
 function Following({ following }: { readonly following: Sliced<Progress, Lockstep> }) {
   const { progress, failed } = following;
   return (
-    <section className="stack" aria-labelledby="replay-heading">
+    // Its place is kept, so that nothing below moves in sight when it comes.
+    <section className={`stack${failed === null ? ' marking' : ''}`} aria-labelledby="replay-heading">
       <h2 id="replay-heading" tabIndex={-1}>
         Step by step, beside the correct twin
       </h2>

@@ -1,0 +1,111 @@
+// Goes through every screen and state of the page as one person would, for whoever looks at each: the tests of what
+// would keep somebody out, and the pictures.
+
+import type { Page } from 'playwright-core';
+import { answerAll, begin, choose, conclude, judgeAll, measure, setUp, writeDown } from './trainee.ts';
+
+/** Looks at the page as it stands; the screen's name is for telling where something was found. */
+export type Look = (screen: string) => Promise<void>;
+
+export const press = (page: Page, name: string | RegExp) =>
+  page.getByRole('button', { name, exact: typeof name === 'string' }).click();
+
+/** The pages beside an attempt, and the beginning of the first run. */
+export async function throughReadingPages(page: Page, look: Look): Promise<void> {
+  for (const name of ['My record', 'Sources', 'Words', 'Accessibility']) {
+    await page.getByRole('contentinfo').getByRole('link', { name, exact: true }).click();
+    await page.getByRole('heading', { name, level: 1 }).waitFor();
+    await page.getByText('Gathering …').waitFor({ state: 'detached' });
+    await look(name);
+  }
+  await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
+  await page.getByRole('link', { name: /First time here/ }).click();
+  await page.getByRole('button', { name: 'Take the bench over' }).waitFor();
+  await look('first run');
+  await press(page, 'Take the bench over');
+  await page.getByText(/tests done and signed/).waitFor();
+  await look('first run, bench handed over');
+  await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
+}
+
+/** One test from its choice to what was true of it. */
+async function throughATest(page: Page, look: Look): Promise<void> {
+  await choose(page, 'No vehicle (A)');
+  await look('set up');
+  await page.getByLabel('then wait, s').fill('x');
+  await press(page, 'Predict');
+  await look('set up, with an error');
+  await setUp(page, { 'then wait, s': '1' });
+  await look('predict');
+  await answerAll(page);
+  await look('how sure');
+  await press(page, /^over 80 %/);
+  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await look('observe, no leads');
+  await press(page, 'Check leads');
+  await look('observe, with an error');
+  await measure(
+    page,
+    { op: 'measure', quantity: 'voltage', between: ['outlet.L1', 'outlet.N'], tool: 'two-pole' },
+    () => look('leads checked'),
+  );
+  await look('a reading');
+  await press(page, 'Write it down');
+  await look('a reading, with an error');
+  await writeDown(page, undefined);
+  await measure(page, { op: 'measure', quantity: 'pilot' });
+  await look('a trace');
+  await press(page, 'Judge');
+  await look('judge');
+  await judgeAll(page, 'not shown');
+  await look('what was true');
+  await press(page, 'Next test');
+}
+
+export async function throughAnAttempt(page: Page, look: Look): Promise<void> {
+  await look('choose');
+  await press(page, 'Cautions');
+  await look('cautions');
+  await press(page, 'Back');
+  await begin(page, 'Harbour Mews, house 4');
+  await look('choose a test');
+  await press(page, 'Unit’s sheet');
+  await look('unit’s sheet');
+  await press(page, 'Back');
+  await throughATest(page, look);
+  await press(page, 'Put something right…');
+  await look('put right');
+  await press(page, 'Back to the tests');
+  await press(page, 'Stop…');
+  await look('stop');
+  await press(page, 'Go on testing');
+  await choose(page, 'Prove it dead');
+  await setUp(page, { 'unit’s cover': 'open' });
+  await answerAll(page);
+  await press(page, /^under 67 %/);
+  await page.getByRole('heading', { name: 'Stopped' }).waitFor();
+  await look('harm');
+  await press(page, 'Make safe and go on');
+  await page.getByLabel('act', { exact: true }).selectOption({ label: 'prove dead at the outlet' });
+  await press(page, 'Do it');
+  await look('every pair');
+  await press(page, 'Stop…');
+  await page.getByLabel('reason').fill('enough');
+  await press(page, 'Stop the work');
+  await look('conclude');
+  await page.getByRole('radio', { name: 'not fit for service', exact: true }).check();
+  await page.getByLabel('cause', { exact: true }).selectOption({ label: 'Labels missing' });
+  await page.getByRole('group', { name: /which tests are repeated/ }).waitFor();
+  await look('conclude, with repeats');
+  await conclude(page, {
+    verdict: 'could not finish',
+    cause: 'something, cause not known',
+    next: 'isolate, lock off and label',
+    tell: 'the client',
+    leftOut: 'stopped',
+  });
+  await look('debrief');
+  await press(page, 'Step on');
+  for (const folded of await page.getByRole('group').locator('summary').all()) await folded.click();
+  await look('debrief, all laid open');
+}
