@@ -17,7 +17,7 @@ import type { Answer, Attempt, Judged, LimitJudged, Sure, Verdict } from './atte
 import { SURENESS } from './attempt.ts';
 import { testFigures } from './lines.ts';
 import type { Marks } from './mark.ts';
-import { markWhole } from './mark.ts';
+import { isGiven, markWhole } from './mark.ts';
 import { conclusionOf, dueSteps } from './reasons.ts';
 import { repairedIn } from './repeats.ts';
 import type { Run } from './run.ts';
@@ -63,6 +63,8 @@ export interface DebriefTest {
   /** Whether it is marked: a faultless trainee would have done it here. */
   readonly counts: boolean;
   readonly sure: Sure | null;
+  /** Its lines were filled in by the page: then nobody predicted them. */
+  readonly given: boolean;
   readonly lines: readonly DebriefLine[];
   readonly figures: readonly {
     readonly text: string;
@@ -91,6 +93,8 @@ export interface Debrief {
   readonly sureAndWrong: readonly WrongGroup[];
   /** The cause that was named over 80 % sure, where it is neither right nor of the right block. */
   readonly wrongCause: string | null;
+  /** All predictions were filled in by the page. */
+  readonly given: boolean;
   /** How often each sureness was right: right lines of all lines. */
   readonly calibration: readonly { readonly sure: Sure; readonly right: number; readonly of: number }[];
   readonly goal: string;
@@ -117,6 +121,7 @@ export function debriefOf(scenario: Scenario, attempt: Attempt): Debrief {
     due: dueSteps(run, whole),
     tests,
     sureAndWrong,
+    given: isGiven(run),
     wrongCause: wrongCauseOf(run, marks),
     calibration: SURENESS.map((sure) => calibrationOf(tests, sure)),
     goal: goalOf(marks, run.repairs.length > 0, sureAndWrong, tests),
@@ -140,7 +145,9 @@ const isRightVerdict = (said: Verdict | null, truth: Conclusion): boolean =>
       : 'could not finish');
 
 function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest {
-  const [prediction] = entriesAbout(run.attempt, 'prediction', action.id);
+  const [locked] = entriesAbout(run.attempt, 'prediction', action.id);
+  const given = locked?.given === true;
+  const prediction = given ? undefined : locked;
   const judgement = entriesAbout(run.attempt, 'judgement', action.id).at(-1);
   const truth = truthOf(run, action);
   return {
@@ -149,6 +156,7 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
     done: run.samples.some(({ test }) => test === action.id),
     counts,
     sure: prediction?.sure ?? null,
+    given,
     lines: truth.lines.map((line) => ({
       test: action.id,
       id: line.id,

@@ -20,6 +20,7 @@ import type { DueRepeats } from './repeats.ts';
 import { repeatsOf } from './repeats.ts';
 import type { Run } from './run.ts';
 import { entriesAbout, replay } from './run.ts';
+import { rungOf } from './rung.ts';
 import { judgedRight, truthOf } from './truth.ts';
 import { readRightly, recordedFully, typedOf } from './typed.ts';
 
@@ -34,6 +35,8 @@ export interface CriticalAct {
 export interface Marks {
   readonly total: number;
   readonly parts: Readonly<Record<PartName, number>>;
+  /** What each part is out of: as the scenario weighs them, but nothing for predictions that were given. */
+  readonly weights: Readonly<Record<PartName, number>>;
   readonly gates: { readonly critical: readonly CriticalAct[]; readonly verdict: boolean };
   readonly passed: boolean;
   /** Which tests were due to be repeated, which of them were named and which were done. */
@@ -70,7 +73,8 @@ export function markWhole(scenario: Scenario, attempt: Attempt): Marking {
     diagnosis: diagnosisShare(run),
     reasons: reasonsShare(run, whole, repeats),
   };
-  const weights = scenario.marking.weights ?? PARTS;
+  const asWeighed = scenario.marking.weights ?? PARTS;
+  const weights = isGiven(run) ? spread(asWeighed, 'prediction') : asWeighed;
   const parts = Object.fromEntries(
     Object.entries(shares).map(([part, share]) => [part, oneDigit(weights[part as PartName] * share)]),
   ) as Record<PartName, number>;
@@ -83,7 +87,7 @@ export function markWhole(scenario: Scenario, attempt: Attempt): Marking {
     gates.verdict &&
     gates.critical.every(({ setAside }) => setAside !== null);
   const differs = differences(run, total);
-  return { run, expected, whole, marks: { total, parts, gates, passed, repeats, differs } };
+  return { run, expected, whole, marks: { total, parts, weights, gates, passed, repeats, differs } };
 }
 
 /** The tests of either, each as the later of the two finds it. */
@@ -108,10 +112,30 @@ const oneDigit = (x: number): number => Math.round(10 * x) / 10;
 const mean = (xs: readonly number[]): number =>
   xs.length === 0 ? 1 : xs.reduce((sum, x) => sum + x, 0) / xs.length;
 
+/** Whether the page filled all predictions in, as it does on the first rung. */
+export const isGiven = ({ scenario, attempt }: Run): boolean =>
+  rungOf(scenario.support, attempt) === 1 &&
+  entriesAbout(attempt, 'prediction').every(({ given }) => given === true);
+
+/** The weight of one part spread over the others in proportion, to a tenth; the sum stays as it was. */
+function spread(weights: Readonly<Record<PartName, number>>, away: PartName): Record<PartName, number> {
+  const whole = Object.values(weights).reduce((sum, x) => sum + x, 0);
+  const others = whole - weights[away];
+  let upTo = 0;
+  return Object.fromEntries(
+    Object.entries(weights).map(([part, weight]) => {
+      if (part === away || others === 0) return [part, 0];
+      const before = oneDigit((upTo * whole) / others);
+      upTo += weight;
+      return [part, oneDigit(oneDigit((upTo * whole) / others) - before)];
+    }),
+  ) as Record<PartName, number>;
+}
+
 /** First prediction of a test: share of its lines and figures that were right. */
 function predictionShare(run: Run, action: TestAction): number {
   const [first] = entriesAbout(run.attempt, 'prediction', action.id);
-  if (first === undefined) return 0;
+  if (first === undefined || first.given === true) return 0;
   const answers = new Map(first.lines.map(({ id, answer }) => [id, answer]));
   const values = new Map(first.figures.map(({ id, value }) => [id, value]));
   return mean([

@@ -57,7 +57,7 @@ export function App() {
     const start = await import('./flow/start.ts');
     const result =
       wish.kind === 'begin'
-        ? start.begun(wish.offered, wish.support, wish.trainee)
+        ? start.begun(wish.offered, wish.rung, wish.trainee)
         : await start.opened(wish.file);
     if (result.kind === 'attempt')
       return wish.kind === 'begin' ? take(result.bench) : show(await open(result.bench));
@@ -113,9 +113,7 @@ export function App() {
           </Route>
           <Route path="/first-run">
             <FirstRun
-              onWholeJob={() =>
-                void grant({ kind: 'begin', offered: WHOLE_JOB, support: 'practice', trainee: '' })
-              }
+              onWholeJob={() => void grant({ kind: 'begin', offered: WHOLE_JOB, rung: 1, trainee: '' })}
               onLeave={leave}
             />
           </Route>

@@ -8,6 +8,7 @@ import { parseAttempt } from '../../src/attempt/file.ts';
 import { testFigures, testLines } from '../../src/attempt/lines.ts';
 import type { Run } from '../../src/attempt/run.ts';
 import { replay } from '../../src/attempt/run.ts';
+import type { Rung } from '../../src/attempt/rung.ts';
 import { lastSitting } from '../../src/attempt/sitting.ts';
 import { judgedRight, truthOf } from '../../src/attempt/truth.ts';
 import type { Operation } from '../../src/bench/operation.ts';
@@ -17,6 +18,7 @@ import { terminalsIn } from '../../src/bench/terminals.ts';
 import { takenUp } from '../../src/ui/flow/bench.ts';
 import type { Position } from '../../src/ui/flow/position.ts';
 import { operationsBetween, positionAfter } from '../../src/ui/flow/position.ts';
+import { RUNG_NAMES } from '../../src/ui/words/rungs.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
 
@@ -68,8 +70,10 @@ export async function openPage(context: BrowserContext, url: string): Promise<Tr
   return { page, complaints };
 }
 
-export async function begin(page: Page, title: string): Promise<void> {
+/** Without a rung on the one that the scenario is made for. */
+export async function begin(page: Page, title: string, rung?: Rung): Promise<void> {
   await page.getByRole('radio', { name: title }).check();
+  if (rung !== undefined) await page.getByRole('radio', { name: RUNG_NAMES[rung] }).check();
   await page.getByRole('button', { name: 'Begin' }).click();
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
 }

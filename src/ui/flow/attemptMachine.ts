@@ -6,8 +6,11 @@
 import type { ActorRefFrom, SnapshotFrom } from 'xstate';
 import { assign, setup } from 'xstate';
 import type { Answer, Sure } from '../../attempt/attempt.ts';
+import { rungOf } from '../../attempt/rung.ts';
+import { givenPrediction } from '../../attempt/worked.ts';
 import type { OperationInput } from '../../bench/operation.ts';
 import type { UnsafeAct } from '../../bench/unsafe.ts';
+import { actionNamed } from '../../verification/actions.ts';
 import type { Bench, Note } from './bench.ts';
 import { done, hasStopped, noted } from './bench.ts';
 import type { Draft, Place, Step } from './place.ts';
@@ -45,7 +48,8 @@ type Event =
   | { type: 'back' }
   | { type: 'answer'; id: string; answer: Answer }
   | { type: 'figure'; id: string; value: number | null }
-  | { type: 'lock'; sure: Sure; wall: number }
+  /** How sure, but for lines that were given. */
+  | { type: 'lock'; sure: Sure | null; wall: number }
   | { type: 'do'; operation: OperationInput; wall: number }
   | { type: 'put right' }
   | { type: 'note'; note: Note; wall: number }
@@ -59,7 +63,8 @@ type Event =
   | { type: 'conclude' }
   | { type: 'concluded'; notes: readonly Note[]; wall: number };
 
-const isPractice = ({ run }: Bench): boolean => run.scenario.support !== 'assessment';
+const rungOn = ({ run }: Bench) => rungOf(run.scenario.support, run.attempt);
+const isPractice = (bench: Bench): boolean => rungOn(bench) < 4;
 
 /** Operations one after the other; in practice the first critical act ends the row. */
 function performed(
@@ -80,6 +85,19 @@ function performed(
   } catch (error) {
     return { bench: now, failed: error instanceof Error ? error.message : String(error) };
   }
+}
+
+/** What was answered; on the first rung, what the page has filled in. */
+function predictionOf({ bench, answers, figures }: Context, test: string, sure: Sure | null): Note {
+  const action = actionNamed(test);
+  if (rungOn(bench) === 1 && action !== undefined) return givenPrediction(bench.run, action);
+  return {
+    kind: 'prediction',
+    test,
+    lines: Object.entries(answers).map(([id, answer]) => ({ id, answer })),
+    figures: Object.entries(figures).map(([id, value]) => ({ id, value })),
+    sure,
+  };
 }
 
 const MAKE_SAFE: readonly OperationInput[] = [
@@ -125,9 +143,7 @@ export const attemptMachine = setup({
     'lock and act': assign(({ context, event }) => {
       if (event.type !== 'lock' || context.test === null) return {};
       const { bench, draft, test } = context;
-      const lines = Object.entries(context.answers).map(([id, answer]) => ({ id, answer }));
-      const figures = Object.entries(context.figures).map(([id, value]) => ({ id, value }));
-      const locked = noted(bench, { kind: 'prediction', test, lines, figures, sure: event.sure }, event.wall);
+      const locked = noted(bench, predictionOf(context, test, event.sure), event.wall);
       const { outlet } = bench.run.papers.sheet;
       const inputs = operationsBetween(bench.position, draft.position, draft.wait, outlet);
       return {

@@ -49,7 +49,11 @@ function Pair({ pair }: { readonly pair: TruthPair }) {
       <dt>{of}</dt>
       <dd>
         {agreesIn(pair) ? (
-          <>you: {you}; that is true</>
+          you === 'given' ? (
+            <>given: {truth}</>
+          ) : (
+            <>you: {you}; that is true</>
+          )
         ) : (
           <>
             you: {you}; true: <strong>{truth}</strong>

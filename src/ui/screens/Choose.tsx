@@ -1,16 +1,18 @@
 /** The first screen: what this is, one line of caution, what was left unfinished, and the scenarios. */
 import { useState } from 'react';
 import { Link } from 'wouter';
+import type { Rung } from '../../attempt/rung.ts';
+import { rungOf } from '../../attempt/rung.ts';
 import type { Problem } from '../../scenario/problems.ts';
 import type { About } from '../../store/about.ts';
 import type { InHand } from '../flow/useInHand.ts';
 import { CAUTION_LINE, Cautions } from '../parts/Cautions.tsx';
 import { Foot } from '../parts/Foot.tsx';
 import { KeptHere } from '../parts/KeptHere.tsx';
-import { Keys } from '../parts/Keys.tsx';
 import { NewVersion } from '../parts/NewVersion.tsx';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { Problems } from '../parts/Problems.tsx';
+import { RungChoice } from '../parts/RungChoice.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import type { Offered } from './offered.ts';
 import { OFFERED, SUPPORT_WORDS, unitLine } from './offered.ts';
@@ -20,7 +22,7 @@ export type Wish =
   | {
       readonly kind: 'begin';
       readonly offered: Offered;
-      readonly support: Offered['support'];
+      readonly rung: Rung;
       readonly trainee: string;
     }
   | { readonly kind: 'open'; readonly file: File }
@@ -147,29 +149,22 @@ interface BeginProps {
 }
 
 function BeginForm({ offered, onWish }: BeginProps) {
-  const isFixed = offered.support === 'assessment';
-  const [support, setSupport] = useState<'practice' | 'assessment'>(isFixed ? 'assessment' : 'practice');
+  const own = ownRung(offered);
+  const [rung, setRung] = useState<Rung>(own);
   const [trainee, setTrainee] = useState('');
   return (
     <form
       className="stack"
       onSubmit={(event) => {
         event.preventDefault();
-        const own = support === 'practice' && offered.support === 'guided' ? 'guided' : support;
-        onWish({ kind: 'begin', offered, support: own, trainee });
+        onWish({ kind: 'begin', offered, rung, trainee });
       }}
     >
       <h2>{offered.title}</h2>
-      {isFixed ? (
+      {own === 4 ? (
         <p className="note">Assessment: nothing is told until the end.</p>
       ) : (
-        <Keys
-          legend={<span className="note">feedback</span>}
-          options={['practice', 'assessment'] as const}
-          words={{ practice: 'after each test', assessment: 'at the end' }}
-          value={support}
-          onChange={setSupport}
-        />
+        <RungChoice value={rung} onChange={setRung} />
       )}
       <TextField
         label="your label in the record (may stay empty; it stays on this device)"
@@ -183,3 +178,6 @@ function BeginForm({ offered, onWish }: BeginProps) {
     </form>
   );
 }
+
+/** The rung that a scenario is made for; an assessment is nothing else. */
+const ownRung = ({ support }: Offered): Rung => rungOf(support, {});

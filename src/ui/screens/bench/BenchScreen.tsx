@@ -1,5 +1,6 @@
 /** The bench: what is known on one side, the test in hand or the choice of one on the other. */
 import { useEffect, useRef, useState } from 'react';
+import { rungOf } from '../../../attempt/rung.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
 import { Sheet } from '../../drawing/Sheet.tsx';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
@@ -14,7 +15,7 @@ import { PutRightDialog } from './PutRightDialog.tsx';
 import { StopDialog } from './StopDialog.tsx';
 import { standingText } from './standingText.ts';
 import { stageOf, TestCard } from './TestCard.tsx';
-import { ChooseTest, YourTests } from './Tests.tsx';
+import { ChooseTest, nextInOrder, YourTests } from './Tests.tsx';
 
 interface Props {
   readonly state: AttemptState;
@@ -73,6 +74,8 @@ export function BenchScreen({ state, send, wall, keepFailed, beside = null }: Pr
               </h2>
               <ChooseTest
                 actions={actions}
+                isInOrder={rungOf(bench.run.scenario.support, bench.run.attempt) === 1}
+                next={nextInOrder(bench, actions)}
                 onChoose={(id) => send({ type: 'choose', test: id })}
                 onPutRight={() => send({ type: 'put right' })}
                 onConclude={() => send({ type: 'conclude' })}

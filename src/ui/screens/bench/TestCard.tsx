@@ -2,6 +2,7 @@
 import { useEffect, useRef } from 'react';
 import type { Entry, EntryOf } from '../../../attempt/attempt.ts';
 import { testFigures, testLines } from '../../../attempt/lines.ts';
+import { rungOf } from '../../../attempt/rung.ts';
 import { lastSitting } from '../../../attempt/sitting.ts';
 import { limitsOf } from '../../../attempt/truth.ts';
 import { linesOf } from '../../../site/site.ts';
@@ -11,6 +12,7 @@ import type { Measuring } from '../../flow/useMeasuring.ts';
 import type { Step } from '../../parts/Steps.tsx';
 import { Steps } from '../../parts/Steps.tsx';
 import { Observe } from '../observe/Observe.tsx';
+import { Given } from './Given.tsx';
 import { Judge } from './Judge.tsx';
 import { Predict } from './Predict.tsx';
 import { SetUp } from './SetUp.tsx';
@@ -68,6 +70,7 @@ function OpenStep({ stage, state, action, send, wall, measuring }: Props & { rea
   const { bench, draft, answers, figures, since, failed } = state.context;
   const { scenario, papers, attempt } = bench.run;
   const lines = testLines(scenario, action);
+  const rung = rungOf(scenario.support, attempt);
   const prediction = asPrediction(attempt.entries[since]);
   switch (stage) {
     case 'setting up':
@@ -83,7 +86,14 @@ function OpenStep({ stage, state, action, send, wall, measuring }: Props & { rea
         />
       );
     case 'predicting':
-      return (
+      return rung === 1 ? (
+        <Given
+          lines={lines}
+          figures={testFigures(scenario, action)}
+          onLock={() => send({ type: 'lock', sure: null, wall: wall() })}
+          onBack={() => send({ type: 'back' })}
+        />
+      ) : (
         <Predict
           lines={lines}
           figures={testFigures(scenario, action)}
@@ -104,6 +114,7 @@ function OpenStep({ stage, state, action, send, wall, measuring }: Props & { rea
           since={since}
           prediction={prediction}
           lines={lines}
+          tellsWhy={rung < 4}
           failed={failed}
           measuring={measuring}
           onDo={(operation) => send({ type: 'do', operation, wall: wall() })}

@@ -50,7 +50,9 @@ function toldLines(
         pairs: [
           {
             of: 'predicted',
-            you: said === undefined ? 'nothing' : answerText(said),
+            ...(prediction?.given
+              ? { you: 'given', agrees: true }
+              : { you: said === undefined ? 'nothing' : answerText(said) }),
             truth: answerText(right),
           },
           ...(rightly === undefined ? [] : [{ of: 'judged', you: judged ?? 'nothing', truth: rightly }]),
@@ -68,9 +70,10 @@ function toldLines(
           pairs: [
             {
               of: 'predicted',
-              you: said === undefined ? 'nothing' : figureText(said, unit),
+              you: prediction?.given ? 'given' : said === undefined ? 'nothing' : figureText(said, unit),
               truth: `${figureText(value, unit)}, ±${figureText(tolerance, unit)} counts as right`,
-              agrees: said !== undefined && Math.abs(said - value) <= tolerance,
+              agrees:
+                prediction?.given === true || (said !== undefined && Math.abs(said - value) <= tolerance),
             },
           ],
           why,

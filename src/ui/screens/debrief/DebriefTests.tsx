@@ -20,6 +20,7 @@ export function DebriefTests({ told }: { readonly told: Debrief }) {
           <details key={test.test} className="debrief-test">
             <summary>
               {test.title}: {test.done ? summary(differing, lines.length) : 'not done'}
+              {test.given ? '; its lines were given' : ''}
               {test.sure === null ? '' : `; you were ${test.sure} sure`}
               {test.counts ? '' : '; not marked: a faultless trainee has stopped before it'}
             </summary>
@@ -43,7 +44,9 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
         pairs: [
           {
             of: 'predicted',
-            you: line.predicted === null ? 'nothing' : answerText(line.predicted),
+            ...(test.given
+              ? { you: 'given', agrees: true }
+              : { you: line.predicted === null ? 'nothing' : answerText(line.predicted) }),
             truth: answerText(line.right),
           },
           ...(line.judgement === null
@@ -61,9 +64,9 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
         pairs: [
           {
             of: 'predicted',
-            you: said === null ? 'nothing' : figureText(said, unit),
+            you: test.given ? 'given' : said === null ? 'nothing' : figureText(said, unit),
             truth: figureText(right, unit),
-            agrees: isRight,
+            agrees: test.given || isRight,
           },
         ],
         why,
