@@ -81,8 +81,15 @@ export async function begin(page: Page, title: string, rung?: Rung): Promise<voi
 export const choose = (page: Page, title: string): Promise<void> =>
   page.getByRole('button', { name: title, exact: true }).click();
 
+/** The lists of the set-up, where they are folded. */
+export async function unfold(page: Page): Promise<void> {
+  const change = page.getByRole('button', { name: 'Change the set-up' });
+  if (await change.isVisible()) await change.click();
+}
+
 /** Lists of the set-up by their labels, as far as they are to be changed. */
 export async function setUp(page: Page, settings: Readonly<Record<string, string>>): Promise<void> {
+  if (Object.keys(settings).length > 0) await unfold(page);
   for (const [label, option] of Object.entries(settings)) {
     if (label === 'then wait, s') await page.getByLabel(label).fill(option);
     else await page.getByLabel(label, { exact: true }).selectOption({ label: option });
@@ -483,7 +490,10 @@ function setUpFor(run: Run, operations: readonly Operation[]) {
       const [label, words] = LABELS[key] ?? ['', String];
       return [[label, words(target[key])]];
     });
-    return { settings: Object.fromEntries([...settings, ['then wait, s', String(wait)]]), done };
+    return {
+      settings: Object.fromEntries([...settings, ...(wait === 0 ? [] : [['then wait, s', String(wait)]])]),
+      done,
+    };
   }
   return { settings: {}, done: 0 };
 }
