@@ -6,11 +6,12 @@ import type { Suggestion } from '../../attempt/suggestedRung.ts';
 import { suggestedRung } from '../../attempt/suggestedRung.ts';
 import type { About } from '../../store/about.ts';
 import { keptAttempts } from '../../store/keptAttempt.ts';
-import { RUNG_MORE, RUNG_NAMES, suggestionText } from '../words/rungs.ts';
+import { RUNG_MORE, RUNG_NAMES, SHOWN_NAME, suggestionText } from '../words/rungs.ts';
 
 interface Props {
-  readonly value: Rung;
-  readonly onChange: (rung: Rung) => void;
+  /** 0: a worked run is shown. */
+  readonly value: Rung | 0;
+  readonly onChange: (rung: Rung | 0) => void;
 }
 
 export function RungChoice({ value, onChange }: Props) {
@@ -19,11 +20,12 @@ export function RungChoice({ value, onChange }: Props) {
   return (
     <fieldset className="rungs">
       <legend className="note">how much you are told</legend>
-      {RUNGS.map((rung) => (
+      {([0, ...RUNGS] as const).map((rung) => (
         <label key={rung} className="rung">
           <input type="radio" name={name} checked={value === rung} onChange={() => onChange(rung)} />
           <span>
-            <strong>{RUNG_NAMES[rung]}</strong> <span className="note">{RUNG_MORE[rung]}</span>
+            <strong>{rung === 0 ? SHOWN_NAME : RUNG_NAMES[rung]}</strong>{' '}
+            <span className="note">{RUNG_MORE[rung]}</span>
           </span>
         </label>
       ))}

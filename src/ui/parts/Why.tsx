@@ -3,14 +3,16 @@ import type { Source } from '../../verification/sources.ts';
 import { sourceText } from '../../verification/sources.ts';
 
 interface Props {
+  /** Unfolded from the beginning. */
+  readonly isOpen?: boolean;
   readonly line: { readonly text: string; readonly why: string; readonly source: Source } | undefined;
 }
 
-export function Why({ line }: Props) {
+export function Why({ line, isOpen = false }: Props) {
   if (line === undefined) return null;
   const { text, why, source } = line;
   return (
-    <details className="why note">
+    <details className="why note" open={isOpen}>
       <summary>
         why<span className="unseen">: {text}</span>
       </summary>

@@ -25,6 +25,7 @@ export type Wish =
       readonly rung: Rung;
       readonly trainee: string;
     }
+  | { readonly kind: 'show'; readonly offered: Offered }
   | { readonly kind: 'open'; readonly file: File }
   | { readonly kind: 'go on'; readonly about: Pick<About, 'id' | 'title' | 'concluded'> }
   | { readonly kind: 'put away'; readonly id: string };
@@ -79,7 +80,9 @@ export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
             />
           )}
           <p>
-            <a href="#/first-run">First time here? Four minutes on a bench that is handed over.</a>
+            <a href="#/first-run" className="lone">
+              First time here? Four minutes on a bench that is handed over.
+            </a>
           </p>
           <ScenarioList all={all} chosen={chosen} onChoose={setId} />
         </div>
@@ -150,14 +153,14 @@ interface BeginProps {
 
 function BeginForm({ offered, onWish }: BeginProps) {
   const own = ownRung(offered);
-  const [rung, setRung] = useState<Rung>(own);
+  const [rung, setRung] = useState<Rung | 0>(own);
   const [trainee, setTrainee] = useState('');
   return (
     <form
       className="stack"
       onSubmit={(event) => {
         event.preventDefault();
-        onWish({ kind: 'begin', offered, rung, trainee });
+        onWish(rung === 0 ? { kind: 'show', offered } : { kind: 'begin', offered, rung, trainee });
       }}
     >
       <h2>{offered.title}</h2>
@@ -166,14 +169,16 @@ function BeginForm({ offered, onWish }: BeginProps) {
       ) : (
         <RungChoice value={rung} onChange={setRung} />
       )}
-      <TextField
-        label="your label in the record (may stay empty; it stays on this device)"
-        value={trainee}
-        maxLength={60}
-        onChange={setTrainee}
-      />
+      {rung === 0 ? null : (
+        <TextField
+          label="your label in the record (may stay empty; it stays on this device)"
+          value={trainee}
+          maxLength={60}
+          onChange={setTrainee}
+        />
+      )}
       <button type="submit" className="main">
-        Begin
+        {rung === 0 ? 'Show me' : 'Begin'}
       </button>
     </form>
   );

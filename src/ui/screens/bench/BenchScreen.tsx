@@ -7,6 +7,7 @@ import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
 import { useMeasuring } from '../../flow/useMeasuring.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { HandedOverSheet } from '../../parts/HandedOverSheet.tsx';
+import { KeyPad } from '../../parts/KeyPad.tsx';
 import { Papers } from '../../parts/Papers.tsx';
 import { Harm } from './Harm.tsx';
 import { Head } from './Head.tsx';
@@ -92,6 +93,7 @@ export function BenchScreen({ state, send, wall, keepFailed, beside = null }: Pr
         </div>
       </main>
       <Foot />
+      <KeyPad />
       {state.matches({ working: 'putting right' }) ? (
         <PutRightDialog
           bench={bench}

@@ -28,19 +28,19 @@ export function SetAsItIs({ outlet, now, draft: { position, wait } }: Props) {
     <>
       <dl className="set-list">
         {shown.map((row) => (
-          <div key={row.field}>
+          <div key={row.field} className="set-row">
             <dt>{row.label}</dt>
             <dd>{optionText(row, position)}</dd>
           </div>
         ))}
         {isWhole ? (
-          <div>
+          <div className="set-row">
             <dt>its CP, diode, PE</dt>
             <dd>sound</dd>
           </div>
         ) : null}
         {draws ? (
-          <div>
+          <div className="set-row">
             <dt>it draws</dt>
             <dd>
               {loadText(position.load)}, {leakageText(position.leakage)}
@@ -48,7 +48,7 @@ export function SetAsItIs({ outlet, now, draft: { position, wait } }: Props) {
           </div>
         ) : null}
         {wait > 0 ? (
-          <div>
+          <div className="set-row">
             <dt>then wait</dt>
             <dd>{wait} s</dd>
           </div>

@@ -8,6 +8,7 @@ import { TRIPPED_WHAT } from '../../../bench/reading.ts';
 import { readingField } from '../../flow/fields.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { Choice } from '../../parts/Choice.tsx';
+import { FigureInput } from '../../parts/FigureInput.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { UnitChoice } from '../../parts/UnitChoice.tsx';
 import { typedNumber } from '../../words/figures.ts';
@@ -26,7 +27,7 @@ const TRIPPED_WORDS = {
   none: 'nothing',
 } as const;
 
-const SIGNS = ['', '>', 'no reading'] as const;
+const SIGNS = ['', '>', '<', 'no reading'] as const;
 
 const PILOT_EXTRAS = [
   ['low', 'low half, V'],
@@ -89,7 +90,7 @@ function Entry({ reading, lastUnit, onRecord }: EntryProps) {
     const number = typedNumber(value);
     if (number === null) return 'A figure is expected, as 0.37 or 0,37.';
     if (unit === '') return 'Choose the unit that belongs to the figure.';
-    return { value: number, qualifier: sign === '>' ? '>' : null, unit, ...further };
+    return { value: number, qualifier: sign === '>' || sign === '<' ? sign : null, unit, ...further };
   };
 
   const furtherTyped = (): Further | null => {
@@ -111,21 +112,21 @@ function Entry({ reading, lastUnit, onRecord }: EntryProps) {
       <div className="entry">
         <div className="field">
           <label htmlFor={`${id}-value`}>{isPilot ? 'high half' : 'it shows'}</label>
-          <input
+          <FigureInput
             id={`${id}-value`}
-            type="text"
-            inputMode="decimal"
-            autoComplete="off"
-            className="figure-input"
+            data-sign={sign === '>' || sign === '<' ? sign : '='}
             value={sign === 'no reading' ? '' : value}
-            disabled={sign === 'no reading'}
+            readOnly={sign === 'no reading'}
             aria-invalid={error !== null || undefined}
             aria-describedby={error === null ? undefined : `${id}-error`}
             onChange={(event) => {
-              // A typed > sets the sign by itself.
+              // A sign typed before the figure sets the sign by itself, and so do the words for none.
               const text = event.target.value;
-              if (text.trim().startsWith('>')) setSign('>');
-              setValue(text.replace(/^\s*>\s*/, ''));
+              const typedSign = /^\s*([=<>])/.exec(text)?.[1];
+              if (text.trim() === 'no reading') setSign('no reading');
+              else if (typedSign !== undefined) setSign(typedSign === '=' ? '' : typedSign);
+              else if (sign === 'no reading') setSign('');
+              setValue(text.replace(/^\s*([=<>]\s*|no reading)/, ''));
               setError(null);
             }}
           />
@@ -137,6 +138,7 @@ function Entry({ reading, lastUnit, onRecord }: EntryProps) {
           options={[
             ['', '='],
             ['>', '> over'],
+            ['<', '< under'],
             ['no reading', 'no reading'],
           ]}
           value={sign}
