@@ -10,11 +10,12 @@ import type { Fault, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { PARTS } from '../scenario/schema.ts';
 import type { Conclusion } from '../scenario/verify.ts';
-import { ACTIONS } from '../verification/actions.ts';
+import { ACTIONS, actionNamed } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
 import type { TestAction } from '../verification/testAction.ts';
-import type { Answer, Attempt, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
+import type { Answer, Attempt, EntryOf, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
 import { SURENESS } from './attempt.ts';
+import type { Line } from './lines.ts';
 import { testFigures } from './lines.ts';
 import type { Marks } from './mark.ts';
 import { isGiven, markWhole } from './mark.ts';
@@ -22,6 +23,7 @@ import { conclusionOf, dueSteps } from './reasons.ts';
 import { repairedIn } from './repeats.ts';
 import type { Run } from './run.ts';
 import { entriesAbout } from './run.ts';
+import { rungOf } from './rung.ts';
 import type { TruthOfLimit } from './truth.ts';
 import { judgedRight, truthOf } from './truth.ts';
 
@@ -34,6 +36,10 @@ export interface DebriefLine {
   readonly right: Answer;
   readonly judged: Judged | null;
   readonly judgement: Judged | null;
+  /** Rightly not taken among those that the test tells, where those were to be chosen. */
+  readonly leftAlone: boolean;
+  /** Of what the test cannot tell: titles of the tests that do. */
+  readonly toldBy: readonly string[];
   readonly why: string;
   readonly source: Source;
   /** What it is about: where the line points, or that a test cannot tell. */
@@ -168,6 +174,8 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
       judgement: line.finding === null ? null : judgedRight(line.finding),
       why: line.why,
       source: line.source,
+      leftAlone: isLeftAlone(run, line, prediction),
+      toldBy: titlesOf(line.toldBy),
       topic: line.points[0] === undefined ? UNTOLD : FAMILIES[line.points[0]],
     })),
     figures: testFigures(run.scenario, action).map(({ id, text, unit, value, tolerance, why, source }) => {
@@ -182,6 +190,19 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
     })),
   };
 }
+
+/** Where lines are to be chosen, one that the test cannot tell is rightly left without an answer. */
+export const isLeftAlone = (
+  { scenario, attempt }: Run,
+  { id, judged }: Pick<Line, 'id' | 'judged'>,
+  prediction: EntryOf<'prediction'> | undefined,
+): boolean =>
+  rungOf(scenario.support, attempt) === 3 &&
+  !judged &&
+  prediction?.lines.every((line) => line.id !== id) === true;
+
+export const titlesOf = (tests: readonly string[]): readonly string[] =>
+  tests.map((test) => actionNamed(test)?.title ?? test);
 
 const isWrong = ({ predicted, right }: DebriefLine): boolean => predicted !== null && predicted !== right;
 

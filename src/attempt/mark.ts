@@ -14,7 +14,7 @@ import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, EntryOf } from './attempt.ts';
 import { chainedHash, ENGINE } from './attempt.ts';
 import { gradeDiagnosis } from './diagnosis.ts';
-import { testFigures, testLines } from './lines.ts';
+import { linesToChooseFrom, testFigures, testLines } from './lines.ts';
 import { conclusionOf, reasonsShare } from './reasons.ts';
 import type { DueRepeats } from './repeats.ts';
 import { repeatsOf } from './repeats.ts';
@@ -136,6 +136,7 @@ function spread(weights: Readonly<Record<PartName, number>>, away: PartName): Re
 function predictionShare(run: Run, action: TestAction): number {
   const [first] = entriesAbout(run.attempt, 'prediction', action.id);
   if (first === undefined || first.given === true) return 0;
+  if (rungOf(run.scenario.support, run.attempt) === 3) return chosenShare(run, action, first);
   const answers = new Map(first.lines.map(({ id, answer }) => [id, answer]));
   const values = new Map(first.figures.map(({ id, value }) => [id, value]));
   return mean([
@@ -144,6 +145,26 @@ function predictionShare(run: Run, action: TestAction): number {
       Math.abs((values.get(id) ?? Infinity) - value) <= tolerance ? 1 : 0,
     ),
   ]);
+}
+
+/**
+ * Where the lines that matter were chosen: each line that the test tells, and each figure, counts one if it is right.
+ * A line that it cannot tell is rightly left alone or answered so; answered otherwise it costs one.
+ */
+function chosenShare(run: Run, action: TestAction, first: EntryOf<'prediction'>): number {
+  const answers = new Map(first.lines.map(({ id, answer }) => [id, answer]));
+  const values = new Map(first.figures.map(({ id, value }) => [id, value]));
+  const lines = linesToChooseFrom(run.scenario, action);
+  const figures = testFigures(run.scenario, action);
+  const told = lines.filter(({ judged }) => judged);
+  const untold = lines.filter(({ judged }) => !judged);
+  const of = told.length + figures.length;
+  const right =
+    told.filter(({ id, right: answer }) => answers.get(id) === answer).length +
+    figures.filter(({ id, value, tolerance }) => Math.abs((values.get(id) ?? Infinity) - value) <= tolerance)
+      .length;
+  const wrong = untold.filter(({ id, right: answer }) => (answers.get(id) ?? answer) !== answer).length;
+  return of === 0 ? (wrong === 0 ? 1 : 0) : Math.max(0, right - wrong) / of;
 }
 
 /** Share of a test's readings typed as shown; a test with something to read and nothing read counts as none. */

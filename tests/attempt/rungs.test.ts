@@ -1,8 +1,10 @@
 /** The rungs of support: what counts on each, and which one the kept attempts suggest. */
 import { describe, expect, test } from 'vitest';
+import type { Answer, NotedOf } from '../../src/attempt/attempt.ts';
 import { chainedHash } from '../../src/attempt/attempt.ts';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { makeAttemptText, parseAttempt } from '../../src/attempt/file.ts';
+import { linesToChooseFrom, testLines } from '../../src/attempt/lines.ts';
 import { mark } from '../../src/attempt/mark.ts';
 import type { Rung } from '../../src/attempt/rung.ts';
 import { rungOf } from '../../src/attempt/rung.ts';
@@ -10,7 +12,8 @@ import type { Went } from '../../src/attempt/suggestedRung.ts';
 import { suggestedRung } from '../../src/attempt/suggestedRung.ts';
 import { summaryOf } from '../../src/attempt/summary.ts';
 import { givenPrediction } from '../../src/attempt/worked.ts';
-import { readScenario } from '../../src/scenario/scenario.ts';
+import { papersOf, readScenario } from '../../src/scenario/scenario.ts';
+import { ACTIONS, actionNamed } from '../../src/verification/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import type { Habits } from '../helpers/trainee.ts';
 import { attemptBy } from '../helpers/trainee.ts';
@@ -112,4 +115,98 @@ test.each([
   { what: 'under half at the bottom', all: [went(1, 10)], rung: 1 },
 ])('$what suggests $rung', ({ all, rung }) => {
   expect(suggestedRung(all)?.rung ?? null).toBe(rung);
+});
+
+describe('lines chosen', () => {
+  const choose = (extra: NotedOf<'prediction'>['lines'], own = true): Habits => ({
+    rung: 3,
+    predict: (right, run, action) => ({
+      ...right,
+      lines: [
+        ...(own
+          ? right.lines.filter(({ id }) =>
+              testLines(run.scenario, action).some((l) => l.id === id && l.judged),
+            )
+          : []),
+        ...(action.id === 'residual-rated' ? extra : []),
+      ],
+      figures: own ? right.figures : [],
+    }),
+  });
+  const rated = actionNamed('residual-rated');
+  if (rated === undefined) throw new Error('no such test');
+  const decoy = linesToChooseFrom(scenario, rated).find(({ id }) => id.includes('/'))?.id ?? '';
+  const own = testLines(scenario, rated).find(({ judged }) => !judged)?.id ?? '';
+
+  test('answering what the test tells and leaving the rest alone earns all of it', () => {
+    const marks = mark(scenario, attemptBy(scenario, file, choose([])));
+    expect(marks.total).toBe(100);
+    expect(marks.parts.prediction).toBe(20);
+  });
+
+  test.each([
+    ['a line of another test', decoy],
+    ['its own line that it cannot tell', own],
+  ])('%s: “can’t tell” costs nothing, “should” costs one line', (_, id) => {
+    expect(id).not.toBe('');
+    const said = (answer: Answer) =>
+      mark(scenario, attemptBy(scenario, file, choose([{ id, answer }]))).parts.prediction;
+    expect(said("can't tell")).toBe(20);
+    expect(said('should')).toBeLessThan(20);
+    expect(said('should')).toBe(said('should not'));
+  });
+
+  test('answering nothing earns nothing', () => {
+    expect(mark(scenario, attemptBy(scenario, file, choose([], false))).parts.prediction).toBe(0);
+  });
+
+  test('the debrief shows the line that was taken for one of the test’s, and what was rightly left alone', () => {
+    const told = debriefOf(scenario, attemptBy(scenario, file, choose([{ id: decoy, answer: 'should' }])));
+    const lines = told.tests.find((one) => one.test === 'residual-rated')?.lines ?? [];
+    expect(lines.find(({ id }) => id === decoy)).toMatchObject({
+      predicted: 'should',
+      right: "can't tell",
+      judgement: null,
+      leftAlone: false,
+    });
+    expect(lines.find(({ id }) => id === own)).toMatchObject({ predicted: null, leftAlone: true });
+    expect(told.sureAndWrong.flatMap((group) => group.lines).map(({ id }) => id)).toEqual([decoy]);
+  });
+});
+
+describe.each(['harbour-mews', 'foundry-yard', 'weir-cottage'])('ten lines to choose from at %s', (name) => {
+  const site = scenarioNamed(name).scenario;
+  const papers = papersOf(site);
+  const applying = ACTIONS.filter((action) => action.applies(papers));
+
+  test.each(applying.map(({ id }) => id))('%s', (id) => {
+    const action = applying.find((one) => one.id === id) as (typeof ACTIONS)[number];
+    const lines = linesToChooseFrom(site, action);
+    const own = testLines(site, action);
+    const decoys = lines.filter((line) => line.id.includes('/'));
+    expect(lines).toHaveLength(Math.max(10, own.length + 2));
+    expect(new Set(lines.map(({ text }) => text)).size).toBe(lines.length);
+    expect(decoys.every(({ right, toldBy }) => right === "can't tell" && !toldBy.includes(id))).toBe(true);
+    expect(
+      lines
+        .filter((line) => !decoys.includes(line))
+        .map((line) => line.id)
+        .sort(),
+    ).toEqual(own.map((line) => line.id).sort());
+    // What is wrong with the unit moves none of them.
+    expect(linesToChooseFrom({ ...site, faults: [] }, action)).toEqual(lines);
+  });
+});
+
+test('what tells a line is a test of the list, and never the test that cannot', () => {
+  const papers = papersOf(scenario);
+  const ids = ACTIONS.map(({ id }) => id);
+  for (const action of ACTIONS.filter((one) => one.applies(papers)))
+    for (const { id, toldBy } of action.untold(papers)) {
+      expect(
+        toldBy.every((one) => ids.includes(one)),
+        `${action.id} ${id}`,
+      ).toBe(true);
+      expect(toldBy, `${action.id} ${id}`).not.toContain(action.id);
+    }
 });

@@ -64,7 +64,7 @@ test('a reading typed on the page’s own keys', async () => {
     expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(44);
   }
 
-  await page.getByLabel('unit', { exact: true }).selectOption({ label: 'V' });
+  await page.getByRole('region', { name: 'Readings' }).getByLabel('unit').selectOption({ label: 'V' });
   await field.focus();
   await key('Write it down').click();
   await page.getByText(/^you wrote/).waitFor();

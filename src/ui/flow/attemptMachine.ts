@@ -46,7 +46,8 @@ type Event =
   | { type: 'ready' }
   | { type: 'leave' }
   | { type: 'back' }
-  | { type: 'answer'; id: string; answer: Answer }
+  /** Null takes an answer back. */
+  | { type: 'answer'; id: string; answer: Answer | null }
   | { type: 'figure'; id: string; value: number | null }
   /** How sure, but for lines that were given. */
   | { type: 'lock'; sure: Sure | null; wall: number }
@@ -228,7 +229,10 @@ export const attemptMachine = setup({
           on: {
             answer: {
               actions: assign({
-                answers: ({ context, event }) => ({ ...context.answers, [event.id]: event.answer }),
+                answers: ({ context, event }) => {
+                  const { [event.id]: _, ...others } = context.answers;
+                  return event.answer === null ? others : { ...others, [event.id]: event.answer };
+                },
               }),
             },
             figure: {

@@ -78,9 +78,8 @@ export function KeyPad() {
                 <span key="none" />
               ),
             ])}
-            <Key name="0" onPress={put('0')} />
+            <Key name="0" isWide onPress={put('0')} />
             <Key name="." label="point" onPress={put('.')} />
-            <span />
             {takesSign ? (
               <Key
                 name={NO_READING}
@@ -102,16 +101,17 @@ export function KeyPad() {
 interface KeyProps {
   readonly name: string;
   readonly label?: string;
+  readonly isWide?: boolean;
   readonly onPress: () => void;
 }
 
 /** Out of the order of Tab: whoever has a keyboard types on it. */
-function Key({ name, label, onPress }: KeyProps) {
+function Key({ name, label, isWide = false, onPress }: KeyProps) {
   return (
     <button
       type="button"
       tabIndex={-1}
-      className={name.length > 1 ? 'worded' : ''}
+      className={name.length > 1 ? 'worded' : isWide ? 'wide' : ''}
       aria-label={label}
       onClick={onPress}
     >

@@ -3,7 +3,7 @@ import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { sourceText } from '../../../verification/sources.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
-import { isAsSaid, TruthLines } from '../../parts/TruthLines.tsx';
+import { isAsSaid, TruthLines, whyText } from '../../parts/TruthLines.tsx';
 import { answerText } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
@@ -46,14 +46,16 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
             of: 'predicted',
             ...(test.given
               ? { you: 'given', agrees: true }
-              : { you: line.predicted === null ? 'nothing' : answerText(line.predicted) }),
+              : line.leftAlone
+                ? { you: 'left alone', agrees: true }
+                : { you: line.predicted === null ? 'nothing' : answerText(line.predicted) }),
             truth: answerText(line.right),
           },
           ...(line.judgement === null
             ? []
             : [{ of: 'judged', you: line.judged ?? 'nothing', truth: line.judgement }]),
         ],
-        why: line.why,
+        why: whyText(line.why, line.toldBy),
         source: sourceText(line.source),
       }),
     ),
