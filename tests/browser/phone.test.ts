@@ -67,10 +67,10 @@ test('a reading typed on the page’s own keys', async () => {
   await page.getByRole('region', { name: 'Readings' }).getByLabel('unit').selectOption({ label: 'V' });
   await field.focus();
   await key('Write it down').click();
-  await page.getByText(/^you wrote/).waitFor();
+  await page.getByText(/^you wrote >/).waitFor();
   await expect.poll(() => pad.isVisible()).toBe(false);
   const { attempt } = await inHand(page, 3);
-  expect(attempt.entries.at(-1)).toMatchObject({ kind: 'observation', value: 4.5, unit: 'V' });
+  expect(attempt.entries.at(-1)).toMatchObject({ kind: 'observation', value: 4.5, qualifier: '>', unit: 'V' });
   expect(complaints).toEqual([]);
 });
 

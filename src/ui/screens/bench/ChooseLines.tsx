@@ -45,11 +45,11 @@ export function ChooseLines(props: Props) {
                 <button
                   key={choice}
                   type="button"
+                  aria-label={`${choice}: ${text}`}
                   aria-pressed={answers[id] === choice}
                   onClick={() => onAnswer(id, answers[id] === choice ? null : choice)}
                 >
                   {choice}
-                  <span className="unseen">: {text}</span>
                 </button>
               ))}
             </span>

@@ -39,10 +39,12 @@ interface Props {
   readonly reading: Reading;
   readonly record: Observation | undefined;
   readonly unit: TypedUnit | '';
+  /** The test voltage that was written down last; stands in its field until another is typed. */
+  readonly volts: string;
   readonly onRecord: (typed: Typed) => void;
 }
 
-export function RecordReading({ reading, record, unit: lastUnit, onRecord }: Props) {
+export function RecordReading({ reading, record, unit: lastUnit, volts, onRecord }: Props) {
   const [open, setOpen] = useState(record === undefined);
   if (record !== undefined && !open)
     return (
@@ -55,23 +57,28 @@ export function RecordReading({ reading, record, unit: lastUnit, onRecord }: Pro
         </button>
       </p>
     );
-  return <Entry reading={reading} lastUnit={lastUnit} onRecord={onRecord} />;
+  return <Entry reading={reading} lastUnit={lastUnit} lastVolts={volts} onRecord={onRecord} />;
 }
 
 interface EntryProps {
   readonly reading: Reading;
   readonly lastUnit: TypedUnit | '';
+  readonly lastVolts: string;
   readonly onRecord: (typed: Typed) => void;
 }
 
-function Entry({ reading, lastUnit, onRecord }: EntryProps) {
+function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
   const id = useId();
   const isPilot = reading.quantity === 'pilot';
   const field = readingField(reading);
   const [value, setValue] = useKept(`${field} value`, '');
   const [sign, setSign] = useKept(`${field} sign`, '', SIGNS);
   const [unit, setUnit] = useKept(`${field} unit`, lastUnit, Object.keys(TYPED_UNITS));
-  const [extra, setExtra] = useKept<Readonly<Record<string, string>>>(`${field} extra`, {});
+  const [extra, setExtra] = useKept<Readonly<Record<string, string>>>(
+    `${field} extra`,
+    // As with the unit: the trainee's own last, not what the instrument is set to.
+    reading.quantity === 'insulation' && lastVolts !== '' ? { volts: lastVolts } : {},
+  );
   const more = (name: string) => (text: string) => setExtra({ ...extra, [name]: text });
   const [error, setError] = useState<string | null>(null);
 
