@@ -52,7 +52,10 @@ const contents = {
     test: name,
     lines: v.array(v.object({ id: name, answer: v.picklist(ANSWERS) })),
     figures: v.array(v.object({ id: name, value: v.number() })),
-    sure,
+    /** Null where the lines were given. */
+    sure: v.nullable(sure),
+    /** Filled in by the page: the trainee did not say it. */
+    given: v.optional(v.literal(true)),
   }),
   /** What was typed of a reading (by its index among all readings): in its unit, never converted. */
   observation: v.object({
@@ -124,6 +127,8 @@ export const attemptSchema = v.looseObject({
   scenario: v.unknown(),
   trainee: v.optional(name),
   word: v.optional(name),
+  /** The rung of support (rung.ts); without it what the scenario's support means. */
+  rung: v.optional(v.picklist([1, 2, 3, 4])),
   entries: v.pipe(v.array(entrySchema), v.maxLength(5000)),
   /** As the page that wrote the file had them; never believed. */
   marks: v.optional(v.unknown()),
@@ -134,13 +139,14 @@ export interface Attempt {
   scenario?: unknown;
   trainee?: string | undefined;
   word?: string | undefined;
+  rung?: 1 | 2 | 3 | 4 | undefined;
   entries: Entry[];
   marks?: unknown;
 }
 
-/** Head of the chain before the first entry: it binds the log to its scenario. */
-const genesis = (attempt: Attempt): string =>
-  digest(canonical({ scenario: attempt.scenario, word: attempt.word ?? null }));
+/** Head of the chain before the first entry: it binds the log to its scenario, and to its rung where it has one. */
+const genesis = ({ scenario, word, rung }: Attempt): string =>
+  digest(canonical({ scenario, word: word ?? null, ...(rung === undefined ? {} : { rung }) }));
 
 const canonical = (value: unknown): string => canonicalize(value) ?? 'null';
 const digest = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));

@@ -11,18 +11,20 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { PARTS } from '../scenario/schema.ts';
 import { toItsEnd } from '../scenario/toItsEnd.ts';
 import type { Conclusion } from '../scenario/verify.ts';
-import { ACTIONS } from '../verification/actions.ts';
+import { ACTIONS, actionNamed } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
 import type { TestAction } from '../verification/testAction.ts';
-import type { Answer, Attempt, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
+import type { Answer, Attempt, EntryOf, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
 import { SURENESS } from './attempt.ts';
+import type { Line } from './lines.ts';
 import { testFigures } from './lines.ts';
 import type { Marks } from './mark.ts';
-import { marking } from './mark.ts';
+import { isGiven, marking } from './mark.ts';
 import { conclusionOf, dueSteps } from './reasons.ts';
 import { repairedIn } from './repeats.ts';
 import type { Run } from './run.ts';
 import { entriesAbout } from './run.ts';
+import { rungOf } from './rung.ts';
 import type { TruthOfLimit } from './truth.ts';
 import { judgedRight, truthOf } from './truth.ts';
 
@@ -35,6 +37,10 @@ export interface DebriefLine {
   readonly right: Answer;
   readonly judged: Judged | null;
   readonly judgement: Judged | null;
+  /** Rightly not taken among those that the test tells, where those were to be chosen. */
+  readonly leftAlone: boolean;
+  /** Of what the test cannot tell: titles of the tests that do. */
+  readonly toldBy: readonly string[];
   readonly why: string;
   readonly source: Source;
   /** What it is about: where the line points, or that a test cannot tell. */
@@ -64,6 +70,8 @@ export interface DebriefTest {
   /** Whether it is marked: a faultless trainee would have done it here. */
   readonly counts: boolean;
   readonly sure: Sure | null;
+  /** Its lines were filled in by the page: then nobody predicted them. */
+  readonly given: boolean;
   readonly lines: readonly DebriefLine[];
   readonly figures: readonly {
     readonly text: string;
@@ -92,6 +100,8 @@ export interface Debrief {
   readonly sureAndWrong: readonly WrongGroup[];
   /** The cause that was named over 80 % sure, where it is neither right nor of the right block. */
   readonly wrongCause: string | null;
+  /** All predictions were filled in by the page. */
+  readonly given: boolean;
   /** How often each sureness was right: right lines of all lines. */
   readonly calibration: readonly { readonly sure: Sure; readonly right: number; readonly of: number }[];
   readonly goal: string;
@@ -125,6 +135,7 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
     due: dueSteps(run, whole),
     tests,
     sureAndWrong,
+    given: isGiven(run),
     wrongCause: wrongCauseOf(run, marks),
     calibration: SURENESS.map((sure) => calibrationOf(tests, sure)),
     goal: goalOf(marks, run.repairs.length > 0, sureAndWrong, tests),
@@ -148,7 +159,9 @@ const isRightVerdict = (said: Verdict | null, truth: Conclusion): boolean =>
       : 'could not finish');
 
 function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest {
-  const [prediction] = entriesAbout(run.attempt, 'prediction', action.id);
+  const [locked] = entriesAbout(run.attempt, 'prediction', action.id);
+  const given = locked?.given === true;
+  const prediction = given ? undefined : locked;
   const judgement = entriesAbout(run.attempt, 'judgement', action.id).at(-1);
   const truth = truthOf(run, action);
   return {
@@ -157,6 +170,7 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
     done: run.samples.some(({ test }) => test === action.id),
     counts,
     sure: prediction?.sure ?? null,
+    given,
     lines: truth.lines.map((line) => ({
       test: action.id,
       id: line.id,
@@ -168,6 +182,8 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
       judgement: line.finding === null ? null : judgedRight(line.finding),
       why: line.why,
       source: line.source,
+      leftAlone: isLeftAlone(run, line, prediction),
+      toldBy: titlesOf(line.toldBy),
       topic: line.points[0] === undefined ? UNTOLD : FAMILIES[line.points[0]],
     })),
     figures: testFigures(run.scenario, action).map(({ id, text, unit, value, tolerance, why, source }) => {
@@ -182,6 +198,19 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
     })),
   };
 }
+
+/** Where lines are to be chosen, one that the test cannot tell is rightly left without an answer. */
+export const isLeftAlone = (
+  { scenario, attempt }: Run,
+  { id, judged }: Pick<Line, 'id' | 'judged'>,
+  prediction: EntryOf<'prediction'> | undefined,
+): boolean =>
+  rungOf(scenario.support, attempt) === 3 &&
+  !judged &&
+  prediction?.lines.every((line) => line.id !== id) === true;
+
+export const titlesOf = (tests: readonly string[]): readonly string[] =>
+  tests.map((test) => actionNamed(test)?.title ?? test);
 
 const isWrong = ({ predicted, right }: DebriefLine): boolean => predicted !== null && predicted !== right;
 

@@ -5,8 +5,9 @@
 import { drawer } from '../bench/draw.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { papersOf } from '../scenario/scenario.ts';
+import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
-import type { Figure, TestAction } from '../verification/testAction.ts';
+import type { Figure, TestAction, Untold } from '../verification/testAction.ts';
 import type { Answer } from './attempt.ts';
 
 export interface Line {
@@ -18,37 +19,84 @@ export interface Line {
   readonly judged: boolean;
   readonly why: string;
   readonly source: Source;
+  /** Of what this test cannot tell: the tests that do, by their ids. */
+  readonly toldBy: readonly string[];
 }
 
 export function testLines(scenario: Scenario, action: TestAction): readonly Line[] {
   const papers = papersOf(scenario);
   const draw = drawer(scenario.seed);
   const lines: Line[] = [
-    ...action.expectations(papers).map(({ id, text, of, should, why, source }) => ({
-      id,
-      text,
-      subject: of,
-      right: should ? ('should' as const) : ('should not' as const),
-      judged: true,
-      why,
-      source,
-    })),
-    ...action.untold(papers).map(({ id, text, of = 'unit', why, source }) => ({
-      id,
-      text,
-      subject: of,
-      right: "can't tell" as const,
-      judged: false,
-      why,
-      source,
-    })),
+    ...action.expectations(papers).map(
+      ({ id, text, of, should, why, source }): Line => ({
+        id,
+        text,
+        subject: of,
+        right: should ? ('should' as const) : ('should not' as const),
+        judged: true,
+        why,
+        source,
+        toldBy: [],
+      }),
+    ),
+    ...action.untold(papers).map((untold) => lineOf(untold)),
   ];
   const asked = scenario.lines[action.id];
-  return lines
-    .filter(({ id }) => asked === undefined || asked.includes(id))
-    .map((line) => ({ line, place: draw(`line ${action.id} ${line.id}`) }))
-    .sort((x, y) => x.place - y.place)
+  return drawn(
+    lines.filter(({ id }) => asked === undefined || asked.includes(id)),
+    ({ id }) => draw(`line ${action.id} ${id}`),
+  );
+}
+
+const drawn = (lines: readonly Line[], place: (line: Line) => number): readonly Line[] =>
+  lines
+    .map((line) => ({ line, at: place(line) }))
+    .sort((x, y) => x.at - y.at)
     .map(({ line }) => line);
+
+const lineOf = ({ id, text, of = 'unit', why, source, toldBy }: Untold): Line => ({
+  id,
+  text,
+  subject: of,
+  right: "can't tell",
+  judged: false,
+  why,
+  source,
+  toldBy,
+});
+
+/** So many lines stand in the list from which those that matter are chosen. */
+const CHOOSE_FROM = 10;
+/** Never fewer than so many of them come from other tests. */
+const LEAST_DECOYS = 2;
+
+/**
+ * The list from which the lines that matter to a test are chosen: its own, and lines of other tests that it cannot
+ * tell, with the other test before their id. They are drawn by the seed and the test alone, among what the papers allow and
+ * what is done with the supply in the same state.
+ */
+export function linesToChooseFrom(scenario: Scenario, action: TestAction): readonly Line[] {
+  const own = testLines(scenario, action);
+  const papers = papersOf(scenario);
+  const draw = drawer(scenario.seed);
+  const ownTexts = [
+    ...action.expectations(papers).map(({ text }) => text),
+    ...action.untold(papers).map(({ text }) => text),
+  ];
+  const others = ACTIONS.filter(
+    (other) => other.id !== action.id && other.from === action.from && other.applies(papers),
+  ).flatMap((other) =>
+    other
+      .untold(papers)
+      .filter(
+        ({ text, toldBy, ownOnly }) =>
+          ownOnly !== true && !toldBy.includes(action.id) && !ownTexts.includes(text),
+      )
+      .map((untold): Line => ({ ...lineOf(untold), id: `${other.id}/${untold.id}` })),
+  );
+  const count = Math.max(LEAST_DECOYS, CHOOSE_FROM - own.length);
+  const decoys = drawn(others, ({ id }) => draw(`decoy ${action.id} ${id}`)).slice(0, count);
+  return drawn([...own, ...decoys], ({ id }) => draw(`choose ${action.id} ${id}`));
 }
 
 export function testFigures(scenario: Scenario, action: TestAction): readonly Figure[] {

@@ -15,12 +15,13 @@ import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, EntryOf } from './attempt.ts';
 import { chainedHash, ENGINE } from './attempt.ts';
 import { gradeDiagnosis } from './diagnosis.ts';
-import { testFigures, testLines } from './lines.ts';
+import { linesToChooseFrom, testFigures, testLines } from './lines.ts';
 import { conclusionOf, reasonsShare } from './reasons.ts';
 import type { DueRepeats } from './repeats.ts';
 import { repeatsOf } from './repeats.ts';
 import type { Run } from './run.ts';
 import { entriesAbout, replaying } from './run.ts';
+import { rungOf } from './rung.ts';
 import { judgedRight, truthOf } from './truth.ts';
 import { readRightly, recordedFully, typedOf } from './typed.ts';
 
@@ -35,6 +36,8 @@ export interface CriticalAct {
 export interface Marks {
   readonly total: number;
   readonly parts: Readonly<Record<PartName, number>>;
+  /** What each part is out of: as the scenario weighs them, but nothing for predictions that were given. */
+  readonly weights: Readonly<Record<PartName, number>>;
   readonly gates: { readonly critical: readonly CriticalAct[]; readonly verdict: boolean };
   readonly passed: boolean;
   /** Which tests were due to be repeated, which of them were named and which were done. */
@@ -88,7 +91,8 @@ export function* marking(scenario: Scenario, attempt: Attempt): Generator<null, 
     diagnosis,
     reasons,
   };
-  const weights = scenario.marking.weights ?? PARTS;
+  const asWeighed = scenario.marking.weights ?? PARTS;
+  const weights = isGiven(run) ? spread(asWeighed, 'prediction') : asWeighed;
   const parts = Object.fromEntries(
     Object.entries(shares).map(([part, share]) => [part, oneDigit(weights[part as PartName] * share)]),
   ) as Record<PartName, number>;
@@ -101,7 +105,7 @@ export function* marking(scenario: Scenario, attempt: Attempt): Generator<null, 
     gates.verdict &&
     gates.critical.every(({ setAside }) => setAside !== null);
   const differs = differences(run, total);
-  return { run, expected, whole, marks: { total, parts, gates, passed, repeats, differs } };
+  return { run, expected, whole, marks: { total, parts, weights, gates, passed, repeats, differs } };
 }
 
 /** The tests of either, each as the later of the two finds it. */
@@ -126,10 +130,31 @@ const oneDigit = (x: number): number => Math.round(10 * x) / 10;
 const mean = (xs: readonly number[]): number =>
   xs.length === 0 ? 1 : xs.reduce((sum, x) => sum + x, 0) / xs.length;
 
+/** Whether the page filled all predictions in, as it does on the first rung. */
+export const isGiven = ({ scenario, attempt }: Run): boolean =>
+  rungOf(scenario.support, attempt) === 1 &&
+  entriesAbout(attempt, 'prediction').every(({ given }) => given === true);
+
+/** The weight of one part spread over the others in proportion, to a tenth; the sum stays as it was. */
+function spread(weights: Readonly<Record<PartName, number>>, away: PartName): Record<PartName, number> {
+  const whole = Object.values(weights).reduce((sum, x) => sum + x, 0);
+  const others = whole - weights[away];
+  let upTo = 0;
+  return Object.fromEntries(
+    Object.entries(weights).map(([part, weight]) => {
+      if (part === away || others === 0) return [part, 0];
+      const before = oneDigit((upTo * whole) / others);
+      upTo += weight;
+      return [part, oneDigit(oneDigit((upTo * whole) / others) - before)];
+    }),
+  ) as Record<PartName, number>;
+}
+
 /** First prediction of a test: share of its lines and figures that were right. */
 function predictionShare(run: Run, action: TestAction): number {
   const [first] = entriesAbout(run.attempt, 'prediction', action.id);
-  if (first === undefined) return 0;
+  if (first === undefined || first.given === true) return 0;
+  if (rungOf(run.scenario.support, run.attempt) === 3) return chosenShare(run, action, first);
   const answers = new Map(first.lines.map(({ id, answer }) => [id, answer]));
   const values = new Map(first.figures.map(({ id, value }) => [id, value]));
   return mean([
@@ -138,6 +163,26 @@ function predictionShare(run: Run, action: TestAction): number {
       Math.abs((values.get(id) ?? Infinity) - value) <= tolerance ? 1 : 0,
     ),
   ]);
+}
+
+/**
+ * Where the lines that matter were chosen: each line that the test tells, and each figure, counts one if it is right.
+ * A line that it cannot tell is rightly left alone or answered so; answered otherwise it costs one.
+ */
+function chosenShare(run: Run, action: TestAction, first: EntryOf<'prediction'>): number {
+  const answers = new Map(first.lines.map(({ id, answer }) => [id, answer]));
+  const values = new Map(first.figures.map(({ id, value }) => [id, value]));
+  const lines = linesToChooseFrom(run.scenario, action);
+  const figures = testFigures(run.scenario, action);
+  const told = lines.filter(({ judged }) => judged);
+  const untold = lines.filter(({ judged }) => !judged);
+  const of = told.length + figures.length;
+  const right =
+    told.filter(({ id, right: answer }) => answers.get(id) === answer).length +
+    figures.filter(({ id, value, tolerance }) => Math.abs((values.get(id) ?? Infinity) - value) <= tolerance)
+      .length;
+  const wrong = untold.filter(({ id, right: answer }) => (answers.get(id) ?? answer) !== answer).length;
+  return of === 0 ? (wrong === 0 ? 1 : 0) : Math.max(0, right - wrong) / of;
 }
 
 /** Share of a test's readings typed as shown; a test with something to read and nothing read counts as none. */

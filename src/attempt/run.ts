@@ -58,7 +58,7 @@ export interface Run {
 export function startRun(
   scenario: Scenario,
   file: unknown,
-  labels: { readonly trainee?: string; readonly word?: string } = {},
+  labels: Pick<Attempt, 'trainee' | 'word' | 'rung'> = {},
 ): Run {
   return bareRun(scenario, { format: 1, engine: ENGINE, scenario: file, ...labels, entries: [] });
 }

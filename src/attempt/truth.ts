@@ -8,8 +8,10 @@ import { judgeLimit } from '../verification/assess.ts';
 import type { Finding, Limit, TestAction } from '../verification/testAction.ts';
 import type { LimitJudged } from './attempt.ts';
 import type { Line } from './lines.ts';
-import { testLines } from './lines.ts';
+import { linesToChooseFrom, testLines } from './lines.ts';
 import type { Run } from './run.ts';
+import { entriesAbout } from './run.ts';
+import { rungOf } from './rung.ts';
 import type { Sitting } from './sitting.ts';
 import { judgedSitting, readingsIn } from './sitting.ts';
 import { asTyped, observedAsTyped, typedOf } from './typed.ts';
@@ -42,7 +44,7 @@ export function truthOf(
   const observed = observedAsTyped(run, sitting);
   const expectations = new Map(action.expectations(run.papers).map((e) => [e.id, e]));
   return {
-    lines: testLines(run.scenario, action).map((line) => {
+    lines: answerable(run, action).map((line) => {
       const expectation = line.judged ? expectations.get(line.id) : undefined;
       return {
         ...line,
@@ -52,6 +54,17 @@ export function truthOf(
     }),
     limits: limitsOf(run, action, sitting),
   };
+}
+
+/** The test's own lines; where they were to be chosen, also those of others that the trainee took for its own. */
+function answerable({ scenario, attempt }: Run, action: TestAction): readonly Line[] {
+  const own = testLines(scenario, action);
+  if (rungOf(scenario.support, attempt) !== 3) return own;
+  const [first] = entriesAbout(attempt, 'prediction', action.id);
+  const answered = first?.lines.map(({ id }) => id) ?? [];
+  return linesToChooseFrom(scenario, action).filter(
+    ({ id }) => answered.includes(id) || own.some((line) => line.id === id),
+  );
 }
 
 /** Every reading of the sitting that one of the test's limits applies to. */

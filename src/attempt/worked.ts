@@ -35,6 +35,13 @@ function workedTest(start: Run, action: TestAction): Run {
   return note(run, rightJudgement(run, action), 0);
 }
 
+/** What the page locks where the lines come filled in. */
+export const givenPrediction = (run: Run, action: TestAction): NotedOf<'prediction'> => ({
+  ...rightPrediction(run, action),
+  sure: null,
+  given: true,
+});
+
 export const rightPrediction = ({ scenario }: Run, action: TestAction): NotedOf<'prediction'> => ({
   kind: 'prediction',
   test: action.id,

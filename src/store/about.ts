@@ -1,5 +1,7 @@
 /** What is kept of an attempt beside its log, so that a list of many shows without reading any of them. */
 import type { Attempt } from '../attempt/attempt.ts';
+import type { Rung } from '../attempt/rung.ts';
+import { rungOf } from '../attempt/rung.ts';
 import type { Summary } from '../attempt/summary.ts';
 
 export interface About {
@@ -11,6 +13,8 @@ export interface About {
   readonly entries: number;
   readonly title: string;
   readonly support: 'guided' | 'practice' | 'assessment';
+  /** Not in what an earlier version kept. */
+  readonly rung?: Rung;
   readonly trainee: string | null;
   readonly concluded: boolean;
   /** Where it stands, in words, while it is not concluded; null where nothing was begun yet. */
@@ -33,17 +37,23 @@ export interface About {
   readonly further: Readonly<Record<string, unknown>>;
 }
 
-type FromLog = Pick<About, 'first' | 'head' | 'entries' | 'title' | 'support' | 'trainee' | 'concluded'>;
+type FromLog = Pick<
+  About,
+  'first' | 'head' | 'entries' | 'title' | 'support' | 'rung' | 'trainee' | 'concluded'
+>;
 
 /** What the log itself says. */
-export function factsOf({ entries, scenario, trainee }: Attempt): FromLog {
+export function factsOf(attempt: Attempt): FromLog {
+  const { entries, scenario, trainee } = attempt;
   const { title, support } = (scenario ?? {}) as { title?: unknown; support?: unknown };
+  const supported = support === 'assessment' || support === 'guided' ? support : 'practice';
   return {
     first: entries[0]?.hash ?? null,
     head: entries.at(-1)?.hash ?? null,
     entries: entries.length,
     title: typeof title === 'string' ? title : 'An attempt without a title',
-    support: support === 'assessment' || support === 'guided' ? support : 'practice',
+    support: supported,
+    rung: rungOf(supported, attempt),
     trainee: trainee ?? null,
     concluded: entries.some(({ kind }) => kind === 'conclusion'),
   };

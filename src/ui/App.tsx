@@ -17,6 +17,7 @@ const AttemptScreen = lazy(async () => ({
   default: (await import('./screens/AttemptScreen.tsx')).AttemptScreen,
 }));
 const FirstRun = lazy(async () => ({ default: (await import('./screens/firstRun/FirstRun.tsx')).FirstRun }));
+const Worked = lazy(async () => ({ default: (await import('./screens/worked/Worked.tsx')).Worked }));
 const Words = lazy(async () => ({ default: (await import('./screens/Words.tsx')).Words }));
 const Access = lazy(async () => ({ default: (await import('./screens/Access.tsx')).Access }));
 const NotInHand = lazy(async () => ({
@@ -33,6 +34,7 @@ export function App() {
   const [refused, setRefused] = useState<Refusal>(null);
   /** An assessment about to be left that was not handed in, and what is to be done then. */
   const [leaving, setLeaving] = useState<{ inHand: InHand; go: () => void } | null>(null);
+  const [shown, setShown] = useState<Offered | null>(null);
   const [place] = useHashLocation();
   const inHand = table?.kind === 'in hand' ? table : null;
 
@@ -54,10 +56,14 @@ export function App() {
   const grant = async (wish: Wish) => {
     if (wish.kind === 'go on') return show(await goOn(wish.about, 'ask'));
     if (wish.kind === 'put away') return putAway(wish.id);
+    if (wish.kind === 'show') {
+      setShown(wish.offered);
+      return navigate('/shown');
+    }
     const start = await import('./flow/start.ts');
     const result =
       wish.kind === 'begin'
-        ? start.begun(wish.offered, wish.support, wish.trainee)
+        ? start.begun(wish.offered, wish.rung, wish.trainee)
         : await start.opened(wish.file);
     if (result.kind === 'attempt')
       return wish.kind === 'begin' ? take(result.bench) : show(await open(result.bench));
@@ -113,11 +119,20 @@ export function App() {
           </Route>
           <Route path="/first-run">
             <FirstRun
-              onWholeJob={() =>
-                void grant({ kind: 'begin', offered: WHOLE_JOB, support: 'practice', trainee: '' })
-              }
+              onWholeJob={() => void grant({ kind: 'begin', offered: WHOLE_JOB, rung: 1, trainee: '' })}
               onLeave={leave}
             />
+          </Route>
+          <Route path="/shown">
+            {shown === null ? (
+              <Redirect to="/" />
+            ) : (
+              <Worked
+                offered={shown}
+                onNowYou={() => void grant({ kind: 'begin', offered: shown, rung: 1, trainee: '' })}
+                onLeave={leave}
+              />
+            )}
           </Route>
           <Route path="/record">
             <MyRecord onOpen={async (about) => show(await goOn(about, 'ask'))} onDeleted={forget} />

@@ -47,6 +47,10 @@ export interface Expectation {
 export interface Untold {
   readonly id: string;
   readonly text: string;
+  /** The tests that do tell it, by their ids and by the papers alone; none where no test here does. */
+  readonly toldBy: readonly string[];
+  /** It speaks of this test, or of how things stand in it, and means nothing beside another one. */
+  readonly ownOnly?: boolean;
   /** What it is said of; the unit where it is left out. */
   readonly of?: Expectation['of'];
   readonly why: string;

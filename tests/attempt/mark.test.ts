@@ -19,6 +19,7 @@ describe.each(scenarioIds)('%s', (id) => {
     expect(marks).toEqual({
       total: 100,
       parts: FULL,
+      weights: FULL,
       gates: { critical: [], verdict: true },
       passed: true,
       differs: [],

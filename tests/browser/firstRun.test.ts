@@ -4,7 +4,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { openBrowser, serveBuilt } from './browser.ts';
-import { measure, sitDown, writeDown } from './trainee.ts';
+import { measure, sitDown, unfold, writeDown } from './trainee.ts';
 
 let browser: Browser;
 let built: Awaited<ReturnType<typeof serveBuilt>>;
@@ -59,6 +59,7 @@ test('from nothing known to a welded pole, and on to a whole job', async () => {
 
   // State C: the contactor is heard.
   await page.getByRole('heading', { name: 'Vehicle asks (C)' }).waitFor();
+  await unfold(page);
   await page.getByLabel('its state', { exact: true }).selectOption({ label: 'C: asks, 1.3 kΩ added' });
   await page.getByLabel('then wait, s').fill('3');
   await button(page, 'Predict').click();

@@ -8,7 +8,18 @@ import { parseAttempt } from '../../src/attempt/file.ts';
 import type { Measurement } from '../../src/bench/operation.ts';
 import { barriersOn } from './axe.ts';
 import { openBrowser, serveBuilt } from './browser.ts';
-import { answerAll, begin, choose, inHand, keptHere, measure, openPage, setUp, sitDown } from './trainee.ts';
+import {
+  answerAll,
+  begin,
+  choose,
+  inHand,
+  keptHere,
+  measure,
+  openPage,
+  setUp,
+  sitDown,
+  unfold,
+} from './trainee.ts';
 
 let browser: Browser;
 let built: Awaited<ReturnType<typeof serveBuilt>>;
@@ -63,9 +74,12 @@ test('killed in the middle of a set-up and of a prediction', async () => {
   let { page } = await sitDown(browser, built.url);
   await begin(page, JOB);
   await choose(page, 'Vehicle connected (B)');
+  await unfold(page);
   await page.getByLabel('its state', { exact: true }).selectOption({ label: 'B: connected, 2.74 kΩ' });
   page = await killed(page, '"state":"B"');
   await heading(page, 'Set up').waitFor();
+  await page.getByText('You changed: its state from A: no vehicle to B: connected, 2.74 kΩ.').waitFor();
+  await unfold(page);
   const state = () => page.getByLabel(/^its state/).inputValue();
   expect(await state()).toBe('B');
 
@@ -81,6 +95,7 @@ test('killed in the middle of a set-up and of a prediction', async () => {
   expect((await after.allInnerTexts()).join()).toBe(answered);
   await page.getByText(/^line 3 of/).waitFor();
   await button(page, 'Back to the set-up').click();
+  await unfold(page);
   expect(await state()).toBe('B');
   expect(await page.getByLabel('then wait, s').inputValue()).toBe('4');
 });

@@ -61,6 +61,8 @@ test('a test on a phone by keyboard alone', async () => {
   await tabTo(page, /^Vehicle connected \(B\)$/);
   await page.keyboard.press('Enter');
   await page.getByRole('heading', { name: 'Set up' }).waitFor();
+  await tabTo(page, /^Change the set-up$/);
+  await page.keyboard.press('Enter');
   await tabTo(page, /^stand-in/);
   await pick(page, 'plugged');
   await tabTo(page, /^its state/);

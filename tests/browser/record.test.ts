@@ -9,6 +9,7 @@ import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { parseAttempt } from '../../src/attempt/file.ts';
 import { makeRecordText } from '../../src/store/recordFile.ts';
+import { RUNG_NAMES } from '../../src/ui/words/rungs.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import type { Habits } from '../helpers/trainee.ts';
 import { attemptBy } from '../helpers/trainee.ts';
@@ -205,7 +206,7 @@ test('an assessment is handed in, or left without: asked once', async () => {
   });
   const concluded = async () => {
     await page.getByRole('radio', { name: 'Mill Race, unit 2' }).check();
-    await page.getByRole('radio', { name: 'at the end', exact: true }).check();
+    await page.getByRole('radio', { name: RUNG_NAMES[4] }).check();
     await button(page, 'Begin').click();
     await button(page, 'Stop…').click();
     await page.getByLabel('reason').fill('dinner');

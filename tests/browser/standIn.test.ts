@@ -4,7 +4,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { openBrowser, serveBuilt } from './browser.ts';
-import { act, actWith, answerAll, begin, choose, inHand, sitDown } from './trainee.ts';
+import { act, actWith, answerAll, begin, choose, inHand, sitDown, unfold } from './trainee.ts';
 
 let browser: Browser;
 let built: Awaited<ReturnType<typeof serveBuilt>>;
@@ -24,6 +24,7 @@ test('set with the set-up, changed while observing, and disturbed', async () => 
   const { page, complaints } = await sitDown(browser, built.url);
   await begin(page, 'Harbour Mews, house 4');
   await choose(page, 'Vehicle asks (C)');
+  await unfold(page);
   await page.getByLabel('stand-in', { exact: true }).selectOption({ label: 'plugged in' });
   await page.getByLabel('its state', { exact: true }).selectOption({ label: 'B: connected, 2.74 kΩ' });
   await page.getByLabel('then wait, s').fill('3');

@@ -8,6 +8,8 @@ import { parseAttempt } from '../../src/attempt/file.ts';
 import { testFigures, testLines } from '../../src/attempt/lines.ts';
 import type { Run } from '../../src/attempt/run.ts';
 import { replay } from '../../src/attempt/run.ts';
+import type { Rung } from '../../src/attempt/rung.ts';
+import { rungOf } from '../../src/attempt/rung.ts';
 import { lastSitting } from '../../src/attempt/sitting.ts';
 import { judgedRight, truthOf } from '../../src/attempt/truth.ts';
 import type { Operation } from '../../src/bench/operation.ts';
@@ -17,6 +19,7 @@ import { terminalsIn } from '../../src/bench/terminals.ts';
 import { takenUp } from '../../src/ui/flow/bench.ts';
 import type { Position } from '../../src/ui/flow/position.ts';
 import { operationsBetween, positionAfter } from '../../src/ui/flow/position.ts';
+import { RUNG_NAMES } from '../../src/ui/words/rungs.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
 
@@ -68,8 +71,10 @@ export async function openPage(context: BrowserContext, url: string): Promise<Tr
   return { page, complaints };
 }
 
-export async function begin(page: Page, title: string): Promise<void> {
+/** Without a rung on the one that the scenario is made for. */
+export async function begin(page: Page, title: string, rung?: Rung): Promise<void> {
   await page.getByRole('radio', { name: title }).check();
+  if (rung !== undefined) await page.getByRole('radio', { name: RUNG_NAMES[rung] }).check();
   await page.getByRole('button', { name: 'Begin' }).click();
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
 }
@@ -77,8 +82,15 @@ export async function begin(page: Page, title: string): Promise<void> {
 export const choose = (page: Page, title: string): Promise<void> =>
   page.getByRole('button', { name: title, exact: true }).click();
 
+/** The lists of the set-up, where they are folded. */
+export async function unfold(page: Page): Promise<void> {
+  const change = page.getByRole('button', { name: 'Change the set-up' });
+  if (await change.isVisible()) await change.click();
+}
+
 /** Lists of the set-up by their labels, as far as they are to be changed. */
 export async function setUp(page: Page, settings: Readonly<Record<string, string>>): Promise<void> {
+  if (Object.keys(settings).length > 0) await unfold(page);
   for (const [label, option] of Object.entries(settings)) {
     if (label === 'then wait, s') await page.getByLabel(label).fill(option);
     else await page.getByLabel(label, { exact: true }).selectOption({ label: option });
@@ -90,7 +102,14 @@ const button = (page: Page, name: string | RegExp): Locator => page.getByRole('b
 
 /** Answers every line, in the order in which the page asks, and every figure; then says how sure, which locks. */
 export async function predict(page: Page, run: Run, action: TestAction, sure: Sure): Promise<void> {
-  for (const { right } of testLines(run.scenario, action))
+  const rung = rungOf(run.scenario.support, run.attempt);
+  if (rung === 1) {
+    await button(page, 'Lock').click();
+    await page.getByRole('heading', { name: 'Observe' }).waitFor();
+    return;
+  }
+  if (rung === 3) await chooseLines(page, run, action);
+  for (const { right } of rung === 3 ? [] : testLines(run.scenario, action))
     await button(
       page,
       { should: /^should$/, 'should not': /^should not$/, "can't tell": /^can’t tell/ }[right],
@@ -99,6 +118,12 @@ export async function predict(page: Page, run: Run, action: TestAction, sure: Su
     await page.getByLabel(`${text}, ${unit}`).fill(String(Number(value.toPrecision(3))).replace('.', ','));
   await button(page, new RegExp(`^${sure}`)).click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
+}
+
+/** Of the ten lines those that the test tells, each with its right answer; the others are left alone. */
+async function chooseLines(page: Page, run: Run, action: TestAction): Promise<void> {
+  for (const { text, right, judged } of testLines(run.scenario, action))
+    if (judged) await page.getByRole('button', { name: `${right}: ${text}`, exact: true }).click();
 }
 
 /** One act from the list of acts. */
@@ -381,7 +406,9 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
   }
   if (tripped !== undefined) await reading.getByLabel('what tripped').selectOption(tripped);
   const volts = /at (\d+)\sV d\.c\./u.exec(shown)?.[1];
-  if (volts !== undefined) await reading.getByLabel(/test voltage/).fill(volts);
+  const voltage = reading.getByLabel(/test voltage/);
+  // What was written last stands there already.
+  if (volts !== undefined && (await voltage.inputValue()) !== volts) await voltage.fill(volts);
   await button(page, 'Write it down').last().click();
 }
 
@@ -479,7 +506,10 @@ function setUpFor(run: Run, operations: readonly Operation[]) {
       const [label, words] = LABELS[key] ?? ['', String];
       return [[label, words(target[key])]];
     });
-    return { settings: Object.fromEntries([...settings, ['then wait, s', String(wait)]]), done };
+    return {
+      settings: Object.fromEntries([...settings, ...(wait === 0 ? [] : [['then wait, s', String(wait)]])]),
+      done,
+    };
   }
   return { settings: {}, done: 0 };
 }
@@ -535,7 +565,7 @@ export async function judgeRightly(page: Page, run: Run, action: TestAction): Pr
   for (const [i, { right }] of truth.limits.entries())
     await limits.nth(i).getByRole('radio', { name: right, exact: true }).check();
   await button(page, /^Judge \d+ lines/).click();
-  await button(page, 'Next test').click();
+  if (rungOf(run.scenario.support, run.attempt) < 4) await button(page, 'Next test').click();
 }
 
 /** The same answer to every line, and to every figure: for whoever only wants to get on. */

@@ -7,6 +7,7 @@ import type { Attempt, NotedOf, Sure } from '../../src/attempt/attempt.ts';
 import { repeatsOf } from '../../src/attempt/repeats.ts';
 import type { Run, Taken } from '../../src/attempt/run.ts';
 import { act, note, startRun } from '../../src/attempt/run.ts';
+import type { Rung } from '../../src/attempt/rung.ts';
 import { rightConclusion, rightJudgement, rightPrediction, typedAsShown } from '../../src/attempt/worked.ts';
 import type { Operation, OperationInput } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
@@ -19,6 +20,10 @@ import type { TestAction } from '../../src/verification/testAction.ts';
 
 export interface Habits {
   readonly sure?: Sure;
+  /** The rung of support that the attempt says it is on. */
+  readonly rung?: Rung;
+  /** Lines of a test as it is locked, in place of all of them answered. */
+  readonly predict?: (right: NotedOf<'prediction'>, run: Run, action: TestAction) => NotedOf<'prediction'>;
   readonly answer?: (right: string) => 'should' | 'should not' | "can't tell";
   readonly judge?: (right: string) => 'as it should' | 'not as it should' | 'not shown';
   readonly judgeLimit?: (right: string) => 'within' | 'outside' | 'too close';
@@ -32,7 +37,7 @@ export interface Habits {
 /** An attempt by a trainee who does everything right, except for the habits given. */
 export function attemptBy(scenario: Scenario, file: unknown, habits: Habits = {}): Attempt {
   const expected = verify(scenario).actions.map(({ action }) => action);
-  let run = startRun(scenario, file);
+  let run = startRun(scenario, file, habits.rung === undefined ? {} : { rung: habits.rung });
   for (const action of habits.tests?.(expected) ?? expected) run = doTest(run, action, habits);
   return note(run, conclusion(run, habits), 0).attempt;
 }
@@ -90,8 +95,10 @@ function doTest(start: Run, action: TestAction, habits: Habits): Run {
   return note(run, judgement(run, action, habits), 0);
 }
 
-function prediction(run: Run, action: TestAction, { answer, sure }: Habits): NotedOf<'prediction'> {
+function prediction(run: Run, action: TestAction, habits: Habits): NotedOf<'prediction'> {
+  const { answer, sure, predict } = habits;
   const right = rightPrediction(run, action);
+  if (predict !== undefined) return predict(right, run, action);
   const lines = right.lines.map((line) => ({ ...line, answer: answer?.(line.answer) ?? line.answer }));
   return { ...right, lines, sure: sure ?? right.sure };
 }

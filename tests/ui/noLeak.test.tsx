@@ -10,6 +10,7 @@ import { Router } from 'wouter';
 import type { Actor } from 'xstate';
 import { createActor } from 'xstate';
 import { testFigures, testLines } from '../../src/attempt/lines.ts';
+import type { Rung } from '../../src/attempt/rung.ts';
 import { rightJudgement, typedAsShown, workedAttempt } from '../../src/attempt/worked.ts';
 import type { Operation } from '../../src/bench/operation.ts';
 import type { Outcome } from '../../src/bench/perform.ts';
@@ -29,10 +30,12 @@ interface Done {
   readonly operations: readonly Operation[];
 }
 
-function sit(file: object): Sitting {
+function sit(file: object, rung: Rung): Sitting {
   const read = readScenario(file);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
-  return createActor(attemptMachine, { input: { bench: newBench(read.scenario, read.file) } }).start();
+  return createActor(attemptMachine, {
+    input: { bench: newBench(read.scenario, read.file, { rung }) },
+  }).start();
 }
 
 const pageOf = (sitting: Sitting): string =>
@@ -101,11 +104,13 @@ const soundFile = (id: string) => ({ ...(scenarioNamed(id).file as { unit: objec
 const home = soundFile('harbour-mews');
 
 /** A site of each kind, sound; each fault is tried on the first of them that can have it. */
-const SITES: readonly { readonly id: string; readonly file: object }[] = [
-  { id: 'TN-C-S', file: home },
-  { id: 'TN-S, three-phase', file: soundFile('foundry-yard') },
-  { id: 'TT', file: soundFile('weir-cottage') },
+/** Every line asked in turn, or ten lines to choose from. */
+const SITES: readonly { readonly id: string; readonly rung: Rung; readonly file: object }[] = [
+  { id: 'TN-C-S', rung: 2, file: home },
+  { id: 'TN-S, three-phase', rung: 3, file: soundFile('foundry-yard') },
+  { id: 'TT', rung: 3, file: soundFile('weir-cottage') },
   {
+    rung: 3,
     id: 'TN-C-S, with an arrester and a sensor on its service',
     file: { ...home, unit: { ...home.unit, surgeArrester: true, serviceLimit: 60 } },
   },
@@ -117,10 +122,10 @@ test('every fault of the catalogue has a site here', () => {
   expect(FAULTS.filter(({ site }) => site === undefined)).toEqual([]);
 });
 
-describe.each(SITES)('$id', ({ id, file }) => {
+describe.each(SITES)('$id', ({ id, rung, file }) => {
   const run = soundRun(file);
   const sound = run.map((): { pages: readonly string[]; shown: string[] } => ({ pages: [], shown: [] }));
-  const sitting = sit(file);
+  const sitting = sit(file, rung);
   for (const [i, done] of run.entries()) {
     const shown: string[] = [];
     const pages = pagesBeforeLock(sitting, done.test);
@@ -134,7 +139,7 @@ describe.each(SITES)('$id', ({ id, file }) => {
   });
 
   test.each(faults)('%s', (fault) => {
-    const faulty = sit({ ...file, faults: [{ fault }] });
+    const faulty = sit({ ...file, faults: [{ fault }] }, rung);
     for (const [i, done] of run.entries()) {
       const pages = pagesBeforeLock(faulty, done.test);
       // Compared as a whole: thousands of pages, and a difference is looked for only where there is one.

@@ -6,8 +6,11 @@
 import type { ActorRefFrom, SnapshotFrom } from 'xstate';
 import { assign, setup } from 'xstate';
 import type { Answer, Sure } from '../../attempt/attempt.ts';
+import { rungOf } from '../../attempt/rung.ts';
+import { givenPrediction } from '../../attempt/worked.ts';
 import type { OperationInput } from '../../bench/operation.ts';
 import type { UnsafeAct } from '../../bench/unsafe.ts';
+import { actionNamed } from '../../verification/actions.ts';
 import type { Bench, Note } from './bench.ts';
 import { done, hasStopped, noted } from './bench.ts';
 import type { Draft, Place, Step } from './place.ts';
@@ -43,10 +46,14 @@ type Event =
   | { type: 'ready' }
   | { type: 'leave' }
   | { type: 'back' }
-  | { type: 'answer'; id: string; answer: Answer }
+  /** Null takes an answer back. */
+  | { type: 'answer'; id: string; answer: Answer | null }
   | { type: 'figure'; id: string; value: number | null }
-  /** `waitsLater`: the wait at the end of the set-up is not carried out with it but by an act of its own. */
-  | { type: 'lock'; sure: Sure; wall: number; waitsLater?: true }
+  /**
+   * How sure, but for lines that were given. `waitsLater`: the wait at the end of the set-up is not carried out with it
+   * but by an act of its own.
+   */
+  | { type: 'lock'; sure: Sure | null; wall: number; waitsLater?: true }
   | { type: 'do'; operation: OperationInput; wall: number }
   | { type: 'put right' }
   | { type: 'note'; note: Note; wall: number }
@@ -60,7 +67,8 @@ type Event =
   | { type: 'conclude' }
   | { type: 'concluded'; notes: readonly Note[]; wall: number };
 
-const isPractice = ({ run }: Bench): boolean => run.scenario.support !== 'assessment';
+const rungOn = ({ run }: Bench) => rungOf(run.scenario.support, run.attempt);
+const isPractice = (bench: Bench): boolean => rungOn(bench) < 4;
 
 /** Operations one after the other; in practice the first critical act ends the row. */
 function performed(
@@ -81,6 +89,19 @@ function performed(
   } catch (error) {
     return { bench: now, failed: error instanceof Error ? error.message : String(error) };
   }
+}
+
+/** What was answered; on the first rung, what the page has filled in. */
+function predictionOf({ bench, answers, figures }: Context, test: string, sure: Sure | null): Note {
+  const action = actionNamed(test);
+  if (rungOn(bench) === 1 && action !== undefined) return givenPrediction(bench.run, action);
+  return {
+    kind: 'prediction',
+    test,
+    lines: Object.entries(answers).map(([id, answer]) => ({ id, answer })),
+    figures: Object.entries(figures).map(([id, value]) => ({ id, value })),
+    sure,
+  };
 }
 
 const MAKE_SAFE: readonly OperationInput[] = [
@@ -126,9 +147,7 @@ export const attemptMachine = setup({
     'lock and act': assign(({ context, event }) => {
       if (event.type !== 'lock' || context.test === null) return {};
       const { bench, draft, test } = context;
-      const lines = Object.entries(context.answers).map(([id, answer]) => ({ id, answer }));
-      const figures = Object.entries(context.figures).map(([id, value]) => ({ id, value }));
-      const locked = noted(bench, { kind: 'prediction', test, lines, figures, sure: event.sure }, event.wall);
+      const locked = noted(bench, predictionOf(context, test, event.sure), event.wall);
       const { outlet } = bench.run.papers.sheet;
       const wait = event.waitsLater === true ? 0 : draft.wait;
       const inputs = operationsBetween(bench.position, draft.position, wait, outlet);
@@ -214,7 +233,10 @@ export const attemptMachine = setup({
           on: {
             answer: {
               actions: assign({
-                answers: ({ context, event }) => ({ ...context.answers, [event.id]: event.answer }),
+                answers: ({ context, event }) => {
+                  const { [event.id]: _, ...others } = context.answers;
+                  return event.answer === null ? others : { ...others, [event.id]: event.answer };
+                },
               }),
             },
             figure: {

@@ -31,8 +31,16 @@ export interface Bench {
 /** What a person writes down, before the log gives it its time and its place in the chain. */
 export type Note = Exclude<Noted, { kind: 'operation' }>;
 
-export function newBench(scenario: Scenario, file: unknown, trainee?: string): Bench {
-  const run = startRun(scenario, file, trainee === undefined ? {} : { trainee });
+/** A new attempt, by whom and on which rung. */
+export function newBench(
+  scenario: Scenario,
+  file: unknown,
+  { trainee, rung }: Pick<Attempt, 'trainee' | 'rung'> = {},
+): Bench {
+  const run = startRun(scenario, file, {
+    ...(trainee === undefined ? {} : { trainee }),
+    ...(rung === undefined ? {} : { rung }),
+  });
   const before = run.handedOver?.steps ?? [];
   const position = before.reduce(
     (at, { sample, outcome }) => positionAfter(at, sample.operation, isRefused(outcome)),

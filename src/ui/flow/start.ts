@@ -3,9 +3,11 @@
  * are told apart here, and one that is far too large is refused unread.
  */
 import { parseAttempt } from '../../attempt/file.ts';
+import type { Rung } from '../../attempt/rung.ts';
+import { supportOf } from '../../attempt/rung.ts';
 import type { Problem } from '../../scenario/problems.ts';
 import { LARGEST_FILE, tooLarge } from '../../scenario/problems.ts';
-import type { ReadScenario, Scenario } from '../../scenario/scenario.ts';
+import type { ReadScenario } from '../../scenario/scenario.ts';
 import { parseScenario, readScenario } from '../../scenario/scenario.ts';
 import type { KeptAttempt } from '../../store/keptAttempt.ts';
 import { looksLikeRecord } from '../../store/recordFile.ts';
@@ -70,10 +72,13 @@ function openedAttempt(text: string): Refused | Taken {
   }
 }
 
-/** A new attempt, with feedback at once or at the end as the trainee asks. */
-export function begun(file: object, support: Scenario['support'], trainee: string): Taken | Refused {
-  const read: ReadScenario = readScenario({ ...file, support });
+/** A new attempt, on the rung that the trainee asks for. */
+export function begun(file: object, rung: Rung, trainee: string): Taken | Refused {
+  const read: ReadScenario = readScenario({ ...file, support: supportOf(rung) });
   if (!read.ok) return { kind: 'refused', problems: read.problems };
   const label = trainee.trim();
-  return { kind: 'attempt', bench: newBench(read.scenario, read.file, ...(label === '' ? [] : [label])) };
+  return {
+    kind: 'attempt',
+    bench: newBench(read.scenario, read.file, { rung, ...(label === '' ? {} : { trainee: label }) }),
+  };
 }

@@ -1,6 +1,7 @@
 /** A labelled line to type into, with what is wrong about it beside it. */
 import type { ReactNode, Ref } from 'react';
 import { useId } from 'react';
+import { FigureInput } from './FigureInput.tsx';
 
 interface Props {
   readonly label: ReactNode;
@@ -29,14 +30,21 @@ export function TextField(props: Props) {
           onChange={(event) => onChange(event.target.value)}
           {...described}
         />
+      ) : numeric ? (
+        <FigureInput
+          id={id}
+          ref={inputRef}
+          value={value}
+          maxLength={maxLength}
+          onChange={(event) => onChange(event.target.value)}
+          {...described}
+        />
       ) : (
         <input
           id={id}
           ref={inputRef}
           type="text"
-          inputMode={numeric ? 'decimal' : 'text'}
           autoComplete="off"
-          className={numeric ? 'figure-input' : ''}
           value={value}
           maxLength={maxLength}
           onChange={(event) => onChange(event.target.value)}

@@ -1,16 +1,18 @@
 /** The first screen: what this is, one line of caution, what was left unfinished, and the scenarios. */
 import { useState } from 'react';
 import { Link } from 'wouter';
+import type { Rung } from '../../attempt/rung.ts';
+import { rungOf } from '../../attempt/rung.ts';
 import type { Problem } from '../../scenario/problems.ts';
 import type { About } from '../../store/about.ts';
 import type { InHand } from '../flow/useInHand.ts';
 import { CAUTION_LINE, Cautions } from '../parts/Cautions.tsx';
 import { Foot } from '../parts/Foot.tsx';
 import { KeptHere } from '../parts/KeptHere.tsx';
-import { Keys } from '../parts/Keys.tsx';
 import { NewVersion } from '../parts/NewVersion.tsx';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { Problems } from '../parts/Problems.tsx';
+import { RungChoice } from '../parts/RungChoice.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import type { Offered } from './offered.ts';
 import { OFFERED, SUPPORT_WORDS, unitLine } from './offered.ts';
@@ -20,9 +22,10 @@ export type Wish =
   | {
       readonly kind: 'begin';
       readonly offered: Offered;
-      readonly support: Offered['support'];
+      readonly rung: Rung;
       readonly trainee: string;
     }
+  | { readonly kind: 'show'; readonly offered: Offered }
   | { readonly kind: 'open'; readonly file: File }
   | { readonly kind: 'go on'; readonly about: Pick<About, 'id' | 'title' | 'concluded'> }
   | { readonly kind: 'put away'; readonly id: string };
@@ -76,8 +79,10 @@ export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
               kept={inHand === null ? 'Nothing here was changed.' : 'The attempt in progress is unchanged.'}
             />
           )}
-          <p className="first-time">
-            <a href="#/first-run">First time here? Four minutes on a bench that is handed over.</a>
+          <p>
+            <a href="#/first-run" className="lone">
+              First time here? Four minutes on a bench that is handed over.
+            </a>
           </p>
           <ScenarioList all={all} chosen={chosen} onChoose={setId} />
         </div>
@@ -147,39 +152,37 @@ interface BeginProps {
 }
 
 function BeginForm({ offered, onWish }: BeginProps) {
-  const isFixed = offered.support === 'assessment';
-  const [support, setSupport] = useState<'practice' | 'assessment'>(isFixed ? 'assessment' : 'practice');
+  const own = ownRung(offered);
+  const [rung, setRung] = useState<Rung | 0>(own);
   const [trainee, setTrainee] = useState('');
   return (
     <form
       className="stack"
       onSubmit={(event) => {
         event.preventDefault();
-        const own = support === 'practice' && offered.support === 'guided' ? 'guided' : support;
-        onWish({ kind: 'begin', offered, support: own, trainee });
+        onWish(rung === 0 ? { kind: 'show', offered } : { kind: 'begin', offered, rung, trainee });
       }}
     >
       <h2>{offered.title}</h2>
-      {isFixed ? (
+      {own === 4 ? (
         <p className="note">Assessment: nothing is told until the end.</p>
       ) : (
-        <Keys
-          legend={<span className="note">feedback</span>}
-          options={['practice', 'assessment'] as const}
-          words={{ practice: 'after each test', assessment: 'at the end' }}
-          value={support}
-          onChange={setSupport}
+        <RungChoice value={rung} onChange={setRung} />
+      )}
+      {rung === 0 ? null : (
+        <TextField
+          label="your label in the record (may stay empty; it stays on this device)"
+          value={trainee}
+          maxLength={60}
+          onChange={setTrainee}
         />
       )}
-      <TextField
-        label="your label in the record (may stay empty; it stays on this device)"
-        value={trainee}
-        maxLength={60}
-        onChange={setTrainee}
-      />
       <button type="submit" className="main">
-        Begin
+        {rung === 0 ? 'Show me' : 'Begin'}
       </button>
     </form>
   );
 }
+
+/** The rung that a scenario is made for; an assessment is nothing else. */
+const ownRung = ({ support }: Offered): Rung => rungOf(support, {});

@@ -35,7 +35,7 @@ export function unitLine({ site, unit }: Pick<Offered, 'site' | 'unit'>): string
 }
 
 export const SUPPORT_WORDS = {
-  guided: 'practice',
+  guided: 'guided',
   practice: 'practice',
   assessment: 'assessment',
 } as const;

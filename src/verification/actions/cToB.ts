@@ -85,6 +85,7 @@ export const cToB: TestAction = {
   untold: () => [
     {
       id: 'unplugged',
+      toldBy: ['unplug', 'release'],
       text: 'switches off when the connector is pulled',
       why: 'It stayed plugged in throughout.',
       source: pilotStandard('Table A.6 sequence 2.2'),

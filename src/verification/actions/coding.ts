@@ -66,6 +66,7 @@ export const coding: TestAction = {
   untold: () => [
     {
       id: 'setting',
+      toldBy: ['papers', 'inspect', 'state-b', 'coding-sizes', 'limit'],
       text: 'is set to the current that the coding gives',
       why: 'Nothing in a tethered unit reads this resistor: its own limit is fixed inside.',
       source: pilotStandard('Annex B'),

@@ -86,6 +86,7 @@ export const codingSizes: TestAction = {
   untold: () => [
     {
       id: 'cable-itself',
+      toldBy: ['inspect', 'coding'],
       text: 'is used with a cable whose own coding is right',
       why: 'The stand-in’s resistors were read here, not those of the customer’s cable.',
       source: pilotStandard('Annex B'),

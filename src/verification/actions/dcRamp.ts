@@ -76,6 +76,7 @@ export const dcRamp: TestAction = {
   untold: () => [
     {
       id: 'step-time',
+      toldBy: ['dc-step'],
       text: 'acts within 10 s when 6 mA come at once',
       why: 'The current rose slowly; a step is a test of its own.',
       source: published('IEC 62955:2018 Table 2'),

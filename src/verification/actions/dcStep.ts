@@ -121,6 +121,7 @@ export const dcStep: TestAction = {
   untold: () => [
     {
       id: 'asked-for',
+      toldBy: ['papers'],
       text: 'is asked to pass a d.c. test on site by the wiring rules',
       why: 'It is the maker’s or the client’s test, and is recorded as such.',
       source: PRACTICE,

@@ -105,6 +105,7 @@ export const diode: TestAction = {
   untold: () => [
     {
       id: 'while-charging',
+      toldBy: ['diode-in-c'],
       text: 'notices a diode that fails while charging',
       why: 'It was shorted before supply was asked for; some sound units check only then.',
       source: SHEET,

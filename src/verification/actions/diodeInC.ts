@@ -113,6 +113,7 @@ export const diodeInC: TestAction = {
   untold: () => [
     {
       id: 'other-parts',
+      toldBy: ['pilot-short', 'pilot-open', 'diode', 'pe-open'],
       text: 'notices any other part of the vehicle’s pilot circuit that fails',
       why: 'Only the diode was shorted.',
       source: CIRCUIT,

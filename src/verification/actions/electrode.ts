@@ -70,6 +70,7 @@ export const electrode: TestAction = {
   untold: () => [
     {
       id: 'joined',
+      toldBy: ['inspect', 'pe-circuit', 'make-good', 'ze', 'loop'],
       of: 'circuit',
       text: 'has its electrode joined to the main earthing terminal',
       why: 'It was taken off for this; the loop shows whether it is back.',

@@ -98,6 +98,8 @@ export const energise: TestAction = {
   untold: () => [
     {
       id: 'poles',
+      toldBy: ['poles-open'],
+      ownOnly: true,
       text: 'has every pole of its contactor open',
       why: 'A closed neutral pole shows no voltage.',
       source: CIRCUIT,

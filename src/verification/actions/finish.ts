@@ -66,6 +66,7 @@ export const finish: TestAction = {
   untold: () => [
     {
       id: 'next-test',
+      toldBy: [],
       text: 'stays as good until it is tested next',
       why: 'A verification is of the day.',
       source: published('BS 7671:2018+A2:2022 644'),

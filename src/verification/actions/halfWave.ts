@@ -103,6 +103,8 @@ export const halfWave: TestAction = {
   untold: (papers) => [
     {
       id: 'which-sensor',
+      toldBy: [],
+      ownOnly: true,
       text: 'tripped by its a.c. device and not by its d.c. detector',
       why:
         papers.sheet.residual.direct === null

@@ -91,6 +91,7 @@ export const hold: TestAction = {
   untold: () => [
     {
       id: 'worn',
+      toldBy: [],
       text: 'holds the plug after years of use as well',
       why: 'One pull shows today’s lock, not its wear.',
       source: CIRCUIT,

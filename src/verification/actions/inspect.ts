@@ -114,6 +114,16 @@ export const inspect: TestAction = {
   untold: () => [
     {
       id: 'inside-devices',
+      toldBy: [
+        'residual-origin',
+        'residual-rated',
+        'residual-five',
+        'residual-ramp',
+        'half-wave',
+        'dc-ramp',
+        'dc-step',
+        'residual-again',
+      ],
       of: 'circuit',
       text: 'has devices that work',
       why: 'They are there and of the right type; whether they act is a test.',

@@ -79,6 +79,8 @@ export const instruments: TestAction = {
   untold: () => [
     {
       id: 'dead',
+      toldBy: ['prove-dead'],
+      ownOnly: true,
       of: 'circuit',
       text: 'is dead where the work will be',
       why: 'A detector that lights on its proving unit is fit to show that, once it is put there.',

@@ -66,6 +66,7 @@ export const insulationCircuit: TestAction = {
   untold: () => [
     {
       id: 'inside-unit',
+      toldBy: ['insulation-unit'],
       text: 'has sound insulation inside the unit',
       why: 'The unit was taken off for this test.',
       source: wiringRules('643.3.2'),

@@ -67,6 +67,7 @@ export const insulationOutlet: TestAction = {
   untold: () => [
     {
       id: 'circuit-insulated',
+      toldBy: ['insulation-circuit'],
       of: 'circuit',
       text: 'has sound insulation between its own conductors',
       why: 'The open contactor cuts the circuit off from these leads.',

@@ -52,12 +52,14 @@ export const insulationUnit: TestAction = {
   untold: (papers) => [
     {
       id: 'between-lives',
+      toldBy: ['insulation-outlet'],
       text: 'has sound insulation between its live conductors',
       why: 'They are joined: between them lie electronics, which the test could harm and which read low.',
       source: rulesFor(papers).regulation('643.3.3'),
     },
     {
       id: 'outlet-side',
+      toldBy: ['insulation-outlet'],
       text: 'has sound insulation at its outlet',
       why: 'The contactor is open.',
       source: CIRCUIT,

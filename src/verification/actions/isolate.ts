@@ -38,6 +38,8 @@ export const isolate: TestAction = {
   untold: () => [
     {
       id: 'terminals-dead',
+      toldBy: ['prove-dead'],
+      ownOnly: true,
       text: 'is dead at its supply terminals',
       why: 'A dark unit proves nothing: only a proved two-pole detector at the terminals does.',
       source: published('HSE GS38, 4th edition 2015'),

@@ -148,12 +148,14 @@ export const limit: TestAction = {
     sheet.serviceLimit === null
       ? {
           id: 'sensor',
+          toldBy: [],
           text: 'learns the limit from a sensor on the right conductor, the right way round',
           why: 'The limit was set by hand: a sensor is proved with a known load.',
           source: PRACTICE,
         }
       : {
           id: 'vehicle',
+          toldBy: [],
           text: 'keeps the vehicle to what it offers',
           why: 'The stand-in draws nothing, and would not follow the pilot if it did.',
           source: pilotStandard('Table A.6 sequence 6'),

@@ -179,6 +179,14 @@ export const loop: TestAction = {
   untold: () => [
     {
       id: 'device-acts',
+      toldBy: [
+        'residual-origin',
+        'residual-rated',
+        'residual-five',
+        'residual-ramp',
+        'half-wave',
+        'residual-again',
+      ],
       of: 'circuit',
       text: 'disconnects a fault within the time allowed',
       why: 'The loop says that the current would be enough, not that the device acts.',

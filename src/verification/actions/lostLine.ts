@@ -189,6 +189,7 @@ export const lostLine: TestAction = {
   untold: () => [
     {
       id: 'neutral',
+      toldBy: ['open-pen'],
       text: 'stands a lost neutral',
       why: 'Only lines were taken away; without its neutral single-phase loads see up to the voltage between lines.',
       source: CIRCUIT,

@@ -53,6 +53,8 @@ export const makeGood: TestAction = {
   untold: () => [
     {
       id: 'right-way',
+      toldBy: ['supply-volts', 'state-c', 'loop'],
+      ownOnly: true,
       of: 'circuit',
       text: 'has every conductor back where it was',
       why: 'That they are on is seen; that they are on the right terminals is measured.',

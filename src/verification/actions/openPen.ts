@@ -240,6 +240,7 @@ export const openPen: TestAction = {
   untold: (papers) => [
     {
       id: 'other-way',
+      toldBy: [],
       text: byWindow(papers)
         ? 'notices a PEN conductor that opens while line to neutral stays inside the window'
         : 'notices a PEN conductor that is open while the earthing terminal stays under 70 V',

@@ -168,6 +168,7 @@ export const papers: TestAction = {
   untold: (p) => [
     {
       id: 'cable-carries',
+      toldBy: ['inspect'],
       of: 'circuit',
       text: 'has a cable that carries the device’s rating as it is laid',
       why: 'How it is laid is to be seen on the spot: the papers tell its length and areas.',
@@ -175,6 +176,7 @@ export const papers: TestAction = {
     },
     {
       id: 'own-circuit',
+      toldBy: ['isolate', 'inspect'],
       of: 'circuit',
       text: 'feeds nothing else',
       why: 'What hangs on the circuit is found by isolating it.',
@@ -182,6 +184,7 @@ export const papers: TestAction = {
     },
     {
       id: 'as-fitted',
+      toldBy: ['inspect'],
       of: 'circuit',
       text: 'has the devices fitted that the papers name',
       why: 'Papers tell what was meant.',
@@ -189,6 +192,7 @@ export const papers: TestAction = {
     },
     {
       id: 'offer',
+      toldBy: ['state-b', 'coding-sizes', 'state-c', 'c-to-b', 'state-d', 'limit'],
       text: 'offers no more than it is set to',
       why: 'The setting is on the sheet; the offer is measured.',
       source: pilotStandard('6.3.1.6'),

@@ -32,6 +32,7 @@ export const peCircuit: TestAction = {
   untold: () => [
     {
       id: 'to-outlet',
+      toldBy: ['pe-outlet', 'state-c', 'loop'],
       of: 'circuit',
       text: 'is continuous as far as the outlet',
       why: 'The leads end at the unit’s terminal; the unit and its outlet come beyond.',

@@ -30,12 +30,14 @@ export const peOpen: TestAction = {
   untold: () => [
     {
       id: 'to-the-met',
+      toldBy: ['inspect', 'pe-circuit', 'make-good', 'ze', 'state-c', 'loop'],
       text: 'has its PE connected back to the main earthing terminal',
       why: 'The pilot returns at the unit: what lies behind it does not matter to this test.',
       source: CIRCUIT,
     },
     {
       id: 'some-ohms',
+      toldBy: [],
       text: 'switches off for a joint of some ohms in PE',
       why: 'That takes hundreds of ohms; a joint is found by measuring.',
       source: CIRCUIT,

@@ -84,6 +84,7 @@ export const peOutlet: TestAction = {
   untold: () => [
     {
       id: 'to-met',
+      toldBy: ['inspect', 'pe-circuit', 'electrode', 'make-good', 'ze', 'state-c', 'loop'],
       of: 'circuit',
       text: 'is joined to the main earthing terminal',
       why: 'Both leads are at the unit: this is its own half of the path only.',

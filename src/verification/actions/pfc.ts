@@ -168,6 +168,7 @@ export const pfc: TestAction = {
   untold: (papers) => [
     {
       id: 'at-outlet',
+      toldBy: ['loop'],
       text: 'has devices at its outlet that break what flows there',
       why: 'The reading at the outlet is smaller, and a device has to stand what flows where it is fitted.',
       source: rulesFor(papers).regulation('434.5.1'),

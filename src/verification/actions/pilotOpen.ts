@@ -30,6 +30,7 @@ export const pilotOpen: TestAction = {
   untold: () => [
     {
       id: 'latches',
+      toldBy: ['recovery'],
       text: 'latches a fault when the pilot opens',
       why: 'It looks as unplugged; some sound units show a fault all the same.',
       source: SHEET,

@@ -87,6 +87,7 @@ export const pilotShort: TestAction = {
   untold: () => [
     {
       id: 'pe-lost',
+      toldBy: ['pe-open'],
       text: 'switches off when the vehicle loses PE',
       why: 'PE stayed connected: that is another set-up.',
       source: pilotStandard('A.4.8'),

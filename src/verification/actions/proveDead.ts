@@ -72,12 +72,15 @@ export const proveDead: TestAction = {
   untold: () => [
     {
       id: 'outlet-side',
+      toldBy: ['poles-open'],
+      ownOnly: true,
       text: 'has both contactor poles open',
       why: 'With the supply off, dead terminals say nothing about the poles behind them.',
       source: CIRCUIT,
     },
     {
       id: 'insulated',
+      toldBy: ['insulation-circuit', 'insulation-unit', 'insulation-outlet'],
       of: 'circuit',
       text: 'has sound insulation',
       why: 'That is a measurement of its own, at a test voltage.',

@@ -126,12 +126,15 @@ export const r1r2Polarity: TestAction = {
   untold: () => [
     {
       id: 'to-outlet',
+      toldBy: ['state-c', 'state-d', 'loop', 'volt-drop'],
       text: 'has line and neutral the right way round at its outlet',
       why: 'The open contactor stands between; that is read with the outlet supplied.',
       source: CIRCUIT,
     },
     {
       id: 'neutral-arrives',
+      toldBy: ['energise', 'state-c', 'loop'],
+      ownOnly: true,
       of: 'circuit',
       text: 'has a neutral that arrives at the unit',
       why: 'Line and PE alone are linked: a neutral that reads open may be broken or merely not linked.',

@@ -147,6 +147,7 @@ export const recovery: TestAction = {
   untold: () => [
     {
       id: 'every-cause',
+      toldBy: [],
       text: 'clears after every other fault as its sheet says',
       why: 'Two of its causes were tried; each has its own line on the sheet.',
       source: SHEET,

@@ -83,6 +83,7 @@ export const release: TestAction = {
   untold: () => [
     {
       id: 'no-power',
+      toldBy: ['supply-return'],
       text: 'can be made to let go of the plug with no power',
       why: 'The supply stayed on; the sheet tells the emergency means.',
       source: SHEET,

@@ -89,6 +89,7 @@ export const residualAgain: TestAction = {
   untold: () => [
     {
       id: 'button-time',
+      toldBy: [],
       text: 'trips in time, by its test button',
       why: 'The button shows that the mechanism moves, not how fast, nor at which current.',
       source: PRACTICE,

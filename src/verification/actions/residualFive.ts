@@ -26,6 +26,8 @@ export const residualFive: TestAction = {
   untold: () => [
     {
       id: 'asked-for',
+      toldBy: [],
+      ownOnly: true,
       text: 'is asked to pass this before it may be put to use',
       why: 'Since the second amendment one test at the rating is what verification needs.',
       source: wiringRules('643.8'),

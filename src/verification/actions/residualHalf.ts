@@ -67,6 +67,14 @@ export const residualHalf: TestAction = {
   untold: () => [
     {
       id: 'acts-at-rating',
+      toldBy: [
+        'residual-origin',
+        'residual-rated',
+        'residual-five',
+        'residual-ramp',
+        'half-wave',
+        'residual-again',
+      ],
       text: 'trips at its rating',
       why: 'A device that is dead passes this test as well.',
       source: PRACTICE,

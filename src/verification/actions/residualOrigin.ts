@@ -103,6 +103,16 @@ export const residualOrigin: TestAction = {
   untold: () => [
     {
       id: 'own-device',
+      toldBy: [
+        'residual-half',
+        'residual-rated',
+        'residual-five',
+        'residual-ramp',
+        'half-wave',
+        'dc-ramp',
+        'dc-step',
+        'residual-again',
+      ],
       text: 'has a residual device in the unit that acts',
       why: 'This current did not pass it.',
       source: PRACTICE,

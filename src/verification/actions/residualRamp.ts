@@ -87,6 +87,7 @@ export const residualRamp: TestAction = {
   untold: () => [
     {
       id: 'direct',
+      toldBy: ['dc-ramp', 'dc-step'],
       text: 'acts on smooth d.c.',
       why: 'Only a.c. was applied.',
       source: published('IEC 62955:2018'),

@@ -37,6 +37,8 @@ export const residualRated: TestAction = {
   untold: () => [
     {
       id: 'neutral-open',
+      toldBy: [],
+      ownOnly: true,
       text: 'has opened its neutral pole as well',
       why: 'Neutral is at earth potential: a closed pole shows no voltage. Only a dead test across the pole tells.',
       source: CIRCUIT,

@@ -106,6 +106,7 @@ export const sharing: TestAction = {
   untold: () => [
     {
       id: 'hours-kept',
+      toldBy: [],
       text: 'keeps to its hours and its delay when nobody overrides them',
       why: 'That takes a clock and as long as the delay.',
       source: published('SI 2021/1467 regs 10 and 11'),

@@ -52,6 +52,8 @@ export const stateA: TestAction = {
   untold: () => [
     {
       id: 'neutral-open',
+      toldBy: ['poles-open'],
+      ownOnly: true,
       text: 'has its neutral pole open',
       why: 'A closed neutral pole shows no voltage: only a dead test across the pole tells.',
       source: CIRCUIT,

@@ -80,6 +80,7 @@ export const stateB: TestAction = {
   untold: () => [
     {
       id: 'diode',
+      toldBy: ['diode', 'diode-in-c'],
       text: 'refuses a vehicle whose diode is shorted',
       why: 'The stand-in’s diode is sound in this set-up.',
       source: pilotStandard('Table A.4 note c'),

@@ -115,6 +115,14 @@ export const stateC: TestAction = {
   untold: () => [
     {
       id: 'trips',
+      toldBy: [
+        'residual-origin',
+        'residual-rated',
+        'residual-five',
+        'residual-ramp',
+        'half-wave',
+        'residual-again',
+      ],
       text: 'trips in time on a fault to earth',
       why: 'No test current has flowed yet.',
       source: CIRCUIT,

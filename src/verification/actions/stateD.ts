@@ -83,6 +83,7 @@ export const stateD: TestAction = {
   untold: () => [
     {
       id: 'air-moves',
+      toldBy: [],
       text: 'moves air when it switches its ventilation on',
       why: 'The command says nothing of the fan: that is looked at by itself.',
       source: CIRCUIT,

@@ -190,6 +190,7 @@ export const stop: TestAction = {
   untold: () => [
     {
       id: 'other-outlets',
+      toldBy: [],
       text: 'takes every other outlet of the bay off at an emergency stop',
       why: 'Only this outlet was looked at.',
       source: published('BS 7671:2018+A2:2022 722.537.2.201'),

@@ -139,6 +139,7 @@ export const supplyReturn: TestAction = {
   untold: () => [
     {
       id: 'brown-out',
+      toldBy: [],
       text: 'rides through a dip of the supply',
       why: 'The supply was off for 10 s, not low for a moment.',
       source: SHEET,

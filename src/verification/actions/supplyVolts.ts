@@ -150,6 +150,8 @@ export const supplyVolts: TestAction = {
       ? [
           {
             id: 'pen-whole',
+            toldBy: [],
+            ownOnly: true,
             of: 'circuit' as const,
             text: 'shows a whole PEN conductor by the nought between neutral and earth',
             why: 'They are joined here: it stays nought with the PEN open.',
@@ -159,6 +161,7 @@ export const supplyVolts: TestAction = {
       : []),
     {
       id: 'all-loads',
+      toldBy: ['volt-drop'],
       of: 'circuit' as const,
       text: 'keeps its voltage with everything on that it will ever feed',
       why: 'One load was switched, for a moment.',

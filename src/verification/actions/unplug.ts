@@ -97,6 +97,8 @@ export const unplug: TestAction = {
   untold: () => [
     {
       id: 'earth-lost',
+      toldBy: ['pe-open'],
+      ownOnly: true,
       text: 'switches off when a connected vehicle loses PE',
       why: 'Everything parted together here; PE alone is a set-up of its own.',
       source: pilotStandard('A.4.8'),

@@ -106,6 +106,7 @@ export const voltDrop: TestAction = {
   untold: () => [
     {
       id: 'warm',
+      toldBy: [],
       text: 'keeps its joints cool at full current for hours',
       why: 'The load was on for a minute: heat takes longer.',
       source: PRACTICE,

@@ -56,6 +56,7 @@ export const ze: TestAction = {
   untold: (papers) => [
     {
       id: 'conductor-on',
+      toldBy: ['inspect', 'make-good', 'loop'],
       of: 'circuit',
       text: 'has its earthing conductor joined to the main earthing terminal',
       why: 'It was off for this; the loop with everything connected tells.',
@@ -63,6 +64,7 @@ export const ze: TestAction = {
     },
     {
       id: 'pen-sound',
+      toldBy: [],
       of: 'circuit',
       text: 'keeps its PEN conductor whole from now on',
       why: 'It is whole today.',

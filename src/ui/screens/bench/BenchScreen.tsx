@@ -1,5 +1,6 @@
 /** The bench: what is known on one side, the test in hand or the choice of one on the other. */
 import { useEffect, useRef, useState } from 'react';
+import { rungOf } from '../../../attempt/rung.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
 import { Sheet } from '../../drawing/Sheet.tsx';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
@@ -7,6 +8,7 @@ import { useMeasuring } from '../../flow/useMeasuring.ts';
 import { usePaced } from '../../flow/usePaced.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { HandedOverSheet } from '../../parts/HandedOverSheet.tsx';
+import { KeyPad } from '../../parts/KeyPad.tsx';
 import { Papers } from '../../parts/Papers.tsx';
 import { WaitingLine } from '../../parts/WaitingLine.tsx';
 import { Harm } from './Harm.tsx';
@@ -16,7 +18,7 @@ import { PutRightDialog } from './PutRightDialog.tsx';
 import { StopDialog } from './StopDialog.tsx';
 import { standingText } from './standingText.ts';
 import { stageOf, TestCard } from './TestCard.tsx';
-import { ChooseTest, YourTests } from './Tests.tsx';
+import { ChooseTest, nextInOrder, YourTests } from './Tests.tsx';
 
 interface Props {
   readonly state: AttemptState;
@@ -84,6 +86,8 @@ export function BenchScreen({ state, send: sendAtOnce, wall, keepFailed, beside 
               </h2>
               <ChooseTest
                 actions={actions}
+                isInOrder={rungOf(bench.run.scenario.support, bench.run.attempt) === 1}
+                next={nextInOrder(bench, actions)}
                 onChoose={(id) => send({ type: 'choose', test: id })}
                 onPutRight={() => send({ type: 'put right' })}
                 onConclude={() => send({ type: 'conclude' })}
@@ -103,6 +107,7 @@ export function BenchScreen({ state, send: sendAtOnce, wall, keepFailed, beside 
         </div>
       </main>
       <Foot />
+      <KeyPad />
       {state.matches({ working: 'putting right' }) ? (
         <PutRightDialog
           bench={bench}

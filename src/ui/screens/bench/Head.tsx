@@ -1,12 +1,14 @@
 /** The head line of bench and conclusion: which job, by which rules, and the buttons that are always at hand. */
 import { useState } from 'react';
+import { rungOf } from '../../../attempt/rung.ts';
 import { sheetLines } from '../../../scenario/words.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { Cautions } from '../../parts/Cautions.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
 import { NotKept } from '../../parts/NotKept.tsx';
 import { SheetLines } from '../../parts/SheetLines.tsx';
-import { SUPPORT_WORDS, unitLine } from '../offered.ts';
+import { RUNG_NAMES } from '../../words/rungs.ts';
+import { unitLine } from '../offered.ts';
 
 interface Props {
   readonly bench: Bench;
@@ -22,7 +24,7 @@ export function Head({ bench, keepFailed, onStop }: Props) {
       <div className="head-title">
         <h1>{scenario.title}</h1>
         <p>
-          {unitLine(scenario)} · {scenario.rules} · {SUPPORT_WORDS[scenario.support]} ·{' '}
+          {unitLine(scenario)} · {scenario.rules} · {RUNG_NAMES[rungOf(scenario.support, attempt)]} ·{' '}
           <strong>training only</strong>
         </p>
       </div>

@@ -73,7 +73,10 @@ export function Judge({ run, lines, limits, prediction, onJudged, onBack }: Prop
                 <>
                   <span className="note">{SUBJECT_WORDS[subject]} </span>
                   {text}
-                  <span className="note"> · you said {saidOf(id)}</span>
+                  <span className="note">
+                    {' '}
+                    · {prediction?.given ? 'given' : 'you said'}: {saidOf(id)}
+                  </span>
                 </>
               }
               options={JUDGEMENTS}

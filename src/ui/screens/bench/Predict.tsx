@@ -8,17 +8,10 @@ import type { Answer, Sure } from '../../../attempt/attempt.ts';
 import { ANSWERS } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import type { Figure } from '../../../verification/testAction.ts';
-import { useKept } from '../../flow/useKept.ts';
-import { TextField } from '../../parts/TextField.tsx';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import { answerText } from '../../words/answers.ts';
-import { typedNumber } from '../../words/figures.ts';
-
-const STAKES: readonly { readonly sure: Sure; readonly wins: number; readonly loses: string }[] = [
-  { sure: 'under 67 %', wins: 1, loses: '0' },
-  { sure: '67 to 80 %', wins: 2, loses: '−2' },
-  { sure: 'over 80 %', wins: 3, loses: '−6' },
-];
+import { FigureLine } from './FigureLine.tsx';
+import { SureKeys } from './SureKeys.tsx';
 
 export const SUBJECT_WORDS = { unit: 'a correct unit', circuit: 'a sound circuit' } as const;
 
@@ -109,22 +102,7 @@ export function Predict(props: Props) {
             <h4 ref={surePlace} tabIndex={-1}>
               How sure are you of all of it? This locks, and your set-up acts.
             </h4>
-            <div className="answer-keys">
-              {STAKES.map(({ sure, wins, loses }) => (
-                <button
-                  key={sure}
-                  type="button"
-                  className="sure"
-                  disabled={!complete}
-                  onClick={() => onLock(sure)}
-                >
-                  {sure}
-                  <small>
-                    right {wins}, wrong {loses}
-                  </small>
-                </button>
-              ))}
-            </div>
+            <SureKeys isReady={complete} onLock={onLock} />
             {complete ? null : <p className="note">Every line and figure is needed first.</p>}
           </>
         ) : (
@@ -163,32 +141,5 @@ export function Predict(props: Props) {
         </div>
       </div>
     </div>
-  );
-}
-
-interface FigureProps {
-  readonly wanted: Figure;
-  readonly value: number | undefined;
-  readonly onChange: (value: number | null) => void;
-  readonly inputRef?: React.Ref<HTMLInputElement>;
-}
-
-function FigureLine({ wanted, value, onChange, inputRef }: FigureProps) {
-  const [text, setText] = useKept(`figure ${wanted.id}`, value === undefined ? '' : String(value));
-  const wrong = text.trim() !== '' && typedNumber(text) === null;
-  return (
-    <li>
-      <TextField
-        label={`${wanted.text}, ${wanted.unit}`}
-        numeric
-        value={text}
-        error={wrong ? 'A figure is expected, as 31.5 or 31,5.' : null}
-        onChange={(next) => {
-          setText(next);
-          onChange(typedNumber(next));
-        }}
-        {...(inputRef === undefined ? {} : { inputRef })}
-      />
-    </li>
   );
 }

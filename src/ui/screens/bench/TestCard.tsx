@@ -1,7 +1,9 @@
 /** The card of the test in hand: its name, its purpose, the four steps, and the step that is open. */
 import { useEffect, useRef } from 'react';
 import type { Entry, EntryOf } from '../../../attempt/attempt.ts';
-import { testFigures, testLines } from '../../../attempt/lines.ts';
+import { linesToChooseFrom, testFigures, testLines } from '../../../attempt/lines.ts';
+import type { Rung } from '../../../attempt/rung.ts';
+import { rungOf } from '../../../attempt/rung.ts';
 import { lastSitting } from '../../../attempt/sitting.ts';
 import { limitsOf } from '../../../attempt/truth.ts';
 import { linesOf } from '../../../site/site.ts';
@@ -11,6 +13,8 @@ import type { Measuring } from '../../flow/useMeasuring.ts';
 import type { Step } from '../../parts/Steps.tsx';
 import { Steps } from '../../parts/Steps.tsx';
 import { Observe } from '../observe/Observe.tsx';
+import { ChooseLines } from './ChooseLines.tsx';
+import { Given } from './Given.tsx';
 import { Judge } from './Judge.tsx';
 import { Predict } from './Predict.tsx';
 import { SetUp } from './SetUp.tsx';
@@ -64,10 +68,15 @@ export function stageOf({ context: { step } }: AttemptState): Stage {
   return step in STEP_OF ? (step as Stage) : 'setting up';
 }
 
+/** Every line in turn, or all of them to choose from. */
+const askedOn = (rung: Rung) => (rung === 3 ? ChooseLines : Predict);
+
 function OpenStep({ stage, state, action, send, wall, measuring }: Props & { readonly stage: Stage }) {
   const { bench, draft, answers, figures, since, failed } = state.context;
   const { scenario, papers, attempt } = bench.run;
-  const lines = testLines(scenario, action);
+  const rung = rungOf(scenario.support, attempt);
+  const lines = rung === 3 ? linesToChooseFrom(scenario, action) : testLines(scenario, action);
+  const Asked = askedOn(rung);
   const prediction = asPrediction(attempt.entries[since]);
   switch (stage) {
     case 'setting up':
@@ -83,8 +92,15 @@ function OpenStep({ stage, state, action, send, wall, measuring }: Props & { rea
         />
       );
     case 'predicting':
-      return (
-        <Predict
+      return rung === 1 ? (
+        <Given
+          lines={lines}
+          figures={testFigures(scenario, action)}
+          onLock={() => send({ type: 'lock', sure: null, wall: wall() })}
+          onBack={() => send({ type: 'back' })}
+        />
+      ) : (
+        <Asked
           lines={lines}
           figures={testFigures(scenario, action)}
           answers={answers}
@@ -104,6 +120,7 @@ function OpenStep({ stage, state, action, send, wall, measuring }: Props & { rea
           since={since}
           prediction={prediction}
           lines={lines}
+          tellsWhy={rung < 4}
           failed={failed}
           measuring={measuring}
           onDo={(operation) => send({ type: 'do', operation, wall: wall() })}

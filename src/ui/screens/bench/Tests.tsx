@@ -105,35 +105,34 @@ export function YourTests({ bench, actions }: Props) {
   );
 }
 
+/** The first that was not begun after the last one begun; else the first never begun. It looks at what was done alone. */
+export function nextInOrder(bench: Bench, actions: readonly TestAction[]): string | null {
+  const begun = bench.run.attempt.entries.flatMap((entry) =>
+    entry.kind === 'prediction' ? [entry.test] : [],
+  );
+  const open = actions.filter(({ id }) => !begun.includes(id));
+  const last = actions.findIndex(({ id }) => id === begun.at(-1));
+  return (open.find((action) => actions.indexOf(action) > last) ?? open[0])?.id ?? null;
+}
+
 interface ChooseProps {
   readonly actions: readonly TestAction[];
+  /** The next one in their order, where they are to be done in it; null where any order is the trainee's own. */
+  readonly next: string | null;
+  readonly isInOrder: boolean;
   readonly onChoose: (id: string) => void;
   readonly onPutRight: () => void;
   readonly onConclude: () => void;
 }
 
-export function ChooseTest({ actions, onChoose, onPutRight, onConclude }: ChooseProps) {
+export function ChooseTest({ actions, next, isInOrder, onChoose, onPutRight, onConclude }: ChooseProps) {
   return (
     <div className="wide-stack">
-      <div className="stages">
-        {STAGES.map((stage) => {
-          const own = actions.filter((action) => action.stage === stage);
-          return own.length === 0 ? null : (
-            <section key={stage} aria-label={stage}>
-              <h3>{stage}</h3>
-              <ul>
-                {own.map(({ id, title }) => (
-                  <li key={id}>
-                    <button type="button" className="plain" onClick={() => onChoose(id)}>
-                      {title}
-                    </button>
-                  </li>
-                ))}
-              </ul>
-            </section>
-          );
-        })}
-      </div>
+      {isInOrder ? (
+        <InOrder actions={actions} next={next} onChoose={onChoose} />
+      ) : (
+        <ByStage actions={actions} onChoose={onChoose} />
+      )}
       <div className="acts apart">
         <span className="note">Any order; nothing stops a wrong choice.</span>
         <button type="button" onClick={onPutRight} aria-haspopup="dialog">
@@ -143,6 +142,64 @@ export function ChooseTest({ actions, onChoose, onPutRight, onConclude }: Choose
           Conclude…
         </button>
       </div>
+    </div>
+  );
+}
+
+type ListProps = Pick<ChooseProps, 'actions' | 'onChoose'>;
+
+/** The tests in the order in which a faultless trainee does them, the next one first. */
+function InOrder({ actions, next, onChoose }: ListProps & Pick<ChooseProps, 'next'>) {
+  const first = actions.find(({ id }) => id === next);
+  return (
+    <div className="stack">
+      {first === undefined ? (
+        <p>Every test was done once. Conclude, or do one again.</p>
+      ) : (
+        <div className="acts">
+          <button type="button" className="main" onClick={() => onChoose(first.id)}>
+            {first.title}
+          </button>
+          <span className="note">next in order</span>
+        </div>
+      )}
+      <ol className="in-order" aria-label="The tests in order">
+        {actions.map(({ id, title }) => (
+          <li key={id} aria-current={id === next ? 'step' : undefined}>
+            {id === next ? (
+              <strong>{title}</strong>
+            ) : (
+              <button type="button" className="plain" onClick={() => onChoose(id)}>
+                {title}
+              </button>
+            )}
+          </li>
+        ))}
+      </ol>
+    </div>
+  );
+}
+
+function ByStage({ actions, onChoose }: ListProps) {
+  return (
+    <div className="stages">
+      {STAGES.map((stage) => {
+        const own = actions.filter((action) => action.stage === stage);
+        return own.length === 0 ? null : (
+          <section key={stage} aria-label={stage}>
+            <h3>{stage}</h3>
+            <ul>
+              {own.map(({ id, title }) => (
+                <li key={id}>
+                  <button type="button" className="plain" onClick={() => onChoose(id)}>
+                    {title}
+                  </button>
+                </li>
+              ))}
+            </ul>
+          </section>
+        );
+      })}
     </div>
   );
 }

@@ -1,5 +1,6 @@
 /** In practice, after the judgement: every line and limit of this test with truth, reason and source. */
 import type { EntryOf } from '../../../attempt/attempt.ts';
+import { isLeftAlone, titlesOf } from '../../../attempt/debrief.ts';
 import { testFigures } from '../../../attempt/lines.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
@@ -7,7 +8,7 @@ import { judgedRight, truthOf } from '../../../attempt/truth.ts';
 import { sourceText } from '../../../verification/sources.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
-import { TruthLines } from '../../parts/TruthLines.tsx';
+import { TruthLines, whyText } from '../../parts/TruthLines.tsx';
 import { answerText } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
 import { recordOf, recordText } from '../observe/records.ts';
@@ -40,9 +41,10 @@ function toldLines(
   const judgement = entriesAbout(run.attempt, 'judgement', action.id).at(-1);
   const truth = truthOf(run, action);
   return [
-    ...truth.lines.map(({ id, text, subject, right, finding, why, source }): TruthLine => {
-      const said = prediction?.lines.find((line) => line.id === id)?.answer;
-      const judged = judgement?.lines.find((line) => line.id === id)?.judged;
+    ...truth.lines.map((line): TruthLine => {
+      const { id, text, subject, right, finding, why, source, toldBy } = line;
+      const said = prediction?.lines.find((one) => one.id === id)?.answer;
+      const judged = judgement?.lines.find((one) => one.id === id)?.judged;
       const rightly = finding === null ? undefined : judgedRight(finding);
       return {
         id,
@@ -50,12 +52,16 @@ function toldLines(
         pairs: [
           {
             of: 'predicted',
-            you: said === undefined ? 'nothing' : answerText(said),
+            ...(prediction?.given
+              ? { you: 'given', agrees: true }
+              : isLeftAlone(run, line, prediction)
+                ? { you: 'left alone', agrees: true }
+                : { you: said === undefined ? 'nothing' : answerText(said) }),
             truth: answerText(right),
           },
           ...(rightly === undefined ? [] : [{ of: 'judged', you: judged ?? 'nothing', truth: rightly }]),
         ],
-        why,
+        why: whyText(why, titlesOf(toldBy)),
         source: sourceText(source),
       };
     }),
@@ -68,9 +74,10 @@ function toldLines(
           pairs: [
             {
               of: 'predicted',
-              you: said === undefined ? 'nothing' : figureText(said, unit),
+              you: prediction?.given ? 'given' : said === undefined ? 'nothing' : figureText(said, unit),
               truth: `${figureText(value, unit)}, ±${figureText(tolerance, unit)} counts as right`,
-              agrees: said !== undefined && Math.abs(said - value) <= tolerance,
+              agrees:
+                prediction?.given === true || (said !== undefined && Math.abs(said - value) <= tolerance),
             },
           ],
           why,

@@ -7,6 +7,7 @@ import type { Debrief as Told } from '../../../attempt/debrief.ts';
 import { debriefing } from '../../../attempt/debrief.ts';
 import { eliminating, seekingUndone } from '../../../attempt/elimination.ts';
 import { makeAttemptText } from '../../../attempt/file.ts';
+import { rungOf } from '../../../attempt/rung.ts';
 import { tellingStep, timelineOf } from '../../../attempt/timeline.ts';
 import type { Lockstep, Progress } from '../../../attempt/twin.ts';
 import { followingLog } from '../../../attempt/twin.ts';
@@ -19,7 +20,8 @@ import { Foot } from '../../parts/Foot.tsx';
 import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
 import { HandIn } from '../../parts/HandIn.tsx';
 import { NotKept } from '../../parts/NotKept.tsx';
-import { SUPPORT_WORDS, unitLine } from '../offered.ts';
+import { RUNG_NAMES } from '../../words/rungs.ts';
+import { unitLine } from '../offered.ts';
 import { DebriefTests } from './DebriefTests.tsx';
 import { Log } from './Log.tsx';
 import { Marks } from './Marks.tsx';
@@ -105,7 +107,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
         <div className="head-title">
           <h1>Debrief</h1>
           <p>
-            {scenario.title} · {unitLine(scenario)} · {SUPPORT_WORDS[scenario.support]} ·{' '}
+            {scenario.title} · {unitLine(scenario)} · {RUNG_NAMES[rungOf(scenario.support, attempt)]} ·{' '}
             <strong>training only</strong>
           </p>
         </div>
@@ -117,7 +119,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
           <button
             type="button"
             className="main"
-            onClick={() => onAgain(newBench(scenario, attempt.scenario, attempt.trainee))}
+            onClick={() => onAgain(newBench(scenario, attempt.scenario, attempt))}
           >
             Practise this again
           </button>
@@ -132,7 +134,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
               {verdictText(told)}
             </h2>
             <Gates told={told} />
-            <Marks marks={told.marks} scenario={scenario} />
+            <Marks marks={told.marks} given={told.given} />
             <p className="note">
               One scenario is practice: a grade needs about ten. Marks are recomputed from the log.
             </p>

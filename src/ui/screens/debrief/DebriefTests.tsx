@@ -3,7 +3,7 @@ import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { sourceText } from '../../../verification/sources.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
-import { isAsSaid, TruthLines } from '../../parts/TruthLines.tsx';
+import { isAsSaid, TruthLines, whyText } from '../../parts/TruthLines.tsx';
 import { answerText } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
@@ -20,6 +20,7 @@ export function DebriefTests({ told }: { readonly told: Debrief }) {
           <details key={test.test} className="debrief-test">
             <summary>
               {test.title}: {test.done ? summary(differing, lines.length) : 'not done'}
+              {test.given ? '; its lines were given' : ''}
               {test.sure === null ? '' : `; you were ${test.sure} sure`}
               {test.counts ? '' : '; not marked: a faultless trainee has stopped before it'}
             </summary>
@@ -43,14 +44,18 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
         pairs: [
           {
             of: 'predicted',
-            you: line.predicted === null ? 'nothing' : answerText(line.predicted),
+            ...(test.given
+              ? { you: 'given', agrees: true }
+              : line.leftAlone
+                ? { you: 'left alone', agrees: true }
+                : { you: line.predicted === null ? 'nothing' : answerText(line.predicted) }),
             truth: answerText(line.right),
           },
           ...(line.judgement === null
             ? []
             : [{ of: 'judged', you: line.judged ?? 'nothing', truth: line.judgement }]),
         ],
-        why: line.why,
+        why: whyText(line.why, line.toldBy),
         source: sourceText(line.source),
       }),
     ),
@@ -61,9 +66,9 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
         pairs: [
           {
             of: 'predicted',
-            you: said === null ? 'nothing' : figureText(said, unit),
+            you: test.given ? 'given' : said === null ? 'nothing' : figureText(said, unit),
             truth: figureText(right, unit),
-            agrees: isRight,
+            agrees: test.given || isRight,
           },
         ],
         why,

@@ -39,7 +39,7 @@ function entryText(entry: Entry): string {
     case 'operation':
       return operationText(entry.operation);
     case 'prediction':
-      return `predicted, ${entry.sure} sure: ${[
+      return `${entry.given ? 'given' : entry.sure === null ? 'predicted' : `predicted, ${entry.sure} sure`}: ${[
         ...entry.lines.map(({ id, answer }) => `${id} ${answerText(answer)}`),
         ...entry.figures.map(({ id, value }) => `${id} ${figureText(value, '')}`.trim()),
       ].join(', ')}`;

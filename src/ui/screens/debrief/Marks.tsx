@@ -1,10 +1,14 @@
 /** Marks by part, as bars and as numbers, and their sum. */
 import type { Marks as MarksGiven } from '../../../attempt/mark.ts';
-import type { Scenario } from '../../../scenario/scenario.ts';
-import { PARTS } from '../../../scenario/schema.ts';
 
-export function Marks({ marks, scenario }: { readonly marks: MarksGiven; readonly scenario: Scenario }) {
-  const weights: Readonly<Record<string, number>> = scenario.marking.weights ?? PARTS;
+interface Props {
+  readonly marks: MarksGiven;
+  /** The predictions were filled in by the page. */
+  readonly given: boolean;
+}
+
+export function Marks({ marks, given }: Props) {
+  const weights: Readonly<Record<string, number>> = marks.weights;
   const whole = Object.values(weights).reduce((sum, weight) => sum + weight, 0);
   return (
     <>
@@ -21,9 +25,7 @@ export function Marks({ marks, scenario }: { readonly marks: MarksGiven; readonl
                     <span style={{ width: `${weight === 0 ? 0 : (100 * mark) / weight}%` }} />
                   </span>
                 </td>
-                <td>
-                  {mark} of {weight}
-                </td>
+                <td>{given && part === 'prediction' ? 'given: not marked' : `${mark} of ${weight}`}</td>
               </tr>
             );
           })}

@@ -36,7 +36,7 @@ export const COURSE: readonly Part[] = [
         test: 'state-c',
         beside: {
           'Set up':
-            'Set the stand-in’s state to C, which asks for supply, and let it wait 3 s. It acts when you lock.',
+            'Change the set-up: the stand-in’s state to C, which asks for supply, and let it wait 3 s. It acts when you lock.',
           Predict: 'Two lines again. Your sureness locks them.',
           Observe:
             'What was heard stands above. Take the two-pole detector: L1 to N at the outlet, then N to PE.',

@@ -7,6 +7,7 @@ import type { Papers } from '../../../verification/testAction.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { perceived } from '../../flow/known.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
+import { Why } from '../../parts/Why.tsx';
 import { answerText } from '../../words/answers.ts';
 import { benchTime, shownText } from '../../words/figures.ts';
 import { readingTitle } from '../../words/trade.ts';
@@ -22,6 +23,8 @@ interface Props {
   readonly since: number;
   readonly prediction: EntryOf<'prediction'> | undefined;
   readonly lines: readonly Line[];
+  /** Whether each line's reason can be unfolded once it is locked. */
+  readonly tellsWhy: boolean;
   readonly failed: string | null;
   readonly measuring: Measuring;
   readonly onDo: (operation: OperationInput) => void;
@@ -36,6 +39,7 @@ export function Observe({
   since,
   prediction,
   lines,
+  tellsWhy,
   failed,
   measuring,
   onDo,
@@ -48,7 +52,7 @@ export function Observe({
   const untyped = groups.flat().filter(({ index }) => recordOf(bench.run, index) === undefined).length;
   return (
     <div className="wide-stack">
-      {prediction === undefined ? null : <Said prediction={prediction} lines={lines} />}
+      {prediction === undefined ? null : <Said prediction={prediction} lines={lines} tellsWhy={tellsWhy} />}
       <section aria-labelledby="noticed-heading">
         <h3 id="noticed-heading">Seen and heard since you locked</h3>
         {noticed.length === 0 ? (
@@ -89,17 +93,26 @@ export function Observe({
   );
 }
 
+interface SaidProps {
+  readonly prediction: EntryOf<'prediction'>;
+  readonly lines: readonly Line[];
+  readonly tellsWhy: boolean;
+}
+
 /** What was locked, to be unfolded while the readings come in. */
-function Said({ prediction, lines }: { prediction: EntryOf<'prediction'>; lines: readonly Line[] }) {
+function Said({ prediction, lines, tellsWhy }: SaidProps) {
+  const { at, sure, given } = prediction;
   return (
     <details className="note">
       <summary>
-        locked {benchTime(prediction.at)}, {prediction.sure} sure: what you said
+        locked {benchTime(at)}
+        {given ? ': what was given' : `${sure === null ? '' : `, ${sure} sure`}: what you said`}
       </summary>
       <ul className="choices">
         {prediction.lines.map(({ id, answer }) => (
           <li key={id}>
             {lines.find((line) => line.id === id)?.text ?? id}: <strong>{answerText(answer)}</strong>
+            {tellsWhy ? <Why line={lines.find((line) => line.id === id)} /> : null}
           </li>
         ))}
       </ul>

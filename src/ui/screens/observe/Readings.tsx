@@ -13,7 +13,7 @@ import { readingTitle } from '../../words/trade.ts';
 import { RecordPairs } from './RecordPairs.tsx';
 import { RecordReading } from './RecordReading.tsx';
 import type { Numbered } from './records.ts';
-import { lastUnit, recordOf, recordText } from './records.ts';
+import { lastUnit, lastVolts, recordOf, recordText } from './records.ts';
 
 interface Props {
   readonly run: Run;
@@ -84,6 +84,7 @@ function OneReading({ run, test, numbered, onNote }: OneProps) {
         reading={reading}
         record={record}
         unit={record?.unit ?? lastUnit(run, reading.quantity)}
+        volts={lastVolts(run)}
         onRecord={(typed) => onNote({ kind: 'observation', test, reading: index, ...typed })}
       />
     </div>

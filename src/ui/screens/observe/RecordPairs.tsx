@@ -6,6 +6,7 @@ import type { Run } from '../../../attempt/run.ts';
 import type { Note } from '../../flow/bench.ts';
 import { readingField } from '../../flow/fields.ts';
 import { useKept } from '../../flow/useKept.ts';
+import { FigureInput } from '../../parts/FigureInput.tsx';
 import { UnitChoice } from '../../parts/UnitChoice.tsx';
 import { benchTime, shownText, typedNumber } from '../../words/figures.ts';
 import { pairText, placeText } from '../../words/trade.ts';
@@ -74,11 +75,7 @@ export function RecordPairs({ run, test, group, onNote }: Props) {
                 </td>
                 <td>
                   {record === undefined ? (
-                    <input
-                      type="text"
-                      inputMode="decimal"
-                      autoComplete="off"
-                      className="figure-input"
+                    <FigureInput
                       aria-label={`${between}, you write`}
                       value={typed[index] ?? ''}
                       onChange={(event) => setTyped({ ...typed, [index]: event.target.value })}

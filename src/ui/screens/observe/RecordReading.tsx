@@ -8,6 +8,7 @@ import { TRIPPED_WHAT } from '../../../bench/reading.ts';
 import { readingField } from '../../flow/fields.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { Choice } from '../../parts/Choice.tsx';
+import { FigureInput } from '../../parts/FigureInput.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { UnitChoice } from '../../parts/UnitChoice.tsx';
 import { typedNumber } from '../../words/figures.ts';
@@ -26,7 +27,7 @@ const TRIPPED_WORDS = {
   none: 'nothing',
 } as const;
 
-const SIGNS = ['', '>', 'no reading'] as const;
+const SIGNS = ['', '>', '<', 'no reading'] as const;
 
 const PILOT_EXTRAS = [
   ['low', 'low half, V'],
@@ -38,10 +39,12 @@ interface Props {
   readonly reading: Reading;
   readonly record: Observation | undefined;
   readonly unit: TypedUnit | '';
+  /** The test voltage that was written down last; stands in its field until another is typed. */
+  readonly volts: string;
   readonly onRecord: (typed: Typed) => void;
 }
 
-export function RecordReading({ reading, record, unit: lastUnit, onRecord }: Props) {
+export function RecordReading({ reading, record, unit: lastUnit, volts, onRecord }: Props) {
   const [open, setOpen] = useState(record === undefined);
   if (record !== undefined && !open)
     return (
@@ -54,23 +57,28 @@ export function RecordReading({ reading, record, unit: lastUnit, onRecord }: Pro
         </button>
       </p>
     );
-  return <Entry reading={reading} lastUnit={lastUnit} onRecord={onRecord} />;
+  return <Entry reading={reading} lastUnit={lastUnit} lastVolts={volts} onRecord={onRecord} />;
 }
 
 interface EntryProps {
   readonly reading: Reading;
   readonly lastUnit: TypedUnit | '';
+  readonly lastVolts: string;
   readonly onRecord: (typed: Typed) => void;
 }
 
-function Entry({ reading, lastUnit, onRecord }: EntryProps) {
+function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
   const id = useId();
   const isPilot = reading.quantity === 'pilot';
   const field = readingField(reading);
   const [value, setValue] = useKept(`${field} value`, '');
   const [sign, setSign] = useKept(`${field} sign`, '', SIGNS);
   const [unit, setUnit] = useKept(`${field} unit`, lastUnit, Object.keys(TYPED_UNITS));
-  const [extra, setExtra] = useKept<Readonly<Record<string, string>>>(`${field} extra`, {});
+  const [extra, setExtra] = useKept<Readonly<Record<string, string>>>(
+    `${field} extra`,
+    // As with the unit: the trainee's own last, not what the instrument is set to.
+    reading.quantity === 'insulation' && lastVolts !== '' ? { volts: lastVolts } : {},
+  );
   const more = (name: string) => (text: string) => setExtra({ ...extra, [name]: text });
   const [error, setError] = useState<string | null>(null);
 
@@ -89,7 +97,7 @@ function Entry({ reading, lastUnit, onRecord }: EntryProps) {
     const number = typedNumber(value);
     if (number === null) return 'A figure is expected, as 0.37 or 0,37.';
     if (unit === '') return 'Choose the unit that belongs to the figure.';
-    return { value: number, qualifier: sign === '>' ? '>' : null, unit, ...further };
+    return { value: number, qualifier: sign === '>' || sign === '<' ? sign : null, unit, ...further };
   };
 
   const furtherTyped = (): Further | null => {
@@ -111,21 +119,21 @@ function Entry({ reading, lastUnit, onRecord }: EntryProps) {
       <div className="entry">
         <div className="field">
           <label htmlFor={`${id}-value`}>{isPilot ? 'high half' : 'it shows'}</label>
-          <input
+          <FigureInput
             id={`${id}-value`}
-            type="text"
-            inputMode="decimal"
-            autoComplete="off"
-            className="figure-input"
+            data-sign={sign === '>' || sign === '<' ? sign : '='}
             value={sign === 'no reading' ? '' : value}
-            disabled={sign === 'no reading'}
+            readOnly={sign === 'no reading'}
             aria-invalid={error !== null || undefined}
             aria-describedby={error === null ? undefined : `${id}-error`}
             onChange={(event) => {
-              // A typed > sets the sign by itself.
+              // A sign typed before the figure sets the sign by itself, and so do the words for none.
               const text = event.target.value;
-              if (text.trim().startsWith('>')) setSign('>');
-              setValue(text.replace(/^\s*>\s*/, ''));
+              const typedSign = /^\s*([=<>])/.exec(text)?.[1];
+              if (text.trim() === 'no reading') setSign('no reading');
+              else if (typedSign !== undefined) setSign(typedSign === '=' ? '' : typedSign);
+              else if (sign === 'no reading') setSign('');
+              setValue(text.replace(/^\s*([=<>]\s*|no reading)/, ''));
               setError(null);
             }}
           />
@@ -137,6 +145,7 @@ function Entry({ reading, lastUnit, onRecord }: EntryProps) {
           options={[
             ['', '='],
             ['>', '> over'],
+            ['<', '< under'],
             ['no reading', 'no reading'],
           ]}
           value={sign}

@@ -27,6 +27,10 @@ export function lastUnit(run: Run, quantity: Reading['quantity']): TypedUnit | '
   return last?.unit ?? '';
 }
 
+/** The test voltage that the trainee last wrote down with an insulation reading. */
+export const lastVolts = (run: Run): string =>
+  String(entriesAbout(run.attempt, 'observation').findLast(({ volts }) => volts !== undefined)?.volts ?? '');
+
 export function recordText({ value, qualifier, unit, low, duty, amps, tripped, volts }: Observation): string {
   const further = [
     low === undefined ? '' : `low ${typedText(low)}\u202fV`,

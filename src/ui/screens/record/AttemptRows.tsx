@@ -1,9 +1,10 @@
 /** Attempts one under the other: which job, when, and what came of it; each can be opened or deleted. */
 import { useState } from 'react';
+import { rungOf } from '../../../attempt/rung.ts';
 import type { About } from '../../../store/about.ts';
 import { dayText, momentText } from '../../words/dates.ts';
 import { recordNumber } from '../../words/figures.ts';
-import { SUPPORT_WORDS } from '../offered.ts';
+import { RUNG_NAMES } from '../../words/rungs.ts';
 import type { Row } from './rows.ts';
 
 interface Props {
@@ -61,10 +62,10 @@ export function AttemptRows({ rows, unreadable, onOpen, onDelete }: Props) {
   );
 }
 
-function frameText({ began, support, trainee, head, isGuest, handedIn }: About): string {
+function frameText({ began, support, rung, trainee, head, isGuest, handedIn }: About): string {
   return [
     began === null ? 'begun before days were kept' : momentText(began),
-    SUPPORT_WORDS[support],
+    RUNG_NAMES[rungOf(support, { rung })],
     trainee ?? '',
     head === null ? '' : `record ${recordNumber(head.slice(0, 8))}`,
     isGuest ? 'from a file: listed, not counted' : '',

@@ -1,0 +1,7 @@
+/** Whether figures are typed on the page's own key pad: on a phone, or in as narrow a window, where it has room. */
+import { useMatches } from '../drawing/useMatches.ts';
+
+const ROOM = '(min-height: 30rem)';
+
+export const useOwnPad = (): boolean =>
+  useMatches(`(pointer: coarse) and ${ROOM}, (max-width: 600px) and ${ROOM}`);

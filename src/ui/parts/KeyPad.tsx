@@ -1,0 +1,161 @@
+/**
+ * The page's own key pad for figures on a phone: it types into the field that has the focus, as a keyboard would, and
+ * its last key is what comes next: the next empty field, or the form's own button. The system's keyboard stays away
+ * (inputmode none); one that is plugged in still works.
+ */
+import { useEffect, useRef, useState } from 'react';
+import { useOwnPad } from '../flow/useOwnPad.ts';
+
+const DIGITS = [
+  ['7', '8', '9'],
+  ['4', '5', '6'],
+  ['1', '2', '3'],
+] as const;
+/** What a typed sign means to a field that takes one: equal, over, under. */
+const SIGNS: readonly (string | undefined)[] = ['=', '>', '<'];
+const NO_READING = 'no reading';
+
+export function KeyPad() {
+  const isOwn = useOwnPad();
+  const [field, setField] = useState<HTMLInputElement | null>(null);
+  const [, setTyped] = useState(0);
+  const pad = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (!isOwn) return setField(null);
+    const onFocus = ({ target }: FocusEvent) => {
+      if (pad.current?.contains(target as Node)) return;
+      setField(isFigure(target) ? target : null);
+    };
+    const onBlur = ({ relatedTarget }: FocusEvent) => {
+      if (relatedTarget === null) setField(null);
+    };
+    const onInput = () => setTyped((count) => count + 1);
+    document.addEventListener('focusin', onFocus);
+    document.addEventListener('focusout', onBlur);
+    document.addEventListener('input', onInput);
+    if (isFigure(document.activeElement)) setField(document.activeElement);
+    return () => {
+      document.removeEventListener('focusin', onFocus);
+      document.removeEventListener('focusout', onBlur);
+      document.removeEventListener('input', onInput);
+    };
+  }, [isOwn]);
+  useEffect(() => {
+    document.documentElement.classList.toggle('pad-open', field !== null);
+    field?.scrollIntoView({ block: 'center' });
+    return () => document.documentElement.classList.remove('pad-open');
+  }, [field]);
+  if (field === null) return null;
+
+  const type = (change: () => void) => () => {
+    field.focus({ preventScroll: true });
+    change();
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+  };
+  const put = (text: string) => type(() => replace(field, text));
+  const next = nextOf(field);
+  const takesSign = field.dataset.sign !== undefined;
+  return (
+    <>
+      <div className="pad-room" />
+      {/* A press leaves the focus in the field that it types into. */}
+      <section ref={pad} className="pad" aria-label="Key pad" onMouseDown={(event) => event.preventDefault()}>
+        <div className="pad-inner">
+          <p className="pad-name">
+            <span className="note">typing</span>
+            <strong>{nameOf(field)}</strong>
+          </p>
+          <div className="pad-keys">
+            {DIGITS.map((row, i) => [
+              ...row.map((digit) => <Key key={digit} name={digit} onPress={put(digit)} />),
+              i === 0 ? (
+                <Key key="rub" name="rub out" onPress={type(() => rubOut(field))} />
+              ) : i === 1 ? (
+                <Key key="minus" name="+/−" label="change plus and minus" onPress={type(() => turn(field))} />
+              ) : takesSign ? (
+                <Key key="sign" name="> or <" onPress={type(() => turnSign(field))} />
+              ) : (
+                <span key="none" />
+              ),
+            ])}
+            <Key name="0" isWide onPress={put('0')} />
+            <Key name="." label="point" onPress={put('.')} />
+            {takesSign ? (
+              <Key
+                name={NO_READING}
+                onPress={type(() => field.setRangeText(NO_READING, 0, field.value.length, 'end'))}
+              />
+            ) : (
+              <span />
+            )}
+          </div>
+          <button type="button" className="main" tabIndex={-1} onClick={next.go}>
+            {next.name}
+          </button>
+        </div>
+      </section>
+    </>
+  );
+}
+
+interface KeyProps {
+  readonly name: string;
+  readonly label?: string;
+  readonly isWide?: boolean;
+  readonly onPress: () => void;
+}
+
+/** Out of the order of Tab: whoever has a keyboard types on it. */
+function Key({ name, label, isWide = false, onPress }: KeyProps) {
+  return (
+    <button
+      type="button"
+      tabIndex={-1}
+      className={name.length > 1 ? 'worded' : isWide ? 'wide' : ''}
+      aria-label={label}
+      onClick={onPress}
+    >
+      {name}
+    </button>
+  );
+}
+
+const isFigure = (target: unknown): target is HTMLInputElement =>
+  target instanceof HTMLInputElement && target.classList.contains('figure-input');
+
+const nameOf = (field: HTMLInputElement): string =>
+  field.getAttribute('aria-label') ?? field.labels?.[0]?.textContent ?? '';
+
+function replace(field: HTMLInputElement, text: string): void {
+  const end = field.value.length;
+  field.setRangeText(text, field.selectionStart ?? end, field.selectionEnd ?? end, 'end');
+}
+
+function rubOut(field: HTMLInputElement): void {
+  const start = field.selectionStart ?? field.value.length;
+  const end = field.selectionEnd ?? start;
+  field.setRangeText('', start === end ? Math.max(0, start - 1) : start, end, 'end');
+}
+
+function turn(field: HTMLInputElement): void {
+  const isNegative = /^\s*[-−]/.test(field.value);
+  field.setRangeText(isNegative ? '' : '−', 0, isNegative ? field.value.search(/[-−]/) + 1 : 0, 'end');
+  field.setSelectionRange(field.value.length, field.value.length);
+}
+
+/** From equal to over to under and back: the field takes the sign from the front of its text. */
+function turnSign(field: HTMLInputElement): void {
+  const at = SIGNS.indexOf(field.dataset.sign);
+  field.setRangeText(SIGNS[(at + 1) % SIGNS.length] ?? '=', 0, 0, 'end');
+}
+
+/** The next empty figure of the same form; else the form's button; outside a form, nothing but to be done. */
+function nextOf(field: HTMLInputElement): { readonly name: string; readonly go: () => void } {
+  const { form } = field;
+  if (form === null) return { name: 'Done', go: () => field.blur() };
+  const figures = [...form.querySelectorAll<HTMLInputElement>('input.figure-input')];
+  const empty = figures.slice(figures.indexOf(field) + 1).find(({ value }) => value.trim() === '');
+  const button = form.querySelector<HTMLButtonElement>('button[type="submit"]');
+  if (empty !== undefined) return { name: `Next: ${nameOf(empty)}`, go: () => empty.focus() };
+  return { name: button?.textContent ?? 'Done', go: () => form.requestSubmit() };
+}

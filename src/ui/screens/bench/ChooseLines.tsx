@@ -1,0 +1,80 @@
+/**
+ * Step two of a test on the third rung: ten lines, of which those that this test tells are to be found and answered;
+ * the others are left alone. Then how sure, which locks and acts.
+ */
+import type { Answer, Sure } from '../../../attempt/attempt.ts';
+import type { Line } from '../../../attempt/lines.ts';
+import type { Figure } from '../../../verification/testAction.ts';
+import { WordsUsed } from '../../parts/WordsUsed.tsx';
+import { FigureLine } from './FigureLine.tsx';
+import { SUBJECT_WORDS } from './Predict.tsx';
+import { SureKeys } from './SureKeys.tsx';
+
+const CHOICES = ['should', 'should not'] as const;
+
+interface Props {
+  readonly lines: readonly Line[];
+  readonly figures: readonly Figure[];
+  readonly answers: Readonly<Record<string, Answer>>;
+  readonly typed: Readonly<Record<string, number>>;
+  /** Null takes the answer back: the line is left alone again. */
+  readonly onAnswer: (id: string, answer: Answer | null) => void;
+  readonly onFigure: (id: string, value: number | null) => void;
+  readonly onLock: (sure: Sure) => void;
+  readonly onBack: () => void;
+}
+
+export function ChooseLines(props: Props) {
+  const { lines, figures, answers, typed, onAnswer, onFigure, onLock, onBack } = props;
+  const chosen = lines.filter(({ id }) => answers[id] !== undefined).length;
+  const isReady = chosen > 0 && figures.every(({ id }) => id in typed);
+  return (
+    <div className="stack">
+      <p className="note">
+        Set up like this … Answer the lines that this test tells. What it cannot tell, leave alone.
+      </p>
+      <ol className="statement-list choose-lines" aria-label="Lines to choose from">
+        {lines.map(({ id, text, subject }) => (
+          <li key={id}>
+            <span>
+              <span className="note">{SUBJECT_WORDS[subject]} </span>
+              {text}
+            </span>
+            <span className="two-keys">
+              {CHOICES.map((choice) => (
+                <button
+                  key={choice}
+                  type="button"
+                  aria-label={`${choice}: ${text}`}
+                  aria-pressed={answers[id] === choice}
+                  onClick={() => onAnswer(id, answers[id] === choice ? null : choice)}
+                >
+                  {choice}
+                </button>
+              ))}
+            </span>
+          </li>
+        ))}
+        {figures.map((wanted) => (
+          <FigureLine
+            key={wanted.id}
+            wanted={wanted}
+            value={typed[wanted.id]}
+            onChange={(value) => onFigure(wanted.id, value)}
+          />
+        ))}
+      </ol>
+      <WordsUsed texts={[...lines, ...figures].map(({ text }) => text)} />
+      <div className="well stack thumb">
+        <h4>
+          {chosen} of {lines.length} chosen. How sure are you of all of it? This locks, and your set-up acts.
+        </h4>
+        <SureKeys isReady={isReady} onLock={onLock} />
+        {isReady ? null : <p className="note">At least one line, and every figure, is needed first.</p>}
+        <button type="button" className="plain" onClick={onBack}>
+          Back to the set-up
+        </button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,221 @@
+/**
+ * A worked run: the job done by somebody who does it rightly, one step after the other, forward and back. Nothing of
+ * it is kept or marked; at its end the same job is the trainee's own, with the lines filled in.
+ */
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { entryNamed } from '../../../faults/catalogue.ts';
+import { begun } from '../../flow/start.ts';
+import { Foot } from '../../parts/Foot.tsx';
+import { Why } from '../../parts/Why.tsx';
+import { answerText } from '../../words/answers.ts';
+import { benchTime, figureText, shownText } from '../../words/figures.ts';
+import { operationText, readingTitle } from '../../words/trade.ts';
+import { SUBJECT_WORDS } from '../bench/Predict.tsx';
+import { recordText } from '../observe/records.ts';
+import type { Offered } from '../offered.ts';
+import { unitLine } from '../offered.ts';
+import type { WorkedStep } from './workedSteps.ts';
+import { workedSteps } from './workedSteps.ts';
+
+interface Props {
+  readonly offered: Offered;
+  readonly onNowYou: () => void;
+  readonly onLeave: () => void;
+}
+
+export function Worked({ offered, onNowYou, onLeave }: Props) {
+  const [at, setAt] = useState(0);
+  const steps = useMemo(() => {
+    const result = begun(offered, 1, '');
+    return result.kind === 'attempt' ? workedSteps(result) : [];
+  }, [offered]);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  const step = steps[at];
+  const isLast = at >= steps.length - 1;
+  return (
+    <>
+      <header className="head">
+        <div className="head-title">
+          <h1 ref={heading} tabIndex={-1}>
+            {offered.title}: shown
+          </h1>
+          <p>
+            {unitLine(offered)} · a worked run · <strong>training only</strong>
+          </p>
+        </div>
+        <div className="head-acts">
+          <button type="button" onClick={onLeave}>
+            Leave
+          </button>
+        </div>
+      </header>
+      <main className="columns">
+        <div className="stack worked">
+          <p className="note">
+            Somebody who knows does this job here, and it shows what is wrong with it, if anything. Nothing of
+            it is kept or marked.
+          </p>
+          <section className="stack" aria-live="polite" aria-labelledby="step-heading">
+            <p className="lettering">
+              step {at + 1} of {steps.length}
+            </p>
+            <h2 id="step-heading">{step === undefined ? 'This job cannot be shown' : titleOf(step)}</h2>
+            {step === undefined ? null : <StepShown step={step} />}
+          </section>
+          <div className="well acts apart thumb">
+            <div className="acts">
+              <button type="button" disabled={at === 0} onClick={() => setAt(0)}>
+                First
+              </button>
+              <button type="button" disabled={at === 0} onClick={() => setAt(at - 1)}>
+                Step back
+              </button>
+              <button
+                type="button"
+                className={isLast ? '' : 'main'}
+                disabled={isLast}
+                onClick={() => setAt(at + 1)}
+              >
+                Step on
+              </button>
+            </div>
+            <button type="button" className={isLast ? 'main' : 'plain'} onClick={onNowYou}>
+              Now you: lines filled in
+            </button>
+          </div>
+        </div>
+      </main>
+      <Foot />
+    </>
+  );
+}
+
+function titleOf(step: WorkedStep): string {
+  if (step.kind === 'concluded') return 'Concluded';
+  const what = { lines: 'what a correct one does', done: 'done and read', judged: 'judged' }[step.kind];
+  return `${step.number}. ${step.title}: ${what}`;
+}
+
+function StepShown({ step }: { readonly step: WorkedStep }) {
+  switch (step.kind) {
+    case 'lines':
+      return <Lines step={step} />;
+    case 'done':
+      return <Done step={step} />;
+    case 'judged':
+      return <Judged step={step} />;
+    case 'concluded':
+      return <Concluded step={step} />;
+  }
+}
+
+type Of<K extends WorkedStep['kind']> = { readonly step: Extract<WorkedStep, { kind: K }> };
+
+function Lines({ step }: Of<'lines'>) {
+  return (
+    <>
+      <p>{step.purpose}</p>
+      <ol className="statement-list given">
+        {step.lines.map((line) => (
+          <li key={line.id}>
+            <div>
+              <span className="note">{SUBJECT_WORDS[line.subject]} </span>
+              {line.text}
+              <Why line={line} isOpen />
+            </div>
+            <strong>{answerText(line.answer)}</strong>
+          </li>
+        ))}
+        {step.figures.map((figure) => (
+          <li key={figure.id}>
+            <div>
+              {figure.text}
+              <Why line={figure} isOpen />
+            </div>
+            <strong>{figureText(figure.value, figure.unit)}</strong>
+          </li>
+        ))}
+      </ol>
+    </>
+  );
+}
+
+function Done({ step: { operations, noticed, readings } }: Of<'done'>) {
+  return (
+    <>
+      <ol className="choices">
+        {operations.map(({ entry, at, operation }) => (
+          <li key={entry}>
+            <span className="note">{benchTime(at)}</span> {operationText(operation)}
+          </li>
+        ))}
+      </ol>
+      {noticed.length === 0 ? null : (
+        <ul className="choices note">
+          {noticed.map(({ at, text }) => (
+            <li key={`${at} ${text}`}>
+              {benchTime(at)} {text}
+            </li>
+          ))}
+        </ul>
+      )}
+      {readings.map(({ reading, typed }) => (
+        <div key={readingTitle(reading)} className="reading">
+          <p className="reading-title note">{readingTitle(reading)}</p>
+          <p className="shown">{shownText(reading)}</p>
+          {typed === undefined ? null : (
+            <p>
+              written down: <strong>{recordText(typed)}</strong>
+            </p>
+          )}
+        </div>
+      ))}
+    </>
+  );
+}
+
+function Judged({ step: { lines, limits } }: Of<'judged'>) {
+  return (
+    <ol className="statement-list given">
+      {lines.map(({ text, subject, judged }) => (
+        <li key={text}>
+          <div>
+            <span className="note">{SUBJECT_WORDS[subject]} </span>
+            {text}
+          </div>
+          <strong>{judged}</strong>
+        </li>
+      ))}
+      {limits.map(({ text, sum, typed, judged }, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a list that never changes
+        <li key={i}>
+          <div>
+            {text}
+            <span className="note">
+              {' '}
+              {typed === undefined ? '' : `${recordText(typed)} · `}limit: {sum}
+            </span>
+          </div>
+          <strong>{judged}</strong>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function Concluded({ step: { conclusion } }: Of<'concluded'>) {
+  const { verdict, cause, next, tell } = conclusion;
+  return (
+    <dl className="told">
+      <dt>verdict</dt>
+      <dd className="true">{verdict}</dd>
+      <dt>cause</dt>
+      <dd>{cause === null ? 'not known' : (entryNamed(cause)?.title ?? 'nothing is wrong')}</dd>
+      <dt>what next</dt>
+      <dd>{next}</dd>
+      <dt>whom to tell</dt>
+      <dd>{tell}</dd>
+    </dl>
+  );
+}

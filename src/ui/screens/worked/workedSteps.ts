@@ -1,0 +1,137 @@
+/**
+ * A worked attempt cut into steps to be looked at one by one: for each test its lines, what was done up to each
+ * reading, and the judgement; at the end the conclusion. Data only; how a step looks is Worked.tsx's business.
+ */
+import type { Answer, EntryOf } from '../../../attempt/attempt.ts';
+import type { Line } from '../../../attempt/lines.ts';
+import { testFigures, testLines } from '../../../attempt/lines.ts';
+import { workedAttempt } from '../../../attempt/worked.ts';
+import type { Reading } from '../../../bench/reading.ts';
+import { actionNamed } from '../../../verification/actions.ts';
+import type { Figure } from '../../../verification/testAction.ts';
+import type { Bench, Happened } from '../../flow/bench.ts';
+import { takenUp } from '../../flow/bench.ts';
+import { perceived } from '../../flow/known.ts';
+
+interface InTest {
+  /** Title of the test. */
+  readonly title: string;
+  /** From 1. */
+  readonly number: number;
+}
+
+export type WorkedStep =
+  | (InTest & {
+      readonly kind: 'lines';
+      readonly purpose: string;
+      readonly lines: readonly (Line & { readonly answer: Answer })[];
+      readonly figures: readonly Figure[];
+    })
+  | (InTest & {
+      readonly kind: 'done';
+      readonly operations: readonly Happened[];
+      readonly noticed: ReturnType<typeof perceived>;
+      readonly readings: readonly {
+        readonly reading: Reading;
+        readonly typed: EntryOf<'observation'> | undefined;
+      }[];
+    })
+  | (InTest & {
+      readonly kind: 'judged';
+      readonly lines: readonly {
+        readonly text: string;
+        readonly subject: Line['subject'];
+        readonly judged: string;
+      }[];
+      readonly limits: readonly {
+        readonly text: string;
+        readonly sum: string;
+        readonly typed: EntryOf<'observation'> | undefined;
+        readonly judged: string;
+      }[];
+    })
+  | { readonly kind: 'concluded'; readonly conclusion: EntryOf<'conclusion'> };
+
+export function workedSteps(file: { readonly bench: Bench }): readonly WorkedStep[] {
+  const { scenario, attempt: fresh } = file.bench.run;
+  const attempt = workedAttempt(scenario, fresh.scenario);
+  const bench = takenUp(scenario, attempt);
+  const { entries } = attempt;
+  const starts = entries.flatMap((entry, i) => (entry.kind === 'prediction' ? [i] : []));
+  return [
+    ...starts.flatMap((start, i) => stepsOfTest(bench, start, starts[i + 1] ?? entries.length, i + 1)),
+    ...entries.flatMap((entry): WorkedStep[] =>
+      entry.kind === 'conclusion' ? [{ kind: 'concluded', conclusion: entry }] : [],
+    ),
+  ];
+}
+
+function stepsOfTest(bench: Bench, from: number, to: number, number: number): readonly WorkedStep[] {
+  const { run, happened } = bench;
+  const prediction = run.attempt.entries[from];
+  const action = prediction?.kind === 'prediction' ? actionNamed(prediction.test) : undefined;
+  if (prediction?.kind !== 'prediction' || action === undefined) return [];
+  const place = { title: action.title, number };
+  const lines = testLines(run.scenario, action);
+  const own = happened.filter(({ entry }) => entry > from && entry < to);
+  const written = run.attempt.entries
+    .slice(from, to)
+    .filter((entry): entry is EntryOf<'observation'> => entry.kind === 'observation');
+  const judgement = run.attempt.entries.slice(from, to).find((entry) => entry.kind === 'judgement');
+  return [
+    {
+      ...place,
+      kind: 'lines',
+      purpose: action.purpose,
+      lines: lines.map((line) => ({ ...line, answer: line.right })),
+      figures: testFigures(run.scenario, action),
+    },
+    ...upToReadings(own).map((operations): WorkedStep => {
+      const first = happened.indexOf(operations[0] as Happened);
+      const until = first + operations.length;
+      return {
+        ...place,
+        kind: 'done',
+        operations,
+        noticed: perceived(happened.slice(0, until), first),
+        readings: operations.flatMap(({ entry }) =>
+          run.readings.flatMap((taken, index) =>
+            taken.entry === entry
+              ? [{ reading: taken.reading, typed: written.find((typed) => typed.reading === index) }]
+              : [],
+          ),
+        ),
+      };
+    }),
+    ...(judgement?.kind === 'judgement'
+      ? [
+          {
+            ...place,
+            kind: 'judged' as const,
+            lines: judgement.lines.flatMap(({ id, judged }) => {
+              const line = lines.find((one) => one.id === id);
+              return line === undefined ? [] : [{ text: line.text, subject: line.subject, judged }];
+            }),
+            limits: judgement.limits.flatMap(({ id, reading, judged }) => {
+              const limit = action.limits(run.papers).find((one) => one.id === id);
+              const typed = written.find((one) => one.reading === reading);
+              return limit === undefined ? [] : [{ text: limit.text, sum: limit.sum, typed, judged }];
+            }),
+          },
+        ]
+      : []),
+  ];
+}
+
+/** Operations in rows that each end where something was read; what comes after the last reading is a row too. */
+function upToReadings(own: readonly Happened[]): readonly (readonly Happened[])[] {
+  const rows: Happened[][] = [];
+  let row: Happened[] = [];
+  for (const one of own) {
+    row.push(one);
+    if (one.outcome.readings.length === 0) continue;
+    rows.push(row);
+    row = [];
+  }
+  return row.length === 0 ? rows : [...rows, row];
+}

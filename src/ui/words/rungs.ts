@@ -1,0 +1,35 @@
+/** The rungs of support in words: what each asks of the trainee, and why another one is suggested. */
+import type { Rung } from '../../attempt/rung.ts';
+import type { Suggestion } from '../../attempt/suggestedRung.ts';
+
+export const RUNG_NAMES: Readonly<Record<Rung, string>> = {
+  1: 'lines filled in',
+  2: 'lines asked',
+  3: 'lines chosen',
+  4: 'assessment',
+};
+
+/** Of the worked run, which nobody is marked on. */
+export const SHOWN_NAME = 'shown';
+
+export const RUNG_MORE: Readonly<Record<Rung | 0, string>> = {
+  0: 'a worked run, step by step; nothing is marked',
+  1: 'you are told what a correct unit does; you do, read and judge',
+  2: 'you say of every line what a correct unit does',
+  3: 'ten lines: you find those that this test tells',
+  4: 'every line asked; nothing is told until the end',
+};
+
+export function suggestionText({ rung, why }: Suggestion): string {
+  const to = `“${RUNG_NAMES[rung]}”`;
+  switch (why) {
+    case 'two good ones':
+      return `Your last two went well, both 80 or more with no critical act: try ${to}.`;
+    case 'a critical act':
+      return `There was a critical act in your last one: ${to} gives you more to go by.`;
+    case 'under half':
+      return `Your last one came to less than half: ${to} gives you more to go by.`;
+    case 'stay':
+      return `Your last one was on ${to}: stay there.`;
+  }
+}

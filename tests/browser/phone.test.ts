@@ -1,0 +1,91 @@
+// On a phone figures are typed on the page's own key pad; the system's keyboard never covers a field.
+
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { openBrowser, serveBuilt } from './browser.ts';
+import { answerAll, begin, choose, inHand, measure, setUp, sitDown } from './trainee.ts';
+
+let browser: Browser;
+let built: Awaited<ReturnType<typeof serveBuilt>>;
+beforeAll(async () => {
+  built = await serveBuilt();
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+  await built?.close();
+});
+/** A slow machine under load gets the time it needs; nothing is measured by the clock. */
+vi.setConfig({ testTimeout: 240_000 });
+
+test('a reading typed on the page’s own keys', async () => {
+  const { page, complaints } = await sitDown(browser, built.url, { width: 360, height: 740 });
+  await begin(page, 'Fen Barn');
+  await choose(page, 'No vehicle (A)');
+  await setUp(page, {});
+  await answerAll(page);
+  await page.getByRole('button', { name: /^67 to 80 %/ }).click();
+  await measure(page, {
+    op: 'measure',
+    quantity: 'voltage',
+    between: ['outlet.L1', 'outlet.N'],
+    tool: 'two-pole',
+  });
+  const pad = page.getByRole('region', { name: 'Key pad' });
+  const key = (name: string) => pad.getByRole('button', { name, exact: true });
+  await pad.getByText('it shows').waitFor();
+  const field = page.getByLabel('it shows');
+  expect(await field.getAttribute('inputmode')).toBe('none');
+
+  for (const name of ['1', '2', '3', 'rub out', 'point', '5', 'change plus and minus'])
+    await key(name).click();
+  expect(await field.inputValue()).toBe('−12.5');
+  await key('change plus and minus').click();
+  expect(await field.inputValue()).toBe('12.5');
+  const sign = page.getByLabel('sign');
+  for (const expected of ['>', '<', '']) {
+    await key('> or <').click();
+    expect(await sign.inputValue()).toBe(expected);
+    expect(await field.inputValue()).toBe('12.5');
+  }
+  await key('no reading').click();
+  expect(await sign.inputValue()).toBe('no reading');
+  await key('> or <').click();
+  // A keyboard that is plugged in types into the same field.
+  await page.keyboard.type('4,5');
+  expect(await field.inputValue()).toBe('4,5');
+
+  // The field stands clear of the keys, and no key is smaller than a finger.
+  const at = await field.boundingBox();
+  const top = (await pad.boundingBox())?.y ?? 0;
+  expect((at?.y ?? 0) + (at?.height ?? 0)).toBeLessThan(top);
+  for (const button of await pad.getByRole('button').all()) {
+    const box = await button.boundingBox();
+    expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(44);
+  }
+
+  await page.getByRole('region', { name: 'Readings' }).getByLabel('unit').selectOption({ label: 'V' });
+  await field.focus();
+  await key('Write it down').click();
+  await page.getByText(/^you wrote >/).waitFor();
+  await expect.poll(() => pad.isVisible()).toBe(false);
+  const { attempt } = await inHand(page, 3);
+  expect(attempt.entries.at(-1)).toMatchObject({
+    kind: 'observation',
+    value: 4.5,
+    qualifier: '>',
+    unit: 'V',
+  });
+  expect(complaints).toEqual([]);
+});
+
+test('on a desk there is no pad', async () => {
+  const { page } = await sitDown(browser, built.url, { width: 1280, height: 800 });
+  await begin(page, 'Fen Barn');
+  await choose(page, 'No vehicle (A)');
+  await page.getByRole('button', { name: 'Change the set-up' }).click();
+  const field = page.getByLabel('then wait, s');
+  await field.focus();
+  expect(await field.getAttribute('inputmode')).toBe('decimal');
+  expect(await page.getByRole('region', { name: 'Key pad' }).count()).toBe(0);
+});

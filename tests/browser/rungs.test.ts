@@ -1,0 +1,100 @@
+// A short job on each rung of support, in a trainee's words: shown, with the lines filled in, and with the lines to be
+// chosen. Lines asked and assessment are the stories of verification.test.ts and record.test.ts.
+
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { mark } from '../../src/attempt/mark.ts';
+import { allowedActions } from '../../src/scenario/scenario.ts';
+import { verify } from '../../src/scenario/verify.ts';
+import { openBrowser, serveBuilt } from './browser.ts';
+import { begin, choose, doTest, inHand, setUp, sitDown } from './trainee.ts';
+
+let browser: Browser;
+let built: Awaited<ReturnType<typeof serveBuilt>>;
+beforeAll(async () => {
+  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await built?.close();
+});
+/** A slow machine under load gets the time it needs; nothing is measured by the clock. */
+vi.setConfig({ testTimeout: 240_000 });
+
+test('a worked run, step by step, and then one’s own with the lines filled in', async () => {
+  const { page, complaints } = await sitDown(browser, built.url, { width: 360, height: 740 });
+  await page.getByRole('radio', { name: 'Fen Barn' }).check();
+  await page.getByRole('radio', { name: 'shown' }).check();
+  await page.getByRole('button', { name: 'Show me' }).click();
+  await page.getByText(/^step 1 of \d+$/).waitFor();
+  await page.getByRole('heading', { name: '1. No vehicle (A): what a correct one does' }).waitFor();
+  const count = Number(/of (\d+)/.exec((await page.getByText(/^step 1 of/).textContent()) ?? '')?.[1]);
+  const on = page.getByRole('button', { name: 'Step on' });
+  let written = 0;
+  for (let i = 1; i < count; i++) {
+    await on.click();
+    written += await page.getByText('written down:').count();
+  }
+  expect(written).toBeGreaterThan(3);
+  await page.getByRole('heading', { name: 'Concluded' }).waitFor();
+  expect(await on.isDisabled()).toBe(true);
+  await page.getByRole('button', { name: 'Step back' }).click();
+  await page.getByRole('heading', { name: /: judged$/ }).waitFor();
+  await page.getByRole('button', { name: 'First' }).click();
+  await page.getByText(`step 1 of ${count}`).waitFor();
+
+  await page.getByRole('button', { name: 'Now you: lines filled in' }).click();
+  await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
+  await page.getByText('lines filled in').first().waitFor();
+  expect(complaints).toEqual([]);
+});
+
+test('lines filled in: the tests in order, locked by one button, the rest one’s own', async () => {
+  const { page, complaints } = await sitDown(browser, built.url);
+  await begin(page, 'Fen Barn', 1);
+  const { scenario } = await inHand(page);
+  const order = allowedActions(scenario);
+  const [first, second] = verify(scenario).actions.map(({ action }) => action);
+  if (first === undefined || second === undefined) throw new Error('too few tests');
+  expect(first).toBe(order[0]);
+  await doTest(page, first);
+  const next = page.getByRole('button', { name: second.title, exact: true });
+  expect(await next.getAttribute('class')).toBe('main');
+  const run = await inHand(page, 3);
+  expect(run.attempt).toMatchObject({ rung: 1 });
+  expect(run.attempt.entries[0]).toMatchObject({ kind: 'prediction', given: true, sure: null });
+  expect(mark(run.scenario, run.attempt).weights.prediction).toBe(0);
+  expect(complaints).toEqual([]);
+});
+
+test('lines chosen: a line of another test taken for this one’s is told after the judgement', async () => {
+  const { page, complaints } = await sitDown(browser, built.url);
+  await begin(page, 'Fen Barn', 3);
+  await choose(page, 'No vehicle (A)');
+  await setUp(page, {});
+  const list = page.getByRole('list', { name: 'Lines to choose from' });
+  expect(await list.getByRole('listitem').count()).toBe(10);
+  const key = (name: string) => page.getByRole('button', { name, exact: true });
+  const sure = page.getByRole('button', { name: /^over 80 %/ });
+  expect(await sure.isDisabled()).toBe(true);
+  await key('should not: puts voltage on the outlet').click();
+  await key('should: says that it is ready').click();
+  // Taken back by the same key.
+  await key('should: says that it is ready').click();
+  expect(await key('should: says that it is ready').getAttribute('aria-pressed')).toBe('false');
+  await key('should: says that it is ready').click();
+  await key('should: holds the pilot at 11.4 to 12.6 V').click();
+  await key('should: has its neutral pole open').click();
+  await sure.click();
+  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  const { attempt } = await inHand(page, 1);
+  const [prediction] = attempt.entries;
+  expect(prediction?.kind === 'prediction' && prediction.lines).toHaveLength(4);
+  await page.getByRole('button', { name: 'Judge', exact: true }).click();
+  for (const radio of await page.getByRole('radio', { name: 'not shown', exact: true }).all())
+    await radio.check();
+  await page.getByRole('button', { name: /^Judge \d+ lines/ }).click();
+  await page.getByText('you: should; true: can’t tell').waitFor();
+  await page.getByText(/Told by: Every pole open\.$/).waitFor();
+  expect(complaints).toEqual([]);
+});
