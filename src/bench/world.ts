@@ -53,6 +53,7 @@ export interface World {
   changedAt: Microseconds;
   /** Operations done so far: the key of a reading's error. */
   operations: number;
+  /** Positions whose solution was asked for, known ones too, and events that the control took. */
   readonly counts: { solves: number; chartEvents: number };
 }
 
