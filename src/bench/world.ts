@@ -67,6 +67,7 @@ export interface World {
   /** Operations done so far: the key of a reading's error. */
   operations: number;
   onlooker: Onlooker | null;
+  /** Positions whose solution was asked for, known ones too, and events that the control took. */
   readonly counts: { solves: number; chartEvents: number };
 }
 
