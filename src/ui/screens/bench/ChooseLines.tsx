@@ -67,13 +67,15 @@ export function ChooseLines(props: Props) {
       <WordsUsed texts={[...lines, ...figures].map(({ text }) => text)} />
       <div className="well stack thumb">
         <h4>
-          {chosen} of {lines.length} chosen. How sure are you of all of it? This locks, and your set-up acts.
+          {chosen} of {lines.length} chosen. How sure locks, and your set-up acts.
         </h4>
         <SureKeys isReady={isReady} onLock={onLock} />
-        {isReady ? null : <p className="note">At least one line, and every figure, is needed first.</p>}
-        <button type="button" className="plain" onClick={onBack}>
-          Back to the set-up
-        </button>
+        <div className="acts apart">
+          <button type="button" className="plain" onClick={onBack}>
+            Back to the set-up
+          </button>
+          {isReady ? null : <span className="note">A line and every figure first.</span>}
+        </div>
       </div>
     </div>
   );
