@@ -2,7 +2,17 @@
 // would keep somebody out, and the pictures.
 
 import type { Page } from 'playwright-core';
-import { answerAll, begin, choose, conclude, judgeAll, measure, setUp, writeDown } from './trainee.ts';
+import {
+  answerAll,
+  begin,
+  choose,
+  conclude,
+  judgeAll,
+  measure,
+  setUp,
+  unfold,
+  writeDown,
+} from './trainee.ts';
 
 /** Looks at the page as it stands; the screen's name is for telling where something was found. */
 export type Look = (screen: string) => Promise<void>;
@@ -32,6 +42,8 @@ export async function throughReadingPages(page: Page, look: Look): Promise<void>
 async function throughATest(page: Page, look: Look): Promise<void> {
   await choose(page, 'No vehicle (A)');
   await look('set up');
+  await unfold(page);
+  await look('set up, unfolded');
   await page.getByLabel('then wait, s').fill('x');
   await press(page, 'Predict');
   await look('set up, with an error');

@@ -45,7 +45,7 @@ test('from nothing known to a welded pole, and on to a whole job', async () => {
   // The bench stands in B: two lines, one reading.
   await page.getByRole('heading', { name: 'Vehicle connected (B)' }).waitFor();
   await page.getByText(/13 tests done and signed/).waitFor();
-  await button(page, 'Predict').click();
+  await page.getByRole('main').getByRole('button', { name: 'Predict' }).click();
   const asked = await linesAsked(page);
   expect(asked).toHaveLength(2);
   await answer(page, ...asked.map((text) => (text.includes('more than the least') ? SHOULD_NOT : SHOULD)));
@@ -62,7 +62,7 @@ test('from nothing known to a welded pole, and on to a whole job', async () => {
   await unfold(page);
   await page.getByLabel('its state', { exact: true }).selectOption({ label: 'C: asks, 1.3 kΩ added' });
   await page.getByLabel('then wait, s').fill('3');
-  await button(page, 'Predict').click();
+  await page.getByRole('main').getByRole('button', { name: 'Predict' }).click();
   await answer(
     page,
     ...(await linesAsked(page)).map((text) => (text.includes('between') ? SHOULD_NOT : SHOULD)),
@@ -76,7 +76,7 @@ test('from nothing known to a welded pole, and on to a whole job', async () => {
 
   // Another unit, in A: next to nothing between line and neutral, all of it to PE.
   await page.getByRole('heading', { name: 'No vehicle (A)' }).waitFor();
-  await button(page, 'Predict').click();
+  await page.getByRole('main').getByRole('button', { name: 'Predict' }).click();
   await answer(
     page,
     ...(await linesAsked(page)).map((text) => (text.includes('pole') ? /^can’t tell/ : SHOULD_NOT)),
