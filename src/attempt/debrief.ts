@@ -17,7 +17,7 @@ import type { TestAction } from '../verification/testAction.ts';
 import type { Answer, Attempt, EntryOf, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
 import { SURENESS } from './attempt.ts';
 import type { Line } from './lines.ts';
-import { testFigures } from './lines.ts';
+import { isRightFigure, testFigures } from './lines.ts';
 import type { Marks } from './mark.ts';
 import { isGiven, marking } from './mark.ts';
 import { conclusionOf, dueSteps } from './reasons.ts';
@@ -186,10 +186,10 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
       toldBy: titlesOf(line.toldBy),
       topic: line.points[0] === undefined ? UNTOLD : FAMILIES[line.points[0]],
     })),
-    figures: testFigures(run.scenario, action).map(({ id, text, unit, value, tolerance, why, source }) => {
-      const figure = prediction?.figures.find((f) => f.id === id)?.value ?? null;
-      const isRight = figure !== null && Math.abs(figure - value) <= tolerance;
-      return { text, unit, said: figure, right: value, isRight, why, source };
+    figures: testFigures(run.scenario, action).map((figure) => {
+      const { id, text, unit, value, why, source } = figure;
+      const said = prediction?.figures.find((f) => f.id === id)?.value ?? null;
+      return { text, unit, said, right: value, isRight: isRightFigure(figure, said), why, source };
     }),
     limits: truth.limits.map((limit) => ({
       ...limit,

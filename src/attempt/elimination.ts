@@ -9,7 +9,7 @@ import type { Measurement, Operation } from '../bench/operation.ts';
 import { perform } from '../bench/perform.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
-import { CATALOGUE, faultsAmong, withDefaults } from '../faults/catalogue.ts';
+import { CATALOGUE, faultsAmong, whyImpossible, withDefaults } from '../faults/catalogue.ts';
 import type { Seconds } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -61,8 +61,8 @@ export function candidatesOn(scenario: Scenario): readonly Candidate[] {
   const papers = papersOf(scenario);
   const others = CATALOGUE.flatMap((entry): readonly Candidate[] => {
     if (entry.kind !== 'fault' || (more.length === 0 && entry.id === only?.fault)) return [];
+    if (whyImpossible(entry, papers, {}) !== null) return [];
     const values = withDefaults(entry, {});
-    if ((entry.impossible?.(papers, values) ?? null) !== null) return [];
     return [{ title: entry.title, faults: [{ fault: entry.id, values }], isTrue: false }];
   });
   return [

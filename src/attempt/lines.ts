@@ -103,3 +103,7 @@ export function testFigures(scenario: Scenario, action: TestAction): readonly Fi
   const asked = scenario.lines[action.id];
   return action.figures(papersOf(scenario)).filter(({ id }) => asked === undefined || asked.includes(id));
 }
+
+/** Whether a figure that was said counts as right; one that was not said does not. */
+export const isRightFigure = ({ value, tolerance }: Figure, said: number | null | undefined): boolean =>
+  said != null && Math.abs(said - value) <= tolerance;

@@ -2,7 +2,8 @@
  * The marks of an attempt, by replay: the same file always gives the same marks, whatever it says of itself.
  *
  * Counted over the tests that a faultless trainee would do here, up to where that trainee stops; and after a repair,
- * over those that the unit as it then is lets be done. Gates are never points: a critical unsafe act, or accepting a unit that is not sound, means not passed.
+ * over those that the unit as it then is lets be done. Gates are never points: a critical unsafe act, or accepting a
+ * unit that is not sound, means not passed.
  */
 import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions } from '../scenario/scenario.ts';
@@ -15,7 +16,7 @@ import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, EntryOf } from './attempt.ts';
 import { chainedHash, ENGINE } from './attempt.ts';
 import { gradeDiagnosis } from './diagnosis.ts';
-import { linesToChooseFrom, testFigures, testLines } from './lines.ts';
+import { isRightFigure, linesToChooseFrom, testFigures, testLines } from './lines.ts';
 import { conclusionOf, reasonsShare } from './reasons.ts';
 import type { DueRepeats } from './repeats.ts';
 import { repeatsOf } from './repeats.ts';
@@ -159,8 +160,8 @@ function predictionShare(run: Run, action: TestAction): number {
   const values = new Map(first.figures.map(({ id, value }) => [id, value]));
   return mean([
     ...testLines(run.scenario, action).map((line) => (answers.get(line.id) === line.right ? 1 : 0)),
-    ...testFigures(run.scenario, action).map(({ id, value, tolerance }) =>
-      Math.abs((values.get(id) ?? Infinity) - value) <= tolerance ? 1 : 0,
+    ...testFigures(run.scenario, action).map((figure) =>
+      isRightFigure(figure, values.get(figure.id)) ? 1 : 0,
     ),
   ]);
 }
@@ -179,8 +180,7 @@ function chosenShare(run: Run, action: TestAction, first: EntryOf<'prediction'>)
   const of = told.length + figures.length;
   const right =
     told.filter(({ id, right: answer }) => answers.get(id) === answer).length +
-    figures.filter(({ id, value, tolerance }) => Math.abs((values.get(id) ?? Infinity) - value) <= tolerance)
-      .length;
+    figures.filter((figure) => isRightFigure(figure, values.get(figure.id))).length;
   const wrong = untold.filter(({ id, right: answer }) => (answers.get(id) ?? answer) !== answer).length;
   return of === 0 ? (wrong === 0 ? 1 : 0) : Math.max(0, right - wrong) / of;
 }

@@ -6,7 +6,6 @@ import type { Outcome } from '../bench/perform.ts';
 import { contactsOf, poleClosed } from '../bench/plant.ts';
 import { leadsOn } from '../bench/port.ts';
 import type { Reading, Truth } from '../bench/reading.ts';
-import type { StandIn } from '../bench/standIn.ts';
 import type { Happening, World } from '../bench/world.ts';
 import { portOf } from '../bench/world.ts';
 import type { Live } from '../laws/conductors.ts';
@@ -17,6 +16,7 @@ import { livesOf } from '../site/site.ts';
 import type { Sensed } from '../unit/sensed.ts';
 import type { Commands } from '../unit/unitChart.ts';
 import type { Solved } from './potentials.ts';
+import { faultsSet } from './standInWords.ts';
 
 export type Position = 'open' | 'closed';
 
@@ -110,22 +110,13 @@ export function lookInside(world: World, solved: Solved): Look {
     },
     lock: sheet.outlet === 'socket' ? (plant.lockDriven ? 'driven' : 'not driven') : null,
     plug: !plant.standIn.plugged ? 'out' : plant.plugLock === 'held' ? 'held' : 'free',
-    standIn: standInText(plant.standIn),
+    standIn: [`state ${plant.standIn.state}`, ...faultsSet(plant.standIn)].join(', '),
     indicator: world.indicator,
     latches: STANDING.filter(([tag]) => snapshot.hasTag(tag)).map(([, words]) => words),
     damaged: plant.damaged,
     ...solved,
     changedAt: seconds(world.changedAt),
   };
-}
-
-function standInText({ state, pilot, diode, earth }: StandIn): string {
-  return [
-    `state ${state}`,
-    ...(pilot === 'sound' ? [] : [pilot === 'open' ? 'CP open' : 'CP shorted to PE']),
-    ...(diode === 'sound' ? [] : ['diode shorted']),
-    ...(earth === 'sound' ? [] : ['PE open']),
-  ].join(', ');
 }
 
 function halves(world: World, a: string, b: string): Halves {

@@ -50,11 +50,13 @@ export const withDefaults = (entry: CatalogueEntry, values: Values): Values => (
   ...values,
 });
 
+/** Why it cannot be on this installation with these values, or null. */
+export const whyImpossible = (entry: CatalogueEntry, on: Setting, values: Values): string | null =>
+  entry.impossible?.(on, withDefaults(entry, values)) ?? null;
+
 /** Why nobody can put this right on this installation, by its papers alone, whether it is there or not; else null. */
 export const cannotBePutRight = (entry: CatalogueEntry, on: Setting): string | null =>
-  COMPONENTS[entry.component] === 'not here'
-    ? 'it belongs to the distributor'
-    : (entry.impossible?.(on, withDefaults(entry, {})) ?? null);
+  COMPONENTS[entry.component] === 'not here' ? 'it belongs to the distributor' : whyImpossible(entry, on, {});
 
 /** The faults among the choices, not-faults left out. */
 export const faultsAmong = (choices: readonly FaultChoice[]): readonly Fault[] =>

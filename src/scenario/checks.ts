@@ -2,7 +2,7 @@
  * What the schema alone cannot see in a scenario: names that must exist, values that contradict each other (wrong),
  * and design that is legal here but would teach something false (a warning).
  */
-import { CATALOGUE, entryNamed, withDefaults } from '../faults/catalogue.ts';
+import { CATALOGUE, entryNamed, whyImpossible } from '../faults/catalogue.ts';
 import type { Setting } from '../faults/fault.ts';
 import { LINES } from '../laws/conductors.ts';
 import { greatestElectrode } from '../laws/electrode.ts';
@@ -149,8 +149,8 @@ function faultProblems(faults: ScenarioFile['faults'], on: Setting | null): read
       return when(!fits, `${path}.${name}`, `${min} to ${max} ${unit} is expected`.replace('  ', ' '));
     });
     if (own.length > 0 || on === null) return own;
-    const impossible = entry.impossible?.(on, withDefaults(entry, values as Record<string, number>));
-    return impossible ? [{ path, message: impossible }] : [];
+    const impossible = whyImpossible(entry, on, values as Record<string, number>);
+    return impossible === null ? [] : [{ path, message: impossible }];
   });
 }
 

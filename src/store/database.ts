@@ -1,5 +1,5 @@
 /**
- * The one database on this device, and nothing else is kept but the choice of paper (theme.ts):
+ * The one database on this device, and nothing else is kept but the choices of choices.ts:
  *
  *   store      key             what                                              how long
  *   attempts   attempt's id    its log, as the text of an attempt file           until it is deleted

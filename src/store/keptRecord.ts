@@ -5,7 +5,9 @@ import type { Transaction } from './database.ts';
 import { attemptIn, inOne } from './database.ts';
 import type { Belongs, Identified } from './merge.ts';
 import { belongs } from './merge.ts';
-import type { Goal, KeptRecord, RecordItem } from './recordFile.ts';
+import type { Goal, KeptRecord } from './recordFile.ts';
+import type { RecordItem } from './recordItem.ts';
+import { recordItem } from './recordItem.ts';
 
 export const keptGoal = (): Promise<Goal | null> =>
   inOne(
@@ -26,20 +28,7 @@ export const keptRecord = (): Promise<KeptRecord> =>
     for (const about of await all.objectStore('about').getAll()) {
       const attempt = attemptIn((await all.objectStore('attempts').get(about.id)) ?? '');
       const draft: unknown = await all.objectStore('drafts').get(about.id);
-      const { id, began, changed, handedIn, putAway, stands, isGuest, further } = about;
-      if (attempt !== null)
-        items.push({
-          id,
-          began,
-          changed,
-          handedIn,
-          putAway,
-          stands,
-          isGuest,
-          further,
-          attempt,
-          draft: draft ?? null,
-        });
+      if (attempt !== null) items.push(recordItem(about, attempt, draft ?? null));
     }
     const goal = (await all.objectStore('other').get('goal')) as Goal | undefined;
     const further = (await all.objectStore('other').get('further')) as KeptRecord['further'] | undefined;

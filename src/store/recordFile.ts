@@ -23,6 +23,8 @@ import { readAttempt } from '../attempt/file.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { check, parseJson } from '../scenario/problems.ts';
 import { newerFormat } from '../scenario/scenario.ts';
+import type { RecordItem } from './recordItem.ts';
+import { recordItem } from './recordItem.ts';
 
 /** Largest record file that is read, characters; an attempt has about a hundred thousand. */
 export const LARGEST_RECORD = 50_000_000;
@@ -50,19 +52,6 @@ const recordSchema = v.looseObject({
 });
 
 export type Goal = v.InferOutput<typeof goalSchema>;
-
-export interface RecordItem {
-  readonly id: string;
-  readonly began: number | null;
-  readonly changed: number;
-  readonly handedIn: number | null;
-  readonly putAway: boolean;
-  readonly stands: string | null;
-  readonly isGuest: boolean;
-  readonly attempt: Attempt;
-  readonly draft: unknown;
-  readonly further: Readonly<Record<string, unknown>>;
-}
 
 export interface KeptRecord {
   readonly items: readonly RecordItem[];
@@ -111,20 +100,8 @@ export const looksLikeRecord = (value: unknown): boolean =>
   typeof value === 'object' && value !== null && Array.isArray((value as { attempts?: unknown }).attempts);
 
 function itemOf(item: v.InferOutput<typeof keptItem>, attempt: Attempt): RecordItem {
-  const { id, began, changed, handedIn, putAway, stands, isGuest, draft } = item;
   const further = Object.fromEntries(Object.entries(item).filter(([name]) => !(name in keptItem.entries)));
-  return {
-    id,
-    began,
-    changed,
-    handedIn,
-    putAway,
-    stands,
-    isGuest,
-    attempt,
-    draft: smallEnough(draft),
-    further,
-  };
+  return recordItem({ ...item, further }, attempt, smallEnough(item.draft));
 }
 
 const smallEnough = (draft: unknown): unknown =>

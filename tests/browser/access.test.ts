@@ -1,28 +1,18 @@
 // Every screen and state, light and dark, on a desk and on a phone, without barriers; enlarged to 200 and 400 per cent
 // and in the system's own colours with nothing lost. One person goes through them once; each is looked at in turn.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, test, vi } from 'vitest';
 import { barriersOn } from './axe.ts';
-import { openBrowser, serveBuilt } from './browser.ts';
+import { openBuiltPage } from './builtPage.ts';
 import type { Look } from './everyScreen.ts';
 import { press, throughAnAttempt, throughReadingPages } from './everyScreen.ts';
 import { lostInForcedColours, outOfSight } from './lost.ts';
 import { answerAll, begin, choose, setUp, sitDown, writeDown } from './trainee.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof serveBuilt>>;
-
-beforeAll(async () => {
-  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
-});
+const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
 vi.setConfig({ testTimeout: 400_000 });
-
-afterAll(async () => {
-  await browser?.close();
-  await built?.close();
-});
 
 const DESK = { width: 1280, height: 800 };
 const PHONE = { width: 360, height: 740 };
@@ -33,7 +23,7 @@ const ENLARGED = [
 ];
 
 async function lookingAtAll(through: (page: Page, look: Look) => Promise<void>): Promise<string[]> {
-  const { page, complaints } = await sitDown(browser, built.url, DESK);
+  const { page, complaints } = await sitDown(opened.browser, opened.url, DESK);
   const found: string[] = [];
   const note = (where: string, what: readonly string[]) =>
     found.push(...what.map((barrier) => `${where}: ${barrier}`));
@@ -87,7 +77,7 @@ async function listen(page: Page): Promise<() => Promise<readonly string[]>> {
 }
 
 test('each reading is announced once, the same one twice as well, and never again', async () => {
-  const { page } = await sitDown(browser, built.url, PHONE);
+  const { page } = await sitDown(opened.browser, opened.url, PHONE);
   await begin(page, 'Harbour Mews, house 4');
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});

@@ -77,7 +77,7 @@ export async function findBrowser(): Promise<{ readonly executablePath: string; 
 /** Starts a browser without a window. */
 export const openBrowser = async (): Promise<Browser> => chromium.launch(await findBrowser());
 
-interface Served {
+export interface Served {
   readonly url: string;
   /** The same page at an address that the browser does not hold for safe. */
   readonly plainUrl: string;

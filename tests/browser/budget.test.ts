@@ -1,10 +1,10 @@
 // How much a fluent person has to do for one test: taps, choices and figures typed, counted in the page itself.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { actionNamed } from '../../src/verification/actions.ts';
-import { openBrowser, serveBuilt } from './browser.ts';
+import type { Page } from 'playwright-core';
+import { expect, test, vi } from 'vitest';
+import { openBuiltPage } from './builtPage.ts';
 import {
+  actionFor,
   begin,
   choose,
   doTest,
@@ -17,15 +17,7 @@ import {
   writeDown,
 } from './trainee.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof serveBuilt>>;
-beforeAll(async () => {
-  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await built?.close();
-});
+const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
 vi.setConfig({ testTimeout: 480_000 });
 
@@ -83,12 +75,6 @@ const CONNECTED = { 1: 23, 2: 31, 3: 30, 4: 30 } as const;
 /** The unit taken off and put back, three readings with their test voltage. */
 const INSULATION = 38;
 
-const named = (id: string) => {
-  const action = actionNamed(id);
-  if (action === undefined) throw new Error(id);
-  return action;
-};
-
 async function counted(page: Page, what: () => Promise<void>) {
   const before = { taken: await taken(page), readings: (await inHand(page)).readings.length };
   await what();
@@ -99,31 +85,31 @@ async function counted(page: Page, what: () => Promise<void>) {
 }
 
 test.each([1, 2, 3, 4] as const)('rung %d: no vehicle, and a vehicle connected', async (rung) => {
-  const { page } = await sitDown(browser, built.url, { before: countActions });
+  const { page } = await sitDown(opened.browser, opened.url, { before: countActions });
   await begin(page, 'Fen Barn', rung);
-  const stateA = await counted(page, () => doTest(page, named('state-a')));
+  const stateA = await counted(page, () => doTest(page, actionFor('state-a')));
   expect(stateA.actions).toBeLessThanOrEqual(PER_TEST[rung] + PER_READING * (stateA.readings - 1));
 
   const stateB = await counted(page, async () => {
-    await choose(page, named('state-b').title);
+    await choose(page, actionFor('state-b').title);
     await setUp(page, {
       'stand-in': 'plugged in',
       'its state': 'B: connected, 2.74 kΩ',
       'then wait, s': '2',
     });
-    await predict(page, await inHand(page), named('state-b'), '67 to 80 %');
+    await predict(page, await inHand(page), actionFor('state-b'), '67 to 80 %');
     await measure(page, { op: 'measure', quantity: 'pilot' });
     await writeDown(page, undefined);
-    await judgeRightly(page, await inHand(page), named('state-b'));
+    await judgeRightly(page, await inHand(page), actionFor('state-b'));
   });
   expect(stateB.actions).toBeLessThanOrEqual(CONNECTED[rung]);
 });
 
 test('rung 2: the circuit’s insulation, pair by pair', async () => {
-  const { page } = await sitDown(browser, built.url, { before: countActions });
+  const { page } = await sitDown(opened.browser, opened.url, { before: countActions });
   await begin(page, 'Signal Cottage', 2);
-  for (const id of ['isolate', 'prove-dead']) await doTest(page, named(id));
-  const { actions, readings } = await counted(page, () => doTest(page, named('insulation-circuit')));
+  for (const id of ['isolate', 'prove-dead']) await doTest(page, actionFor(id));
+  const { actions, readings } = await counted(page, () => doTest(page, actionFor('insulation-circuit')));
   expect(readings).toBe(3);
   expect(actions).toBeLessThanOrEqual(INSULATION);
 });

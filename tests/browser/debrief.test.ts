@@ -1,31 +1,21 @@
 // The debrief as somebody goes through it who took an outlet for dead from line to neutral alone: steps, jumps to what
 // was sure and wrong, reads both drawings and the tables that say the same, by keyboard and on a phone, and prints it.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test, vi } from 'vitest';
 import { makeAttemptText } from '../../src/attempt/file.ts';
 import { readScenario } from '../../src/scenario/scenario.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBy } from '../helpers/trainee.ts';
 import { barriersOn } from './axe.ts';
-import { openBrowser, serveBuilt } from './browser.ts';
+import { openBuiltPage } from './builtPage.ts';
 import { textOfPages } from './pdf.ts';
 import { sitDown } from './trainee.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof serveBuilt>>;
-
-beforeAll(async () => {
-  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
-});
+const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
 vi.setConfig({ testTimeout: 240_000 });
-
-afterAll(async () => {
-  await browser?.close();
-  await built?.close();
-});
 
 /** Harbour Mews with its line pole welded, its outlet read from line to neutral alone while nothing is plugged in. */
 function attemptText(): string {
@@ -54,7 +44,7 @@ function attemptText(): string {
 }
 
 async function openDebrief(look: Parameters<typeof sitDown>[2], text = attemptText()) {
-  const { page, complaints } = await sitDown(browser, built.url, look);
+  const { page, complaints } = await sitDown(opened.browser, opened.url, look);
   const [chooser] = await Promise.all([
     page.waitForEvent('filechooser'),
     page.getByRole('button', { name: 'Open a file…' }).click(),

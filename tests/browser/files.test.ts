@@ -3,24 +3,14 @@
 
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
 import type { Measurement } from '../../src/bench/operation.ts';
-import { openBrowser, serveBuilt } from './browser.ts';
+import { openBuiltPage } from './builtPage.ts';
 import { answerAll, begin, choose, inHand, measure, setUp, sitDown, writeDown } from './trainee.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
-let browser: Browser;
-let built: Awaited<ReturnType<typeof serveBuilt>>;
-
-beforeAll(async () => {
-  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await built?.close();
-});
-
+const opened = openBuiltPage();
 const scenarioFile = () => JSON.parse(readFileSync(join(ROOT, 'scenarios/harbour-mews.json'), 'utf8'));
 
 async function open(page: Page, name: string, text: string): Promise<void> {
@@ -59,7 +49,7 @@ async function halfWay(page: Page): Promise<void> {
 const toScenarios = (page: Page) => page.goto(`${new URL(page.url()).origin}/#/`);
 
 test('bad files are refused in words and the attempt in progress stays', async () => {
-  const { page, complaints } = await sitDown(browser, built.url);
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
   await halfWay(page);
   await toScenarios(page);
   const goOn = page.getByRole('button', { name: 'Go on with Harbour Mews, house 4' });
@@ -101,7 +91,7 @@ test('bad files are refused in words and the attempt in progress stays', async (
 });
 
 test('a scenario from a file is offered and begun', async () => {
-  const { page } = await sitDown(browser, built.url);
+  const { page } = await sitDown(opened.browser, opened.url);
   await open(page, 'mine.json', JSON.stringify({ ...scenarioFile(), id: 'mine', title: 'My own yard' }));
   await begin(page, 'My own yard');
   await page.getByRole('heading', { name: 'My own yard', level: 1 }).waitFor();
@@ -109,7 +99,7 @@ test('a scenario from a file is offered and begun', async () => {
 });
 
 test('after a reload the attempt goes on at the same readings', async () => {
-  const { page } = await sitDown(browser, built.url);
+  const { page } = await sitDown(opened.browser, opened.url);
   await halfWay(page);
   const reading = page.getByRole('group', { name: /^two-pole detector/ });
   const before = await reading.allInnerTexts();
@@ -127,10 +117,10 @@ test('after a reload the attempt goes on at the same readings', async () => {
 });
 
 test('an exported attempt opens again where it was left', async () => {
-  const { page } = await sitDown(browser, built.url);
+  const { page } = await sitDown(opened.browser, opened.url);
   await halfWay(page);
   const { attempt } = await inHand(page);
-  const other = await sitDown(browser, built.url);
+  const other = await sitDown(opened.browser, opened.url);
   await open(other.page, 'attempt.json', JSON.stringify(attempt));
   await other.page.getByRole('heading', { name: 'Observe' }).waitFor();
   expect((await inHand(other.page)).attempt).toEqual(attempt);

@@ -1,24 +1,14 @@
 // Four minutes at the beginning, as somebody who has never seen the page: a bench that is handed over, two tests on
 // it and a third on another unit, whose line pole is welded. Then a whole job.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { openBrowser, serveBuilt } from './browser.ts';
+import type { Page } from 'playwright-core';
+import { expect, test, vi } from 'vitest';
+import { openBuiltPage } from './builtPage.ts';
 import { measure, sitDown, unfold, writeDown } from './trainee.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof serveBuilt>>;
-
-beforeAll(async () => {
-  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
-});
+const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
 vi.setConfig({ testTimeout: 240_000 });
-
-afterAll(async () => {
-  await browser?.close();
-  await built?.close();
-});
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
 
@@ -37,7 +27,7 @@ const SHOULD = /^should$/;
 const SHOULD_NOT = /^should not$/;
 
 test('from nothing known to a welded pole, and on to a whole job', async () => {
-  const { page, complaints } = await sitDown(browser, built.url, { width: 360, height: 740 });
+  const { page, complaints } = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
   await page.getByRole('link', { name: /First time here/ }).click();
   await page.getByText('Training only').first().waitFor();
   await button(page, 'Take the bench over').click();

@@ -2,12 +2,12 @@
 // two tabs never work on one attempt; a device that keeps nothing, or is full, says so and still exports.
 
 import { readFileSync } from 'node:fs';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterEach, expect, test } from 'vitest';
 import { parseAttempt } from '../../src/attempt/file.ts';
 import type { Measurement } from '../../src/bench/operation.ts';
 import { barriersOn } from './axe.ts';
-import { openBrowser, serveBuilt } from './browser.ts';
+import { openBuiltPage } from './builtPage.ts';
 import {
   answerAll,
   begin,
@@ -21,20 +21,10 @@ import {
   unfold,
 } from './trainee.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof serveBuilt>>;
-
-beforeAll(async () => {
-  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
-});
+const opened = openBuiltPage();
 afterEach(async () => {
-  for (const context of browser.contexts()) await context.close();
+  for (const context of opened.browser.contexts()) await context.close();
 });
-afterAll(async () => {
-  await browser?.close();
-  await built?.close();
-});
-
 const JOB = 'Harbour Mews, house 4';
 const MEASURED: Measurement = {
   op: 'measure',
@@ -56,7 +46,7 @@ async function killed(page: Page, text: string): Promise<Page> {
 }
 
 async function goOnIn(context: BrowserContext): Promise<Page> {
-  const { page } = await openPage(context, built.url);
+  const { page } = await openPage(context, opened.url);
   await button(page, `Go on with ${JOB}`).click();
   return page;
 }
@@ -71,7 +61,7 @@ async function lock(page: Page): Promise<void> {
 }
 
 test('killed in the middle of a set-up and of a prediction', async () => {
-  let { page } = await sitDown(browser, built.url);
+  let { page } = await sitDown(opened.browser, opened.url);
   await begin(page, JOB);
   await choose(page, 'Vehicle connected (B)');
   await unfold(page);
@@ -101,7 +91,7 @@ test('killed in the middle of a set-up and of a prediction', async () => {
 });
 
 test('killed over a half-typed reading, a judgement, a reason to stop and a conclusion', async () => {
-  let { page } = await sitDown(browser, built.url);
+  let { page } = await sitDown(opened.browser, opened.url);
   await begin(page, JOB);
   await lock(page);
   await measure(page, MEASURED);
@@ -146,13 +136,13 @@ test('killed over a half-typed reading, a judgement, a reason to stop and a conc
 });
 
 test('the one attempt that an earlier version kept is the first of many', async () => {
-  const { page } = await sitDown(browser, built.url);
+  const { page } = await sitDown(opened.browser, opened.url);
   await begin(page, JOB);
   await lock(page);
   const { attempt } = await inHand(page, 1);
-  const context = await browser.newContext({ serviceWorkers: 'block' });
+  const context = await opened.browser.newContext({ serviceWorkers: 'block' });
   const bare = await context.newPage();
-  await bare.goto(`${built.url}icon.svg`);
+  await bare.goto(`${opened.url}icon.svg`);
   await bare.evaluate(
     (text) =>
       new Promise<void>((resolve) => {
@@ -176,19 +166,19 @@ test('the one attempt that an earlier version kept is the first of many', async 
 test.each(['a safe address', 'plain http'])(
   'two tabs at %s: one holds the attempt; the other reads it, then takes it over',
   async (where) => {
-    const url = where === 'plain http' ? built.plainUrl : built.url;
-    const { page: first, complaints } = await sitDown(browser, url);
+    const url = where === 'plain http' ? opened.plainUrl : opened.url;
+    const { page: first, complaints } = await sitDown(opened.browser, url);
     await begin(first, JOB);
     await lock(first);
     await inHand(first, 1);
     const { page: second } = await openPage(first.context(), url);
     await button(second, `Go on with ${JOB}`).click();
     await heading(second, 'Open in another tab').waitFor();
-    if (url === built.url) expect(await barriersOn(second)).toEqual([]);
+    if (url === opened.url) expect(await barriersOn(second)).toEqual([]);
     await button(second, 'Read only').click();
     await heading(second, 'Read only').waitFor();
     await second.getByText('observing: No vehicle (A)').waitFor();
-    if (url === built.url) expect(await barriersOn(second)).toEqual([]);
+    if (url === opened.url) expect(await barriersOn(second)).toEqual([]);
     expect(await button(second, 'Judge').count()).toBe(0);
     expect(await button(second, 'Stop…').count()).toBe(0);
 
@@ -205,7 +195,7 @@ test.each(['a safe address', 'plain http'])(
 );
 
 test('a browser that keeps nothing says so, and exports all the same', async () => {
-  const { page, complaints } = await sitDown(browser, built.url, {
+  const { page, complaints } = await sitDown(opened.browser, opened.url, {
     before: () => {
       indexedDB.open = () => {
         throw new DOMException('no', 'SecurityError');
@@ -227,7 +217,7 @@ test('a browser that keeps nothing says so, and exports all the same', async () 
 });
 
 test('a full device says so while it is full; then nothing of what was done meanwhile is missing', async () => {
-  const { page } = await sitDown(browser, built.url, {
+  const { page } = await sitDown(opened.browser, opened.url, {
     before: () => {
       const put = IDBObjectStore.prototype.put;
       IDBObjectStore.prototype.put = function (...args) {

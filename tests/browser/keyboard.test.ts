@@ -1,22 +1,12 @@
 // One test's card on a phone, from its choice to the next test, by keyboard alone: Tab and its kin, arrows, Enter,
 // digits. Whoever works so always sees where the focus is.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { openBrowser, serveBuilt } from './browser.ts';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { openBuiltPage } from './builtPage.ts';
 import { sitDown } from './trainee.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof serveBuilt>>;
-
-beforeAll(async () => {
-  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await built?.close();
-});
-
+const opened = openBuiltPage();
 /** Name of what has the focus, and whether it can be seen: in the window and under no bar. */
 const focused = (page: Page) =>
   page.evaluate(() => {
@@ -49,7 +39,7 @@ async function tabTo(page: Page, name: RegExp): Promise<void> {
 const pick = (page: Page, typed: string) => page.keyboard.type(typed);
 
 test('a test on a phone by keyboard alone', async () => {
-  const { page, complaints } = await sitDown(browser, built.url, { width: 360, height: 740 });
+  const { page, complaints } = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
   await tabTo(page, /^Bakery Lane/);
   for (let i = 0; i < 20 && !/^Harbour Mews/.test((await focused(page)).name); i++)
     await page.keyboard.press('ArrowDown');

@@ -1,25 +1,15 @@
 // Leads put on the drawing, by tap alone on a phone and by keyboard alone on a desk; drawing and lists say the same.
 // Then a pilot's trace, its cursors moved by keys, and the amperes worked out from their times.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, test, vi } from 'vitest';
 import { barriersOn } from './axe.ts';
-import { openBrowser, serveBuilt } from './browser.ts';
+import { openBuiltPage } from './builtPage.ts';
 import { act, answerAll, begin, choose, measure, setUp, sitDown } from './trainee.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof serveBuilt>>;
-
-beforeAll(async () => {
-  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
-});
+const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
 vi.setConfig({ testTimeout: 240_000 });
-
-afterAll(async () => {
-  await browser?.close();
-  await built?.close();
-});
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).click();
 const terminal = (page: Page, name: string) => page.getByRole('button', { name: new RegExp(`^${name},`) });
@@ -71,7 +61,7 @@ async function barriersInBothThemes(page: Page): Promise<readonly string[]> {
 }
 
 test('by tap alone on a phone: two terminals joined to one lead, PE under the other', async () => {
-  const { page, complaints } = await sitDown(browser, built.url, { width: 360, height: 740 });
+  const { page, complaints } = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
   await isolated(page, 'Harbour Mews, house 4');
   // A dead test's stage is about the unit: that part is shown, its terminals behind the cover.
   await terminal(page, 'supply L1').click();
@@ -136,7 +126,7 @@ async function until(page: Page, key: string, name: RegExp): Promise<void> {
 }
 
 test('by keyboard alone on a desk: one stop for all terminals, arrows, Enter, Escape', async () => {
-  const { page, complaints } = await sitDown(browser, built.url);
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
   await isolated(page, 'Foundry Yard, bay 3');
   await page.getByRole('button', { name: 'Stop…' }).focus();
   await page.keyboard.press('Tab');
@@ -171,7 +161,7 @@ test('by keyboard alone on a desk: one stop for all terminals, arrows, Enter, Es
 });
 
 test('a pilot’s cursors by keyboard give the times, and the amperes follow from them', async () => {
-  const { page, complaints } = await sitDown(browser, built.url);
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
   await begin(page, 'Harbour Mews, house 4');
   await choose(page, 'Vehicle connected (B)');
   await setUp(page, { 'stand-in': 'plugged in', 'its state': 'B: connected, 2.74 kΩ', 'then wait, s': '4' });

@@ -1,24 +1,14 @@
 // Waits on the bench, for somebody who wants them to last: named, skipped by name, at rest behind another tab; and the
 // record is the same as where they pass at once.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { openBrowser, serveBuilt } from './browser.ts';
+import type { Page } from 'playwright-core';
+import { expect, test, vi } from 'vitest';
+import { openBuiltPage } from './builtPage.ts';
 import { act, actWith, answerAll, begin, choose, inHand, setUp, sitDown } from './trainee.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof serveBuilt>>;
-
-beforeAll(async () => {
-  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
-});
+const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
 vi.setConfig({ testTimeout: 240_000 });
-
-afterAll(async () => {
-  await browser?.close();
-  await built?.close();
-});
 
 const skip = (page: Page) => page.getByRole('button', { name: 'Skip to then' });
 
@@ -51,7 +41,7 @@ async function behindAnotherTab(page: Page, hidden: boolean): Promise<void> {
 }
 
 test('a wait lasts, stands still behind another tab, is skipped by name, and is logged as any other', async () => {
-  const { page, complaints } = await sitDown(browser, built.url);
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
   expect(await page.getByLabel('Waits').inputValue()).toBe('at once');
   await page.getByLabel('Waits').selectOption({ label: 'last as on site (×1)' });
   await lockWithWait(page, '600');
@@ -79,7 +69,7 @@ test('a wait lasts, stands still behind another tab, is skipped by name, and is 
   expect(complaints).toEqual([]);
   await page.context().close();
 
-  const other = await sitDown(browser, built.url);
+  const other = await sitDown(opened.browser, opened.url);
   await lockWithWait(other.page, '600');
   await actWith(other.page, 'wait', 'seconds', 1);
   expect(await skip(other.page).count()).toBe(0);

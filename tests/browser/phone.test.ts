@@ -1,25 +1,15 @@
 // On a phone figures are typed on the page's own key pad; the system's keyboard never covers a field.
 
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { openBrowser, serveBuilt } from './browser.ts';
+import { expect, test, vi } from 'vitest';
+import { openBuiltPage } from './builtPage.ts';
 import { answerAll, begin, choose, inHand, measure, setUp, sitDown } from './trainee.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof serveBuilt>>;
-beforeAll(async () => {
-  built = await serveBuilt();
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  await built?.close();
-});
+const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
 vi.setConfig({ testTimeout: 240_000 });
 
 test('a reading typed on the page’s own keys', async () => {
-  const { page, complaints } = await sitDown(browser, built.url, { width: 360, height: 740 });
+  const { page, complaints } = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
   await begin(page, 'Fen Barn');
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
@@ -80,7 +70,7 @@ test('a reading typed on the page’s own keys', async () => {
 });
 
 test('on a desk there is no pad', async () => {
-  const { page } = await sitDown(browser, built.url, { width: 1280, height: 800 });
+  const { page } = await sitDown(opened.browser, opened.url, { width: 1280, height: 800 });
   await begin(page, 'Fen Barn');
   await choose(page, 'No vehicle (A)');
   await page.getByRole('button', { name: 'Change the set-up' }).click();

@@ -4,8 +4,8 @@
 import { mkdtempSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { afterEach, expect, test } from 'vitest';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { parseAttempt } from '../../src/attempt/file.ts';
 import { makeRecordText } from '../../src/store/recordFile.ts';
@@ -14,23 +14,13 @@ import { scenarioNamed } from '../helpers/scenarios.ts';
 import type { Habits } from '../helpers/trainee.ts';
 import { attemptBy } from '../helpers/trainee.ts';
 import { barriersOn } from './axe.ts';
-import { openBrowser, serveBuilt } from './browser.ts';
+import { openBuiltPage } from './builtPage.ts';
 import { begin, choose, conclude, inHand, setUp, sitDown } from './trainee.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof serveBuilt>>;
-
-beforeAll(async () => {
-  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
-});
+const opened = openBuiltPage();
 afterEach(async () => {
-  for (const context of browser.contexts()) await context.close();
+  for (const context of opened.browser.contexts()) await context.close();
 });
-afterAll(async () => {
-  await browser?.close();
-  await built?.close();
-});
-
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
 
 /** Attempts at the same faulty unit, a day apart, by people with these habits. */
@@ -83,7 +73,7 @@ async function saidBy(page: Page): Promise<readonly string[]> {
 }
 
 test('out to a file, everything deleted, in again: the same record', async () => {
-  const { page, complaints } = await sitDown(browser, built.url);
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
   await begin(page, 'Mill Race, unit 2');
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
@@ -155,7 +145,7 @@ test('out to a file, everything deleted, in again: the same record', async () =>
 });
 
 test('a file that is hostile, newer, too large or none is refused; an attempt that cannot be read is left out', async () => {
-  const { page, complaints } = await sitDown(browser, built.url);
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
   await toRecord(page);
   const record = makeRecordText(recordOf([{}]));
   const alert = page.getByRole('alert');
@@ -196,7 +186,7 @@ test('a file that is hostile, newer, too large or none is refused; an attempt th
 });
 
 test('an assessment is handed in, or left without: asked once', async () => {
-  const { page, complaints } = await sitDown(browser, built.url, {
+  const { page, complaints } = await sitDown(opened.browser, opened.url, {
     before: () => {
       navigator.storage.persist = async () => {
         document.title = `${document.title}, asked to keep`;

@@ -1,28 +1,19 @@
 // A short job on each rung of support, in a trainee's words: shown, with the lines filled in, and with the lines to be
 // chosen. Lines asked and assessment are the stories of verification.test.ts and record.test.ts.
 
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { mark } from '../../src/attempt/mark.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
-import { openBrowser, serveBuilt } from './browser.ts';
+import { openBuiltPage } from './builtPage.ts';
 import { begin, choose, doTest, inHand, setUp, sitDown } from './trainee.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof serveBuilt>>;
-beforeAll(async () => {
-  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await built?.close();
-});
+const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
 vi.setConfig({ testTimeout: 240_000 });
 
 test('a worked run, step by step, and then one’s own with the lines filled in', async () => {
-  const { page, complaints } = await sitDown(browser, built.url, { width: 360, height: 740 });
+  const { page, complaints } = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
   await page.getByRole('radio', { name: 'Fen Barn' }).check();
   await page.getByRole('radio', { name: 'shown' }).check();
   await page.getByRole('button', { name: 'Show me' }).click();
@@ -50,7 +41,7 @@ test('a worked run, step by step, and then one’s own with the lines filled in'
 });
 
 test('lines filled in: the tests in order, locked by one button, the rest one’s own', async () => {
-  const { page, complaints } = await sitDown(browser, built.url);
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
   await begin(page, 'Fen Barn', 1);
   const { scenario } = await inHand(page);
   const order = allowedActions(scenario);
@@ -68,7 +59,7 @@ test('lines filled in: the tests in order, locked by one button, the rest one’
 });
 
 test('lines chosen: a line of another test taken for this one’s is told after the judgement', async () => {
-  const { page, complaints } = await sitDown(browser, built.url);
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
   await begin(page, 'Fen Barn', 3);
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});

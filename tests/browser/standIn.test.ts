@@ -1,27 +1,16 @@
 // Load and leakage at the stand-in, and disturbances of the supply, set by figures on the page: what does not fit is said
 // beside the field, what fits acts on the bench and stands in what is known.
 
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { openBrowser, serveBuilt } from './browser.ts';
+import { expect, test, vi } from 'vitest';
+import { openBuiltPage } from './builtPage.ts';
 import { act, actWith, answerAll, begin, choose, inHand, sitDown, unfold } from './trainee.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof serveBuilt>>;
-
-beforeAll(async () => {
-  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
-});
+const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
 vi.setConfig({ testTimeout: 240_000 });
 
-afterAll(async () => {
-  await browser?.close();
-  await built?.close();
-});
-
 test('set with the set-up, changed while observing, and disturbed', async () => {
-  const { page, complaints } = await sitDown(browser, built.url);
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
   await begin(page, 'Harbour Mews, house 4');
   await choose(page, 'Vehicle asks (C)');
   await unfold(page);

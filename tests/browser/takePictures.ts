@@ -6,11 +6,11 @@ import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { parseScenario } from '../../src/scenario/scenario.ts';
-import { actionNamed } from '../../src/verification/actions.ts';
 import { openBrowser, serveBuilt } from './browser.ts';
 import { throughAnAttempt, throughReadingPages } from './everyScreen.ts';
 import {
   act,
+  actionFor,
   answerAll,
   begin,
   choose,
@@ -37,12 +37,6 @@ const take = async (page: Page, name: string): Promise<void> => {
   await page.screenshot({ path: join(FOLDER, `${name}.png`) });
 };
 
-function action(id: string) {
-  const found = actionNamed(id);
-  if (found === undefined) throw new Error(`no test action "${id}"`);
-  return found;
-}
-
 function titleOf(id: string): string {
   const read = parseScenario(readFileSync(join(ROOT, `scenarios/${id}.json`), 'utf8'));
   if (!read.ok) throw new Error(`scenarios/${id}.json does not parse`);
@@ -51,7 +45,7 @@ function titleOf(id: string): string {
 
 /** A test whose every line is answered alike, over 80 % sure, and then rightly judged. */
 async function sureAndWrong(page: Page, id: string, between: [string, string]): Promise<void> {
-  await choose(page, action(id).title);
+  await choose(page, actionFor(id).title);
   await setUp(page, {});
   await answerAll(page);
   await page.getByRole('button', { name: /^over 80 %/ }).click();
@@ -59,7 +53,7 @@ async function sureAndWrong(page: Page, id: string, between: [string, string]): 
   await writeDown(page, undefined);
   await page.getByText(/^you wrote \S/).waitFor();
   await page.waitForTimeout(200);
-  await judgeRightly(page, await inHand(page), action(id));
+  await judgeRightly(page, await inHand(page), actionFor(id));
 }
 
 /** The icon of an installed page, from its drawing. */
@@ -102,8 +96,8 @@ try {
   await take(desk.page, 'choose');
 
   await begin(desk.page, titleOf('foundry-yard'));
-  await doTest(desk.page, action('state-a'));
-  const stateC = action('state-c');
+  await doTest(desk.page, actionFor('state-a'));
+  const stateC = actionFor('state-c');
   await choose(desk.page, stateC.title);
   await setUp(desk.page, {
     'stand-in': 'plugged in',
@@ -124,8 +118,8 @@ try {
 
   const done = await sitDown(browser, built.url, DESK);
   await begin(done.page, titleOf('mill-race'));
-  await doTest(done.page, action('isolate'), 'over 80 %');
-  await doTest(done.page, action('prove-dead'));
+  await doTest(done.page, actionFor('isolate'), 'over 80 %');
+  await doTest(done.page, actionFor('prove-dead'));
   await sureAndWrong(done.page, 'pe-circuit', ['met', 'supply.PE']);
   await sureAndWrong(done.page, 'pe-outlet', ['supply.PE', 'outlet.PE']);
   await done.page.getByRole('button', { name: 'Stop…' }).click();
@@ -145,7 +139,7 @@ try {
 
   const phone = await sitDown(browser, built.url, { width: 360, height: 740 });
   await begin(phone.page, titleOf('harbour-mews'));
-  await choose(phone.page, action('state-b').title);
+  await choose(phone.page, actionFor('state-b').title);
   await setUp(phone.page, {
     'stand-in': 'plugged in',
     'its state': 'B: connected, 2.74 kΩ',

@@ -20,6 +20,7 @@ import { takenUp } from '../../src/ui/flow/bench.ts';
 import type { Position } from '../../src/ui/flow/position.ts';
 import { operationsBetween, positionAfter } from '../../src/ui/flow/position.ts';
 import { RUNG_NAMES } from '../../src/ui/words/rungs.ts';
+import { actionNamed } from '../../src/verification/actions.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
 
@@ -79,6 +80,13 @@ export async function begin(page: Page, title: string, rung?: Rung): Promise<voi
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
 }
 
+/** A test action by its id. */
+export function actionFor(id: string): TestAction {
+  const action = actionNamed(id);
+  if (action === undefined) throw new Error(`no test action "${id}"`);
+  return action;
+}
+
 export const choose = (page: Page, title: string): Promise<void> =>
   page.getByRole('button', { name: title, exact: true }).click();
 
@@ -95,7 +103,7 @@ export async function setUp(page: Page, settings: Readonly<Record<string, string
     if (label === 'then wait, s') await page.getByLabel(label).fill(option);
     else await page.getByLabel(label, { exact: true }).selectOption({ label: option });
   }
-  await page.getByRole('button', { name: 'Predict', exact: true }).click();
+  await page.getByRole('main').getByRole('button', { name: 'Predict', exact: true }).click();
 }
 
 const button = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name });

@@ -4,26 +4,15 @@
 
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';
 import { parseScenario } from '../../src/scenario/scenario.ts';
-import { openBrowser, serveBuilt } from './browser.ts';
+import { openBuiltPage } from './builtPage.ts';
 import { answerAll, begin, choose, setUp, sitDown } from './trainee.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof serveBuilt>>;
-
-beforeAll(async () => {
-  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
-});
+const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
 vi.setConfig({ testTimeout: 240_000 });
-
-afterAll(async () => {
-  await browser?.close();
-  await built?.close();
-});
 
 const file = JSON.parse(readFileSync(join(import.meta.dirname, '../../scenarios/harbour-mews.json'), 'utf8'));
 const withFault = (faults: readonly object[]): string =>
@@ -31,7 +20,7 @@ const withFault = (faults: readonly object[]): string =>
 
 /** The whole page, as markup, at each step up to the last before the lock. */
 async function pagesBeforeLock(text: string): Promise<readonly string[]> {
-  const { page, complaints } = await sitDown(browser, built.url);
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
   const asked: string[] = [];
   page.on('request', (request) => asked.push(request.url()));
   const pages: string[] = [];

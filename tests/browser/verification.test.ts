@@ -5,28 +5,18 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, test, vi } from 'vitest';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { allowedActions, parseScenario } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
-import { openBrowser, serveBuilt } from './browser.ts';
+import { openBuiltPage } from './builtPage.ts';
 import { begin, conclude, doTest, putRight, sitDown } from './trainee.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
-let browser: Browser;
-let built: Awaited<ReturnType<typeof serveBuilt>>;
-
-beforeAll(async () => {
-  [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
-});
+const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
 vi.setConfig({ testTimeout: 240_000 });
-
-afterAll(async () => {
-  await browser?.close();
-  await built?.close();
-});
 
 function scenarioNamed(id: string): Scenario {
   const read = parseScenario(readFileSync(join(ROOT, `scenarios/${id}.json`), 'utf8'));
@@ -67,7 +57,7 @@ async function marksShown(page: Page) {
 }
 
 test('a sound unit, from isolation to handing over', async () => {
-  const { page, complaints } = await sitDown(browser, built.url);
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
   const scenario = scenarioNamed('harbour-mews');
   await begin(page, scenario.title);
   for (const action of allowedActions(scenario)) await doTest(page, action);
@@ -93,7 +83,7 @@ test('a sound unit, from isolation to handing over', async () => {
 });
 
 test('a faulty unit, stopped where a faultless person stops', async () => {
-  const { page, complaints } = await sitDown(browser, built.url);
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
   const scenario = scenarioNamed('mill-race');
   await begin(page, scenario.title);
   for (const { action } of verify(scenario).actions) await doTest(page, action);
@@ -126,7 +116,7 @@ test('a faulty unit, stopped where a faultless person stops', async () => {
 });
 
 test('a faulty unit, put right, its due tests repeated, and fit', async () => {
-  const { page, complaints } = await sitDown(browser, built.url);
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
   // The dead tests of the circuit alone: enough to find the fault, and to repeat.
   const text = JSON.stringify({
     ...JSON.parse(readFileSync(join(ROOT, 'scenarios/mill-race.json'), 'utf8')),

@@ -2,6 +2,7 @@
  * What the trainee knows and how: positions from the trainee's own hand, and what was measured, with its time.
  * Nothing is said that nobody measured. Also what was seen and heard, operation by operation.
  */
+import { faultsSet } from '../../attempt/standInWords.ts';
 import { DEAD } from '../../bench/perform.ts';
 import type { Place } from '../../bench/terminals.ts';
 import { PLACES } from '../../bench/terminals.ts';
@@ -89,14 +90,13 @@ function disturbed({ happened, run }: Bench): readonly string[] {
 }
 
 export function standInText({ position: p }: Bench): string {
-  const odd = [
-    p.pilot === 'sound' ? '' : p.pilot === 'open' ? 'CP open' : 'CP shorted to PE',
-    p.diode === 'sound' ? '' : 'diode shorted',
-    p.earth === 'sound' ? '' : 'PE open',
-    p.load === 0 ? '' : loadText(p.load),
-    p.leakage === null ? '' : leakageText(p.leakage),
-  ].filter((text) => text !== '');
-  return [p.plugged ? 'plugged in' : 'unplugged', `state ${p.state}`, ...odd].join(', ');
+  return [
+    p.plugged ? 'plugged in' : 'unplugged',
+    `state ${p.state}`,
+    ...faultsSet(p),
+    ...(p.load === 0 ? [] : [loadText(p.load)]),
+    ...(p.leakage === null ? [] : [leakageText(p.leakage)]),
+  ].join(', ');
 }
 
 export interface Perceived {

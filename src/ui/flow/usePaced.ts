@@ -3,8 +3,8 @@
  * and not before. The log is the same either way. Time stands still behind another tab and beneath a sheet.
  */
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { Pace } from '../../store/pace.ts';
-import { keptPace } from '../../store/pace.ts';
+import type { Pace } from '../../store/choices.ts';
+import { PACE } from '../../store/choices.ts';
 import type { AttemptActor, AttemptState } from './attemptMachine.ts';
 
 /** Seconds that one second of the bench takes. */
@@ -40,7 +40,7 @@ export function usePaced(
         : event.type === 'do' && event.operation.op === 'wait'
           ? event.operation.seconds
           : 0;
-    const lasts = LASTS[keptPace()];
+    const lasts = LASTS[PACE.kept()];
     if (seconds === 0 || lasts === 0) return now.current.send(event);
     setLeft(Math.ceil(seconds));
     setWait({ seconds, lasts });

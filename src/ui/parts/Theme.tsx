@@ -1,27 +1,17 @@
 /** The switch between light and dark: as the device has it until somebody chooses. */
-import { useEffect, useState } from 'react';
-import { keepTheme, keptTheme, THEMES, type Theme } from '../../store/theme.ts';
-import { Choice } from './Choice.tsx';
+import { useEffect } from 'react';
+import { THEME, type Theme } from '../../store/choices.ts';
+import { ChoiceSwitch } from './ChoiceSwitch.tsx';
 
 const WORDS: Readonly<Record<Theme, string>> = { device: 'as the device', light: 'light', dark: 'dark' };
 
+function show(theme: Theme): void {
+  const { dataset } = document.documentElement;
+  if (theme === 'device') delete dataset.theme;
+  else dataset.theme = theme;
+}
+
 export function ThemeSwitch() {
-  const [theme, setTheme] = useState<Theme>(keptTheme);
-  useEffect(() => {
-    const { dataset } = document.documentElement;
-    if (theme === 'device') delete dataset.theme;
-    else dataset.theme = theme;
-  }, [theme]);
-  return (
-    <Choice
-      label="Paper"
-      options={THEMES.map((name) => [name, WORDS[name]])}
-      value={theme}
-      onChange={(value) => {
-        const chosen = THEMES.find((name) => name === value) ?? 'device';
-        keepTheme(chosen);
-        setTheme(chosen);
-      }}
-    />
-  );
+  useEffect(() => show(THEME.kept()), []);
+  return <ChoiceSwitch label="Paper" choice={THEME} words={WORDS} onChange={show} />;
 }

@@ -17,6 +17,7 @@ import type { Place } from '../flow/place.ts';
 import { draftOf } from '../flow/place.ts';
 import type { InHand } from '../flow/useInHand.ts';
 import { FieldsOfAttempt } from '../flow/useKept.ts';
+import { useWall } from '../flow/useWall.ts';
 import { standsText } from '../words/stands.ts';
 import { BenchScreen } from './bench/BenchScreen.tsx';
 import { Conclude } from './conclude/Conclude.tsx';
@@ -70,12 +71,6 @@ export function AttemptScreen({ inHand, problem, onConcluded, onAgain }: Props) 
       </BesideAttempt>
     </KeepProblemOfAttempt>
   );
-}
-
-/** Milliseconds of thinking since the attempt began; what was thought before a reload counts on. */
-function useWall(before: number): () => number {
-  const [began] = useState(() => performance.now() - before);
-  return useCallback(() => Math.round(performance.now() - began), [began]);
 }
 
 /** Keeps every change of the log, of the place and of the fields; gives the fields. */

@@ -1,7 +1,7 @@
 /** In practice, after the judgement: every line and limit of this test with truth, reason and source. */
 import type { EntryOf } from '../../../attempt/attempt.ts';
 import { isLeftAlone, titlesOf } from '../../../attempt/debrief.ts';
-import { testFigures } from '../../../attempt/lines.ts';
+import { isRightFigure, testFigures } from '../../../attempt/lines.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import { judgedRight, truthOf } from '../../../attempt/truth.ts';
@@ -65,26 +65,24 @@ function toldLines(
         source: sourceText(source),
       };
     }),
-    ...testFigures(run.scenario, action).map(
-      ({ id, text, unit, value, tolerance, why, source }): TruthLine => {
-        const said = prediction?.figures.find((figure) => figure.id === id)?.value;
-        return {
-          id: `figure ${id}`,
-          text,
-          pairs: [
-            {
-              of: 'predicted',
-              you: prediction?.given ? 'given' : said === undefined ? 'nothing' : figureText(said, unit),
-              truth: `${figureText(value, unit)}, ±${figureText(tolerance, unit)} counts as right`,
-              agrees:
-                prediction?.given === true || (said !== undefined && Math.abs(said - value) <= tolerance),
-            },
-          ],
-          why,
-          source: sourceText(source),
-        };
-      },
-    ),
+    ...testFigures(run.scenario, action).map((figure): TruthLine => {
+      const { id, text, unit, value, tolerance, why, source } = figure;
+      const said = prediction?.figures.find((one) => one.id === id)?.value;
+      return {
+        id: `figure ${id}`,
+        text,
+        pairs: [
+          {
+            of: 'predicted',
+            you: prediction?.given ? 'given' : said === undefined ? 'nothing' : figureText(said, unit),
+            truth: `${figureText(value, unit)}, ±${figureText(tolerance, unit)} counts as right`,
+            agrees: prediction?.given === true || isRightFigure(figure, said),
+          },
+        ],
+        why,
+        source: sourceText(source),
+      };
+    }),
     ...truth.limits.map(({ limit, reading, right }): TruthLine => {
       const record = recordOf(run, reading);
       const judged = judgement?.limits.find((l) => l.id === limit.id && l.reading === reading)?.judged;

@@ -3,10 +3,11 @@
  * then a whole job. Nothing of it is kept or marked.
  */
 import { useMachine } from '@xstate/react';
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { attemptMachine } from '../../flow/attemptMachine.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { begun } from '../../flow/start.ts';
+import { useWall } from '../../flow/useWall.ts';
 import { CAUTION_LINE } from '../../parts/Cautions.tsx';
 import { BenchScreen } from '../bench/BenchScreen.tsx';
 import { stepOf } from '../bench/TestCard.tsx';
@@ -36,7 +37,7 @@ interface LessonsProps {
 function Lessons({ part, onDone, onLeave }: LessonsProps) {
   const [bench] = useState(() => benchOf(part));
   const [state, send] = useMachine(attemptMachine, { input: { bench } });
-  const began = useRef(performance.now());
+  const wall = useWall(0);
   const { test } = state.context;
   const { entries } = state.context.bench.run.attempt;
   const judged = entries.filter(({ kind }) => kind === 'judgement').length;
@@ -59,7 +60,7 @@ function Lessons({ part, onDone, onLeave }: LessonsProps) {
     <BenchScreen
       state={state}
       send={send}
-      wall={() => Math.round(performance.now() - began.current)}
+      wall={wall}
       keepFailed={false}
       beside={lesson === undefined || step === null ? null : lesson.beside[step]}
     />

@@ -2,13 +2,12 @@
 import { useState } from 'react';
 import type { Problem } from '../../../scenario/problems.ts';
 import { tooLarge } from '../../../scenario/problems.ts';
+import { PACE, THEME } from '../../../store/choices.ts';
 import { problemOf } from '../../../store/database.ts';
 import { deleteEverything } from '../../../store/keptAttempt.ts';
 import type { Merged } from '../../../store/keptRecord.ts';
 import { keptRecord, mergeRecord } from '../../../store/keptRecord.ts';
-import { forgetPace } from '../../../store/pace.ts';
 import { LARGEST_RECORD, makeRecordText, parseRecord } from '../../../store/recordFile.ts';
-import { forgetTheme } from '../../../store/theme.ts';
 import { download } from '../../parts/download.ts';
 import { OpenFile } from '../../parts/OpenFile.tsx';
 import { ProblemList, Problems } from '../../parts/Problems.tsx';
@@ -68,8 +67,8 @@ export function Everything({ count, onChanged, onDeleted }: Props) {
     setIsDeleting(false);
     try {
       await deleteEverything();
-      forgetTheme();
-      forgetPace();
+      THEME.forget();
+      PACE.forget();
       say('Everything is deleted: this device keeps nothing of yours.');
       onDeleted();
     } catch (error) {

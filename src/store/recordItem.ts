@@ -1,0 +1,33 @@
+/** One attempt of a record, as the device keeps it and as a record's file has it. */
+import type { Attempt } from '../attempt/attempt.ts';
+
+export interface RecordItem {
+  readonly id: string;
+  readonly began: number | null;
+  readonly changed: number;
+  readonly handedIn: number | null;
+  readonly putAway: boolean;
+  readonly stands: string | null;
+  readonly isGuest: boolean;
+  readonly attempt: Attempt;
+  readonly draft: unknown;
+  readonly further: Readonly<Record<string, unknown>>;
+}
+
+/** An attempt as it stands in a record, of all that is kept about it. */
+export const recordItem = (
+  { id, began, changed, handedIn, putAway, stands, isGuest, further }: Omit<RecordItem, 'attempt' | 'draft'>,
+  attempt: Attempt,
+  draft: unknown,
+): RecordItem => ({
+  id,
+  began,
+  changed,
+  handedIn,
+  putAway,
+  stands,
+  isGuest,
+  attempt,
+  draft,
+  further,
+});
