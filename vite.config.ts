@@ -77,6 +77,8 @@ export default defineConfig({
           exclude: ['tests/browser/**'],
           // Every core: left to itself one stays idle.
           maxWorkers: '100%',
+          // Nothing is kept between files but what is read anew to the same end, so modules are loaded once a core.
+          isolate: false,
           // Generous: a busy machine is no failure.
           testTimeout: 60_000,
         },
@@ -91,6 +93,8 @@ export default defineConfig({
           globalSetup: 'tests/browser/globalSetup.ts',
           // Two at a time: a person at a page waits more than works.
           maxWorkers: 2,
+          // A browser may stall on a busy machine. What fails twice fails.
+          retry: 1,
         },
       },
     ],

@@ -22,7 +22,7 @@ import { toItsEnd } from '../../src/scenario/toItsEnd.ts';
 import { scenarioOn } from '../faults/installations.ts';
 import { TELLS } from '../faults/tells.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
-import { attemptBy } from '../helpers/trainee.ts';
+import { faultlessAttempt } from '../helpers/trainee.ts';
 import { logOf, logOfActions } from './logs.ts';
 
 const leftAtEnd = ({ candidates }: Elimination): readonly string[] =>
@@ -71,7 +71,7 @@ describe('what is really wrong is never ruled out, and the count never grows', (
 
   test.each(['harbour-mews', 'orchard-lane'])('%s, the whole verification', { timeout: 120_000 }, (id) => {
     const { scenario, file } = scenarioNamed(id);
-    const told = eliminate(lockstep(scenario, attemptBy(scenario, file)));
+    const told = eliminate(lockstep(scenario, faultlessAttempt(scenario, file)));
     neverGrows(told);
     const left = leftAtEnd(told);
     if (id === 'harbour-mews') expect(left).toEqual([NOTHING_WRONG]);

@@ -6,13 +6,13 @@ import { mark } from '../../src/attempt/mark.ts';
 import { operation } from '../../src/bench/operation.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
-import { attemptBy } from '../helpers/trainee.ts';
+import { attemptBy, faultlessAttempt } from '../helpers/trainee.ts';
 
 const FULL = { prediction: 20, observation: 15, judgement: 25, record: 10, diagnosis: 20, reasons: 10 };
 
 describe.each(scenarioIds)('%s', (id) => {
   const { scenario, file } = scenarioNamed(id);
-  const whole = attemptBy(scenario, file);
+  const whole = faultlessAttempt(scenario, file);
 
   test('a faultless trainee earns everything', () => {
     const { repeats, ...marks } = mark(scenario, whole);
@@ -173,7 +173,7 @@ describe('reading and recording', () => {
 
 describe('a file that was edited', () => {
   const { scenario, file } = scenarioNamed('mill-race');
-  const whole = attemptBy(scenario, file);
+  const whole = faultlessAttempt(scenario, file);
 
   test('a claimed total is compared, never believed', () => {
     const marks = mark(scenario, { ...whole, marks: { total: 12 } });
@@ -206,7 +206,7 @@ test('an optional test left out costs nothing, and counts where it is done', () 
   const without = attemptBy(scenario, file, {
     tests: (expected) => expected.filter(({ optional }) => optional !== true),
   });
-  expect(without.entries.length).toBeLessThan(attemptBy(scenario, file).entries.length);
+  expect(without.entries.length).toBeLessThan(faultlessAttempt(scenario, file).entries.length);
   expect(mark(scenario, without)).toMatchObject({ total: 100, parts: FULL, passed: true });
   const askew = attemptBy(scenario, file, {
     type: (typed) => (typed.test === 'residual-five' ? { ...typed, value: 999 } : typed),

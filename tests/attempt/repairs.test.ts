@@ -11,7 +11,7 @@ import type { Scenario } from '../../src/scenario/scenario.ts';
 import { readScenario } from '../../src/scenario/scenario.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import type { Habits } from '../helpers/trainee.ts';
-import { attemptBy, attemptWithRepair } from '../helpers/trainee.ts';
+import { attemptBy, attemptWithRepair, faultlessAttempt } from '../helpers/trainee.ts';
 
 const FULL = { prediction: 20, observation: 15, judgement: 25, record: 10, diagnosis: 20, reasons: 10 };
 const mill = scenarioNamed('mill-race');
@@ -26,7 +26,7 @@ const reasonsOf = (habits: Habits): number =>
 
 describe('naming what is repeated, where nothing was put right', () => {
   test('the failed test and what the hand will disturb', () => {
-    const { parts, repeats } = mark(mill.scenario, attemptBy(mill.scenario, mill.file));
+    const { parts, repeats } = mark(mill.scenario, faultlessAttempt(mill.scenario, mill.file));
     expect(parts).toEqual(FULL);
     expect(repeats).toMatchObject({
       due: ['pe-circuit', 'r1r2-polarity', 'insulation-circuit', 'insulation-unit'],

@@ -3,11 +3,11 @@ import { expect, test } from 'vitest';
 import { act, replay, startRun } from '../../src/attempt/run.ts';
 import type { Operation } from '../../src/bench/operation.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
-import { attemptBy } from '../helpers/trainee.ts';
+import { faultlessAttempt } from '../helpers/trainee.ts';
 
 const operationsOf = (id: string): readonly (readonly [string | null, Operation])[] => {
   const { scenario, file } = scenarioNamed(id);
-  return attemptBy(scenario, file).entries.flatMap((entry) =>
+  return faultlessAttempt(scenario, file).entries.flatMap((entry) =>
     entry.kind === 'operation' ? [[entry.test, entry.operation] as const] : [],
   );
 };

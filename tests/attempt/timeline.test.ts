@@ -6,7 +6,7 @@ import { lockstep } from '../../src/attempt/twin.ts';
 import { readScenario } from '../../src/scenario/scenario.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
-import { attemptBy } from '../helpers/trainee.ts';
+import { attemptBy, faultlessAttempt } from '../helpers/trainee.ts';
 
 function welded(answer?: (right: string) => "can't tell") {
   const { file } = scenarioNamed('harbour-mews');
@@ -83,7 +83,7 @@ describe('sure and wrong, by misconception', () => {
 
   test('every figure of a test has its source', () => {
     const { scenario, file } = scenarioNamed('mill-race');
-    const { tests } = debriefOf(scenario, attemptBy(scenario, file));
+    const { tests } = debriefOf(scenario, faultlessAttempt(scenario, file));
     const figures = tests.flatMap((one) => one.figures);
     expect(figures.length).toBeGreaterThan(0);
     expect(figures.every(({ source }) => source.basis !== undefined)).toBe(true);

@@ -12,7 +12,9 @@ import { answerAll, begin, choose, setUp, sitDown, writeDown } from './trainee.t
 
 const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
-vi.setConfig({ testTimeout: 400_000 });
+vi.setConfig({ testTimeout: 240_000 });
+/** Longer than any look at a screen takes, ms. */
+const STALLED = 60_000;
 
 const DESK = { width: 1280, height: 800 };
 const PHONE = { width: 360, height: 740 };
@@ -22,12 +24,25 @@ const ENLARGED = [
   { width: 320, height: 256 },
 ];
 
+/** A browser that no longer draws answers nothing, and playwright waits for it: this says where. */
+async function answered<T>(where: string, looking: Promise<T>): Promise<T> {
+  let timer: NodeJS.Timeout | undefined;
+  const stalled = new Promise<never>((_, reject) => {
+    timer = setTimeout(() => reject(new Error(`${where}: the browser does not answer`)), STALLED);
+  });
+  try {
+    return await Promise.race([looking, stalled]);
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
 async function lookingAtAll(through: (page: Page, look: Look) => Promise<void>): Promise<string[]> {
   const { page, complaints } = await sitDown(opened.browser, opened.url, DESK);
   const found: string[] = [];
   const note = (where: string, what: readonly string[]) =>
     found.push(...what.map((barrier) => `${where}: ${barrier}`));
-  await through(page, async (screen) => {
+  const look = async (screen: string) => {
     for (const [name, size] of Object.entries({ desk: DESK, phone: PHONE })) {
       await page.setViewportSize(size);
       note(`${screen}, ${name}, light`, await barriersOn(page));
@@ -41,9 +56,11 @@ async function lookingAtAll(through: (page: Page, look: Look) => Promise<void>):
       note(`${screen}, ${size.width} px`, await outOfSight(page));
     }
     await page.setViewportSize(DESK);
-    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn, 50))));
+    // What a change of width sets off in the page is over by then.
+    await page.waitForTimeout(50);
     note(`${screen}, forced colours`, await lostInForcedColours(page));
-  });
+  };
+  await through(page, (screen) => answered(screen, look(screen)));
   await page.context().close();
   return [...found, ...complaints];
 }

@@ -3,11 +3,12 @@
 // comes from the floors below the screens, from the attempt as the page keeps it.
 
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
-import type { Judged, Sure } from '../../src/attempt/attempt.ts';
+import type { Attempt, Judged, Sure } from '../../src/attempt/attempt.ts';
+import { headOf } from '../../src/attempt/attempt.ts';
 import { parseAttempt } from '../../src/attempt/file.ts';
 import { testFigures, testLines } from '../../src/attempt/lines.ts';
 import type { Run } from '../../src/attempt/run.ts';
-import { replay } from '../../src/attempt/run.ts';
+import { act as actOut, note, replay } from '../../src/attempt/run.ts';
 import type { Rung } from '../../src/attempt/rung.ts';
 import { rungOf } from '../../src/attempt/rung.ts';
 import { lastSitting } from '../../src/attempt/sitting.ts';
@@ -473,13 +474,39 @@ export const keptHere = (page: Page): Promise<KeptHere | null> =>
       }),
   );
 
-/** The attempt as this device keeps it, replayed; waits until it holds so many entries at least. */
+/** How far each page's attempt has been acted out. */
+const actedOut = new WeakMap<Page, Run>();
+
+/** The same run up to the end of the attempt, where the attempt goes on from it; null where it does not. */
+function carriedOn(run: Run | undefined, attempt: Attempt): Run | null {
+  if (run === undefined) return null;
+  const done = run.attempt.entries.length;
+  if (headOf(run.attempt) !== headOf({ ...attempt, entries: attempt.entries.slice(0, done) })) return null;
+  return attempt.entries
+    .slice(done)
+    .reduce(
+      (at, entry) =>
+        entry.kind === 'operation'
+          ? actOut(at, entry.test, entry.operation, entry.wall).run
+          : note(at, entry, entry.wall),
+      run,
+    );
+}
+
+/**
+ * The attempt as this device keeps it, replayed; waits until it holds so many entries at least. What was asked for
+ * before is acted on from there: its bench moves on with it.
+ */
 export async function inHand(page: Page, least = 0): Promise<Run> {
   for (let tries = 0; tries < 100; tries++) {
     const kept = await keptHere(page);
     const read = kept === null ? null : parseAttempt(kept.text);
-    if (read?.ok && read.value.attempt.entries.length >= least)
-      return replay(read.value.scenario, read.value.attempt);
+    if (read?.ok && read.value.attempt.entries.length >= least) {
+      const { scenario, attempt } = read.value;
+      const run = carriedOn(actedOut.get(page), attempt) ?? replay(scenario, attempt);
+      actedOut.set(page, run);
+      return { ...run, attempt };
+    }
     await page.waitForTimeout(20);
   }
   throw new Error('the page keeps no attempt');

@@ -12,7 +12,7 @@ import { CATALOGUE } from '../../src/faults/catalogue.ts';
 import { playSchema } from '../../src/scenario/playOutput.ts';
 import { applicableActions } from '../../src/scenario/scenario.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
-import { attemptBy } from '../helpers/trainee.ts';
+import { attemptBy, faultlessAttempt } from '../helpers/trainee.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -183,7 +183,7 @@ describe('actions, faults, verify, mark', () => {
 
   test('a bad attempt file is refused with the place of each problem', () => {
     const { scenario, file } = scenarioNamed('mill-race');
-    const attempt = attemptBy(scenario, file);
+    const attempt = faultlessAttempt(scenario, file);
     const broken = {
       ...attempt,
       scenario: { ...(file as object), seed: 'seven' },

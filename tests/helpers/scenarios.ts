@@ -9,11 +9,22 @@ export const scenarioIds: readonly string[] = readdirSync(folder)
   .filter((name) => name.endsWith('.json'))
   .map((name) => name.slice(0, -'.json'.length));
 
-export function scenarioNamed(id: string): {
+interface ScenarioFile {
   readonly scenario: Scenario;
   readonly file: unknown;
   readonly text: string;
-} {
+}
+
+const read = new Map<string, ScenarioFile>();
+
+/** The same object each time, so that what is worked out of a scenario can be kept with it. */
+export function scenarioNamed(id: string): ScenarioFile {
+  const known = read.get(id) ?? readScenarioFile(id);
+  read.set(id, known);
+  return known;
+}
+
+function readScenarioFile(id: string): ScenarioFile {
   const text = readFileSync(new URL(`${id}.json`, folder), 'utf8');
   const read = parseScenario(text);
   if (!read.ok) throw new Error(read.problems.map(({ path, message }) => `${path}: ${message}`).join('\n'));

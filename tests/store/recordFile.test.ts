@@ -3,10 +3,10 @@ import { describe, expect, test } from 'vitest';
 import type { KeptRecord } from '../../src/store/recordFile.ts';
 import { looksLikeRecord, makeRecordText, parseRecord } from '../../src/store/recordFile.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
-import { attemptBy } from '../helpers/trainee.ts';
+import { faultlessAttempt } from '../helpers/trainee.ts';
 
 const { scenario, file } = scenarioNamed('mill-race');
-const attempt = attemptBy(scenario, file);
+const attempt = faultlessAttempt(scenario, file);
 const record: KeptRecord = {
   items: [
     {
