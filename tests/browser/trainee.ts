@@ -24,6 +24,7 @@ import { RUNG_NAMES } from '../../src/ui/words/rungs.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
+import { press, take, tick, type } from './hands.ts';
 
 export interface Trainee {
   readonly page: Page;
@@ -37,6 +38,8 @@ interface Look {
   readonly colorScheme?: 'light' | 'dark';
   /** Pixels of a picture to each of the page. */
   readonly scale?: number;
+  /** A screen that can be touched. */
+  readonly touch?: boolean;
   /** The worker that serves the page without a network; where nothing is said of it there is none. */
   readonly worker?: boolean;
   /** Runs in the page before anything of its own. */
@@ -45,11 +48,20 @@ interface Look {
 
 /** A new person with an empty browser in front of the first screen. */
 export async function sitDown(browser: Browser, url: string, look: Look = {}): Promise<Trainee> {
-  const { width = 1280, height = 860, colorScheme = 'light', scale = 1, worker = false, before } = look;
+  const {
+    width = 1280,
+    height = 860,
+    colorScheme = 'light',
+    scale = 1,
+    worker = false,
+    touch = false,
+    before,
+  } = look;
   const context = await browser.newContext({
     viewport: { width, height },
     colorScheme,
     deviceScaleFactor: scale,
+    hasTouch: touch,
     reducedMotion: 'reduce',
     serviceWorkers: worker ? 'allow' : 'block',
   });
@@ -75,9 +87,9 @@ export async function openPage(context: BrowserContext, url: string): Promise<Tr
 
 /** Without a rung on the one that the scenario is made for. */
 export async function begin(page: Page, title: string, rung?: Rung): Promise<void> {
-  await page.getByRole('radio', { name: title }).check();
-  if (rung !== undefined) await page.getByRole('radio', { name: RUNG_NAMES[rung] }).check();
-  await page.getByRole('button', { name: 'Begin' }).click();
+  await tick(page.getByRole('radio', { name: title }));
+  if (rung !== undefined) await tick(page.getByRole('radio', { name: RUNG_NAMES[rung] }));
+  await press(page.getByRole('button', { name: 'Begin' }));
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
 }
 
@@ -89,22 +101,22 @@ export function actionFor(id: string): TestAction {
 }
 
 export const choose = (page: Page, title: string): Promise<void> =>
-  page.getByRole('button', { name: title, exact: true }).click();
+  press(page.getByRole('button', { name: title, exact: true }));
 
 /** The lists of the set-up, where they are folded. */
 export async function unfold(page: Page): Promise<void> {
   const change = page.getByRole('button', { name: 'Change the set-up' });
-  if (await change.isVisible()) await change.click();
+  if (await change.isVisible()) await press(change);
 }
 
 /** Lists of the set-up by their labels, as far as they are to be changed. */
 export async function setUp(page: Page, settings: Readonly<Record<string, string>>): Promise<void> {
   if (Object.keys(settings).length > 0) await unfold(page);
   for (const [label, option] of Object.entries(settings)) {
-    if (label === 'then wait, s') await page.getByLabel(label).fill(option);
-    else await page.getByLabel(label, { exact: true }).selectOption({ label: option });
+    if (label === 'then wait, s') await type(page.getByLabel(label), option);
+    else await take(page.getByLabel(label, { exact: true }), option);
   }
-  await page.getByRole('main').getByRole('button', { name: 'Predict', exact: true }).click();
+  await press(page.getByRole('main').getByRole('button', { name: 'Predict', exact: true }));
 }
 
 const button = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name });
@@ -113,39 +125,38 @@ const button = (page: Page, name: string | RegExp): Locator => page.getByRole('b
 export async function predict(page: Page, run: Run, action: TestAction, sure: Sure): Promise<void> {
   const rung = rungOf(run.scenario.support, run.attempt);
   if (rung === 1) {
-    await button(page, 'Lock').click();
+    await press(button(page, 'Lock'));
     await page.getByRole('heading', { name: 'Observe' }).waitFor();
     return;
   }
   if (rung === 3) await chooseLines(page, run, action);
   for (const { right } of rung === 3 ? [] : testLines(run.scenario, action))
-    await button(
-      page,
-      { should: /^should$/, 'should not': /^should not$/, "can't tell": /^can’t tell/ }[right],
-    ).click();
+    await press(
+      button(page, { should: /^should$/, 'should not': /^should not$/, "can't tell": /^can’t tell/ }[right]),
+    );
   for (const { text, unit, value } of testFigures(run.scenario, action))
-    await page.getByLabel(`${text}, ${unit}`).fill(String(Number(value.toPrecision(3))).replace('.', ','));
-  await button(page, new RegExp(`^${sure}`)).click();
+    await type(page.getByLabel(`${text}, ${unit}`), String(Number(value.toPrecision(3))).replace('.', ','));
+  await press(button(page, new RegExp(`^${sure}`)));
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
 }
 
 /** Of the ten lines those that the test tells, each with its right answer; the others are left alone. */
 async function chooseLines(page: Page, run: Run, action: TestAction): Promise<void> {
   for (const { text, right, judged } of testLines(run.scenario, action))
-    if (judged) await page.getByRole('button', { name: `${right}: ${text}`, exact: true }).click();
+    if (judged) await press(page.getByRole('button', { name: `${right}: ${text}`, exact: true }));
 }
 
 /** One act from the list of acts. */
 export async function act(page: Page, words: string): Promise<void> {
-  await page.getByLabel('act', { exact: true }).selectOption({ label: words });
-  await button(page, 'Do it').click();
+  await take(page.getByLabel('act', { exact: true }), words);
+  await press(button(page, 'Do it'));
 }
 
 /** One act that takes a figure. */
 export async function actWith(page: Page, words: string, field: string, figure: number): Promise<void> {
-  await page.getByLabel('act', { exact: true }).selectOption({ label: words });
-  await page.getByLabel(field).fill(String(figure));
-  await button(page, 'Do it').click();
+  await take(page.getByLabel('act', { exact: true }), words);
+  await type(page.getByLabel(field), String(figure));
+  await press(button(page, 'Do it'));
 }
 
 type Measurement = Extract<Operation, { op: 'measure' }>;
@@ -185,14 +196,13 @@ const WAVES: Readonly<Record<string, string>> = {
 
 /** Chooses and sets the instrument, puts the leads on, checks them, applies. */
 export async function measure(page: Page, m: Measurement, checked?: () => Promise<void>): Promise<void> {
-  const list = (label: string, option: string) =>
-    page.getByLabel(label, { exact: true }).selectOption({ label: option });
+  const list = (label: string, option: string) => take(page.getByLabel(label, { exact: true }), option);
   const leads = async (first: Probe, second: Probe) => {
     const [a = '', ...joined] = terminalsIn(first);
     await putLead(page, 'first lead', a);
     for (const terminal of joined) {
       if ((await page.getByLabel(/^joined to it/).count()) < joined.length)
-        await button(page, 'Join a terminal to the first lead').click();
+        await press(button(page, 'Join a terminal to the first lead'));
       await putLead(page, `joined to it (${joined.indexOf(terminal) + 1})`, terminal);
     }
     for (let more = await page.getByLabel(/^joined to it/).count(); more > joined.length; more--)
@@ -225,12 +235,13 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
       await list('at', PLACES[m.at] ?? '');
       await list('line', `${m.line} to PE`);
       await list('waveform', WAVES[m.waveform] ?? '');
-      await page.getByRole('radio', { name: m.mode === 'ramp' ? 'rising' : 'fixed' }).check();
+      await tick(page.getByRole('radio', { name: m.mode === 'ramp' ? 'rising' : 'fixed' }));
       if (m.mode === 'fixed') {
-        await page
-          .getByLabel(/^fixed at/)
-          .fill(m.amps === undefined ? '' : String(Number((1000 * m.amps).toPrecision(6))));
-        await page.getByLabel(/^held at most/).fill(m.seconds === undefined ? '' : String(m.seconds));
+        await type(
+          page.getByLabel(/^fixed at/),
+          m.amps === undefined ? '' : String(Number((1000 * m.amps).toPrecision(6))),
+        );
+        await type(page.getByLabel(/^held at most/), m.seconds === undefined ? '' : String(m.seconds));
       }
       break;
     case 'opening-time':
@@ -245,13 +256,13 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
       await list('at', PLACES[m.at] ?? '');
       break;
   }
-  await button(page, 'Check leads').click();
+  await press(button(page, 'Check leads'));
   await checked?.();
-  await button(page, /^Apply/).click();
+  await press(button(page, /^Apply/));
 }
 
 const putLead = (page: Page, label: string, terminal: string): Promise<unknown> =>
-  page.getByLabel(label, { exact: true }).selectOption({ label: terminalWords(terminal) });
+  take(page.getByLabel(label, { exact: true }), terminalWords(terminal));
 
 const REMOVABLES = {
   unit: 'unit’s conductors',
@@ -399,26 +410,26 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
     .last();
   const [text = ''] = await reading.allInnerTexts();
   const shown = text.split('\n').slice(1).join(' ');
-  if (/no reading:/.test(text)) await reading.getByLabel('sign').selectOption({ label: 'no reading' });
+  if (/no reading:/.test(text)) await take(reading.getByLabel('sign'), 'no reading');
   else {
     const { number, unit, over } = figureIn(shown);
-    await reading.getByLabel(/^(it shows|high half)$/).fill(over ? `> ${number}` : number);
-    await reading.getByLabel('unit', { exact: true }).selectOption({ label: unit });
+    await type(reading.getByLabel(/^(it shows|high half)$/), over ? `> ${number}` : number);
+    await take(reading.getByLabel('unit', { exact: true }), unit);
   }
   const period = /a to b\s([\d.]+)\sms.*period\s([\d.]+)\sms/su.exec(shown);
   if (period !== null) {
     const duty = (100 * Number(period[1])) / Number(period[2]);
     const low = /low ([+−][\d.]+)/u.exec(shown)?.[1] ?? '';
-    await reading.getByLabel('low half, V').fill(low);
-    await reading.getByLabel(/^duty/).fill(duty.toFixed(1));
-    await reading.getByLabel(/^so it offers/).fill(String(Math.round(0.6 * duty)));
+    await type(reading.getByLabel('low half, V'), low);
+    await type(reading.getByLabel(/^duty/), duty.toFixed(1));
+    await type(reading.getByLabel(/^so it offers/), String(Math.round(0.6 * duty)));
   }
-  if (tripped !== undefined) await reading.getByLabel('what tripped').selectOption(tripped);
+  if (tripped !== undefined) await take(reading.getByLabel('what tripped'), tripped);
   const volts = /at (\d+)\sV d\.c\./u.exec(shown)?.[1];
   const voltage = reading.getByLabel(/test voltage/);
   // What was written last stands there already.
-  if (volts !== undefined && (await voltage.inputValue()) !== volts) await voltage.fill(volts);
-  await button(page, 'Write it down').last().click();
+  if (volts !== undefined && (await voltage.inputValue()) !== volts) await type(voltage, volts);
+  await press(reading.getByRole('button', { name: 'Write it down' }));
 }
 
 /** Types the figure shown for every pair; so many they were. */
@@ -433,10 +444,10 @@ async function writeDownPairs(page: Page): Promise<number> {
     .all();
   for (const row of rows) {
     const { number, unit } = figureIn((await row.getByRole('cell').allInnerTexts()).join(' '));
-    await row.getByRole('textbox').fill(number);
-    await form.getByLabel('unit', { exact: true }).selectOption({ label: unit });
+    await type(row.getByRole('textbox'), number);
+    await take(form.getByLabel('unit', { exact: true }), unit);
   }
-  await button(page, 'Write them down').click();
+  await press(form.getByRole('button', { name: 'Write them down' }));
   return rows.length;
 }
 
@@ -551,13 +562,13 @@ function setUpFor(run: Run, operations: readonly Operation[]) {
 
 /** Puts a cause right between tests; what the page then says. */
 export async function putRight(page: Page, cause: string): Promise<string> {
-  await button(page, 'Put something right…').click();
-  await page.getByLabel('cause', { exact: true }).selectOption({ label: cause });
-  await button(page, 'Put it right').click();
+  await press(button(page, 'Put something right…'));
+  await take(page.getByLabel('cause', { exact: true }), cause);
+  await press(button(page, 'Put it right'));
   const said = page.getByRole('dialog').getByRole('status');
   await said.filter({ hasText: cause }).waitFor();
   const text = (await said.textContent()) ?? '';
-  await button(page, 'Back to the tests').click();
+  await press(button(page, 'Back to the tests'));
   return text;
 }
 
@@ -589,34 +600,34 @@ export async function doTest(page: Page, action: TestAction, sure: Sure = '67 to
 
 /** Judges every line and limit as it is, by what was written down. */
 export async function judgeRightly(page: Page, run: Run, action: TestAction): Promise<void> {
-  await button(page, 'Judge').click();
+  await press(button(page, 'Judge'));
   const truth = truthOf(run, action, lastSitting(run, action.id));
   for (const { text, finding } of truth.lines) {
     if (finding === null) continue;
     const word: Judged = judgedRight(finding);
-    await page.getByRole('group', { name: text }).getByRole('radio', { name: word, exact: true }).check();
+    await tick(page.getByRole('group', { name: text }).getByRole('radio', { name: word, exact: true }));
   }
   const limits = page.getByRole('group', { name: / limit: / });
   for (const [i, { right }] of truth.limits.entries())
-    await limits.nth(i).getByRole('radio', { name: right, exact: true }).check();
-  await button(page, /^Judge \d+ lines/).click();
-  if (rungOf(run.scenario.support, run.attempt) < 4) await button(page, 'Next test').click();
+    await tick(limits.nth(i).getByRole('radio', { name: right, exact: true }));
+  await press(button(page, /^Judge \d+ lines/));
+  if (rungOf(run.scenario.support, run.attempt) < 4) await press(button(page, 'Next test'));
 }
 
 /** The same answer to every line, and to every figure: for whoever only wants to get on. */
 export async function answerAll(page: Page): Promise<void> {
   const should = button(page, /^should$/);
-  while (await should.isVisible()) await should.click();
+  while (await should.isVisible()) await press(should);
   for (const figure of await page.getByRole('list', { name: 'Lines to predict' }).getByRole('textbox').all())
-    await figure.fill('1');
+    await type(figure, '1');
 }
 
 /** The same judgement of every line, and `within` of every limit. */
 export async function judgeAll(page: Page, word: Judged): Promise<void> {
-  for (const choice of await page.getByRole('radio', { name: word, exact: true }).all()) await choice.check();
+  for (const choice of await page.getByRole('radio', { name: word, exact: true }).all()) await tick(choice);
   for (const choice of await page.getByRole('radio', { name: 'within', exact: true }).all())
-    await choice.check();
-  await button(page, /^Judge \d+ lines/).click();
+    await tick(choice);
+  await press(button(page, /^Judge \d+ lines/));
 }
 
 export interface Conclusion {
@@ -634,22 +645,18 @@ export interface Conclusion {
 
 export async function conclude(page: Page, c: Conclusion): Promise<void> {
   await page.getByRole('heading', { name: 'Conclude' }).waitFor();
-  await page.getByRole('radio', { name: c.verdict, exact: true }).check();
-  await page.getByLabel('cause', { exact: true }).selectOption({ label: c.cause });
-  await page
-    .getByRole('group', { name: 'How sure of that' })
-    .getByRole('radio', { name: 'over 80 %' })
-    .check();
-  if (c.finding !== undefined) await page.getByRole('checkbox', { name: c.finding }).first().check();
+  await tick(page.getByRole('radio', { name: c.verdict, exact: true }));
+  await take(page.getByLabel('cause', { exact: true }), c.cause);
+  await tick(page.getByRole('group', { name: 'How sure of that' }).getByRole('radio', { name: 'over 80 %' }));
+  if (c.finding !== undefined) await tick(page.getByRole('checkbox', { name: c.finding }).first());
   const repeats = page.getByRole('group', { name: 'After putting it right, which tests are repeated?' });
-  for (const title of c.repeat ?? [])
-    await repeats.getByRole('checkbox', { name: title, exact: true }).check();
-  await page.getByLabel('what next').selectOption({ label: c.next });
-  await page.getByLabel('whom to tell').selectOption({ label: c.tell });
+  for (const title of c.repeat ?? []) await tick(repeats.getByRole('checkbox', { name: title, exact: true }));
+  await take(page.getByLabel('what next'), c.next);
+  await take(page.getByLabel('whom to tell'), c.tell);
   if (c.leftOut !== undefined) {
-    await page.getByRole('region', { name: 'Tests left out' }).getByRole('textbox').first().fill(c.leftOut);
-    await button(page, 'Same reason for all that are empty').click();
+    await type(page.getByRole('region', { name: 'Tests left out' }).getByRole('textbox').first(), c.leftOut);
+    await press(button(page, 'Same reason for all that are empty'));
   }
-  await button(page, 'Conclude').click();
+  await press(button(page, 'Conclude'));
   await page.getByRole('heading', { name: 'Debrief' }).waitFor();
 }

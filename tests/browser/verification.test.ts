@@ -11,6 +11,7 @@ import type { Scenario } from '../../src/scenario/scenario.ts';
 import { allowedActions, parseScenario } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { openBuiltPage } from './builtPage.ts';
+import { finger, keys, press, useHands } from './hands.ts';
 import { begin, conclude, doTest, putRight, sitDown } from './trainee.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
@@ -56,12 +57,76 @@ async function marksShown(page: Page) {
   return { total: Number(/([\d.]+) of 100/.exec(whole)?.[1]), parts: Object.fromEntries(parts) };
 }
 
-test('a sound unit, from isolation to handing over', async () => {
-  const { page, complaints } = await sitDown(opened.browser, opened.url);
-  const scenario = scenarioNamed('harbour-mews');
+/** Opened from a file: the scenario of that name with these tests alone. */
+async function openedWith(page: Page, id: string, title: string, allowed: readonly string[]) {
+  const text = JSON.stringify({
+    ...JSON.parse(readFileSync(join(ROOT, `scenarios/${id}.json`), 'utf8')),
+    id: 'mine',
+    title,
+    allowed,
+  });
+  const read = parseScenario(text);
+  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join('; '));
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    press(page.getByRole('button', { name: 'Open a file…' })),
+  ]);
+  await chooser.setFiles({ name: 'mine.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await page.getByRole('radio', { name: title }).waitFor();
+  return read.scenario;
+}
+
+const ALIKE = [
+  'isolate',
+  'prove-dead',
+  'inspect',
+  'r1r2-polarity',
+  'insulation-circuit',
+  'make-good',
+  'energise',
+];
+
+/** Two whole jobs from isolation to handing over; every test is in one of them at least. */
+test.each([
+  {
+    how: 'by keys alone',
+    hands: keys,
+    tests: [
+      ...['papers', 'instruments', 'pe-circuit', 'pe-outlet', 'insulation-unit', 'insulation-outlet'],
+      ...['poles-open', 'ze', 'pfc', 'supply-volts', 'state-a', 'state-b', 'state-c', 'unplug', 'loop'],
+      ...['residual-rated', 'dc-step'],
+    ],
+  },
+  {
+    how: 'by tap alone',
+    hands: finger,
+    tests: [
+      ...['coding', 'c-to-b', 'state-d', 'limit', 'volt-drop', 'residual-half', 'residual-five'],
+      ...['residual-ramp', 'half-wave', 'dc-ramp', 'residual-again', 'open-pen', 'pilot-short', 'pilot-open'],
+      ...['diode', 'diode-in-c', 'pe-open', 'recovery', 'supply-return', 'stop'],
+    ],
+  },
+])('a sound unit, from isolation to handing over, $how', async ({ hands, tests }) => {
+  const { page, complaints } = await sitDown(opened.browser, opened.url, { touch: hands === finger });
+  useHands(page, hands);
+  const wanted = new Set([...ALIKE, ...tests, 'finish']);
+  const every = allowedActions(scenarioNamed('harbour-mews')).map(({ id }) => id);
+  const scenario = await openedWith(
+    page,
+    'harbour-mews',
+    'My house',
+    every.filter((id) => wanted.has(id)),
+  );
   await begin(page, scenario.title);
-  for (const action of allowedActions(scenario)) await doTest(page, action);
-  await page.getByRole('button', { name: 'Conclude…' }).click();
+  const actions = allowedActions(scenario);
+  expect(actions).toHaveLength(wanted.size);
+  for (const [i, action] of actions.entries()) {
+    // On a phone and on a desk, in the light and in the dark, each with each.
+    await page.setViewportSize(i % 2 === 0 ? { width: 360, height: 740 } : { width: 1280, height: 800 });
+    await page.emulateMedia({ colorScheme: i % 4 < 2 ? 'light' : 'dark' });
+    await doTest(page, action);
+  }
+  await press(page.getByRole('button', { name: 'Conclude…' }));
   await conclude(page, {
     verdict: 'fit for service',
     cause: 'nothing is wrong',
@@ -118,22 +183,11 @@ test('a faulty unit, stopped where a faultless person stops', async () => {
 test('a faulty unit, put right, its due tests repeated, and fit', async () => {
   const { page, complaints } = await sitDown(opened.browser, opened.url);
   // The dead tests of the circuit alone: enough to find the fault, and to repeat.
-  const text = JSON.stringify({
-    ...JSON.parse(readFileSync(join(ROOT, 'scenarios/mill-race.json'), 'utf8')),
-    id: 'mended',
-    title: 'Mended',
-    allowed: ['isolate', 'prove-dead', 'pe-circuit', 'r1r2-polarity', 'insulation-circuit'],
-  });
-  const read = parseScenario(text);
-  if (!read.ok) throw new Error('the scenario does not parse');
-  const [chooser] = await Promise.all([
-    page.waitForEvent('filechooser'),
-    page.getByRole('button', { name: 'Open a file…' }).click(),
+  const scenario = await openedWith(page, 'mill-race', 'Mended', [
+    ...['isolate', 'prove-dead', 'pe-circuit', 'r1r2-polarity', 'insulation-circuit'],
   ]);
-  await chooser.setFiles({ name: 'mended.json', mimeType: 'application/json', buffer: Buffer.from(text) });
-  await page.getByRole('radio', { name: 'Mended' }).waitFor();
   await begin(page, 'Mended');
-  const actions = verify(read.scenario).actions.map(({ action }) => action);
+  const actions = verify(scenario).actions.map(({ action }) => action);
   for (const action of actions) await doTest(page, action);
   expect(await putRight(page, 'Poor joint in the circuit’s protective conductor')).toMatch(/^\d.*put right/);
   const due = actions.filter(({ id }) => ['pe-circuit', 'r1r2-polarity', 'insulation-circuit'].includes(id));

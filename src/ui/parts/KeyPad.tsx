@@ -22,23 +22,51 @@ export function KeyPad() {
   const pad = useRef<HTMLElement>(null);
   useEffect(() => {
     if (!isOwn) return setField(null);
+    let entered: HTMLInputElement | null = null;
+    let pressing = false;
+    let wanted: HTMLInputElement | null = null;
+    // The pad comes and goes after a press, not in the middle: what is pressed must not move from under the finger.
+    const show = (next: HTMLInputElement | null) => {
+      wanted = next;
+      if (!pressing) setField(next);
+    };
+    const onDown = () => {
+      pressing = true;
+    };
+    const onUp = () => {
+      setTimeout(() => {
+        pressing = false;
+        setField(wanted);
+      });
+    };
     const onFocus = ({ target }: FocusEvent) => {
       if (pad.current?.contains(target as Node)) return;
-      setField(isFigure(target) ? target : null);
+      show(isFigure(target) ? target : null);
+      if (!isFigure(target)) return;
+      target.select();
+      entered = target;
+    };
+    // A tap puts the caret anywhere. Until the next one the whole figure is taken: the first key replaces it, or rubs
+    // it out.
+    const onClick = ({ target }: MouseEvent) => {
+      if (target === entered) entered?.select();
+      entered = null;
     };
     const onBlur = ({ relatedTarget }: FocusEvent) => {
-      if (relatedTarget === null) setField(null);
+      if (relatedTarget === null) show(null);
     };
     const onInput = () => setTyped((count) => count + 1);
-    document.addEventListener('focusin', onFocus);
-    document.addEventListener('focusout', onBlur);
-    document.addEventListener('input', onInput);
-    if (isFigure(document.activeElement)) setField(document.activeElement);
-    return () => {
-      document.removeEventListener('focusin', onFocus);
-      document.removeEventListener('focusout', onBlur);
-      document.removeEventListener('input', onInput);
-    };
+    const on = new AbortController();
+    const { signal } = on;
+    document.addEventListener('mousedown', onDown, { capture: true, signal });
+    document.addEventListener('mouseup', onUp, { capture: true, signal });
+    document.addEventListener('focusin', onFocus, { signal });
+    document.addEventListener('focusout', onBlur, { signal });
+    document.addEventListener('input', onInput, { signal });
+    document.addEventListener('click', onClick, { signal });
+    wanted = isFigure(document.activeElement) ? document.activeElement : null;
+    setField(wanted);
+    return () => on.abort();
   }, [isOwn]);
   useEffect(() => {
     document.documentElement.classList.toggle('pad-open', field !== null);
