@@ -166,12 +166,16 @@ export const keys: Hands = {
     }, words);
     if (steps === null) throw new Error(`no "${words}" in ${list}`);
     await repeat(list.page(), steps < 0 ? 'ArrowUp' : 'ArrowDown', Math.abs(steps));
-    // By the focus: a choice may change the list's own label.
+    // A choice may change the list's own label, or take the list away: then the focus is on another.
     const [label, value] = await list.page().evaluate(() => {
-      const [taken] = (document.activeElement as HTMLSelectElement).selectedOptions;
-      return [taken?.label, taken?.value];
+      const at = document.activeElement;
+      if (!(at instanceof HTMLSelectElement)) return ['nothing: the focus is lost'];
+      return [at.selectedOptions[0]?.label, at.value];
     });
-    if (label !== words && value !== words) throw new Error(`keys took "${label}", not "${words}"`);
+    const isThere = (await list.count()) > 0;
+    if (isThere && label !== words && value !== words)
+      throw new Error(`keys took "${label}", not "${words}"`);
+    if (!isThere && label?.startsWith('nothing')) throw new Error(label);
   },
 };
 

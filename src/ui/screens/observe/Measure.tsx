@@ -204,8 +204,9 @@ function Leads({ draft, site, set }: PartProps) {
   const terminals = terminalsOf(site);
   const options = terminals.map((t): [string, string] => [t, terminalText(t)]);
   const { first } = draft;
+  const lists = useRef<HTMLDivElement>(null);
   return (
-    <div>
+    <div ref={lists}>
       {first.map((terminal, i) => (
         <Choice
           // biome-ignore lint/suspicious/noArrayIndexKey: the joined terminals have no other name than their place
@@ -214,12 +215,12 @@ function Leads({ draft, site, set }: PartProps) {
           none={i === 0 ? 'choose' : 'none'}
           options={options}
           value={terminal}
-          onChange={(chosen) =>
-            set({
-              first:
-                i > 0 && chosen === '' ? first.filter((_, j) => j !== i) : first.with(i, chosen as Terminal),
-            })
-          }
+          onChange={(chosen) => {
+            const goes = i > 0 && chosen === '';
+            // The list that goes leaves the focus to the one before it.
+            if (goes) lists.current?.querySelectorAll('select')[i - 1]?.focus();
+            set({ first: goes ? first.filter((_, j) => j !== i) : first.with(i, chosen as Terminal) });
+          }}
         />
       ))}
       <Choice
