@@ -2,6 +2,7 @@
  * One view of the installation on the screen: conductors and boxes, the trainee's leads over them, the lettering on
  * top. It only draws what the plan says; what can be pressed lies over it.
  */
+
 import type { ReactNode } from 'react';
 import { useId } from 'react';
 import type { InstrumentChoice } from '../flow/measurement.ts';
@@ -9,6 +10,7 @@ import type { Figure, Label, Shape } from './figure.ts';
 import type { Layout } from './layout.ts';
 import type { LeadLines } from './leadLines.ts';
 import { INSTRUMENT_RADIUS } from './leadLines.ts';
+import { LETTERS } from './letters.ts';
 
 interface Props {
   readonly layout: Layout;
@@ -69,20 +71,6 @@ const Written = ({ label: { x, y, anchor, bold, text } }: { readonly label: Labe
     {text}
   </text>
 );
-
-const LETTERS: Readonly<Record<InstrumentChoice, string>> = {
-  'two-pole': 'V',
-  meter: 'V',
-  continuity: 'Ω',
-  insulation: 'MΩ',
-  pilot: '',
-  coding: 'Ω',
-  loop: 'Z',
-  residual: 'IΔ',
-  'opening-time': 't',
-  electrode: 'RA',
-  'phase-sequence': '123',
-};
 
 interface LeadsProps {
   readonly lines: LeadLines;

@@ -1,9 +1,11 @@
 /** The leads of one step where they were, on one side's opened drawing, with the figure that the instrument showed. */
+
 import type { Moment } from '../../../attempt/moment.ts';
 import type { Operation } from '../../../bench/operation.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import { terminalsIn } from '../../../bench/terminals.ts';
 import { shownText } from '../../words/figures.ts';
+import { LETTERS } from '../letters.ts';
 import type { Layout, Point } from './layout.ts';
 import { terminalAt, WIDTH, X } from './layout.ts';
 
@@ -12,19 +14,6 @@ interface Props {
   readonly moment: Moment;
   readonly operation: Operation | null;
 }
-
-const LETTERS: Readonly<Record<Reading['quantity'], string>> = {
-  continuity: 'Ω',
-  insulation: 'MΩ',
-  voltage: 'V',
-  pilot: '',
-  coding: 'Ω',
-  loop: 'Z',
-  residual: 'IΔ',
-  'opening-time': 't',
-  electrode: 'RA',
-  'phase-sequence': '3~',
-};
 
 /** Every terminal that a lead is on. */
 function terminalsOf(operation: Operation, layout: Layout): readonly string[] {
