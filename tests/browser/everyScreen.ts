@@ -45,9 +45,9 @@ async function throughATest(page: Page, look: Look): Promise<void> {
   await unfold(page);
   await look('set up, unfolded');
   await page.getByLabel('then wait, s').fill('x');
-  await press(page, 'Predict');
   await look('set up, with an error');
   await setUp(page, { 'then wait, s': '1' });
+  await press(page, 'On to the lines');
   await look('predict');
   await answerAll(page);
   await look('how sure');
@@ -67,11 +67,10 @@ async function throughATest(page: Page, look: Look): Promise<void> {
   await writeDown(page, undefined);
   await measure(page, { op: 'measure', quantity: 'pilot' });
   await look('a trace');
-  await press(page, 'Judge');
+  await page.getByRole('radio', { name: 'not shown', exact: true }).first().click();
   await look('judge');
   await judgeAll(page, 'not shown');
   await look('what was true');
-  await press(page, 'Next test');
 }
 
 export async function throughAnAttempt(page: Page, look: Look): Promise<void> {

@@ -6,7 +6,7 @@ import { mark } from '../../src/attempt/mark.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { openBuiltPage } from './builtPage.ts';
-import { begin, choose, doTest, inHand, setUp, sitDown } from './trainee.ts';
+import { begin, choose, doTest, inHand, judgeAll, setUp, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
@@ -81,10 +81,7 @@ test('lines chosen: a line of another test taken for this one’s is told after 
   const { attempt } = await inHand(page, 1);
   const [prediction] = attempt.entries;
   expect(prediction?.kind === 'prediction' && prediction.lines).toHaveLength(4);
-  await page.getByRole('button', { name: 'Judge', exact: true }).click();
-  for (const radio of await page.getByRole('radio', { name: 'not shown', exact: true }).all())
-    await radio.check();
-  await page.getByRole('button', { name: /^Judge \d+ lines/ }).click();
+  await judgeAll(page, 'not shown');
   await page.getByText('you: should; true: can’t tell').waitFor();
   await page.getByText(/Told by: Every pole open\.$/).waitFor();
   expect(complaints).toEqual([]);

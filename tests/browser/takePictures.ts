@@ -100,8 +100,7 @@ try {
   const stateC = actionFor('state-c');
   await choose(desk.page, stateC.title);
   await setUp(desk.page, {
-    'stand-in': 'plugged in',
-    'its state': 'B: connected, 2.74 kΩ',
+    'stand-in': 'B: connected, 2.74 kΩ',
     'then wait, s': '5',
   });
   await predict(desk.page, await inHand(desk.page), stateC, '67 to 80 %');
@@ -141,8 +140,7 @@ try {
   await begin(phone.page, titleOf('harbour-mews'));
   await choose(phone.page, actionFor('state-b').title);
   await setUp(phone.page, {
-    'stand-in': 'plugged in',
-    'its state': 'B: connected, 2.74 kΩ',
+    'stand-in': 'B: connected, 2.74 kΩ',
     'then wait, s': '4',
   });
   await phone.page.getByRole('button', { name: /^should$/ }).click();

@@ -80,6 +80,8 @@ export async function begin(page: Page, title: string, rung?: Rung): Promise<voi
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
 }
 
+const WAIT = 'then wait, s';
+
 /** A test action by its id. */
 export function actionFor(id: string): TestAction {
   const action = actionNamed(id);
@@ -90,20 +92,21 @@ export function actionFor(id: string): TestAction {
 export const choose = (page: Page, title: string): Promise<void> =>
   page.getByRole('button', { name: title, exact: true }).click();
 
-/** The lists of the set-up, where they are folded. */
+/** What is inside the stand-in, where it is folded away. */
 export async function unfold(page: Page): Promise<void> {
-  const change = page.getByRole('button', { name: 'Change the set-up' });
-  if (await change.isVisible()) await change.click();
+  if (!(await page.getByLabel(/^its diode/).isVisible())) await page.getByText(/^its CP, diode/).click();
 }
 
 /** Lists of the set-up by their labels, as far as they are to be changed. */
 export async function setUp(page: Page, settings: Readonly<Record<string, string>>): Promise<void> {
-  if (Object.keys(settings).length > 0) await unfold(page);
+  await page.getByRole('heading', { name: 'Set up' }).waitFor();
   for (const [label, option] of Object.entries(settings)) {
-    if (label === 'then wait, s') await page.getByLabel(label).fill(option);
-    else await page.getByLabel(label, { exact: true }).selectOption({ label: option });
+    const field = page.getByLabel(label, { exact: true });
+    if (label !== WAIT) {
+      if (label.startsWith('its ')) await unfold(page);
+      await field.selectOption({ label: option });
+    } else if ((await field.inputValue()) !== option) await field.fill(option);
   }
-  await page.getByRole('main').getByRole('button', { name: 'Predict', exact: true }).click();
 }
 
 const button = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name });
@@ -398,26 +401,36 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
     .last();
   const [text = ''] = await reading.allInnerTexts();
   const shown = text.split('\n').slice(1).join(' ');
-  if (/no reading:/.test(text)) await reading.getByLabel('sign').selectOption({ label: 'no reading' });
+  const figure = reading.getByLabel(/^(it shows|high half)$/);
+  const isNone = /no reading:/.test(text);
+  if (isNone) await reading.getByLabel('sign').selectOption({ label: 'no reading' });
   else {
     const { number, unit, over } = figureIn(shown);
-    await reading.getByLabel(/^(it shows|high half)$/).fill(over ? `> ${number}` : number);
-    await reading.getByLabel('unit', { exact: true }).selectOption({ label: unit });
+    await figure.fill(`${over ? '> ' : ''}${number} ${unit}`);
   }
+  let last = figure;
   const period = /a to b\s([\d.]+)\sms.*period\s([\d.]+)\sms/su.exec(shown);
   if (period !== null) {
     const duty = (100 * Number(period[1])) / Number(period[2]);
     const low = /low ([+−][\d.]+)/u.exec(shown)?.[1] ?? '';
     await reading.getByLabel('low half, V').fill(low);
     await reading.getByLabel(/^duty/).fill(duty.toFixed(1));
-    await reading.getByLabel(/^so it offers/).fill(String(Math.round(0.6 * duty)));
+    last = reading.getByLabel(/^so it offers/);
+    await last.fill(String(Math.round(0.6 * duty)));
   }
   if (tripped !== undefined) await reading.getByLabel('what tripped').selectOption(tripped);
   const volts = /at (\d+)\sV d\.c\./u.exec(shown)?.[1];
   const voltage = reading.getByLabel(/test voltage/);
   // What was written last stands there already.
-  if (volts !== undefined && (await voltage.inputValue()) !== volts) await voltage.fill(volts);
-  await button(page, 'Write it down').last().click();
+  if (volts !== undefined && (await voltage.inputValue()) !== volts) {
+    last = voltage;
+    await voltage.fill(volts);
+  }
+  if (isNone || tripped !== undefined) return button(page, 'Write it down').last().click();
+  // The figure typed last is ended by Enter, which writes it all down; where others are left empty, once more.
+  await last.press('Enter');
+  const low = reading.getByLabel('low half, V');
+  if (period === null && (await low.isVisible())) await low.press('Enter');
 }
 
 /** Types the figure shown for every pair; so many they were. */
@@ -432,10 +445,9 @@ async function writeDownPairs(page: Page): Promise<number> {
     .all();
   for (const row of rows) {
     const { number, unit } = figureIn((await row.getByRole('cell').allInnerTexts()).join(' '));
-    await row.getByRole('textbox').fill(number);
-    await form.getByLabel('unit', { exact: true }).selectOption({ label: unit });
+    await row.getByRole('textbox').fill(`${number} ${unit}`);
   }
-  await button(page, 'Write them down').click();
+  await rows.at(-1)?.getByRole('textbox').press('Enter');
   return rows.length;
 }
 
@@ -489,8 +501,6 @@ const LABELS: Readonly<Partial<Record<keyof Position, readonly [string, (value: 
   supply: ['supply', (value) => (value === 'on' ? 'on' : 'off, all poles, locked')],
   cover: ['unit’s cover', String],
   unit: ['unit’s conductors', String],
-  plugged: ['stand-in', (value) => (value === true ? 'plugged in' : 'unplugged')],
-  state: ['its state', (value) => STATES[value as keyof typeof STATES]],
   pilot: ['its pilot (CP)', (value) => SHORTED[String(value)] ?? ''],
   diode: ['its diode', (value) => SHORTED[String(value)] ?? ''],
   earth: ['its PE', (value) => SHORTED[String(value)] ?? ''],
@@ -514,12 +524,21 @@ function setUpFor(run: Run, operations: readonly Operation[]) {
       const [label, words] = LABELS[key] ?? ['', String];
       return [[label, words(target[key])]];
     });
+    const isMoved = position.plugged !== target.plugged || position.state !== target.state;
+    // One list has plug and state: an unplugged stand-in is in state A there.
+    if (isMoved && !target.plugged && target.state !== 'A') continue;
+    const inA = target.plugged ? 'A: no vehicle, though plugged in' : 'unplugged';
+    const standIn = target.state === 'A' ? inA : STATES[target.state];
     return {
-      settings: Object.fromEntries([...settings, ...(wait === 0 ? [] : [['then wait, s', String(wait)]])]),
+      settings: Object.fromEntries([
+        ...settings,
+        ...(isMoved ? [['stand-in', standIn]] : []),
+        [WAIT, wait === 0 ? '' : String(wait)],
+      ]),
       done,
     };
   }
-  return { settings: {}, done: 0 };
+  return { settings: { [WAIT]: '' }, done: 0 };
 }
 
 /** Puts a cause right between tests; what the page then says. */
@@ -560,20 +579,25 @@ export async function doTest(page: Page, action: TestAction, sure: Sure = '67 to
   await judgeRightly(page, await inHand(page, entries), action);
 }
 
+/** The line judged last ends the test, unless a reading is left that is not written down. */
+async function endJudging(page: Page): Promise<void> {
+  if (await page.getByText(/readings? not written down$/).isVisible())
+    await button(page, /^Judge \d+ lines?$/).click();
+}
+
 /** Judges every line and limit as it is, by what was written down. */
 export async function judgeRightly(page: Page, run: Run, action: TestAction): Promise<void> {
-  await button(page, 'Judge').click();
   const truth = truthOf(run, action, lastSitting(run, action.id));
   for (const { text, finding } of truth.lines) {
     if (finding === null) continue;
     const word: Judged = judgedRight(finding);
-    await page.getByRole('group', { name: text }).getByRole('radio', { name: word, exact: true }).check();
+    await page.getByRole('group', { name: text }).getByRole('radio', { name: word, exact: true }).click();
   }
   const limits = page.getByRole('group', { name: / limit: / });
   for (const [i, { right }] of truth.limits.entries())
-    await limits.nth(i).getByRole('radio', { name: right, exact: true }).check();
-  await button(page, /^Judge \d+ lines/).click();
-  if (rungOf(run.scenario.support, run.attempt) < 4) await button(page, 'Next test').click();
+    await limits.nth(i).getByRole('radio', { name: right, exact: true }).click();
+  await endJudging(page);
+  await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
 }
 
 /** The same answer to every line, and to every figure: for whoever only wants to get on. */
@@ -586,10 +610,10 @@ export async function answerAll(page: Page): Promise<void> {
 
 /** The same judgement of every line, and `within` of every limit. */
 export async function judgeAll(page: Page, word: Judged): Promise<void> {
-  for (const choice of await page.getByRole('radio', { name: word, exact: true }).all()) await choice.check();
+  for (const choice of await page.getByRole('radio', { name: word, exact: true }).all()) await choice.click();
   for (const choice of await page.getByRole('radio', { name: 'within', exact: true }).all())
-    await choice.check();
-  await button(page, /^Judge \d+ lines/).click();
+    await choice.click();
+  await endJudging(page);
 }
 
 export interface Conclusion {
