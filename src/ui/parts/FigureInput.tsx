@@ -1,6 +1,6 @@
 /**
  * A bare line for a figure: on a phone typed on the page's own key pad, elsewhere on a keyboard. Enter goes on to the
- * next figure of the form that is empty; at the last one, and where nothing is typed, it sends the form.
+ * next figure of the form that is empty; at the last one, or where the rest is left empty, it sends the form.
  */
 import type { ComponentProps, KeyboardEvent } from 'react';
 import { useOwnPad } from '../flow/useOwnPad.ts';
@@ -15,8 +15,8 @@ type Props = Omit<
 };
 
 function onKeyDown(event: KeyboardEvent<HTMLInputElement>): void {
-  const { form, value } = event.currentTarget;
-  if (event.key !== 'Enter' || form === null || value.trim() === '') return;
+  const { form } = event.currentTarget;
+  if (event.key !== 'Enter' || form === null) return;
   const next = nextEmpty(event.currentTarget, form);
   if (next === null) return;
   event.preventDefault();

@@ -3,8 +3,11 @@
 export const isFigure = (target: unknown): target is HTMLInputElement =>
   target instanceof HTMLInputElement && target.classList.contains('figure-input');
 
-/** Null where every later figure is filled in. */
+/** Null where every later figure is filled in, and from an empty one after a filled one: the rest is left empty. */
 export function nextEmpty(field: HTMLInputElement, form: HTMLFormElement): HTMLInputElement | null {
   const figures = [...form.querySelectorAll<HTMLInputElement>('input.figure-input')];
-  return figures.slice(figures.indexOf(field) + 1).find(({ value }) => value.trim() === '') ?? null;
+  const isEmpty = ({ value }: HTMLInputElement) => value.trim() === '';
+  const at = figures.indexOf(field);
+  if (isEmpty(field) && figures.slice(0, at).some((before) => !isEmpty(before))) return null;
+  return figures.slice(at + 1).find(isEmpty) ?? null;
 }
