@@ -20,6 +20,10 @@ export type Look = (screen: string) => Promise<void>;
 export const press = (page: Page, name: string | RegExp) =>
   page.getByRole('button', { name, exact: typeof name === 'string' }).click();
 
+/** A form's own button, which on a phone the key pad has as well. */
+const pressInForm = (page: Page, name: string) =>
+  page.getByRole('main').getByRole('button', { name, exact: true }).click();
+
 /** The pages beside an attempt, and the beginning of the first run. */
 export async function throughReadingPages(page: Page, look: Look): Promise<void> {
   for (const name of ['My record', 'Sources', 'Words', 'Accessibility']) {
@@ -47,7 +51,7 @@ async function throughATest(page: Page, look: Look): Promise<void> {
   await page.getByLabel('then wait, s').fill('x');
   await look('set up, with an error');
   await setUp(page, { 'then wait, s': '1' });
-  await press(page, 'On to the lines');
+  await pressInForm(page, 'On to the lines');
   await look('predict');
   await answerAll(page);
   await look('how sure');
@@ -62,7 +66,7 @@ async function throughATest(page: Page, look: Look): Promise<void> {
     () => look('leads checked'),
   );
   await look('a reading');
-  await press(page, 'Write it down');
+  await pressInForm(page, 'Write it down');
   await look('a reading, with an error');
   await writeDown(page, undefined);
   await measure(page, { op: 'measure', quantity: 'pilot' });

@@ -132,7 +132,7 @@ try {
     tell: 'the client',
     leftOut: 'not to be energised with a failed dead test',
   });
-  await done.page.getByText(/causes? left after it/).waitFor({ timeout: 60_000 });
+  await done.page.getByText(/\d+ causes? left after it/).waitFor({ timeout: 60_000 });
   await done.page.getByRole('button', { name: 'Next sure-and-wrong' }).click();
   await take(done.page, 'debrief');
 
