@@ -119,10 +119,8 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
   await tell('a pilot with its trace');
   await act(page, 'look it over');
   await tell('an act');
-  await press('Judge');
   await judgeAll(page, 'not shown');
   await tell('judging');
-  await press('Next test');
   await press('Stop…');
   await page.getByLabel('reason').pressSequentially('enough for today');
   await press('Stop the work');

@@ -8,16 +8,22 @@ export interface Hands {
   readonly press: (what: Locator) => Promise<void>;
   /** Ticks a box or takes one of several. */
   readonly tick: (what: Locator) => Promise<void>;
-  /** Writes into a field, in place of what stands there. */
+  /** Writes into a field, in place of what stands there: words, or a figure with its sign and unit. */
   readonly type: (field: Locator, text: string) => Promise<void>;
   /** Takes an entry of a list by its words or its value. */
   readonly choose: (list: Locator, words: string) => Promise<void>;
+  /** Is done with the last field of a form, which has this button. */
+  readonly end: (field: Locator, button: Locator) => Promise<void>;
 }
 
 export const mouse: Hands = {
   press: (what) => what.click(),
-  tick: (what) => what.check(),
+  // Not asked afterwards whether it is ticked: with the last line of a test all of them are gone.
+  tick: async (what) => {
+    if (!(await what.isChecked())) await what.click();
+  },
   type: (field, text) => field.fill(text),
+  end: (field) => field.press('Enter'),
   choose: async (list, words) => {
     await list.selectOption(words);
   },
@@ -30,8 +36,8 @@ export const finger: Hands = {
   press: (what) => what.tap(),
   tick: async (what) => {
     if (!(await what.isChecked())) await what.tap();
-    if (!(await what.isChecked())) throw new Error(`a tap does not take ${what}`);
   },
+  end: (_, button) => button.tap(),
   type: async (field, text) => {
     await field.tap();
     if ((await field.getAttribute('inputmode')) !== 'none') {
@@ -43,10 +49,13 @@ export const finger: Hands = {
     const key = (name: string) => pad.getByRole('button', { name, exact: true });
     // What stands there is taken whole by the tap.
     if ((await field.inputValue()) !== '') await key('rub out').tap();
-    const [, sign = '', minus = '', digits = ''] = /^([<>]?) ?\+?([−-]?)([\d.,]*)$/u.exec(text) ?? [];
+    const [, sign = '', minus = '', digits = '', unit = ''] =
+      /^([<>]?) ?\+?([−-]?)([\d.,]*) ?(\D*)$/u.exec(text) ?? [];
     for (const digit of digits) await key(KEY_NAMES[digit] ?? digit).tap();
     if (minus !== '') await key('change plus and minus').tap();
     if (sign !== '') await key('> or <').tap();
+    if (unit !== '')
+      await finger.choose(field.locator('xpath=ancestor::form').getByLabel('unit', { exact: true }), unit);
   },
   // The list that comes up for a tap is the system's own and no part of the page: the tap must reach it.
   choose: async (list, words) => {
@@ -153,6 +162,10 @@ export const keys: Hands = {
     await field.page().keyboard.press('ControlOrMeta+a');
     await field.page().keyboard.type(text);
   },
+  end: async (field) => {
+    await goTo(field);
+    await field.page().keyboard.press('Enter');
+  },
   choose: async (list, words) => {
     await goTo(list);
     const steps = await list.evaluate((element, wordsOrValue) => {
@@ -186,9 +199,13 @@ export const useHands = (page: Page, hands: Hands): void => {
   used.set(page, hands);
 };
 
+/** Arrows pass over choices on their way: by keys nothing is over before a button says so. */
+export const usesKeys = (page: Page): boolean => used.get(page) === keys;
+
 const handsAt = (what: Locator): Hands => used.get(what.page()) ?? mouse;
 
 export const press = (what: Locator): Promise<void> => handsAt(what).press(what);
 export const tick = (what: Locator): Promise<void> => handsAt(what).tick(what);
 export const type = (field: Locator, text: string): Promise<void> => handsAt(field).type(field, text);
 export const take = (list: Locator, words: string): Promise<void> => handsAt(list).choose(list, words);
+export const end = (field: Locator, button: Locator): Promise<void> => handsAt(field).end(field, button);

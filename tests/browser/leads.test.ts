@@ -101,7 +101,9 @@ test('by tap alone on a phone: two terminals joined to one lead, PE under the ot
   await page.getByText('Your leads: L1 + N at the outlet, PE at the outlet, 500 V d.c.').waitFor();
   await page.getByText('your leads on L1 + N–PE at the outlet').waitFor();
   await press(page, /^Apply 500 V/);
-  await page.getByRole('group', { name: 'insulation, 500 V, L1 + N–PE at the outlet' }).waitFor();
+  await page
+    .getByRole('group', { name: 'insulation, 500 V, L1 + N–PE at the outlet', exact: true })
+    .waitFor();
 
   // What a list says, the drawing shows, and the part that it is in.
   await lead(page, 'second lead').selectOption({ label: 'main earthing terminal' });
@@ -164,7 +166,7 @@ test('a pilot’s cursors by keyboard give the times, and the amperes follow fro
   const { page, complaints } = await sitDown(opened.browser, opened.url);
   await begin(page, 'Harbour Mews, house 4');
   await choose(page, 'Vehicle connected (B)');
-  await setUp(page, { 'stand-in': 'plugged in', 'its state': 'B: connected, 2.74 kΩ', 'then wait, s': '4' });
+  await setUp(page, { 'stand-in': 'B: connected, 2.74 kΩ', 'then wait, s': '4' });
   expect(await page.getByRole('slider').count()).toBe(0);
   await answerAll(page);
   await press(page, /^67 to 80 %/);

@@ -73,7 +73,6 @@ test('on a desk there is no pad', async () => {
   const { page } = await sitDown(opened.browser, opened.url, { width: 1280, height: 800 });
   await begin(page, 'Fen Barn');
   await choose(page, 'No vehicle (A)');
-  await page.getByRole('button', { name: 'Change the set-up' }).click();
   const field = page.getByLabel('then wait, s');
   await field.focus();
   expect(await field.getAttribute('inputmode')).toBe('decimal');

@@ -6,7 +6,7 @@ import { mark } from '../../src/attempt/mark.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { openBuiltPage } from './builtPage.ts';
-import { begin, choose, doTest, inHand, setUp, sitDown } from './trainee.ts';
+import { answerAll, begin, choose, doTest, inHand, judgeAll, setUp, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
@@ -58,6 +58,32 @@ test('lines filled in: the tests in order, locked by one button, the rest one’
   expect(complaints).toEqual([]);
 });
 
+test('assessment: judged again as long as nothing else is done, and the last judgement counts', async () => {
+  const { page, complaints } = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
+  await begin(page, 'Fen Barn', 4);
+  await choose(page, 'No vehicle (A)');
+  await setUp(page, {});
+  await answerAll(page);
+  await page.getByRole('button', { name: /^over 80 %/ }).click();
+  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await judgeAll(page, 'not shown');
+  await page.getByText('Judged: No vehicle (A).').waitFor();
+  await page.getByRole('button', { name: 'Judge it again' }).click();
+  const first = page.getByRole('radio', { name: 'as it should', exact: true }).first();
+  expect(await first.isChecked()).toBe(false);
+  await first.click();
+  // Nothing ends by itself where all was judged before.
+  await page.getByRole('button', { name: /^Judge \d+ lines$/ }).click();
+  await page.getByText('Judged: No vehicle (A).').waitFor();
+  const { attempt } = await inHand(page, 3);
+  const judged = attempt.entries.flatMap((entry) => (entry.kind === 'judgement' ? [entry.lines] : []));
+  expect(judged.map((lines) => lines.filter((line) => line.judged === 'not shown').length)).toEqual([3, 2]);
+  await choose(page, 'Vehicle connected (B)');
+  await page.getByRole('button', { name: 'Another test' }).click();
+  await page.getByRole('button', { name: 'Judge it again' }).waitFor();
+  expect(complaints).toEqual([]);
+});
+
 test('lines chosen: a line of another test taken for this one’s is told after the judgement', async () => {
   const { page, complaints } = await sitDown(opened.browser, opened.url);
   await begin(page, 'Fen Barn', 3);
@@ -81,10 +107,7 @@ test('lines chosen: a line of another test taken for this one’s is told after 
   const { attempt } = await inHand(page, 1);
   const [prediction] = attempt.entries;
   expect(prediction?.kind === 'prediction' && prediction.lines).toHaveLength(4);
-  await page.getByRole('button', { name: 'Judge', exact: true }).click();
-  for (const radio of await page.getByRole('radio', { name: 'not shown', exact: true }).all())
-    await radio.check();
-  await page.getByRole('button', { name: /^Judge \d+ lines/ }).click();
+  await judgeAll(page, 'not shown');
   await page.getByText('you: should; true: can’t tell').waitFor();
   await page.getByText(/Told by: Every pole open\.$/).waitFor();
   expect(complaints).toEqual([]);

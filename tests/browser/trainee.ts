@@ -24,7 +24,7 @@ import { RUNG_NAMES } from '../../src/ui/words/rungs.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
-import { press, take, tick, type } from './hands.ts';
+import { end, press, take, tick, type, usesKeys } from './hands.ts';
 
 export interface Trainee {
   readonly page: Page;
@@ -93,6 +93,8 @@ export async function begin(page: Page, title: string, rung?: Rung): Promise<voi
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
 }
 
+const WAIT = 'then wait, s';
+
 /** A test action by its id. */
 export function actionFor(id: string): TestAction {
   const action = actionNamed(id);
@@ -103,20 +105,22 @@ export function actionFor(id: string): TestAction {
 export const choose = (page: Page, title: string): Promise<void> =>
   press(page.getByRole('button', { name: title, exact: true }));
 
-/** The lists of the set-up, where they are folded. */
+/** What is inside the stand-in, where it is folded away. */
 export async function unfold(page: Page): Promise<void> {
-  const change = page.getByRole('button', { name: 'Change the set-up' });
-  if (await change.isVisible()) await press(change);
+  if (!(await page.getByLabel(/^its diode/).isVisible()))
+    await press(page.locator('summary', { hasText: /^its CP, diode/ }));
 }
 
 /** Lists of the set-up by their labels, as far as they are to be changed. */
 export async function setUp(page: Page, settings: Readonly<Record<string, string>>): Promise<void> {
-  if (Object.keys(settings).length > 0) await unfold(page);
+  await page.getByRole('heading', { name: 'Set up' }).waitFor();
   for (const [label, option] of Object.entries(settings)) {
-    if (label === 'then wait, s') await type(page.getByLabel(label), option);
-    else await take(page.getByLabel(label, { exact: true }), option);
+    const field = page.getByLabel(label, { exact: true });
+    if (label !== WAIT) {
+      if (label.startsWith('its ')) await unfold(page);
+      await take(field, option);
+    } else if ((await field.inputValue()) !== option) await type(field, option);
   }
-  await press(page.getByRole('main').getByRole('button', { name: 'Predict', exact: true }));
 }
 
 const button = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name });
@@ -410,26 +414,37 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
     .last();
   const [text = ''] = await reading.allInnerTexts();
   const shown = text.split('\n').slice(1).join(' ');
-  if (/no reading:/.test(text)) await take(reading.getByLabel('sign'), 'no reading');
+  const figure = reading.getByLabel(/^(it shows|high half)$/);
+  const isNone = /no reading:/.test(text);
+  if (isNone) await take(reading.getByLabel('sign'), 'no reading');
   else {
     const { number, unit, over } = figureIn(shown);
-    await type(reading.getByLabel(/^(it shows|high half)$/), over ? `> ${number}` : number);
-    await take(reading.getByLabel('unit', { exact: true }), unit);
+    await type(figure, `${over ? '> ' : ''}${number} ${unit}`);
   }
+  let last = figure;
   const period = /a to b\s([\d.]+)\sms.*period\s([\d.]+)\sms/su.exec(shown);
   if (period !== null) {
     const duty = (100 * Number(period[1])) / Number(period[2]);
     const low = /low ([+−][\d.]+)/u.exec(shown)?.[1] ?? '';
     await type(reading.getByLabel('low half, V'), low);
     await type(reading.getByLabel(/^duty/), duty.toFixed(1));
-    await type(reading.getByLabel(/^so it offers/), String(Math.round(0.6 * duty)));
+    last = reading.getByLabel(/^so it offers/);
+    await type(last, String(Math.round(0.6 * duty)));
   }
   if (tripped !== undefined) await take(reading.getByLabel('what tripped'), tripped);
   const volts = /at (\d+)\sV d\.c\./u.exec(shown)?.[1];
   const voltage = reading.getByLabel(/test voltage/);
   // What was written last stands there already.
-  if (volts !== undefined && (await voltage.inputValue()) !== volts) await type(voltage, volts);
-  await press(reading.getByRole('button', { name: 'Write it down' }));
+  if (volts !== undefined && (await voltage.inputValue()) !== volts) {
+    last = voltage;
+    await type(voltage, volts);
+  }
+  const write = reading.getByRole('button', { name: 'Write it down' });
+  if (isNone || tripped !== undefined) return press(write);
+  // The figure typed last is ended by Enter, which writes it all down; where others are left empty, once more.
+  await end(last, write);
+  const low = reading.getByLabel('low half, V');
+  if (period === null && (await low.isVisible())) await end(low, write);
 }
 
 /** Types the figure shown for every pair; so many they were. */
@@ -444,10 +459,10 @@ async function writeDownPairs(page: Page): Promise<number> {
     .all();
   for (const row of rows) {
     const { number, unit } = figureIn((await row.getByRole('cell').allInnerTexts()).join(' '));
-    await type(row.getByRole('textbox'), number);
-    await take(form.getByLabel('unit', { exact: true }), unit);
+    await type(row.getByRole('textbox'), `${number} ${unit}`);
   }
-  await press(form.getByRole('button', { name: 'Write them down' }));
+  const last = rows.at(-1)?.getByRole('textbox');
+  if (last !== undefined) await end(last, form.getByRole('button', { name: 'Write them down' }));
   return rows.length;
 }
 
@@ -527,8 +542,6 @@ const LABELS: Readonly<Partial<Record<keyof Position, readonly [string, (value: 
   supply: ['supply', (value) => (value === 'on' ? 'on' : 'off, all poles, locked')],
   cover: ['unit’s cover', String],
   unit: ['unit’s conductors', String],
-  plugged: ['stand-in', (value) => (value === true ? 'plugged in' : 'unplugged')],
-  state: ['its state', (value) => STATES[value as keyof typeof STATES]],
   pilot: ['its pilot (CP)', (value) => SHORTED[String(value)] ?? ''],
   diode: ['its diode', (value) => SHORTED[String(value)] ?? ''],
   earth: ['its PE', (value) => SHORTED[String(value)] ?? ''],
@@ -552,12 +565,21 @@ function setUpFor(run: Run, operations: readonly Operation[]) {
       const [label, words] = LABELS[key] ?? ['', String];
       return [[label, words(target[key])]];
     });
+    const isMoved = position.plugged !== target.plugged || position.state !== target.state;
+    // One list has plug and state: an unplugged stand-in is in state A there.
+    if (isMoved && !target.plugged && target.state !== 'A') continue;
+    const inA = target.plugged ? 'A: no vehicle, though plugged in' : 'unplugged';
+    const standIn = target.state === 'A' ? inA : STATES[target.state];
     return {
-      settings: Object.fromEntries([...settings, ...(wait === 0 ? [] : [['then wait, s', String(wait)]])]),
+      settings: Object.fromEntries([
+        ...settings,
+        ...(isMoved ? [['stand-in', standIn]] : []),
+        [WAIT, wait === 0 ? '' : String(wait)],
+      ]),
       done,
     };
   }
-  return { settings: {}, done: 0 };
+  return { settings: { [WAIT]: '' }, done: 0 };
 }
 
 /** Puts a cause right between tests; what the page then says. */
@@ -598,20 +620,25 @@ export async function doTest(page: Page, action: TestAction, sure: Sure = '67 to
   await judgeRightly(page, await inHand(page, entries), action);
 }
 
+/** The line judged last ends the test, unless it was judged by keys or a reading is left that is not written down. */
+async function endJudging(page: Page): Promise<void> {
+  if (usesKeys(page) || (await page.getByText(/readings? not written down$/).isVisible()))
+    await press(button(page, /^Judge \d+ lines?$/));
+}
+
 /** Judges every line and limit as it is, by what was written down. */
 export async function judgeRightly(page: Page, run: Run, action: TestAction): Promise<void> {
-  await press(button(page, 'Judge'));
   const truth = truthOf(run, action, lastSitting(run, action.id));
   for (const { text, finding } of truth.lines) {
     if (finding === null) continue;
     const word: Judged = judgedRight(finding);
-    await tick(page.getByRole('group', { name: text }).getByRole('radio', { name: word, exact: true }));
+    await press(page.getByRole('group', { name: text }).getByRole('radio', { name: word, exact: true }));
   }
   const limits = page.getByRole('group', { name: / limit: / });
   for (const [i, { right }] of truth.limits.entries())
-    await tick(limits.nth(i).getByRole('radio', { name: right, exact: true }));
-  await press(button(page, /^Judge \d+ lines/));
-  if (rungOf(run.scenario.support, run.attempt) < 4) await press(button(page, 'Next test'));
+    await press(limits.nth(i).getByRole('radio', { name: right, exact: true }));
+  await endJudging(page);
+  await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
 }
 
 /** The same answer to every line, and to every figure: for whoever only wants to get on. */
@@ -624,10 +651,10 @@ export async function answerAll(page: Page): Promise<void> {
 
 /** The same judgement of every line, and `within` of every limit. */
 export async function judgeAll(page: Page, word: Judged): Promise<void> {
-  for (const choice of await page.getByRole('radio', { name: word, exact: true }).all()) await tick(choice);
+  for (const choice of await page.getByRole('radio', { name: word, exact: true }).all()) await press(choice);
   for (const choice of await page.getByRole('radio', { name: 'within', exact: true }).all())
-    await tick(choice);
-  await press(button(page, /^Judge \d+ lines/));
+    await press(choice);
+  await endJudging(page);
 }
 
 export interface Conclusion {

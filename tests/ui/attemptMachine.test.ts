@@ -33,7 +33,6 @@ function locked(actor: Actor, cover: 'closed' | 'open' = 'closed'): void {
   actor.send({ type: 'choose', test: 'state-a' });
   const { draft } = actor.getSnapshot().context;
   actor.send({ type: 'draft', draft: { position: { ...draft.position, cover }, wait: 2 } });
-  actor.send({ type: 'ready' });
   actor.send({ type: 'answer', id: 'voltage', answer: 'should not' });
   actor.send({ type: 'lock', sure: 'over 80 %', wall: 10 });
 }
@@ -42,7 +41,6 @@ test('nothing is done and nothing is logged before the lock; then the prediction
   const actor = begun();
   actor.send({ type: 'choose', test: 'state-a' });
   actor.send({ type: 'do', operation: { op: 'energise' }, wall: 1 });
-  actor.send({ type: 'ready' });
   expect(entriesOf(actor)).toEqual([]);
   actor.send({ type: 'leave' });
   locked(actor);
@@ -69,7 +67,6 @@ function madeDead(actor: Actor): void {
     { op: 'open-cover' },
   ] as const)
     actor.send({ type: 'do', operation, wall: 20 });
-  actor.send({ type: 'judge' });
   const note = { kind: 'judgement' as const, test: 'state-a', lines: [], limits: [] };
   actor.send({ type: 'judged', note, wall: 30 });
   actor.send({ type: 'next' });
@@ -126,10 +123,41 @@ test.each([
 ] as const)('after judging in %s comes: %s', (support, state) => {
   const actor = begun(fresh(support));
   locked(actor);
-  actor.send({ type: 'judge' });
   const note = { kind: 'judgement' as const, test: 'state-a', lines: [], limits: [] };
   actor.send({ type: 'judged', note, wall: 30 });
   expect(actor.getSnapshot().matches({ working: state })).toBe(true);
+});
+
+test('the wait stands in the next test as it was set last', () => {
+  const actor = begun();
+  locked(actor);
+  const note = { kind: 'judgement' as const, test: 'state-a', lines: [], limits: [] };
+  actor.send({ type: 'judged', note, wall: 30 });
+  actor.send({ type: 'choose', test: 'state-b' });
+  expect(actor.getSnapshot().context).toMatchObject({ test: 'state-b', draft: { wait: 2 } });
+});
+
+test('in assessment a test is judged once more as long as nothing else is done; in practice what was true is told', () => {
+  const note = { kind: 'judgement' as const, test: 'state-a', lines: [], limits: [] };
+  const actor = begun(fresh('assessment'));
+  actor.send({ type: 'judge again' });
+  expect(actor.getSnapshot().matches({ working: 'choosing' })).toBe(true);
+  locked(actor);
+  actor.send({ type: 'judged', note, wall: 30 });
+  actor.send({ type: 'judge again' });
+  expect(actor.getSnapshot().matches({ working: 'judging' })).toBe(true);
+  expect(actor.getSnapshot().context).toMatchObject({ test: 'state-a', since: 0 });
+  const lines = [{ id: 'voltage', judged: 'not shown' as const }];
+  actor.send({ type: 'judged', note: { ...note, lines }, wall: 40 });
+  expect(actor.getSnapshot().matches({ working: 'choosing' })).toBe(true);
+  expect(entriesOf(actor).filter(({ kind }) => kind === 'judgement')).toHaveLength(2);
+
+  const practised = begun();
+  locked(practised);
+  practised.send({ type: 'judged', note, wall: 30 });
+  practised.send({ type: 'next' });
+  practised.send({ type: 'judge again' });
+  expect(practised.getSnapshot().matches({ working: 'choosing' })).toBe(true);
 });
 
 test('stopping can be thought better of; once stopped there is no way back to the bench', () => {

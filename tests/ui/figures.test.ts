@@ -8,6 +8,7 @@ import {
   furtherFacts,
   shownText,
   typedNumber,
+  typedWithUnit,
   uncertaintyText,
 } from '../../src/ui/words/figures.ts';
 
@@ -75,6 +76,21 @@ describe('a typed figure', () => {
     ['1e3', null],
     ['NaN', null],
   ])('“%s” is %s', (text, value) => expect(typedNumber(text)).toBe(value));
+});
+
+describe('a unit typed behind a figure is taken for the unit', () => {
+  test.each([
+    ['8,98 V', '8,98', 'V'],
+    ['> 200MΩ', '> 200', 'MΩ'],
+    ['0.37 ohm', '0.37', 'Ω'],
+    ['1.5 kΩ', '1.5', 'kΩ'],
+    ['2.1 Mohm', '2.1', 'MΩ'],
+    ['−4 mV', '−4', 'mV'],
+    ['24 ms', '24', 'ms'],
+  ])('“%s”', (text, figure, unit) => expect(typedWithUnit(text)).toEqual({ figure, unit }));
+  test.each(['8.98', '24 m', '2.1 mΩ', '3 MV', 'no reading', 'V', '12 volts'])('“%s” has none', (text) =>
+    expect(typedWithUnit(text)).toBeNull(),
+  );
 });
 
 test('bench time is minutes and whole seconds', () => {

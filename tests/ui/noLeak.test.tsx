@@ -58,12 +58,10 @@ const soundRun = (file: object): readonly Done[] => {
   }));
 };
 
-/** The pages of one test before its lock: chosen, being predicted, every line answered. */
+/** The pages of one test before its lock: before it is chosen, chosen, every line answered. */
 function pagesBeforeLock(sitting: Sitting, name: string): readonly string[] {
   const pages = [pageOf(sitting)];
   sitting.send({ type: 'choose', test: name });
-  pages.push(pageOf(sitting));
-  sitting.send({ type: 'ready' });
   pages.push(pageOf(sitting));
   const { scenario } = sitting.getSnapshot().context.bench.run;
   const action = ACTIONS.find(({ id }) => id === name);
@@ -88,7 +86,6 @@ function carryOn(sitting: Sitting, done: Done, goesOn: (shown: string, i: number
   const { run } = sitting.getSnapshot().context.bench;
   for (const [i, taken] of run.readings.entries())
     if (taken.test === done.test) sitting.send({ type: 'note', note: typedAsShown(taken, i), wall: 0 });
-  sitting.send({ type: 'judge' });
   const action = ACTIONS.find(({ id }) => id === done.test);
   if (action === undefined) throw new Error(done.test);
   const note = rightJudgement(sitting.getSnapshot().context.bench.run, action);

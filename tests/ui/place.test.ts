@@ -62,10 +62,9 @@ function again(actor: Actor): Actor {
 test.each([
   ['choosing', []],
   ['setting up', [CHOOSE]],
-  ['predicting', [CHOOSE, { type: 'ready' }, ANSWER, FIGURE]],
-  ['observing', [CHOOSE, { type: 'ready' }, ANSWER, LOCK]],
-  ['judging', [CHOOSE, { type: 'ready' }, ANSWER, LOCK, { type: 'judge' }]],
-  ['told', [CHOOSE, { type: 'ready' }, ANSWER, LOCK, { type: 'judge' }, JUDGED]],
+  ['setting up', [CHOOSE, ANSWER, FIGURE]],
+  ['observing', [CHOOSE, ANSWER, LOCK]],
+  ['told', [CHOOSE, ANSWER, LOCK, JUDGED]],
   ['concluding', [{ type: 'conclude' }]],
 ] as const)('%s is taken up as it was', (step, events) => {
   const actor = begun();
@@ -88,11 +87,23 @@ test.each([
   });
 });
 
+test.each([
+  ['predicting', 'setting up', [CHOOSE, ANSWER, FIGURE]],
+  ['judging', 'observing', [CHOOSE, ANSWER, LOCK]],
+] as const)('%s, once a screen of its own, is taken up in: %s', (kept, step, events) => {
+  const actor = begun();
+  for (const event of events) actor.send(event);
+  const { bench, answers, figures } = actor.getSnapshot().context;
+  const place = placeIn(bench, { ...JSON.parse(keptPlace(actor)), step: kept });
+  const other = createActor(attemptMachine, { input: { bench, place } }).start();
+  expect(other.getSnapshot().context).toMatchObject({ step, answers, figures, test: 'state-a' });
+});
+
 test('the sheet over a critical act is taken up, and making safe goes on with the test', () => {
   const actor = begun();
   actor.send(CHOOSE);
   actor.send(draft(actor, 'open'));
-  for (const event of [{ type: 'ready' } as const, ANSWER, LOCK]) actor.send(event);
+  for (const event of [ANSWER, LOCK]) actor.send(event);
   const other = again(actor);
   expect(other.getSnapshot().value).toBe('harmed');
   expect(other.getSnapshot().context.harm?.acts).toEqual(actor.getSnapshot().context.harm?.acts);

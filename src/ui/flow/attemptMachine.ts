@@ -1,5 +1,5 @@
 /**
- * The flow of an attempt: choose a test, set up, predict, lock, observe, judge, and so on until it is stopped and
+ * The flow of an attempt: choose a test, set up and predict, lock, observe and judge, and so on until it is stopped and
  * concluded. The lock is the one moment when the prediction is noted and the set-up acts. Components draw this and
  * send events; what follows from an operation is the bench's business.
  */
@@ -43,7 +43,6 @@ interface Context {
 type Event =
   | { type: 'choose'; test: string }
   | { type: 'draft'; draft: Draft }
-  | { type: 'ready' }
   | { type: 'leave' }
   | { type: 'back' }
   /** Null takes an answer back. */
@@ -57,7 +56,8 @@ type Event =
   | { type: 'do'; operation: OperationInput; wall: number }
   | { type: 'put right' }
   | { type: 'note'; note: Note; wall: number }
-  | { type: 'judge' }
+  /** Once more, as long as nothing was told: the last judgement counts. */
+  | { type: 'judge again' }
   | { type: 'judged'; note: Note; wall: number }
   | { type: 'next' }
   | { type: 'make safe'; wall: number }
@@ -115,7 +115,17 @@ function lastHarm({ happened }: Bench): Harm {
   return { acts, happened: happened.length - 1 };
 }
 
-const draftFrom = (bench: Bench): Draft => ({ position: bench.position, wait: 0 });
+/** Everything stands as it was left, the wait as it was set last. */
+const draftFrom = ({ bench, draft }: Context): Draft => ({ position: bench.position, wait: draft.wait });
+
+/** The test that was judged just now, and its prediction's place in the log; null once its lines were told. */
+export function lastJudged({ run }: Bench): { readonly test: string; readonly since: number } | null {
+  const { entries } = run.attempt;
+  const last = entries.at(-1);
+  if (last?.kind !== 'judgement' || rungOf(run.scenario.support, run.attempt) < 4) return null;
+  const { test } = last;
+  return { test, since: entries.findLastIndex((e) => e.kind === 'prediction' && e.test === test) };
+}
 
 const takenUpAt = <T extends string>(step: Step, target: T) => ({
   guard: { type: 'stands at' as const, params: { step } },
@@ -134,14 +144,16 @@ export const attemptMachine = setup({
     'is in a test': ({ context }) => context.test !== null,
     'came to harm': ({ context }) => context.harm !== null,
     'tells at once': ({ context }) => isPractice(context.bench),
+    'may judge again': ({ context }) => lastJudged(context.bench) !== null,
     'may go on': ({ context }) => !hasStopped(context.bench.run.attempt.entries),
   },
   actions: {
     'take the test': assign(({ context, event }) =>
       event.type === 'choose'
-        ? { test: event.test, draft: draftFrom(context.bench), answers: {}, figures: {}, failed: null }
+        ? { test: event.test, draft: draftFrom(context), answers: {}, figures: {}, failed: null }
         : {},
     ),
+    'take the last test up again': assign(({ context }) => lastJudged(context.bench) ?? {}),
     'leave the test': assign({ test: null }),
     'stand at': assign((_, { step }: { step: Step }) => ({ step })),
     'lock and act': assign(({ context, event }) => {
@@ -195,9 +207,9 @@ export const attemptMachine = setup({
     'taking up': {
       always: [
         takenUpAt('setting up', 'working.setting up'),
-        takenUpAt('predicting', 'working.predicting'),
+        takenUpAt('predicting', 'working.setting up'),
         takenUpAt('observing', 'working.observing'),
-        takenUpAt('judging', 'working.judging'),
+        takenUpAt('judging', 'working.observing'),
         takenUpAt('told', 'working.told'),
         takenUpAt('harmed', 'harmed'),
         takenUpAt('concluding', 'concluding'),
@@ -214,9 +226,15 @@ export const attemptMachine = setup({
           on: {
             choose: { target: 'setting up', actions: 'take the test' },
             'put right': 'putting right',
+            'judge again': {
+              guard: 'may judge again',
+              target: 'judging',
+              actions: 'take the last test up again',
+            },
           },
         },
         'putting right': {
+          entry: 'leave the test',
           always: { guard: 'came to harm', target: '#harmed' },
           on: { do: { actions: 'do it' }, leave: 'choosing' },
         },
@@ -224,13 +242,6 @@ export const attemptMachine = setup({
           entry: standingAt('setting up'),
           on: {
             draft: { actions: assign({ draft: ({ event }) => event.draft }) },
-            ready: 'predicting',
-            leave: 'choosing',
-          },
-        },
-        predicting: {
-          entry: standingAt('predicting'),
-          on: {
             answer: {
               actions: assign({
                 answers: ({ context, event }) => {
@@ -247,7 +258,6 @@ export const attemptMachine = setup({
                 },
               }),
             },
-            back: 'setting up',
             leave: 'choosing',
             lock: { target: 'observing', actions: 'lock and act' },
           },
@@ -259,20 +269,24 @@ export const attemptMachine = setup({
           on: {
             do: { actions: 'do it' },
             note: { actions: 'write it down' },
-            judge: 'judging',
-          },
-        },
-        judging: {
-          entry: standingAt('judging'),
-          on: {
-            back: 'observing',
             judged: [
               { guard: 'tells at once', target: 'told', actions: 'write it down' },
               { target: 'choosing', actions: 'write it down' },
             ],
           },
         },
-        told: { entry: standingAt('told'), on: { next: 'choosing' } },
+        judging: {
+          entry: standingAt('judging'),
+          on: { back: 'choosing', judged: { target: 'choosing', actions: 'write it down' } },
+        },
+        told: {
+          entry: standingAt('told'),
+          on: {
+            choose: { target: 'setting up', actions: 'take the test' },
+            'put right': 'putting right',
+            next: 'choosing',
+          },
+        },
         'where it was': { type: 'history' },
       },
     },

@@ -17,6 +17,7 @@ import { SUPPLY_POSITIONS } from './position.ts';
 export const STEPS = [
   'choosing',
   'setting up',
+  /** In attempts that were kept when predicting was a screen of its own. */
   'predicting',
   'observing',
   'judging',

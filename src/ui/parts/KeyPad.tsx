@@ -5,6 +5,7 @@
  */
 import { useEffect, useRef, useState } from 'react';
 import { useOwnPad } from '../flow/useOwnPad.ts';
+import { isFigure, nextEmpty } from './nextFigure.ts';
 
 const DIGITS = [
   ['7', '8', '9'],
@@ -148,9 +149,6 @@ function Key({ name, label, isWide = false, onPress }: KeyProps) {
   );
 }
 
-const isFigure = (target: unknown): target is HTMLInputElement =>
-  target instanceof HTMLInputElement && target.classList.contains('figure-input');
-
 const nameOf = (field: HTMLInputElement): string =>
   field.getAttribute('aria-label') ?? field.labels?.[0]?.textContent ?? '';
 
@@ -181,9 +179,8 @@ function turnSign(field: HTMLInputElement): void {
 function nextOf(field: HTMLInputElement): { readonly name: string; readonly go: () => void } {
   const { form } = field;
   if (form === null) return { name: 'Done', go: () => field.blur() };
-  const figures = [...form.querySelectorAll<HTMLInputElement>('input.figure-input')];
-  const empty = figures.slice(figures.indexOf(field) + 1).find(({ value }) => value.trim() === '');
+  const empty = nextEmpty(field, form);
   const button = form.querySelector<HTMLButtonElement>('button[type="submit"]');
-  if (empty !== undefined) return { name: `Next: ${nameOf(empty)}`, go: () => empty.focus() };
+  if (empty !== null) return { name: `Next: ${nameOf(empty)}`, go: () => empty.focus() };
   return { name: button?.textContent ?? 'Done', go: () => form.requestSubmit() };
 }

@@ -7,7 +7,8 @@ interface Props<T extends string> {
   readonly options: readonly T[];
   readonly words?: Readonly<Record<T, string>>;
   readonly value: T | null;
-  readonly onChange: (value: T) => void;
+  /** `isPressed`: by a finger or mouse, so it is meant; arrows pass over choices on their way. */
+  readonly onChange: (value: T, isPressed: boolean) => void;
 }
 
 export function Keys<T extends string>({ legend, options, words, value, onChange }: Props<T>) {
@@ -23,7 +24,7 @@ export function Keys<T extends string>({ legend, options, words, value, onChange
               name={name}
               value={option}
               checked={value === option}
-              onChange={() => onChange(option)}
+              onChange={({ nativeEvent }) => onChange(option, (nativeEvent as UIEvent).detail > 0)}
             />
             {words?.[option] ?? option}
           </label>

@@ -2,6 +2,7 @@
  * Figures in words and back: what an instrument shows as text with its unit, and what a person typed as a number in
  * SI. A comma is taken for a point, a true minus for a minus. Which figure is right is nobody's business here.
  */
+import type { TypedUnit } from '../../attempt/attempt.ts';
 import { TYPED_UNITS } from '../../attempt/attempt.ts';
 import type { Reading } from '../../bench/reading.ts';
 
@@ -128,6 +129,29 @@ export function typedNumber(text: string): number | null {
     .replace('−', '-')
     .replace(',', '.');
   return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : null;
+}
+
+/** Units as somebody may type them behind a figure, in small letters; a great M is mega and never milli. */
+const UNITS_TYPED: Readonly<Record<string, TypedUnit>> = {
+  ω: 'Ω',
+  ohm: 'Ω',
+  kω: 'kΩ',
+  kohm: 'kΩ',
+  Mω: 'MΩ',
+  Mohm: 'MΩ',
+  v: 'V',
+  mv: 'mV',
+  a: 'A',
+  ma: 'mA',
+  s: 's',
+  ms: 'ms',
+};
+
+/** A text such as `0.37 Ω` or `0,37ohm` as its figure and its unit; null where no unit of the record ends it. */
+export function typedWithUnit(text: string): { readonly figure: string; readonly unit: TypedUnit } | null {
+  const [, figure = '', letters = ''] = /^(.*\d)\s*(\p{L}+)$/u.exec(text) ?? [];
+  const unit = UNITS_TYPED[letters.toLowerCase().replace(/^m/, letters.charAt(0))];
+  return unit === undefined ? null : { figure, unit };
 }
 
 /** Bench time as minutes and seconds. */

@@ -4,6 +4,7 @@ import { rungOf } from '../../../attempt/rung.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
 import { Sheet } from '../../drawing/Sheet.tsx';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
+import { lastJudged } from '../../flow/attemptMachine.ts';
 import { useMeasuring } from '../../flow/useMeasuring.ts';
 import { usePaced } from '../../flow/usePaced.ts';
 import { Foot } from '../../parts/Foot.tsx';
@@ -27,9 +28,12 @@ interface Props {
   readonly keepFailed: boolean;
   /** A line beside the open step, where somebody is led through. */
   readonly beside?: string | null;
+  /** There, what comes after a test; else one is chosen. */
+  readonly onNext?: () => void;
 }
 
-export function BenchScreen({ state, send: sendAtOnce, wall, keepFailed, beside = null }: Props) {
+export function BenchScreen(props: Props) {
+  const { state, send: sendAtOnce, wall, keepFailed, beside = null, onNext = null } = props;
   const { send, waiting } = usePaced(state, sendAtOnce, wall);
   const isWaiting = waiting !== null;
   const card = useRef<HTMLDivElement>(null);
@@ -37,7 +41,8 @@ export function BenchScreen({ state, send: sendAtOnce, wall, keepFailed, beside 
   const actions = allowedActions(bench.run.scenario);
   const action = actions.find(({ id }) => id === test);
   const stage = action === undefined ? null : stageOf(state);
-  const isSettingUp = stage === 'setting up' || stage === 'predicting';
+  const isSettingUp = stage === 'setting up';
+  const again = action === undefined ? lastJudged(bench) : null;
   const isOpen = stage === 'observing' && state.matches('working');
   const measuring = useMeasuring(bench, test);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -66,7 +71,7 @@ export function BenchScreen({ state, send: sendAtOnce, wall, keepFailed, beside 
             test={action === undefined ? null : test}
             stage={action?.stage}
             isOpen={isOpen}
-            unfolded={stage === 'setting up' || stage === 'observing'}
+            unfolded={isSettingUp || stage === 'observing'}
             standing={standingText(bench, stage, state.context.since)}
           />
           <div className="strip-known">
@@ -79,11 +84,31 @@ export function BenchScreen({ state, send: sendAtOnce, wall, keepFailed, beside 
               {beside}
             </p>
           )}
-          {action === undefined ? (
+          {action === undefined ? null : (
+            <div ref={card} className="test-card-place" inert={isWaiting}>
+              <TestCard
+                state={state}
+                action={action}
+                send={send}
+                wall={wall}
+                measuring={measuring}
+                onNext={onNext}
+              />
+            </div>
+          )}
+          {action === undefined || (stage === 'told' && onNext === null) ? (
             <section className="stack" aria-labelledby="choose-heading">
               <h2 id="choose-heading" ref={heading} tabIndex={-1}>
                 Choose a test
               </h2>
+              {again === null ? null : (
+                <div className="acts apart">
+                  <span className="note">Judged: {actions.find(({ id }) => id === again.test)?.title}.</span>
+                  <button type="button" className="plain" onClick={() => send({ type: 'judge again' })}>
+                    Judge it again
+                  </button>
+                </div>
+              )}
               <ChooseTest
                 actions={actions}
                 isInOrder={rungOf(bench.run.scenario.support, bench.run.attempt) === 1}
@@ -93,11 +118,7 @@ export function BenchScreen({ state, send: sendAtOnce, wall, keepFailed, beside 
                 onConclude={() => send({ type: 'conclude' })}
               />
             </section>
-          ) : (
-            <div ref={card} inert={isWaiting}>
-              <TestCard state={state} action={action} send={send} wall={wall} measuring={measuring} />
-            </div>
-          )}
+          ) : null}
           {waiting === null ? null : <WaitingLine waiting={waiting} />}
         </div>
         <div className="wide-stack beside">

@@ -3,33 +3,32 @@
  * the others are left alone. Then how sure, which locks and acts.
  */
 import type { Answer, Sure } from '../../../attempt/attempt.ts';
-import type { Line } from '../../../attempt/lines.ts';
-import type { Figure } from '../../../verification/testAction.ts';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import { FigureLine } from './FigureLine.tsx';
-import { SUBJECT_WORDS } from './Predict.tsx';
+import type { Asking } from './Predict.tsx';
+import { SUBJECT_WORDS, UNFIT } from './Predict.tsx';
 import { SureKeys } from './SureKeys.tsx';
 
 const CHOICES = ['should', 'should not'] as const;
 
-interface Props {
-  readonly lines: readonly Line[];
-  readonly figures: readonly Figure[];
+interface Props extends Asking {
   readonly answers: Readonly<Record<string, Answer>>;
   readonly typed: Readonly<Record<string, number>>;
   /** Null takes the answer back: the line is left alone again. */
   readonly onAnswer: (id: string, answer: Answer | null) => void;
   readonly onFigure: (id: string, value: number | null) => void;
   readonly onLock: (sure: Sure) => void;
-  readonly onBack: () => void;
 }
 
 export function ChooseLines(props: Props) {
-  const { lines, figures, answers, typed, onAnswer, onFigure, onLock, onBack } = props;
+  const { heading, lines, figures, fits, answers, typed, onAnswer, onFigure, onLock } = props;
   const chosen = lines.filter(({ id }) => answers[id] !== undefined).length;
   const isReady = chosen > 0 && figures.every(({ id }) => id in typed);
   return (
-    <div className="stack">
+    <div className="stack second-step">
+      <h3 ref={heading} tabIndex={-1}>
+        Predict
+      </h3>
       <p className="note">
         Set up like this … Answer the lines that this test tells. What it cannot tell, leave alone.
       </p>
@@ -69,13 +68,9 @@ export function ChooseLines(props: Props) {
         <h4>
           {chosen} of {lines.length} chosen. How sure locks, and your set-up acts.
         </h4>
-        <SureKeys isReady={isReady} onLock={onLock} />
-        <div className="acts apart">
-          <button type="button" className="plain" onClick={onBack}>
-            Back to the set-up
-          </button>
-          {isReady ? null : <span className="note">A line and every figure first.</span>}
-        </div>
+        <SureKeys isReady={isReady && fits} onLock={onLock} />
+        {isReady ? null : <p className="note">A line and every figure first.</p>}
+        {fits ? null : <p className="note">{UNFIT}</p>}
       </div>
     </div>
   );

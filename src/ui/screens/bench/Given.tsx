@@ -2,24 +2,23 @@
  * Step two of a test on the first rung: every line with its right answer filled in, and one button that locks. What a
  * correct unit does is told; what this one does is for the trainee to find.
  */
-import type { Line } from '../../../attempt/lines.ts';
-import type { Figure } from '../../../verification/testAction.ts';
 import { Why } from '../../parts/Why.tsx';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import { answerText } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
-import { SUBJECT_WORDS } from './Predict.tsx';
+import type { Asking } from './Predict.tsx';
+import { SUBJECT_WORDS, UNFIT } from './Predict.tsx';
 
-interface Props {
-  readonly lines: readonly Line[];
-  readonly figures: readonly Figure[];
+interface Props extends Asking {
   readonly onLock: () => void;
-  readonly onBack: () => void;
 }
 
-export function Given({ lines, figures, onLock, onBack }: Props) {
+export function Given({ heading, lines, figures, fits, onLock }: Props) {
   return (
-    <div className="stack">
+    <div className="stack second-step">
+      <h3 ref={heading} tabIndex={-1}>
+        Predict
+      </h3>
       <p className="note">Set up like this … Filled in for you: what is right of a correct one.</p>
       <ol className="statement-list given" aria-label="Lines, filled in">
         {lines.map((line) => (
@@ -45,14 +44,11 @@ export function Given({ lines, figures, onLock, onBack }: Props) {
       <WordsUsed texts={[...lines, ...figures].map(({ text }) => text)} />
       <div className="well stack thumb">
         <div className="acts apart">
-          <button type="button" className="main" onClick={onLock}>
+          <button type="button" className="main" disabled={!fits} onClick={onLock}>
             Lock
           </button>
-          <span className="note">This locks, and your set-up acts.</span>
+          <span className="note">{fits ? 'This locks, and your set-up acts.' : UNFIT}</span>
         </div>
-        <button type="button" className="plain" onClick={onBack}>
-          Back to the set-up
-        </button>
       </div>
     </div>
   );

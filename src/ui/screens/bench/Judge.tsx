@@ -1,6 +1,7 @@
 /**
- * Step four of a test: each line as it should, not as it should, or not shown; each limit against the value that was
- * written down. Whether that is right is told afterwards, or in the debrief.
+ * Step four of a test, open with step three: each line as it should, not as it should, or not shown; each limit against
+ * the value that was written down. The line that is judged last ends the test, unless something is still to be written
+ * down or to be thought over; then its button does. Whether it is right is told afterwards, or in the debrief.
  */
 import type { FormEvent } from 'react';
 import { useState } from 'react';
@@ -32,39 +33,73 @@ interface Props {
   readonly lines: readonly Line[];
   readonly limits: readonly LimitLine[];
   readonly prediction: EntryOf<'prediction'> | undefined;
+  /** Readings that are not written down yet. */
+  readonly unwritten: number;
+  /** What was judged before, to be judged once more. */
+  readonly before?: EntryOf<'judgement'> | undefined;
   readonly onJudged: (judgement: Judgement) => void;
-  readonly onBack: () => void;
 }
 
-export function Judge({ run, lines, limits, prediction, onJudged, onBack }: Props) {
-  const [judged, setJudged] = useKept<Readonly<Record<string, Judged>>>('judged', {}, JUDGEMENTS);
-  const [limitJudged, setLimitJudged] = useKept<Readonly<Record<string, LimitJudged>>>(
+type Words = {
+  readonly lines: Readonly<Record<string, Judged>>;
+  readonly limits: Readonly<Record<string, LimitJudged>>;
+};
+
+const wordsOf = (before: EntryOf<'judgement'> | undefined): Words => ({
+  lines: Object.fromEntries(before?.lines.map(({ id, judged }) => [id, judged]) ?? []),
+  limits: Object.fromEntries(
+    before?.limits.map(({ id, reading, judged }) => [`${id} ${reading}`, judged]) ?? [],
+  ),
+});
+
+export function Judge({ run, lines, limits, prediction, unwritten, before, onJudged }: Props) {
+  const [judged, setJudged] = useKept<Words['lines']>('judged', () => wordsOf(before).lines, JUDGEMENTS);
+  const [limitJudged, setLimitJudged] = useKept<Words['limits']>(
     'limits judged',
-    {},
+    () => wordsOf(before).limits,
     LIMIT_JUDGEMENTS,
   );
   const [tried, setTried] = useState(false);
-  const left =
-    lines.filter(({ id }) => judged[id] === undefined).length +
-    limits.filter((limit) => limitJudged[keyOf(limit)] === undefined).length;
+  const leftOf = (words: Words): number =>
+    lines.filter(({ id }) => words.lines[id] === undefined).length +
+    limits.filter((limit) => words.limits[keyOf(limit)] === undefined).length;
+  const now: Words = { lines: judged, limits: limitJudged };
+  const left = leftOf(now);
+  const count = lines.length + limits.length;
   const saidOf = (id: string) => {
     const said = prediction?.lines.find((line) => line.id === id)?.answer;
     return said === undefined ? 'nothing' : answerText(said);
   };
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    setTried(true);
-    if (left > 0) return;
+  const judge = (words: Words) =>
     onJudged({
-      lines: lines.flatMap(({ id }) => (judged[id] === undefined ? [] : [{ id, judged: judged[id] }])),
+      lines: lines.flatMap(({ id }) => {
+        const word = words.lines[id];
+        return word === undefined ? [] : [{ id, judged: word }];
+      }),
       limits: limits.flatMap((limit) => {
-        const word = limitJudged[keyOf(limit)];
+        const word = words.limits[keyOf(limit)];
         return word === undefined ? [] : [{ id: limit.limit.id, reading: limit.reading, judged: word }];
       }),
     });
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    setTried(true);
+    if (left === 0) judge(now);
+  };
+  const take = (change: Partial<Words>, isPressed: boolean) => {
+    const next = { ...now, ...change };
+    setJudged(next.lines);
+    setLimitJudged(next.limits);
+    if (isPressed && left > 0 && leftOf(next) === 0 && unwritten === 0) judge(next);
   };
   return (
-    <form className="stack" onSubmit={submit} noValidate>
+    <form className="stack second-step" onSubmit={submit} noValidate aria-label="Judge">
+      {before === undefined ? (
+        <div>
+          <h3>Judge</h3>
+          <p className="note">The line that you judge last ends the test; until then any can be changed.</p>
+        </div>
+      ) : null}
       <div>
         {lines.map(({ id, text, subject }) => (
           <div key={id} className="judge-line">
@@ -81,7 +116,7 @@ export function Judge({ run, lines, limits, prediction, onJudged, onBack }: Prop
               }
               options={JUDGEMENTS}
               value={judged[id] ?? null}
-              onChange={(word) => setJudged({ ...judged, [id]: word })}
+              onChange={(word, isPressed) => take({ lines: { ...judged, [id]: word } }, isPressed)}
             />
           </div>
         ))}
@@ -104,7 +139,9 @@ export function Judge({ run, lines, limits, prediction, onJudged, onBack }: Prop
                 }
                 options={LIMIT_JUDGEMENTS}
                 value={limitJudged[keyOf(line)] ?? null}
-                onChange={(word) => setLimitJudged({ ...limitJudged, [keyOf(line)]: word })}
+                onChange={(word, isPressed) =>
+                  take({ limits: { ...limitJudged, [keyOf(line)]: word } }, isPressed)
+                }
               />
             </div>
           );
@@ -117,12 +154,12 @@ export function Judge({ run, lines, limits, prediction, onJudged, onBack }: Prop
         </p>
       ) : null}
       <div className="acts apart">
-        <button type="submit" className="main">
-          Judge {lines.length + limits.length} lines
+        <button type="submit" className={left === 0 ? 'main' : ''}>
+          Judge {count} {count === 1 ? 'line' : 'lines'}
         </button>
-        <button type="button" className="plain" onClick={onBack}>
-          Back to the readings
-        </button>
+        <span className="note">
+          {unwritten === 0 ? '' : `${unwritten} ${unwritten === 1 ? 'reading' : 'readings'} not written down`}
+        </span>
       </div>
     </form>
   );

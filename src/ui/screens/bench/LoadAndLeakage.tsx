@@ -1,6 +1,6 @@
 /**
- * What the stand-in draws and leaks, as part of the set-up: figures with their units, folded away while nothing is set.
- * What is typed and does not fit stays, and keeps the set-up from being taken.
+ * What the stand-in draws and leaks, as part of the set-up: figures with their units. What is typed and does not fit
+ * stays, and keeps the set-up from being taken.
  */
 import { useState } from 'react';
 import type { Leakage } from '../../../bench/standIn.ts';
@@ -16,9 +16,6 @@ interface Drawn {
 
 interface Props extends Drawn {
   readonly lines: readonly Line[];
-  readonly changed: boolean;
-  readonly isOpen: boolean;
-  readonly onFold: (isOpen: boolean) => void;
   /** Null while a figure does not fit. */
   readonly onDrawn: (drawn: Drawn | null) => void;
 }
@@ -42,7 +39,7 @@ function drawnBy({ load, ac, dc, line }: Typed): Drawn | null {
   return { load: amps, leakage: none ? null : { ac: alternating / 1000, dc: direct / 1000, line } };
 }
 
-export function LoadAndLeakage({ load, leakage, lines, changed, isOpen, onFold, onDrawn }: Props) {
+export function LoadAndLeakage({ load, leakage, lines, onDrawn }: Props) {
   const [typed, setTyped] = useState<Typed>({
     load: String(load),
     ac: inMilliamps(leakage?.ac ?? 0),
@@ -55,36 +52,33 @@ export function LoadAndLeakage({ load, leakage, lines, changed, isOpen, onFold, 
     onDrawn(drawnBy(next));
   };
   return (
-    <details open={isOpen} onToggle={(event) => onFold(event.currentTarget.open)}>
-      <summary>its load and leakage{changed ? <strong> changed</strong> : null}</summary>
-      <div className="stack">
-        <FigureField
-          label="load on each line, A (0: none)"
-          range={RANGES.load}
-          value={typed.load}
-          onChange={(text) => set({ load: text })}
+    <div className="stack">
+      <FigureField
+        label="load on each line, A (0: none)"
+        range={RANGES.load}
+        value={typed.load}
+        onChange={(text) => set({ load: text })}
+      />
+      <FigureField
+        label="leakage a.c., mA (0: none)"
+        range={RANGES.leakageAc}
+        value={typed.ac}
+        onChange={(text) => set({ ac: text })}
+      />
+      <FigureField
+        label="leakage smooth d.c., mA (0: none)"
+        range={RANGES.leakageDc}
+        value={typed.dc}
+        onChange={(text) => set({ dc: text })}
+      />
+      {lines.length > 1 ? (
+        <Choice
+          label="leakage from"
+          options={lines.map((line): [string, string] => [line, line])}
+          value={typed.line}
+          onChange={(line) => set({ line: line as Line })}
         />
-        <FigureField
-          label="leakage a.c., mA (0: none)"
-          range={RANGES.leakageAc}
-          value={typed.ac}
-          onChange={(text) => set({ ac: text })}
-        />
-        <FigureField
-          label="leakage smooth d.c., mA (0: none)"
-          range={RANGES.leakageDc}
-          value={typed.dc}
-          onChange={(text) => set({ dc: text })}
-        />
-        {lines.length > 1 ? (
-          <Choice
-            label="leakage from"
-            options={lines.map((line): [string, string] => [line, line])}
-            value={typed.line}
-            onChange={(line) => set({ line: line as Line })}
-          />
-        ) : null}
-      </div>
-    </details>
+      ) : null}
+    </div>
   );
 }

@@ -1,8 +1,8 @@
 /**
- * Step two of a test: one line at a time, should, should not or can't tell; figures typed; then how sure, which
- * locks and acts. Keys 1 to 3 answer while the focus is in the list or on the answers.
+ * Step two of a test, open with step one: one line at a time, should, should not or can't tell; figures typed; then
+ * how sure, which locks and acts. Keys 1 to 3 answer while the focus is in the list or on the answers.
  */
-import type { KeyboardEvent } from 'react';
+import type { KeyboardEvent, Ref } from 'react';
 import { useEffect, useRef, useState } from 'react';
 import type { Answer, Sure } from '../../../attempt/attempt.ts';
 import { ANSWERS } from '../../../attempt/attempt.ts';
@@ -13,21 +13,29 @@ import { answerText } from '../../words/answers.ts';
 import { FigureLine } from './FigureLine.tsx';
 import { SureKeys } from './SureKeys.tsx';
 
+export const UNFIT = 'A figure of the set-up does not fit.';
 export const SUBJECT_WORDS = { unit: 'a correct unit', circuit: 'a sound circuit' } as const;
 
-interface Props {
+/** What all ways of predicting have in common. */
+export interface Asking {
+  /** Where the step begins, for keys and for whoever listens. */
+  readonly heading: Ref<HTMLHeadingElement>;
   readonly lines: readonly Line[];
   readonly figures: readonly Figure[];
+  /** Whether the set-up fits, so that it can be locked. */
+  readonly fits: boolean;
+}
+
+interface Props extends Asking {
   readonly answers: Readonly<Record<string, Answer>>;
   readonly typed: Readonly<Record<string, number>>;
   readonly onAnswer: (id: string, answer: Answer) => void;
   readonly onFigure: (id: string, value: number | null) => void;
   readonly onLock: (sure: Sure) => void;
-  readonly onBack: () => void;
 }
 
 export function Predict(props: Props) {
-  const { lines, figures, answers, typed, onAnswer, onFigure, onLock, onBack } = props;
+  const { heading, lines, figures, fits, answers, typed, onAnswer, onFigure, onLock } = props;
   const firstOpen = lines.findIndex(({ id }) => answers[id] === undefined);
   const [at, setAt] = useState(firstOpen < 0 ? lines.length : firstOpen);
   const place = useRef<HTMLLIElement>(null);
@@ -62,7 +70,10 @@ export function Predict(props: Props) {
 
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: a shortcut beside the buttons, active only with the focus inside
-    <div className="stack" onKeyDown={onKeyDown}>
+    <div className="stack second-step" onKeyDown={onKeyDown}>
+      <h3 ref={heading} tabIndex={-1}>
+        Predict
+      </h3>
       <p className="note">Set up like this …</p>
       <ol className="statement-list" aria-label="Lines to predict">
         {lines.map(({ id, text, subject }, i) => (
@@ -102,8 +113,9 @@ export function Predict(props: Props) {
             <h4 ref={surePlace} tabIndex={-1}>
               How sure are you of all of it? This locks, and your set-up acts.
             </h4>
-            <SureKeys isReady={complete} onLock={onLock} />
+            <SureKeys isReady={complete && fits} onLock={onLock} />
             {complete ? null : <p className="note">Every line and figure is needed first.</p>}
+            {fits ? null : <p className="note">{UNFIT}</p>}
           </>
         ) : (
           <>
@@ -111,8 +123,9 @@ export function Predict(props: Props) {
               line {at + 1} of {lines.length}; keys 1 to 3 · then: how sure, and it locks
             </p>
             <fieldset>
-              <legend className="unseen">
-                {SUBJECT_WORDS[line.subject]} … {line.text}
+              <legend>
+                <span className="note">{SUBJECT_WORDS[line.subject]} </span>
+                {line.text}
               </legend>
               <div className="answer-keys">
                 {ANSWERS.map((answer) => (
@@ -125,20 +138,11 @@ export function Predict(props: Props) {
             </fieldset>
           </>
         )}
-        <div className="acts apart">
-          <button
-            type="button"
-            className="plain"
-            onClick={() => (at === 0 ? onBack() : go(Math.min(at, lines.length) - 1))}
-          >
-            {at === 0 ? 'Back to the set-up' : 'Back a line'}
+        {at === 0 ? null : (
+          <button type="button" className="plain" onClick={() => go(Math.min(at, lines.length) - 1)}>
+            Back a line
           </button>
-          {at === 0 ? null : (
-            <button type="button" className="plain" onClick={onBack}>
-              Back to the set-up
-            </button>
-          )}
-        </div>
+        )}
       </div>
     </div>
   );

@@ -1,22 +1,19 @@
 /**
- * Step one of a test: the position of things as a draft, carried over from where the trainee left them. A short list
- * says how things are set; the lists to change them unfold when somebody asks. It says what differs from now and never
- * what should; it acts at the lock.
+ * Step one of a test: the position of things as a draft, carried over from where the trainee left them. It says what
+ * differs from now and never what should; it acts at the lock.
  */
 import type { FormEvent } from 'react';
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
 import type { Line } from '../../../laws/conductors.ts';
 import type { UnitSheet } from '../../../unit/design.ts';
 import type { Draft } from '../../flow/attemptMachine.ts';
 import type { Position } from '../../flow/position.ts';
-import { isAlike } from '../../flow/position.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { typedNumber } from '../../words/figures.ts';
 import { LoadAndLeakage } from './LoadAndLeakage.tsx';
-import { SetAsItIs } from './SetAsItIs.tsx';
 import type { Row } from './setUpRows.ts';
-import { fromText, rowsFor } from './setUpRows.ts';
+import { changesOf, INSIDE_ROWS, isAtRest, usualRows } from './setUpRows.ts';
 
 const LONGEST_WAIT = 3600;
 
@@ -26,88 +23,85 @@ interface Props {
   readonly now: Position;
   readonly draft: Draft;
   readonly onDraft: (draft: Draft) => void;
-  readonly onReady: () => void;
+  /** Whether every figure fits: while one does not, nothing can be locked. */
+  readonly onFits: (fits: boolean) => void;
+  readonly onPredict: () => void;
   readonly onLeave: () => void;
 }
 
-export function SetUp({ outlet, lines, now, draft, onDraft, onReady, onLeave }: Props) {
+export function SetUp({ outlet, lines, now, draft, onDraft, onFits, onPredict, onLeave }: Props) {
+  const { position } = draft;
   const [wait, setWait] = useState(draft.wait === 0 ? '' : String(draft.wait));
-  const seconds = wait.trim() === '' ? 0 : typedNumber(wait);
-  const { load, leakage } = draft.position;
-  const [fits, setFits] = useState(true);
-  const [isOpen, setOpen] = useState(load > 0 || leakage !== null);
-  const [isChanging, setChanging] = useState(false);
-  const fields = useRef<HTMLDivElement>(null);
-  // The focus goes on to what the press unfolded.
-  useEffect(() => {
-    if (isChanging) fields.current?.querySelector('select')?.focus();
-  }, [isChanging]);
-  const wrong = seconds === null || seconds < 0 || seconds > LONGEST_WAIT;
-  const row = ({ field, label, options }: Row) => (
+  const [drawnFits, setDrawnFits] = useState(true);
+  const [isOpen, setOpen] = useState(!isAtRest(position));
+  const seconds = waitTyped(wait);
+  const changes = changesOf(outlet, now, position);
+  const row = (one: Row) => (
     <Choice
-      key={field}
-      label={label}
-      options={options}
-      value={String(draft.position[field])}
-      changed={draft.position[field] !== now[field]}
-      onChange={(text) =>
-        onDraft({ ...draft, position: { ...draft.position, [field]: fromText(field, text) } })
-      }
+      key={one.label}
+      label={one.label}
+      options={one.options}
+      value={one.shows(position)}
+      changed={one.shows(position) !== one.shows(now)}
+      onChange={(option) => onDraft({ ...draft, position: { ...position, ...one.sets(option, now) } })}
     />
   );
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (!fits) setOpen(true);
-    if (!wrong && fits) onReady();
+    onPredict();
   };
   return (
-    <form className="stack" onSubmit={submit} noValidate>
-      {isChanging ? (
-        <div className="stack" ref={fields}>
-          <p className="note">
-            What you change here is done when you lock, in the order in which it can be done.
-          </p>
-          <div>{rowsFor(outlet).map(row)}</div>
-          <LoadAndLeakage
-            load={load}
-            leakage={leakage}
-            lines={lines}
-            changed={!isAlike(now, draft.position, 'load') || !isAlike(now, draft.position, 'leakage')}
-            isOpen={isOpen}
-            onFold={setOpen}
-            onDrawn={(drawn) => {
-              setFits(drawn !== null);
-              if (drawn !== null) onDraft({ ...draft, position: { ...draft.position, ...drawn } });
-            }}
-          />
-          <TextField
-            label="then wait, s"
-            numeric
-            value={wait}
-            error={wrong ? `Seconds from 0 to ${LONGEST_WAIT} are expected.` : null}
-            onChange={(text) => {
-              setWait(text);
-              const typed = text.trim() === '' ? 0 : typedNumber(text);
-              if (typed !== null && typed >= 0 && typed <= LONGEST_WAIT) onDraft({ ...draft, wait: typed });
-            }}
-          />
-        </div>
-      ) : (
-        <SetAsItIs outlet={outlet} now={now} draft={draft} />
-      )}
-      <div className="acts">
-        <button type="submit" className="main">
-          Predict
+    <form className="stack" onSubmit={submit} noValidate aria-label="Set up">
+      <div>{usualRows(outlet).map(row)}</div>
+      <TextField
+        className="in-row"
+        label="then wait, s"
+        numeric
+        value={wait}
+        error={seconds === null ? `Seconds from 0 to ${LONGEST_WAIT} are expected.` : null}
+        onChange={(text) => {
+          const typed = waitTyped(text);
+          setWait(text);
+          onFits(drawnFits && typed !== null);
+          if (typed !== null) onDraft({ ...draft, wait: typed });
+        }}
+      />
+      <details open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
+        <summary>
+          its CP, diode, PE, load and leakage
+          {isAtRest(position) ? null : <strong> set</strong>}
+        </summary>
+        <div>{INSIDE_ROWS.map(row)}</div>
+        <LoadAndLeakage
+          load={position.load}
+          leakage={position.leakage}
+          lines={lines}
+          onDrawn={(drawn) => {
+            setDrawnFits(drawn !== null);
+            onFits(drawn !== null && seconds !== null);
+            if (drawn !== null) onDraft({ ...draft, position: { ...position, ...drawn } });
+          }}
+        />
+      </details>
+      <p className="note">
+        {changes.length === 0
+          ? 'As you left it.'
+          : `You changed: ${changes.join('; ')}. It is done when you lock, in the order in which it can be done.`}
+      </p>
+      <div className="acts apart">
+        <button type="submit" className="plain">
+          On to the lines
         </button>
-        {isChanging ? null : (
-          <button type="button" onClick={() => setChanging(true)}>
-            Change the set-up
-          </button>
-        )}
         <button type="button" className="plain" onClick={onLeave}>
           Another test
         </button>
       </div>
     </form>
   );
+}
+
+/** Seconds to wait, none where nothing is typed; null where it does not fit. */
+function waitTyped(text: string): number | null {
+  const typed = text.trim() === '' ? 0 : typedNumber(text);
+  return typed !== null && typed >= 0 && typed <= LONGEST_WAIT ? typed : null;
 }

@@ -1,11 +1,13 @@
 /** The card of the test in hand: its name, its purpose, the four steps, and the step that is open. */
-import { useEffect, useRef } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Entry, EntryOf } from '../../../attempt/attempt.ts';
 import { linesToChooseFrom, testFigures, testLines } from '../../../attempt/lines.ts';
+import { entriesAbout } from '../../../attempt/run.ts';
 import type { Rung } from '../../../attempt/rung.ts';
 import { rungOf } from '../../../attempt/rung.ts';
 import { lastSitting } from '../../../attempt/sitting.ts';
 import { limitsOf } from '../../../attempt/truth.ts';
+import type { Scenario } from '../../../scenario/scenario.ts';
 import { linesOf } from '../../../site/site.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
@@ -13,6 +15,7 @@ import type { Measuring } from '../../flow/useMeasuring.ts';
 import type { Step } from '../../parts/Steps.tsx';
 import { Steps } from '../../parts/Steps.tsx';
 import { Observe } from '../observe/Observe.tsx';
+import { unwrittenSince } from '../observe/records.ts';
 import { ChooseLines } from './ChooseLines.tsx';
 import { Given } from './Given.tsx';
 import { Judge } from './Judge.tsx';
@@ -26,18 +29,27 @@ interface Props {
   readonly send: AttemptActor['send'];
   readonly wall: () => number;
   readonly measuring: Measuring;
+  /** Where somebody is led through: to what comes after this test. */
+  readonly onNext: (() => void) | null;
 }
 
-const STEP_OF = {
-  'setting up': 'Set up',
-  predicting: 'Predict',
-  observing: 'Observe',
-  judging: 'Judge',
-  told: 'Judge',
-} as const satisfies Record<string, Step>;
-export type Stage = keyof typeof STEP_OF;
+const STEPS_OF = {
+  'setting up': ['Set up', 'Predict'],
+  observing: ['Observe', 'Judge'],
+  judging: ['Judge'],
+  told: [],
+} as const satisfies Record<string, readonly Step[]>;
+export type Stage = keyof typeof STEPS_OF;
 
-export function TestCard({ state, action, send, wall, measuring }: Props) {
+const HEADINGS: Readonly<Record<Stage, string>> = {
+  'setting up': 'Set up',
+  observing: 'Observe',
+  judging: 'Judge again',
+  told: 'What was true',
+};
+
+export function TestCard(props: Props) {
+  const { state, action } = props;
   const stage = stageOf(state);
   const heading = useRef<HTMLHeadingElement>(null);
   // Each step begins at its own heading, for keys and for whoever listens.
@@ -49,103 +61,151 @@ export function TestCard({ state, action, send, wall, measuring }: Props) {
         <h2 id="test-heading">{action.title}</h2>
         <p className="note">{action.purpose}</p>
       </div>
-      <Steps open={STEP_OF[stage]} allDone={stage === 'told'} />
+      <Steps open={STEPS_OF[stage]} />
       <h3 ref={heading} tabIndex={-1}>
-        {stage === 'told' ? 'What was true' : STEP_OF[stage]}
+        {HEADINGS[stage]}
       </h3>
-      <OpenStep stage={stage} state={state} action={action} send={send} wall={wall} measuring={measuring} />
+      <OpenSteps {...props} />
     </section>
   );
 }
 
-/** The step of the open test that a state shows; null between tests. */
-export const stepOf = (state: AttemptState): Step | null =>
-  state.context.test === null ? null : STEP_OF[stageOf(state)];
+/** The steps of the open test that a state shows. */
+export const stepsOf = (state: AttemptState): readonly Step[] =>
+  state.context.test === null ? [] : STEPS_OF[stageOf(state)];
 
 /** Behind a sheet (stopping, harm) the card stays at the step it was in. */
 export function stageOf({ context: { step } }: AttemptState): Stage {
   if (step === 'harmed') return 'observing';
-  return step in STEP_OF ? (step as Stage) : 'setting up';
+  return step in STEPS_OF ? (step as Stage) : 'setting up';
 }
+
+const linesOn = (rung: Rung, scenario: Scenario, action: TestAction) =>
+  rung === 3 ? linesToChooseFrom(scenario, action) : testLines(scenario, action);
 
 /** Every line in turn, or all of them to choose from. */
 const askedOn = (rung: Rung) => (rung === 3 ? ChooseLines : Predict);
 
-function OpenStep({ stage, state, action, send, wall, measuring }: Props & { readonly stage: Stage }) {
-  const { bench, draft, answers, figures, since, failed } = state.context;
-  const { scenario, papers, attempt } = bench.run;
-  const rung = rungOf(scenario.support, attempt);
-  const lines = rung === 3 ? linesToChooseFrom(scenario, action) : testLines(scenario, action);
-  const Asked = askedOn(rung);
-  const prediction = asPrediction(attempt.entries[since]);
-  switch (stage) {
+function OpenSteps(props: Props) {
+  const { state, action, onNext } = props;
+  const { bench, since } = state.context;
+  switch (stageOf(state)) {
     case 'setting up':
+      return <BeforeLock key={action.id} {...props} />;
+    case 'observing':
+      return <AfterLock {...props} />;
+    case 'judging':
       return (
-        <SetUp
-          outlet={papers.sheet.outlet}
-          lines={linesOf(papers.site)}
-          now={bench.position}
-          draft={draft}
-          onDraft={(next) => send({ type: 'draft', draft: next })}
-          onReady={() => send({ type: 'ready' })}
-          onLeave={() => send({ type: 'leave' })}
+        <div className="stack">
+          <JudgeStep {...props} before={entriesAbout(bench.run.attempt, 'judgement', action.id).at(-1)} />
+          <button type="button" className="plain" onClick={() => props.send({ type: 'back' })}>
+            Leave it as it was judged
+          </button>
+        </div>
+      );
+    case 'told':
+      return (
+        <Told
+          run={bench.run}
+          action={action}
+          prediction={asPrediction(bench.run.attempt.entries[since])}
+          onNext={onNext}
         />
       );
-    case 'predicting':
-      return rung === 1 ? (
-        <Given
-          lines={lines}
-          figures={testFigures(scenario, action)}
-          onLock={() => send({ type: 'lock', sure: null, wall: wall() })}
-          onBack={() => send({ type: 'back' })}
-        />
+  }
+}
+
+/** What is set and what is said: both open until the lock, so that either can be changed. */
+function BeforeLock({ state, action, send, wall }: Props) {
+  const { bench, draft, answers, figures } = state.context;
+  const { scenario, papers, attempt } = bench.run;
+  const rung = rungOf(scenario.support, attempt);
+  const [fits, setFits] = useState(true);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const Asked = askedOn(rung);
+  const asking = {
+    heading,
+    fits,
+    lines: linesOn(rung, scenario, action),
+    figures: testFigures(scenario, action),
+  };
+  return (
+    <div className="wide-stack">
+      <SetUp
+        outlet={papers.sheet.outlet}
+        lines={linesOf(papers.site)}
+        now={bench.position}
+        draft={draft}
+        onDraft={(next) => send({ type: 'draft', draft: next })}
+        onFits={setFits}
+        onPredict={() => heading.current?.focus()}
+        onLeave={() => send({ type: 'leave' })}
+      />
+      {rung === 1 ? (
+        <Given {...asking} onLock={() => send({ type: 'lock', sure: null, wall: wall() })} />
       ) : (
         <Asked
-          lines={lines}
-          figures={testFigures(scenario, action)}
+          {...asking}
           answers={answers}
           typed={figures}
           onAnswer={(id, answer) => send({ type: 'answer', id, answer })}
           onFigure={(id, value) => send({ type: 'figure', id, value })}
           onLock={(sure) => send({ type: 'lock', sure, wall: wall() })}
-          onBack={() => send({ type: 'back' })}
         />
-      );
-    case 'observing':
-      return (
-        <Observe
-          bench={bench}
-          papers={papers}
-          test={action.id}
-          since={since}
-          prediction={prediction}
-          lines={lines}
-          tellsWhy={rung < 4}
-          failed={failed}
-          measuring={measuring}
-          onDo={(operation) => send({ type: 'do', operation, wall: wall() })}
-          onNote={(note) => send({ type: 'note', note, wall: wall() })}
-          onJudge={() => send({ type: 'judge' })}
-        />
-      );
-    case 'judging':
-      return (
-        <Judge
-          run={bench.run}
-          lines={lines.filter(({ judged }) => judged)}
-          limits={limitsOf(bench.run, action, lastSitting(bench.run, action.id))}
-          prediction={prediction}
-          onJudged={(judgement) =>
-            send({ type: 'judged', note: { kind: 'judgement', test: action.id, ...judgement }, wall: wall() })
-          }
-          onBack={() => send({ type: 'back' })}
-        />
-      );
-    case 'told':
-      return (
-        <Told run={bench.run} action={action} prediction={prediction} onNext={() => send({ type: 'next' })} />
-      );
-  }
+      )}
+    </div>
+  );
+}
+
+/** What is read and how it is judged: both open until the last line is judged. */
+function AfterLock(props: Props) {
+  const { state, action, send, wall, measuring } = props;
+  const { bench, since, failed } = state.context;
+  const { scenario, papers, attempt } = bench.run;
+  const rung = rungOf(scenario.support, attempt);
+  return (
+    <div className="wide-stack">
+      <Observe
+        bench={bench}
+        papers={papers}
+        test={action.id}
+        since={since}
+        prediction={asPrediction(attempt.entries[since])}
+        lines={linesOn(rung, scenario, action)}
+        tellsWhy={rung < 4}
+        failed={failed}
+        measuring={measuring}
+        onDo={(operation) => send({ type: 'do', operation, wall: wall() })}
+        onNote={(note) => send({ type: 'note', note, wall: wall() })}
+      />
+      <JudgeStep {...props} />
+    </div>
+  );
+}
+
+interface JudgeProps extends Props {
+  readonly before?: EntryOf<'judgement'> | undefined;
+}
+
+function JudgeStep({ state, action, send, wall, before }: JudgeProps) {
+  const { bench, since } = state.context;
+  const { run } = bench;
+  const limits = useMemo(() => limitsOf(run, action, lastSitting(run, action.id)), [run, action]);
+  return (
+    <Judge
+      run={run}
+      lines={linesOn(rungOf(run.scenario.support, run.attempt), run.scenario, action).filter(
+        ({ judged }) => judged,
+      )}
+      limits={limits}
+      prediction={asPrediction(run.attempt.entries[since])}
+      unwritten={unwrittenSince(bench, action.id, since)}
+      before={before}
+      onJudged={(judgement) =>
+        send({ type: 'judged', note: { kind: 'judgement', test: action.id, ...judgement }, wall: wall() })
+      }
+    />
+  );
 }
 
 const asPrediction = (entry: Entry | undefined): EntryOf<'prediction'> | undefined =>

@@ -18,7 +18,8 @@ interface Props {
   readonly run: Run;
   readonly action: TestAction;
   readonly prediction: EntryOf<'prediction'> | undefined;
-  readonly onNext: () => void;
+  /** Where somebody is led on; else the choice of a test stands below. */
+  readonly onNext: (() => void) | null;
 }
 
 export function Told({ run, action, prediction, onNext }: Props) {
@@ -26,9 +27,11 @@ export function Told({ run, action, prediction, onNext }: Props) {
     <div className="stack">
       <p className="note">Judged against what you wrote down.</p>
       <TruthLines lines={toldLines(run, action, prediction)} />
-      <button type="button" className="main" onClick={onNext}>
-        Next test
-      </button>
+      {onNext === null ? null : (
+        <button type="button" className="main" onClick={onNext}>
+          Next test
+        </button>
+      )}
     </div>
   );
 }

@@ -1,20 +1,37 @@
-/** What can be set up beforehand by a list: its fields, their labels and options, the same for the short list and the lists. */
+/** What can be set up beforehand by a list: labels and options, what each shows of a position and what it changes. */
 import { CABLE_CODINGS } from '../../../laws/proximity.ts';
 import type { UnitSheet } from '../../../unit/design.ts';
 import { SUPPLY_WORDS } from '../../flow/known.ts';
 import type { Position } from '../../flow/position.ts';
-import { SUPPLY_POSITIONS } from '../../flow/position.ts';
+import { isAlike, SUPPLY_POSITIONS } from '../../flow/position.ts';
+import { leakageText, loadText } from '../../words/settings.ts';
 import { STATE_WORDS } from '../../words/trade.ts';
 
-type Options = readonly (readonly [string, string])[];
+type Options = readonly (readonly [value: string, text: string])[];
 
 export interface Row {
+  readonly label: string;
+  readonly options: Options;
+  /** Which option a position has. */
+  readonly shows: (position: Position) => string;
+  /** What choosing an option changes; `now` is how things stand before the lock. */
+  readonly sets: (option: string, now: Position) => Partial<Position>;
+}
+
+interface OneField {
   readonly field: keyof Position;
   readonly label: string;
   readonly options: Options;
 }
 
-const PLACES_OF_SITE: readonly Row[] = [
+const ofField = ({ field, label, options }: OneField): Row => ({
+  label,
+  options,
+  shows: (position) => String(position[field]),
+  sets: (option) => ({ [field]: option }),
+});
+
+const PLACES_OF_SITE: readonly OneField[] = [
   { field: 'supply', label: 'supply', options: SUPPLY_POSITIONS.map((x) => [x, SUPPLY_WORDS[x]]) },
   {
     field: 'cover',
@@ -34,16 +51,24 @@ const PLACES_OF_SITE: readonly Row[] = [
   },
 ];
 
-const STAND_IN: readonly Row[] = [
-  {
-    field: 'plugged',
-    label: 'stand-in',
-    options: [
-      ['true', 'plugged in'],
-      ['false', 'unplugged'],
-    ],
-  },
-  { field: 'state', label: 'its state', options: Object.entries(STATE_WORDS) },
+const UNPLUGGED = 'unplugged';
+
+/** Plug and state in one list: a state is set on a stand-in that is plugged in. */
+const STAND_IN: Row = {
+  label: 'stand-in',
+  options: [
+    [UNPLUGGED, UNPLUGGED],
+    ...Object.entries({ ...STATE_WORDS, A: 'A: no vehicle, though plugged in' }),
+  ],
+  shows: ({ plugged, state }) => (plugged ? state : UNPLUGGED),
+  // Left unplugged it keeps the state that it was left in.
+  sets: (option, now) =>
+    option === UNPLUGGED
+      ? { plugged: false, state: now.plugged ? 'A' : now.state }
+      : { plugged: true, state: option as Position['state'] },
+};
+
+const INSIDE: readonly OneField[] = [
   {
     field: 'pilot',
     label: 'its pilot (CP)',
@@ -72,18 +97,37 @@ const STAND_IN: readonly Row[] = [
 ];
 
 const CODING: Row = {
-  field: 'coding',
   label: 'coding in the plug',
   options: [...CABLE_CODINGS.map((amps): [string, string] => [String(amps), `${amps} A`]), ['null', 'none']],
+  shows: ({ coding }) => String(coding),
+  sets: (option) => ({ coding: CABLE_CODINGS.find((amps) => String(amps) === option) ?? null }),
 };
 
-/** A position's field from the text of its option. */
-export const fromText = (field: keyof Position, text: string): unknown =>
-  field === 'plugged' ? text === 'true' : field === 'coding' ? (text === 'null' ? null : Number(text)) : text;
+/** What is set on most visits, in the order in which it is shown. */
+export const usualRows = (outlet: UnitSheet['outlet']): readonly Row[] => [
+  ...PLACES_OF_SITE.map(ofField),
+  STAND_IN,
+  ...(outlet === 'socket' ? [CODING] : []),
+];
 
-/** Everything that is set by a list, in the order in which it is shown. */
-export const rowsFor = (outlet: UnitSheet['outlet']): readonly Row[] =>
-  outlet === 'socket' ? [...PLACES_OF_SITE, ...STAND_IN, CODING] : [...PLACES_OF_SITE, ...STAND_IN];
+/** What is a part of the stand-in. */
+export const INSIDE_ROWS: readonly Row[] = INSIDE.map(ofField);
 
-export const optionText = ({ field, options }: Row, position: Position): string =>
-  options.find(([value]) => value === String(position[field]))?.[1] ?? String(position[field]);
+const textOf = ({ options, shows }: Row, position: Position): string =>
+  options.find(([value]) => value === shows(position))?.[1] ?? shows(position);
+
+/** In words, what of one position is otherwise in another. */
+export function changesOf(outlet: UnitSheet['outlet'], now: Position, then: Position): readonly string[] {
+  const listed = [...usualRows(outlet), ...INSIDE_ROWS]
+    .filter(({ shows }) => shows(now) !== shows(then))
+    .map((row) => `${row.label} from ${textOf(row, now)} to ${textOf(row, then)}`);
+  const drawn = [
+    ...(isAlike(now, then, 'load') ? [] : [loadText(then.load)]),
+    ...(isAlike(now, then, 'leakage') ? [] : [leakageText(then.leakage)]),
+  ];
+  return [...listed, ...drawn];
+}
+
+/** Whether everything inside the stand-in is at rest: sound, and nothing drawn. */
+export const isAtRest = ({ pilot, diode, earth, load, leakage }: Position): boolean =>
+  pilot === 'sound' && diode === 'sound' && earth === 'sound' && load === 0 && leakage === null;

@@ -10,7 +10,7 @@ import { begun } from '../../flow/start.ts';
 import { useWall } from '../../flow/useWall.ts';
 import { CAUTION_LINE } from '../../parts/Cautions.tsx';
 import { BenchScreen } from '../bench/BenchScreen.tsx';
-import { stepOf } from '../bench/TestCard.tsx';
+import { stepsOf } from '../bench/TestCard.tsx';
 import { Reading } from '../Reading.tsx';
 import type { Part } from './course.ts';
 import { COURSE } from './course.ts';
@@ -55,14 +55,18 @@ function Lessons({ part, onDone, onLeave }: LessonsProps) {
   }, [hasStopped, onLeave]);
   if (isBetween || hasStopped) return null;
   const lesson = part.lessons.find((one) => one.test === test);
-  const step = stepOf(state);
   return (
     <BenchScreen
       state={state}
       send={send}
       wall={wall}
       keepFailed={false}
-      beside={lesson === undefined || step === null ? null : lesson.beside[step]}
+      beside={
+        stepsOf(state)
+          .map((step) => lesson?.beside[step])
+          .join(' ') || null
+      }
+      onNext={() => send({ type: 'next' })}
     />
   );
 }

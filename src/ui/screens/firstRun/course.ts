@@ -36,7 +36,7 @@ export const COURSE: readonly Part[] = [
         test: 'state-c',
         beside: {
           'Set up':
-            'Change the set-up: the stand-in’s state to C, which asks for supply, and let it wait 3 s. It acts when you lock.',
+            'Set the stand-in to C, which asks for supply, and let it wait 3 s. It acts when you lock.',
           Predict: 'Two lines again. Your sureness locks them.',
           Observe:
             'What was heard stands above. Take the two-pole detector: L1 to N at the outlet, then N to PE.',

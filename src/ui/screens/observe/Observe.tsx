@@ -1,4 +1,4 @@
-/** Step three of a test: what was seen and heard since the lock, the readings and their record, and what to do next. */
+/** Step three of a test: what was seen and heard since the lock, the readings and their record, and what else is done. */
 import { useEffect, useState } from 'react';
 import type { EntryOf } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
@@ -14,7 +14,7 @@ import { readingTitle } from '../../words/trade.ts';
 import { Do } from './Do.tsx';
 import { Measure } from './Measure.tsx';
 import { Readings } from './Readings.tsx';
-import { numberedSince, recordOf } from './records.ts';
+import { numberedSince } from './records.ts';
 
 interface Props {
   readonly bench: Bench;
@@ -29,7 +29,6 @@ interface Props {
   readonly measuring: Measuring;
   readonly onDo: (operation: OperationInput) => void;
   readonly onNote: (note: Note) => void;
-  readonly onJudge: () => void;
 }
 
 export function Observe({
@@ -44,12 +43,10 @@ export function Observe({
   measuring,
   onDo,
   onNote,
-  onJudge,
 }: Props) {
   const groups = numberedSince(bench, test, since);
   const first = bench.happened.findIndex(({ entry }) => entry > since);
   const noticed = first < 0 ? [] : perceived(bench.happened, first);
-  const untyped = groups.flat().filter(({ index }) => recordOf(bench.run, index) === undefined).length;
   return (
     <div className="wide-stack">
       {prediction === undefined ? null : <Said prediction={prediction} lines={lines} tellsWhy={tellsWhy} />}
@@ -81,14 +78,6 @@ export function Observe({
       <Announcer bench={bench} />
       <Measure bench={bench} site={papers.site} measuring={measuring} onApply={onDo} />
       <Do papers={papers} onDo={onDo} />
-      <div className="acts apart">
-        <button type="button" className="main" onClick={onJudge}>
-          Judge
-        </button>
-        <span className="note">
-          {untyped === 0 ? '' : `${untyped} ${untyped === 1 ? 'reading' : 'readings'} not written down`}
-        </span>
-      </div>
     </div>
   );
 }

@@ -8,7 +8,7 @@ import { readingField } from '../../flow/fields.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { FigureInput } from '../../parts/FigureInput.tsx';
 import { UnitChoice } from '../../parts/UnitChoice.tsx';
-import { benchTime, shownText, typedNumber } from '../../words/figures.ts';
+import { benchTime, shownText, typedNumber, typedWithUnit } from '../../words/figures.ts';
 import { pairText, placeText } from '../../words/trade.ts';
 import type { Numbered } from './records.ts';
 import { lastUnit, recordOf, recordText } from './records.ts';
@@ -78,7 +78,12 @@ export function RecordPairs({ run, test, group, onNote }: Props) {
                     <FigureInput
                       aria-label={`${between}, you write`}
                       value={typed[index] ?? ''}
-                      onChange={(event) => setTyped({ ...typed, [index]: event.target.value })}
+                      onChange={(event) => {
+                        // A unit typed behind one of the figures is the unit of all.
+                        const withUnit = typedWithUnit(event.target.value);
+                        if (withUnit !== null) setUnit(withUnit.unit);
+                        setTyped({ ...typed, [index]: withUnit?.figure ?? event.target.value });
+                      }}
                     />
                   ) : (
                     <strong>{recordText(record)}</strong>

@@ -11,7 +11,7 @@ import { Choice } from '../../parts/Choice.tsx';
 import { FigureInput } from '../../parts/FigureInput.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { UnitChoice } from '../../parts/UnitChoice.tsx';
-import { typedNumber } from '../../words/figures.ts';
+import { typedNumber, typedWithUnit } from '../../words/figures.ts';
 import { readingTitle } from '../../words/trade.ts';
 import type { Observation } from './records.ts';
 import { recordText } from './records.ts';
@@ -127,8 +127,11 @@ function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
             aria-invalid={error !== null || undefined}
             aria-describedby={error === null ? undefined : `${id}-error`}
             onChange={(event) => {
-              // A sign typed before the figure sets the sign by itself, and so do the words for none.
-              const text = event.target.value;
+              // A sign typed before the figure sets the sign by itself, a unit behind it the unit, and so do the
+              // words for none.
+              const withUnit = typedWithUnit(event.target.value);
+              if (withUnit !== null) setUnit(withUnit.unit);
+              const text = withUnit?.figure ?? event.target.value;
               const typedSign = /^\s*([=<>])/.exec(text)?.[1];
               if (text.trim() === 'no reading') setSign('no reading');
               else if (typedSign !== undefined) setSign(typedSign === '=' ? '' : typedSign);

@@ -45,6 +45,12 @@ export function recordText({ value, qualifier, unit, low, duty, amps, tripped, v
 
 const typedText = (value: number): string => String(value).replace('-', '−');
 
+/** Readings of the test that were taken after an entry of the log and are not written down. */
+export const unwrittenSince = (bench: Bench, test: string, since: number): number =>
+  numberedSince(bench, test, since)
+    .flat()
+    .filter(({ index }) => recordOf(bench.run, index) === undefined).length;
+
 /** Of the test's readings, those taken after an entry of the log. */
 export function numberedSince(bench: Bench, test: string, since: number): readonly (readonly Numbered[])[] {
   const groups: (readonly Numbered[])[] = [];
