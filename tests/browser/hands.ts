@@ -31,6 +31,17 @@ export const mouse: Hands = {
 
 const KEY_NAMES: Readonly<Record<string, string>> = { ',': 'point', '.': 'point' };
 
+/** Where the keys of the page's own pad are, by their names; it stands still while it is there. */
+const keysOfPad = (page: Page): Promise<Readonly<Record<string, readonly [number, number]>>> =>
+  page.getByRole('region', { name: 'Key pad' }).evaluate((pad) =>
+    Object.fromEntries(
+      [...pad.querySelectorAll('button')].map((key) => {
+        const { x, y, width, height } = key.getBoundingClientRect();
+        return [key.ariaLabel ?? key.textContent, [x + width / 2, y + height / 2]];
+      }),
+    ),
+  );
+
 /** Every press is a tap; figures are tapped on the page's own keys, words on the system's. */
 export const finger: Hands = {
   press: (what) => what.tap(),
@@ -45,15 +56,19 @@ export const finger: Hands = {
       await field.page().keyboard.type(text);
       return;
     }
-    const pad = field.page().getByRole('region', { name: 'Key pad' });
-    const key = (name: string) => pad.getByRole('button', { name, exact: true });
+    const keys = await keysOfPad(field.page());
+    const tap = async (name: string) => {
+      const key = keys[name];
+      if (key === undefined) throw new Error(`no key "${name}" on the pad`);
+      await field.page().touchscreen.tap(...key);
+    };
     // What stands there is taken whole by the tap.
-    if ((await field.inputValue()) !== '') await key('rub out').tap();
+    if ((await field.inputValue()) !== '') await tap('rub out');
     const [, sign = '', minus = '', digits = '', unit = ''] =
       /^([<>]?) ?\+?([−-]?)([\d.,]*) ?(\D*)$/u.exec(text) ?? [];
-    for (const digit of digits) await key(KEY_NAMES[digit] ?? digit).tap();
-    if (minus !== '') await key('change plus and minus').tap();
-    if (sign !== '') await key('> or <').tap();
+    for (const digit of digits) await tap(KEY_NAMES[digit] ?? digit);
+    if (minus !== '') await tap('change plus and minus');
+    if (sign !== '') await tap('> or <');
     if (unit !== '')
       await finger.choose(field.locator('xpath=ancestor::form').getByLabel('unit', { exact: true }), unit);
   },

@@ -632,11 +632,11 @@ export async function judgeRightly(page: Page, run: Run, action: TestAction): Pr
   for (const { text, finding } of truth.lines) {
     if (finding === null) continue;
     const word: Judged = judgedRight(finding);
-    await press(page.getByRole('group', { name: text }).getByRole('radio', { name: word, exact: true }));
+    await tick(page.getByRole('group', { name: text }).getByRole('radio', { name: word, exact: true }));
   }
   const limits = page.getByRole('group', { name: / limit: / });
   for (const [i, { right }] of truth.limits.entries())
-    await press(limits.nth(i).getByRole('radio', { name: right, exact: true }));
+    await tick(limits.nth(i).getByRole('radio', { name: right, exact: true }));
   await endJudging(page);
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
 }
@@ -651,9 +651,9 @@ export async function answerAll(page: Page): Promise<void> {
 
 /** The same judgement of every line, and `within` of every limit. */
 export async function judgeAll(page: Page, word: Judged): Promise<void> {
-  for (const choice of await page.getByRole('radio', { name: word, exact: true }).all()) await press(choice);
+  for (const choice of await page.getByRole('radio', { name: word, exact: true }).all()) await tick(choice);
   for (const choice of await page.getByRole('radio', { name: 'within', exact: true }).all())
-    await press(choice);
+    await tick(choice);
   await endJudging(page);
 }
 
