@@ -6,7 +6,7 @@ import { expect, test, vi } from 'vitest';
 import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
 import type { Look } from './everyScreen.ts';
-import { press, throughAnAttempt, throughReadingPages } from './everyScreen.ts';
+import { press, throughAnAttempt, throughLeaving, throughReadingPages } from './everyScreen.ts';
 import { lostInForcedColours, outOfSight } from './lost.ts';
 import { answerAll, begin, choose, setUp, sitDown, writeDown } from './trainee.ts';
 
@@ -71,6 +71,10 @@ test('no barrier on the pages that are read', async () => {
 
 test('no barrier in an attempt, from its choice to its debrief', async () => {
   expect(await lookingAtAll(throughAnAttempt)).toEqual([]);
+});
+
+test('no barrier when an assessment is left', async () => {
+  expect(await lookingAtAll(throughLeaving)).toEqual([]);
 });
 
 /** What a screen reader is told from now on: every new text of a region that speaks. */

@@ -40,6 +40,34 @@ export async function throughReadingPages(page: Page, look: Look): Promise<void>
   await page.getByText(/tests done and signed/).waitFor();
   await look('first run, bench handed over');
   await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
+  await page.getByRole('radio', { name: 'Fen Barn' }).check();
+  await page.getByRole('radio', { name: 'shown' }).check();
+  await press(page, 'Show me');
+  await page.getByText(/^step 1 of \d+$/).waitFor();
+  await look('worked run');
+  while ((await page.getByText('written down:').count()) === 0) await press(page, 'Step on');
+  await look('worked run, a reading');
+  await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
+}
+
+/** An assessment that is left before it is handed in. */
+export async function throughLeaving(page: Page, look: Look): Promise<void> {
+  await begin(page, 'Fen Barn', 4);
+  await press(page, 'Stop…');
+  await page.getByLabel('reason').fill('enough');
+  await press(page, 'Stop the work');
+  await conclude(page, {
+    verdict: 'could not finish',
+    cause: 'something, cause not known',
+    next: 'isolate, lock off and label',
+    tell: 'the client',
+    leftOut: 'stopped',
+  });
+  await look('debrief of an assessment');
+  await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
+  await page.getByRole('heading', { name: 'Not handed in' }).waitFor();
+  await look('not handed in');
+  await press(page, 'Leave without handing in');
 }
 
 /** One test from its choice to what was true of it. */

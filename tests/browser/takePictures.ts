@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { parseScenario } from '../../src/scenario/scenario.ts';
 import { openBrowser, serveBuilt } from './browser.ts';
-import { throughAnAttempt, throughReadingPages } from './everyScreen.ts';
+import { throughAnAttempt, throughLeaving, throughReadingPages } from './everyScreen.ts';
 import {
   act,
   actionFor,
@@ -76,7 +76,7 @@ async function takeEveryScreen(browser: Browser, url: string): Promise<void> {
     wide: { width: 1280, height: 800, scale: 0.5 },
     phone: { width: 360, height: 740, scale: 0.6 },
   }))
-    for (const through of [throughAnAttempt, throughReadingPages]) {
+    for (const through of [throughAnAttempt, throughReadingPages, throughLeaving]) {
       const { page } = await sitDown(browser, url, look);
       await through(page, async (screen) => {
         if (screen.includes('error')) return;
