@@ -13,6 +13,7 @@ import {
   measure,
   setUp,
   sitDown,
+  unfold,
   writeDown,
 } from '../browser/trainee.ts';
 
@@ -94,6 +95,7 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
   await tell('beginning a job (loads the bench)');
   await choose(page, 'No vehicle (A)');
   await tell('a test chosen');
+  await unfold(page);
   await page.getByLabel(/^unit’s cover/).selectOption({ label: 'open' });
   await page.getByLabel(/^unit’s cover/).selectOption({ label: 'closed' });
   await page.getByLabel('then wait, s').pressSequentially('120');
