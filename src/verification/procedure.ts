@@ -11,6 +11,7 @@ import { observe } from './observed.ts';
 import { unplug } from './offer.ts';
 import { waitFor } from './steps.ts';
 import type { Papers, TestAction } from './testAction.ts';
+import { toItsEnd } from './toItsEnd.ts';
 
 const startsAt = ({ from, cover }: TestAction): 'as found' | 'made good' | 'isolated' | 'energised' =>
   cover === 'as found' ? cover : from === 'isolated' && cover === 'closed' ? 'made good' : from;
@@ -92,7 +93,18 @@ export interface ActionRun extends Observed {
 }
 
 /** Does the whole action on the bench. */
-export function carryOut(world: World, action: TestAction, papers: Papers): ActionRun {
-  const done = procedure(world, action, papers).map((step) => observe(world, step));
-  return { samples: done.map(({ sample }) => sample), outcomes: done.map(({ outcome }) => outcome) };
+export const carryOut = (world: World, action: TestAction, papers: Papers): ActionRun =>
+  toItsEnd(carryingOut(world, action, papers));
+
+/** The same in pieces, one an operation. */
+export function* carryingOut(world: World, action: TestAction, papers: Papers): Generator<null, ActionRun> {
+  const samples: Sample[] = [];
+  const outcomes: Outcome[] = [];
+  for (const step of procedure(world, action, papers)) {
+    const { sample, outcome } = observe(world, step);
+    samples.push(sample);
+    outcomes.push(outcome);
+    yield null;
+  }
+  return { samples, outcomes };
 }

@@ -18,7 +18,7 @@ import type { Reading } from '../../src/bench/reading.ts';
 import type { FaultChoice } from '../../src/faults/catalogue.ts';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';
 import { FAMILIES } from '../../src/faults/families.ts';
-import { toItsEnd } from '../../src/scenario/toItsEnd.ts';
+import { toItsEnd } from '../../src/verification/toItsEnd.ts';
 import { scenarioOn } from '../faults/installations.ts';
 import { TELLS } from '../faults/tells.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';

@@ -28,7 +28,7 @@ interface Props {
   /** Why the last change was not kept. */
   readonly problem: KeepProblem | null;
   readonly onConcluded: () => void;
-  readonly onAgain: (bench: Bench) => void;
+  readonly onAgain: (making: () => Generator<null, Bench>) => void;
 }
 
 export function AttemptScreen({ inHand, problem, onConcluded, onAgain }: Props) {

@@ -12,7 +12,7 @@ import { tellingStep, timelineOf } from '../../../attempt/timeline.ts';
 import type { Lockstep, Progress } from '../../../attempt/twin.ts';
 import { followingLog } from '../../../attempt/twin.ts';
 import type { Bench } from '../../flow/bench.ts';
-import { newBench } from '../../flow/bench.ts';
+import { makingBench } from '../../flow/bench.ts';
 import type { Sliced } from '../../flow/useSliced.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { ExportButton } from '../../parts/ExportButton.tsx';
@@ -35,7 +35,7 @@ import { useStepping } from './useStepping.ts';
 interface Props {
   readonly bench: Bench;
   readonly keepFailed: boolean;
-  readonly onAgain: (bench: Bench) => void;
+  readonly onAgain: (making: () => Generator<null, Bench>) => void;
 }
 
 export function Debrief(props: Props) {
@@ -119,7 +119,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
           <button
             type="button"
             className="main"
-            onClick={() => onAgain(newBench(scenario, attempt.scenario, attempt))}
+            onClick={() => onAgain(() => makingBench(scenario, attempt.scenario, attempt))}
           >
             Practise this again
           </button>
