@@ -3,6 +3,7 @@
  * for next time, and below it every line with its truth, reason and source.
  */
 
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import { UNSAFE_ACTS } from '../bench/unsafe.ts';
 import { entryNamed, faultsAmong } from '../faults/catalogue.ts';
 import { FAMILIES } from '../faults/families.ts';
@@ -13,7 +14,6 @@ import type { Conclusion } from '../scenario/verify.ts';
 import { ACTIONS, actionNamed } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
 import type { TestAction } from '../verification/testAction.ts';
-import { toItsEnd } from '../verification/toItsEnd.ts';
 import type { Answer, Attempt, EntryOf, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
 import { SURENESS } from './attempt.ts';
 import type { Line } from './lines.ts';

@@ -1,12 +1,12 @@
 /** Attempt files: reading one with every problem named, and the text of one. */
 
 import canonicalize from 'canonicalize';
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import { operationProblems } from '../scenario/operationProblems.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { check, parseJson } from '../scenario/problems.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { newerFormat, readingScenario } from '../scenario/scenario.ts';
-import { toItsEnd } from '../verification/toItsEnd.ts';
 import type { Attempt } from './attempt.ts';
 import { attemptSchema } from './attempt.ts';
 

@@ -5,6 +5,8 @@
  * over those that the unit as it then is lets be done. Gates are never points: a critical unsafe act, or accepting a
  * unit that is not sound, means not passed.
  */
+
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions } from '../scenario/scenario.ts';
 import type { PartName } from '../scenario/schema.ts';
@@ -12,7 +14,6 @@ import { PARTS } from '../scenario/schema.ts';
 import type { Verification, VerifiedAction } from '../scenario/verify.ts';
 import { verifying } from '../scenario/verify.ts';
 import type { TestAction } from '../verification/testAction.ts';
-import { toItsEnd } from '../verification/toItsEnd.ts';
 import type { Attempt, EntryOf } from './attempt.ts';
 import { chainedHash, ENGINE } from './attempt.ts';
 import { gradeDiagnosis } from './diagnosis.ts';

@@ -7,6 +7,7 @@ import type { Operation } from '../bench/operation.ts';
 import type { Outcome, Seen } from '../bench/perform.ts';
 import { look } from '../bench/perform.ts';
 import type { Reading } from '../bench/reading.ts';
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { UnsafeAct } from '../bench/unsafe.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
@@ -18,7 +19,6 @@ import { beginning, papersOf } from '../scenario/scenario.ts';
 import type { Sample } from '../verification/observed.ts';
 import { observe } from '../verification/observed.ts';
 import type { Papers } from '../verification/testAction.ts';
-import { toItsEnd } from '../verification/toItsEnd.ts';
 import type { Attempt, Entry, EntryOf, Noted } from './attempt.ts';
 import { appended, ENGINE } from './attempt.ts';
 

@@ -3,13 +3,14 @@
  * a person would, and stops where a faultless trainee stops. It is shown as an example, and it is what marking must
  * find nothing wrong with.
  */
+
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import { faultsAmong } from '../faults/catalogue.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verification } from '../scenario/verify.ts';
 import { verifying } from '../scenario/verify.ts';
 import { procedure } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
-import { toItsEnd } from '../verification/toItsEnd.ts';
 import type { Attempt, NotedOf } from './attempt.ts';
 import { testFigures, testLines } from './lines.ts';
 import { dueSteps } from './reasons.ts';

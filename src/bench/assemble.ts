@@ -17,6 +17,7 @@ import { nothingKnown } from './knowledge.ts';
 import { plantAtRest } from './plant.ts';
 import { advance, move, send, settle } from './settle.ts';
 import { Timeline } from './timeline.ts';
+import { toItsEnd } from './toItsEnd.ts';
 import { TripIntegrator } from './tripIntegrator.ts';
 import { solve, wire } from './wiring.ts';
 import type { World } from './world.ts';
@@ -26,13 +27,24 @@ import { happen } from './world.ts';
 const POWERED_BEFORE: Seconds = 60;
 
 /** An installation, with what is wrong with it, that has stood powered for a minute with nothing plugged in. */
-export function assemble(sound: Parts, faults: readonly FaultChoice[], seed: Seed, clock: string): World {
+export const assemble = (sound: Parts, faults: readonly FaultChoice[], seed: Seed, clock: string): World =>
+  toItsEnd(assembling(sound, faults, seed, clock));
+
+/** The same in pieces. */
+export function* assembling(
+  sound: Parts,
+  faults: readonly FaultChoice[],
+  seed: Seed,
+  clock: string,
+): Generator<null, World> {
   const draw = drawer(seed);
   const counts = { solves: 0, chartEvents: 0 };
   const timeline = new Timeline(-microseconds(POWERED_BEFORE));
   const installation = withFaults(sound, faults);
   const hours = hoursFrom(clock);
+  yield null;
   const wiring = wire(installation);
+  yield null;
   const plant = plantAtRest(installation.site, installation.design);
   const world: World = {
     sound,
@@ -68,7 +80,9 @@ export function assemble(sound: Parts, faults: readonly FaultChoice[], seed: See
     onlooker: null,
     counts,
   };
+  yield null;
   settle(world);
+  yield null;
   if (installation.design.sheet.schedule !== null) watchHours(world, hours);
   advance(world, 0);
   world.happenings = [];

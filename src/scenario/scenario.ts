@@ -3,8 +3,9 @@
  * stands for, with its faults or as its sound twin.
  */
 
-import { assemble } from '../bench/assemble.ts';
+import { assembling } from '../bench/assemble.ts';
 import { drawer } from '../bench/draw.ts';
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import { asTold } from '../faults/catalogue.ts';
@@ -15,7 +16,6 @@ import type { Clearing, LatchReason, UnitSheet } from '../unit/design.ts';
 import { soundDesign } from '../unit/design.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Papers, TestAction } from '../verification/testAction.ts';
-import { toItsEnd } from '../verification/toItsEnd.ts';
 import type { Readable } from './checks.ts';
 import { checkScenario, warningsOf } from './checks.ts';
 import type { HandedOver } from './handover.ts';
@@ -188,7 +188,9 @@ export function* beginning(
     triedOut.delete(scenario);
     return tried;
   }
-  const world = assemble(soundPartsOf(scenario), faults, scenario.seed, scenario.clock);
+  const sound = soundPartsOf(scenario);
+  yield null;
+  const world = yield* assembling(sound, faults, scenario.seed, scenario.clock);
   const { handover } = scenario;
   if (handover === null) return { world, handedOver: null };
   yield null;
@@ -241,5 +243,7 @@ export function allowedActions(scenario: Scenario): readonly TestAction[] {
   );
 }
 
-export const applicableActions = (scenario: Scenario): readonly TestAction[] =>
-  ACTIONS.filter((action) => action.applies(papersOf(scenario)));
+export function applicableActions(scenario: Scenario): readonly TestAction[] {
+  const papers = papersOf(scenario);
+  return ACTIONS.filter((action) => action.applies(papers));
+}

@@ -2,6 +2,8 @@
  * The whole verification of a scenario as a faultless trainee does it: every action that applies and is allowed, in
  * order, stopping where that trainee stops. What was handed over as done is not done again. Looks at readings alone.
  */
+
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { UnsafeAct } from '../bench/unsafe.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
@@ -10,7 +12,6 @@ import { judgeExpectations, judgeLimits, reasonToStop } from '../verification/as
 import type { ActionRun } from '../verification/procedure.ts';
 import { carryingOut } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
-import { toItsEnd } from '../verification/toItsEnd.ts';
 import type { Scenario } from './scenario.ts';
 import { allowedActions, applicableActions, beginning, papersOf } from './scenario.ts';
 

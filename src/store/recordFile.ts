@@ -20,10 +20,10 @@
 import * as v from 'valibot';
 import type { Attempt } from '../attempt/attempt.ts';
 import { readingAttempt } from '../attempt/file.ts';
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { check, parseJson } from '../scenario/problems.ts';
 import { newerFormat } from '../scenario/scenario.ts';
-import { toItsEnd } from '../verification/toItsEnd.ts';
 import type { RecordItem } from './recordItem.ts';
 import { recordItem } from './recordItem.ts';
 

@@ -5,13 +5,13 @@
 import type { Operation, OperationInput } from '../bench/operation.ts';
 import { operation } from '../bench/operation.ts';
 import type { Outcome } from '../bench/perform.ts';
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { World } from '../bench/world.ts';
 import type { Observed, Sample } from './observed.ts';
 import { observe } from './observed.ts';
 import { unplug } from './offer.ts';
 import { waitFor } from './steps.ts';
 import type { Papers, TestAction } from './testAction.ts';
-import { toItsEnd } from './toItsEnd.ts';
 
 const startsAt = ({ from, cover }: TestAction): 'as found' | 'made good' | 'isolated' | 'energised' =>
   cover === 'as found' ? cover : from === 'isolated' && cover === 'closed' ? 'made good' : from;

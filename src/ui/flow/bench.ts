@@ -8,9 +8,9 @@ import { act, note, replayed, startingRun } from '../../attempt/run.ts';
 import type { Operation, OperationInput } from '../../bench/operation.ts';
 import { operation } from '../../bench/operation.ts';
 import type { Outcome } from '../../bench/perform.ts';
+import { toItsEnd } from '../../bench/toItsEnd.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import { papersOf } from '../../scenario/scenario.ts';
-import { toItsEnd } from '../../verification/toItsEnd.ts';
 import type { Position } from './position.ts';
 import { positionAfter, positionAtStart } from './position.ts';
 

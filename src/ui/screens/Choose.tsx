@@ -1,5 +1,5 @@
 /** The first screen: what this is, one line of caution, what was left unfinished, and the scenarios. */
-import { useState } from 'react';
+import { memo, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Rung } from '../../attempt/rung.ts';
 import { rungOf } from '../../attempt/rung.ts';
@@ -46,7 +46,7 @@ interface Props {
 
 export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
   const [cautions, setCautions] = useState(false);
-  const all = [...opened, ...OFFERED];
+  const all = useMemo(() => [...opened, ...OFFERED], [opened]);
   const [id, setId] = useState<string | null>(null);
   const chosen = all.find((offered) => offered.id === id) ?? all[0];
   return (
@@ -121,19 +121,12 @@ function ScenarioList({ all, chosen, onChoose }: ListProps) {
             {all
               .filter((scenario) => groupOf(scenario) === group)
               .map((scenario) => (
-                <label key={scenario.id} className="card">
-                  <input
-                    type="radio"
-                    name="scenario"
-                    checked={chosen?.id === scenario.id}
-                    onChange={() => onChoose(scenario.id)}
-                  />
-                  <span className="card-title">{scenario.title}</span>
-                  <span className="card-more brief">{scenario.brief}</span>
-                  <span className="card-more note">
-                    {unitLine(scenario)} · {SUPPORT_WORDS[scenario.support]} · {scenario.rules}
-                  </span>
-                </label>
+                <Card
+                  key={scenario.id}
+                  scenario={scenario}
+                  isChosen={chosen?.id === scenario.id}
+                  onChoose={onChoose}
+                />
               ))}
           </div>
         </fieldset>
@@ -141,6 +134,26 @@ function ScenarioList({ all, chosen, onChoose }: ListProps) {
     </>
   );
 }
+
+interface CardProps {
+  readonly scenario: Offered;
+  readonly isChosen: boolean;
+  readonly onChoose: (id: string) => void;
+}
+
+/** A choice changes two cards of many. */
+const Card = memo(function Card({ scenario, isChosen, onChoose }: CardProps) {
+  return (
+    <label className="card">
+      <input type="radio" name="scenario" checked={isChosen} onChange={() => onChoose(scenario.id)} />
+      <span className="card-title">{scenario.title}</span>
+      <span className="card-more brief">{scenario.brief}</span>
+      <span className="card-more note">
+        {unitLine(scenario)} · {SUPPORT_WORDS[scenario.support]} · {scenario.rules}
+      </span>
+    </label>
+  );
+});
 
 /** What others began is short; a whole job starts from isolation. */
 const groupOf = ({ site, unit, handover }: Offered): string =>
