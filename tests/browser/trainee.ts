@@ -87,8 +87,10 @@ export function actionFor(id: string): TestAction {
   return action;
 }
 
-export const choose = (page: Page, title: string): Promise<void> =>
-  page.getByRole('button', { name: title, exact: true }).click();
+export async function choose(page: Page, title: string): Promise<void> {
+  await page.getByRole('button', { name: title, exact: true }).click();
+  await page.getByRole('heading', { name: 'Set up', exact: true }).waitFor();
+}
 
 /** The lists of the set-up, where they are folded. */
 export async function unfold(page: Page): Promise<void> {
@@ -104,6 +106,7 @@ export async function setUp(page: Page, settings: Readonly<Record<string, string
     else await page.getByLabel(label, { exact: true }).selectOption({ label: option });
   }
   await page.getByRole('main').getByRole('button', { name: 'Predict', exact: true }).click();
+  await page.getByRole('heading', { name: 'Predict', exact: true }).waitFor();
 }
 
 const button = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name });
@@ -246,7 +249,10 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
   }
   await button(page, 'Check leads').click();
   await checked?.();
+  const named = page.getByRole('group', { name: /,/ });
+  const before = await named.count();
   await button(page, /^Apply/).click();
+  await named.nth(before).waitFor({ state: 'attached' });
 }
 
 const putLead = (page: Page, label: string, terminal: string): Promise<unknown> =>

@@ -4,7 +4,7 @@
  * what should; it acts at the lock.
  */
 import type { FormEvent } from 'react';
-import { useEffect, useRef, useState } from 'react';
+import { startTransition, useEffect, useRef, useState } from 'react';
 import type { Line } from '../../../laws/conductors.ts';
 import type { UnitSheet } from '../../../unit/design.ts';
 import type { Draft } from '../../flow/attemptMachine.ts';
@@ -100,7 +100,7 @@ export function SetUp({ outlet, lines, now, draft, onDraft, onReady, onLeave }: 
           Predict
         </button>
         {isChanging ? null : (
-          <button type="button" onClick={() => setChanging(true)}>
+          <button type="button" onClick={() => startTransition(() => setChanging(true))}>
             Change the set-up
           </button>
         )}

@@ -2,11 +2,10 @@
  * The first four minutes: three short tests on two benches that were handed over, with a line beside each step, and
  * then a whole job. Nothing of it is kept or marked.
  */
-import { useMachine } from '@xstate/react';
 import { useCallback, useEffect, useState } from 'react';
-import { attemptMachine } from '../../flow/attemptMachine.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { beginningOn } from '../../flow/start.ts';
+import { useFlow } from '../../flow/useFlow.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { useWall } from '../../flow/useWall.ts';
 import { CAUTION_LINE } from '../../parts/Cautions.tsx';
@@ -65,7 +64,7 @@ interface LessonsProps extends Pick<PartProps, 'part' | 'onDone' | 'onLeave'> {
 }
 
 function Lessons({ part, bench, onDone, onLeave }: LessonsProps) {
-  const [state, send] = useMachine(attemptMachine, { input: { bench } });
+  const [state, send] = useFlow({ bench });
   const wall = useWall(0);
   const { test } = state.context;
   const { entries } = state.context.bench.run.attempt;

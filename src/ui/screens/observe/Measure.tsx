@@ -64,7 +64,12 @@ export function Measure({ bench, site, measuring, onApply }: Props) {
         onChange={(instrument) => set({ instrument: instrument as InstrumentChoice | '' })}
       />
       <Settings draft={draft} site={site} set={set} />
-      {hasLeads(draft.instrument) ? <Leads draft={draft} site={site} set={set} /> : null}
+      {/* The room of its leads is kept, so that nothing moves when one is chosen; most have them. */}
+      {draft.instrument === '' || hasLeads(draft.instrument) ? (
+        <div className={draft.instrument === '' ? 'room' : ''}>
+          <Leads draft={draft} site={site} set={set} />
+        </div>
+      ) : null}
       {checked && ready.ok ? (
         <div className="leads stack">
           <p>

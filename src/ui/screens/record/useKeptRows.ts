@@ -7,10 +7,12 @@ import type { About } from '../../../store/about.ts';
 import type { KeepProblem } from '../../../store/database.ts';
 import { problemOf } from '../../../store/database.ts';
 import { changeAbout, keptAttempt, keptAttempts } from '../../../store/keptAttempt.ts';
+import { keptGoal } from '../../../store/keptRecord.ts';
 import { inSlices } from '../../flow/inSlices.ts';
 
 export function useKeptRows() {
   const [all, setAll] = useState<readonly About[] | null>(null);
+  const [goal, setGoal] = useState<string | null>(null);
   const [unreadable, setUnreadable] = useState<ReadonlySet<string>>(new Set());
   const [working, setWorking] = useState<{ readonly done: number; readonly of: number } | null>(null);
   const [problem, setProblem] = useState<KeepProblem | null>(null);
@@ -23,9 +25,10 @@ export function useKeptRows() {
     reading.current = own;
     const isOver = () => own.signal.aborted;
     try {
-      const found = await keptAttempts();
+      const [found, goalNow] = await Promise.all([keptAttempts(), keptGoal()]);
       if (isOver()) return;
       setAll(found);
+      setGoal(goalNow?.text ?? null);
       setProblem(null);
       const due = found.filter(({ concluded, summary, head }) => concluded && !holdsFor(summary, head));
       for (const [i, about] of due.entries()) {
@@ -50,7 +53,16 @@ export function useKeptRows() {
     return stopWorking;
   }, [readAgain, stopWorking]);
   const hasProblem = useCallback((error: unknown) => setProblem(problemOf(error)), []);
-  return { all, unreadable, working, problem, readAgain: () => void readAgain(), stopWorking, hasProblem };
+  return {
+    all,
+    goal,
+    unreadable,
+    working,
+    problem,
+    readAgain: () => void readAgain(),
+    stopWorking,
+    hasProblem,
+  };
 }
 
 /** With its sum by replay, which is kept; null where the log cannot be read or replayed. */
