@@ -46,6 +46,9 @@ export function* assembling(
   const wiring = wire(installation);
   yield null;
   const plant = plantAtRest(installation.site, installation.design);
+  // In a piece of its own: a page makes it here for the first time.
+  unitChart();
+  yield null;
   const world: World = {
     sound,
     faults,
@@ -120,7 +123,7 @@ function controlOf({ design }: Parts, timeline: Timeline, counts: World['counts'
   const clock = timeline.asClock(() => {
     counts.chartEvents += 1;
   });
-  const actor = createActor(unitChart, { input: { design }, clock });
+  const actor = createActor(unitChart(), { input: { design }, clock });
   // A chart that throws only turns to 'error'; the sender must look (checkChart).
   actor.subscribe({ error: () => {} });
   actor.start();

@@ -68,8 +68,10 @@ async function throughATest(page: Page, look: Look): Promise<void> {
   await measure(page, { op: 'measure', quantity: 'pilot' });
   await look('a trace');
   await press(page, 'Judge');
+  await page.getByRole('heading', { name: 'Judge', exact: true }).waitFor();
   await look('judge');
   await judgeAll(page, 'not shown');
+  await page.getByRole('heading', { name: 'What was true' }).waitFor();
   await look('what was true');
   await press(page, 'Next test');
 }
@@ -104,6 +106,7 @@ export async function throughAnAttempt(page: Page, look: Look): Promise<void> {
   await press(page, 'Stop…');
   await page.getByLabel('reason').fill('enough');
   await press(page, 'Stop the work');
+  await page.getByRole('heading', { name: 'Conclude' }).waitFor();
   await look('conclude');
   await page.getByRole('radio', { name: 'not fit for service', exact: true }).check();
   await page.getByLabel('cause', { exact: true }).selectOption({ label: 'Labels missing' });

@@ -20,7 +20,9 @@ async function answer(page: Page, ...answers: readonly RegExp[]): Promise<void> 
 
 /** Each line's answer, in the order in which the page happens to ask. */
 async function linesAsked(page: Page): Promise<readonly string[]> {
-  return page.getByRole('list', { name: 'Lines to predict' }).getByRole('listitem').allInnerTexts();
+  const list = page.getByRole('list', { name: 'Lines to predict' });
+  await list.waitFor();
+  return list.getByRole('listitem').allInnerTexts();
 }
 
 const SHOULD = /^should$/;
@@ -42,6 +44,7 @@ test('from nothing known to a welded pole, and on to a whole job', async () => {
   await measure(page, { op: 'measure', quantity: 'pilot' });
   await writeDown(page, undefined);
   await button(page, /^Judge/).click();
+  await page.getByRole('heading', { name: 'Judge', exact: true }).waitFor();
   for (const line of await page.getByRole('radio', { name: 'as it should', exact: true }).all())
     await line.check();
   await button(page, /^Judge 2 lines/).click();
@@ -59,6 +62,7 @@ test('from nothing known to a welded pole, and on to a whole job', async () => {
   );
   await page.getByText('heard: contactor closes').first().waitFor();
   await button(page, /^Judge/).click();
+  await page.getByRole('heading', { name: 'Judge', exact: true }).waitFor();
   for (const line of await page.getByRole('radio', { name: 'not shown', exact: true }).all())
     await line.check();
   await button(page, /^Judge 2 lines/).click();

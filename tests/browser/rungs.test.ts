@@ -82,6 +82,7 @@ test('lines chosen: a line of another test taken for this one’s is told after 
   const [prediction] = attempt.entries;
   expect(prediction?.kind === 'prediction' && prediction.lines).toHaveLength(4);
   await page.getByRole('button', { name: 'Judge', exact: true }).click();
+  await page.getByRole('heading', { name: 'Judge', exact: true }).waitFor();
   for (const radio of await page.getByRole('radio', { name: 'not shown', exact: true }).all())
     await radio.check();
   await page.getByRole('button', { name: /^Judge \d+ lines/ }).click();

@@ -95,7 +95,9 @@ export async function choose(page: Page, title: string): Promise<void> {
 /** The lists of the set-up, where they are folded. */
 export async function unfold(page: Page): Promise<void> {
   const change = page.getByRole('button', { name: 'Change the set-up' });
-  if (await change.isVisible()) await change.click();
+  if (!(await change.isVisible())) return;
+  await change.click();
+  await page.getByLabel('then wait, s').waitFor();
 }
 
 /** Lists of the set-up by their labels, as far as they are to be changed. */
@@ -249,10 +251,7 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
   }
   await button(page, 'Check leads').click();
   await checked?.();
-  const named = page.getByRole('group', { name: /,/ });
-  const before = await named.count();
   await button(page, /^Apply/).click();
-  await named.nth(before).waitFor({ state: 'attached' });
 }
 
 const putLead = (page: Page, label: string, terminal: string): Promise<unknown> =>
@@ -592,6 +591,7 @@ export async function answerAll(page: Page): Promise<void> {
 
 /** The same judgement of every line, and `within` of every limit. */
 export async function judgeAll(page: Page, word: Judged): Promise<void> {
+  await page.getByRole('heading', { name: 'Judge', exact: true }).waitFor();
   for (const choice of await page.getByRole('radio', { name: word, exact: true }).all()) await choice.check();
   for (const choice of await page.getByRole('radio', { name: 'within', exact: true }).all())
     await choice.check();

@@ -1,7 +1,7 @@
 /**
- * An attempt's flow for the screens. What is typed and written shows at once; what turns the page, or acts on the bench,
- * is drawn in slices, so that the press itself is answered first. The flow has gone on by then, so that a second press
- * on a page that is about to go does nothing.
+ * An attempt's flow for the screens. What is typed, done and written shows at once; what turns the page is drawn in
+ * slices, so that the press itself is answered first. The flow has gone on by then: a second press on the page that is
+ * about to go does nothing.
  */
 import { useActorRef } from '@xstate/react';
 import { startTransition, useCallback, useEffect, useState } from 'react';
@@ -11,13 +11,12 @@ import { attemptMachine } from './attemptMachine.ts';
 
 type Send = AttemptActor['send'];
 
-const DRAWN_IN_SLICES: ReadonlySet<Parameters<Send>[0]['type']> = new Set([
+const TURNS_THE_PAGE: ReadonlySet<Parameters<Send>[0]['type']> = new Set([
   'choose',
   'ready',
   'leave',
   'back',
   'lock',
-  'do',
   'judge',
   'judged',
   'next',
@@ -37,7 +36,7 @@ export function useFlow(input: InputFrom<typeof attemptMachine>): readonly [Atte
   }, [actor]);
   const send: Send = useCallback(
     (event) => {
-      if (DRAWN_IN_SLICES.has(event.type)) startTransition(() => actor.send(event));
+      if (TURNS_THE_PAGE.has(event.type)) startTransition(() => actor.send(event));
       else actor.send(event);
     },
     [actor],

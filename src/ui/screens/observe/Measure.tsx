@@ -234,8 +234,12 @@ function Leads({ draft, site, set }: PartProps) {
         value={draft.second}
         onChange={(second) => set({ second })}
       />
-      {first.length < MOST_JOINED && first[0] !== '' ? (
-        <button type="button" className="plain" onClick={() => set({ first: [...first, ''] })}>
+      {first.length < MOST_JOINED ? (
+        <button
+          type="button"
+          className={first[0] === '' ? 'plain room' : 'plain'}
+          onClick={() => set({ first: [...first, ''] })}
+        >
           Join a terminal to the first lead
         </button>
       ) : null}
