@@ -6,7 +6,6 @@ import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Debrief as Told } from '../../../attempt/debrief.ts';
 import { debriefing } from '../../../attempt/debrief.ts';
 import { eliminating, seekingUndone } from '../../../attempt/elimination.ts';
-import { makeAttemptText } from '../../../attempt/file.ts';
 import { rungOf } from '../../../attempt/rung.ts';
 import { tellingStep, timelineOf } from '../../../attempt/timeline.ts';
 import type { Lockstep, Progress } from '../../../attempt/twin.ts';
@@ -53,7 +52,7 @@ export function Debrief(props: Props) {
         </div>
         {failed === null ? null : (
           <div className="head-acts">
-            <ExportButton attempt={attempt} text={makeAttemptText(attempt)} />
+            <ExportButton attempt={attempt} />
           </div>
         )}
       </header>
@@ -115,7 +114,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
           <button type="button" onClick={() => window.print()}>
             Print
           </button>
-          <ExportButton attempt={attempt} text={makeAttemptText({ ...attempt, marks: told.marks })} />
+          <ExportButton attempt={{ ...attempt, marks: told.marks }} />
           <button
             type="button"
             className="main"

@@ -81,6 +81,8 @@ export function Measure({ bench, site, measuring, onApply }: Props) {
             type="button"
             className="main"
             onClick={() => {
+              // It goes with this press, and to take the focus from what is gone costs the page a second layout.
+              apply.current?.blur();
               setCheck(null);
               onApply(ready.measurement);
             }}
