@@ -67,8 +67,8 @@ export function App() {
       setShown(wish.offered);
       return navigate('/shown');
     }
-    // Loaded beside the work, for the moment at which the bench is ready.
-    void loadAttempt();
+    // Loaded beside the work, for the moment at which the bench is ready; the press is answered first.
+    setTimeout(() => void loadAttempt());
     if (wish.kind === 'go on') return ask((signal) => goOn(wish.about, 'ask', signal));
     void prepare((signal) => beginOrOpen(wish, signal));
   };

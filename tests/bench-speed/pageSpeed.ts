@@ -147,6 +147,9 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
     await page.getByText('Gathering …').waitFor({ state: 'detached', timeout: 120_000 });
     await tell(name);
   }
+  await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
+  await begin(page, 'Bakery Lane, number 9');
+  await tell('beginning a job that is handed over');
 }
 
 export async function printSpeed(browser: Browser, url: string): Promise<void> {

@@ -79,7 +79,7 @@ test('a test on a phone by keyboard alone', async () => {
   await page.keyboard.press('Enter');
   expect((await focused(page)).name).toMatch(/^Apply/);
   await page.keyboard.press('Enter');
-  expect((await focused(page)).name).toBe('high half');
+  await expect.poll(async () => (await focused(page)).name).toBe('high half');
   await page.keyboard.type('9,02');
   await tabTo(page, /^unit$/);
   await pick(page, 'V');

@@ -251,7 +251,10 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
   }
   await button(page, 'Check leads').click();
   await checked?.();
+  const named = page.getByRole('group', { name: /,/ });
+  const before = await named.count();
   await button(page, /^Apply/).click();
+  await named.nth(before).waitFor({ state: 'attached' });
 }
 
 const putLead = (page: Page, label: string, terminal: string): Promise<unknown> =>

@@ -1,5 +1,5 @@
 /** What this device keeps, read for the first screen: the attempts and the goal, or why nothing can be read. */
-import { useEffect, useState } from 'react';
+import { startTransition, useEffect, useState } from 'react';
 import type { About } from '../../store/about.ts';
 import type { KeepProblem } from '../../store/database.ts';
 import { problemOf } from '../../store/database.ts';
@@ -23,9 +23,12 @@ export function useKeptHere(): Kept | null {
   useEffect(() => {
     let isStale = false;
     const timer = setTimeout(() => setKept((now) => now ?? NOTHING), PATIENCE);
+    const found = (what: Kept) => {
+      if (!isStale) startTransition(() => setKept(what));
+    };
     Promise.all([keptAttempts(), keptGoal()]).then(
-      ([all, goal]) => !isStale && setKept({ all, goal, problem: null }),
-      (error) => !isStale && setKept({ ...NOTHING, problem: problemOf(error) }),
+      ([all, goal]) => found({ all, goal, problem: null }),
+      (error) => found({ ...NOTHING, problem: problemOf(error) }),
     );
     return () => {
       isStale = true;

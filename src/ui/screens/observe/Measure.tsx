@@ -2,7 +2,7 @@
  * An instrument and its leads, in two steps that are the same right or wrong: check where the leads are, then apply.
  * The line between them repeats what the trainee did; it never says what should be done.
  */
-import { useEffect, useRef, useState } from 'react';
+import { startTransition, useEffect, useRef, useState } from 'react';
 import type { Operation } from '../../../bench/operation.ts';
 import { TESTED_PLACES } from '../../../bench/plant.ts';
 import type { Terminal } from '../../../bench/terminals.ts';
@@ -84,7 +84,7 @@ export function Measure({ bench, site, measuring, onApply }: Props) {
               // It goes with this press, and to take the focus from what is gone costs the page a second layout.
               apply.current?.blur();
               setCheck(null);
-              onApply(ready.measurement);
+              startTransition(() => onApply(ready.measurement));
             }}
           >
             {applyText(ready.measurement)}
