@@ -3,8 +3,6 @@ import { Dialog } from './Dialog.tsx';
 
 export const GettingReady = ({ onCancel }: { readonly onCancel: () => void }) => (
   <Dialog title="Getting the bench ready" closeWith="Cancel" onClose={onCancel}>
-    <p role="status">
-      What was done on it before is done once more: tests that were handed over, or your own …
-    </p>
+    <p role="status">What was done on it before is carried out: tests handed over, or your own …</p>
   </Dialog>
 );
