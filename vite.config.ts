@@ -62,7 +62,24 @@ const offline = VitePWA({
 export default defineConfig({
   base: './',
   plugins: [react(), ownFilesOnly, offline],
-  build: { target: 'es2023', reportCompressedSize: false },
+  build: {
+    target: 'es2023',
+    reportCompressedSize: false,
+    // What every attempt needs in one file: many small ones are larger together.
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          includeDependenciesRecursively: false,
+          groups: [
+            {
+              name: 'taking-up',
+              test: /src\/(ui\/flow\/(bench|place|start)|attempt\/(attempt|file|run))\.ts$/,
+            },
+          ],
+        },
+      },
+    },
+  },
   preview: { host: '127.0.0.1', port: 4173 },
   test: {
     environment: 'node',

@@ -3,13 +3,13 @@
  * for next time, and below it every line with its truth, reason and source.
  */
 
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import { UNSAFE_ACTS } from '../bench/unsafe.ts';
 import { entryNamed, faultsAmong } from '../faults/catalogue.ts';
 import { FAMILIES } from '../faults/families.ts';
 import type { Fault, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { PARTS } from '../scenario/schema.ts';
-import { toItsEnd } from '../scenario/toItsEnd.ts';
 import type { Conclusion } from '../scenario/verify.ts';
 import { ACTIONS, actionNamed } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';

@@ -7,54 +7,69 @@ import type { Reading } from '../bench/reading.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import { entryNamed, faultsAmong } from '../faults/catalogue.ts';
 import type { CatalogueEntry } from '../faults/fault.ts';
-import { benchOf } from '../scenario/scenario.ts';
+import { beginning } from '../scenario/scenario.ts';
 import type { Run } from './run.ts';
-import { replay } from './run.ts';
+import { replaying } from './run.ts';
 
 /** The answer that nothing is wrong. */
 export const NOTHING = 'nothing';
 
 export type DiagnosisGrade = 'right' | 'block' | 'wrong';
 
-export function gradeDiagnosis(run: Run, cause: string | null, family: string | null): DiagnosisGrade {
+/** In pieces, one an operation: the log is done once more for every severity of the cause. */
+export function* gradingDiagnosis(
+  run: Run,
+  cause: string | null,
+  family: string | null,
+): Generator<null, DiagnosisGrade> {
   const faults = faultsAmong(run.scenario.faults);
   if (faults.length === 0) return cause === NOTHING ? 'right' : 'wrong';
   if (cause !== null && faults.some(({ id }) => id === cause)) return 'right';
-  if (cause !== null && readsTheSame(asMet(run), cause)) return 'right';
+  if (cause !== null && (yield* readsTheSame(yield* asMet(run), cause))) return 'right';
   return faults.some((fault) => fault.family === family) ? 'block' : 'wrong';
 }
 
 /** The attempt up to the first repair: a diagnosis is about the unit as it was met. */
-function asMet(run: Run): Run {
+function* asMet(run: Run): Generator<null, Run> {
   const [first] = run.repairs;
   if (first === undefined) return run;
-  return replay(run.scenario, { ...run.attempt, entries: run.attempt.entries.slice(0, first.entry) });
+  return yield* replaying(run.scenario, {
+    ...run.attempt,
+    entries: run.attempt.entries.slice(0, first.entry),
+  });
 }
 
-function readsTheSame(run: Run, cause: string): boolean {
+function* readsTheSame(run: Run, cause: string): Generator<null, boolean> {
   const entry = entryNamed(cause);
   if (cause !== NOTHING && entry?.kind !== 'fault') return false;
   const candidates: readonly (readonly FaultChoice[])[] =
     entry === undefined ? [[]] : severities(entry).map((values) => [{ fault: cause, values }]);
-  return candidates.some((faults) => isPossible(run, faults) && followsLog(run, faults));
+  for (const faults of candidates)
+    if (isPossible(run, faults) && (yield* followsLog(run, faults))) return true;
+  return false;
 }
 
 /** Acts the log out with these faults, as far as everything reads and looks the same. */
-function followsLog({ scenario, attempt, samples }: Run, faults: readonly FaultChoice[]): boolean {
-  const world = benchOf(scenario, faults);
+function* followsLog(
+  { scenario, attempt, samples }: Run,
+  faults: readonly FaultChoice[],
+): Generator<null, boolean> {
+  const { world } = yield* beginning(scenario, faults);
   const operations = attempt.entries.flatMap((entry) =>
     entry.kind === 'operation' ? [entry.operation] : [],
   );
-  return operations.every((operation, i) => {
+  for (const [i, operation] of operations.entries()) {
+    yield null;
     const { readings, seen } = perform(world, operation);
     const sample = samples[i]?.sample;
-    return (
+    const isSame =
       sample !== undefined &&
       sameReadings(sample.readings, readings) &&
       sample.seen.indicator === seen.indicator &&
-      sample.seen.plug === seen.plug
-    );
-  });
+      sample.seen.plug === seen.plug;
+    if (!isSame) return false;
+  }
+  return true;
 }
 
 /** The parameter's range in a few steps, and the values that the scenario itself uses. */

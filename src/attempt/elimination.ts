@@ -7,14 +7,14 @@
  */
 import type { Measurement, Operation } from '../bench/operation.ts';
 import { perform } from '../bench/perform.ts';
+import { toItsEnd, within } from '../bench/toItsEnd.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import { CATALOGUE, faultsAmong, whyImpossible, withDefaults } from '../faults/catalogue.ts';
 import type { Seconds } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import { allowedActions, benchOf, papersOf } from '../scenario/scenario.ts';
-import { toItsEnd } from '../scenario/toItsEnd.ts';
+import { allowedActions, beginning, papersOf } from '../scenario/scenario.ts';
 import { procedure } from '../verification/procedure.ts';
 import type { Perceived } from './telling.ts';
 import { alikeReadings, sameToTheBench } from './telling.ts';
@@ -81,17 +81,17 @@ export function* eliminating(lockstep: Lockstep): Generator<Progress, Eliminatio
   const [truth] = all as [Candidate];
   const stands = standingsOf(lockstep);
   const operations = steps.flatMap(({ operation }) => (operation === null ? [] : [operation]));
-  const meant = yield* acted(benchOf(scenario, truth.faults), operations, stands, {
-    done: 0,
-    of: all.length,
-  });
+  const start = { done: 0, of: all.length };
+  const { world: own } = yield* within(start, beginning(scenario, truth.faults));
+  const meant = yield* acted(own, operations, stands, start);
   const tallies = new Map([...meant.untaken].map(([step, list]) => [step, new Tally(list)]));
   const candidates: Elimination['candidates'][number][] = [];
   for (const candidate of all) {
-    const world = benchOf(scenario, candidate.faults);
+    const progress = { done: candidates.length, of: all.length };
+    const { world } = yield* within(progress, beginning(scenario, candidate.faults));
     let ruledOutAt: number | null = null;
     for (const [i, operation] of operations.entries()) {
-      yield { done: candidates.length, of: all.length };
+      yield progress;
       const step = i + 1;
       const began = seconds(world.timeline.now);
       const outcome = perform(world, operation);
@@ -196,7 +196,7 @@ export function* seekingUndone(
   let best: Undone | null = null;
   for (const [i, action] of actions.entries()) {
     const progress = { done: i, of: actions.length };
-    const world = benchOf(scenario, truth.faults);
+    const { world } = yield* within(progress, beginning(scenario, truth.faults));
     const operations = procedure(world, action, papers);
     const meant = yield* acted(world, operations, new Map(), progress);
     let left = 1;
@@ -215,7 +215,7 @@ function* readsAlike(
   { perceived }: Acted,
   progress: Progress,
 ): Generator<Progress, boolean> {
-  const world = benchOf(scenario, faults);
+  const { world } = yield* within(progress, beginning(scenario, faults));
   for (const [i, operation] of operations.entries()) {
     yield progress;
     const began = seconds(world.timeline.now);

@@ -1,11 +1,12 @@
 /** Attempt files: reading one with every problem named, and the text of one. */
 
 import canonicalize from 'canonicalize';
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import { operationProblems } from '../scenario/operationProblems.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { check, parseJson } from '../scenario/problems.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import { newerFormat, readScenario } from '../scenario/scenario.ts';
+import { newerFormat, readingScenario } from '../scenario/scenario.ts';
 import type { Attempt } from './attempt.ts';
 import { attemptSchema } from './attempt.ts';
 
@@ -14,17 +15,21 @@ export interface ReadAttempt {
   readonly scenario: Scenario;
 }
 
-export function parseAttempt(text: string): Parsed<ReadAttempt> {
+export const parseAttempt = (text: string): Parsed<ReadAttempt> => toItsEnd(parsingAttempt(text));
+
+/** The same in pieces. */
+export function* parsingAttempt(text: string): Generator<null, Parsed<ReadAttempt>> {
   const json = parseJson(text);
-  return json.ok ? readAttempt(json.value) : json;
+  return json.ok ? yield* readingAttempt(json.value) : json;
 }
 
-/** An attempt's file, already read as JSON. */
-export function readAttempt(value: unknown): Parsed<ReadAttempt> {
+/** An attempt's file, already read as JSON; in pieces. */
+export function* readingAttempt(value: unknown): Generator<null, Parsed<ReadAttempt>> {
   const newer = newerFormat(value, 'attempt');
   if (newer !== null) return newer;
   const attempt = check(attemptSchema, value);
-  const read = readScenario((value as { scenario?: unknown } | null)?.scenario);
+  yield null;
+  const read = yield* readingScenario((value as { scenario?: unknown } | null)?.scenario);
   const problems: Problem[] = [
     ...(attempt.ok ? [] : attempt.problems),
     ...(read.ok ? [] : read.problems.map(({ path, message }) => ({ path: inScenario(path), message }))),

@@ -5,17 +5,18 @@
  * over those that the unit as it then is lets be done. Gates are never points: a critical unsafe act, or accepting a
  * unit that is not sound, means not passed.
  */
+
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions } from '../scenario/scenario.ts';
 import type { PartName } from '../scenario/schema.ts';
 import { PARTS } from '../scenario/schema.ts';
-import { toItsEnd } from '../scenario/toItsEnd.ts';
 import type { Verification, VerifiedAction } from '../scenario/verify.ts';
 import { verifying } from '../scenario/verify.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, EntryOf } from './attempt.ts';
 import { chainedHash, ENGINE } from './attempt.ts';
-import { gradeDiagnosis } from './diagnosis.ts';
+import { gradingDiagnosis } from './diagnosis.ts';
 import { isRightFigure, linesToChooseFrom, testFigures, testLines } from './lines.ts';
 import { conclusionOf, reasonsShare } from './reasons.ts';
 import type { DueRepeats } from './repeats.ts';
@@ -80,7 +81,7 @@ export function* marking(scenario: Scenario, attempt: Attempt): Generator<null, 
   yield null;
   const record = recordShare(run, expected);
   yield null;
-  const diagnosis = diagnosisShare(run);
+  const diagnosis = yield* diagnosisShare(run);
   yield null;
   const reasons = reasonsShare(run, whole, repeats);
   yield null;
@@ -253,10 +254,10 @@ function recordShare(run: Run, expected: Verification): number {
   return all.length === 0 ? 0 : mean(all);
 }
 
-function diagnosisShare(run: Run): number {
+function* diagnosisShare(run: Run): Generator<null, number> {
   const conclusion = conclusionOf(run);
   if (conclusion === undefined) return 0;
-  const grade = gradeDiagnosis(run, conclusion.cause, conclusion.family);
+  const grade = yield* gradingDiagnosis(run, conclusion.cause, conclusion.family);
   return { right: 1, block: 0.5, wrong: 0 }[grade];
 }
 

@@ -7,6 +7,7 @@ import type { Operation } from '../bench/operation.ts';
 import type { Outcome, Seen } from '../bench/perform.ts';
 import { look } from '../bench/perform.ts';
 import type { Reading } from '../bench/reading.ts';
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { UnsafeAct } from '../bench/unsafe.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
@@ -14,8 +15,7 @@ import type { Seconds } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
 import type { HandedOver } from '../scenario/handover.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import { beginningOf, papersOf } from '../scenario/scenario.ts';
-import { toItsEnd } from '../scenario/toItsEnd.ts';
+import { beginning, papersOf } from '../scenario/scenario.ts';
 import type { Sample } from '../verification/observed.ts';
 import { observe } from '../verification/observed.ts';
 import type { Papers } from '../verification/testAction.ts';
@@ -54,17 +54,22 @@ export interface Run {
   readonly times: readonly number[];
 }
 
-/** A new attempt. `file` is the scenario file's own object, kept whole in the attempt. */
-export function startRun(
-  scenario: Scenario,
-  file: unknown,
-  labels: Pick<Attempt, 'trainee' | 'word' | 'rung'> = {},
-): Run {
-  return bareRun(scenario, { format: 1, engine: ENGINE, scenario: file, ...labels, entries: [] });
-}
+type Labels = Pick<Attempt, 'trainee' | 'word' | 'rung'>;
 
-function bareRun(scenario: Scenario, attempt: Attempt, faults?: readonly FaultChoice[]): Run {
-  const { world, handedOver } = beginningOf(scenario, faults);
+/** A new attempt. `file` is the scenario file's own object, kept whole in the attempt. */
+export const startRun = (scenario: Scenario, file: unknown, labels: Labels = {}): Run =>
+  toItsEnd(startingRun(scenario, file, labels));
+
+/** The same in pieces, one an operation that was done before. */
+export const startingRun = (scenario: Scenario, file: unknown, labels: Labels = {}): Generator<null, Run> =>
+  bareRun(scenario, { format: 1, engine: ENGINE, scenario: file, ...labels, entries: [] });
+
+function* bareRun(
+  scenario: Scenario,
+  attempt: Attempt,
+  faults?: readonly FaultChoice[],
+): Generator<null, Run> {
+  const { world, handedOver } = yield* beginning(scenario, faults);
   return {
     scenario,
     papers: papersOf(scenario),
@@ -91,18 +96,20 @@ export function* replaying(
   attempt: Attempt,
   faults?: readonly FaultChoice[],
 ): Generator<null, Run> {
-  let run = bareRun(scenario, attempt, faults);
+  let run = yield* bareRun(scenario, attempt, faults);
   for (const entry of attempt.entries) {
     yield null;
-    run = replayed(run, entry);
+    run = replayed(run, entry).run;
   }
   return { ...run, attempt };
 }
 
-function replayed(run: Run, entry: Entry): Run {
+/** One entry again, and what came of it where it is an operation; its log is not written a second time. */
+export function replayed(run: Run, entry: Entry): { readonly run: Run; readonly outcome: Outcome | null } {
   const index = run.times.length;
-  const done = entry.kind === 'operation' ? performed(run, entry.test, entry.operation, index).run : run;
-  return { ...done, times: [...done.times, timeOf(done)] };
+  const { run: done, outcome } =
+    entry.kind === 'operation' ? performed(run, entry.test, entry.operation, index) : { run, outcome: null };
+  return { run: { ...done, times: [...done.times, timeOf(done)] }, outcome };
 }
 
 const timeOf = ({ world }: Run): number => seconds(world.timeline.now);

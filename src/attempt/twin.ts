@@ -7,13 +7,13 @@ import type { Operation } from '../bench/operation.ts';
 import { perform } from '../bench/perform.ts';
 import { LIVE } from '../bench/port.ts';
 import type { Reading, Truth } from '../bench/reading.ts';
+import { toItsEnd, within } from '../bench/toItsEnd.ts';
 import type { World } from '../bench/world.ts';
 import type { Parts } from '../faults/parts.ts';
 import type { Seconds, Volts } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import { benchOf } from '../scenario/scenario.ts';
-import { toItsEnd } from '../scenario/toItsEnd.ts';
+import { beginning } from '../scenario/scenario.ts';
 import { livesOf } from '../site/site.ts';
 import type { Attempt } from './attempt.ts';
 import type { Look, Moment } from './moment.ts';
@@ -62,11 +62,12 @@ export const lockstep = (scenario: Scenario, attempt: Attempt): Lockstep =>
 
 /** The same in small pieces of work, an operation each, so that a page can go on meanwhile. */
 export function* followingLog(scenario: Scenario, attempt: Attempt): Generator<Progress, Lockstep> {
-  const unit = new Follower(benchOf(scenario));
-  const twin = new Follower(benchOf(scenario, []));
   const operations = attempt.entries.flatMap((entry, index) =>
     entry.kind === 'operation' ? [{ index, test: entry.test, operation: entry.operation }] : [],
   );
+  const start = { done: 0, of: operations.length };
+  const unit = new Follower((yield* within(start, beginning(scenario))).world);
+  const twin = new Follower((yield* within(start, beginning(scenario, []))).world);
   const steps: Step[] = [
     { entry: null, test: null, operation: null, unit: unit.asFound(), twin: twin.asFound() },
   ];

@@ -3,9 +3,12 @@
  * a person would, and stops where a faultless trainee stops. It is shown as an example, and it is what marking must
  * find nothing wrong with.
  */
+
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import { faultsAmong } from '../faults/catalogue.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import { verify } from '../scenario/verify.ts';
+import type { Verification } from '../scenario/verify.ts';
+import { verifying } from '../scenario/verify.ts';
 import { procedure } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, NotedOf } from './attempt.ts';
@@ -13,24 +16,34 @@ import { testFigures, testLines } from './lines.ts';
 import { dueSteps } from './reasons.ts';
 import { repeatsOf } from './repeats.ts';
 import type { Run, Taken } from './run.ts';
-import { act, note, startRun } from './run.ts';
+import { act, note, startingRun } from './run.ts';
 import { lastSitting } from './sitting.ts';
 import { judgedRight, truthOf } from './truth.ts';
 
 /** The whole attempt; the same for the same scenario. */
-export function workedAttempt(scenario: Scenario, file: unknown): Attempt {
-  let run = startRun(scenario, file);
-  for (const { action } of verify(scenario).actions) run = workedTest(run, action);
-  return note(run, rightConclusion(run), 0).attempt;
+export const workedAttempt = (scenario: Scenario, file: unknown): Attempt =>
+  toItsEnd(workingAttempt(scenario, file));
+
+/** The same in pieces, one an operation. */
+export function* workingAttempt(scenario: Scenario, file: unknown): Generator<null, Attempt> {
+  let run = yield* startingRun(scenario, file);
+  const { actions } = yield* verifying(scenario);
+  for (const { action } of actions) run = yield* workingTest(run, action);
+  return note(run, rightConclusion(run, yield* verifyingAtEnd(run)), 0).attempt;
 }
 
-function workedTest(start: Run, action: TestAction): Run {
+/** The unit as it stands at the end, verified whole. */
+const verifyingAtEnd = ({ scenario, world }: Run): Generator<null, Verification> =>
+  verifying(scenario, { everything: true, faults: world.faults });
+
+function* workingTest(start: Run, action: TestAction): Generator<null, Run> {
   let run = note(start, rightPrediction(start, action), 0);
   for (const step of procedure(run.world, action, run.papers)) {
     const before = run.readings.length;
     run = act(run, action.id, step, 0).run;
     for (const [i, taken] of run.readings.entries())
       if (i >= before) run = note(run, typedAsShown(taken, i), 0);
+    yield null;
   }
   return note(run, rightJudgement(run, action), 0);
 }
@@ -78,9 +91,11 @@ export function rightJudgement(run: Run, action: TestAction): NotedOf<'judgement
   };
 }
 
-export function rightConclusion(run: Run): NotedOf<'conclusion'> {
-  const { scenario, world, repairs } = run;
-  const whole = verify(scenario, { everything: true, faults: world.faults });
+export function rightConclusion(
+  run: Run,
+  whole: Verification = toItsEnd(verifyingAtEnd(run)),
+): NotedOf<'conclusion'> {
+  const { scenario, repairs } = run;
   const [fault] = faultsAmong(scenario.faults);
   const due = dueSteps(run, whole);
   const isSound = whole.conclusion === 'sound';

@@ -17,6 +17,7 @@ import { nothingKnown } from './knowledge.ts';
 import { plantAtRest } from './plant.ts';
 import { advance, move, send, settle } from './settle.ts';
 import { Timeline } from './timeline.ts';
+import { toItsEnd } from './toItsEnd.ts';
 import { TripIntegrator } from './tripIntegrator.ts';
 import { solve, wire } from './wiring.ts';
 import type { World } from './world.ts';
@@ -26,14 +27,28 @@ import { happen } from './world.ts';
 const POWERED_BEFORE: Seconds = 60;
 
 /** An installation, with what is wrong with it, that has stood powered for a minute with nothing plugged in. */
-export function assemble(sound: Parts, faults: readonly FaultChoice[], seed: Seed, clock: string): World {
+export const assemble = (sound: Parts, faults: readonly FaultChoice[], seed: Seed, clock: string): World =>
+  toItsEnd(assembling(sound, faults, seed, clock));
+
+/** The same in pieces. */
+export function* assembling(
+  sound: Parts,
+  faults: readonly FaultChoice[],
+  seed: Seed,
+  clock: string,
+): Generator<null, World> {
   const draw = drawer(seed);
   const counts = { solves: 0, chartEvents: 0 };
   const timeline = new Timeline(-microseconds(POWERED_BEFORE));
   const installation = withFaults(sound, faults);
   const hours = hoursFrom(clock);
+  yield null;
   const wiring = wire(installation);
+  yield null;
   const plant = plantAtRest(installation.site, installation.design);
+  // In a piece of its own: a page makes it here for the first time.
+  unitChart();
+  yield null;
   const world: World = {
     sound,
     faults,
@@ -68,7 +83,9 @@ export function assemble(sound: Parts, faults: readonly FaultChoice[], seed: See
     onlooker: null,
     counts,
   };
+  yield null;
   settle(world);
+  yield null;
   if (installation.design.sheet.schedule !== null) watchHours(world, hours);
   advance(world, 0);
   world.happenings = [];
@@ -106,7 +123,7 @@ function controlOf({ design }: Parts, timeline: Timeline, counts: World['counts'
   const clock = timeline.asClock(() => {
     counts.chartEvents += 1;
   });
-  const actor = createActor(unitChart, { input: { design }, clock });
+  const actor = createActor(unitChart(), { input: { design }, clock });
   // A chart that throws only turns to 'error'; the sender must look (checkChart).
   actor.subscribe({ error: () => {} });
   actor.start();

@@ -151,4 +151,5 @@ export type Measurement = Extract<Operation, { op: 'measure' }>;
 export type MeasurementOf<Q extends Measurement['quantity']> = Extract<Measurement, { quantity: Q }>;
 
 /** Fills the defaults in. Throws on what the schema refuses: meant for operations written in code. */
-export const operation = (input: OperationInput): Operation => v.parse(operationSchema, input);
+export const operation = (input: OperationInput): Operation =>
+  input.op === 'measure' ? v.parse(measurement, input) : v.parse(plainOperations, input);

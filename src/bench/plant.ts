@@ -123,7 +123,27 @@ const UNFELT = {
 } as const satisfies Partial<Record<keyof Plant, undefined>>;
 
 /** Everything that the network feels of a position, as a key: two positions with one key have one solution. */
-export const feltOf = (plant: Plant): string => JSON.stringify({ ...plant, ...UNFELT });
+export function feltOf(plant: Plant): string {
+  let key = '';
+  for (const name in plant)
+    if (!(name in UNFELT)) {
+      const value = plant[name as keyof Plant];
+      key += `${typeof value === 'object' && value !== null ? textOf(value) : value};`;
+    }
+  return key;
+}
+
+const texts = new WeakMap<object, string>();
+
+/** Parts of a position are never changed, only replaced: the text of one is made once. */
+function textOf(part: object): string {
+  let text = texts.get(part);
+  if (text === undefined) {
+    text = JSON.stringify(part);
+    texts.set(part, text);
+  }
+  return text;
+}
 
 export const plugPosition = (plant: Plant): 'out' | 'in' | 'held' =>
   !plant.standIn.plugged ? 'out' : plant.plugLock === 'held' ? 'held' : 'in';

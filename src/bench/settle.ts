@@ -16,7 +16,9 @@ import type { Commands } from '../unit/unitChart.ts';
 import { commandsOf } from '../unit/unitChart.ts';
 import type { Plant } from './plant.ts';
 import { plugPosition, poleClosed } from './plant.ts';
+import type { TripTimes } from './sensors.ts';
 import { tripTimes } from './sensors.ts';
+import type { Solution } from './wiring.ts';
 import { solve } from './wiring.ts';
 import type { World } from './world.ts';
 import { happen, mainsAcross, portOf } from './world.ts';
@@ -36,13 +38,7 @@ export function move(world: World, change: Partial<Plant>): void {
   world.plant = { ...world.plant, ...change };
   world.solution = solve(world.wiring, world.installation, world.plant);
   world.counts.solves += 1;
-  const times = tripTimes(
-    world.wiring,
-    world.solution,
-    world.installation,
-    world.plant,
-    world.upstreamPickup,
-  );
+  const { trips: times } = felt(world);
   for (const device of ['residual', 'direct', 'upstream', 'breaker'] as const)
     world.trips[device].expose(times[device]);
   world.onlooker?.moved(world);
@@ -147,7 +143,31 @@ function keepingLowHalf({ lastSent }: World, sensed: Sensed): Sensed {
   return sensed.lowHalf === 'none' && lastSent !== null ? { ...sensed, lowHalf: lastSent.lowHalf } : sensed;
 }
 
-function atTheUnit(world: World): AtTheUnit {
+/** What follows from the solved network alone. */
+interface Felt {
+  readonly atTheUnit: Pick<
+    AtTheUnit,
+    'supply' | 'pilotHigh' | 'pilotLow' | 'proximity' | 'earth' | 'throughSensor' | 'ownCurrent'
+  >;
+  readonly trips: TripTimes;
+}
+
+/** The bench comes back to most of its positions: what is felt in one is worked out once. */
+const feltIn = new WeakMap<Solution, Felt>();
+
+function felt(world: World): Felt {
+  const known = feltIn.get(world.solution);
+  if (known !== undefined) return known;
+  const { wiring, solution, installation, plant, upstreamPickup } = world;
+  const now = {
+    atTheUnit: electricalAtTheUnit(world),
+    trips: tripTimes(wiring, solution, installation, plant, upstreamPickup),
+  };
+  feltIn.set(solution, now);
+  return now;
+}
+
+function electricalAtTheUnit(world: World): Felt['atTheUnit'] {
   const { planes } = world.solution;
   const { design, site } = world.installation;
   const pilot = portOf(world, 'pilot', 'bar');
@@ -157,21 +177,36 @@ function atTheUnit(world: World): AtTheUnit {
     ),
     pilotHigh: difference(planes.high, pilot),
     pilotLow: difference(planes.low, pilot),
-    oscillating: world.plant.pilot === 'oscillating',
     proximity:
       design.sheet.outlet === 'socket' ? difference(planes.high, portOf(world, 'socket.PP', 'bar')) : 0,
+    earth:
+      design.sheet.openPen === 'earth-sensing' || design.sheet.openPen === 'other'
+        ? mainsAcross(world, 'supply.PE', 'sensing')
+        : 0,
+    ...serviceCurrents(world),
+  };
+}
+
+function atTheUnit(world: World): AtTheUnit {
+  const { design, site } = world.installation;
+  const { supply, pilotHigh, pilotLow, proximity, earth, throughSensor, ownCurrent } = felt(world).atTheUnit;
+  // Named one by one: this is made at every look, and a spread costs more than all the rest.
+  return {
+    supply,
+    pilotHigh,
+    pilotLow,
+    proximity,
+    earth,
+    throughSensor,
+    ownCurrent,
+    oscillating: world.plant.pilot === 'oscillating',
     anyPoleClosed: LIVES.some(
       (pole) => (pole === 'N' || linesOf(site).includes(pole)) && poleClosed(world.plant, design, pole),
     ),
     // A tether has no plug at the unit: only a socket-outlet can feel one.
     plug: design.sheet.outlet === 'socket' ? plugFelt(world.plant, design) : 'out',
-    earth:
-      design.sheet.openPen === 'earth-sensing' || design.sheet.openPen === 'other'
-        ? mainsAcross(world, 'supply.PE', 'sensing')
-        : 0,
     peak: world.isPeak(),
     limit: world.plant.loadLimit,
-    ...serviceCurrents(world),
   };
 }
 

@@ -9,7 +9,7 @@ import type { Amps, Microseconds } from '../laws/quantities.ts';
 import { difference, type Port } from '../network/potentials.ts';
 import type { Draw } from '../unit/design.ts';
 import type { Sensed } from '../unit/sensed.ts';
-import type { Indicator, unitChart } from '../unit/unitChart.ts';
+import type { Indicator, UnitChart } from '../unit/unitChart.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Plant } from './plant.ts';
 import type { Truth } from './reading.ts';
@@ -49,7 +49,7 @@ export interface World {
   installation: Parts;
   wiring: Wiring;
   upstreamPickup: Amps;
-  actor: Actor<typeof unitChart>;
+  actor: Actor<UnitChart>;
   readonly timeline: Timeline;
   readonly draw: Draw;
   readonly trips: Readonly<Record<'residual' | 'direct' | 'upstream' | 'breaker', TripIntegrator>>;

@@ -9,7 +9,8 @@ import type { World } from '../bench/world.ts';
 import { judgeExpectations, judgeLimits } from '../verification/assess.ts';
 import type { Observed, Sample } from '../verification/observed.ts';
 import { observe } from '../verification/observed.ts';
-import { carryOut, toEnergised } from '../verification/procedure.ts';
+import type { ActionRun } from '../verification/procedure.ts';
+import { carryingOut, toEnergised } from '../verification/procedure.ts';
 import type { Papers, TestAction } from '../verification/testAction.ts';
 import type { Problem } from './problems.ts';
 import type { Handover } from './schema.ts';
@@ -27,17 +28,20 @@ export interface HandedOver {
   readonly steps: readonly Step[];
 }
 
-/** Carries `actions` out on a new bench, which afterwards is energised and as `left` says. */
-export function carryOutHandover(
+/** Carries `actions` out on a new bench, which afterwards is energised and as `left` says; in pieces, one an operation. */
+export function* carryingOutHandover(
   world: World,
   { by, left }: Handover,
   actions: readonly TestAction[],
   papers: Papers,
-): HandedOver {
-  const tests = actions.map((action) => ({ action, observed: carryOut(world, action, papers) }));
-  const made = [...toEnergised(world, papers).map(operation), ...left].map(
-    (step): Step => observe(world, step),
-  );
+): Generator<null, HandedOver> {
+  const tests: { action: TestAction; observed: ActionRun }[] = [];
+  for (const action of actions) tests.push({ action, observed: yield* carryingOut(world, action, papers) });
+  const made: Step[] = [];
+  for (const step of [...toEnergised(world, papers).map(operation), ...left]) {
+    made.push(observe(world, step));
+    yield null;
+  }
   const steps = tests.flatMap(({ observed: { samples, outcomes } }) =>
     samples.flatMap((sample, i): Step[] => {
       const outcome = outcomes[i];

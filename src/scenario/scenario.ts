@@ -3,8 +3,9 @@
  * stands for, with its faults or as its sound twin.
  */
 
-import { assemble } from '../bench/assemble.ts';
+import { assembling } from '../bench/assemble.ts';
 import { drawer } from '../bench/draw.ts';
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import { asTold } from '../faults/catalogue.ts';
@@ -18,7 +19,7 @@ import type { Papers, TestAction } from '../verification/testAction.ts';
 import type { Readable } from './checks.ts';
 import { checkScenario, warningsOf } from './checks.ts';
 import type { HandedOver } from './handover.ts';
-import { carryOutHandover, handoverFaults } from './handover.ts';
+import { carryingOutHandover, handoverFaults } from './handover.ts';
 import type { Parsed, Problem } from './problems.ts';
 import { check, nearest, parseJson } from './problems.ts';
 import type { Handover, ScenarioFile } from './schema.ts';
@@ -47,7 +48,10 @@ export function parseScenario(text: string): ReadScenario {
 }
 
 /** A scenario from a value that came out of a file. */
-export function readScenario(file: unknown): ReadScenario {
+export const readScenario = (file: unknown): ReadScenario => toItsEnd(readingScenario(file));
+
+/** The same in pieces: what is handed over is tried, which takes long. */
+export function* readingScenario(file: unknown): Generator<null, ReadScenario> {
   if (Array.isArray(file))
     return { ok: false, problems: [{ path: '', message: 'a list does not fit: an object is expected' }] };
   const newer = newerFormat(file, 'scenario');
@@ -56,8 +60,9 @@ export function readScenario(file: unknown): ReadScenario {
   if (!parsed.ok) return { ok: false, problems: [...parsed.problems, ...checkScenario(readable(file))] };
   const problems = checkScenario(parsed.value);
   if (problems.length > 0) return { ok: false, problems };
+  yield null;
   const scenario = toScenario(parsed.value);
-  const inside = [...lineProblems(scenario), ...handoverProblems(scenario)];
+  const inside = [...lineProblems(scenario), ...(yield* handoverProblems(scenario))];
   if (inside.length > 0) return { ok: false, problems: inside };
   return { ok: true, scenario, file, warnings: warningsOf(parsed.value) };
 }
@@ -164,16 +169,33 @@ export interface Beginning {
 }
 
 /** The bench as the trainee finds it, with the sheet of what was done before. */
-export function beginningOf(scenario: Scenario, faults: readonly FaultChoice[] = scenario.faults): Beginning {
-  const world = assemble(soundPartsOf(scenario), faults, scenario.seed, scenario.clock);
+export const beginningOf = (scenario: Scenario, faults?: readonly FaultChoice[]): Beginning =>
+  toItsEnd(beginning(scenario, faults));
+
+/**
+ * What was carried out to check a handover is the very bench that the trainee finds. It serves the first who asks, and
+ * nobody else: whoever has a bench changes it.
+ */
+const triedOut = new WeakMap<Scenario, Beginning>();
+
+/** The same in pieces, one an operation that was done before. */
+export function* beginning(
+  scenario: Scenario,
+  faults: readonly FaultChoice[] = scenario.faults,
+): Generator<null, Beginning> {
+  const tried = faults === scenario.faults ? triedOut.get(scenario) : undefined;
+  if (tried !== undefined) {
+    triedOut.delete(scenario);
+    return tried;
+  }
+  const sound = soundPartsOf(scenario);
+  yield null;
+  const world = yield* assembling(sound, faults, scenario.seed, scenario.clock);
   const { handover } = scenario;
-  return {
-    world,
-    handedOver:
-      handover === null
-        ? null
-        : carryOutHandover(world, handover, handedOverActions(scenario, handover), papersOf(scenario)),
-  };
+  if (handover === null) return { world, handedOver: null };
+  yield null;
+  const actions = handedOverActions(scenario, handover);
+  return { world, handedOver: yield* carryingOutHandover(world, handover, actions, papersOf(scenario)) };
 }
 
 const handedOverActions = (scenario: Scenario, { done }: Handover): readonly TestAction[] =>
@@ -207,9 +229,11 @@ const lineIdsOf = (action: TestAction, papers: Papers): readonly string[] =>
   [...action.expectations(papers), ...action.untold(papers), ...action.figures(papers)].map(({ id }) => id);
 
 /** What cannot have been done and signed as the file says: it is tried. */
-function handoverProblems(scenario: Scenario): readonly Problem[] {
-  const { handedOver } = beginningOf(scenario);
-  return handedOver === null ? [] : handoverFaults(handedOver, papersOf(scenario));
+function* handoverProblems(scenario: Scenario): Generator<null, readonly Problem[]> {
+  if (scenario.handover === null) return [];
+  const tried = yield* beginning(scenario);
+  triedOut.set(scenario, tried);
+  return tried.handedOver === null ? [] : handoverFaults(tried.handedOver, papersOf(scenario));
 }
 
 /** Test actions that the scenario allows and its papers give anything to test for, in order. */
@@ -219,5 +243,7 @@ export function allowedActions(scenario: Scenario): readonly TestAction[] {
   );
 }
 
-export const applicableActions = (scenario: Scenario): readonly TestAction[] =>
-  ACTIONS.filter((action) => action.applies(papersOf(scenario)));
+export function applicableActions(scenario: Scenario): readonly TestAction[] {
+  const papers = papersOf(scenario);
+  return ACTIONS.filter((action) => action.applies(papers));
+}

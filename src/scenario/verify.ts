@@ -2,17 +2,18 @@
  * The whole verification of a scenario as a faultless trainee does it: every action that applies and is allowed, in
  * order, stopping where that trainee stops. What was handed over as done is not done again. Looks at readings alone.
  */
+
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { UnsafeAct } from '../bench/unsafe.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import type { JudgedExpectation, JudgedLimit } from '../verification/assess.ts';
 import { judgeExpectations, judgeLimits, reasonToStop } from '../verification/assess.ts';
 import type { ActionRun } from '../verification/procedure.ts';
-import { carryOut } from '../verification/procedure.ts';
+import { carryingOut } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Scenario } from './scenario.ts';
-import { allowedActions, applicableActions, beginningOf, papersOf } from './scenario.ts';
-import { toItsEnd } from './toItsEnd.ts';
+import { allowedActions, applicableActions, beginning, papersOf } from './scenario.ts';
 
 export interface VerifiedAction {
   readonly action: TestAction;
@@ -42,9 +43,9 @@ export interface VerifyOptions {
 export const verify = (scenario: Scenario, options: VerifyOptions = {}): Verification =>
   toItsEnd(verifying(scenario, options));
 
-/** The same in pieces, one an action. */
+/** The same in pieces, one an operation. */
 export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Generator<null, Verification> {
-  const { world, handedOver } = beginningOf(scenario, options.faults ?? scenario.faults);
+  const { world, handedOver } = yield* beginning(scenario, options.faults);
   const before = handedOver?.tests.map(({ action }) => action) ?? [];
   const papers = papersOf(scenario);
   const applicable = applicableActions(scenario);
@@ -57,7 +58,7 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
   for (const action of wanted) {
     const isDead = action.from === 'isolated' && action.stage === 'before power';
     if (stopped !== null && (!isDead || world.plant.isolated.length === 0)) break;
-    const run = carryOut(world, action, papers);
+    const run = yield* carryingOut(world, action, papers);
     const expectations = judgeExpectations(action, papers, run);
     const limits = judgeLimits(action, papers, run);
     actions.push({

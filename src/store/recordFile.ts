@@ -19,7 +19,8 @@
  */
 import * as v from 'valibot';
 import type { Attempt } from '../attempt/attempt.ts';
-import { readAttempt } from '../attempt/file.ts';
+import { readingAttempt } from '../attempt/file.ts';
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { check, parseJson } from '../scenario/problems.ts';
 import { newerFormat } from '../scenario/scenario.ts';
@@ -77,7 +78,10 @@ export interface ReadRecord {
   readonly leftOut: readonly Problem[];
 }
 
-export function parseRecord(text: string): Parsed<ReadRecord> {
+export const parseRecord = (text: string): Parsed<ReadRecord> => toItsEnd(parsingRecord(text));
+
+/** The same in pieces: each attempt's scenario is tried. */
+export function* parsingRecord(text: string): Generator<null, Parsed<ReadRecord>> {
   const json = parseJson(text, LARGEST_RECORD);
   if (!json.ok) return json;
   const newer = newerFormat(json.value, 'record');
@@ -88,7 +92,8 @@ export function parseRecord(text: string): Parsed<ReadRecord> {
   const items: RecordItem[] = [];
   const leftOut: Problem[] = [];
   for (const [i, item] of attempts.entries()) {
-    const own = readAttempt(item.attempt);
+    yield null;
+    const own = yield* readingAttempt(item.attempt);
     if (own.ok) items.push(itemOf(item, own.value.attempt));
     else leftOut.push(...own.problems.map((problem) => within(problem, `attempts[${i}].attempt`)));
   }

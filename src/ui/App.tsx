@@ -6,16 +6,18 @@ import { lazy, Suspense, useCallback, useEffect, useState } from 'react';
 import { Redirect, Route, Router, Switch } from 'wouter';
 import { navigate, useHashLocation } from 'wouter/use-hash-location';
 import type { Bench } from './flow/bench.ts';
+import { inSlices } from './flow/inSlices.ts';
 import type { InHand, Refusal } from './flow/useInHand.ts';
 import { isDueAtLeaving, useInHand } from './flow/useInHand.ts';
+import { usePreparing } from './flow/usePreparing.ts';
+import { GettingReady } from './parts/GettingReady.tsx';
 import type { Wish } from './screens/Choose.tsx';
 import { Choose } from './screens/Choose.tsx';
 import type { Offered } from './screens/offered.ts';
 import { WHOLE_JOB } from './screens/offered.ts';
 
-const AttemptScreen = lazy(async () => ({
-  default: (await import('./screens/AttemptScreen.tsx')).AttemptScreen,
-}));
+const loadAttempt = () => import('./screens/AttemptScreen.tsx');
+const AttemptScreen = lazy(async () => ({ default: (await loadAttempt()).AttemptScreen }));
 const FirstRun = lazy(async () => ({ default: (await import('./screens/firstRun/FirstRun.tsx')).FirstRun }));
 const Worked = lazy(async () => ({ default: (await import('./screens/worked/Worked.tsx')).Worked }));
 const Words = lazy(async () => ({ default: (await import('./screens/Words.tsx')).Words }));
@@ -38,7 +40,10 @@ export function App() {
   const [place] = useHashLocation();
   const inHand = table?.kind === 'in hand' ? table : null;
 
-  const show = (refusal: Refusal) => {
+  const { prepare, isLong, cancel } = usePreparing(place);
+
+  const show = (refusal: Refusal | 'left') => {
+    if (refusal === 'left') return;
     setRefused(refusal);
     navigate(refusal === null ? '/attempt' : '/');
   };
@@ -53,20 +58,33 @@ export function App() {
 
   const leave = useCallback(() => navigate('/'), []);
 
-  const grant = async (wish: Wish) => {
-    if (wish.kind === 'go on') return show(await goOn(wish.about, 'ask'));
-    if (wish.kind === 'put away') return putAway(wish.id);
+  const ask = (asking: (signal: AbortSignal) => Promise<Refusal | 'left'>) =>
+    void prepare(async (signal) => show(await asking(signal)));
+
+  const grant = (wish: Wish) => {
+    if (wish.kind === 'put away') return void putAway(wish.id);
     if (wish.kind === 'show') {
       setShown(wish.offered);
       return navigate('/shown');
     }
+    // Loaded beside the work, for the moment at which the bench is ready; the press is answered first.
+    setTimeout(() => void loadAttempt());
+    if (wish.kind === 'go on') return ask((signal) => goOn(wish.about, 'ask', signal));
+    void prepare((signal) => beginOrOpen(wish, signal));
+  };
+
+  const beginOrOpen = async (wish: Extract<Wish, { kind: 'begin' | 'open' }>, signal: AbortSignal) => {
     const start = await import('./flow/start.ts');
+    const text = wish.kind === 'open' ? await start.textOf(wish.file) : '';
     const result =
       wish.kind === 'begin'
-        ? start.begun(wish.offered, wish.rung, wish.trainee)
-        : await start.opened(wish.file);
+        ? await inSlices(start.beginningOn(wish.offered, wish.rung, wish.trainee), signal)
+        : typeof text === 'string'
+          ? await inSlices(start.opening(text), signal)
+          : text;
+    if (result === null) return;
     if (result.kind === 'attempt')
-      return wish.kind === 'begin' ? take(result.bench) : show(await open(result.bench));
+      return wish.kind === 'begin' ? take(result.bench) : show(await open(result.bench, signal));
     const name = wish.kind === 'begin' ? wish.offered.title : wish.file.name;
     if (result.kind === 'refused') return setRefused({ name, problems: result.problems });
     // Checked against the schema, so it has what the list shows.
@@ -96,30 +114,37 @@ export function App() {
                 inHand={table}
                 problem={problem}
                 onConcluded={letShow}
-                onAgain={(bench) => {
-                  if (isDueAtLeaving(table)) setLeaving({ inHand: table, go: () => void take(bench) });
-                  else void take(bench);
+                onAgain={(making) => {
+                  const go = () =>
+                    void prepare(async (signal) => {
+                      const bench = await inSlices(making(), signal);
+                      if (bench !== null) await take(bench);
+                    });
+                  if (isDueAtLeaving(table)) setLeaving({ inHand: table, go });
+                  else go();
                 }}
               />
             ) : table.kind === 'reading' ? (
               <ReadOnly
                 bench={table.bench}
                 place={table.place}
-                onTakeOver={async () => show(await goOn(aboutOf(table.id, table.bench), 'take over'))}
-                onReadAgain={async () => show(await read(table.id, aboutOf(table.id, table.bench).title))}
+                onTakeOver={() => ask((signal) => goOn(aboutOf(table.id, table.bench), 'take over', signal))}
+                onReadAgain={() =>
+                  ask((signal) => read(table.id, aboutOf(table.id, table.bench).title, signal))
+                }
               />
             ) : (
               <NotInHand
                 title={table.title}
                 why={table.why}
-                onRead={async () => show(await read(table.id, table.title))}
-                onTakeOver={async () => show(await goOn({ ...table, concluded: false }, 'take over'))}
+                onRead={() => ask((signal) => read(table.id, table.title, signal))}
+                onTakeOver={() => ask((signal) => goOn({ ...table, concluded: false }, 'take over', signal))}
               />
             )}
           </Route>
           <Route path="/first-run">
             <FirstRun
-              onWholeJob={() => void grant({ kind: 'begin', offered: WHOLE_JOB, rung: 1, trainee: '' })}
+              onWholeJob={() => grant({ kind: 'begin', offered: WHOLE_JOB, rung: 1, trainee: '' })}
               onLeave={leave}
             />
           </Route>
@@ -129,13 +154,13 @@ export function App() {
             ) : (
               <Worked
                 offered={shown}
-                onNowYou={() => void grant({ kind: 'begin', offered: shown, rung: 1, trainee: '' })}
+                onNowYou={() => grant({ kind: 'begin', offered: shown, rung: 1, trainee: '' })}
                 onLeave={leave}
               />
             )}
           </Route>
           <Route path="/record">
-            <MyRecord onOpen={async (about) => show(await goOn(about, 'ask'))} onDeleted={forget} />
+            <MyRecord onOpen={(about) => ask((signal) => goOn(about, 'ask', signal))} onDeleted={forget} />
           </Route>
           <Route path="/sources">
             <Sources />
@@ -151,11 +176,12 @@ export function App() {
               refused={refused}
               opened={openedFiles}
               inHand={inHand}
-              onWish={(wish) => void grant(wish)}
+              onWish={grant}
               onReturn={() => navigate('/attempt')}
             />
           </Route>
         </Switch>
+        {isLong ? <GettingReady onCancel={cancel} /> : null}
         {leaving === null ? null : (
           <Leaving
             inHand={leaving.inHand}

@@ -10,40 +10,50 @@ import { regions } from './regions/regions.ts';
 import { unitSetup } from './regions/setup.ts';
 import { UNPLUGGED } from './sensed.ts';
 
-export const unitChart = unitSetup.createMachine({
-  id: 'unit',
-  context: ({ input }) => ({
-    design: input.design,
-    sensed: UNPLUGGED,
-    candidate: 'A',
-    session: 0,
-    limit: input.design.sheet.loadLimit,
-  }),
-  initial: 'unpowered',
-  options: { maxIterations: 100 },
-  states: {
-    unpowered: {
-      on: {
-        power: { guard: 'power comes', target: 'powered' },
-        sensed: { actions: 'take in' },
-      },
-    },
-    powered: {
-      initial: 'starting',
-      on: { power: { guard: 'power goes', target: 'unpowered' } },
-      states: {
-        starting: {
-          on: { sensed: { actions: 'take in' } },
-          after: { 'start-up': 'running' },
+const makeChart = () =>
+  unitSetup.createMachine({
+    id: 'unit',
+    context: ({ input }) => ({
+      design: input.design,
+      sensed: UNPLUGGED,
+      candidate: 'A',
+      session: 0,
+      limit: input.design.sheet.loadLimit,
+    }),
+    initial: 'unpowered',
+    options: { maxIterations: 100 },
+    states: {
+      unpowered: {
+        on: {
+          power: { guard: 'power comes', target: 'powered' },
+          sensed: { actions: 'take in' },
         },
-        // A unit that has just started goes by the limit that stands now.
-        running: { type: 'parallel', entry: 'take limit', states: regions },
+      },
+      powered: {
+        initial: 'starting',
+        on: { power: { guard: 'power goes', target: 'unpowered' } },
+        states: {
+          starting: {
+            on: { sensed: { actions: 'take in' } },
+            after: { 'start-up': 'running' },
+          },
+          // A unit that has just started goes by the limit that stands now.
+          running: { type: 'parallel', entry: 'take limit', states: regions },
+        },
       },
     },
-  },
-});
+  });
 
-export type UnitSnapshot = SnapshotFrom<typeof unitChart>;
+let made: UnitChart | null = null;
+
+/** The chart is made when it is first asked for: it takes long, and a page that loads has enough to do. */
+export const unitChart = (): UnitChart => {
+  made ??= makeChart();
+  return made;
+};
+
+export type UnitChart = ReturnType<typeof makeChart>;
+export type UnitSnapshot = SnapshotFrom<UnitChart>;
 
 /** What the unit says of itself, in plain words. */
 export const INDICATORS = [

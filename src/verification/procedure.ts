@@ -5,6 +5,7 @@
 import type { Operation, OperationInput } from '../bench/operation.ts';
 import { operation } from '../bench/operation.ts';
 import type { Outcome } from '../bench/perform.ts';
+import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { World } from '../bench/world.ts';
 import type { Observed, Sample } from './observed.ts';
 import { observe } from './observed.ts';
@@ -92,7 +93,18 @@ export interface ActionRun extends Observed {
 }
 
 /** Does the whole action on the bench. */
-export function carryOut(world: World, action: TestAction, papers: Papers): ActionRun {
-  const done = procedure(world, action, papers).map((step) => observe(world, step));
-  return { samples: done.map(({ sample }) => sample), outcomes: done.map(({ outcome }) => outcome) };
+export const carryOut = (world: World, action: TestAction, papers: Papers): ActionRun =>
+  toItsEnd(carryingOut(world, action, papers));
+
+/** The same in pieces, one an operation. */
+export function* carryingOut(world: World, action: TestAction, papers: Papers): Generator<null, ActionRun> {
+  const samples: Sample[] = [];
+  const outcomes: Outcome[] = [];
+  for (const step of procedure(world, action, papers)) {
+    const { sample, outcome } = observe(world, step);
+    samples.push(sample);
+    outcomes.push(outcome);
+    yield null;
+  }
+  return { samples, outcomes };
 }

@@ -13,6 +13,7 @@ import {
   measure,
   setUp,
   sitDown,
+  unfold,
   writeDown,
 } from '../browser/trainee.ts';
 
@@ -94,6 +95,7 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
   await tell('beginning a job (loads the bench)');
   await choose(page, 'No vehicle (A)');
   await tell('a test chosen');
+  await unfold(page);
   await page.getByLabel(/^unit’s cover/).selectOption({ label: 'open' });
   await page.getByLabel(/^unit’s cover/).selectOption({ label: 'closed' });
   await page.getByLabel('then wait, s').pressSequentially('120');
@@ -143,6 +145,9 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
     await page.getByText('Gathering …').waitFor({ state: 'detached', timeout: 120_000 });
     await tell(name);
   }
+  await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
+  await begin(page, 'Bakery Lane, number 9');
+  await tell('beginning a job that is handed over');
 }
 
 export async function printSpeed(browser: Browser, url: string): Promise<void> {

@@ -110,8 +110,10 @@ test('each reading is announced once, the same one twice as well, and never agai
     await press(page, 'Check leads');
     await heardSince();
     await press(page, /^Apply/);
-    await page.getByRole('button', { name: 'Check leads' }).waitFor();
-    return heardSince();
+    const heard: string[] = [];
+    await expect.poll(async () => heard.push(...(await heardSince()))).toBeGreaterThan(0);
+    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn, 50))));
+    return [...heard, ...(await heardSince())];
   };
   await page.getByLabel('instrument', { exact: true }).selectOption({ label: 'pilot against time' });
   const [first, second] = [await apply(), await apply()];

@@ -102,6 +102,7 @@ async function throughATest(page: Page, look: Look): Promise<void> {
   await page.getByRole('radio', { name: 'not shown', exact: true }).first().click();
   await look('judge');
   await judgeAll(page, 'not shown');
+  await page.getByRole('heading', { name: 'What was true' }).waitFor();
   await look('what was true');
 }
 
@@ -135,6 +136,7 @@ export async function throughAnAttempt(page: Page, look: Look): Promise<void> {
   await press(page, 'Stop…');
   await page.getByLabel('reason').fill('enough');
   await press(page, 'Stop the work');
+  await page.getByRole('heading', { name: 'Conclude' }).waitFor();
   await look('conclude');
   await page.getByRole('radio', { name: 'not fit for service', exact: true }).check();
   await page.getByLabel('cause', { exact: true }).selectOption({ label: 'Labels missing' });

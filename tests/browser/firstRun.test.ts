@@ -20,7 +20,9 @@ async function answer(page: Page, ...answers: readonly RegExp[]): Promise<void> 
 
 /** Each line's answer, in the order in which the page happens to ask. */
 async function linesAsked(page: Page): Promise<readonly string[]> {
-  return page.getByRole('list', { name: 'Lines to predict' }).getByRole('listitem').allInnerTexts();
+  const list = page.getByRole('list', { name: 'Lines to predict' });
+  await list.waitFor();
+  return list.getByRole('listitem').allInnerTexts();
 }
 
 const SHOULD = /^should$/;

@@ -74,7 +74,7 @@ test('a test on a phone by keyboard alone', async () => {
   await page.keyboard.press('Enter');
   expect((await focused(page)).name).toMatch(/^Apply/);
   await page.keyboard.press('Enter');
-  expect((await focused(page)).name).toBe('high half');
+  await expect.poll(async () => (await focused(page)).name).toBe('high half');
   await page.keyboard.type('9,02 V');
   expect(await page.getByRole('combobox', { name: 'unit', exact: true }).inputValue()).toBe('V');
   await page.keyboard.press('Enter');

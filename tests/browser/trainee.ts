@@ -102,8 +102,10 @@ export function actionFor(id: string): TestAction {
   return action;
 }
 
-export const choose = (page: Page, title: string): Promise<void> =>
-  press(page.getByRole('button', { name: title, exact: true }));
+export async function choose(page: Page, title: string): Promise<void> {
+  await press(page.getByRole('button', { name: title, exact: true }));
+  await page.getByRole('heading', { name: 'Set up', exact: true }).waitFor();
+}
 
 /** What is inside the stand-in, where it is folded away. */
 export async function unfold(page: Page): Promise<void> {
@@ -262,7 +264,10 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
   }
   await press(button(page, 'Check leads'));
   await checked?.();
+  const named = page.getByRole('group', { name: /,/ });
+  const before = await named.count();
   await press(button(page, /^Apply/));
+  await named.nth(before).waitFor({ state: 'attached' });
 }
 
 const putLead = (page: Page, label: string, terminal: string): Promise<unknown> =>

@@ -54,6 +54,15 @@ describe('what is handed over', () => {
     expect(handedOver?.steps.flatMap(({ outcome }) => outcome.unsafe)).toEqual([]);
   });
 
+  test('the bench on which the check tried it serves one alone, and another one is like it', () => {
+    const fresh = scenarioNamed('fen-barn');
+    const [first, second] = [beginningOf(fresh), beginningOf(fresh)];
+    expect(second.world).not.toBe(first.world);
+    expect(second.handedOver?.steps).toEqual(first.handedOver?.steps);
+    expect(second.world.plant).toEqual(first.world.plant);
+    expect(second.world.timeline.now).toBe(first.world.timeline.now);
+  });
+
   test('what was handed over is not done again, and counts as done', () => {
     const fen = verify(scenarioNamed('fen-barn'));
     expect(fen.actions.map(({ action }) => action.id)).toEqual(['state-a', 'state-b', 'state-c', 'c-to-b']);

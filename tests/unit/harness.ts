@@ -8,7 +8,7 @@ import { Timeline } from '../../src/bench/timeline.ts';
 import type { UnitDesign, UnitSheet } from '../../src/unit/design.ts';
 import type { Button, Sensed } from '../../src/unit/sensed.ts';
 import { UNPLUGGED } from '../../src/unit/sensed.ts';
-import type { Commands } from '../../src/unit/unitChart.ts';
+import type { Commands, UnitChart } from '../../src/unit/unitChart.ts';
 import { commandsOf, unitChart } from '../../src/unit/unitChart.ts';
 import { designOf } from '../bench/build.ts';
 
@@ -28,7 +28,7 @@ export const TIMING: UnitDesign['timing'] = {
 };
 
 export interface Rig {
-  readonly actor: Actor<typeof unitChart>;
+  readonly actor: Actor<UnitChart>;
   readonly at: () => number;
   /** Changes what is sensed and tells it. */
   readonly sense: (change: Partial<Sensed>) => void;
@@ -55,8 +55,7 @@ function leaves(value: unknown, path: string): readonly string[] {
 export const leavesIn = (value: unknown): readonly string[] =>
   leaves(value, '').map((name) => name.replace('powered.running.', ''));
 
-export const statesOf = (actor: Actor<typeof unitChart>): readonly string[] =>
-  leavesIn(actor.getSnapshot().value);
+export const statesOf = (actor: Actor<UnitChart>): readonly string[] => leavesIn(actor.getSnapshot().value);
 
 /** An unpowered unit; `follows`: the contactor's linked contact and the plug's lock do what they are told at once. */
 export function rig(
@@ -65,7 +64,7 @@ export function rig(
 ): Rig {
   const timeline = new Timeline(0);
   let sensed: Sensed = UNPLUGGED;
-  const actor: Actor<typeof unitChart> = createActor(unitChart, {
+  const actor: Actor<UnitChart> = createActor(unitChart(), {
     input: { design: { ...designOf(sheet), timing: TIMING, ...design } },
     clock: timeline.asClock(() => {}),
   });

@@ -138,7 +138,7 @@ function lacking(at: UnitSnapshot): readonly string[] {
 }
 
 const pathsThrough = ({ sheet = {}, moves }: Theme) =>
-  getShortestPaths(unitChart, {
+  getShortestPaths(unitChart(), {
     input: { design: { ...designOf({ startUp: 1, ...sheet }), timing: TIMING } },
     events: (at): readonly UnitEvent[] => [
       { type: 'power', on: true },
@@ -156,7 +156,7 @@ function leavesOf(node: AnyStateNode, path: string): readonly string[] {
   const name = (key: string) => (path === '' ? key : `${path}.${key}`);
   return below.length === 0 ? [path] : below.flatMap((child) => leavesOf(child, name(child.key)));
 }
-const NAMED = leavesOf(unitChart.root, '').map((name) => name.replace('powered.running.', ''));
+const NAMED = leavesOf(unitChart().root, '').map((name) => name.replace('powered.running.', ''));
 
 /** Passed through within one event: permission is asked for and answered at once. */
 const NEVER_RESTED_IN = ['permission.asked'];

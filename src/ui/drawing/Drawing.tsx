@@ -4,7 +4,7 @@
  */
 
 import type { ReactNode } from 'react';
-import { useId } from 'react';
+import { memo, useId } from 'react';
 import type { InstrumentChoice } from '../flow/measurement.ts';
 import type { Figure, Label, Shape } from './figure.ts';
 import type { Layout } from './layout.ts';
@@ -30,28 +30,34 @@ export function Drawing({ layout, plan, lines, instrument, instrumentWords, shut
     <div className="plan">
       <svg viewBox={`0 0 ${columns.width} ${height}`} role="img" aria-labelledby={title}>
         <title id={title}>Drawing of the installation; the lists say the same in words</title>
-        {plan.shapes.map((shape, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: a shape has no other name than its place
-          <Drawn key={i} shape={shape} />
-        ))}
-        {[...terminals].map(([terminal, { x, y }]) => (
-          <circle
-            key={terminal}
-            className={shut(terminal) ? 'terminal shut' : 'terminal'}
-            cx={x}
-            cy={y}
-            r={4.5}
-          />
-        ))}
+        <Shapes shapes={plan.shapes} />
+        <Spots terminals={terminals} shut={shut} />
         <LeadsDrawn lines={lines} instrument={instrument} words={instrumentWords} view={layout.view} />
-        {[...plan.labels, ...lines.labels].map((label) => (
-          <Written key={`${label.x} ${label.y} ${label.text}`} label={label} />
-        ))}
+        <Labels labels={plan.labels} />
+        <Labels labels={lines.labels} />
       </svg>
       {children}
     </div>
   );
 }
+
+// Most of what is drawn stays as it is from one press to the next.
+const Shapes = memo(({ shapes }: Pick<Figure, 'shapes'>) =>
+  shapes.map((shape, i) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: a shape has no other name than its place
+    <Drawn key={i} shape={shape} />
+  )),
+);
+
+const Spots = memo(({ terminals, shut }: Pick<Layout, 'terminals'> & Pick<Props, 'shut'>) =>
+  [...terminals].map(([terminal, { x, y }]) => (
+    <circle key={terminal} className={shut(terminal) ? 'terminal shut' : 'terminal'} cx={x} cy={y} r={4.5} />
+  )),
+);
+
+const Labels = memo(({ labels }: Pick<Figure, 'labels'>) =>
+  labels.map((label) => <Written key={`${label.x} ${label.y} ${label.text}`} label={label} />),
+);
 
 function Drawn({ shape }: { readonly shape: Shape }) {
   switch (shape.kind) {

@@ -10,7 +10,8 @@ export function NextLead({ measuring }: { readonly measuring: Measuring }) {
   const { draft, next, said, setNext } = measuring;
   return (
     <div className="next-lead not-printed">
-      {hasLeads(draft.instrument) ? (
+      {/* Its room is kept, so that nothing moves when an instrument is chosen. */}
+      <div className={hasLeads(draft.instrument) ? '' : 'room'}>
         <Keys
           legend="lead that the next tap puts on"
           options={LEAD_ENDS}
@@ -18,7 +19,7 @@ export function NextLead({ measuring }: { readonly measuring: Measuring }) {
           value={next}
           onChange={setNext}
         />
-      ) : null}
+      </div>
       <p role="status" className="note">
         {said}
       </p>

@@ -2,7 +2,7 @@
  * The drawing on its sheet: on a desk the whole installation in a frame with zones and a title block, on a small screen
  * one part at a time in a plain frame that can be folded away. In the step Observe its terminals take leads.
  */
-import { useState } from 'react';
+import { memo, useCallback, useMemo, useState } from 'react';
 import type { Stage } from '../../verification/testAction.ts';
 import type { Bench } from '../flow/bench.ts';
 import { leadOn, leadsOf, outOfReach } from '../flow/leads.ts';
@@ -43,7 +43,7 @@ interface Props {
   readonly standing: string;
 }
 
-export function Sheet(props: Props) {
+export const Sheet = memo(function Sheet(props: Props) {
   const { bench, position, measuring, test, stage, isOpen, standing } = props;
   const isWhole = useMatches(ROOM);
   const [choice, setChoice] = useState<{ test: string | null; part: Part; last: string | null } | null>(null);
@@ -62,7 +62,10 @@ export function Sheet(props: Props) {
     last,
     chosen: choice !== null && choice.test === test && choice.last === last ? choice.part : null,
   });
-  const layout = layoutOf(papers, position, isWhole ? 'whole' : part);
+  const view = isWhole ? 'whole' : part;
+  const layout = useMemo(() => layoutOf(papers, position, view), [papers, position, view]);
+  const plan = useMemo(() => planOf(sceneOf(bench, position, layout)), [bench, position, layout]);
+  const shut = useCallback((terminal: string) => outOfReach(terminal, position) !== null, [position]);
   const unfolded = isWhole || (fold?.standing === standing ? fold.unfolded : props.unfolded);
   const words = leads.length === 0 ? 'no lead is on anything' : leadsWords(leads);
   const caption = (
@@ -104,11 +107,11 @@ export function Sheet(props: Props) {
           )}
           <Drawing
             layout={layout}
-            plan={planOf(sceneOf(bench, position, layout))}
+            plan={plan}
             lines={leadLines(layout, leads)}
             instrument={draft.instrument}
             instrumentWords={INSTRUMENT_CHOICES.find(([name]) => name === draft.instrument)?.[1] ?? ''}
-            shut={(terminal) => outOfReach(terminal, position) !== null}
+            shut={shut}
           >
             {isOpen ? (
               <Terminals
@@ -130,4 +133,4 @@ export function Sheet(props: Props) {
       ) : null}
     </section>
   );
-}
+});

@@ -4,10 +4,11 @@
  */
 import type { Attempt, Entry, Noted } from '../../attempt/attempt.ts';
 import type { Run } from '../../attempt/run.ts';
-import { act, note, startRun } from '../../attempt/run.ts';
+import { act, note, replayed, startingRun } from '../../attempt/run.ts';
 import type { Operation, OperationInput } from '../../bench/operation.ts';
 import { operation } from '../../bench/operation.ts';
 import type { Outcome } from '../../bench/perform.ts';
+import { toItsEnd } from '../../bench/toItsEnd.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import { papersOf } from '../../scenario/scenario.ts';
 import type { Position } from './position.ts';
@@ -31,13 +32,19 @@ export interface Bench {
 /** What a person writes down, before the log gives it its time and its place in the chain. */
 export type Note = Exclude<Noted, { kind: 'operation' }>;
 
+type Labels = Pick<Attempt, 'trainee' | 'rung'>;
+
 /** A new attempt, by whom and on which rung. */
-export function newBench(
+export const newBench = (scenario: Scenario, file: unknown, labels: Labels = {}): Bench =>
+  toItsEnd(makingBench(scenario, file, labels));
+
+/** The same in pieces, one an operation that was done before. */
+export function* makingBench(
   scenario: Scenario,
   file: unknown,
-  { trainee, rung }: Pick<Attempt, 'trainee' | 'rung'> = {},
-): Bench {
-  const run = startRun(scenario, file, {
+  { trainee, rung }: Labels = {},
+): Generator<null, Bench> {
+  const run = yield* startingRun(scenario, file, {
     ...(trainee === undefined ? {} : { trainee }),
     ...(rung === undefined ? {} : { rung }),
   });
@@ -55,13 +62,22 @@ const isRefused = ({ refused, readings }: Outcome): boolean =>
 export function done(bench: Bench, test: string | null, input: OperationInput, wall: number): Bench {
   const what = operation(input);
   const { run, outcome } = act(bench.run, test, what, wall);
-  const entry = run.attempt.entries.length - 1;
-  return {
-    run,
-    happened: [...bench.happened, { entry, test, at: outcome.seen.at, operation: what, outcome }],
-    position: positionAfter(bench.position, what, isRefused(outcome)),
-  };
+  return happening(bench, run, { test, operation: what, outcome });
 }
+
+/** After an operation that is the last of the run. */
+const happening = (
+  bench: Bench,
+  run: Run,
+  { test, operation: what, outcome }: Pick<Happened, 'test' | 'operation' | 'outcome'>,
+): Bench => ({
+  run,
+  happened: [
+    ...bench.happened,
+    { entry: run.times.length - 1, test, at: outcome.seen.at, operation: what, outcome },
+  ],
+  position: positionAfter(bench.position, what, isRefused(outcome)),
+});
 
 export const noted = (bench: Bench, entry: Note, wall: number): Bench => ({
   ...bench,
@@ -72,13 +88,19 @@ export const noted = (bench: Bench, entry: Note, wall: number): Bench => ({
  * The same attempt once more: what came of each operation is worked out anew. The log itself stays as it was
  * written, so that a chain broken by somebody stays broken.
  */
-export function takenUp(scenario: Scenario, attempt: Attempt): Bench {
-  let bench = newBench(scenario, attempt.scenario);
-  for (const entry of attempt.entries)
+export const takenUp = (scenario: Scenario, attempt: Attempt): Bench => toItsEnd(takingUp(scenario, attempt));
+
+/** The same in pieces, one an entry. */
+export function* takingUp(scenario: Scenario, attempt: Attempt): Generator<null, Bench> {
+  let bench = yield* makingBench(scenario, attempt.scenario);
+  for (const entry of attempt.entries) {
+    yield null;
+    const { run, outcome } = replayed(bench.run, entry);
     bench =
-      entry.kind === 'operation'
-        ? done(bench, entry.test, entry.operation, entry.wall)
-        : noted(bench, entry, entry.wall);
+      entry.kind === 'operation' && outcome !== null
+        ? happening(bench, run, { test: entry.test, operation: entry.operation, outcome })
+        : { ...bench, run };
+  }
   return { ...bench, run: { ...bench.run, attempt } };
 }
 

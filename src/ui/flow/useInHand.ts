@@ -14,6 +14,7 @@ import { keepOpened } from '../../store/keptRecord.ts';
 import type { Bench } from './bench.ts';
 import type { Hold } from './holding.ts';
 import { newName, TAB, takeHold } from './holding.ts';
+import { inSlices } from './inSlices.ts';
 import type { Begun, Keeper } from './keeping.ts';
 import { keeperOf } from './keeping.ts';
 import type { Place } from './place.ts';
@@ -51,6 +52,8 @@ export type OnTheTable =
 
 /** What came of asking for an attempt: null where it is on the table now. */
 export type Refusal = { readonly name: string; readonly problems: readonly Problem[] } | null;
+/** Nothing came of it where it was left before the bench was ready. */
+type Asked = Refusal | 'left';
 
 export const isConcluded = ({ run }: Bench): boolean =>
   run.attempt.entries.some(({ kind }) => kind === 'conclusion');
@@ -125,7 +128,11 @@ export function useInHand() {
 
   /** One that this device keeps. */
   const goOn = useCallback(
-    async (about: Pick<About, 'id' | 'title' | 'concluded'>, how: 'ask' | 'take over'): Promise<Refusal> => {
+    async (
+      about: Pick<About, 'id' | 'title' | 'concluded'>,
+      how: 'ask' | 'take over',
+      signal: AbortSignal,
+    ): Promise<Asked> => {
       const { id, title, concluded } = about;
       if (held.current?.inHand.id === id) {
         setTable(held.current.inHand);
@@ -143,11 +150,11 @@ export function useInHand() {
           hold?.release();
           return refusal(title, NO_LONGER);
         }
-        const { openedKept } = await import('./start.ts');
-        const result = openedKept(kept);
-        if (result.kind === 'refused') {
+        const { openingKept } = await import('./start.ts');
+        const result = await inSlices(openingKept(kept), signal);
+        if (result === null || result.kind === 'refused') {
           hold?.release();
-          return { name: title, problems: result.problems };
+          return result === null ? 'left' : { name: title, problems: result.problems };
         }
         put(id, result, kept.about, hold, null);
         return null;
@@ -162,13 +169,13 @@ export function useInHand() {
 
   /** One that came from a file; the same attempt kept already goes on where it is further. */
   const open = useCallback(
-    async (bench: Bench): Promise<Refusal> => {
+    async (bench: Bench, signal: AbortSignal): Promise<Asked> => {
       const { title } = bench.run.scenario;
       const id = newName();
       const now = Date.now();
       try {
         const place = await keepOpened(id, bench.run.attempt, now);
-        return goOn({ id: place, title, concluded: isConcluded(bench) }, 'ask');
+        return goOn({ id: place, title, concluded: isConcluded(bench) }, 'ask', signal);
       } catch (error) {
         // Nothing is kept here: then it is in hand as long as the page is open.
         setProblem(problemOf(error));
@@ -182,12 +189,13 @@ export function useInHand() {
   );
 
   /** One that another tab holds, as it is kept at this moment. */
-  const read = useCallback(async (id: string, title: string): Promise<Refusal> => {
+  const read = useCallback(async (id: string, title: string, signal: AbortSignal): Promise<Asked> => {
     try {
       const kept = await keptAttempt(id);
       if (kept === null) return refusal(title, NO_LONGER);
-      const { openedKept } = await import('./start.ts');
-      const result = openedKept(kept);
+      const { openingKept } = await import('./start.ts');
+      const result = await inSlices(openingKept(kept), signal);
+      if (result === null) return 'left';
       if (result.kind === 'refused') return { name: title, problems: result.problems };
       setTable({ kind: 'reading', id, bench: result.bench, place: result.place });
       return null;

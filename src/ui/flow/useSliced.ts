@@ -1,13 +1,6 @@
-/**
- * Work that takes seconds, done in slices of some milliseconds between which the page stays in hand. The work itself
- * is a generator from the floors below; it can be cancelled, and says how far it is.
- */
-import { useEffect, useState } from 'react';
-
-/** Longest slice, ms: short beside the 50 ms from which a press feels late, on a device four times slower too. */
-const SLICE = 8;
-/** How often the progress is shown anew, ms. */
-const TOLD_EVERY = 250;
+/** Work in slices for as long as a screen shows it: it can be cancelled, and says how far it is. */
+import { startTransition, useEffect, useState } from 'react';
+import { inSlices } from './inSlices.ts';
 
 export interface Sliced<P, T> {
   readonly progress: P | null;
@@ -28,33 +21,18 @@ export function useSliced<P, T>(make: (() => Generator<P, T>) | null): Sliced<P,
     if (make === null || cancelled) return;
     setResult(null);
     setFailed(null);
-    const work = make();
-    let told = 0;
-    let timer = 0;
-    const slice = () => {
-      const until = performance.now() + SLICE;
-      try {
-        for (;;) {
-          const next = work.next();
-          if (next.done === true) {
-            setProgress(null);
-            setResult(next.value);
-            return;
-          }
-          if (performance.now() < until) continue;
-          if (until - told > TOLD_EVERY) {
-            told = until;
-            setProgress(next.value);
-          }
-          break;
-        }
-        timer = window.setTimeout(slice, 0);
-      } catch (error) {
-        setFailed(error instanceof Error ? error.message : String(error));
-      }
-    };
-    timer = window.setTimeout(slice, 0);
-    return () => window.clearTimeout(timer);
+    const over = new AbortController();
+    inSlices(make(), over.signal, (told) => setProgress(() => told)).then(
+      (done) => {
+        if (over.signal.aborted) return;
+        setProgress(null);
+        startTransition(() => setResult(done));
+      },
+      (error) => {
+        if (!over.signal.aborted) setFailed(error instanceof Error ? error.message : String(error));
+      },
+    );
+    return () => over.abort();
   }, [make, cancelled]);
   return {
     progress,

@@ -3,12 +3,9 @@ import type { Attempt } from '../../attempt/attempt.ts';
 import { makeAttemptText } from '../../attempt/file.ts';
 import { download, fileNameOf } from './download.ts';
 
-export function ExportButton({ attempt, text }: { readonly attempt: Attempt; readonly text?: string }) {
+export function ExportButton({ attempt }: { readonly attempt: Attempt }) {
   return (
-    <button
-      type="button"
-      onClick={() => download(fileNameOf(attempt, 'attempt'), text ?? makeAttemptText(attempt))}
-    >
+    <button type="button" onClick={() => download(fileNameOf(attempt, 'attempt'), makeAttemptText(attempt))}>
       Export attempt
     </button>
   );

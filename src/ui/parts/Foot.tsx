@@ -1,9 +1,10 @@
 /** The foot of a page: the way to the other pages, the switch for light and dark, and how long waits last. */
+import { memo } from 'react';
 import { Link } from 'wouter';
 import { PaceSwitch } from './PaceSwitch.tsx';
 import { ThemeSwitch } from './Theme.tsx';
 
-export function Foot() {
+export const Foot = memo(function Foot() {
   return (
     <footer className="foot">
       <Link href="/">Scenarios</Link>
@@ -16,4 +17,4 @@ export function Foot() {
       <span>Nothing leaves this device unless you export it.</span>
     </footer>
   );
-}
+});

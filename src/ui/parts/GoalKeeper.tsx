@@ -12,9 +12,15 @@ import { TextField } from './TextField.tsx';
 
 const LONGEST = 300;
 
-/** `suggested`: what the debrief found; without it only one's own is written. */
-export function GoalKeeper({ suggested }: { readonly suggested?: string }) {
-  const [goal, setGoal] = useState<string | null>(null);
+interface Props {
+  /** What the debrief found; without it only one's own is written. */
+  readonly suggested?: string;
+  /** The goal that is kept, where it has been read already: then nothing moves when it is read again. */
+  readonly kept?: string | null;
+}
+
+export function GoalKeeper({ suggested, kept: first = null }: Props) {
+  const [goal, setGoal] = useState<string | null>(first);
   const [problem, setProblem] = useState<KeepProblem | null>(null);
   const [isWriting, setIsWriting] = useState(false);
   useEffect(() => {

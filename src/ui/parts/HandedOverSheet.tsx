@@ -1,4 +1,5 @@
 /** What was done before the trainee came, as its sheet says: test by test, what was read. */
+import { memo } from 'react';
 import type { Run } from '../../attempt/run.ts';
 import { shownText } from '../words/figures.ts';
 import { readingTitle } from '../words/trade.ts';
@@ -6,7 +7,7 @@ import { readingTitle } from '../words/trade.ts';
 /** Readings of one test that are written on the sheet: a proving or a looking takes more room than it tells. */
 const SHOWN = 4;
 
-export function HandedOverSheet({ run: { handedOver } }: { readonly run: Run }) {
+export const HandedOverSheet = memo(function HandedOverSheet({ handedOver }: Pick<Run, 'handedOver'>) {
   if (handedOver === null) return null;
   return (
     <details className="sheet handed-over">
@@ -45,4 +46,4 @@ export function HandedOverSheet({ run: { handedOver } }: { readonly run: Run }) 
       </div>
     </details>
   );
-}
+});

@@ -2,20 +2,17 @@
  * What this device keeps, on the first screen: the attempt to go on with, before all else; the goal for next time;
  * and, once, that a browser keeps nothing.
  */
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { Link } from 'wouter';
 import type { About } from '../../store/about.ts';
-import type { KeepProblem } from '../../store/database.ts';
-import { problemOf } from '../../store/database.ts';
-import { keptAttempts } from '../../store/keptAttempt.ts';
-import { keptGoal } from '../../store/keptRecord.ts';
-import type { Goal } from '../../store/recordFile.ts';
 import type { InHand } from '../flow/useInHand.ts';
 import { isConcluded } from '../flow/useInHand.ts';
+import type { Kept } from '../flow/useKeptHere.ts';
 import { momentText } from '../words/dates.ts';
 import { WHY_NOT_KEPT } from '../words/keeping.ts';
 
 interface Props {
+  readonly kept: Kept;
   readonly inHand: InHand | null;
   readonly onWish: (
     wish:
@@ -25,20 +22,9 @@ interface Props {
   readonly onReturn: () => void;
 }
 
-export function KeptHere({ inHand, onWish, onReturn }: Props) {
-  const [kept, setKept] = useState<{ all: readonly About[]; goal: Goal | null }>({ all: [], goal: null });
-  const [problem, setProblem] = useState<KeepProblem | null>(null);
+export function KeptHere({ kept, inHand, onWish, onReturn }: Props) {
+  const { problem } = kept;
   const [putAway, setPutAway] = useState<readonly string[]>([]);
-  useEffect(() => {
-    let isStale = false;
-    Promise.all([keptAttempts(), keptGoal()]).then(
-      ([all, goal]) => !isStale && setKept({ all, goal }),
-      (error) => !isStale && setProblem(problemOf(error)),
-    );
-    return () => {
-      isStale = true;
-    };
-  }, []);
   const unfinished = kept.all.filter(
     ({ id, concluded, putAway: isAway }) => !concluded && !isAway && !putAway.includes(id),
   );

@@ -3,7 +3,7 @@
  * its last key is what comes next: the next empty field, or the form's own button. The system's keyboard stays away
  * (inputmode none); one that is plugged in still works.
  */
-import { useEffect, useRef, useState } from 'react';
+import { memo, useEffect, useRef, useState } from 'react';
 import { useOwnPad } from '../flow/useOwnPad.ts';
 import { isFigure, nextEmpty } from './nextFigure.ts';
 
@@ -16,7 +16,7 @@ const DIGITS = [
 const SIGNS: readonly (string | undefined)[] = ['=', '>', '<'];
 const NO_READING = 'no reading';
 
-export function KeyPad() {
+export const KeyPad = memo(function KeyPad() {
   const isOwn = useOwnPad();
   const [field, setField] = useState<HTMLInputElement | null>(null);
   const [, setTyped] = useState(0);
@@ -125,7 +125,7 @@ export function KeyPad() {
       </section>
     </>
   );
-}
+});
 
 interface KeyProps {
   readonly name: string;

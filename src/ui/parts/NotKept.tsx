@@ -5,7 +5,7 @@ import { KeepProblemOfAttempt } from '../flow/keptBeside.ts';
 import { WHY_NOT_KEPT } from '../words/keeping.ts';
 import { ExportButton } from './ExportButton.tsx';
 
-export function NotKept({ attempt, text }: { readonly attempt: Attempt; readonly text?: string }) {
+export function NotKept({ attempt }: { readonly attempt: Attempt }) {
   const problem = useContext(KeepProblemOfAttempt);
   return (
     <div className="acts whole" role="alert">
@@ -13,7 +13,7 @@ export function NotKept({ attempt, text }: { readonly attempt: Attempt; readonly
         <strong>Not kept on this device.</strong> {WHY_NOT_KEPT[problem ?? 'refused']} If you close this page,
         what you did since is lost unless you export it.
       </p>
-      <ExportButton attempt={attempt} {...(text === undefined ? {} : { text })} />
+      <ExportButton attempt={attempt} />
     </div>
   );
 }

@@ -1,10 +1,10 @@
 /** The installation by its papers, in words: nothing of it was measured. */
+import { memo } from 'react';
+import type { Run } from '../../attempt/run.ts';
 import { siteLines } from '../../scenario/words.ts';
-import type { Bench } from '../flow/bench.ts';
 import { SheetLines } from './SheetLines.tsx';
 
-export function Papers({ bench }: { readonly bench: Bench }) {
-  const { scenario, papers } = bench.run;
+export const Papers = memo(function Papers({ scenario, papers }: Pick<Run, 'scenario' | 'papers'>) {
   return (
     <section className="stack" aria-labelledby="papers-heading">
       <div className="bar-title">
@@ -15,4 +15,4 @@ export function Papers({ bench }: { readonly bench: Bench }) {
       <SheetLines lines={siteLines(papers)} />
     </section>
   );
-}
+});

@@ -2,12 +2,10 @@
  * One attempt from its first test to its debrief: holds the flow machine, keeps the log and the place on the device
  * after every change, and shows the screen that belongs to where the attempt is.
  */
-import { useMachine } from '@xstate/react';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { KeepProblem } from '../../store/database.ts';
 import { changeAbout, keptAttempts } from '../../store/keptAttempt.ts';
 import type { AttemptActor, AttemptState } from '../flow/attemptMachine.ts';
-import { attemptMachine } from '../flow/attemptMachine.ts';
 import type { Bench } from '../flow/bench.ts';
 import type { Fields } from '../flow/fields.ts';
 import { fieldsFrom, forgetAfter } from '../flow/fields.ts';
@@ -15,6 +13,7 @@ import type { KeptBeside } from '../flow/keptBeside.ts';
 import { BesideAttempt, KeepProblemOfAttempt } from '../flow/keptBeside.ts';
 import type { Place } from '../flow/place.ts';
 import { draftOf } from '../flow/place.ts';
+import { useFlow } from '../flow/useFlow.ts';
 import type { InHand } from '../flow/useInHand.ts';
 import { FieldsOfAttempt } from '../flow/useKept.ts';
 import { useWall } from '../flow/useWall.ts';
@@ -28,14 +27,15 @@ interface Props {
   /** Why the last change was not kept. */
   readonly problem: KeepProblem | null;
   readonly onConcluded: () => void;
-  readonly onAgain: (bench: Bench) => void;
+  readonly onAgain: (making: () => Generator<null, Bench>) => void;
 }
 
 export function AttemptScreen({ inHand, problem, onConcluded, onAgain }: Props) {
   const { now } = inHand;
   const [before] = useState(() => ({ bench: now.bench, place: now.place }));
-  const [state, send] = useMachine(attemptMachine, {
-    input: { bench: before.bench, ...(before.place === undefined ? {} : { place: before.place }) },
+  const [state, send] = useFlow({
+    bench: before.bench,
+    ...(before.place === undefined ? {} : { place: before.place }),
   });
   const wall = useWall(before.place?.wall ?? before.bench.run.attempt.entries.at(-1)?.wall ?? 0);
   const fields = useKeeping(inHand, state, wall);

@@ -1,11 +1,12 @@
 /** The first screen: what this is, one line of caution, what was left unfinished, and the scenarios. */
-import { useState } from 'react';
+import { memo, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Rung } from '../../attempt/rung.ts';
 import { rungOf } from '../../attempt/rung.ts';
 import type { Problem } from '../../scenario/problems.ts';
 import type { About } from '../../store/about.ts';
 import type { InHand } from '../flow/useInHand.ts';
+import { useKeptHere } from '../flow/useKeptHere.ts';
 import { CAUTION_LINE, Cautions } from '../parts/Cautions.tsx';
 import { Foot } from '../parts/Foot.tsx';
 import { KeptHere } from '../parts/KeptHere.tsx';
@@ -46,7 +47,8 @@ interface Props {
 
 export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
   const [cautions, setCautions] = useState(false);
-  const all = [...opened, ...OFFERED];
+  const kept = useKeptHere();
+  const all = useMemo(() => [...opened, ...OFFERED], [opened]);
   const [id, setId] = useState<string | null>(null);
   const chosen = all.find((offered) => offered.id === id) ?? all[0];
   return (
@@ -67,34 +69,40 @@ export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
           </Link>
         </div>
       </header>
-      <main className="columns">
-        <div className="wide-stack">
-          <p className="note prose">{CAUTION_LINE}</p>
-          <NewVersion inHand={inHand} />
-          <KeptHere inHand={inHand} onWish={onWish} onReturn={onReturn} />
-          {refused === null ? null : (
-            <Problems
-              file={refused.name}
-              problems={refused.problems}
-              kept={inHand === null ? 'Nothing here was changed.' : 'The attempt in progress is unchanged.'}
-            />
-          )}
-          <p>
-            <a href="#/first-run" className="lone">
-              First time here? Four minutes on a bench that is handed over.
-            </a>
-          </p>
-          <ScenarioList all={all} chosen={chosen} onChoose={setId} />
-        </div>
-        <div className="wide-stack">
-          {chosen === undefined ? null : <BeginForm key={chosen.id} offered={chosen} onWish={onWish} />}
-          <section className="stack" aria-labelledby="file-heading">
-            <h2 id="file-heading">From a file</h2>
-            <p className="note">A scenario that a tutor made, or an attempt that you exported.</p>
-            <OpenFile label="Open a file…" onFile={(file) => onWish({ kind: 'open', file })} />
-          </section>
-        </div>
-      </main>
+      {kept === null ? (
+        <main className="columns marking" />
+      ) : (
+        <main className="columns">
+          <div className="wide-stack">
+            <p className="note prose">{CAUTION_LINE}</p>
+            <NewVersion inHand={inHand} />
+            <KeptHere kept={kept} inHand={inHand} onWish={onWish} onReturn={onReturn} />
+            {refused === null ? null : (
+              <Problems
+                file={refused.name}
+                problems={refused.problems}
+                kept={inHand === null ? 'Nothing here was changed.' : 'The attempt in progress is unchanged.'}
+              />
+            )}
+            <p>
+              <a href="#/first-run" className="lone">
+                First time here? Four minutes on a bench that is handed over.
+              </a>
+            </p>
+            <ScenarioList all={all} chosen={chosen} onChoose={setId} />
+          </div>
+          <div className="wide-stack">
+            {chosen === undefined ? null : (
+              <BeginForm key={chosen.id} offered={chosen} kept={kept.all} onWish={onWish} />
+            )}
+            <section className="stack" aria-labelledby="file-heading">
+              <h2 id="file-heading">From a file</h2>
+              <p className="note">A scenario that a tutor made, or an attempt that you exported.</p>
+              <OpenFile label="Open a file…" onFile={(file) => onWish({ kind: 'open', file })} />
+            </section>
+          </div>
+        </main>
+      )}
       <Foot />
       {cautions ? <Cautions rules={null} onClose={() => setCautions(false)} /> : null}
     </>
@@ -121,19 +129,12 @@ function ScenarioList({ all, chosen, onChoose }: ListProps) {
             {all
               .filter((scenario) => groupOf(scenario) === group)
               .map((scenario) => (
-                <label key={scenario.id} className="card">
-                  <input
-                    type="radio"
-                    name="scenario"
-                    checked={chosen?.id === scenario.id}
-                    onChange={() => onChoose(scenario.id)}
-                  />
-                  <span className="card-title">{scenario.title}</span>
-                  <span className="card-more brief">{scenario.brief}</span>
-                  <span className="card-more note">
-                    {unitLine(scenario)} · {SUPPORT_WORDS[scenario.support]} · {scenario.rules}
-                  </span>
-                </label>
+                <Card
+                  key={scenario.id}
+                  scenario={scenario}
+                  isChosen={chosen?.id === scenario.id}
+                  onChoose={onChoose}
+                />
               ))}
           </div>
         </fieldset>
@@ -142,16 +143,37 @@ function ScenarioList({ all, chosen, onChoose }: ListProps) {
   );
 }
 
+interface CardProps {
+  readonly scenario: Offered;
+  readonly isChosen: boolean;
+  readonly onChoose: (id: string) => void;
+}
+
+/** A choice changes two cards of many. */
+const Card = memo(function Card({ scenario, isChosen, onChoose }: CardProps) {
+  return (
+    <label className="card">
+      <input type="radio" name="scenario" checked={isChosen} onChange={() => onChoose(scenario.id)} />
+      <span className="card-title">{scenario.title}</span>
+      <span className="card-more brief">{scenario.brief}</span>
+      <span className="card-more note">
+        {unitLine(scenario)} · {SUPPORT_WORDS[scenario.support]} · {scenario.rules}
+      </span>
+    </label>
+  );
+});
+
 /** What others began is short; a whole job starts from isolation. */
 const groupOf = ({ site, unit, handover }: Offered): string =>
   `${handover ? 'Short jobs, handed over' : 'Whole jobs'}: ${site.phases === 1 ? 'single-phase' : 'three-phase'}, ${unit.outlet === 'socket' ? 'socket-outlet' : 'tethered'}`;
 
 interface BeginProps {
   readonly offered: Offered;
+  readonly kept: readonly About[];
   readonly onWish: (wish: Wish) => void;
 }
 
-function BeginForm({ offered, onWish }: BeginProps) {
+function BeginForm({ offered, kept, onWish }: BeginProps) {
   const own = ownRung(offered);
   const [rung, setRung] = useState<Rung | 0>(own);
   const [trainee, setTrainee] = useState('');
@@ -167,7 +189,7 @@ function BeginForm({ offered, onWish }: BeginProps) {
       {own === 4 ? (
         <p className="note">Assessment: nothing is told until the end.</p>
       ) : (
-        <RungChoice value={rung} onChange={setRung} />
+        <RungChoice kept={kept} value={rung} onChange={setRung} />
       )}
       {rung === 0 ? null : (
         <TextField

@@ -1,5 +1,5 @@
 /** Where statements and limits come from: each document once, with the tests that lean on it. */
-import { papersOf, readScenario } from '../../scenario/scenario.ts';
+import { papersOf, readingScenario } from '../../scenario/scenario.ts';
 import { ACTIONS } from '../../verification/actions.ts';
 import { sourceText } from '../../verification/sources.ts';
 import type { Papers, TestAction } from '../../verification/testAction.ts';
@@ -63,7 +63,7 @@ export function Sources() {
 function* rowsByAction(): Generator<null, ReadonlyMap<TestAction, readonly Row[]>> {
   const rows = new Map(ACTIONS.map((action) => [action, new Map<string, Row>()]));
   for (const file of OFFERED) {
-    const papers = papersFrom(file);
+    const papers = yield* papersFrom(file);
     yield null;
     if (papers === null) continue;
     for (const [action, found] of rows) {
@@ -76,8 +76,8 @@ function* rowsByAction(): Generator<null, ReadonlyMap<TestAction, readonly Row[]
 }
 
 /** Papers say nothing of a handover, and to carry one out takes long. */
-function papersFrom({ handover: _, ...file }: Offered): Papers | null {
-  const read = readScenario(file);
+function* papersFrom({ handover: _, ...file }: Offered): Generator<null, Papers | null> {
+  const read = yield* readingScenario(file);
   return read.ok ? papersOf(read.scenario) : null;
 }
 

@@ -1,5 +1,5 @@
 /** The bench: what is known on one side, the test in hand or the choice of one on the other. */
-import { useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { rungOf } from '../../../attempt/rung.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
 import { Sheet } from '../../drawing/Sheet.tsx';
@@ -38,13 +38,19 @@ export function BenchScreen(props: Props) {
   const isWaiting = waiting !== null;
   const card = useRef<HTMLDivElement>(null);
   const { bench, draft, harm, test, failed } = state.context;
-  const actions = allowedActions(bench.run.scenario);
+  const { scenario } = bench.run;
+  const actions = useMemo(() => allowedActions(scenario), [scenario]);
   const action = actions.find(({ id }) => id === test);
   const stage = action === undefined ? null : stageOf(state);
   const isSettingUp = stage === 'setting up';
   const again = action === undefined ? lastJudged(bench) : null;
   const isOpen = stage === 'observing' && state.matches('working');
   const measuring = useMeasuring(bench, test);
+  // What is beside the open step is drawn again only where something of it has changed.
+  const stop = useCallback(() => send({ type: 'stop' }), [send]);
+  const choose = useCallback((id: string) => send({ type: 'choose', test: id }), [send]);
+  const putRight = useCallback(() => send({ type: 'put right' }), [send]);
+  const conclude = useCallback(() => send({ type: 'conclude' }), [send]);
   const heading = useRef<HTMLHeadingElement>(null);
   const [shown, setShown] = useState(false);
   // Between tests the focus goes back to the choice; not when the page has just opened.
@@ -60,7 +66,7 @@ export function BenchScreen(props: Props) {
   }, [isWaiting]);
   return (
     <div className="bench">
-      <Head bench={bench} keepFailed={keepFailed} onStop={() => send({ type: 'stop' })} />
+      <Head bench={bench} keepFailed={keepFailed} onStop={stop} />
       <Status bench={bench} />
       <main className={`columns bench-columns${isOpen ? ' leads-open' : ''}`}>
         <div className="in-view">
@@ -111,11 +117,11 @@ export function BenchScreen(props: Props) {
               )}
               <ChooseTest
                 actions={actions}
-                isInOrder={rungOf(bench.run.scenario.support, bench.run.attempt) === 1}
+                isInOrder={rungOf(scenario.support, bench.run.attempt) === 1}
                 next={nextInOrder(bench, actions)}
-                onChoose={(id) => send({ type: 'choose', test: id })}
-                onPutRight={() => send({ type: 'put right' })}
-                onConclude={() => send({ type: 'conclude' })}
+                onChoose={choose}
+                onPutRight={putRight}
+                onConclude={conclude}
               />
             </section>
           ) : null}
@@ -123,8 +129,8 @@ export function BenchScreen(props: Props) {
         </div>
         <div className="wide-stack beside">
           <YourTests bench={bench} actions={actions} />
-          <HandedOverSheet run={bench.run} />
-          <Papers bench={bench} />
+          <HandedOverSheet handedOver={bench.run.handedOver} />
+          <Papers scenario={bench.run.scenario} papers={bench.run.papers} />
         </div>
       </main>
       <Foot />

@@ -1,5 +1,5 @@
 /** The head line of bench and conclusion: which job, by which rules, and the buttons that are always at hand. */
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { rungOf } from '../../../attempt/rung.ts';
 import { sheetLines } from '../../../scenario/words.ts';
 import type { Bench } from '../../flow/bench.ts';
@@ -16,7 +16,7 @@ interface Props {
   readonly onStop?: () => void;
 }
 
-export function Head({ bench, keepFailed, onStop }: Props) {
+export const Head = memo(function Head({ bench, keepFailed, onStop }: Props) {
   const [shown, setShown] = useState<'cautions' | 'sheet' | null>(null);
   const { scenario, papers, attempt } = bench.run;
   return (
@@ -51,4 +51,4 @@ export function Head({ bench, keepFailed, onStop }: Props) {
       ) : null}
     </header>
   );
-}
+});

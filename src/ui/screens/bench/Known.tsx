@@ -1,11 +1,12 @@
 /** What is known and how, and what was seen and heard last: the strip under the sheet, and its short form on a phone. */
+import { memo } from 'react';
 import type { Bench } from '../../flow/bench.ts';
 import { knownOf, perceived, provedDeadAt, SUPPLY_WORDS, standInText } from '../../flow/known.ts';
 import { benchTime } from '../../words/figures.ts';
 
 const SHOWN = 7;
 
-export function Known({ bench }: { readonly bench: Bench }) {
+export const Known = memo(function Known({ bench }: { readonly bench: Bench }) {
   const noticed = perceived(bench.happened, 0).slice(-SHOWN);
   return (
     <div className="strip">
@@ -49,9 +50,9 @@ export function Known({ bench }: { readonly bench: Bench }) {
       </section>
     </div>
   );
-}
+});
 
-export function Status({ bench }: { readonly bench: Bench }) {
+export const Status = memo(function Status({ bench }: { readonly bench: Bench }) {
   const dead = provedDeadAt(bench, 'supply') ?? provedDeadAt(bench, 'origin');
   return (
     <section className="status" aria-label="known now">
@@ -66,4 +67,4 @@ export function Status({ bench }: { readonly bench: Bench }) {
       </span>
     </section>
   );
-}
+});

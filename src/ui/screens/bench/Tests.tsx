@@ -1,4 +1,5 @@
 /** The trainee's own tests as they were done, and the actions to choose from, by stage; none is ticked off. */
+import { memo } from 'react';
 import type { Entry } from '../../../attempt/attempt.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import { STAGES } from '../../../verification/testAction.ts';
@@ -64,7 +65,7 @@ interface Props {
   readonly actions: readonly TestAction[];
 }
 
-export function YourTests({ bench, actions }: Props) {
+export const YourTests = memo(function YourTests({ bench, actions }: Props) {
   const rows = rowsOf(bench, actions);
   return (
     <section aria-labelledby="tests-heading">
@@ -103,7 +104,7 @@ export function YourTests({ bench, actions }: Props) {
       )}
     </section>
   );
-}
+});
 
 /** The first that was not begun after the last one begun; else the first never begun. It looks at what was done alone. */
 export function nextInOrder(bench: Bench, actions: readonly TestAction[]): string | null {
@@ -125,7 +126,14 @@ interface ChooseProps {
   readonly onConclude: () => void;
 }
 
-export function ChooseTest({ actions, next, isInOrder, onChoose, onPutRight, onConclude }: ChooseProps) {
+export const ChooseTest = memo(function ChooseTest({
+  actions,
+  next,
+  isInOrder,
+  onChoose,
+  onPutRight,
+  onConclude,
+}: ChooseProps) {
   return (
     <div className="wide-stack">
       {isInOrder ? (
@@ -144,7 +152,7 @@ export function ChooseTest({ actions, next, isInOrder, onChoose, onPutRight, onC
       </div>
     </div>
   );
-}
+});
 
 type ListProps = Pick<ChooseProps, 'actions' | 'onChoose'>;
 

@@ -6,13 +6,12 @@ import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Debrief as Told } from '../../../attempt/debrief.ts';
 import { debriefing } from '../../../attempt/debrief.ts';
 import { eliminating, seekingUndone } from '../../../attempt/elimination.ts';
-import { makeAttemptText } from '../../../attempt/file.ts';
 import { rungOf } from '../../../attempt/rung.ts';
 import { tellingStep, timelineOf } from '../../../attempt/timeline.ts';
 import type { Lockstep, Progress } from '../../../attempt/twin.ts';
 import { followingLog } from '../../../attempt/twin.ts';
 import type { Bench } from '../../flow/bench.ts';
-import { newBench } from '../../flow/bench.ts';
+import { makingBench } from '../../flow/bench.ts';
 import type { Sliced } from '../../flow/useSliced.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { ExportButton } from '../../parts/ExportButton.tsx';
@@ -35,7 +34,7 @@ import { useStepping } from './useStepping.ts';
 interface Props {
   readonly bench: Bench;
   readonly keepFailed: boolean;
-  readonly onAgain: (bench: Bench) => void;
+  readonly onAgain: (making: () => Generator<null, Bench>) => void;
 }
 
 export function Debrief(props: Props) {
@@ -53,7 +52,7 @@ export function Debrief(props: Props) {
         </div>
         {failed === null ? null : (
           <div className="head-acts">
-            <ExportButton attempt={attempt} text={makeAttemptText(attempt)} />
+            <ExportButton attempt={attempt} />
           </div>
         )}
       </header>
@@ -115,11 +114,11 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
           <button type="button" onClick={() => window.print()}>
             Print
           </button>
-          <ExportButton attempt={attempt} text={makeAttemptText({ ...attempt, marks: told.marks })} />
+          <ExportButton attempt={{ ...attempt, marks: told.marks }} />
           <button
             type="button"
             className="main"
-            onClick={() => onAgain(newBench(scenario, attempt.scenario, attempt))}
+            onClick={() => onAgain(() => makingBench(scenario, attempt.scenario, attempt))}
           >
             Practise this again
           </button>

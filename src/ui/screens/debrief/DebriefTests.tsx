@@ -1,4 +1,5 @@
 /** Every line, figure and limit of every test that counts, with what was said and what is true. */
+import { memo } from 'react';
 import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { sourceText } from '../../../verification/sources.ts';
@@ -9,7 +10,7 @@ import { figureText } from '../../words/figures.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
 import { recordOf, recordText } from '../observe/records.ts';
 
-export function DebriefTests({ told }: { readonly told: Debrief }) {
+export const DebriefTests = memo(function DebriefTests({ told }: { readonly told: Debrief }) {
   return (
     <section aria-labelledby="lines-heading">
       <h2 id="lines-heading">Test by test</h2>
@@ -30,7 +31,7 @@ export function DebriefTests({ told }: { readonly told: Debrief }) {
       })}
     </section>
   );
-}
+});
 
 const summary = (differing: number, all: number): string =>
   differing === 0 ? `all ${all} lines as you said` : `${differing} of ${all} lines other than you said`;

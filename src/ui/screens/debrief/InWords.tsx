@@ -1,9 +1,10 @@
 /** Both drawings in words: everything lettered or drawn on them at one step, line by line. */
+import { memo } from 'react';
 import { factsOf } from '../../../attempt/momentWords.ts';
 import type { Step } from '../../../attempt/twin.ts';
 import { Scroll } from './Scroll.tsx';
 
-export function InWords({ step }: { readonly step: Step }) {
+export const InWords = memo(function InWords({ step }: { readonly step: Step }) {
   const twin = new Map(factsOf(step.twin).map(({ what, text }) => [what, text]));
   return (
     <details className="debrief-test">
@@ -34,4 +35,4 @@ export function InWords({ step }: { readonly step: Step }) {
       </Scroll>
     </details>
   );
-}
+});

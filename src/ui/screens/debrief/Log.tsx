@@ -1,4 +1,5 @@
 /** The attempt as it was logged, entry by entry, with its bench time. */
+import { memo } from 'react';
 import type { Attempt, Entry } from '../../../attempt/attempt.ts';
 import { answerText } from '../../words/answers.ts';
 import { benchTime, figureText } from '../../words/figures.ts';
@@ -6,7 +7,7 @@ import { operationText } from '../../words/trade.ts';
 import { recordText } from '../observe/records.ts';
 import { Scroll } from './Scroll.tsx';
 
-export function Log({ attempt }: { readonly attempt: Attempt }) {
+export const Log = memo(function Log({ attempt }: { readonly attempt: Attempt }) {
   return (
     <details className="debrief-test">
       <summary>The log: {attempt.entries.length} entries</summary>
@@ -32,7 +33,7 @@ export function Log({ attempt }: { readonly attempt: Attempt }) {
       </Scroll>
     </details>
   );
-}
+});
 
 function entryText(entry: Entry): string {
   switch (entry.kind) {

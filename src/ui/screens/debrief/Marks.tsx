@@ -1,4 +1,5 @@
 /** Marks by part, as bars and as numbers, and their sum. */
+import { memo } from 'react';
 import type { Marks as MarksGiven } from '../../../attempt/mark.ts';
 
 interface Props {
@@ -7,7 +8,7 @@ interface Props {
   readonly given: boolean;
 }
 
-export function Marks({ marks, given }: Props) {
+export const Marks = memo(function Marks({ marks, given }: Props) {
   const weights: Readonly<Record<string, number>> = marks.weights;
   const whole = Object.values(weights).reduce((sum, weight) => sum + weight, 0);
   return (
@@ -49,4 +50,4 @@ export function Marks({ marks, given }: Props) {
       )}
     </>
   );
-}
+});

@@ -1,4 +1,5 @@
 /** The unit opened and its correct twin after the same actions, side by side, with one difference ringed on both. */
+import { memo } from 'react';
 import type { Difference } from '../../../attempt/differences.ts';
 import type { Step } from '../../../attempt/twin.ts';
 import type { Papers } from '../../../verification/testAction.ts';
@@ -11,7 +12,7 @@ interface Props {
   readonly number: number;
 }
 
-export function OpenedPair({ papers, step, difference, number }: Props) {
+export const OpenedPair = memo(function OpenedPair({ papers, step, difference, number }: Props) {
   const sides = [
     { name: 'This unit, opened', moment: step.unit, number },
     { name: 'Correct twin, same actions', moment: step.twin, number: null },
@@ -32,4 +33,4 @@ export function OpenedPair({ papers, step, difference, number }: Props) {
       ))}
     </div>
   );
-}
+});

@@ -1,4 +1,5 @@
 /** Every pair of the outlet at one step: what was read with things as they stand, and what both units truly have. */
+import { memo } from 'react';
 import { mainsText } from '../../../attempt/inWords.ts';
 import type { Lockstep } from '../../../attempt/twin.ts';
 import { shownText } from '../../words/figures.ts';
@@ -26,7 +27,7 @@ function readSince({ steps }: Lockstep, step: number): ReadonlyMap<string, strin
   return read;
 }
 
-export function OutletPairs({ lockstep, step }: Props) {
+export const OutletPairs = memo(function OutletPairs({ lockstep, step }: Props) {
   const here = lockstep.steps[step];
   if (here === undefined) return null;
   const read = readSince(lockstep, step);
@@ -59,4 +60,4 @@ export function OutletPairs({ lockstep, step }: Props) {
       </table>
     </Scroll>
   );
-}
+});

@@ -1,8 +1,9 @@
 /** What was put right, and which tests that made due: named or not, done again or not. */
+import { memo } from 'react';
 import type { Debrief } from '../../../attempt/debrief.ts';
 import { actionNamed } from '../../../verification/actions.ts';
 
-export function Repeated({ told }: { readonly told: Debrief }) {
+export const Repeated = memo(function Repeated({ told }: { readonly told: Debrief }) {
   const { due, named, free, done } = told.marks.repeats;
   const needless = (named ?? []).filter((test) => !due.includes(test) && !free.includes(test));
   if (told.repaired.length === 0 && due.length === 0 && needless.length === 0) return null;
@@ -52,4 +53,4 @@ export function Repeated({ told }: { readonly told: Debrief }) {
       </p>
     </section>
   );
-}
+});

@@ -3,7 +3,7 @@
  * how many causes were left. A press on it goes to the nearest step; the table below it says the same.
  */
 import type { PointerEvent } from 'react';
-import { useEffect, useId, useRef, useState } from 'react';
+import { memo, useEffect, useId, useRef, useState } from 'react';
 import type { Elimination } from '../../../attempt/elimination.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import type { Lockstep } from '../../../attempt/twin.ts';
@@ -25,7 +25,14 @@ interface Props {
 const WIDE = 560;
 const NAMES = 108;
 
-export function TimeLine({ lockstep, timeline, elimination, step, concluded, onStep }: Props) {
+export const TimeLine = memo(function TimeLine({
+  lockstep,
+  timeline,
+  elimination,
+  step,
+  concluded,
+  onStep,
+}: Props) {
   const [box, width] = useWidth();
   const title = useId();
   const isWide = width >= WIDE;
@@ -92,7 +99,7 @@ export function TimeLine({ lockstep, timeline, elimination, step, concluded, onS
       </p>
     </div>
   );
-}
+});
 
 /** The width at hand, CSS px. */
 function useWidth(): [React.RefObject<HTMLDivElement | null>, number] {

@@ -1,4 +1,5 @@
 /** The time line in figures: test by test, the outlet on both sides, and how many causes were left. */
+import { memo } from 'react';
 import type { Elimination, Undone } from '../../../attempt/elimination.ts';
 import { mainsText } from '../../../attempt/inWords.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
@@ -16,7 +17,7 @@ interface Props {
   readonly undone: Undone | null;
 }
 
-export function ToldTable({ lockstep, timeline, elimination, undone }: Props) {
+export const ToldTable = memo(function ToldTable({ lockstep, timeline, elimination, undone }: Props) {
   const { levels, steps } = lockstep;
   return (
     <details className="debrief-test">
@@ -66,7 +67,7 @@ export function ToldTable({ lockstep, timeline, elimination, undone }: Props) {
       {elimination === null ? null : <AtTheEnd elimination={elimination} undone={undone} />}
     </details>
   );
-}
+});
 
 interface AtTheEndProps {
   readonly elimination: Elimination;

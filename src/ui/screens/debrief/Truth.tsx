@@ -1,8 +1,9 @@
 /** What was really wrong, where, and what was due; told only now. */
+import { memo } from 'react';
 import type { Debrief } from '../../../attempt/debrief.ts';
 import { FAMILIES } from '../../../faults/families.ts';
 
-export function Truth({ told }: { readonly told: Debrief }) {
+export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {
   const { causes, due } = told;
   return (
     <section className="stack" aria-labelledby="cause-heading">
@@ -31,4 +32,4 @@ export function Truth({ told }: { readonly told: Debrief }) {
       </dl>
     </section>
   );
-}
+});

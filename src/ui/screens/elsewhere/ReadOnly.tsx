@@ -45,7 +45,7 @@ export function ReadOnly({ bench, place, onTakeOver, onReadAgain }: Props) {
           </div>
         </section>
         <div className="wide-stack beside">
-          <Papers bench={bench} />
+          <Papers scenario={scenario} papers={bench.run.papers} />
           <div className="strip-known">
             <Known bench={bench} />
           </div>

@@ -2,11 +2,11 @@
  * The first four minutes: three short tests on two benches that were handed over, with a line beside each step, and
  * then a whole job. Nothing of it is kept or marked.
  */
-import { useMachine } from '@xstate/react';
-import { useEffect, useState } from 'react';
-import { attemptMachine } from '../../flow/attemptMachine.ts';
+import { useCallback, useEffect, useState } from 'react';
 import type { Bench } from '../../flow/bench.ts';
-import { begun } from '../../flow/start.ts';
+import { beginningOn } from '../../flow/start.ts';
+import { useFlow } from '../../flow/useFlow.ts';
+import { useSliced } from '../../flow/useSliced.ts';
 import { useWall } from '../../flow/useWall.ts';
 import { CAUTION_LINE } from '../../parts/Cautions.tsx';
 import { BenchScreen } from '../bench/BenchScreen.tsx';
@@ -22,21 +22,49 @@ interface Props {
 
 export function FirstRun({ onWholeJob, onLeave }: Props) {
   const [at, setAt] = useState(-1);
-  const part = COURSE[at];
-  if (at < 0) return <Opening onBegin={() => setAt(0)} onLeave={onLeave} />;
+  // The first bench is got ready while the opening is read.
+  const number = Math.max(0, at);
+  const part = COURSE[number];
   if (part === undefined) return <Closing onWholeJob={onWholeJob} onLeave={onLeave} />;
-  return <Lessons key={at} part={part} onDone={() => setAt(at + 1)} onLeave={onLeave} />;
+  return (
+    <OnePart
+      key={number}
+      part={part}
+      isOpening={at < 0}
+      onBegin={() => setAt(0)}
+      onDone={() => setAt(at + 1)}
+      onLeave={onLeave}
+    />
+  );
 }
 
-interface LessonsProps {
+interface PartProps {
   readonly part: Part;
+  readonly isOpening: boolean;
+  readonly onBegin: () => void;
   readonly onDone: () => void;
   readonly onLeave: () => void;
 }
 
-function Lessons({ part, onDone, onLeave }: LessonsProps) {
-  const [bench] = useState(() => benchOf(part));
-  const [state, send] = useMachine(attemptMachine, { input: { bench } });
+function OnePart({ part, isOpening, onBegin, onDone, onLeave }: PartProps) {
+  const { result: bench, failed } = useSliced(useCallback(() => gettingReady(part), [part]));
+  if (isOpening) return <Opening onBegin={onBegin} onLeave={onLeave} />;
+  if (bench !== null) return <Lessons part={part} bench={bench} onDone={onDone} onLeave={onLeave} />;
+  return (
+    <Reading title="First run" about="a bench that is handed over">
+      <p role="status">
+        {failed ?? 'Getting the bench ready: the tests that are handed over are carried out …'}
+      </p>
+    </Reading>
+  );
+}
+
+interface LessonsProps extends Pick<PartProps, 'part' | 'onDone' | 'onLeave'> {
+  readonly bench: Bench;
+}
+
+function Lessons({ part, bench, onDone, onLeave }: LessonsProps) {
+  const [state, send] = useFlow({ bench });
   const wall = useWall(0);
   const { test } = state.context;
   const { entries } = state.context.bench.run.attempt;
@@ -71,8 +99,8 @@ function Lessons({ part, onDone, onLeave }: LessonsProps) {
   );
 }
 
-function benchOf({ file }: Part): Bench {
-  const result = begun(file, 2, '');
+function* gettingReady({ file }: Part): Generator<null, Bench> {
+  const result = yield* beginningOn(file, 2, '');
   if (result.kind === 'attempt') return result.bench;
   throw new Error(result.problems.map(({ path, message }) => `${path}: ${message}`).join('; '));
 }

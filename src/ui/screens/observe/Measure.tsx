@@ -2,7 +2,7 @@
  * An instrument and its leads, in two steps that are the same right or wrong: check where the leads are, then apply.
  * The line between them repeats what the trainee did; it never says what should be done.
  */
-import { useEffect, useRef, useState } from 'react';
+import { startTransition, useEffect, useRef, useState } from 'react';
 import type { Operation } from '../../../bench/operation.ts';
 import { TESTED_PLACES } from '../../../bench/plant.ts';
 import type { Terminal } from '../../../bench/terminals.ts';
@@ -64,7 +64,12 @@ export function Measure({ bench, site, measuring, onApply }: Props) {
         onChange={(instrument) => set({ instrument: instrument as InstrumentChoice | '' })}
       />
       <Settings draft={draft} site={site} set={set} />
-      {hasLeads(draft.instrument) ? <Leads draft={draft} site={site} set={set} /> : null}
+      {/* The room of its leads is kept, so that nothing moves when one is chosen; most have them. */}
+      {draft.instrument === '' || hasLeads(draft.instrument) ? (
+        <div className={draft.instrument === '' ? 'room' : ''}>
+          <Leads draft={draft} site={site} set={set} />
+        </div>
+      ) : null}
       {checked && ready.ok ? (
         <div className="leads stack">
           <p>
@@ -76,8 +81,10 @@ export function Measure({ bench, site, measuring, onApply }: Props) {
             type="button"
             className="main"
             onClick={() => {
+              // It goes with this press, and to take the focus from what is gone costs the page a second layout.
+              apply.current?.blur();
               setCheck(null);
-              onApply(ready.measurement);
+              startTransition(() => onApply(ready.measurement));
             }}
           >
             {applyText(ready.measurement)}
@@ -230,8 +237,12 @@ function Leads({ draft, site, set }: PartProps) {
         value={draft.second}
         onChange={(second) => set({ second })}
       />
-      {first.length < MOST_JOINED && first[0] !== '' ? (
-        <button type="button" className="plain" onClick={() => set({ first: [...first, ''] })}>
+      {first.length < MOST_JOINED ? (
+        <button
+          type="button"
+          className={first[0] === '' ? 'plain room' : 'plain'}
+          onClick={() => set({ first: [...first, ''] })}
+        >
           Join a terminal to the first lead
         </button>
       ) : null}

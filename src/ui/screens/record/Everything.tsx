@@ -7,7 +7,8 @@ import { problemOf } from '../../../store/database.ts';
 import { deleteEverything } from '../../../store/keptAttempt.ts';
 import type { Merged } from '../../../store/keptRecord.ts';
 import { keptRecord, mergeRecord } from '../../../store/keptRecord.ts';
-import { LARGEST_RECORD, makeRecordText, parseRecord } from '../../../store/recordFile.ts';
+import { LARGEST_RECORD, makeRecordText, parsingRecord } from '../../../store/recordFile.ts';
+import { inSlices } from '../../flow/inSlices.ts';
 import { download } from '../../parts/download.ts';
 import { OpenFile } from '../../parts/OpenFile.tsx';
 import { ProblemList, Problems } from '../../parts/Problems.tsx';
@@ -49,11 +50,14 @@ export function Everything({ count, onChanged, onDeleted }: Props) {
     }
   };
   const bringIn = async (file: File) => {
-    setCame(null);
+    say(`Reading ${file.name} …`);
+    // Whoever leaves the page meanwhile still has it brought in.
+    const toTheEnd = new AbortController().signal;
     const read =
       file.size > LARGEST_RECORD
         ? { ok: false as const, problems: [{ path: '', message: tooLarge(LARGEST_RECORD) }] }
-        : parseRecord(await file.text());
+        : await inSlices(parsingRecord(await file.text()), toTheEnd);
+    if (read === null) return;
     if (!read.ok) return setCame({ kind: 'refused', file: file.name, problems: few(read.problems) });
     try {
       const merged = await mergeRecord(read.value.record);

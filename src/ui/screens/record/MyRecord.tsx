@@ -27,7 +27,7 @@ interface Props {
 }
 
 export function MyRecord({ onOpen, onDeleted }: Props) {
-  const { all, unreadable, working, problem, readAgain, stopWorking, hasProblem } = useKeptRows();
+  const { all, goal, unreadable, working, problem, readAgain, stopWorking, hasProblem } = useKeptRows();
   /** Another number for a goal that may be another. */
   const [changes, setChanges] = useState(0);
   const [deleting, setDeleting] = useState<About | null>(null);
@@ -36,6 +36,8 @@ export function MyRecord({ onOpen, onDeleted }: Props) {
   const rows = numbered(all ?? []);
   const counting = countingIn(rows);
   const summaries = counting.map(({ summary }) => summary);
+  // Nothing is shown that would be pushed away as soon as the record is read.
+  const isRead = all !== null || problem !== null;
   return (
     <>
       <header className="head">
@@ -53,63 +55,71 @@ export function MyRecord({ onOpen, onDeleted }: Props) {
           </Link>
         </div>
       </header>
-      <main className="columns record">
-        <div className="wide-stack">
-          <section className="stack" aria-labelledby="goal-heading">
-            <h2 id="goal-heading">One goal for next time</h2>
-            <GoalKeeper key={changes} />
-          </section>
-          <Progress points={counting} />
-          <Calibration over={calibrationOver(summaries)} />
-          <WeakTopics topics={weakTopics(summaries)} />
-        </div>
-        <div className="wide-stack">
-          <section className="stack" aria-labelledby="attempts-heading">
-            <div className="bar-title">
-              <h2 id="attempts-heading" tabIndex={-1}>
-                {all === null || rows.length === 0
-                  ? 'Attempts'
-                  : `${rows.length} ${rows.length === 1 ? 'attempt' : 'attempts'}`}
-              </h2>
-              {rows.length < 2 ? null : <span className="note">newest first</span>}
-            </div>
-            {problem === null ? null : (
-              <p className="error" role="alert">
-                <strong>The record cannot be read.</strong> {WHY_NOT_KEPT[problem]}
-              </p>
-            )}
-            {working === null ? null : (
-              <div className="acts" role="status">
-                <p className="note">
-                  Working out {working.done + 1} of {working.of} by replay …
-                </p>
-                <button type="button" className="plain" onClick={stopWorking}>
-                  Cancel
-                </button>
+      {isRead ? (
+        <main className="columns record">
+          <div className="wide-stack">
+            <section className="stack" aria-labelledby="goal-heading">
+              <h2 id="goal-heading">One goal for next time</h2>
+              <GoalKeeper key={changes} kept={goal} />
+            </section>
+            <Progress points={counting} />
+            <Calibration over={calibrationOver(summaries)} />
+            <WeakTopics topics={weakTopics(summaries)} />
+          </div>
+          <div className="wide-stack">
+            <section className="stack" aria-labelledby="attempts-heading">
+              <div className="bar-title">
+                <h2 id="attempts-heading" tabIndex={-1}>
+                  {all === null || rows.length === 0
+                    ? 'Attempts'
+                    : `${rows.length} ${rows.length === 1 ? 'attempt' : 'attempts'}`}
+                </h2>
+                {rows.length < 2 ? null : <span className="note">newest first</span>}
               </div>
-            )}
-            {all !== null && rows.length === 0 && problem === null ? (
-              <p>
-                No attempt is kept here yet. Each one stands here from its first test on, with what came of
-                it: <Link href="/">choose a scenario</Link>.
-              </p>
-            ) : null}
-            <AttemptRows rows={rows} unreadable={unreadable} onOpen={onOpen} onDelete={setDeleting} />
-          </section>
-          <Everything
-            count={rows.length}
-            onChanged={() => {
-              setChanges(changes + 1);
-              readAgain();
-            }}
-            onDeleted={() => {
-              onDeleted(() => true);
-              setChanges(changes + 1);
-              readAgain();
-            }}
-          />
-        </div>
-      </main>
+              {problem === null ? null : (
+                <p className="error" role="alert">
+                  <strong>The record cannot be read.</strong> {WHY_NOT_KEPT[problem]}
+                </p>
+              )}
+              {working === null ? null : (
+                <div className="acts" role="status">
+                  <p className="note">
+                    Working out {working.done + 1} of {working.of} by replay …
+                  </p>
+                  <button type="button" className="plain" onClick={stopWorking}>
+                    Cancel
+                  </button>
+                </div>
+              )}
+              {all !== null && rows.length === 0 && problem === null ? (
+                <p>
+                  No attempt is kept here yet. Each one stands here from its first test on, with what came of
+                  it: <Link href="/">choose a scenario</Link>.
+                </p>
+              ) : null}
+              <AttemptRows rows={rows} unreadable={unreadable} onOpen={onOpen} onDelete={setDeleting} />
+            </section>
+            <Everything
+              count={rows.length}
+              onChanged={() => {
+                setChanges(changes + 1);
+                readAgain();
+              }}
+              onDeleted={() => {
+                onDeleted(() => true);
+                setChanges(changes + 1);
+                readAgain();
+              }}
+            />
+          </div>
+        </main>
+      ) : (
+        <main className="columns marking">
+          <p role="status" className="note">
+            Reading what is kept here …
+          </p>
+        </main>
+      )}
       <Foot />
       {deleting === null ? null : (
         <DeleteDialog

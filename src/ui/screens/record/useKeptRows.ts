@@ -1,37 +1,39 @@
 /** What this device keeps, for the record; sums that do not hold any more are worked out anew, one after the other. */
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { debriefOf } from '../../../attempt/debrief.ts';
-import { parseAttempt } from '../../../attempt/file.ts';
+import { debriefing } from '../../../attempt/debrief.ts';
+import { parsingAttempt } from '../../../attempt/file.ts';
 import { holdsFor, summaryOf } from '../../../attempt/summary.ts';
 import type { About } from '../../../store/about.ts';
 import type { KeepProblem } from '../../../store/database.ts';
 import { problemOf } from '../../../store/database.ts';
 import { changeAbout, keptAttempt, keptAttempts } from '../../../store/keptAttempt.ts';
+import { keptGoal } from '../../../store/keptRecord.ts';
+import { inSlices } from '../../flow/inSlices.ts';
 
 export function useKeptRows() {
   const [all, setAll] = useState<readonly About[] | null>(null);
+  const [goal, setGoal] = useState<string | null>(null);
   const [unreadable, setUnreadable] = useState<ReadonlySet<string>>(new Set());
   const [working, setWorking] = useState<{ readonly done: number; readonly of: number } | null>(null);
   const [problem, setProblem] = useState<KeepProblem | null>(null);
-  /** Another number for another reading, so that an earlier one stops. */
-  const reading = useRef(0);
+  /** The reading that goes on; another one ends it. */
+  const reading = useRef(new AbortController());
 
   const readAgain = useCallback(async () => {
-    reading.current += 1;
-    const own = reading.current;
-    const isOver = () => reading.current !== own;
+    reading.current.abort();
+    const own = new AbortController();
+    reading.current = own;
+    const isOver = () => own.signal.aborted;
     try {
-      const found = await keptAttempts();
+      const [found, goalNow] = await Promise.all([keptAttempts(), keptGoal()]);
       if (isOver()) return;
       setAll(found);
+      setGoal(goalNow?.text ?? null);
       setProblem(null);
       const due = found.filter(({ concluded, summary, head }) => concluded && !holdsFor(summary, head));
       for (const [i, about] of due.entries()) {
         setWorking({ done: i, of: due.length });
-        // The page draws, and takes a press of Cancel, between one and the next.
-        await new Promise((resolve) => setTimeout(resolve));
-        if (isOver()) return;
-        const summed = await summedUp(about);
+        const summed = await summedUp(about, own.signal);
         if (isOver()) return;
         if (summed === null) setUnreadable((before) => new Set([...before, about.id]));
         else setAll((before) => before?.map((one) => (one.id === about.id ? summed : one)) ?? null);
@@ -43,7 +45,7 @@ export function useKeptRows() {
   }, []);
 
   const stopWorking = useCallback(() => {
-    reading.current += 1;
+    reading.current.abort();
     setWorking(null);
   }, []);
   useEffect(() => {
@@ -51,16 +53,27 @@ export function useKeptRows() {
     return stopWorking;
   }, [readAgain, stopWorking]);
   const hasProblem = useCallback((error: unknown) => setProblem(problemOf(error)), []);
-  return { all, unreadable, working, problem, readAgain: () => void readAgain(), stopWorking, hasProblem };
+  return {
+    all,
+    goal,
+    unreadable,
+    working,
+    problem,
+    readAgain: () => void readAgain(),
+    stopWorking,
+    hasProblem,
+  };
 }
 
 /** With its sum by replay, which is kept; null where the log cannot be read or replayed. */
-async function summedUp(about: About): Promise<About | null> {
+async function summedUp(about: About, signal: AbortSignal): Promise<About | null> {
   const kept = await keptAttempt(about.id);
-  const read = kept === null ? null : parseAttempt(kept.text);
+  const read = kept === null ? null : await inSlices(parsingAttempt(kept.text), signal);
   if (read === null || !read.ok) return null;
   try {
-    const summary = summaryOf(debriefOf(read.value.scenario, read.value.attempt));
+    const told = await inSlices(debriefing(read.value.scenario, read.value.attempt), signal);
+    if (told === null) return null;
+    const summary = summaryOf(told);
     await changeAbout(about.id, { summary });
     return { ...about, summary };
   } catch {

@@ -2,9 +2,11 @@
  * A worked run: the job done by somebody who does it rightly, one step after the other, forward and back. Nothing of
  * it is kept or marked; at its end the same job is the trainee's own, with the lines filled in.
  */
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
+import { supportOf } from '../../../attempt/rung.ts';
 import { entryNamed } from '../../../faults/catalogue.ts';
-import { begun } from '../../flow/start.ts';
+import { readingScenario } from '../../../scenario/scenario.ts';
+import { useSliced } from '../../flow/useSliced.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { Why } from '../../parts/Why.tsx';
 import { answerText } from '../../words/answers.ts';
@@ -15,7 +17,7 @@ import { recordText } from '../observe/records.ts';
 import type { Offered } from '../offered.ts';
 import { unitLine } from '../offered.ts';
 import type { WorkedStep } from './workedSteps.ts';
-import { workedSteps } from './workedSteps.ts';
+import { workingSteps } from './workedSteps.ts';
 
 interface Props {
   readonly offered: Offered;
@@ -25,10 +27,9 @@ interface Props {
 
 export function Worked({ offered, onNowYou, onLeave }: Props) {
   const [at, setAt] = useState(0);
-  const steps = useMemo(() => {
-    const result = begun(offered, 1, '');
-    return result.kind === 'attempt' ? workedSteps(result) : [];
-  }, [offered]);
+  const { result, failed } = useSliced(useCallback(() => workingOut(offered), [offered]));
+  const steps = result ?? [];
+  const isWorking = result === null && failed === null;
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
   const step = steps[at];
@@ -57,10 +58,14 @@ export function Worked({ offered, onNowYou, onLeave }: Props) {
             it is kept or marked.
           </p>
           <section className="stack" aria-live="polite" aria-labelledby="step-heading">
-            <p className="lettering">
-              step {at + 1} of {steps.length}
-            </p>
-            <h2 id="step-heading">{step === undefined ? 'This job cannot be shown' : titleOf(step)}</h2>
+            <p className="lettering">{isWorking ? 'a moment' : `step ${at + 1} of ${steps.length}`}</p>
+            <h2 id="step-heading">
+              {step !== undefined
+                ? titleOf(step)
+                : isWorking
+                  ? 'The whole job is being done …'
+                  : 'This job cannot be shown'}
+            </h2>
             {step === undefined ? null : <StepShown step={step} />}
           </section>
           <div className="well acts apart thumb">
@@ -89,6 +94,11 @@ export function Worked({ offered, onNowYou, onLeave }: Props) {
       <Foot />
     </>
   );
+}
+
+function* workingOut(offered: Offered): Generator<null, readonly WorkedStep[]> {
+  const read = yield* readingScenario({ ...offered, support: supportOf(1) });
+  return read.ok ? yield* workingSteps(read.scenario, read.file) : [];
 }
 
 function titleOf(step: WorkedStep): string {

@@ -5,12 +5,13 @@
 import type { Answer, EntryOf } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import { testFigures, testLines } from '../../../attempt/lines.ts';
-import { workedAttempt } from '../../../attempt/worked.ts';
+import { workingAttempt } from '../../../attempt/worked.ts';
 import type { Reading } from '../../../bench/reading.ts';
+import type { Scenario } from '../../../scenario/scenario.ts';
 import { actionNamed } from '../../../verification/actions.ts';
 import type { Figure } from '../../../verification/testAction.ts';
 import type { Bench, Happened } from '../../flow/bench.ts';
-import { takenUp } from '../../flow/bench.ts';
+import { takingUp } from '../../flow/bench.ts';
 import { perceived } from '../../flow/known.ts';
 
 interface InTest {
@@ -52,10 +53,10 @@ export type WorkedStep =
     })
   | { readonly kind: 'concluded'; readonly conclusion: EntryOf<'conclusion'> };
 
-export function workedSteps(file: { readonly bench: Bench }): readonly WorkedStep[] {
-  const { scenario, attempt: fresh } = file.bench.run;
-  const attempt = workedAttempt(scenario, fresh.scenario);
-  const bench = takenUp(scenario, attempt);
+/** In pieces, since the whole job is done for it. `file`: the scenario file's own object. */
+export function* workingSteps(scenario: Scenario, file: unknown): Generator<null, readonly WorkedStep[]> {
+  const attempt = yield* workingAttempt(scenario, file);
+  const bench = yield* takingUp(scenario, attempt);
   const { entries } = attempt;
   const starts = entries.flatMap((entry, i) => (entry.kind === 'prediction' ? [i] : []));
   return [

@@ -9,3 +9,12 @@ export function toItsEnd<T>(work: Generator<unknown, T>): T {
     if (next.done === true) return next.value;
   }
 }
+
+/** Such work as a part of other work, which says how far it is in its own way. */
+export function* within<P, T>(progress: P, work: Generator<unknown, T>): Generator<P, T> {
+  for (;;) {
+    const next = work.next();
+    if (next.done === true) return next.value;
+    yield progress;
+  }
+}

@@ -1,0 +1,44 @@
+/**
+ * An attempt's flow for the screens. What is typed, done and written shows at once; what turns the page is drawn in
+ * slices, so that the press itself is answered first. The flow has gone on by then: a second press on the page that is
+ * about to go does nothing.
+ */
+import { useActorRef } from '@xstate/react';
+import { startTransition, useCallback, useEffect, useState } from 'react';
+import type { InputFrom } from 'xstate';
+import type { AttemptActor, AttemptState } from './attemptMachine.ts';
+import { attemptMachine } from './attemptMachine.ts';
+
+type Send = AttemptActor['send'];
+
+const TURNS_THE_PAGE: ReadonlySet<Parameters<Send>[0]['type']> = new Set([
+  'choose',
+  'leave',
+  'back',
+  'lock',
+  'judge again',
+  'judged',
+  'next',
+  'stopped',
+  'conclude',
+  'concluded',
+]);
+
+export function useFlow(input: InputFrom<typeof attemptMachine>): readonly [AttemptState, Send] {
+  const actor = useActorRef(attemptMachine, { input });
+  const [state, setState] = useState<AttemptState>(() => actor.getSnapshot());
+  useEffect(() => {
+    const { unsubscribe } = actor.subscribe(setState);
+    // What came before anybody listened.
+    setState(actor.getSnapshot());
+    return unsubscribe;
+  }, [actor]);
+  const send: Send = useCallback(
+    (event) => {
+      if (TURNS_THE_PAGE.has(event.type)) startTransition(() => actor.send(event));
+      else actor.send(event);
+    },
+    [actor],
+  );
+  return [state, send];
+}

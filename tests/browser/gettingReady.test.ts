@@ -1,0 +1,57 @@
+// A bench on which much was done before is got ready in slices: a second press begins nothing more, and whoever cancels
+// or goes elsewhere meanwhile has begun nothing.
+
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { openBuiltPage } from './builtPage.ts';
+import { sitDown } from './trainee.ts';
+
+const opened = openBuiltPage();
+/** Others carried many tests out on it. */
+const HANDED_OVER = 'Bakery Lane, number 9';
+
+const begin = (page: Page) => page.getByRole('button', { name: 'Begin', exact: true });
+const onBench = (page: Page) => page.getByRole('heading', { name: 'Choose a test' }).waitFor();
+const toRecord = (page: Page) =>
+  page.getByRole('contentinfo').getByRole('link', { name: 'My record' }).click();
+const keepsOne = (page: Page) => page.getByRole('heading', { name: '1 attempt', exact: true }).waitFor();
+
+/** The job chosen, on a device so slow that getting it ready lasts. */
+async function chosen(): Promise<{ readonly page: Page; readonly complaints: readonly string[] }> {
+  const trainee = await sitDown(opened.browser, opened.url);
+  const { page } = trainee;
+  const session = await page.context().newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: 6 });
+  await page.getByRole('radio', { name: HANDED_OVER }).check();
+  return trainee;
+}
+
+test('two presses begin one attempt', async () => {
+  const { page, complaints } = await chosen();
+  await begin(page).dblclick();
+  await onBench(page);
+  await toRecord(page);
+  await keepsOne(page);
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
+
+test('cancelled, or left for another page, nothing was begun; asked again, it is', async () => {
+  const { page, complaints } = await chosen();
+  await begin(page).click();
+  await page.getByRole('heading', { name: 'Getting the bench ready' }).waitFor();
+  await page.getByRole('button', { name: 'Cancel' }).click();
+  await begin(page).click();
+  await page.evaluate(() => {
+    location.hash = '#/record';
+  });
+  await page.getByText('No attempt is kept here yet').waitFor();
+  await page.getByRole('link', { name: 'Scenarios' }).first().click();
+  await page.getByRole('radio', { name: HANDED_OVER }).check();
+  await begin(page).click();
+  await onBench(page);
+  await toRecord(page);
+  await keepsOne(page);
+  expect(complaints).toEqual([]);
+  await page.context().close();
+});
