@@ -59,21 +59,35 @@ const offline = VitePWA({
   },
 });
 
+const OF_THE_BENCH =
+  /src\/(attempt|ui\/(drawing|flow|parts|words|screens\/(bench|conclude|debrief|observe)))\//;
+
+type ModuleInfo = (id: string) => { readonly importers: readonly string[]; readonly isEntry: boolean } | null;
+
+/** Whether the first screen waits for it: whether the entry comes to it without asking for more. */
+function isAtFirst(id: string, infoOf: ModuleInfo, seen = new Set<string>()): boolean {
+  if (seen.has(id)) return false;
+  seen.add(id);
+  const info = infoOf(id);
+  if (info === null) return false;
+  return info.isEntry || info.importers.some((importer) => isAtFirst(importer, infoOf, seen));
+}
+
 export default defineConfig({
   base: './',
   plugins: [react(), ownFilesOnly, offline],
   build: {
     target: 'es2023',
     reportCompressedSize: false,
-    // What every attempt needs in one file: many small ones are larger together.
+    // What the bench needs beyond the first screen is one file: many small ones are larger together.
     rolldownOptions: {
       output: {
         codeSplitting: {
           includeDependenciesRecursively: false,
           groups: [
             {
-              name: 'taking-up',
-              test: /src\/(ui\/flow\/(bench|place|start)|attempt\/(attempt|file|run))\.ts$/,
+              name: (id, context) =>
+                OF_THE_BENCH.test(id) && !isAtFirst(id, (of) => context.getModuleInfo(of)) ? 'bench' : null,
             },
           ],
         },
