@@ -79,50 +79,48 @@ export const finger: Hands = {
   },
 };
 
-/** What has the focus, told to the page's own script: how many stops of Tab lie between it and something else. */
-const stopsTo = (target: Locator): Promise<number> =>
+/**
+ * How many stops of Tab lie between what has the focus and the target, less than none backwards; none where the target
+ * or one of the same choices has it, and then whether it can be seen. In one go: the page is asked often.
+ */
+const wayTo = (target: Locator): Promise<{ stops: number; focus: string; isSeen: boolean }> =>
   target.evaluate((element) => {
+    const group = (one: Element): string | null =>
+      one instanceof HTMLInputElement && one.type === 'radio' ? one.name : null;
+    const name = group(element);
+    const at = document.activeElement as HTMLElement;
+    if (at === element || (name !== null && group(at) === name)) {
+      const drawn = at.closest('label') ?? at;
+      const box = drawn.getBoundingClientRect();
+      const on = document.elementFromPoint(box.x + box.width / 2, box.y + Math.min(box.height / 2, 20));
+      return { stops: 0, focus: drawn.textContent, isSeen: box.top >= -0.5 && drawn.contains(on) };
+    }
     const within = document.querySelector('dialog[open]') ?? document.body;
     const all = [
       ...within.querySelectorAll<HTMLElement>(
         'a[href], button, input, select, textarea, summary, [tabindex]',
       ),
     ].filter(
-      (at) =>
-        at.tabIndex >= 0 && !at.matches(':disabled') && at.checkVisibility({ visibilityProperty: true }),
+      (one) =>
+        one.tabIndex >= 0 && !one.matches(':disabled') && one.checkVisibility({ visibilityProperty: true }),
     );
-    const group = (at: Element): string | null =>
-      at instanceof HTMLInputElement && at.type === 'radio' ? at.name : null;
-    /** Of a group of choices one is a stop: the taken one, else the first. */
-    const stops = all.filter((at) => {
-      const name = group(at);
-      if (name === null) return true;
-      const mates = all.filter((mate) => group(mate) === name) as HTMLInputElement[];
-      return at === (mates.find(({ checked }) => checked) ?? mates[0]);
+    // Of a group of choices one is a stop: the taken one, else the first.
+    const stopOf = new Map<string, HTMLElement>();
+    for (const one of all) {
+      const of = group(one);
+      if (of !== null && (!stopOf.has(of) || (one as HTMLInputElement).checked)) stopOf.set(of, one);
+    }
+    const stops = all.filter((one) => {
+      const of = group(one);
+      return of === null || stopOf.get(of) === one;
     });
-    const name = group(element);
-    const wanted = stops.findIndex((at) => at === element || (name !== null && group(at) === name));
-    const at = document.activeElement as HTMLElement;
-    if (stops.includes(at)) return wanted - stops.indexOf(at);
+    const wanted = stops.findIndex((one) => one === element || (name !== null && group(one) === name));
     // A box that scrolls is a stop of the browser's own: only its place among the others is known.
-    const before = stops.filter(
-      (stop) => (stop.compareDocumentPosition(at) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0,
-    );
-    return wanted < before.length ? wanted - before.length : wanted - before.length + 1;
-  });
-
-/** Whether it has the focus, or one of the same choices has. */
-const isReached = (target: Locator): Promise<boolean> =>
-  target.evaluate((element) => {
-    const at = document.activeElement;
-    return (
-      at === element ||
-      (element instanceof HTMLInputElement &&
-        at instanceof HTMLInputElement &&
-        element.type === 'radio' &&
-        at.type === 'radio' &&
-        at.name === element.name)
-    );
+    const from = stops.includes(at)
+      ? stops.indexOf(at)
+      : stops.filter((one) => (one.compareDocumentPosition(at) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0)
+          .length - 0.5;
+    return { stops: wanted - from, focus: at.textContent, isSeen: true };
   });
 
 /** Farther than any two stops of a page are apart. */
@@ -130,22 +128,15 @@ const FAR = 400;
 
 /** Tab or Shift and Tab until it has the focus, where it must be seen. */
 async function goTo(target: Locator): Promise<void> {
-  await target.waitFor();
-  const { keyboard } = target.page();
-  for (let pressed = 0; !(await isReached(target)); ) {
-    if (pressed > FAR) throw new Error(`Tab does not come to ${target}`);
-    const stops = await stopsTo(target);
-    const key = stops < 0 ? 'Shift+Tab' : 'Tab';
-    for (let left = Math.max(1, Math.abs(stops)); left > 0; left--, pressed++) await keyboard.press(key);
+  for (let pressed = 0; pressed < FAR; ) {
+    const { stops, focus, isSeen } = await wayTo(target);
+    if (!isSeen) throw new Error(`the focus cannot be seen: “${focus}”`);
+    if (stops === 0) return;
+    const times = Math.ceil(Math.abs(stops));
+    await repeat(target.page(), stops < 0 ? 'Shift+Tab' : 'Tab', times);
+    pressed += times;
   }
-  const seen = await target.evaluate(() => {
-    const at = document.activeElement as HTMLElement;
-    const drawn = at.closest('label') ?? at;
-    const box = drawn.getBoundingClientRect();
-    const on = document.elementFromPoint(box.x + box.width / 2, box.y + Math.min(box.height / 2, 20));
-    return { focus: drawn.textContent, inView: box.top >= -0.5, onTop: drawn.contains(on) };
-  });
-  if (!seen.inView || !seen.onTop) throw new Error(`the focus cannot be seen: ${JSON.stringify(seen)}`);
+  throw new Error(`Tab does not come to ${target}`);
 }
 
 async function repeat(page: Page, key: string, times: number): Promise<void> {

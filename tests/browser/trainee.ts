@@ -531,7 +531,9 @@ function carriedOn(run: Run | undefined, attempt: Attempt): Run | null {
 export async function inHand(page: Page, least = 0): Promise<Run> {
   for (let tries = 0; tries < 100; tries++) {
     const kept = await keptHere(page);
-    const read = kept === null ? null : parseAttempt(kept.text);
+    // Each entry has one; to read them all takes long.
+    const isWhole = (kept?.text.match(/"hash":/g) ?? []).length >= least;
+    const read = kept === null || !isWhole ? null : parseAttempt(kept.text);
     if (read?.ok && read.value.attempt.entries.length >= least) {
       const { scenario, attempt } = read.value;
       const run = carriedOn(actedOut.get(page), attempt) ?? replay(scenario, attempt);
