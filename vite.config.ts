@@ -86,6 +86,7 @@ export default defineConfig({
           includeDependenciesRecursively: false,
           groups: [
             {
+              debugName: 'bench',
               name: (id, context) =>
                 OF_THE_BENCH.test(id) && !isAtFirst(id, (of) => context.getModuleInfo(of)) ? 'bench' : null,
             },
@@ -122,8 +123,8 @@ export default defineConfig({
           testTimeout: 60_000,
           hookTimeout: 120_000,
           globalSetup: 'tests/browser/globalSetup.ts',
-          // Two at a time: a person at a page waits more than works.
-          maxWorkers: 2,
+          // More than the cores of a small machine: a person at a page waits more than works.
+          maxWorkers: 3,
           // A browser may stall on a busy machine. What fails twice fails.
           retry: 1,
         },

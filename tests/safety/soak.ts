@@ -1,9 +1,11 @@
 /*
  * A million sequences over all cores, or as many as are named: `npm run soak -- 1000000 SEED`. Every core does its own
- * part in a process of its own; the first sequence that goes wrong ends them all.
+ * part in a process of its own; the first sequence that goes wrong ends them all. Then 500 sound units on each kind of
+ * site.
  */
-import { fork } from 'node:child_process';
+import { fork, spawnSync } from 'node:child_process';
 import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
 import { runSequence } from './sequences.ts';
 
 /** How often a process says how far it is, sequences. */
@@ -38,8 +40,21 @@ function lead(total: number, from: number, cores: number): void {
       if (code !== 0 && process.exitCode !== 1) end(`a process ended early, with ${code}`);
       else if (left === 0 && done !== total && process.exitCode !== 1)
         end(`only ${done} sequences were done`);
+      else if (left === 0 && process.exitCode !== 1) process.exitCode = soundUnits();
     });
   }
+}
+
+/** The tests of them again with more; 0 if all pass. */
+function soundUnits(): number {
+  const root = join(import.meta.dirname, '../..');
+  const words = ['run', '--project', 'floors', 'tests/verification/soundUnits'];
+  const { status } = spawnSync(process.execPath, [join(root, 'node_modules/vitest/vitest.mjs'), ...words], {
+    cwd: root,
+    env: { ...process.env, SOUND_UNITS: '500' },
+    stdio: 'inherit',
+  });
+  return status ?? 1;
 }
 
 function work(total: number, from: number, first: number, step: number): void {

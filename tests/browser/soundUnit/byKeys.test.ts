@@ -1,0 +1,3 @@
+import { holdSoundUnit, SOUND } from './soundUnit.ts';
+
+holdSoundUnit(SOUND.keys);

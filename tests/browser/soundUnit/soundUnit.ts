@@ -1,0 +1,94 @@
+// A sound unit verified through the screens, on a phone and on a desk, in the light and in the dark: by keys alone, by
+// tap alone, and with a mouse. A file each, so that they run side by side.
+
+import { expect, test } from 'vitest';
+import { allowedActions } from '../../../src/scenario/scenario.ts';
+import { openBuiltPage } from '../builtPage.ts';
+import { finger, keys, mouse, press, useHands } from '../hands.ts';
+import { begin, conclude, doTest, sitDown } from '../trainee.ts';
+import { exportAndMark, marksShown, openedWith, scenarioNamed } from '../wholeJob.ts';
+
+const FROM_ISOLATION = [
+  'isolate',
+  'prove-dead',
+  'inspect',
+  'r1r2-polarity',
+  'insulation-circuit',
+  'make-good',
+];
+
+/** Two whole jobs from isolation to handing over, and the tests that are in neither. */
+export const SOUND = {
+  keys: {
+    how: 'by keys alone, from isolation',
+    hands: keys,
+    tests: [
+      ...FROM_ISOLATION,
+      ...['papers', 'instruments', 'pe-circuit', 'ze', 'supply-volts', 'energise', 'state-a', 'state-b'],
+      ...['state-c', 'unplug', 'loop', 'residual-rated', 'finish'],
+    ],
+  },
+  tap: {
+    how: 'by tap alone, from isolation',
+    hands: finger,
+    tests: [
+      ...FROM_ISOLATION,
+      ...['pe-outlet', 'insulation-unit', 'coding', 'pfc', 'energise', 'c-to-b', 'state-d', 'residual-half'],
+      ...['dc-step', 'pilot-short', 'stop', 'finish'],
+    ],
+  },
+  mouse: {
+    how: 'with a mouse, the tests beside these',
+    hands: mouse,
+    tests: [
+      ...['insulation-outlet', 'poles-open', 'limit', 'volt-drop', 'residual-five', 'residual-ramp'],
+      ...['half-wave', 'dc-ramp', 'residual-again', 'open-pen', 'pilot-open', 'diode', 'diode-in-c'],
+      ...['pe-open', 'recovery', 'supply-return'],
+    ],
+  },
+} as const;
+
+export function holdSoundUnit({ how, hands, tests }: (typeof SOUND)[keyof typeof SOUND]): void {
+  const opened = openBuiltPage();
+  // A slow machine under load gets the time it needs; nothing is measured by the clock.
+  test(`a sound unit, ${how}`, { timeout: 300_000 }, async () => {
+    const { page, complaints } = await sitDown(opened.browser, opened.url, { touch: hands === finger });
+    useHands(page, hands);
+    const wanted = new Set<string>(tests);
+    const every = allowedActions(scenarioNamed('harbour-mews')).map(({ id }) => id);
+    const scenario = await openedWith(
+      page,
+      'harbour-mews',
+      'My house',
+      every.filter((id) => wanted.has(id)),
+    );
+    await begin(page, scenario.title);
+    const actions = allowedActions(scenario);
+    expect(actions).toHaveLength(wanted.size);
+    for (const [i, action] of actions.entries()) {
+      // On a phone and on a desk, in the light and in the dark, each with each.
+      await page.setViewportSize(i % 2 === 0 ? { width: 360, height: 740 } : { width: 1280, height: 800 });
+      await page.emulateMedia({ colorScheme: i % 4 < 2 ? 'light' : 'dark' });
+      await doTest(page, action);
+    }
+    await press(page.getByRole('button', { name: 'Conclude…' }));
+    await conclude(page, {
+      verdict: 'fit for service',
+      cause: 'nothing is wrong',
+      next: 'hand over',
+      tell: 'the client',
+    });
+    await page.getByRole('heading', { name: '“Fit for service”: right.' }).waitFor();
+    await page.getByText('Gates: both met.').waitFor();
+    const shown = await marksShown(page);
+    const { marks } = await exportAndMark(page);
+    expect(shown).toEqual({ total: marks.total, parts: marks.parts });
+    expect(marks).toMatchObject({
+      total: 100,
+      passed: true,
+      differs: [],
+      gates: { critical: [], verdict: true },
+    });
+    expect(complaints).toEqual([]);
+  });
+}

@@ -1,0 +1,70 @@
+// What tests of whole jobs have in common: a scenario opened from a file, the marks on the page, and those that the
+// command line gives for the exported attempt.
+
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import type { Scenario } from '../../src/scenario/scenario.ts';
+import { parseScenario } from '../../src/scenario/scenario.ts';
+import { press } from './hands.ts';
+
+const ROOT = join(import.meta.dirname, '../..');
+
+export function scenarioNamed(id: string): Scenario {
+  const read = parseScenario(readFileSync(join(ROOT, `scenarios/${id}.json`), 'utf8'));
+  if (!read.ok) throw new Error(`${id}: ${read.problems.map(({ message }) => message).join('; ')}`);
+  return read.scenario;
+}
+
+/** The exported file, and what `mark` says of it. */
+export async function exportAndMark(page: Page) {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Export attempt' }).click(),
+  ]);
+  const file = join(mkdtempSync(join(tmpdir(), 'attempt-')), download.suggestedFilename());
+  await download.saveAs(file);
+  const marks = JSON.parse(
+    execFileSync(
+      process.execPath,
+      [join(ROOT, 'node_modules/tsx/dist/cli.mjs'), 'src/cli/main.ts', 'mark', file],
+      {
+        cwd: ROOT,
+        encoding: 'utf8',
+      },
+    ),
+  );
+  return { file, marks };
+}
+
+/** Marks as the page shows them: by part, and the total. */
+export async function marksShown(page: Page) {
+  const rows = await page.getByRole('table', { name: 'Marks by part' }).getByRole('row').allInnerTexts();
+  const parts = rows.map((row) => {
+    const [, part = '', mark] = /^(\w+)\s+([\d.]+) of \d+/.exec(row) ?? [];
+    return [part, Number(mark)] as const;
+  });
+  const [whole = ''] = await page.getByText(/of 100/).allInnerTexts();
+  return { total: Number(/([\d.]+) of 100/.exec(whole)?.[1]), parts: Object.fromEntries(parts) };
+}
+
+/** Opened from a file: the scenario of that name with these tests alone. */
+export async function openedWith(page: Page, id: string, title: string, allowed: readonly string[]) {
+  const text = JSON.stringify({
+    ...JSON.parse(readFileSync(join(ROOT, `scenarios/${id}.json`), 'utf8')),
+    id: 'mine',
+    title,
+    allowed,
+  });
+  const read = parseScenario(text);
+  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join('; '));
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    press(page.getByRole('button', { name: 'Open a file…' })),
+  ]);
+  await chooser.setFiles({ name: 'mine.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await page.getByRole('radio', { name: title }).waitFor();
+  return read.scenario;
+}
