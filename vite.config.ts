@@ -125,6 +125,7 @@ export default defineConfig({
           globalSetup: 'tests/browser/globalSetup.ts',
           // More than the cores of a small machine: a person at a page waits more than works.
           maxWorkers: 3,
+          isolate: false,
           // A browser may stall on a busy machine. What fails twice fails.
           retry: 1,
         },
