@@ -37,6 +37,8 @@ interface Props {
   readonly stage: Stage | undefined;
   /** Whether leads can be put on now. */
   readonly isOpen: boolean;
+  /** Whether nothing is read before the lock. */
+  readonly isSettingUp: boolean;
   /** Whether it begins unfolded where it can be folded. */
   readonly unfolded: boolean;
   /** What was done last, for the title block. */
@@ -44,7 +46,7 @@ interface Props {
 }
 
 export const Sheet = memo(function Sheet(props: Props) {
-  const { bench, position, measuring, test, stage, isOpen, standing } = props;
+  const { bench, position, measuring, test, stage, isOpen, isSettingUp, standing } = props;
   const isWhole = useMatches(ROOM);
   const [choice, setChoice] = useState<{ test: string | null; part: Part; last: string | null } | null>(null);
   const [fold, setFold] = useState<{ standing: string; unfolded: boolean } | null>(null);
@@ -72,7 +74,7 @@ export const Sheet = memo(function Sheet(props: Props) {
     <p className="plan-caption">
       <span>
         {leads.length === 0 ? words : <strong className="lead-words">your leads on {words}</strong>}
-        {isOpen || test === null ? null : <span className="note"> reading: after you lock</span>}
+        {isSettingUp ? <span className="note"> reading: after you lock</span> : null}
       </span>
       {isWhole ? <span className="lettering">earthing, lengths, areas: by the papers</span> : null}
     </p>

@@ -77,6 +77,7 @@ export function BenchScreen(props: Props) {
             test={action === undefined ? null : test}
             stage={action?.stage}
             isOpen={isOpen}
+            isSettingUp={isSettingUp}
             unfolded={isSettingUp || stage === 'observing'}
             standing={standingText(bench, stage, state.context.since)}
           />
