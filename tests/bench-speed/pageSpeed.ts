@@ -7,6 +7,7 @@ import {
   act,
   answerAll,
   begin,
+  COULD_NOT_FINISH,
   choose,
   conclude,
   judgeAll,
@@ -127,13 +128,7 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
   await page.getByLabel('reason').pressSequentially('enough for today');
   await press('Stop the work');
   await tell('stopping');
-  await conclude(page, {
-    verdict: 'could not finish',
-    cause: 'something, cause not known',
-    next: 'isolate, lock off and label',
-    tell: 'the client',
-    leftOut: 'stopped',
-  });
+  await conclude(page, { ...COULD_NOT_FINISH, leftOut: 'stopped' });
   await tell('concluding');
   await page.getByRole('button', { name: 'Cancel' }).waitFor({ state: 'detached', timeout: 240_000 });
   await tell('the debrief works out');

@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import {
   answerAll,
   begin,
+  COULD_NOT_FINISH,
   choose,
   conclude,
   judgeAll,
@@ -56,13 +57,7 @@ export async function throughLeaving(page: Page, look: Look): Promise<void> {
   await press(page, 'Stop…');
   await page.getByLabel('reason').fill('enough');
   await press(page, 'Stop the work');
-  await conclude(page, {
-    verdict: 'could not finish',
-    cause: 'something, cause not known',
-    next: 'isolate, lock off and label',
-    tell: 'the client',
-    leftOut: 'stopped',
-  });
+  await conclude(page, { ...COULD_NOT_FINISH, leftOut: 'stopped' });
   await look('debrief of an assessment');
   await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
   await page.getByRole('heading', { name: 'Not handed in' }).waitFor();
@@ -142,13 +137,7 @@ export async function throughAnAttempt(page: Page, look: Look): Promise<void> {
   await page.getByLabel('cause', { exact: true }).selectOption({ label: 'Labels missing' });
   await page.getByRole('group', { name: /which tests are repeated/ }).waitFor();
   await look('conclude, with repeats');
-  await conclude(page, {
-    verdict: 'could not finish',
-    cause: 'something, cause not known',
-    next: 'isolate, lock off and label',
-    tell: 'the client',
-    leftOut: 'stopped',
-  });
+  await conclude(page, { ...COULD_NOT_FINISH, leftOut: 'stopped' });
   await look('debrief');
   await press(page, 'Step on');
   for (const folded of await page.getByRole('group').locator('summary').all()) await folded.click();

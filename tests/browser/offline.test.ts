@@ -10,6 +10,7 @@ import { openBrowser, serveBuilt } from './browser.ts';
 import {
   answerAll,
   begin,
+  COULD_NOT_FINISH,
   choose,
   conclude,
   judgeAll,
@@ -64,12 +65,7 @@ async function stopAndConclude(page: Page): Promise<void> {
   await button(page, 'Stop…').click();
   await page.getByLabel('reason').fill('dinner');
   await button(page, 'Stop the work').click();
-  await conclude(page, {
-    verdict: 'could not finish',
-    cause: 'something, cause not known',
-    next: 'isolate, lock off and label',
-    tell: 'the client',
-  });
+  await conclude(page, COULD_NOT_FINISH);
 }
 
 test('with the network off after the first visit: a whole attempt, the record, the sources', async () => {

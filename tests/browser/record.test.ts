@@ -15,7 +15,7 @@ import type { Habits } from '../helpers/trainee.ts';
 import { attemptBy } from '../helpers/trainee.ts';
 import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
-import { begin, choose, conclude, inHand, setUp, sitDown } from './trainee.ts';
+import { begin, COULD_NOT_FINISH, choose, conclude, inHand, setUp, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
 afterEach(async () => {
@@ -201,12 +201,7 @@ test('an assessment is handed in, or left without: asked once', async () => {
     await button(page, 'Stop…').click();
     await page.getByLabel('reason').fill('dinner');
     await button(page, 'Stop the work').click();
-    await conclude(page, {
-      verdict: 'could not finish',
-      cause: 'something, cause not known',
-      next: 'isolate, lock off and label',
-      tell: 'the client',
-    });
+    await conclude(page, COULD_NOT_FINISH);
   };
   await concluded();
   await expect.poll(() => page.title()).toBe('Charge point trainer, asked to keep');

@@ -677,6 +677,14 @@ export interface Conclusion {
   readonly leftOut?: string;
 }
 
+/** What is concluded by whoever stopped early and only wants to get on. */
+export const COULD_NOT_FINISH: Conclusion = {
+  verdict: 'could not finish',
+  cause: 'something, cause not known',
+  next: 'isolate, lock off and label',
+  tell: 'the client',
+};
+
 export async function conclude(page: Page, c: Conclusion): Promise<void> {
   await page.getByRole('heading', { name: 'Conclude' }).waitFor();
   await tick(page.getByRole('radio', { name: c.verdict, exact: true }));

@@ -6,6 +6,7 @@ import { mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { parseScenario } from '../../src/scenario/scenario.ts';
 import { press } from './hands.ts';
@@ -18,15 +19,15 @@ export function scenarioNamed(id: string): Scenario {
   return read.scenario;
 }
 
-/** The exported file, and what `mark` says of it. */
-export async function exportAndMark(page: Page) {
+/** What `mark` says of the exported file. */
+async function exportAndMark(page: Page) {
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Export attempt' }).click(),
   ]);
   const file = join(mkdtempSync(join(tmpdir(), 'attempt-')), download.suggestedFilename());
   await download.saveAs(file);
-  const marks = JSON.parse(
+  return JSON.parse(
     execFileSync(
       process.execPath,
       [join(ROOT, 'node_modules/tsx/dist/cli.mjs'), 'src/cli/main.ts', 'mark', file],
@@ -36,11 +37,10 @@ export async function exportAndMark(page: Page) {
       },
     ),
   );
-  return { file, marks };
 }
 
 /** Marks as the page shows them: by part, and the total. */
-export async function marksShown(page: Page) {
+async function marksShown(page: Page) {
   const rows = await page.getByRole('table', { name: 'Marks by part' }).getByRole('row').allInnerTexts();
   const parts = rows.map((row) => {
     const [, part = '', mark] = /^(\w+)\s+([\d.]+) of \d+/.exec(row) ?? [];
@@ -48,6 +48,14 @@ export async function marksShown(page: Page) {
   });
   const [whole = ''] = await page.getByText(/of 100/).allInnerTexts();
   return { total: Number(/([\d.]+) of 100/.exec(whole)?.[1]), parts: Object.fromEntries(parts) };
+}
+
+/** The marks on the page, which are those that the command line gives for the exported attempt. */
+export async function marksAgreed(page: Page) {
+  const shown = await marksShown(page);
+  const marks = await exportAndMark(page);
+  expect(shown).toEqual({ total: marks.total, parts: marks.parts });
+  return marks;
 }
 
 /** Opened from a file: the scenario of that name with these tests alone. */
