@@ -3,6 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
+import { benchTime } from '../../src/ui/words/figures.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { act, actWith, answerAll, begin, choose, inHand, setUp, sitDown } from './trainee.ts';
 
@@ -12,10 +13,10 @@ vi.setConfig({ testTimeout: 240_000 });
 
 const skip = (page: Page) => page.getByRole('button', { name: 'Skip to then' });
 
-async function lockWithWait(page: Page, seconds: string): Promise<void> {
+async function lockWithWait(page: Page, seconds: string, test = 'No vehicle (A)', set = {}): Promise<void> {
   await begin(page, 'Harbour Mews, house 4');
-  await choose(page, 'No vehicle (A)');
-  await setUp(page, { 'unit’s cover': 'closed', 'then wait, s': seconds });
+  await choose(page, test);
+  await setUp(page, { ...set, 'then wait, s': seconds });
   await answerAll(page);
   await page.getByRole('button', { name: /^over 80 %/ }).click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
@@ -76,4 +77,32 @@ test('a wait lasts, stands still behind another tab, is skipped by name, and is 
   await act(other.page, 'look it over');
   expect(await done(other.page, 4)).toEqual(lasting);
   await other.page.context().close();
+});
+
+test('what is heard in a wait that lasts is told when it happens; who stops in it has waited so long', async () => {
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
+  await page.getByLabel('Waits').selectOption({ label: 'last as on site (×1)' });
+  await lockWithWait(page, '600', 'Vehicle asks (C)', { 'stand-in': 'C: asks, 1.3 kΩ added' });
+  const meanwhile = page.getByRole('log', { name: 'seen and heard meanwhile' });
+  expect(await meanwhile.getByText('heard: contactor closes').count()).toBe(0);
+  await meanwhile.getByText('heard: contactor closes').waitFor({ timeout: 30_000 });
+  const told = await meanwhile.textContent();
+  const [{ at } = { at: 0 }] = (await inHand(page, 1)).attempt.entries.slice(-1);
+  await page.getByRole('button', { name: 'Stop…' }).click();
+  await page.getByLabel('reason').fill('heard enough');
+  await page.getByRole('button', { name: 'Stop the work' }).click();
+  await page.getByRole('heading', { name: 'Conclude' }).waitFor();
+  const { attempt, samples } = await inHand(page, 2);
+  const [waited, stopped] = attempt.entries.slice(-2);
+  expect(stopped).toMatchObject({ operation: { op: 'stop', why: 'heard enough' } });
+  if (waited?.kind !== 'operation' || waited.operation.op !== 'wait') throw new Error('nobody waited');
+  expect(waited.operation.seconds).toBeGreaterThanOrEqual(1);
+  expect(waited.operation.seconds).toBeLessThan(600);
+  // What was foreseen is what came.
+  const closed = samples
+    .flatMap(({ sample }) => sample.events)
+    .find(({ what }) => what === 'contactor closed');
+  expect(closed?.at).toBeGreaterThan(at);
+  expect(told).toContain(benchTime(closed?.at ?? 0));
+  expect(complaints).toEqual([]);
 });

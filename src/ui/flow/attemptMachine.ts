@@ -62,7 +62,8 @@ type Event =
   | { type: 'next' }
   | { type: 'make safe'; wall: number }
   | { type: 'stop' }
-  | { type: 'stopped'; why: string; wall: number }
+  /** `waited`: so many seconds of a wait that was under way, and is cut short. */
+  | { type: 'stopped'; why: string; wall: number; waited?: number }
   | { type: 'go on' }
   | { type: 'conclude' }
   | { type: 'concluded'; notes: readonly Note[]; wall: number };
@@ -103,6 +104,8 @@ function predictionOf({ bench, answers, figures }: Context, test: string, sure: 
     sure,
   };
 }
+
+const waitFor = (seconds: number): OperationInput => ({ op: 'wait', seconds });
 
 const MAKE_SAFE: readonly OperationInput[] = [
   { op: 'isolate', poles: 'all', lock: true },
@@ -184,11 +187,12 @@ export const attemptMachine = setup({
           }
         : {},
     ),
-    'stop the work': assign(({ context, event }) =>
-      event.type === 'stopped'
-        ? performed(context, context.bench, [{ op: 'stop', why: event.why }], event.wall)
-        : {},
-    ),
+    'stop the work': assign(({ context, event }) => {
+      if (event.type !== 'stopped') return {};
+      const stop: OperationInput = { op: 'stop', why: event.why };
+      const inputs = event.waited === undefined ? [stop] : [waitFor(event.waited), stop];
+      return performed(context, context.bench, inputs, event.wall);
+    }),
     'write the conclusion': assign(({ context, event }) =>
       event.type === 'concluded'
         ? { bench: event.notes.reduce((bench, note) => noted(bench, note, event.wall), context.bench) }

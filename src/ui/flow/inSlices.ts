@@ -17,7 +17,7 @@ export function inSlices<P, T>(
   return new Promise((resolve, reject) => {
     let told = 0;
     const slice = () => {
-      if (signal.aborted) return;
+      if (signal.aborted) return resolve(null);
       const until = performance.now() + SLICE;
       try {
         for (;;) {
@@ -35,7 +35,6 @@ export function inSlices<P, T>(
         reject(error);
       }
     };
-    signal.addEventListener('abort', () => resolve(null));
     setTimeout(slice, 0);
   });
 }

@@ -1,11 +1,19 @@
 /**
  * Lets a wait on the bench last, where somebody chose that: the wait is carried out when its time is over or skipped,
  * and not before. The log is the same either way. Time stands still behind another tab and beneath a sheet.
+ *
+ * What is heard in it is told when its moment comes: the wait is carried out beforehand on a second bench, made by
+ * replay. Whoever stops the work meanwhile has waited for as long as it lasted until then.
  */
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Pace } from '../../store/choices.ts';
 import { PACE } from '../../store/choices.ts';
 import type { AttemptActor, AttemptState } from './attemptMachine.ts';
+import type { Bench } from './bench.ts';
+import { done, takingUp } from './bench.ts';
+import type { Perceived } from './known.ts';
+import { perceived } from './known.ts';
+import { useSliced } from './useSliced.ts';
 
 /** Seconds that one second of the bench takes. */
 const LASTS: Readonly<Record<Pace, number>> = { 'at once': 0, 'as it lasts': 1, 'with extra time': 2 };
@@ -17,7 +25,15 @@ export interface Waiting {
   readonly seconds: number;
   /** Of the bench, rounded up. */
   readonly left: number;
+  /** What was seen and heard in it up to now. */
+  readonly noticed: readonly Perceived[];
   readonly skip: () => void;
+}
+
+/** What a wait would bring, on a bench of its own: the one in hand stays as it is. */
+function* foreseeing({ run }: Bench, seconds: number): Generator<null, readonly Perceived[]> {
+  const second = yield* takingUp(run.scenario, run.attempt);
+  return perceived(done(second, null, { op: 'wait', seconds }, 0).happened, second.happened.length);
 }
 
 type Send = AttemptActor['send'];
@@ -29,11 +45,15 @@ export function usePaced(
 ): { readonly send: Send; readonly waiting: Waiting | null } {
   const [wait, setWait] = useState<{ readonly seconds: number; readonly lasts: number } | null>(null);
   const [left, setLeft] = useState(0);
+  /** Seconds of the bench that have passed of the wait; none where nobody waits. */
+  const passed = useRef(0);
   const now = useRef({ state, send, wall });
   now.current = { state, send, wall };
 
   const paced: Send = useCallback((event) => {
     const { context } = now.current.state;
+    const waited = Math.floor(passed.current);
+    if (event.type === 'stopped' && waited > 0) return now.current.send({ ...event, waited });
     const seconds =
       event.type === 'lock'
         ? context.draft.wait
@@ -42,32 +62,39 @@ export function usePaced(
           : 0;
     const lasts = LASTS[PACE.kept()];
     if (seconds === 0 || lasts === 0) return now.current.send(event);
+    passed.current = 0;
     setLeft(Math.ceil(seconds));
     setWait({ seconds, lasts });
     if (event.type === 'lock') now.current.send({ ...event, waitsLater: true });
   }, []);
 
+  const { bench } = state.context;
   const isObserving = state.matches({ working: 'observing' });
+  const comes = useSliced(
+    useMemo(
+      () => (wait === null || !isObserving ? null : () => foreseeing(bench, wait.seconds)),
+      [wait, isObserving, bench],
+    ),
+  );
   const isOver = !isObserving && !state.matches('stopping');
+  const over = useCallback(() => {
+    passed.current = 0;
+    setWait(null);
+  }, []);
   const finish = useCallback(() => {
     if (wait === null) return;
-    setWait(null);
+    over();
     now.current.send({
       type: 'do',
       operation: { op: 'wait', seconds: wait.seconds },
       wall: now.current.wall(),
     });
-  }, [wait]);
+  }, [wait, over]);
 
   // What was set up came to harm, or the test was left: nobody waits any more.
   useEffect(() => {
-    if (isOver) setWait(null);
-  }, [isOver]);
-  const passed = useRef(0);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another wait begins at nought
-  useEffect(() => {
-    passed.current = 0;
-  }, [wait]);
+    if (isOver) over();
+  }, [isOver, over]);
   useEffect(() => {
     if (wait === null || !isObserving) return;
     let last = performance.now();
@@ -89,5 +116,8 @@ export function usePaced(
     };
   }, [wait, isObserving, finish]);
 
-  return { send: paced, waiting: wait === null ? null : { seconds: wait.seconds, left, skip: finish } };
+  if (wait === null) return { send: paced, waiting: null };
+  const from = bench.run.times.at(-1) ?? 0;
+  const noticed = (comes.result ?? []).filter(({ at }) => at >= from && at <= from + wait.seconds - left);
+  return { send: paced, waiting: { seconds: wait.seconds, left, noticed, skip: finish } };
 }

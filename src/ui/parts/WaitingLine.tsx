@@ -1,12 +1,13 @@
-/** A wait that lasts: how long it is, how much of it is left, and the way past it. */
+/** A wait that lasts: how long it is, how much of it is left, what is seen and heard meanwhile, and the way past it. */
 import { useEffect, useRef } from 'react';
 import { useMatches } from '../drawing/useMatches.ts';
 import type { Waiting } from '../flow/usePaced.ts';
+import { benchTime } from '../words/figures.ts';
 
 /** With reduced motion the seconds left are told in steps of so many. */
 const STEP = 10;
 
-export function WaitingLine({ waiting: { seconds, left, skip } }: { readonly waiting: Waiting }) {
+export function WaitingLine({ waiting: { seconds, left, noticed, skip } }: { readonly waiting: Waiting }) {
   const button = useRef<HTMLButtonElement>(null);
   useEffect(() => button.current?.focus(), []);
   const isCalm = useMatches('(prefers-reduced-motion: reduce)');
@@ -20,6 +21,17 @@ export function WaitingLine({ waiting: { seconds, left, skip } }: { readonly wai
           {told} s to go
         </span>
       </p>
+      <div role="log" aria-label="seen and heard meanwhile">
+        {noticed.length === 0 ? null : (
+          <ul className="choices note">
+            {noticed.map(({ at, text }) => (
+              <li key={`${at} ${text}`}>
+                {benchTime(at)} {text}
+              </li>
+            ))}
+          </ul>
+        )}
+      </div>
       <button ref={button} type="button" className="main" onClick={skip}>
         Skip to then
       </button>

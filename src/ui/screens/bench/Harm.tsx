@@ -30,7 +30,7 @@ export function Harm({ acts, happened, onMakeSafe }: Props) {
         <h2 id="harm-heading">Stopped</h2>
         {happened === undefined ? null : (
           <p>
-            At {benchTime(happened.at)} you {operationText(happened.operation)}.
+            {benchTime(happened.at)}: {operationText(happened.operation)}.
             {fuse ? ' The instrument’s fuse opened.' : ''}
           </p>
         )}
