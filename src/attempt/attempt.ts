@@ -11,7 +11,7 @@ import { FAMILIES, type Family } from '../faults/families.ts';
 import { NEXT_STEPS, TELL } from '../faults/fault.ts';
 
 /** Of the engine whose readings an attempt holds; a change that alters any reading or mark raises it. */
-export const ENGINE = '1.2.0';
+export const ENGINE = '1.3.0';
 
 export const ANSWERS = ['should', 'should not', "can't tell"] as const;
 export type Answer = (typeof ANSWERS)[number];

@@ -132,7 +132,7 @@ const RESIDUAL_GAIN = 0.05;
 /** Half-width of the duty reading, share of a period (0.2 of a percentage point). */
 export const DUTY_UNCERTAINTY: Duty = 0.002;
 /** Half-width of the frequency reading, Hz, and its resolution. A design choice. */
-const FREQUENCY_DIGITS: Hertz = 0.5;
+export const FREQUENCY_DIGITS: Hertz = 0.5;
 
 /** −1 to +1, the same for the same key. */
 const swing = (draw: Draw, key: string): number => 2 * draw(key) - 1;

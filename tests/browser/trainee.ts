@@ -453,7 +453,7 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
 }
 
 /** Types the figure shown for every pair; so many they were. */
-async function writeDownPairs(page: Page): Promise<number> {
+export async function writeDownPairs(page: Page): Promise<number> {
   const form = page
     .getByRole('form', { name: 'Write down every pair' })
     .filter({ has: button(page, 'Write them down') });

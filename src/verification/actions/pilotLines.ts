@@ -1,8 +1,7 @@
 /** Expectations of the pilot and the plug that several states share, and how their samples are chosen. */
 import type { Reading } from '../../bench/reading.ts';
-import { DUTY_UNCERTAINTY } from '../../bench/reading.ts';
-import { DUTY_TOLERANCE, dutyForCurrent } from '../../laws/pilotDuty.ts';
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
+import { DUTY_UNCERTAINTY, FREQUENCY_DIGITS } from '../../bench/reading.ts';
+import { DUTY_TOLERANCE, dutyForCurrent, PILOT_FREQUENCY } from '../../laws/pilotDuty.ts';
 import type { Amps, Duty, Range } from '../../laws/quantities.ts';
 import { GREATEST_DUTY_CHANGE, GREATEST_ON_AFTER_READY } from '../../laws/timing.ts';
 import {
@@ -17,19 +16,22 @@ import {
 } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
 import { mayWait, offerRange } from '../offer.ts';
-import { pilotStandard } from '../sources.ts';
 import type { Expectation, Papers } from '../testAction.ts';
 
 export const pilotReadings = (o: Observed, when: When): readonly Reading[] => readingsOf(o, 'pilot', when);
 
 /** One half of the pilot against its measured range (IEC 61851-1:2017 Table A.10). */
-export const halfInside = (
-  readings: readonly Reading[],
-  half: 'high' | 'low',
-  range: { least: number; greatest: number },
-) => judgeAll(readings, (r) => isNumberInside(r[half] ?? 0, r.uncertainty ?? 0, range));
+export const isHalfInside = (r: Reading, half: 'high' | 'low', range: Range): boolean =>
+  isNumberInside(r[half] ?? 0, r.uncertainty ?? 0, range);
+
+export const halfInside = (readings: readonly Reading[], half: 'high' | 'low', range: Range) =>
+  judgeAll(readings, (r) => isHalfInside(r, half, range));
 
 export const oscillating = (r: Reading): boolean => r.frequency !== null && r.frequency !== undefined;
+
+/** Of a pilot that oscillates (IEC 61851-1:2017 Table A.2). */
+export const hasRightFrequency = ({ frequency }: Reading): boolean =>
+  isNumberInside(frequency ?? 0, FREQUENCY_DIGITS, PILOT_FREQUENCY.range);
 
 /** A changed limit of the site may take this long to be followed. */
 const followed = (o: Observed, sample: Sample): boolean => {
@@ -85,32 +87,6 @@ export const isTooMuch = ({ reading, due }: Shown): boolean => dutyOf(reading) >
 export const isTooLittle = ({ reading, due }: Shown): boolean => dutyOf(reading) < due.least - dutyMargin;
 
 export const dutyMargin = DUTY_TOLERANCE + DUTY_UNCERTAINTY;
-
-export const highExpectation = (state: 'B' | 'C', text: string): Expectation => {
-  const range = MEASURED_PILOT[state];
-  return {
-    id: 'high',
-    should: true,
-    text: `${text} ${range.least.toFixed(2)} to ${range.greatest.toFixed(2)} V`,
-    why: 'The stand-in’s resistors against the unit’s 1 kΩ give that, at the corners of their tolerances.',
-    source: pilotStandard('Table A.10'),
-    of: 'unit',
-    points: ['pilot'],
-    judge: (o) => halfInside(pilotReadings(o, settledFor(inState(state), 0.5)), 'high', range),
-  };
-};
-
-export const lowExpectation = (papers: Papers, state: 'B' | 'C'): Expectation => ({
-  id: 'low',
-  should: true,
-  text: 'keeps the low half of the pilot at −12.6 to −11.4 V',
-  why: 'The diode keeps the vehicle’s resistors off the low half; the unit looks for that.',
-  source: pilotStandard('Table A.10'),
-  of: 'unit',
-  points: ['pilot'],
-  judge: (o) =>
-    halfInside(offeredReadings(papers, o, inState(state)).filter(oscillating), 'low', MEASURED_PILOT.low),
-});
 
 export const holdsPlug = (state: 'B' | 'C', source: Expectation['source']): Expectation => ({
   id: 'plug-held',

@@ -1,18 +1,20 @@
 /** Test action `state-b`: a vehicle connected that does not ask. */
-import { PILOT_FREQUENCY } from '../../laws/pilotDuty.ts';
-import { inState, isNumberInside, judgeAll, outletDead } from '../judging.ts';
+import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
+import { inState, judgeAll, outletDead, settledFor } from '../judging.ts';
 import { offerFigure, unplug, untilOffered } from '../offer.ts';
 import { pilotStandard, SHEET } from '../sources.ts';
 import { pilot } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
 import {
-  highExpectation,
+  halfInside,
+  hasRightFrequency,
   holdsPlug,
+  isHalfInside,
   isTooMuch,
-  lowExpectation,
   offeredReadings,
   offersShown,
   oscillating,
+  pilotReadings,
 } from './pilotLines.ts';
 
 export const stateB: TestAction = {
@@ -36,29 +38,28 @@ export const stateB: TestAction = {
       points: ['switching', 'pilot'],
       judge: (o) => outletDead(papers, o, inState('B')),
     },
-    highExpectation('B', 'takes the high half of the pilot to'),
-    lowExpectation(papers, 'B'),
+    {
+      id: 'high',
+      should: true,
+      text: 'takes the high half of the pilot to 8.37 to 9.59 V',
+      why: 'The stand-in’s resistors against the unit’s 1 kΩ give that, at the corners of their tolerances.',
+      source: pilotStandard('Table A.10'),
+      of: 'unit',
+      points: ['pilot'],
+      judge: (o) => halfInside(pilotReadings(o, settledFor(inState('B'), 0.5)), 'high', MEASURED_PILOT.B),
+    },
     {
       id: 'offers',
       should: true,
-      text: 'offers a current by an oscillating pilot',
-      why: 'Once permission is given and any delay is over, nothing keeps it from offering.',
-      source: pilotStandard('A.3, Table A.6 sequence 3.1'),
+      text: 'offers a current by a pilot of 980 to 1020 Hz, its low half at −12.6 to −11.4 V',
+      why: 'With permission given and any delay over nothing keeps it from offering. A vehicle takes another frequency for a fault, and its diode keeps the low half as it is.',
+      source: pilotStandard('A.3, Tables A.2, A.6 sequence 3.1 and A.10'),
       of: 'unit',
       points: ['pilot', 'protective-conductor', 'proximity-retention'],
-      judge: (o) => judgeAll(offeredReadings(papers, o, inState('B')), oscillating),
-    },
-    {
-      id: 'frequency',
-      should: true,
-      text: 'oscillates at 980 to 1020 Hz',
-      why: 'A vehicle takes another frequency for a fault.',
-      source: pilotStandard('Table A.2'),
-      of: 'unit',
-      points: ['pilot'],
       judge: (o) =>
-        judgeAll(offeredReadings(papers, o, inState('B')).filter(oscillating), (r) =>
-          isNumberInside(r.frequency ?? 0, 0.5, PILOT_FREQUENCY.range),
+        judgeAll(
+          offeredReadings(papers, o, inState('B')),
+          (r) => oscillating(r) && hasRightFrequency(r) && isHalfInside(r, 'low', MEASURED_PILOT.low),
         ),
     },
     {

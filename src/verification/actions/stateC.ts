@@ -1,5 +1,6 @@
 /** Test action `state-c`: a vehicle that asks for supply. */
 import type { Reading } from '../../bench/reading.ts';
+import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import { linesOf } from '../../site/site.ts';
 import {
   atOutlet,
@@ -17,7 +18,7 @@ import { unplug, untilSupplied } from '../offer.ts';
 import { CIRCUIT, pilotStandard, SHEET, wiringRules } from '../sources.ts';
 import { outletVoltages, pilot } from '../steps.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
-import { asked, highExpectation, holdsPlug, lowExpectation } from './pilotLines.ts';
+import { asked, holdsPlug, isHalfInside, offeredReadings, oscillating } from './pilotLines.ts';
 import { threeLineSteps, threeLines } from './threeLines.ts';
 
 function polarity(
@@ -71,8 +72,23 @@ export const stateC: TestAction = {
       points: ['switching', 'pilot', 'protective-conductor', 'supply-wiring'],
       judge: (o) => outletSupplied(papers, o, asked(papers, o)),
     },
-    highExpectation('C', 'takes the high half of the pilot to'),
-    lowExpectation(papers, 'C'),
+    {
+      id: 'pilot',
+      should: true,
+      text: 'holds the halves of the pilot at 5.47 to 6.53 V and −12.6 to −11.4 V',
+      why: 'The stand-in’s resistors against the unit’s 1 kΩ give the high half; its diode keeps them off the low one.',
+      source: pilotStandard('Table A.10'),
+      of: 'unit',
+      points: ['pilot'],
+      judge: (o) =>
+        judgeAll(
+          offeredReadings(papers, o, inState('C')),
+          (r) =>
+            oscillating(r) &&
+            isHalfInside(r, 'high', MEASURED_PILOT.C) &&
+            isHalfInside(r, 'low', MEASURED_PILOT.low),
+        ),
+    },
     {
       id: 'line-to-earth',
       should: true,
