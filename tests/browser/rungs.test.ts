@@ -22,11 +22,14 @@ test('a worked run, step by step, and then one’s own with the lines filled in'
   const count = Number(/of (\d+)/.exec((await page.getByText(/^step 1 of/).textContent()) ?? '')?.[1]);
   const on = page.getByRole('button', { name: 'Step on' });
   let written = 0;
+  let drawn = 0;
   for (let i = 1; i < count; i++) {
     await on.click();
     written += await page.getByText('written down:').count();
+    drawn += await page.getByText(/^leads on /).count();
   }
   expect(written).toBeGreaterThan(3);
+  expect(drawn).toBeGreaterThan(3);
   await page.getByRole('heading', { name: 'Concluded' }).waitFor();
   expect(await on.isDisabled()).toBe(true);
   await page.getByRole('button', { name: 'Step back' }).click();

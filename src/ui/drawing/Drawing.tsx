@@ -18,12 +18,15 @@ interface Props {
   readonly lines: LeadLines;
   readonly instrument: InstrumentChoice | '';
   readonly instrumentWords: string;
+  /** What the leads are called. */
+  readonly whose?: string;
   /** Terminals that no lead can be put on now. */
   readonly shut: (terminal: string) => boolean;
   readonly children?: ReactNode;
 }
 
-export function Drawing({ layout, plan, lines, instrument, instrumentWords, shut, children }: Props) {
+export function Drawing(props: Props) {
+  const { layout, plan, lines, instrument, instrumentWords, whose = 'your leads', shut, children } = props;
   const title = useId();
   const { columns, height, terminals } = layout;
   return (
@@ -32,7 +35,13 @@ export function Drawing({ layout, plan, lines, instrument, instrumentWords, shut
         <title id={title}>Drawing of the installation; the lists say the same in words</title>
         <Shapes shapes={plan.shapes} />
         <Spots terminals={terminals} shut={shut} />
-        <LeadsDrawn lines={lines} instrument={instrument} words={instrumentWords} view={layout.view} />
+        <LeadsDrawn
+          lines={lines}
+          instrument={instrument}
+          words={instrumentWords}
+          whose={whose}
+          view={layout.view}
+        />
         <Labels labels={plan.labels} />
         <Labels labels={lines.labels} />
       </svg>
@@ -82,10 +91,11 @@ interface LeadsProps {
   readonly lines: LeadLines;
   readonly instrument: InstrumentChoice | '';
   readonly words: string;
+  readonly whose: string;
   readonly view: Layout['view'];
 }
 
-function LeadsDrawn({ lines, instrument, words, view }: LeadsProps) {
+function LeadsDrawn({ lines, instrument, words, whose, view }: LeadsProps) {
   const { instrument: at, paths, discs } = lines;
   if (at === null) return null;
   const { x, y } = at;
@@ -109,7 +119,7 @@ function LeadsDrawn({ lines, instrument, words, view }: LeadsProps) {
         </text>
       )}
       <text className="lead-words" {...wordsAt} textAnchor={anchor}>
-        your leads
+        {whose}
       </text>
       {view === 'whole' ? (
         <text x={wordsAt.x} y={wordsAt.y + 15}>

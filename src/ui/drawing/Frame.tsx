@@ -10,26 +10,23 @@ import { TitleBlock } from '../parts/TitleBlock.tsx';
 interface Props {
   readonly bench: Bench;
   readonly standing: string;
+  /** What is kept of it. */
+  readonly record: string;
   readonly children: ReactNode;
 }
 
 const ACROSS = ['1', '2', '3', '4'] as const;
 const DOWN = ['A', 'B', 'C'] as const;
 
-export function Frame({ bench, standing, children }: Props) {
-  const { scenario, attempt } = bench.run;
+export function Frame({ bench, standing, record, children }: Props) {
+  const { scenario } = bench.run;
   return (
     <div className="frame">
       <Zones names={ACROSS} className="zones across above" />
       <Zones names={DOWN} className="zones down before" />
       <div className="frame-inner">
         {children}
-        <TitleBlock
-          job={scenario.title}
-          rules={scenario.rules}
-          drawnAt={standing}
-          record={attempt.entries.length === 1 ? '1 entry' : `${attempt.entries.length} entries`}
-        />
+        <TitleBlock job={scenario.title} rules={scenario.rules} drawnAt={standing} record={record} />
       </div>
       <Zones names={DOWN} className="zones down behind" />
       <Zones names={ACROSS} className="zones across below" />

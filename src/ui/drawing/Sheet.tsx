@@ -2,11 +2,11 @@
  * The drawing on its sheet: on a desk the whole installation in a frame with zones and a title block, on a small screen
  * one part at a time in a plain frame that can be folded away. In the step Observe its terminals take leads.
  */
-import { memo, useCallback, useMemo, useState } from 'react';
+import { memo, useCallback, useState } from 'react';
 import type { Stage } from '../../verification/testAction.ts';
 import type { Bench } from '../flow/bench.ts';
 import { leadOn, leadsOf, outOfReach } from '../flow/leads.ts';
-import { hasLeads, INSTRUMENT_CHOICES } from '../flow/measurement.ts';
+import { hasLeads, instrumentWords } from '../flow/measurement.ts';
 import type { Position } from '../flow/position.ts';
 import type { Measuring } from '../flow/useMeasuring.ts';
 import { END_WORDS } from '../flow/useMeasuring.ts';
@@ -15,17 +15,16 @@ import { leadsWords } from '../words/trade.ts';
 import { Drawing } from './Drawing.tsx';
 import { Frame } from './Frame.tsx';
 import type { Part } from './layout.ts';
-import { layoutOf, PARTS } from './layout.ts';
+import { PARTS } from './layout.ts';
 import { leadLines } from './leadLines.ts';
 import { NextLead } from './NextLead.tsx';
-import { planOf } from './plan.ts';
-import { sceneOf } from './scene.ts';
 import { fixedTerminal, shownPart } from './shownPart.ts';
 import { Terminals } from './Terminals.tsx';
-import { useMatches } from './useMatches.ts';
+import { useDrawn } from './useDrawn.ts';
 
-/** From here the whole sheet has its lettering at full size; paper always has. */
-const ROOM = '(min-width: 80rem), print';
+/** How long the log is. */
+const recordWords = ({ run: { attempt } }: Bench): string =>
+  attempt.entries.length === 1 ? '1 entry' : `${attempt.entries.length} entries`;
 
 interface Props {
   readonly bench: Bench;
@@ -47,7 +46,6 @@ interface Props {
 
 export const Sheet = memo(function Sheet(props: Props) {
   const { bench, position, measuring, test, stage, isOpen, isSettingUp, standing } = props;
-  const isWhole = useMatches(ROOM);
   const [choice, setChoice] = useState<{ test: string | null; part: Part; last: string | null } | null>(null);
   const [fold, setFold] = useState<{ standing: string; unfolded: boolean } | null>(null);
   const { draft } = measuring;
@@ -64,9 +62,7 @@ export const Sheet = memo(function Sheet(props: Props) {
     last,
     chosen: choice !== null && choice.test === test && choice.last === last ? choice.part : null,
   });
-  const view = isWhole ? 'whole' : part;
-  const layout = useMemo(() => layoutOf(papers, position, view), [papers, position, view]);
-  const plan = useMemo(() => planOf(sceneOf(bench, position, layout)), [bench, position, layout]);
+  const { isWhole, layout, plan } = useDrawn(bench, position, part);
   const shut = useCallback((terminal: string) => outOfReach(terminal, position) !== null, [position]);
   const unfolded = isWhole || (fold?.standing === standing ? fold.unfolded : props.unfolded);
   const words = leads.length === 0 ? 'no lead is on anything' : leadsWords(leads);
@@ -96,7 +92,7 @@ export const Sheet = memo(function Sheet(props: Props) {
         </button>
       </div>
       {unfolded ? (
-        <Frame bench={bench} standing={standing}>
+        <Frame bench={bench} standing={standing} record={recordWords(bench)}>
           {isWhole ? null : (
             <div className="part-choice not-printed">
               <Keys
@@ -112,7 +108,7 @@ export const Sheet = memo(function Sheet(props: Props) {
             plan={plan}
             lines={leadLines(layout, leads)}
             instrument={draft.instrument}
-            instrumentWords={INSTRUMENT_CHOICES.find(([name]) => name === draft.instrument)?.[1] ?? ''}
+            instrumentWords={instrumentWords(draft.instrument)}
             shut={shut}
           >
             {isOpen ? (

@@ -10,7 +10,6 @@ import { operation } from '../../bench/operation.ts';
 import type { Outcome } from '../../bench/perform.ts';
 import { toItsEnd } from '../../bench/toItsEnd.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
-import { papersOf } from '../../scenario/scenario.ts';
 import type { Position } from './position.ts';
 import { positionAfter, positionAtStart } from './position.ts';
 
@@ -48,12 +47,24 @@ export function* makingBench(
     ...(trainee === undefined ? {} : { trainee }),
     ...(rung === undefined ? {} : { rung }),
   });
-  const before = run.handedOver?.steps ?? [];
-  const position = before.reduce(
+  return { run, happened: [], position: positionAsFound(run) };
+}
+
+/** As the bench was found or handed over. */
+const positionAsFound = ({ handedOver, papers }: Run): Position =>
+  (handedOver?.steps ?? []).reduce(
     (at, { sample, outcome }) => positionAfter(at, sample.operation, isRefused(outcome)),
-    positionAtStart(papersOf(scenario).sheet),
+    positionAtStart(papers.sheet),
   );
-  return { run, happened: [], position };
+
+/** What was done and set up to one of its operations; what was written down is that of the whole. */
+export function upTo(bench: Bench, count: number): Bench {
+  const happened = bench.happened.slice(0, count);
+  const position = happened.reduce(
+    (at, { operation: what, outcome }) => positionAfter(at, what, isRefused(outcome)),
+    positionAsFound(bench.run),
+  );
+  return { ...bench, happened, position };
 }
 
 const isRefused = ({ refused, readings }: Outcome): boolean =>

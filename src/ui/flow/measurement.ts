@@ -28,6 +28,9 @@ export const INSTRUMENT_CHOICES = [
 ] as const;
 export type InstrumentChoice = (typeof INSTRUMENT_CHOICES)[number][0];
 
+export const instrumentWords = (instrument: InstrumentChoice | ''): string =>
+  INSTRUMENT_CHOICES.find(([name]) => name === instrument)?.[1] ?? '';
+
 export const TEST_VOLTS = ['50', '100', '250', '500', '1000'] as const;
 export const OPENING_CHOICES = Object.keys(OPENINGS) as (keyof typeof OPENINGS)[];
 export { WAVEFORMS };

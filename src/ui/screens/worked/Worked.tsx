@@ -16,6 +16,7 @@ import { SUBJECT_WORDS } from '../bench/Predict.tsx';
 import { recordText } from '../observe/records.ts';
 import type { Offered } from '../offered.ts';
 import { unitLine } from '../offered.ts';
+import { WorkedSheet } from './WorkedSheet.tsx';
 import type { WorkedStep } from './workedSteps.ts';
 import { workingSteps } from './workedSteps.ts';
 
@@ -51,8 +52,9 @@ export function Worked({ offered, onNowYou, onLeave }: Props) {
           </button>
         </div>
       </header>
-      <main className="columns">
-        <div className="stack worked">
+      <main className="columns bench-columns leads-open worked">
+        <div className="in-view">{step === undefined ? null : <WorkedSheet step={step} />}</div>
+        <div className="stack card-column">
           <p className="note">
             Somebody who knows does this job here, and it shows what is wrong with it, if anything. Nothing of
             it is kept or marked.

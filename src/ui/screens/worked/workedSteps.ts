@@ -9,19 +9,25 @@ import { workingAttempt } from '../../../attempt/worked.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import type { Scenario } from '../../../scenario/scenario.ts';
 import { actionNamed } from '../../../verification/actions.ts';
-import type { Figure } from '../../../verification/testAction.ts';
+import type { Figure, Stage } from '../../../verification/testAction.ts';
 import type { Bench, Happened } from '../../flow/bench.ts';
-import { takingUp } from '../../flow/bench.ts';
+import { takingUp, upTo } from '../../flow/bench.ts';
 import { perceived } from '../../flow/known.ts';
 
 interface InTest {
-  /** Title of the test. */
+  /** Title of the test, and what it is about. */
   readonly title: string;
+  readonly stage: Stage;
   /** From 1. */
   readonly number: number;
 }
 
-export type WorkedStep =
+export type WorkedStep = {
+  /** As it stood then. */
+  readonly bench: Bench;
+  /** How many of its operations belong to this step. */
+  readonly fresh: number;
+} & (
   | (InTest & {
       readonly kind: 'lines';
       readonly purpose: string;
@@ -51,7 +57,8 @@ export type WorkedStep =
         readonly judged: string;
       }[];
     })
-  | { readonly kind: 'concluded'; readonly conclusion: EntryOf<'conclusion'> };
+  | { readonly kind: 'concluded'; readonly conclusion: EntryOf<'conclusion'> }
+);
 
 /** In pieces, since the whole job is done for it. `file`: the scenario file's own object. */
 export function* workingSteps(scenario: Scenario, file: unknown): Generator<null, readonly WorkedStep[]> {
@@ -62,7 +69,7 @@ export function* workingSteps(scenario: Scenario, file: unknown): Generator<null
   return [
     ...starts.flatMap((start, i) => stepsOfTest(bench, start, starts[i + 1] ?? entries.length, i + 1)),
     ...entries.flatMap((entry): WorkedStep[] =>
-      entry.kind === 'conclusion' ? [{ kind: 'concluded', conclusion: entry }] : [],
+      entry.kind === 'conclusion' ? [{ kind: 'concluded', conclusion: entry, bench, fresh: 0 }] : [],
     ),
   ];
 }
@@ -72,17 +79,20 @@ function stepsOfTest(bench: Bench, from: number, to: number, number: number): re
   const prediction = run.attempt.entries[from];
   const action = prediction?.kind === 'prediction' ? actionNamed(prediction.test) : undefined;
   if (prediction?.kind !== 'prediction' || action === undefined) return [];
-  const place = { title: action.title, number };
+  const place = { title: action.title, stage: action.stage, number };
   const lines = testLines(run.scenario, action);
   const own = happened.filter(({ entry }) => entry > from && entry < to);
   const written = run.attempt.entries
     .slice(from, to)
     .filter((entry): entry is EntryOf<'observation'> => entry.kind === 'observation');
+  const began = happened.filter(({ entry }) => entry < from).length;
   const judgement = run.attempt.entries.slice(from, to).find((entry) => entry.kind === 'judgement');
   return [
     {
       ...place,
       kind: 'lines',
+      bench: upTo(bench, began),
+      fresh: 0,
       purpose: action.purpose,
       lines: lines.map((line) => ({ ...line, answer: line.right })),
       figures: testFigures(run.scenario, action),
@@ -93,6 +103,8 @@ function stepsOfTest(bench: Bench, from: number, to: number, number: number): re
       return {
         ...place,
         kind: 'done',
+        bench: upTo(bench, until),
+        fresh: operations.length,
         operations,
         noticed: perceived(happened.slice(0, until), first),
         readings: operations.flatMap(({ entry }) =>
@@ -109,6 +121,8 @@ function stepsOfTest(bench: Bench, from: number, to: number, number: number): re
           {
             ...place,
             kind: 'judged' as const,
+            bench: upTo(bench, began + own.length),
+            fresh: 0,
             lines: judgement.lines.flatMap(({ id, judged }) => {
               const line = lines.find((one) => one.id === id);
               return line === undefined ? [] : [{ text: line.text, subject: line.subject, judged }];

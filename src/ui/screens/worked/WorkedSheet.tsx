@@ -1,0 +1,46 @@
+/** The installation as it stood at a step of a worked run, with the leads of what was measured in it. */
+import { Drawing } from '../../drawing/Drawing.tsx';
+import { Frame } from '../../drawing/Frame.tsx';
+import { leadLines } from '../../drawing/leadLines.ts';
+import { fixedTerminal, shownPart } from '../../drawing/shownPart.ts';
+import { useDrawn } from '../../drawing/useDrawn.ts';
+import { leadsOf, outOfReach } from '../../flow/leads.ts';
+import { instrumentWords, lastDraft } from '../../flow/measurement.ts';
+import { benchTime } from '../../words/figures.ts';
+import { leadsWords } from '../../words/trade.ts';
+import type { WorkedStep } from './workedSteps.ts';
+
+export function WorkedSheet({ step }: { readonly step: WorkedStep }) {
+  const { bench, fresh } = step;
+  const { happened, position, run } = bench;
+  const draft = lastDraft(fresh === 0 ? [] : happened.slice(-fresh));
+  const leads = leadsOf(draft, run.papers.site);
+  const stage = step.kind === 'concluded' ? undefined : step.stage;
+  const part = shownPart({ stage, chosen: null, last: fixedTerminal(leads) });
+  const { layout, plan } = useDrawn(bench, position, part);
+  return (
+    <section aria-labelledby="sheet-heading" className="sheet-section">
+      <h2 id="sheet-heading" className="unseen">
+        Installation
+      </h2>
+      <Frame bench={bench} standing={benchTime(happened.at(-1)?.at ?? run.began)} record="nothing is kept">
+        <Drawing
+          layout={layout}
+          plan={plan}
+          lines={leadLines(layout, leads)}
+          instrument={draft.instrument}
+          whose="leads"
+          instrumentWords={instrumentWords(draft.instrument)}
+          shut={(terminal) => outOfReach(terminal, position) !== null}
+        />
+        <p className="plan-caption">
+          {leads.length === 0 ? (
+            'no lead is on anything'
+          ) : (
+            <strong className="lead-words">leads on {leadsWords(leads)}</strong>
+          )}
+        </p>
+      </Frame>
+    </section>
+  );
+}
