@@ -1,11 +1,11 @@
 // My record: what came of every attempt, out to a file, deleted, and in again the same; files that are refused or
 // left out in part; one attempt deleted; an assessment handed in, or left without; the goal for next time.
 
-import { mkdtempSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterEach, expect, test } from 'vitest';
+import { afterEach, expect, onTestFinished, test } from 'vitest';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { parseAttempt } from '../../src/attempt/file.ts';
 import { makeRecordText } from '../../src/store/recordFile.ts';
@@ -154,7 +154,9 @@ test('a file that is hostile, newer, too large or none is refused; an attempt th
     await alert.getByText(words).waitFor();
     await alert.getByText('Nothing here was changed.').waitFor();
   };
-  const large = join(mkdtempSync(join(tmpdir(), 'record-')), 'large.json');
+  const folder = mkdtempSync(join(tmpdir(), 'record-'));
+  onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
+  const large = join(folder, 'large.json');
   writeFileSync(large, '');
   truncateSync(large, 50_000_001);
   await page.locator('input[type="file"]').setInputFiles(large);

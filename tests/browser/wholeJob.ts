@@ -2,8 +2,7 @@
 // command line gives for the exported attempt.
 
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
@@ -25,8 +24,8 @@ async function exportAndMark(page: Page) {
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Export attempt' }).click(),
   ]);
-  const file = join(mkdtempSync(join(tmpdir(), 'attempt-')), download.suggestedFilename());
-  await download.saveAs(file);
+  // Goes with the browser.
+  const file = await download.path();
   return JSON.parse(
     execFileSync(
       process.execPath,
