@@ -5,7 +5,7 @@ import { perform } from '../../src/bench/perform.ts';
 import type { CableCoding } from '../../src/laws/proximity.ts';
 import { seconds } from '../../src/laws/quantities.ts';
 import { benchOf } from '../../src/scenario/scenario.ts';
-import { SCENARIO_IDS, scenarioNamed } from '../scenario/build.ts';
+import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 import { benchWith, CHARGE, doing, MAKE_DEAD, PLUG_IN, read, SHEET, THREE_PHASE } from './build.ts';
 
 const RAMP: OperationInput = { op: 'measure', quantity: 'residual', waveform: 'sinusoidal', mode: 'ramp' };
@@ -211,11 +211,11 @@ describe('the same scenario, script and seed give the same output, byte for byte
     { op: 'measure', quantity: 'insulation', volts: 250, between: [['supply.L1', 'supply.N'], 'supply.PE'] },
   ];
   const run = (id: string, seed: number): string => {
-    const world = benchOf({ ...scenarioNamed(id), seed });
+    const world = benchOf({ ...scenarioNamed(id).scenario, seed });
     return JSON.stringify(SCRIPT.map((input) => perform(world, operation(input))));
   };
 
-  test.each(SCENARIO_IDS)('%s', (id) => {
+  test.each(scenarioIds)('%s', (id) => {
     expect(run(id, 7)).toBe(run(id, 7));
     expect(run(id, 7)).not.toBe(run(id, 8));
   });

@@ -5,7 +5,7 @@
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
-import { parseScenario } from '../../src/scenario/scenario.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
 import { openBrowser, serveBuilt } from './browser.ts';
 import { throughAnAttempt, throughLeaving, throughReadingPages } from './everyScreen.ts';
 import {
@@ -37,11 +37,7 @@ const take = async (page: Page, name: string): Promise<void> => {
   await page.screenshot({ path: join(FOLDER, `${name}.png`) });
 };
 
-function titleOf(id: string): string {
-  const read = parseScenario(readFileSync(join(ROOT, `scenarios/${id}.json`), 'utf8'));
-  if (!read.ok) throw new Error(`scenarios/${id}.json does not parse`);
-  return read.scenario.title;
-}
+const titleOf = (id: string): string => scenarioNamed(id).scenario.title;
 
 /** A test whose every line is answered alike, over 80 % sure, and then rightly judged. */
 async function sureAndWrong(page: Page, id: string, between: [string, string]): Promise<void> {

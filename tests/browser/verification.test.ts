@@ -3,9 +3,10 @@
 
 import { expect, test, vi } from 'vitest';
 import { verify } from '../../src/scenario/verify.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { begin, conclude, doTest, putRight, sitDown } from './trainee.ts';
-import { marksAgreed, openedWith, scenarioNamed } from './wholeJob.ts';
+import { marksAgreed, openedWith } from './wholeJob.ts';
 
 const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
@@ -13,7 +14,7 @@ vi.setConfig({ testTimeout: 240_000 });
 
 test('a faulty unit, stopped where a faultless person stops', async () => {
   const { page, complaints } = await sitDown(opened.browser, opened.url);
-  const scenario = scenarioNamed('mill-race');
+  const scenario = scenarioNamed('mill-race').scenario;
   await begin(page, scenario.title);
   for (const { action } of verify(scenario).actions) await doTest(page, action);
   await page.getByRole('button', { name: 'Stop…' }).click();

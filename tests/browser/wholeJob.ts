@@ -2,21 +2,14 @@
 // command line gives for the exported attempt.
 
 import { execFileSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import type { Scenario } from '../../src/scenario/scenario.ts';
 import { parseScenario } from '../../src/scenario/scenario.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
 import { press } from './hands.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
-
-export function scenarioNamed(id: string): Scenario {
-  const read = parseScenario(readFileSync(join(ROOT, `scenarios/${id}.json`), 'utf8'));
-  if (!read.ok) throw new Error(`${id}: ${read.problems.map(({ message }) => message).join('; ')}`);
-  return read.scenario;
-}
 
 /** What `mark` says of the exported file. */
 async function exportAndMark(page: Page) {
@@ -60,7 +53,7 @@ export async function marksAgreed(page: Page) {
 /** Opened from a file: the scenario of that name with these tests alone. */
 export async function openedWith(page: Page, id: string, title: string, allowed: readonly string[]) {
   const text = JSON.stringify({
-    ...JSON.parse(readFileSync(join(ROOT, `scenarios/${id}.json`), 'utf8')),
+    ...JSON.parse(scenarioNamed(id).text),
     id: 'mine',
     title,
     allowed,

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { parseScenario } from '../../src/scenario/scenario.ts';
 import { parseScript } from '../../src/scenario/script.ts';
-import { scenarioNamed, scenarioText } from './build.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
 
 const SEED = 90_210;
 
@@ -37,7 +37,7 @@ const PLACES = [
 const spoiltFile = fc
   .tuple(fc.constantFrom(...PLACES), fc.jsonValue({ maxDepth: 3 }))
   .map(([place, value]) => {
-    const file = JSON.parse(scenarioText('harbour-mews'));
+    const file = JSON.parse(scenarioNamed('harbour-mews').text);
     const keys = place.split('.');
     const last = keys.pop() as string;
     // biome-ignore lint/suspicious/noExplicitAny: a file that is to be spoilt has no type
@@ -78,7 +78,7 @@ const anyScript = fc
   .map((script) => JSON.stringify(script));
 
 test(`any script, seed ${SEED}`, () => {
-  const scenario = scenarioNamed('harbour-mews');
+  const scenario = scenarioNamed('harbour-mews').scenario;
   holds(
     fc.property(fc.oneof(anyScript, fc.json()), (text) => answered(parseScript(text, scenario))),
     1000,

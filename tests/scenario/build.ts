@@ -1,26 +1,8 @@
 /*
- * Scenarios for the tests: from the usual bench with changes, or from a file in scenarios/, and files with something
- * wrong put in. Judges nothing.
+ * Scenarios for the tests: the usual bench with changes. Judges nothing.
  */
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Scenario } from '../../src/scenario/scenario.ts';
-import { parseScenario } from '../../src/scenario/scenario.ts';
 import { SHEET, siteOf, type Wanted } from '../bench/build.ts';
-
-const FOLDER = join(import.meta.dirname, '../../scenarios');
-
-export const SCENARIO_IDS: readonly string[] = readdirSync(FOLDER)
-  .filter((name) => name.endsWith('.json'))
-  .map((name) => name.slice(0, -'.json'.length));
-
-export const scenarioText = (id: string): string => readFileSync(join(FOLDER, `${id}.json`), 'utf8');
-
-export function scenarioNamed(id: string): Scenario {
-  const read = parseScenario(scenarioText(id));
-  if (!read.ok) throw new Error(`${id}: ${JSON.stringify(read.problems)}`);
-  return read.scenario;
-}
 
 export const scenarioOf = ({
   site,

@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Reading } from '../../src/bench/reading.ts';
 import { verify } from '../../src/scenario/verify.ts';
-import { SCENARIO_IDS, scenarioNamed } from './build.ts';
+import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 
 interface Figure {
   readonly action: string;
@@ -31,9 +31,9 @@ interface Key {
 const keyOf = (id: string): Key =>
   JSON.parse(readFileSync(join(import.meta.dirname, `../keys/${id}.json`), 'utf8'));
 
-describe.each(SCENARIO_IDS)('%s', (id) => {
+describe.each(scenarioIds)('%s', (id) => {
   const key = keyOf(id);
-  const verification = verify(scenarioNamed(id));
+  const verification = verify(scenarioNamed(id).scenario);
   const { actions } = verification;
 
   test(`comes to "${key.conclusion}", stopped at ${key.stopped ?? 'nothing'}`, () => {
@@ -80,7 +80,7 @@ describe.each(SCENARIO_IDS)('%s', (id) => {
 });
 
 test('the work of a sound single-phase verification: at most 8 solves and 8 chart events an action in the mean', () => {
-  const { actions, world } = verify(scenarioNamed('harbour-mews'));
+  const { actions, world } = verify(scenarioNamed('harbour-mews').scenario);
   expect(actions.length).toBeGreaterThan(40);
   const { solves, chartEvents } = world.counts;
   console.log(`harbour-mews: ${solves} solves, ${chartEvents} chart events, ${actions.length} actions`);

@@ -1,14 +1,14 @@
 /** What is wrong with a file: every problem in one pass, with its path and what would be right; never a throw. */
 import { describe, expect, test } from 'vitest';
 import { parseScenario } from '../../src/scenario/scenario.ts';
-import { scenarioText } from './build.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
 
 /** A file as it is read, loosely enough to put anything in. */
 // biome-ignore lint/suspicious/noExplicitAny: a file that is to be spoilt has no type
 type Loose = any;
 
 const spoilt = (spoil: (file: Loose) => void, id = 'harbour-mews'): string => {
-  const file = JSON.parse(scenarioText(id));
+  const file = JSON.parse(scenarioNamed(id).text);
   spoil(file);
   return JSON.stringify(file);
 };
@@ -362,7 +362,7 @@ describe('a file as a whole', () => {
   });
 
   test('a number beyond every number', () => {
-    const text = scenarioText('harbour-mews').replace('"voltage": 236', '"voltage": 1e999');
+    const text = scenarioNamed('harbour-mews').text.replace('"voltage": 236', '"voltage": 1e999');
     expect(problemsIn(text)).toEqual(['site.voltage: Infinity is too large: at most 265']);
   });
 

@@ -1,23 +1,23 @@
 /** A good file: defaults as the contract has them, warnings for what would teach something false, and the papers. */
 import { describe, expect, test } from 'vitest';
 import { papersOf, parseScenario } from '../../src/scenario/scenario.ts';
-import { SCENARIO_IDS, scenarioNamed, scenarioText } from './build.ts';
+import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 
 /** Sites that are wrong as designed: that is what they are there to teach. */
 const MEANT_WARNINGS: Readonly<Record<string, readonly string[]>> = {
   'turnpike-cottage': ['site.circuit.residualDevice'],
 };
 
-describe.each(SCENARIO_IDS)('scenarios/%s.json', (id) => {
+describe.each(scenarioIds)('scenarios/%s.json', (id) => {
   test('parses with no warning but one that is its point, and is named for itself', () => {
-    const read = parseScenario(scenarioText(id));
+    const read = parseScenario(scenarioNamed(id).text);
     expect(read).toMatchObject({ ok: true, scenario: { id } });
     expect(read.ok && read.warnings.map(({ path }) => path)).toEqual(MEANT_WARNINGS[id] ?? []);
   });
 });
 
 test('every scenario has an id of its own', () => {
-  expect(new Set(SCENARIO_IDS.map((id) => scenarioNamed(id).id)).size).toBe(SCENARIO_IDS.length);
+  expect(new Set(scenarioIds.map((id) => scenarioNamed(id).scenario.id)).size).toBe(scenarioIds.length);
 });
 
 /** The least that a file may hold. */
@@ -129,7 +129,7 @@ describe('what is left out', () => {
 });
 
 test('the papers tell a not-fault and keep quiet of a fault', () => {
-  const scenario = scenarioNamed('orchard-lane');
+  const scenario = scenarioNamed('orchard-lane').scenario;
   expect(scenario.faults.map(({ fault }) => fault)).toEqual(['start-delay', 'direct-detector-dead']);
   const { site, sheet } = papersOf(scenario);
   expect(site).toBe(scenario.site);

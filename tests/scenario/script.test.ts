@@ -3,9 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { playOutput } from '../../src/scenario/playOutput.ts';
 import { benchOf } from '../../src/scenario/scenario.ts';
 import { parseScript, playScript } from '../../src/scenario/script.ts';
-import { scenarioNamed } from './build.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
 
-const scenario = scenarioNamed('harbour-mews');
+const scenario = scenarioNamed('harbour-mews').scenario;
 
 function problemsIn(script: unknown): readonly string[] {
   const read = parseScript(JSON.stringify(script), scenario);
@@ -79,7 +79,7 @@ test('every problem in one pass, by its place in the script', () => {
 
 test('a script puts something right, and tests again', () => {
   const path = { op: 'measure', quantity: 'continuity', between: ['met', 'supply.PE'] };
-  const faulty = scenarioNamed('mill-race');
+  const faulty = scenarioNamed('mill-race').scenario;
   const script = parseScript(
     JSON.stringify([
       { op: 'isolate' },

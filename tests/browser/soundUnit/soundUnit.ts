@@ -3,10 +3,11 @@
 
 import { expect, test } from 'vitest';
 import { allowedActions } from '../../../src/scenario/scenario.ts';
+import { scenarioNamed } from '../../helpers/scenarios.ts';
 import { openBuiltPage } from '../builtPage.ts';
 import { finger, keys, mouse, press, useHands } from '../hands.ts';
 import { begin, conclude, doTest, sitDown } from '../trainee.ts';
-import { marksAgreed, openedWith, scenarioNamed } from '../wholeJob.ts';
+import { marksAgreed, openedWith } from '../wholeJob.ts';
 
 const FROM_ISOLATION = [
   'isolate',
@@ -55,7 +56,7 @@ export function holdSoundUnit({ how, hands, tests }: (typeof SOUND)[keyof typeof
     const { page, complaints } = await sitDown(opened.browser, opened.url, { touch: hands === finger });
     useHands(page, hands);
     const wanted = new Set<string>(tests);
-    const every = allowedActions(scenarioNamed('harbour-mews')).map(({ id }) => id);
+    const every = allowedActions(scenarioNamed('harbour-mews').scenario).map(({ id }) => id);
     const scenario = await openedWith(
       page,
       'harbour-mews',
