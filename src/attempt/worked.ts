@@ -12,6 +12,8 @@ import { verifying } from '../scenario/verify.ts';
 import { procedure } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, NotedOf } from './attempt.ts';
+import { TYPED_UNITS } from './attempt.ts';
+import { displayOf } from './display.ts';
 import { testFigures, testLines } from './lines.ts';
 import { dueSteps } from './reasons.ts';
 import { repeatsOf } from './repeats.ts';
@@ -63,21 +65,25 @@ export const rightPrediction = ({ scenario }: Run, action: TestAction): NotedOf<
   sure: 'over 80 %',
 });
 
-/** A reading typed as it is shown, with all that belongs to it. */
-export const typedAsShown = ({ reading, test }: Taken, index: number): NotedOf<'observation'> => ({
-  kind: 'observation',
-  test: test ?? '',
-  reading: index,
-  value: reading.value ?? reading.limit ?? null,
-  qualifier: reading.qualifier === 'unable' ? 'no reading' : reading.qualifier,
-  unit: reading.unit,
-  ...(reading.quantity === 'pilot' && reading.low !== undefined ? { low: reading.low } : {}),
-  ...(reading.quantity === 'pilot' && reading.duty != null ? { duty: reading.duty } : {}),
-  ...(reading.quantity === 'insulation' && reading.volts !== undefined ? { volts: reading.volts } : {}),
-  ...(reading.quantity === 'residual' && reading.trippedWhat !== undefined
-    ? { tripped: reading.trippedWhat }
-    : {}),
-});
+/** A reading typed as it is shown, in the unit of the display, with all that belongs to it. */
+export function typedAsShown({ reading, test }: Taken, index: number): NotedOf<'observation'> {
+  const { unit } = displayOf(reading);
+  const shown = reading.value ?? reading.limit ?? null;
+  return {
+    kind: 'observation',
+    test: test ?? '',
+    reading: index,
+    value: shown === null ? null : Number((shown / TYPED_UNITS[unit]).toPrecision(6)),
+    qualifier: reading.qualifier === 'unable' ? 'no reading' : reading.qualifier,
+    unit,
+    ...(reading.quantity === 'pilot' && reading.low !== undefined ? { low: reading.low } : {}),
+    ...(reading.quantity === 'pilot' && reading.duty != null ? { duty: reading.duty } : {}),
+    ...(reading.quantity === 'insulation' && reading.volts !== undefined ? { volts: reading.volts } : {}),
+    ...(reading.quantity === 'residual' && reading.trippedWhat !== undefined
+      ? { tripped: reading.trippedWhat }
+      : {}),
+  };
+}
 
 export function rightJudgement(run: Run, action: TestAction): NotedOf<'judgement'> {
   const truth = truthOf(run, action, lastSitting(run, action.id));

@@ -11,3 +11,15 @@ test.each(scenarioIds)('%s', (id) => {
   expect(mark(scenario, worked)).toMatchObject({ total: 100, passed: true, differs: [] });
   expect(JSON.stringify(worked)).toBe(JSON.stringify(faultlessAttempt(scenario, file)));
 });
+
+test('it writes down what a display shows, in its unit', () => {
+  const { scenario, file } = scenarioNamed('harbour-mews');
+  const written = workedAttempt(scenario, file).entries.filter((entry) => entry.kind === 'observation');
+  const insulation = written.filter(({ volts }) => volts !== undefined);
+  expect(insulation.map(({ unit }) => unit)).toContain('MΩ');
+  for (const { unit, value } of insulation) {
+    expect(unit).toBe('MΩ');
+    expect(value).toBeLessThanOrEqual(1000);
+  }
+  expect(written.filter(({ tripped }) => tripped !== undefined).map(({ unit }) => unit)).toContain('mA');
+});

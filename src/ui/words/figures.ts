@@ -4,6 +4,7 @@
  */
 import type { TypedUnit } from '../../attempt/attempt.ts';
 import { TYPED_UNITS } from '../../attempt/attempt.ts';
+import { displayOf } from '../../attempt/display.ts';
 import type { Reading } from '../../bench/reading.ts';
 
 /** Narrow no-break space, between a figure and its unit. */
@@ -12,33 +13,6 @@ const THIN = '\u202f';
 /** What one of the display's unit is in SI. */
 const FACTORS: Readonly<Record<string, number>> = TYPED_UNITS;
 const factorOf = (unit: string): number => FACTORS[unit] ?? 1;
-
-/** The display that an instrument uses for this quantity: its unit and the digits after the point. */
-function displayOf({ quantity, value, limit }: Reading): { unit: string; decimals: number } {
-  const size = Math.abs(value ?? limit ?? 0);
-  switch (quantity) {
-    case 'insulation':
-      return { unit: 'MΩ', decimals: size < 2e6 ? 2 : size < 20e6 ? 1 : 0 };
-    case 'electrode':
-    case 'continuity':
-    case 'loop':
-      return { unit: 'Ω', decimals: size < 20 ? 2 : size < 200 ? 1 : 0 };
-    case 'coding':
-      return size < 2000
-        ? { unit: 'Ω', decimals: size < 20 ? 2 : size < 200 ? 1 : 0 }
-        : { unit: 'kΩ', decimals: 2 };
-    case 'voltage':
-      return { unit: 'V', decimals: 0 };
-    case 'pilot':
-      return { unit: 'V', decimals: 2 };
-    case 'residual':
-      return { unit: 'mA', decimals: 1 };
-    case 'opening-time':
-      return { unit: 'ms', decimals: 0 };
-    case 'phase-sequence':
-      return { unit: '', decimals: 0 };
-  }
-}
 
 export const trueMinus = (text: string): string => text.replace('-', '−');
 

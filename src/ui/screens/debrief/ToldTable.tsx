@@ -28,7 +28,7 @@ export const ToldTable = memo(function ToldTable({ lockstep, timeline, eliminati
         read, seen or heard that it would have made other.
       </p>
       <Scroll name="What each test told">
-        <table className="figures">
+        <table className="figures told-table">
           <caption className="unseen">Time line in figures</caption>
           <thead>
             <tr>
