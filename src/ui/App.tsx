@@ -5,6 +5,7 @@
 import { lazy, Suspense, useCallback, useEffect, useState } from 'react';
 import { Redirect, Route, Router, Switch } from 'wouter';
 import { navigate, useHashLocation } from 'wouter/use-hash-location';
+import { afterTheWorld } from './flow/afterTheWorld.ts';
 import type { Bench } from './flow/bench.ts';
 import { inSlices } from './flow/inSlices.ts';
 import type { InHand, Refusal } from './flow/useInHand.ts';
@@ -16,19 +17,30 @@ import { Choose } from './screens/Choose.tsx';
 import type { Offered } from './screens/offered.ts';
 import { WHOLE_JOB } from './screens/offered.ts';
 
-const loadAttempt = () => import('./screens/AttemptScreen.tsx');
-const AttemptScreen = lazy(async () => ({ default: (await loadAttempt()).AttemptScreen }));
-const FirstRun = lazy(async () => ({ default: (await import('./screens/firstRun/FirstRun.tsx')).FirstRun }));
-const Worked = lazy(async () => ({ default: (await import('./screens/worked/Worked.tsx')).Worked }));
-const Words = lazy(async () => ({ default: (await import('./screens/Words.tsx')).Words }));
+const AttemptScreen = lazy(async () => ({
+  default: (await afterTheWorld(() => import('./screens/AttemptScreen.tsx'))).AttemptScreen,
+}));
+const FirstRun = lazy(async () => ({
+  default: (await afterTheWorld(() => import('./screens/firstRun/FirstRun.tsx'))).FirstRun,
+}));
+const Worked = lazy(async () => ({
+  default: (await afterTheWorld(() => import('./screens/worked/Worked.tsx'))).Worked,
+}));
+const Words = lazy(async () => ({
+  default: (await afterTheWorld(() => import('./screens/Words.tsx'))).Words,
+}));
 const Access = lazy(async () => ({ default: (await import('./screens/Access.tsx')).Access }));
 const NotInHand = lazy(async () => ({
   default: (await import('./screens/elsewhere/NotInHand.tsx')).NotInHand,
 }));
 const ReadOnly = lazy(async () => ({ default: (await import('./screens/elsewhere/ReadOnly.tsx')).ReadOnly }));
 const Leaving = lazy(async () => ({ default: (await import('./screens/elsewhere/Leaving.tsx')).Leaving }));
-const MyRecord = lazy(async () => ({ default: (await import('./screens/record/MyRecord.tsx')).MyRecord }));
-const Sources = lazy(async () => ({ default: (await import('./screens/Sources.tsx')).Sources }));
+const MyRecord = lazy(async () => ({
+  default: (await afterTheWorld(() => import('./screens/record/MyRecord.tsx'))).MyRecord,
+}));
+const Sources = lazy(async () => ({
+  default: (await afterTheWorld(() => import('./screens/Sources.tsx'))).Sources,
+}));
 
 export function App() {
   const { table, problem, begin, goOn, open, read, letShow, putAway, forget } = useInHand();
@@ -67,14 +79,12 @@ export function App() {
       setShown(wish.offered);
       return navigate('/shown');
     }
-    // Loaded beside the work, for the moment at which the bench is ready; the press is answered first.
-    setTimeout(() => void loadAttempt());
     if (wish.kind === 'go on') return ask((signal) => goOn(wish.about, 'ask', signal));
     void prepare((signal) => beginOrOpen(wish, signal));
   };
 
   const beginOrOpen = async (wish: Extract<Wish, { kind: 'begin' | 'open' }>, signal: AbortSignal) => {
-    const start = await import('./flow/start.ts');
+    const start = await afterTheWorld(() => import('./flow/start.ts'));
     const text = wish.kind === 'open' ? await start.textOf(wish.file) : '';
     const result =
       wish.kind === 'begin'
