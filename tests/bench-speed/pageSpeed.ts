@@ -3,7 +3,7 @@
  * or key to the next picture, and how far things shifted by themselves. Prints lines; asserts nothing.
  */
 import type { Browser, Page } from 'playwright-core';
-import { type Hands, mouse, useHands } from '../browser/hands.ts';
+import { type Hands, mouse, useHands as workBy } from '../browser/hands.ts';
 import {
   act,
   answerAll,
@@ -163,7 +163,7 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
 async function printAt(browser: Browser, url: string, width: number, height: number): Promise<void> {
   const { page } = await sitDown(browser, url, { width, height });
   page.setDefaultTimeout(120_000);
-  useHands(page, hands);
+  workBy(page, hands);
   // The runner wraps functions in a call of this name, which the page does not know.
   await page.context().addInitScript({ content: 'globalThis.__name = (named) => named;' });
   await page.context().addInitScript(watch);
