@@ -2,7 +2,7 @@
  * The whole page: which screen the address asks for, and the attempt in hand. The first screen is small; all that
  * simulates and marks is loaded when an attempt begins.
  */
-import { lazy, Suspense, useCallback, useEffect, useState } from 'react';
+import { lazy, Suspense, useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Redirect, Route, Router, Switch } from 'wouter';
 import { navigate, useHashLocation } from 'wouter/use-hash-location';
 import { afterTheWorld } from './flow/afterTheWorld.ts';
@@ -43,16 +43,21 @@ const Sources = lazy(async () => ({
 }));
 
 export function App() {
-  const { table, problem, begin, goOn, open, read, letShow, putAway, forget } = useInHand();
+  const { table: latest, problem, begin, goOn, open, read, letShow, putAway, forget } = useInHand();
   const [openedFiles, setOpenedFiles] = useState<readonly Offered[]>([]);
   const [refused, setRefused] = useState<Refusal>(null);
   /** An assessment about to be left that was not handed in, and what is to be done then. */
   const [leaving, setLeaving] = useState<{ inHand: InHand; go: () => void } | null>(null);
   const [shown, setShown] = useState<Offered | null>(null);
-  const [place] = useHashLocation();
+  const [asked] = useHashLocation();
+  const now = useMemo(() => ({ place: asked, table: latest }), [asked, latest]);
+  /** Another page is drawn in slices; the one before it stays until then, though nothing is begun on it any more. */
+  const drawn = useDeferredValue(now);
+  const isTurning = drawn !== now;
+  const { place, table } = drawn;
   const inHand = table?.kind === 'in hand' ? table : null;
 
-  const { prepare, isLong, cancel } = usePreparing(place);
+  const { prepare, isLong, cancel } = usePreparing(asked);
 
   const show = (refusal: Refusal | 'left') => {
     if (refusal === 'left') return;
@@ -74,6 +79,7 @@ export function App() {
     void prepare(async (signal) => show(await asking(signal)));
 
   const grant = (wish: Wish) => {
+    if (isTurning) return;
     if (wish.kind === 'put away') return void putAway(wish.id);
     if (wish.kind === 'show') {
       setShown(wish.offered);
@@ -114,7 +120,7 @@ export function App() {
   return (
     <Router hook={useHashLocation}>
       <Suspense fallback={<p className="columns">Loading the bench …</p>}>
-        <Switch>
+        <Switch location={place}>
           <Route path="/attempt">
             {table === null ? (
               <Redirect to="/" />
@@ -125,6 +131,7 @@ export function App() {
                 problem={problem}
                 onConcluded={letShow}
                 onAgain={(making) => {
+                  if (isTurning) return;
                   const go = () =>
                     void prepare(async (signal) => {
                       const bench = await inSlices(making(), signal);
@@ -191,6 +198,11 @@ export function App() {
             />
           </Route>
         </Switch>
+        {isTurning ? (
+          <p className="turning" role="status">
+            Loading …
+          </p>
+        ) : null}
         {isLong ? <GettingReady onCancel={cancel} /> : null}
         {leaving === null ? null : (
           <Leaving
