@@ -59,8 +59,13 @@ const offline = VitePWA({
   },
 });
 
+/** The simulated installation and what is written of its tests, with the libraries that these stand on. */
+const OF_THE_WORLD =
+  /src\/(laws|network|site|unit|faults|bench|verification|scenario)\/|node_modules\/(xstate|valibot|fastest-levenshtein|@noble)\//;
+
+/** Attempts, and every screen that shows something of one; not those that come without. */
 const OF_THE_BENCH =
-  /src\/(attempt|ui\/(drawing|flow|parts|words|screens\/(bench|conclude|debrief|observe)))\//;
+  /src\/(?!ui\/screens\/(Access|Reading|elsewhere\/NotInHand))|scenarios\/first-run\/|node_modules\/(@xstate|use-)/;
 
 type ModuleInfo = (id: string) => { readonly importers: readonly string[]; readonly isEntry: boolean } | null;
 
@@ -73,23 +78,25 @@ function isAtFirst(id: string, infoOf: ModuleInfo, seen = new Set<string>()): bo
   return info.isEntry || info.importers.some((importer) => isAtFirst(importer, infoOf, seen));
 }
 
+/** Names the file of what belongs there and is not wanted at first. */
+const later = (name: string, belongs: RegExp) => (id: string, context: { getModuleInfo: ModuleInfo }) =>
+  belongs.test(id) && !isAtFirst(id, (of) => context.getModuleInfo(of)) ? name : null;
+
 export default defineConfig({
   base: './',
   plugins: [react(), ownFilesOnly, offline],
   build: {
     target: 'es2023',
     reportCompressedSize: false,
-    // What the bench needs beyond the first screen is one file: many small ones are larger together.
+    // What is needed beyond the first screen is two files, the second of which builds on the first: many small ones are
+    // larger together, and asking for each of them takes its time.
     rolldownOptions: {
       output: {
         codeSplitting: {
           includeDependenciesRecursively: false,
           groups: [
-            {
-              debugName: 'bench',
-              name: (id, context) =>
-                OF_THE_BENCH.test(id) && !isAtFirst(id, (of) => context.getModuleInfo(of)) ? 'bench' : null,
-            },
+            { debugName: 'world', name: later('world', OF_THE_WORLD) },
+            { debugName: 'bench', name: later('bench', OF_THE_BENCH) },
           ],
         },
       },

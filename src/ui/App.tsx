@@ -2,9 +2,10 @@
  * The whole page: which screen the address asks for, and the attempt in hand. The first screen is small; all that
  * simulates and marks is loaded when an attempt begins.
  */
-import { lazy, Suspense, useCallback, useEffect, useState } from 'react';
+import { lazy, Suspense, useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Redirect, Route, Router, Switch } from 'wouter';
 import { navigate, useHashLocation } from 'wouter/use-hash-location';
+import { afterTheWorld } from './flow/afterTheWorld.ts';
 import type { Bench } from './flow/bench.ts';
 import { inSlices } from './flow/inSlices.ts';
 import type { InHand, Refusal } from './flow/useInHand.ts';
@@ -16,31 +17,47 @@ import { Choose } from './screens/Choose.tsx';
 import type { Offered } from './screens/offered.ts';
 import { WHOLE_JOB } from './screens/offered.ts';
 
-const loadAttempt = () => import('./screens/AttemptScreen.tsx');
-const AttemptScreen = lazy(async () => ({ default: (await loadAttempt()).AttemptScreen }));
-const FirstRun = lazy(async () => ({ default: (await import('./screens/firstRun/FirstRun.tsx')).FirstRun }));
-const Worked = lazy(async () => ({ default: (await import('./screens/worked/Worked.tsx')).Worked }));
-const Words = lazy(async () => ({ default: (await import('./screens/Words.tsx')).Words }));
+const AttemptScreen = lazy(async () => ({
+  default: (await afterTheWorld(() => import('./screens/AttemptScreen.tsx'))).AttemptScreen,
+}));
+const FirstRun = lazy(async () => ({
+  default: (await afterTheWorld(() => import('./screens/firstRun/FirstRun.tsx'))).FirstRun,
+}));
+const Worked = lazy(async () => ({
+  default: (await afterTheWorld(() => import('./screens/worked/Worked.tsx'))).Worked,
+}));
+const Words = lazy(async () => ({
+  default: (await afterTheWorld(() => import('./screens/Words.tsx'))).Words,
+}));
 const Access = lazy(async () => ({ default: (await import('./screens/Access.tsx')).Access }));
 const NotInHand = lazy(async () => ({
   default: (await import('./screens/elsewhere/NotInHand.tsx')).NotInHand,
 }));
 const ReadOnly = lazy(async () => ({ default: (await import('./screens/elsewhere/ReadOnly.tsx')).ReadOnly }));
 const Leaving = lazy(async () => ({ default: (await import('./screens/elsewhere/Leaving.tsx')).Leaving }));
-const MyRecord = lazy(async () => ({ default: (await import('./screens/record/MyRecord.tsx')).MyRecord }));
-const Sources = lazy(async () => ({ default: (await import('./screens/Sources.tsx')).Sources }));
+const MyRecord = lazy(async () => ({
+  default: (await afterTheWorld(() => import('./screens/record/MyRecord.tsx'))).MyRecord,
+}));
+const Sources = lazy(async () => ({
+  default: (await afterTheWorld(() => import('./screens/Sources.tsx'))).Sources,
+}));
 
 export function App() {
-  const { table, problem, begin, goOn, open, read, letShow, putAway, forget } = useInHand();
+  const { table: latest, problem, begin, goOn, open, read, letShow, putAway, forget } = useInHand();
   const [openedFiles, setOpenedFiles] = useState<readonly Offered[]>([]);
   const [refused, setRefused] = useState<Refusal>(null);
   /** An assessment about to be left that was not handed in, and what is to be done then. */
   const [leaving, setLeaving] = useState<{ inHand: InHand; go: () => void } | null>(null);
   const [shown, setShown] = useState<Offered | null>(null);
-  const [place] = useHashLocation();
+  const [asked] = useHashLocation();
+  const now = useMemo(() => ({ place: asked, table: latest }), [asked, latest]);
+  /** Another page is drawn in slices; the one before it stays until then, though nothing is begun on it any more. */
+  const drawn = useDeferredValue(now);
+  const isTurning = drawn !== now;
+  const { place, table } = drawn;
   const inHand = table?.kind === 'in hand' ? table : null;
 
-  const { prepare, isLong, cancel } = usePreparing(place);
+  const { prepare, isLong, cancel } = usePreparing(asked);
 
   const show = (refusal: Refusal | 'left') => {
     if (refusal === 'left') return;
@@ -62,19 +79,18 @@ export function App() {
     void prepare(async (signal) => show(await asking(signal)));
 
   const grant = (wish: Wish) => {
+    if (isTurning) return;
     if (wish.kind === 'put away') return void putAway(wish.id);
     if (wish.kind === 'show') {
       setShown(wish.offered);
       return navigate('/shown');
     }
-    // Loaded beside the work, for the moment at which the bench is ready; the press is answered first.
-    setTimeout(() => void loadAttempt());
     if (wish.kind === 'go on') return ask((signal) => goOn(wish.about, 'ask', signal));
     void prepare((signal) => beginOrOpen(wish, signal));
   };
 
   const beginOrOpen = async (wish: Extract<Wish, { kind: 'begin' | 'open' }>, signal: AbortSignal) => {
-    const start = await import('./flow/start.ts');
+    const start = await afterTheWorld(() => import('./flow/start.ts'));
     const text = wish.kind === 'open' ? await start.textOf(wish.file) : '';
     const result =
       wish.kind === 'begin'
@@ -104,7 +120,7 @@ export function App() {
   return (
     <Router hook={useHashLocation}>
       <Suspense fallback={<p className="columns">Loading the bench …</p>}>
-        <Switch>
+        <Switch location={place}>
           <Route path="/attempt">
             {table === null ? (
               <Redirect to="/" />
@@ -115,6 +131,7 @@ export function App() {
                 problem={problem}
                 onConcluded={letShow}
                 onAgain={(making) => {
+                  if (isTurning) return;
                   const go = () =>
                     void prepare(async (signal) => {
                       const bench = await inSlices(making(), signal);
@@ -181,6 +198,11 @@ export function App() {
             />
           </Route>
         </Switch>
+        {isTurning ? (
+          <p className="turning" role="status">
+            Loading …
+          </p>
+        ) : null}
         {isLong ? <GettingReady onCancel={cancel} /> : null}
         {leaving === null ? null : (
           <Leaving

@@ -3,6 +3,7 @@
  * or key to the next picture, and how far things shifted by themselves. Prints lines; asserts nothing.
  */
 import type { Browser, Page } from 'playwright-core';
+import { type Hands, mouse, useHands as workBy } from '../browser/hands.ts';
 import {
   act,
   answerAll,
@@ -19,6 +20,20 @@ import {
 } from '../browser/trainee.ts';
 
 const SLOWER = 4;
+
+/** An entry of a list is typed: what is chosen without any key or press, the browser does not hold for an input. */
+const hands: Hands = {
+  ...mouse,
+  choose: async (list, words) => {
+    await list.focus();
+    await list.page().keyboard.type(words);
+    // A choice may take the list away.
+    const [taken = words] = await list.evaluateAll((lists) =>
+      lists.map((one) => (one as HTMLSelectElement).selectedOptions[0]?.label),
+    );
+    if (taken !== words) throw new Error(`typing took "${taken}", not "${words}"`);
+  },
+};
 
 interface Felt {
   /** ms of the longest task of the page's own scripts, with the layout that it brought about. */
@@ -145,37 +160,36 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
   await tell('beginning a job that is handed over');
 }
 
+async function printAt(browser: Browser, url: string, width: number, height: number): Promise<void> {
+  const { page } = await sitDown(browser, url, { width, height });
+  page.setDefaultTimeout(120_000);
+  workBy(page, hands);
+  // The runner wraps functions in a call of this name, which the page does not know.
+  await page.context().addInitScript({ content: 'globalThis.__name = (named) => named;' });
+  await page.context().addInitScript(watch);
+  const session = await page.context().newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
+  await page.reload();
+  await page.getByRole('heading', { name: 'Charge point trainer' }).waitFor();
+  console.log(`  ${width} × ${height}`);
+  await throughAJob(page, async (screen) => {
+    // The last picture is shown and told of before it is asked for.
+    await page.waitForTimeout(400);
+    const felt = await page.evaluate(() => (globalThis as unknown as { feltSince: () => Felt }).feltSince());
+    const over = [
+      felt.task > 50 ? `task by ${felt.by}` : '',
+      felt.paint > 100 ? `at ${felt.input}` : '',
+    ].filter((text) => text !== '');
+    console.log(
+      `    ${screen}: task ${felt.task.toFixed(0)}, to next picture ${felt.paint.toFixed(0)}, ` +
+        `shift ${felt.shift.toFixed(3)}${over.length > 0 ? `; ${over.join(', ')}` : ''}`,
+    );
+  });
+  await page.context().close();
+}
+
 export async function printSpeed(browser: Browser, url: string): Promise<void> {
   console.log(`the page at 1/${SLOWER} of this machine's speed, ms`);
-  for (const size of [
-    { width: 1280, height: 800 },
-    { width: 360, height: 740 },
-  ]) {
-    const { page } = await sitDown(browser, url, size);
-    page.setDefaultTimeout(120_000);
-    // The runner wraps functions in a call of this name, which the page does not know.
-    await page.context().addInitScript({ content: 'globalThis.__name = (named) => named;' });
-    await page.context().addInitScript(watch);
-    const session = await page.context().newCDPSession(page);
-    await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
-    await page.reload();
-    await page.getByRole('heading', { name: 'Charge point trainer' }).waitFor();
-    console.log(`  ${size.width} × ${size.height}`);
-    await throughAJob(page, async (screen) => {
-      // The last picture is shown and told of before it is asked for.
-      await page.waitForTimeout(400);
-      const felt = await page.evaluate(() =>
-        (globalThis as unknown as { feltSince: () => Felt }).feltSince(),
-      );
-      const over = [
-        felt.task > 50 ? `task by ${felt.by}` : '',
-        felt.paint > 100 ? `at ${felt.input}` : '',
-      ].filter((text) => text !== '');
-      console.log(
-        `    ${screen}: task ${felt.task.toFixed(0)}, to next picture ${felt.paint.toFixed(0)}, ` +
-          `shift ${felt.shift.toFixed(3)}${over.length > 0 ? `; ${over.join(', ')}` : ''}`,
-      );
-    });
-    await page.context().close();
-  }
+  await printAt(browser, url, 1280, 800);
+  await printAt(browser, url, 360, 740);
 }

@@ -11,6 +11,7 @@ import type { KeepProblem } from '../../store/database.ts';
 import { problemOf } from '../../store/database.ts';
 import { changeAbout, claimAttempt, keptAttempt } from '../../store/keptAttempt.ts';
 import { keepOpened } from '../../store/keptRecord.ts';
+import { afterTheWorld } from './afterTheWorld.ts';
 import type { Bench } from './bench.ts';
 import type { Hold } from './holding.ts';
 import { newName, TAB, takeHold } from './holding.ts';
@@ -150,7 +151,7 @@ export function useInHand() {
           hold?.release();
           return refusal(title, NO_LONGER);
         }
-        const { openingKept } = await import('./start.ts');
+        const { openingKept } = await afterTheWorld(() => import('./start.ts'));
         const result = await inSlices(openingKept(kept), signal);
         if (result === null || result.kind === 'refused') {
           hold?.release();
@@ -193,7 +194,7 @@ export function useInHand() {
     try {
       const kept = await keptAttempt(id);
       if (kept === null) return refusal(title, NO_LONGER);
-      const { openingKept } = await import('./start.ts');
+      const { openingKept } = await afterTheWorld(() => import('./start.ts'));
       const result = await inSlices(openingKept(kept), signal);
       if (result === null) return 'left';
       if (result.kind === 'refused') return { name: title, problems: result.problems };

@@ -78,7 +78,7 @@ function OneReading({ run, test, numbered, onNote }: OneProps) {
         </p>
         <Shown reading={reading} />
       </div>
-      <ReadingTrace reading={reading} took={took} open={record === undefined} />
+      <ReadingTrace reading={reading} took={took} isWritten={record !== undefined} />
       <RecordReading
         key={record === undefined ? 'open' : `${recordText(record)}`}
         reading={reading}
@@ -94,18 +94,17 @@ function OneReading({ run, test, numbered, onNote }: OneProps) {
 interface TraceProps {
   readonly reading: Reading;
   readonly took: number;
-  /** Once the reading is written down its trace folds away. */
-  readonly open: boolean;
+  readonly isWritten: boolean;
 }
 
-function ReadingTrace({ reading, took, open }: TraceProps) {
+/** It folds away once the reading is written down, and its cursors stay where they were put. */
+function ReadingTrace({ reading, took, isWritten }: TraceProps) {
   const trace = traceOf(reading, took);
-  if (trace === null) return null;
-  return open ? (
-    <TraceView trace={trace} />
-  ) : (
-    <details>
-      <summary className="note">Trace</summary>
+  return trace === null ? null : (
+    <details open={!isWritten}>
+      <summary className="note" hidden={!isWritten}>
+        Trace
+      </summary>
       <TraceView trace={trace} />
     </details>
   );
