@@ -4,6 +4,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
 import { benchTime } from '../../src/ui/words/figures.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { act, actWith, answerAll, begin, choose, inHand, setUp, sitDown } from './trainee.ts';
 
@@ -104,5 +105,26 @@ test('what is heard in a wait that lasts is told when it happens; who stops in i
     .find(({ what }) => what === 'contactor closed');
   expect(closed?.at).toBeGreaterThan(at);
   expect(told).toContain(benchTime(closed?.at ?? 0));
+  expect(complaints).toEqual([]);
+});
+
+test('a start delay on the unit’s sheet is passed by its name', async () => {
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
+  await begin(page, scenarioNamed('chapel-row').scenario.title);
+  await choose(page, 'Vehicle connected (B)');
+  await setUp(page, {});
+  await answerAll(page);
+  await page.getByRole('button', { name: /^over 80 %/ }).click();
+  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  // Nothing is plugged in yet.
+  expect(await skip(page).count()).toBe(0);
+  await act(page, 'stand-in: plug in');
+  await page.getByText(/^Starts within \d+ s/).waitFor();
+  await skip(page).click();
+  const { attempt, papers } = await inHand(page, 3);
+  expect(papers.sheet.startDelay).toBeGreaterThan(0);
+  expect(attempt.entries.at(-1)).toMatchObject({
+    operation: { op: 'wait', seconds: papers.sheet.startDelay },
+  });
   expect(complaints).toEqual([]);
 });

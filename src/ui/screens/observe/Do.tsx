@@ -12,6 +12,8 @@ import { actsOn, figuredActsOn } from './acts.ts';
 
 interface Props {
   readonly papers: Papers;
+  /** Whether the stand-in is plugged in. */
+  readonly plugged: boolean;
   readonly onDo: (operation: OperationInput) => void;
 }
 
@@ -28,12 +30,13 @@ function withFigures({ asks, operation }: FiguredAct, typed: Typed, line: Line):
     : operation(Object.fromEntries(figures) as Record<string, number>, line);
 }
 
-export function Do({ papers, onDo }: Props) {
+export function Do({ papers, plugged, onDo }: Props) {
   const [name, setName] = useKept('act', '');
   const [typed, setTyped] = useKept<Typed>('act figures', {});
   const [line, setLine] = useKept<Line>('act line', 'L1', LINES);
   const acts = actsOn(papers);
   const figured = figuredActsOn(papers);
+  const { startDelay } = papers.sheet;
   const asking = figured.find((act) => act.name === name);
   const chosen: OperationInput | null =
     asking === undefined
@@ -42,6 +45,16 @@ export function Do({ papers, onDo }: Props) {
   return (
     <section className="stack" aria-labelledby="do-heading">
       <h3 id="do-heading">Do</h3>
+      {plugged && startDelay > 0 ? (
+        <div className="acts apart">
+          <span>
+            Starts within {startDelay} s <span className="note">by the unit’s sheet</span>
+          </span>
+          <button type="button" onClick={() => onDo({ op: 'wait', seconds: startDelay })}>
+            Skip to then
+          </button>
+        </div>
+      ) : null}
       <Choice
         label="act"
         none="choose"

@@ -77,7 +77,7 @@ export function Observe({
       </section>
       <Announcer bench={bench} />
       <Measure bench={bench} site={papers.site} measuring={measuring} onApply={onDo} />
-      <Do papers={papers} onDo={onDo} />
+      <Do papers={papers} plugged={bench.position.plugged} onDo={onDo} />
     </div>
   );
 }
