@@ -5,6 +5,7 @@ import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { LongFirst } from './tests/longFirst.ts';
 
 /** The built page loads nothing but its own files, the worker and the manifest among them. The development server adds inline scripts and goes without. */
 const ownFilesOnly: Plugin = {
@@ -102,7 +103,7 @@ export default defineConfig({
   test: {
     environment: 'node',
     expect: { requireAssertions: true },
-    sequence: { shuffle: true },
+    sequence: { shuffle: true, sequencer: LongFirst },
     projects: [
       {
         extends: true,
