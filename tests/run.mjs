@@ -1,11 +1,11 @@
 // `npm test`: installs what is missing, runs every check in order, goes on after a failure, and says at the end
-// how many passed. Each test counts as one, and so does each check that is no test. The last line of standard
-// output is `N passed, N failed` alone.
+// how many passed. Each test counts as one, and so does each check that is no test; one that passed only at a second
+// try is named, with what was wrong at the first. The last line of standard output is `N passed, N failed` alone.
 
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { ensureInstalled, root } from '../src/cli/installed.mjs';
 
 ensureInstalled();
@@ -28,6 +28,9 @@ const results = [
 rmSync(reports, { recursive: true, force: true });
 
 console.log(`\nOrder of tests: CHARGE_TRAINER_TEST_SEED=${seed}`);
+for (const { name, again } of results)
+  for (const { test, file, reason } of again)
+    console.log(`AGAIN  ${name}: "${test}" (${file}) passed only when tried again. First: ${reason}`);
 for (const { name, passed, failed, skipped } of results) {
   const left = skipped > 0 ? `, ${skipped} skipped` : '';
   console.log(`${failed === 0 ? 'ok    ' : 'FAILED'} ${name}: ${passed} passed, ${failed} failed${left}`);
@@ -50,7 +53,7 @@ function run(command, words) {
 function check(name, command, ...words) {
   console.log(`\n== ${name}`);
   const sound = run(command, words);
-  return { name, passed: sound ? 1 : 0, failed: sound ? 0 : 1, skipped: 0 };
+  return { name, passed: sound ? 1 : 0, failed: sound ? 0 : 1, skipped: 0, again: [] };
 }
 
 /** Runs one of the projects named in vite.config.ts and counts its tests. */
@@ -78,6 +81,16 @@ function countTests(report, sound) {
     console.error(`The test run left no report that can be read: ${error.message}`);
   }
   const states = files.flatMap((file) => file.assertionResults.map(({ status }) => status));
+  // The report keeps why a test failed though it passed afterwards.
+  const again = files.flatMap(({ name, assertionResults }) =>
+    assertionResults
+      .filter(({ status, failureMessages }) => status === 'passed' && failureMessages.length > 0)
+      .map(({ fullName, failureMessages: [first] }) => ({
+        test: fullName,
+        file: relative(root, name),
+        reason: withoutCalls(first),
+      })),
+  );
   const count = (status) => states.filter((state) => state === status).length;
   const passed = count('passed');
   const brokenFiles = files.filter(
@@ -85,5 +98,14 @@ function countTests(report, sound) {
   ).length;
   const failed = count('failed') + brokenFiles;
   const unseen = failed === 0 && (!sound || passed === 0) ? 1 : 0;
-  return { passed, failed: failed + unseen, skipped: states.length - passed - count('failed') };
+  return { passed, failed: failed + unseen, skipped: states.length - passed - count('failed'), again };
+}
+
+/** What went wrong and where in the tests, without the calls inside packages. */
+function withoutCalls(message) {
+  const isCall = (line) => /^ {4}at .*(node_modules|node:|<anonymous>)/.test(line);
+  return message
+    .split('\n')
+    .filter((line) => !isCall(line))
+    .join('\n');
 }

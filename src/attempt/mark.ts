@@ -11,8 +11,8 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions } from '../scenario/scenario.ts';
 import type { PartName } from '../scenario/schema.ts';
 import { PARTS } from '../scenario/schema.ts';
-import type { Verification, VerifiedAction } from '../scenario/verify.ts';
-import { verifying } from '../scenario/verify.ts';
+import type { Verified, VerifiedAction } from '../scenario/verify.ts';
+import { verifyingOnce } from '../scenario/verify.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, EntryOf } from './attempt.ts';
 import { chainedHash, ENGINE } from './attempt.ts';
@@ -51,9 +51,9 @@ export interface Marks {
 export interface Marking {
   readonly run: Run;
   /** What a faultless trainee finds with the tests that are allowed: on the unit as it was met, and further once it was put right. */
-  readonly expected: Verification;
+  readonly expected: Verified;
   /** What one finds with all tests on the unit as it is at the end: the truth about the verdict. */
-  readonly whole: Verification;
+  readonly whole: Verified;
   readonly marks: Marks;
 }
 
@@ -66,11 +66,12 @@ export const markWhole = (scenario: Scenario, attempt: Attempt): Marking =>
 /** The same in pieces. */
 export function* marking(scenario: Scenario, attempt: Attempt): Generator<null, Marking> {
   const run = yield* replaying(scenario, attempt);
-  const asMet = yield* verifying(scenario);
+  const asMet = yield* verifyingOnce(scenario);
   const { faults } = run.world;
-  const asNow = run.repairs.length === 0 ? asMet : yield* verifying(scenario, { faults });
+  const asNow = run.repairs.length === 0 ? asMet : yield* verifyingOnce(scenario, { faults });
   const expected = bothOf(scenario, asMet, asNow);
-  const whole = scenario.allowed === 'all' ? asNow : yield* verifying(scenario, { everything: true, faults });
+  const whole =
+    scenario.allowed === 'all' ? asNow : yield* verifyingOnce(scenario, { everything: true, faults });
   const repeats = repeatsOf(run, whole);
   yield null;
   const prediction = mean(counted(run, expected).map(({ action }) => predictionShare(run, action)));
@@ -111,7 +112,7 @@ export function* marking(scenario: Scenario, attempt: Attempt): Generator<null, 
 }
 
 /** The tests of either, each as the later of the two finds it. */
-function bothOf(scenario: Scenario, asMet: Verification, asNow: Verification): Verification {
+function bothOf(scenario: Scenario, asMet: Verified, asNow: Verified): Verified {
   if (asMet === asNow) return asMet;
   const actions = allowedActions(scenario).flatMap(
     ({ id }) =>
@@ -123,7 +124,7 @@ function bothOf(scenario: Scenario, asMet: Verification, asNow: Verification): V
 }
 
 /** The tests that count: an optional one only where it was done. */
-const counted = (run: Run, { actions }: Verification): readonly VerifiedAction[] =>
+const counted = (run: Run, { actions }: Verified): readonly VerifiedAction[] =>
   actions.filter(
     ({ action }) => action.optional !== true || run.samples.some(({ test }) => test === action.id),
   );
@@ -213,7 +214,7 @@ const hasReadings = ({ run }: VerifiedAction): boolean =>
   run.samples.some(({ readings }) => readings.length > 0);
 
 /** Mean of the rates at which what is right was accepted and what is wrong was rejected. */
-function judgementShare(run: Run, expected: Verification): number {
+function judgementShare(run: Run, expected: Verified): number {
   const accept: number[] = [];
   const reject: number[] = [];
   for (const done of counted(run, expected)) {
@@ -239,7 +240,7 @@ function judgementShare(run: Run, expected: Verification): number {
 }
 
 /** Share of typed readings recorded with all that belongs to them, and of left-out tests with a reason. */
-function recordShare(run: Run, expected: Verification): number {
+function recordShare(run: Run, expected: Verified): number {
   const typed = typedOf(run);
   const readings = run.readings.flatMap((taken, i) => {
     const entry = typed.get(i);
@@ -269,7 +270,7 @@ function criticalActs(run: Run): readonly CriticalAct[] {
 }
 
 /** Met unless a unit that is not sound was called fit for service. */
-const verdictGate = (run: Run, whole: Verification): boolean =>
+const verdictGate = (run: Run, whole: Verified): boolean =>
   conclusionOf(run)?.verdict !== 'fit for service' || whole.conclusion !== 'not sound';
 
 function differences(run: Run, total: number): readonly string[] {

@@ -3,7 +3,7 @@
  * after something was put right.
  */
 import type { Tell } from '../faults/fault.ts';
-import type { Verification } from '../scenario/verify.ts';
+import type { Verified } from '../scenario/verify.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { EntryOf } from './attempt.ts';
 import type { DueRepeats } from './repeats.ts';
@@ -22,7 +22,7 @@ const WITH_REPEATS = { findings: 0.4, next: 0.2, tell: 0.2, repeats: 0.2 } as co
 const WITHOUT_REPEATS = { findings: 0.5, next: 0.25, tell: 0.25, repeats: 0 } as const;
 
 /** `now`: the whole verification of the unit as it is at the end. */
-export function reasonsShare(run: Run, now: Verification, repeats: DueRepeats): number {
+export function reasonsShare(run: Run, now: Verified, repeats: DueRepeats): number {
   const conclusion = conclusionOf(run);
   if (conclusion === undefined) return 0;
   const share = repeats.named === null ? WITHOUT_REPEATS : WITH_REPEATS;
@@ -37,7 +37,7 @@ export function reasonsShare(run: Run, now: Verification, repeats: DueRepeats): 
 
 function findingsShare(
   run: Run,
-  now: Verification,
+  now: Verified,
   { findings, verdict }: EntryOf<'conclusion'>,
   repeats: DueRepeats,
 ): number {
@@ -67,7 +67,7 @@ function brokenIn(run: Run, action: TestAction): readonly string[] {
 /** What is to be done next and who is to be told, by the truth about the unit as it is at the end. */
 export function dueSteps(
   run: Run,
-  now: Verification,
+  now: Verified,
 ): { readonly next: readonly string[]; readonly tell: readonly Tell[] } {
   const { repaired, left } = repairedIn(run);
   if (left.length === 0 && now.conclusion !== 'not sound')

@@ -5,7 +5,7 @@
 
 import { entryNamed, faultsAmong } from '../faults/catalogue.ts';
 import type { Fault } from '../faults/fault.ts';
-import type { Verification } from '../scenario/verify.ts';
+import type { Verified } from '../scenario/verify.ts';
 import { actionNamed } from '../verification/actions.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { DoneTest, Outcome } from '../verification/testsToRepeat.ts';
@@ -36,7 +36,7 @@ export function repairedIn({ scenario, world }: Run): {
 }
 
 /** `now`: the whole verification of the unit as it is at the end. */
-export function repeatsOf(run: Run, now: Verification): DueRepeats {
+export function repeatsOf(run: Run, now: Verified): DueRepeats {
   const afterRepairs = run.repairs.map(({ entry, what }) => {
     const cause = entryNamed(what);
     return { entry, told: repeatsAfter(run, entry, cause === undefined ? [] : [cause]) };

@@ -7,8 +7,8 @@
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import { faultsAmong } from '../faults/catalogue.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import type { Verification } from '../scenario/verify.ts';
-import { verifying } from '../scenario/verify.ts';
+import type { Verified } from '../scenario/verify.ts';
+import { verifyingOnce } from '../scenario/verify.ts';
 import { procedure } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, NotedOf } from './attempt.ts';
@@ -29,14 +29,14 @@ export const workedAttempt = (scenario: Scenario, file: unknown): Attempt =>
 /** The same in pieces, one an operation. */
 export function* workingAttempt(scenario: Scenario, file: unknown): Generator<null, Attempt> {
   let run = yield* startingRun(scenario, file);
-  const { actions } = yield* verifying(scenario);
+  const { actions } = yield* verifyingOnce(scenario);
   for (const { action } of actions) run = yield* workingTest(run, action);
   return note(run, rightConclusion(run, yield* verifyingAtEnd(run)), 0).attempt;
 }
 
 /** The unit as it stands at the end, verified whole. */
-const verifyingAtEnd = ({ scenario, world }: Run): Generator<null, Verification> =>
-  verifying(scenario, { everything: true, faults: world.faults });
+const verifyingAtEnd = ({ scenario, world }: Run): Generator<null, Verified> =>
+  verifyingOnce(scenario, { everything: true, faults: world.faults });
 
 function* workingTest(start: Run, action: TestAction): Generator<null, Run> {
   let run = note(start, rightPrediction(start, action), 0);
@@ -99,7 +99,7 @@ export function rightJudgement(run: Run, action: TestAction): NotedOf<'judgement
 
 export function rightConclusion(
   run: Run,
-  whole: Verification = toItsEnd(verifyingAtEnd(run)),
+  whole: Verified = toItsEnd(verifyingAtEnd(run)),
 ): NotedOf<'conclusion'> {
   const { scenario, repairs } = run;
   const [fault] = faultsAmong(scenario.faults);

@@ -6,7 +6,7 @@
 import type { Parts } from '../faults/parts.ts';
 import type { Volts } from '../laws/quantities.ts';
 import type { Plan } from '../network/plan.ts';
-import { plan } from '../network/plan.ts';
+import { plan as planOf } from '../network/plan.ts';
 import { seenFrom } from '../network/port.ts';
 import type { Emf, Injection, OneWay, Planes } from '../network/potentials.ts';
 import { potentials } from '../network/potentials.ts';
@@ -73,12 +73,24 @@ const testParts = (parts: Parts): readonly Part[] =>
     })),
   );
 
-export function wire(installation: Parts): Wiring {
-  const parts = [
-    ...installation.parts,
-    ...standInParts(linesOf(installation.site)),
-    ...testParts(installation),
-  ];
+type Layout = Pick<Wiring, 'topology' | 'plan' | 'nodeAt' | 'branchOf'>;
+
+/** Layouts by which part joins which nodes: whatever is wrong with an installation, most parts hang where they did. */
+const layouts = new Map<string, Layout>();
+const MOST_LAYOUTS = 100;
+
+function laidOut(parts: readonly Part[]): Layout {
+  let key = '';
+  for (const { id, a, b } of parts) key += `${id} ${a} ${b};`;
+  const known = layouts.get(key);
+  if (known !== undefined) return known;
+  const layout = layoutOf(parts);
+  if (layouts.size >= MOST_LAYOUTS) layouts.clear();
+  layouts.set(key, layout);
+  return layout;
+}
+
+function layoutOf(parts: readonly Part[]): Layout {
   const nodes = [...new Set(['earth', ...parts.flatMap((part) => [part.a, part.b])])];
   const nodeIndex = new Map(nodes.map((name, i) => [name, i]));
   const partIndex = new Map(parts.map((part, i) => [part.id, i]));
@@ -87,27 +99,42 @@ export function wire(installation: Parts): Wiring {
     if (index === undefined) throw new Error(`no node "${name}" in this installation`);
     return index;
   };
-  const seat = (part: OneWayPart): OneWay => ({
-    port: { a: nodeAt(part.a), b: nodeAt(part.b) },
-    drop: part.drop,
-    onResistance: 0,
-  });
   const topology = {
     nodes,
     branches: parts.map((part) => ({ id: part.id, a: nodeAt(part.a), b: nodeAt(part.b) })),
   };
   return {
-    parts,
     topology,
-    plan: plan(topology),
-    still: stillValues(parts),
-    moving: movingIn(parts, installation),
+    plan: planOf(topology),
     nodeAt,
     branchOf: (part) => {
       const index = partIndex.get(part);
       if (index === undefined) throw new Error(`no part "${part}" in this installation`);
       return index;
     },
+  };
+}
+
+export function wire(installation: Parts): Wiring {
+  const parts = [
+    ...installation.parts,
+    ...standInParts(linesOf(installation.site)),
+    ...testParts(installation),
+  ];
+  const { topology, plan, nodeAt, branchOf } = laidOut(parts);
+  const seat = (part: OneWayPart): OneWay => ({
+    port: { a: nodeAt(part.a), b: nodeAt(part.b) },
+    drop: part.drop,
+    onResistance: 0,
+  });
+  return {
+    parts,
+    topology,
+    plan,
+    still: stillValues(parts),
+    moving: movingIn(parts, installation),
+    nodeAt,
+    branchOf,
     oneWays: [...installation.oneWays, ...standInOneWays].map(seat),
     withoutArresters: standInOneWays.map(seat),
     solved: new Map(),

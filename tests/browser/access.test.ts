@@ -12,7 +12,7 @@ import { answerAll, begin, choose, setUp, sitDown, writeDown } from './trainee.t
 
 const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
-vi.setConfig({ testTimeout: 240_000 });
+vi.setConfig({ testTimeout: 480_000 });
 /** Longer than any look at a screen takes, ms. */
 const STALLED = 60_000;
 

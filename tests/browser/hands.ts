@@ -139,8 +139,14 @@ async function goTo(target: Locator): Promise<void> {
   throw new Error(`Tab does not come to ${target}`);
 }
 
+/** A key held down until it has come so many times, and what is held with it; then let go. */
 async function repeat(page: Page, key: string, times: number): Promise<void> {
-  for (let left = times; left > 0; left--) await page.keyboard.press(key);
+  if (times === 0) return;
+  const held = key.split('+');
+  const last = held.pop() ?? '';
+  for (const one of held) await page.keyboard.down(one);
+  for (let left = times; left > 0; left--) await page.keyboard.down(last);
+  for (const one of [last, ...held]) await page.keyboard.up(one);
 }
 
 /** By Tab, arrows, Enter, Space and what is typed; nothing is pointed at. */

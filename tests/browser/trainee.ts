@@ -46,6 +46,9 @@ interface Look {
   readonly before?: () => void;
 }
 
+/** How long a person waits for the page to answer on a busy machine before calling it broken, ms. Nothing is measured by it. */
+const PATIENCE = 30_000;
+
 /** A new person with an empty browser in front of the first screen. */
 export async function sitDown(browser: Browser, url: string, look: Look = {}): Promise<Trainee> {
   const {
@@ -72,7 +75,7 @@ export async function sitDown(browser: Browser, url: string, look: Look = {}): P
 /** One more tab in the same browser. */
 export async function openPage(context: BrowserContext, url: string): Promise<Trainee> {
   const page = await context.newPage();
-  page.setDefaultTimeout(10_000);
+  page.setDefaultTimeout(PATIENCE);
   const complaints: string[] = [];
   page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
   page.on('pageerror', (error) => complaints.push(error.message));
@@ -529,7 +532,7 @@ function carriedOn(run: Run | undefined, attempt: Attempt): Run | null {
  * before is acted on from there: its bench moves on with it.
  */
 export async function inHand(page: Page, least = 0): Promise<Run> {
-  for (let tries = 0; tries < 100; tries++) {
+  for (const began = Date.now(); Date.now() - began < PATIENCE; ) {
     const kept = await keptHere(page);
     // Each entry has one; to read them all takes long.
     const isWhole = (kept?.text.match(/"hash":/g) ?? []).length >= least;

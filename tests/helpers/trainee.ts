@@ -11,9 +11,10 @@ import type { Rung } from '../../src/attempt/rung.ts';
 import { rightConclusion, rightJudgement, rightPrediction, typedAsShown } from '../../src/attempt/worked.ts';
 import type { Operation, OperationInput } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
+import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
-import { verify } from '../../src/scenario/verify.ts';
+import { verify, verifyingOnce } from '../../src/scenario/verify.ts';
 import { unplug } from '../../src/verification/offer.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
@@ -34,16 +35,9 @@ export interface Habits {
   readonly tests?: (expected: readonly TestAction[]) => readonly TestAction[];
 }
 
-const expectedOf = new WeakMap<Scenario, readonly TestAction[]>();
-
-/** The tests that a faultless trainee does. A scenario's are worked out once: many a test asks. */
-function expectedTests(scenario: Scenario): readonly TestAction[] {
-  const known = expectedOf.get(scenario);
-  if (known !== undefined) return known;
-  const expected = verify(scenario).actions.map(({ action }) => action);
-  expectedOf.set(scenario, expected);
-  return expected;
-}
+/** The tests that a faultless trainee does. */
+const expectedTests = (scenario: Scenario): readonly TestAction[] =>
+  toItsEnd(verifyingOnce(scenario)).actions.map(({ action }) => action);
 
 const faultless = new WeakMap<Scenario, Attempt>();
 

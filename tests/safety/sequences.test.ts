@@ -8,7 +8,7 @@ const BLOCKS = Array.from({ length: 20 }, (_, i) => BLOCK * i);
 
 test.each(BLOCKS.map((first) => [`${first} to ${first + BLOCK - 1}`, first] as const))(
   'sequences %s',
-  { timeout: 60_000 },
+  { timeout: 240_000 },
   (_, first) => {
     const wrong = Array.from({ length: BLOCK }, (_, i) => runSequence(SEED, first + i));
     expect(wrong.filter((text) => text !== null).slice(0, 3)).toEqual([]);

@@ -2,8 +2,10 @@
  * Runs sequences from a seed: a sound unit of some configuration, some moves and waits, one watch. Each sequence has a
  * key of its own, so that one that went wrong can be run again alone.
  */
+import { createHash } from 'node:crypto';
 import { assemble } from '../../src/bench/assemble.ts';
 import { drawer } from '../../src/bench/draw.ts';
+import type { Operation } from '../../src/bench/operation.ts';
 import { soundParts } from '../../src/faults/parts.ts';
 import type { UnitSheet } from '../../src/unit/design.ts';
 import { soundDesign } from '../../src/unit/design.ts';
@@ -27,9 +29,10 @@ const LENGTH = 10;
 
 /** What went wrong in sequence number `index` of a seed, with its moves; null if nothing did. */
 export function runSequence(seed: number, index: number): string | null {
-  const draw = drawer(seed);
-  const number = (what: string, below: number) => Math.floor(draw(`${index} ${what}`) * below);
-  const sheet: UnitSheet = { ...SHEET, startUp: 2, ...SHEETS[number('sheet', SHEETS.length)] };
+  const drawn = createHash('sha256').update(`${seed} ${index}`).digest();
+  const one = <T>(of: readonly T[], at: number): T =>
+    of[Math.floor(((drawn[at] ?? 0) * of.length) / 256)] as T;
+  const sheet: UnitSheet = { ...SHEET, startUp: 2, ...one(SHEETS, 0) };
   const world = assemble(
     soundParts(SITE, soundDesign(sheet, drawer(seed + index))),
     [],
@@ -37,13 +40,13 @@ export function runSequence(seed: number, index: number): string | null {
     MIDDAY,
   );
   const watch = new Watch(world);
-  const done: string[] = [];
+  const done: { readonly move: Operation; readonly wait: Operation }[] = [];
   for (let i = 0; i < LENGTH; i++) {
-    const move = MOVES[number(`move ${i}`, MOVES.length)] as (typeof MOVES)[number];
-    const wait = WAITS[number(`wait ${i}`, WAITS.length)] as number;
-    done.push(`${JSON.stringify(move)} then ${wait} s`);
-    const wrong = watch.step(move, wait);
-    if (wrong !== null) return `sequence ${index}, seed ${seed}: ${wrong}\n${done.join('\n')}`;
+    const step = { move: one(MOVES, 2 * i + 1), wait: one(WAITS, 2 * i + 2) };
+    done.push(step);
+    const wrong = watch.step(step.move, step.wait);
+    if (wrong !== null)
+      return `sequence ${index}, seed ${seed}: ${wrong}\n${done.map((at) => JSON.stringify(at)).join('\n')}`;
   }
   return null;
 }

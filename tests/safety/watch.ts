@@ -4,7 +4,7 @@
  * those of IEC 61851-1:2017 Table A.6 and 6.3.1.2; the current that of 6.3.1.6.
  */
 import { outletLive } from '../../src/bench/instruments/openingTimer.ts';
-import { type OperationInput, operation } from '../../src/bench/operation.ts';
+import { type Operation, type OperationInput, operation } from '../../src/bench/operation.ts';
 import { perform } from '../../src/bench/perform.ts';
 import type { World } from '../../src/bench/world.ts';
 import { dutyForCurrent, greatestOffer } from '../../src/laws/pilotDuty.ts';
@@ -14,11 +14,12 @@ import type { UnitSheet } from '../../src/unit/design.ts';
 
 /** How soon supply has to be off after each change, s. */
 const OFF_WITHIN = { request: 0.1, unplugged: 0.1, pilotOpen: 0.1, earthOpen: 0.1, pilotShort: 3 } as const;
+const REASONS = Object.keys(OFF_WITHIN) as readonly (keyof typeof OFF_WITHIN)[];
 /** How long a changed limit may take to be followed, s (Table A.6 sequence 6). */
 const FOLLOWED_WITHIN: Seconds = 10;
 
 /** The moves: settings of the stand-in mostly, for that is where trouble comes from, then buttons, power and time. */
-export const MOVES: readonly OperationInput[] = [
+const INPUTS: readonly OperationInput[] = [
   { op: 'vehicle', plugged: true, state: 'B' },
   { op: 'vehicle', plugged: true, state: 'C' },
   { op: 'vehicle', plugged: true, state: 'D' },
@@ -60,8 +61,11 @@ export const MOVES: readonly OperationInput[] = [
   { op: 'measure', quantity: 'residual', waveform: 'sinusoidal', mode: 'ramp' },
   { op: 'measure', quantity: 'residual', waveform: 'smooth-dc-positive', mode: 'fixed', amps: 0.007 },
 ];
-/** Waits after a move, s: around every time that matters. */
-export const WAITS: readonly Seconds[] = [0, 0.03, 0.1, 0.5, 3, 10];
+export const MOVES: readonly Operation[] = INPUTS.map(operation);
+/** Waits after a move: around every time that matters. */
+export const WAITS: readonly (Operation & { op: 'wait' })[] = [0, 0.03, 0.1, 0.5, 3, 10].map(
+  (time) => operation({ op: 'wait', seconds: time }) as Operation & { op: 'wait' },
+);
 
 interface Since {
   /** When each reason not to supply began, s of bench time; absent while it does not hold. */
@@ -83,13 +87,13 @@ export class Watch {
   }
 
   /** Does a move and a wait; says what was wrong after either, or null. */
-  step(move: OperationInput, wait: Seconds): string | null {
+  step(move: Operation, wait: Operation & { op: 'wait' }): string | null {
     const limits = this.limits();
-    perform(this.world, operation(move));
+    perform(this.world, move);
     this.note(limits);
     const wrong = this.look();
-    if (wrong !== null || wait === 0) return wrong;
-    perform(this.world, operation({ op: 'wait', seconds: wait }));
+    if (wrong !== null || wait.seconds === 0) return wrong;
+    perform(this.world, wait);
     return this.look();
   }
 
@@ -109,14 +113,9 @@ export class Watch {
       earthOpen: standIn.earth === 'open',
       pilotShort: standIn.pilot === 'shorted-to-earth',
     };
-    this.since = {
-      reasons: Object.fromEntries(
-        Object.entries(holds).flatMap(([reason, on]) =>
-          on ? [[reason, this.since.reasons[reason as keyof typeof OFF_WITHIN] ?? this.now]] : [],
-        ),
-      ),
-      limits: this.limits() === limitsBefore ? this.since.limits : this.now,
-    };
+    const reasons: Partial<Record<keyof typeof OFF_WITHIN, Seconds>> = {};
+    for (const reason of REASONS) if (holds[reason]) reasons[reason] = this.since.reasons[reason] ?? this.now;
+    this.since = { reasons, limits: this.limits() === limitsBefore ? this.since.limits : this.now };
   }
 
   private look(): string | null {
@@ -125,9 +124,10 @@ export class Watch {
     const live = outletLive(world);
     if (live)
       // A microsecond of rounding on either side.
-      for (const [reason, began] of Object.entries(this.since.reasons))
-        if (this.now - began > OFF_WITHIN[reason as keyof typeof OFF_WITHIN] + 2e-6)
-          return `live ${(this.now - began).toFixed(3)} s after ${reason}`;
+      for (const reason of REASONS) {
+        const lasts = this.now - (this.since.reasons[reason] ?? this.now);
+        if (lasts > OFF_WITHIN[reason] + 2e-6) return `live ${lasts.toFixed(3)} s after ${reason}`;
+      }
     if (live && sheet.outlet === 'socket' && world.plant.plugLock !== 'held')
       return 'live with the plug not held';
     if (world.plant.pilot === 'oscillating' && this.now - this.since.limits > FOLLOWED_WITHIN + 2e-6) {

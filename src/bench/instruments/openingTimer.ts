@@ -8,6 +8,7 @@ import { livesOf } from '../../site/site.ts';
 import type { Truth } from '../reading.ts';
 import { advance, move, settle } from '../settle.ts';
 import type { StandIn } from '../standIn.ts';
+import type { Solution } from '../wiring.ts';
 import type { World } from '../world.ts';
 import { supplied } from './voltageTools.ts';
 
@@ -25,12 +26,20 @@ export type Opening = keyof typeof OPENINGS;
 /** The clock stops here if the outlet is still live. */
 export const LONGEST: Seconds = 5;
 
-export const outletLive = (world: World): boolean =>
-  livesOf(world.installation.site).some(
+/** Looked at often, and told by the solved network alone. */
+const liveIn = new WeakMap<Solution, boolean>();
+
+export function outletLive(world: World): boolean {
+  const known = liveIn.get(world.solution);
+  if (known !== undefined) return known;
+  const live = livesOf(world.installation.site).some(
     (x) =>
       supplied(world, `outlet.${x}`, 'outlet.PE') ||
       (x !== 'N' && supplied(world, `outlet.${x}`, 'outlet.N')),
   );
+  liveIn.set(world.solution, live);
+  return live;
+}
 
 export function openingTime(world: World, of: Opening): Truth {
   const details = { of };

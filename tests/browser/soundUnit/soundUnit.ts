@@ -52,7 +52,7 @@ export const SOUND = {
 export function holdSoundUnit({ how, hands, tests }: (typeof SOUND)[keyof typeof SOUND]): void {
   const opened = openBuiltPage();
   // A slow machine under load gets the time it needs; nothing is measured by the clock.
-  test(`a sound unit, ${how}`, { timeout: 300_000 }, async () => {
+  test(`a sound unit, ${how}`, { timeout: 480_000 }, async () => {
     const { page, complaints } = await sitDown(opened.browser, opened.url, { touch: hands === finger });
     useHands(page, hands);
     const wanted = new Set<string>(tests);

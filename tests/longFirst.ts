@@ -1,0 +1,37 @@
+// In which order test files are begun: by the seed of the run, but the long ones before all others, so that none of them
+// is still running alone when the rest is done.
+
+import { createHash } from 'node:crypto';
+import type { TestSpecification } from 'vitest/node';
+import { BaseSequencer } from 'vitest/node';
+
+/** Files that take longest, and folders of them, the longest first. */
+const LONG = [
+  'tests/safety/',
+  'tests/faults/catalogue',
+  'tests/attempt/mark',
+  'tests/ui/noLeak',
+  'tests/verification/soundUnits/',
+  'tests/attempt/',
+  'tests/unit/paths',
+  'tests/browser/soundUnit/',
+  'tests/browser/access',
+  'tests/browser/debrief',
+  'tests/browser/budget',
+  'tests/browser/kept',
+] as const;
+
+export class LongFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const { seed } = this.ctx.config.sequence;
+    const placeOf = ({ moduleId }: TestSpecification): number => {
+      const at = LONG.findIndex((long) => moduleId.includes(long));
+      return at < 0 ? LONG.length : at;
+    };
+    const drawn = new Map(
+      files.map((file) => [file, createHash('sha256').update(`${seed} ${file.moduleId}`).digest('hex')]),
+    );
+    const drawnOf = (file: TestSpecification): string => drawn.get(file) ?? '';
+    return files.toSorted((x, y) => placeOf(x) - placeOf(y) || (drawnOf(x) < drawnOf(y) ? -1 : 1));
+  }
+}
