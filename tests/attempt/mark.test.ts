@@ -1,6 +1,6 @@
 /** Marks: what each habit of a trainee costs, what is a gate, and that the same file always marks the same. */
 import { describe, expect, test } from 'vitest';
-import { headOf } from '../../src/attempt/attempt.ts';
+import { headOf, TYPED_UNITS } from '../../src/attempt/attempt.ts';
 import { makeAttemptText, parseAttempt } from '../../src/attempt/file.ts';
 import { mark } from '../../src/attempt/mark.ts';
 import { operation } from '../../src/bench/operation.ts';
@@ -139,13 +139,13 @@ describe('reading and recording', () => {
   });
 
   test('a value in milliohms, kilohms or megohms is the same value', () => {
-    const megohms = attemptBy(scenario, file, {
+    const kilohms = attemptBy(scenario, file, {
       type: (typed, { reading }) =>
         reading.quantity === 'insulation' && typed.value !== null
-          ? { ...typed, value: typed.value / 1e6, unit: 'MΩ' }
+          ? { ...typed, value: (typed.value * TYPED_UNITS[typed.unit]) / 1e3, unit: 'kΩ' }
           : typed,
     });
-    expect(mark(scenario, megohms).total).toBe(100);
+    expect(mark(scenario, kilohms).total).toBe(100);
   });
 
   test('tests left out count as nothing, and a reason for them counts in the record', () => {
