@@ -54,10 +54,12 @@ export function App() {
   /** Another page is drawn in slices; the one before it stays until then, though nothing is begun on it any more. */
   const drawn = useDeferredValue(now);
   const isTurning = drawn !== now;
-  const { place, table } = drawn;
+  const { place } = drawn;
+  // An attempt that another tab has taken over goes at once: what is done on it would be lost.
+  const table = latest === null || latest.kind === 'in hand' ? drawn.table : latest;
   const inHand = table?.kind === 'in hand' ? table : null;
 
-  const { prepare, isLong, cancel } = usePreparing(asked);
+  const { prepare, isLong, cancel } = usePreparing(asked, isTurning);
 
   const show = (refusal: Refusal | 'left') => {
     if (refusal === 'left') return;
@@ -131,7 +133,6 @@ export function App() {
                 problem={problem}
                 onConcluded={letShow}
                 onAgain={(making) => {
-                  if (isTurning) return;
                   const go = () =>
                     void prepare(async (signal) => {
                       const bench = await inSlices(making(), signal);

@@ -84,7 +84,7 @@ test('what is heard in a wait that lasts is told when it happens; who stops in i
   const { page, complaints } = await sitDown(opened.browser, opened.url);
   await page.getByLabel('Waits').selectOption({ label: 'last as on site (×1)' });
   await lockWithWait(page, '600', 'Vehicle asks (C)', { 'stand-in': 'C: asks, 1.3 kΩ added' });
-  const meanwhile = page.getByRole('log', { name: 'seen and heard meanwhile' });
+  const meanwhile = page.getByRole('log', { name: 'heard meanwhile' });
   expect(await meanwhile.getByText('heard: contactor closes').count()).toBe(0);
   await meanwhile.getByText('heard: contactor closes').waitFor({ timeout: 30_000 });
   const told = await meanwhile.textContent();
@@ -116,15 +116,36 @@ test('a start delay on the unit’s sheet is passed by its name', async () => {
   await answerAll(page);
   await page.getByRole('button', { name: /^over 80 %/ }).click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  const starts = page.getByText(/^Starts within \d+ s/);
   // Nothing is plugged in yet.
-  expect(await skip(page).count()).toBe(0);
+  expect(await starts.count()).toBe(0);
   await act(page, 'stand-in: plug in');
-  await page.getByText(/^Starts within \d+ s/).waitFor();
-  await skip(page).click();
+  await starts.waitFor();
+  await page.getByRole('button', { name: /^Wait \d+ s$/ }).click();
+  await starts.waitFor({ state: 'detached' });
   const { attempt, papers } = await inHand(page, 3);
   expect(papers.sheet.startDelay).toBeGreaterThan(0);
   expect(attempt.entries.at(-1)).toMatchObject({
     operation: { op: 'wait', seconds: papers.sheet.startDelay },
   });
+  expect(complaints).toEqual([]);
+});
+
+test('where the set-up does harm nobody waits any more', async () => {
+  const { page, complaints } = await sitDown(opened.browser, opened.url);
+  await page.getByLabel('Waits').selectOption({ label: 'last as on site (×1)' });
+  await begin(page, 'Harbour Mews, house 4');
+  await choose(page, 'No vehicle (A)');
+  await setUp(page, { 'unit’s cover': 'open', 'then wait, s': '6' });
+  await answerAll(page);
+  await page.getByRole('button', { name: /^over 80 %/ }).click();
+  await page.getByRole('button', { name: 'Make safe and go on' }).click();
+  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  expect(await skip(page).count()).toBe(0);
+  await act(page, 'look it over');
+  const operations = (await inHand(page, 5)).attempt.entries.flatMap((entry) =>
+    entry.kind === 'operation' ? [entry.operation.op] : [],
+  );
+  expect(operations).toEqual(['open-cover', 'isolate', 'prove-dead', 'inspect']);
   expect(complaints).toEqual([]);
 });

@@ -32,7 +32,7 @@ export function Drawing(props: Props) {
   return (
     <div className="plan">
       <svg viewBox={`0 0 ${columns.width} ${height}`} role="img" aria-labelledby={title}>
-        <title id={title}>Drawing of the installation; the lists say the same in words</title>
+        <title id={title}>Drawing of the installation; the words beside it say the same</title>
         <Shapes shapes={plan.shapes} />
         <Spots terminals={terminals} shut={shut} />
         <LeadsDrawn

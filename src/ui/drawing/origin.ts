@@ -61,7 +61,7 @@ export function originFigure(scene: Scene): Figure {
 }
 
 const switchedText = ({ switchedAt }: Scene): string =>
-  switchedAt === null ? 'as found' : `your hand ${benchTime(switchedAt)}`;
+  switchedAt === null ? 'as found' : benchTime(switchedAt);
 
 /** How many of the live conductors the breaker opens; what it leaves closed is the neutral. */
 const switchedPoles = ({ papers, layout }: Scene): number =>

@@ -71,6 +71,29 @@ export function knownOf(bench: Bench): readonly Known[] {
   ];
 }
 
+/**
+ * The longest start delay by the unit's sheet, s, while it may be running: from plugging in, power or permission on, until
+ * it has passed or is overridden. Null where there is none.
+ */
+export function startDelayLeft({ run, happened, position }: Bench): number | null {
+  const { startDelay, permission } = run.papers.sheet;
+  const began = happened.findLastIndex(
+    ({ operation: o }) =>
+      o.op === 'energise' ||
+      (o.op === 'vehicle' && o.plugged === true) ||
+      (o.op === 'press' && o.button === 'authorise'),
+  );
+  const pressed = (button: string): boolean =>
+    happened.some(({ operation: o }, i) => i >= began && o.op === 'press' && o.button === button);
+  const passed = (run.times.at(-1) ?? run.began) - (happened[began]?.at ?? run.began);
+  const isRunning =
+    position.plugged &&
+    (permission !== 'authorise' || pressed('authorise')) &&
+    !pressed('override-delay') &&
+    passed < startDelay;
+  return isRunning ? startDelay : null;
+}
+
 /** Disturbances that were set and not yet taken back; a load limit that stands on the sheet is none. */
 function disturbed({ happened, run }: Bench): readonly string[] {
   const set: Record<string, unknown> = {};

@@ -1,9 +1,10 @@
 /**
  * Lets a wait on the bench last, where somebody chose that: the wait is carried out when its time is over or skipped,
- * and not before. The log is the same either way. Time stands still behind another tab and beneath a sheet.
+ * and not before. The log of a wait that was not cut short is the same either way. Time stands still behind another tab
+ * and beneath a sheet.
  *
  * What is heard in it is told when its moment comes: the wait is carried out beforehand on a second bench, made by
- * replay. Whoever stops the work meanwhile has waited for as long as it lasted until then.
+ * replay. Whoever stops the work meanwhile has waited for as long as was told until then.
  */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Pace } from '../../store/choices.ts';
@@ -25,8 +26,8 @@ export interface Waiting {
   readonly seconds: number;
   /** Of the bench, rounded up. */
   readonly left: number;
-  /** What was seen and heard in it up to now. */
-  readonly noticed: readonly Perceived[];
+  /** What was heard in it up to now; what is seen and felt is told at its end. */
+  readonly heard: readonly Perceived[];
   readonly skip: () => void;
 }
 
@@ -47,13 +48,14 @@ export function usePaced(
   const [left, setLeft] = useState(0);
   /** Seconds of the bench that have passed of the wait; none where nobody waits. */
   const passed = useRef(0);
-  const now = useRef({ state, send, wall });
-  now.current = { state, send, wall };
+  const told = wait === null ? 0 : wait.seconds - left;
+  const now = useRef({ state, send, wall, told });
+  now.current = { state, send, wall, told };
 
   const paced: Send = useCallback((event) => {
     const { context } = now.current.state;
-    const waited = Math.floor(passed.current);
-    if (event.type === 'stopped' && waited > 0) return now.current.send({ ...event, waited });
+    const { told } = now.current;
+    if (event.type === 'stopped' && told > 0) return now.current.send({ ...event, waited: told });
     const seconds =
       event.type === 'lock'
         ? context.draft.wait
@@ -70,13 +72,13 @@ export function usePaced(
 
   const { bench } = state.context;
   const isObserving = state.matches({ working: 'observing' });
+  const isOver = !isObserving && !state.matches('stopping');
   const comes = useSliced(
     useMemo(
-      () => (wait === null || !isObserving ? null : () => foreseeing(bench, wait.seconds)),
-      [wait, isObserving, bench],
+      () => (wait === null || isOver ? null : () => foreseeing(bench, wait.seconds)),
+      [wait, isOver, bench],
     ),
   );
-  const isOver = !isObserving && !state.matches('stopping');
   const over = useCallback(() => {
     passed.current = 0;
     setWait(null);
@@ -91,10 +93,12 @@ export function usePaced(
     });
   }, [wait, over]);
 
-  // What was set up came to harm, or the test was left: nobody waits any more.
+  // What was set up came to harm, or the test was left: nobody waits any more. Looked at whenever the flow has gone on:
+  // a lock that does harm goes from one such state to another.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the flow's going on is the very occasion
   useEffect(() => {
     if (isOver) over();
-  }, [isOver, over]);
+  }, [state, isOver, over]);
   useEffect(() => {
     if (wait === null || !isObserving) return;
     let last = performance.now();
@@ -117,7 +121,7 @@ export function usePaced(
   }, [wait, isObserving, finish]);
 
   if (wait === null) return { send: paced, waiting: null };
-  const from = bench.run.times.at(-1) ?? 0;
-  const noticed = (comes.result ?? []).filter(({ at }) => at >= from && at <= from + wait.seconds - left);
-  return { send: paced, waiting: { seconds: wait.seconds, left, noticed, skip: finish } };
+  const from = bench.run.times.at(-1) ?? bench.run.began;
+  const heard = (comes.result ?? []).filter(({ at }) => at >= from && at <= from + told);
+  return { send: paced, waiting: { seconds: wait.seconds, left, heard, skip: finish } };
 }

@@ -14,12 +14,14 @@ export interface Preparing {
   readonly cancel: () => void;
 }
 
-/** `place`: the page that is shown. */
-export function usePreparing(place: string): Preparing {
+/** `place`: the page that is asked for; `isTurning`: while the one before it still stands, on which nothing is begun. */
+export function usePreparing(place: string, isTurning: boolean): Preparing {
   const [isLong, setLong] = useState(false);
   const working = useRef<AbortController | null>(null);
+  const turning = useRef(isTurning);
+  turning.current = isTurning;
   const prepare = useCallback(async (work: (signal: AbortSignal) => Promise<void>) => {
-    if (working.current !== null) return;
+    if (working.current !== null || turning.current) return;
     const over = new AbortController();
     working.current = over;
     const timer = setTimeout(() => setLong(true), LONG);

@@ -1,4 +1,4 @@
-/** A wait that lasts: how long it is, how much of it is left, what is seen and heard meanwhile, and the way past it. */
+/** A wait that lasts: how long it is, how much of it is left, what is heard meanwhile, and the way past it. */
 import { useEffect, useRef } from 'react';
 import { useMatches } from '../drawing/useMatches.ts';
 import type { Waiting } from '../flow/usePaced.ts';
@@ -7,7 +7,7 @@ import { benchTime } from '../words/figures.ts';
 /** With reduced motion the seconds left are told in steps of so many. */
 const STEP = 10;
 
-export function WaitingLine({ waiting: { seconds, left, noticed, skip } }: { readonly waiting: Waiting }) {
+export function WaitingLine({ waiting: { seconds, left, heard, skip } }: { readonly waiting: Waiting }) {
   const button = useRef<HTMLButtonElement>(null);
   useEffect(() => button.current?.focus(), []);
   const isCalm = useMatches('(prefers-reduced-motion: reduce)');
@@ -21,10 +21,10 @@ export function WaitingLine({ waiting: { seconds, left, noticed, skip } }: { rea
           {told} s to go
         </span>
       </p>
-      <div role="log" aria-label="seen and heard meanwhile">
-        {noticed.length === 0 ? null : (
+      <div role="log" aria-label="heard meanwhile">
+        {heard.length === 0 ? null : (
           <ul className="choices note">
-            {noticed.map(({ at, text }) => (
+            {heard.map(({ at, text }) => (
               <li key={`${at} ${text}`}>
                 {benchTime(at)} {text}
               </li>

@@ -10,10 +10,6 @@ import type { Reading } from '../../bench/reading.ts';
 /** Narrow no-break space, between a figure and its unit. */
 const THIN = '\u202f';
 
-/** What one of the display's unit is in SI. */
-const FACTORS: Readonly<Record<string, number>> = TYPED_UNITS;
-const factorOf = (unit: string): number => FACTORS[unit] ?? 1;
-
 export const trueMinus = (text: string): string => text.replace('-', '−');
 
 /** A figure with a true minus and its unit behind a narrow space. */
@@ -35,7 +31,7 @@ export const timeText = (seconds: number, unit: 'ms' | 's', decimals: number): s
 /** The reading as the instrument shows it, without its uncertainty. */
 export function shownText(reading: Reading): string {
   const { unit, decimals } = displayOf(reading);
-  const factor = factorOf(unit);
+  const factor = TYPED_UNITS[unit];
   if (reading.qualifier === 'unable') return `no reading: ${reading.reason ?? 'the instrument refuses'}`;
   if (reading.value === null)
     return `${reading.qualifier ?? ''} ${figure((reading.limit ?? 0) / factor, unit, atLimit(reading, decimals))}`.trim();
@@ -49,7 +45,7 @@ const atLimit = ({ quantity }: Reading, decimals: number): number => (quantity =
 export function uncertaintyText(reading: Reading): string {
   if (reading.uncertainty === null || reading.qualifier !== null) return '';
   const { unit, decimals } = displayOf(reading);
-  const factor = factorOf(unit);
+  const factor = TYPED_UNITS[unit];
   // A fixed current or a small reading may be surer than its last digit; then one digit more says so.
   const half = reading.uncertainty / factor;
   return `±${figure(half, unit, half > 0 && half < 10 ** -decimals ? decimals + 1 : decimals)}`;

@@ -55,7 +55,7 @@ export const stateB: TestAction = {
       why: 'With permission given and any delay over nothing keeps it from offering. A vehicle takes another frequency for a fault, and its diode keeps the low half as it is.',
       source: pilotStandard('A.3, Tables A.2, A.6 sequence 3.1 and A.10'),
       of: 'unit',
-      points: ['pilot', 'protective-conductor', 'proximity-retention'],
+      points: ['pilot', 'protective-conductor', 'proximity-retention', 'supply-wiring'],
       judge: (o) =>
         judgeAll(
           offeredReadings(papers, o, inState('B')),

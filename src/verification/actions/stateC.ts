@@ -79,7 +79,7 @@ export const stateC: TestAction = {
       why: 'The stand-in’s resistors against the unit’s 1 kΩ give the high half; its diode keeps them off the low one.',
       source: pilotStandard('Table A.10'),
       of: 'unit',
-      points: ['pilot'],
+      points: ['pilot', 'protective-conductor', 'supply-wiring'],
       judge: (o) =>
         judgeAll(
           offeredReadings(papers, o, inState('C')),

@@ -12,8 +12,8 @@ import { actsOn, figuredActsOn } from './acts.ts';
 
 interface Props {
   readonly papers: Papers;
-  /** Whether the stand-in is plugged in. */
-  readonly plugged: boolean;
+  /** The longest start delay by the unit's sheet, s, while it may be running. */
+  readonly startDelay: number | null;
   readonly onDo: (operation: OperationInput) => void;
 }
 
@@ -30,13 +30,12 @@ function withFigures({ asks, operation }: FiguredAct, typed: Typed, line: Line):
     : operation(Object.fromEntries(figures) as Record<string, number>, line);
 }
 
-export function Do({ papers, plugged, onDo }: Props) {
+export function Do({ papers, startDelay, onDo }: Props) {
   const [name, setName] = useKept('act', '');
   const [typed, setTyped] = useKept<Typed>('act figures', {});
   const [line, setLine] = useKept<Line>('act line', 'L1', LINES);
   const acts = actsOn(papers);
   const figured = figuredActsOn(papers);
-  const { startDelay } = papers.sheet;
   const asking = figured.find((act) => act.name === name);
   const chosen: OperationInput | null =
     asking === undefined
@@ -45,16 +44,16 @@ export function Do({ papers, plugged, onDo }: Props) {
   return (
     <section className="stack" aria-labelledby="do-heading">
       <h3 id="do-heading">Do</h3>
-      {plugged && startDelay > 0 ? (
+      {startDelay === null ? null : (
         <div className="acts apart">
           <span>
             Starts within {startDelay} s <span className="note">by the unit’s sheet</span>
           </span>
           <button type="button" onClick={() => onDo({ op: 'wait', seconds: startDelay })}>
-            Skip to then
+            Wait {startDelay} s
           </button>
         </div>
-      ) : null}
+      )}
       <Choice
         label="act"
         none="choose"

@@ -66,12 +66,15 @@ export function* workingSteps(scenario: Scenario, file: unknown): Generator<null
   const bench = yield* takingUp(scenario, attempt);
   const { entries } = attempt;
   const starts = entries.flatMap((entry, i) => (entry.kind === 'prediction' ? [i] : []));
-  return [
-    ...starts.flatMap((start, i) => stepsOfTest(bench, start, starts[i + 1] ?? entries.length, i + 1)),
-    ...entries.flatMap((entry): WorkedStep[] =>
-      entry.kind === 'conclusion' ? [{ kind: 'concluded', conclusion: entry, bench, fresh: 0 }] : [],
-    ),
-  ];
+  const steps: WorkedStep[] = [];
+  for (const [i, start] of starts.entries()) {
+    yield null;
+    steps.push(...stepsOfTest(bench, start, starts[i + 1] ?? entries.length, i + 1));
+  }
+  const conclusion = entries.find((entry) => entry.kind === 'conclusion');
+  return conclusion?.kind === 'conclusion'
+    ? [...steps, { kind: 'concluded', conclusion, bench, fresh: 0 }]
+    : steps;
 }
 
 function stepsOfTest(bench: Bench, from: number, to: number, number: number): readonly WorkedStep[] {
