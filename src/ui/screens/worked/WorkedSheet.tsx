@@ -8,16 +8,24 @@ import { SUPPLY_WORDS, standInText } from '../../flow/known.ts';
 import { leadsOf, outOfReach } from '../../flow/leads.ts';
 import { instrumentWords, lastDraft } from '../../flow/measurement.ts';
 import { benchTime } from '../../words/figures.ts';
-import { leadsWords } from '../../words/trade.ts';
+import { leadsWords, PLACE_WORDS } from '../../words/trade.ts';
 import type { WorkedStep } from './workedSteps.ts';
 
 export function WorkedSheet({ step }: { readonly step: WorkedStep }) {
   const { bench, fresh } = step;
   const { happened, position, run } = bench;
-  const draft = lastDraft(fresh === 0 ? [] : happened.slice(-fresh));
+  const own = fresh === 0 ? [] : happened.slice(-fresh);
+  const draft = lastDraft(own);
   const leads = leadsOf(draft, run.papers.site);
   const stage = step.kind === 'concluded' ? undefined : step.stage;
   const part = shownPart({ stage, chosen: null, last: fixedTerminal(leads) });
+  const last = own.at(-1)?.operation;
+  const words =
+    last?.op === 'prove-dead'
+      ? `leads on every pair in turn at the ${PLACE_WORDS[last.at]}`
+      : leads.length === 0
+        ? null
+        : `leads on ${leadsWords(leads)}`;
   const { layout, plan } = useDrawn(bench, position, part);
   return (
     <section aria-labelledby="sheet-heading" className="sheet-section">
@@ -35,15 +43,15 @@ export function WorkedSheet({ step }: { readonly step: WorkedStep }) {
           shut={(terminal) => outOfReach(terminal, position) !== null}
         />
         <p className="plan-caption">
-          {leads.length === 0 ? (
-            'no lead is on anything'
+          {words === null ? (
+            <span>no lead is on anything</span>
           ) : (
-            <strong className="lead-words">leads on {leadsWords(leads)}</strong>
+            <strong className="lead-words">{words}</strong>
           )}
-        </p>
-        <p className="note">
-          supply {SUPPLY_WORDS[position.supply]} · cover {position.cover}, conductors {position.unit} ·
-          stand-in {standInText(bench)}
+          <span className="note">
+            supply {SUPPLY_WORDS[position.supply]} · cover {position.cover}, conductors {position.unit} ·
+            stand-in {standInText(bench)}
+          </span>
         </p>
       </Frame>
     </section>
