@@ -381,9 +381,21 @@ const SHORTED: Readonly<Record<string, string>> = {
   open: 'open',
 };
 
-/** The stand-in's settings one by one, in the order in which they do not disturb each other. */
-function vehicleWords(operation: Extract<Operation, { op: 'vehicle' }>): readonly string[] {
-  const { state, pilot, diode, earth, plugged, coding } = operation;
+/**
+ * The stand-in's settings one by one, in the order in which they do not disturb each other; what is wrong with it or in its
+ * plug is not set once more where it stands so.
+ */
+function vehicleWords(
+  operation: Extract<Operation, { op: 'vehicle' }>,
+  stands: Partial<Position> = {},
+): readonly string[] {
+  const { state, plugged } = operation;
+  const [pilot, diode, earth, coding] = [
+    operation.pilot === stands.pilot ? undefined : operation.pilot,
+    operation.diode === stands.diode ? undefined : operation.diode,
+    operation.earth === stands.earth ? undefined : operation.earth,
+    operation.coding === stands.coding ? undefined : operation.coding,
+  ];
   return [
     ...(state === 'A' ? [`stand-in: state ${STATES.A}`] : []),
     ...(pilot === undefined ? [] : [`stand-in: pilot (CP) ${SHORTED[pilot]}`]),
@@ -395,15 +407,18 @@ function vehicleWords(operation: Extract<Operation, { op: 'vehicle' }>): readonl
   ];
 }
 
-export async function carryOut(page: Page, operation: Operation): Promise<void> {
-  if (operation.op === 'measure') return measure(page, operation);
+/** How many acts it took; none for a stand-in that stands so already. */
+async function carryOut(page: Page, operation: Operation, stands?: Position): Promise<number> {
   const asked = figured(operation);
-  if (asked !== null) return actWith(page, ...asked);
-  if (operation.op === 'vehicle') {
-    for (const words of vehicleWords(operation)) await act(page, words);
-    return;
+  if (operation.op === 'vehicle' && asked === null) {
+    const words = vehicleWords(operation, stands);
+    for (const each of words) await act(page, each);
+    return words.length;
   }
-  return act(page, actWords(operation));
+  if (operation.op === 'measure') await measure(page, operation);
+  else if (asked !== null) await actWith(page, ...asked);
+  else await act(page, actWords(operation));
+  return 1;
 }
 
 /** The figure in a text such as `> 200 MΩ`, with its unit, and whether it is beyond the range. */
@@ -558,8 +573,7 @@ const LABELS: Readonly<Partial<Record<keyof Position, readonly [string, (value: 
 };
 
 /** What of the operations can be set up beforehand: as many from the first as the set-up does in the same order. */
-function setUpFor(run: Run, operations: readonly Operation[]) {
-  const { position } = takenUp(run.scenario, run.attempt);
+function setUpFor(run: Run, position: Position, operations: readonly Operation[]) {
   const { outlet } = run.papers.sheet;
   for (let done = operations.length; done > 0; done--) {
     const first = operations.slice(0, done);
@@ -608,14 +622,16 @@ export async function putRight(page: Page, cause: string): Promise<string> {
 export async function doTest(page: Page, action: TestAction, sure: Sure = '67 to 80 %'): Promise<void> {
   const before = await inHand(page);
   const operations = procedure(before.world, action, before.papers);
-  const { settings, done } = setUpFor(before, operations);
+  const { position } = takenUp(before.scenario, before.attempt);
+  const { settings, done } = setUpFor(before, position, operations);
+  let stands = operations.slice(0, done).reduce((at, what) => positionAfter(at, what, false), position);
   await choose(page, action.title);
   await setUp(page, settings);
   await predict(page, before, action, sure);
   let entries = before.attempt.entries.length + 1 + done;
   for (const next of operations.slice(done)) {
-    await carryOut(page, next);
-    entries += next.op === 'vehicle' && figured(next) === null ? vehicleWords(next).length : 1;
+    entries += await carryOut(page, next, stands);
+    stands = positionAfter(stands, next, false);
     if (next.op === 'prove-dead') {
       entries += await writeDownPairs(page);
     } else if (next.op === 'measure') {
