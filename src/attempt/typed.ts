@@ -23,7 +23,7 @@ export const typedValue = ({ value, unit }: Typed): number | null =>
   value === null ? null : roundTo(value * TYPED_UNITS[unit], 1e-6);
 
 /** The figure an instrument showed: its value, or the end of its range. */
-const shownFigure = ({ value, limit }: Reading): number | null => value ?? limit ?? null;
+export const shownFigure = ({ value, limit }: Reading): number | null => value ?? limit ?? null;
 
 /** The same figure, to half a per cent: unit prefixes and a dropped last zero are no misreading. */
 const alike = (typed: number, shown: number): boolean =>

@@ -21,6 +21,7 @@ import type { Run, Taken } from './run.ts';
 import { act, note, startingRun } from './run.ts';
 import { lastSitting } from './sitting.ts';
 import { judgedRight, truthOf } from './truth.ts';
+import { shownFigure } from './typed.ts';
 
 /** The whole attempt; the same for the same scenario. */
 export const workedAttempt = (scenario: Scenario, file: unknown): Attempt =>
@@ -68,7 +69,7 @@ export const rightPrediction = ({ scenario }: Run, action: TestAction): NotedOf<
 /** A reading typed as it is shown, in the unit of the display, with all that belongs to it. */
 export function typedAsShown({ reading, test }: Taken, index: number): NotedOf<'observation'> {
   const { unit } = displayOf(reading);
-  const shown = reading.value ?? reading.limit ?? null;
+  const shown = shownFigure(reading);
   return {
     kind: 'observation',
     test: test ?? '',

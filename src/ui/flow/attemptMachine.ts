@@ -105,8 +105,6 @@ function predictionOf({ bench, answers, figures }: Context, test: string, sure: 
   };
 }
 
-const waitFor = (seconds: number): OperationInput => ({ op: 'wait', seconds });
-
 const MAKE_SAFE: readonly OperationInput[] = [
   { op: 'isolate', poles: 'all', lock: true },
   { op: 'prove-dead', at: 'origin' },
@@ -189,9 +187,9 @@ export const attemptMachine = setup({
     ),
     'stop the work': assign(({ context, event }) => {
       if (event.type !== 'stopped') return {};
-      const stop: OperationInput = { op: 'stop', why: event.why };
-      const inputs = event.waited === undefined ? [stop] : [waitFor(event.waited), stop];
-      return performed(context, context.bench, inputs, event.wall);
+      const { why, wall, waited } = event;
+      const before: readonly OperationInput[] = waited === undefined ? [] : [{ op: 'wait', seconds: waited }];
+      return performed(context, context.bench, [...before, { op: 'stop', why }], wall);
     }),
     'write the conclusion': assign(({ context, event }) =>
       event.type === 'concluded'

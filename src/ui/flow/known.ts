@@ -75,7 +75,7 @@ export function knownOf(bench: Bench): readonly Known[] {
  * The longest start delay by the unit's sheet, s, while it may be running: from plugging in, power or permission on, until
  * it has passed or is overridden. Null where there is none.
  */
-export function startDelayLeft({ run, happened, position }: Bench): number | null {
+export function runningStartDelay({ run, happened, position }: Bench): number | null {
   const { startDelay, permission } = run.papers.sheet;
   const began = happened.findLastIndex(
     ({ operation: o }) =>

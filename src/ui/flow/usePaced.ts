@@ -46,19 +46,18 @@ export function usePaced(
 ): { readonly send: Send; readonly waiting: Waiting | null } {
   const [wait, setWait] = useState<{ readonly seconds: number; readonly lasts: number } | null>(null);
   const [left, setLeft] = useState(0);
-  /** Seconds of the bench that have passed of the wait; none where nobody waits. */
+  /** Seconds of the bench that have passed of the wait. */
   const passed = useRef(0);
   const told = wait === null ? 0 : wait.seconds - left;
   const now = useRef({ state, send, wall, told });
   now.current = { state, send, wall, told };
 
   const paced: Send = useCallback((event) => {
-    const { context } = now.current.state;
-    const { told } = now.current;
-    if (event.type === 'stopped' && told > 0) return now.current.send({ ...event, waited: told });
+    const { state: at, told: waited } = now.current;
+    if (event.type === 'stopped' && waited > 0) return now.current.send({ ...event, waited });
     const seconds =
       event.type === 'lock'
-        ? context.draft.wait
+        ? at.context.draft.wait
         : event.type === 'do' && event.operation.op === 'wait'
           ? event.operation.seconds
           : 0;
@@ -79,26 +78,22 @@ export function usePaced(
       [wait, isOver, bench],
     ),
   );
-  const over = useCallback(() => {
-    passed.current = 0;
-    setWait(null);
-  }, []);
   const finish = useCallback(() => {
     if (wait === null) return;
-    over();
+    setWait(null);
     now.current.send({
       type: 'do',
       operation: { op: 'wait', seconds: wait.seconds },
       wall: now.current.wall(),
     });
-  }, [wait, over]);
+  }, [wait]);
 
   // What was set up came to harm, or the test was left: nobody waits any more. Looked at whenever the flow has gone on:
   // a lock that does harm goes from one such state to another.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the flow's going on is the very occasion
   useEffect(() => {
-    if (isOver) over();
-  }, [state, isOver, over]);
+    if (isOver) setWait(null);
+  }, [state, isOver]);
   useEffect(() => {
     if (wait === null || !isObserving) return;
     let last = performance.now();

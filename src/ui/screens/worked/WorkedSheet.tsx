@@ -12,9 +12,9 @@ import { leadsWords, PLACE_WORDS } from '../../words/trade.ts';
 import type { WorkedStep } from './workedSteps.ts';
 
 export function WorkedSheet({ step }: { readonly step: WorkedStep }) {
-  const { bench, fresh } = step;
+  const { bench } = step;
   const { happened, position, run } = bench;
-  const own = fresh === 0 ? [] : happened.slice(-fresh);
+  const own = step.kind === 'done' ? step.operations : [];
   const draft = lastDraft(own);
   const leads = leadsOf(draft, run.papers.site);
   const stage = step.kind === 'concluded' ? undefined : step.stage;

@@ -25,8 +25,6 @@ interface InTest {
 export type WorkedStep = {
   /** As it stood then. */
   readonly bench: Bench;
-  /** How many of its operations belong to this step. */
-  readonly fresh: number;
 } & (
   | (InTest & {
       readonly kind: 'lines';
@@ -72,9 +70,7 @@ export function* workingSteps(scenario: Scenario, file: unknown): Generator<null
     steps.push(...stepsOfTest(bench, start, starts[i + 1] ?? entries.length, i + 1));
   }
   const conclusion = entries.find((entry) => entry.kind === 'conclusion');
-  return conclusion?.kind === 'conclusion'
-    ? [...steps, { kind: 'concluded', conclusion, bench, fresh: 0 }]
-    : steps;
+  return conclusion?.kind === 'conclusion' ? [...steps, { kind: 'concluded', conclusion, bench }] : steps;
 }
 
 function stepsOfTest(bench: Bench, from: number, to: number, number: number): readonly WorkedStep[] {
@@ -95,7 +91,6 @@ function stepsOfTest(bench: Bench, from: number, to: number, number: number): re
       ...place,
       kind: 'lines',
       bench: upTo(bench, began),
-      fresh: 0,
       purpose: action.purpose,
       lines: lines.map((line) => ({ ...line, answer: line.right })),
       figures: testFigures(run.scenario, action),
@@ -107,7 +102,6 @@ function stepsOfTest(bench: Bench, from: number, to: number, number: number): re
         ...place,
         kind: 'done',
         bench: upTo(bench, until),
-        fresh: operations.length,
         operations,
         noticed: perceived(happened.slice(0, until), first),
         readings: operations.flatMap(({ entry }) =>
@@ -125,7 +119,6 @@ function stepsOfTest(bench: Bench, from: number, to: number, number: number): re
             ...place,
             kind: 'judged' as const,
             bench: upTo(bench, began + own.length),
-            fresh: 0,
             lines: judgement.lines.flatMap(({ id, judged }) => {
               const line = lines.find((one) => one.id === id);
               return line === undefined ? [] : [{ text: line.text, subject: line.subject, judged }];
