@@ -113,7 +113,9 @@ export function App() {
 
   // Another page begins at its top.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the page is the very occasion
-  useEffect(() => scrollTo(0, 0), [place]);
+  useEffect(() => {
+    scrollTo(0, 0);
+  }, [place]);
   useEffect(() => {
     if (place !== '/attempt' && inHand !== null && isDueAtLeaving(inHand))
       setLeaving({ inHand, go: () => {} });

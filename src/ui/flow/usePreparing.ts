@@ -40,6 +40,8 @@ export function usePreparing(place: string, isTurning: boolean): Preparing {
   }, []);
   const cancel = useCallback(() => working.current?.abort(), []);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page is the very occasion
-  useEffect(() => cancel, [place, cancel]);
+  useEffect(() => {
+    return cancel;
+  }, [place, cancel]);
   return { prepare, isLong, cancel };
 }

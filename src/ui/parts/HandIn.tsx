@@ -15,7 +15,9 @@ import { download, fileNameOf } from './download.ts';
 export function HandIn({ told }: { readonly told: Debrief }) {
   const beside = useContext(BesideAttempt);
   const { attempt, scenario } = told.run;
-  useEffect(() => beside?.onTold(told.marks, summaryOf(told)), [told, beside]);
+  useEffect(() => {
+    beside?.onTold(told.marks, summaryOf(told));
+  }, [told, beside]);
   const file = fileNameOf(attempt, 'hand-in');
   const before = beside?.handedIn ?? null;
   const isAssessment = scenario.support === 'assessment' && beside?.isGuest !== true;

@@ -8,7 +8,10 @@ import { isConcluded } from '../flow/useInHand.ts';
 export function NewVersion({ inHand }: { readonly inHand: InHand | null }) {
   const [take, setTake] = useState<(() => void) | null>(null);
   const [isHeld, setIsHeld] = useState(false);
-  useEffect(() => watchForNewVersion((taker) => setTake(() => taker)), []);
+  useEffect(() => {
+    const stop = watchForNewVersion((taker) => setTake(() => taker));
+    return stop;
+  }, []);
   if (take === null) return null;
   const isOpenHere = inHand !== null && !isConcluded(inHand.now.bench);
   return (

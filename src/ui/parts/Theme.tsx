@@ -12,6 +12,8 @@ function show(theme: Theme): void {
 }
 
 export function ThemeSwitch() {
-  useEffect(() => show(THEME.kept()), []);
+  useEffect(() => {
+    show(THEME.kept());
+  }, []);
   return <ChoiceSwitch label="Paper" choice={THEME} words={WORDS} onChange={show} />;
 }

@@ -1,15 +1,14 @@
 /** A wait that lasts: how long it is, how much of it is left, what is heard meanwhile, and the way past it. */
-import { useEffect, useRef } from 'react';
 import { useMatches } from '../drawing/useMatches.ts';
 import type { Waiting } from '../flow/usePaced.ts';
 import { benchTime } from '../words/figures.ts';
+import { useFocus } from './useFocus.ts';
 
 /** With reduced motion the seconds left are told in steps of so many. */
 const STEP = 10;
 
 export function WaitingLine({ waiting: { seconds, left, heard, skip } }: { readonly waiting: Waiting }) {
-  const button = useRef<HTMLButtonElement>(null);
-  useEffect(() => button.current?.focus(), []);
+  const button = useFocus<HTMLButtonElement>();
   const isCalm = useMatches('(prefers-reduced-motion: reduce)');
   const told = isCalm ? Math.min(seconds, STEP * Math.ceil(left / STEP)) : left;
   return (

@@ -106,7 +106,9 @@ function useKeeping({ now, keeper }: InHand, state: AttemptState, wall: () => nu
     if (isOver) void askToKeep();
   };
   // biome-ignore lint/correctness/useExhaustiveDependencies: the state is the very occasion
-  useEffect(() => keep.current(), [state]);
+  useEffect(() => {
+    keep.current();
+  }, [state]);
   return fields;
 }
 

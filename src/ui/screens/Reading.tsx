@@ -1,7 +1,7 @@
 /** The frame of a page that is only read. */
 import type { ReactNode } from 'react';
-import { useEffect, useRef } from 'react';
 import { Foot } from '../parts/Foot.tsx';
+import { useFocus } from '../parts/useFocus.ts';
 
 interface Props {
   readonly title: string;
@@ -10,8 +10,7 @@ interface Props {
 }
 
 export function Reading({ title, about, children }: Props) {
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  const heading = useFocus<HTMLHeadingElement>();
   return (
     <>
       <header className="head">

@@ -1,5 +1,5 @@
 /** The card of the test in hand: its name, its purpose, the four steps, and the step that is open. */
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import type { Entry, EntryOf } from '../../../attempt/attempt.ts';
 import { linesToChooseFrom, testFigures, testLines } from '../../../attempt/lines.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
@@ -14,6 +14,7 @@ import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
 import type { Step } from '../../parts/Steps.tsx';
 import { Steps } from '../../parts/Steps.tsx';
+import { useFocus } from '../../parts/useFocus.ts';
 import { Observe } from '../observe/Observe.tsx';
 import { unwrittenSince } from '../observe/records.ts';
 import { ChooseLines } from './ChooseLines.tsx';
@@ -51,10 +52,8 @@ const HEADINGS: Readonly<Record<Stage, string>> = {
 export function TestCard(props: Props) {
   const { state, action } = props;
   const stage = stageOf(state);
-  const heading = useRef<HTMLHeadingElement>(null);
-  // Each step begins at its own heading, for keys and for whoever listens.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the step is the very occasion
-  useEffect(() => heading.current?.focus(), [stage]);
+  // Each step begins at its own heading.
+  const heading = useFocus<HTMLHeadingElement>(stage);
   return (
     <section className="test-card stack" aria-labelledby="test-heading">
       <div>

@@ -3,7 +3,7 @@
  * to tell, and why tests were left out. Nothing is filled in beforehand.
  */
 import type { FormEvent } from 'react';
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
 import type { EntryOf, Sure, Verdict } from '../../../attempt/attempt.ts';
 import { NEXT_STEPS, SURENESS, TELL, VERDICTS } from '../../../attempt/attempt.ts';
 import { NOTHING } from '../../../attempt/diagnosis.ts';
@@ -19,6 +19,7 @@ import { Choice } from '../../parts/Choice.tsx';
 import { Foot } from '../../parts/Foot.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { TextField } from '../../parts/TextField.tsx';
+import { useFocus } from '../../parts/useFocus.ts';
 import { Head } from '../bench/Head.tsx';
 import { YourTests } from '../bench/Tests.tsx';
 import { Findings } from './Findings.tsx';
@@ -63,8 +64,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
   const [tell, setTell] = useKept('conclude tell', '', TELL);
   const [leftOut, setLeftOut] = useKept<Readonly<Record<string, string>>>('conclude left out', {});
   const [tried, setTried] = useState(false);
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  const heading = useFocus<HTMLHeadingElement>();
   const findings = judgedFindings(bench.run, actions);
 
   const hasRepaired = bench.run.repairs.length > 0;

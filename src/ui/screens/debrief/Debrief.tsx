@@ -2,7 +2,7 @@
  * The debrief: was the verdict right, the gates, marks by part, what was sure and wrong, one goal; below it every
  * line with truth, reason and source, the cause, and the log. All of it is recomputed from the log.
  */
-import { useCallback, useEffect, useMemo, useRef } from 'react';
+import { useCallback, useMemo } from 'react';
 import type { Debrief as Told } from '../../../attempt/debrief.ts';
 import { debriefing } from '../../../attempt/debrief.ts';
 import { eliminating, seekingUndone } from '../../../attempt/elimination.ts';
@@ -19,6 +19,7 @@ import { Foot } from '../../parts/Foot.tsx';
 import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
 import { HandIn } from '../../parts/HandIn.tsx';
 import { NotKept } from '../../parts/NotKept.tsx';
+import { useFocus } from '../../parts/useFocus.ts';
 import { RUNG_NAMES } from '../../words/rungs.ts';
 import { unitLine } from '../offered.ts';
 import { DebriefTests } from './DebriefTests.tsx';
@@ -97,8 +98,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
     replay?.scrollIntoView({ block: 'nearest' });
     replay?.focus({ preventScroll: true });
   };
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  const heading = useFocus<HTMLHeadingElement>();
   usePageTitle(useMemo(() => pageTitleOf(told), [told]));
   return (
     <>

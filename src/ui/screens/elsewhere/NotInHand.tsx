@@ -1,7 +1,7 @@
 /** An attempt that another tab holds, or has taken over or deleted: what that means, and what can be done here. */
-import { useEffect, useRef } from 'react';
 import { navigate } from 'wouter/use-hash-location';
 import { Foot } from '../../parts/Foot.tsx';
+import { useFocus } from '../../parts/useFocus.ts';
 
 interface Props {
   readonly title: string;
@@ -24,9 +24,7 @@ const MEANING = {
 } as const;
 
 export function NotInHand({ title, why, onRead, onTakeOver }: Props) {
-  const heading = useRef<HTMLHeadingElement>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: what has happened is the very occasion
-  useEffect(() => heading.current?.focus(), [why]);
+  const heading = useFocus<HTMLHeadingElement>(why);
   return (
     <>
       <header className="head">

@@ -1,11 +1,11 @@
 /** An attempt that another tab holds, as it was kept when it was opened here: to be looked at, not worked on. */
-import { useEffect, useRef } from 'react';
 import { allowedActions } from '../../../scenario/scenario.ts';
 import type { Bench } from '../../flow/bench.ts';
 import type { Place } from '../../flow/place.ts';
 import { ExportButton } from '../../parts/ExportButton.tsx';
 import { Foot } from '../../parts/Foot.tsx';
 import { Papers } from '../../parts/Papers.tsx';
+import { useFocus } from '../../parts/useFocus.ts';
 import { standsText } from '../../words/stands.ts';
 import { Head } from '../bench/Head.tsx';
 import { Known } from '../bench/Known.tsx';
@@ -19,8 +19,7 @@ interface Props {
 }
 
 export function ReadOnly({ bench, place, onTakeOver, onReadAgain }: Props) {
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  const heading = useFocus<HTMLHeadingElement>();
   const { scenario, attempt } = bench.run;
   return (
     <div className="bench">

@@ -2,13 +2,14 @@
  * My record: every attempt kept on this device with what came of it, and what they add up to: goal, progress, how
  * often each sureness was right, weak topics. Sums follow from the logs by replay; what a file says is not believed.
  */
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
 import { Link } from 'wouter';
 import { calibrationOver, weakTopics } from '../../../attempt/recordSums.ts';
 import type { About } from '../../../store/about.ts';
 import { deleteAttempt } from '../../../store/keptAttempt.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
+import { useFocus } from '../../parts/useFocus.ts';
 import { momentText } from '../../words/dates.ts';
 import { WHY_NOT_KEPT } from '../../words/keeping.ts';
 import { AttemptRows } from './AttemptRows.tsx';
@@ -31,8 +32,7 @@ export function MyRecord({ onOpen, onDeleted }: Props) {
   /** Another number for a goal that may be another. */
   const [changes, setChanges] = useState(0);
   const [deleting, setDeleting] = useState<About | null>(null);
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  const heading = useFocus<HTMLHeadingElement>();
   const rows = numbered(all ?? []);
   const counting = countingIn(rows);
   const summaries = counting.map(({ summary }) => summary);

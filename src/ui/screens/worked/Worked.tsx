@@ -2,12 +2,13 @@
  * A worked run: the job done by somebody who does it rightly, one step after the other, forward and back. Nothing of
  * it is kept or marked; at its end the same job is the trainee's own, with the lines filled in.
  */
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useState } from 'react';
 import { supportOf } from '../../../attempt/rung.ts';
 import { entryNamed } from '../../../faults/catalogue.ts';
 import { readingScenario } from '../../../scenario/scenario.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { Foot } from '../../parts/Foot.tsx';
+import { useFocus } from '../../parts/useFocus.ts';
 import { Why } from '../../parts/Why.tsx';
 import { answerText } from '../../words/answers.ts';
 import { benchTime, figureText, shownText } from '../../words/figures.ts';
@@ -31,8 +32,7 @@ export function Worked({ offered, onNowYou, onLeave }: Props) {
   const { result, failed } = useSliced(useCallback(() => workingOut(offered), [offered]));
   const steps = result ?? [];
   const isWorking = result === null && failed === null;
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  const heading = useFocus<HTMLHeadingElement>();
   const step = steps[at];
   const isLast = at >= steps.length - 1;
   return (
