@@ -134,6 +134,7 @@ export default defineConfig({
           testTimeout: 60_000,
           hookTimeout: 120_000,
           globalSetup: 'tests/browser/globalSetup.ts',
+          setupFiles: 'tests/browser/setup.ts',
           // More than the cores of a small machine: a person at a page waits more than works.
           maxWorkers: 3,
           isolate: false,

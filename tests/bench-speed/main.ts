@@ -12,7 +12,8 @@ import { reduce } from '../../src/network/reduce.ts';
 import { benchOf, parseScenario, type Scenario } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { CHARGE, doing } from '../bench/build.ts';
-import { openBrowser, serveBuilt } from '../browser/browser.ts';
+import { openBrowser } from '../browser/browsers.ts';
+import { serveBuilt } from '../browser/serveBuilt.ts';
 import { sitDown } from '../browser/trainee.ts';
 import { netlistOf, simulate } from '../oracle/circuitSimulator.ts';
 import { printSizes } from './pageSize.ts';
@@ -134,7 +135,7 @@ async function printBench(): Promise<void> {
 async function printPage(): Promise<void> {
   const [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
   try {
-    const { page } = await sitDown(browser, built.url);
+    const page = await sitDown(browser, built.url);
     await page.waitForLoadState('networkidle');
     await printSizes(page);
     await page.context().close();

@@ -161,7 +161,7 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
 }
 
 async function printAt(browser: Browser, url: string, width: number, height: number): Promise<void> {
-  const { page } = await sitDown(browser, url, { width, height });
+  const page = await sitDown(browser, url, { width, height });
   page.setDefaultTimeout(120_000);
   workBy(page, hands);
   // The runner wraps functions in a call of this name, which the page does not know.

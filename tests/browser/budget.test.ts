@@ -134,7 +134,7 @@ async function provesDead(page: Page) {
 test.each([1, 2, 3, 4] as const)(
   'rung %d: no vehicle, a vehicle connected, and a shorted diode',
   async (rung) => {
-    const { page } = await sitDown(opened.browser, opened.url, { before: noteActions });
+    const page = await sitDown(opened.browser, opened.url, { before: noteActions });
     await begin(page, 'Harbour Mews, house 4', rung);
     const found = {
       'state-a': await counted(page, () => withThePilot(page, 'state-a', {}, () => provesDead(page))),
@@ -160,7 +160,7 @@ test.each([1, 2, 3, 4] as const)(
 );
 
 test('rung 2: the circuit’s insulation, pair by pair', async () => {
-  const { page } = await sitDown(opened.browser, opened.url, { before: noteActions });
+  const page = await sitDown(opened.browser, opened.url, { before: noteActions });
   await begin(page, 'Signal Cottage', 2);
   for (const id of ['isolate', 'prove-dead']) await doTest(page, actionFor(id));
   const { actions, readings } = await counted(page, () => doTest(page, actionFor('insulation-circuit')));

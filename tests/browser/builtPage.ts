@@ -3,7 +3,8 @@
 
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll } from 'vitest';
-import { openBrowser, type Served, serveBuilt } from './browser.ts';
+import { openBrowser } from './browsers.ts';
+import { type Served, serveBuilt } from './serveBuilt.ts';
 
 /** To be called once in a file; what it gives is there while tests run. */
 export function openBuiltPage(): {

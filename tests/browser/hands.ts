@@ -29,6 +29,16 @@ export const mouse: Hands = {
   },
 };
 
+/** With a mouse, and each letter typed as a key: what fills a field at once does not tell every page of it by BiDi. */
+export const mouseAndKeyboard: Hands = {
+  ...mouse,
+  type: async (field, text) => {
+    await field.click();
+    await field.page().keyboard.press('ControlOrMeta+a');
+    await field.page().keyboard.type(text);
+  },
+};
+
 const KEY_NAMES: Readonly<Record<string, string>> = { ',': 'point', '.': 'point' };
 
 /** Where the keys of the page's own pad are, by their names; it stands still while it is there. */

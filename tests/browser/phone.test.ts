@@ -9,7 +9,7 @@ const opened = openBuiltPage();
 vi.setConfig({ testTimeout: 240_000 });
 
 test('a reading typed on the page’s own keys', async () => {
-  const { page, complaints } = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
+  const page = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
   await begin(page, 'Fen Barn');
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
@@ -66,11 +66,10 @@ test('a reading typed on the page’s own keys', async () => {
     qualifier: '>',
     unit: 'V',
   });
-  expect(complaints).toEqual([]);
 });
 
 test('on a desk there is no pad', async () => {
-  const { page } = await sitDown(opened.browser, opened.url, { width: 1280, height: 800 });
+  const page = await sitDown(opened.browser, opened.url, { width: 1280, height: 800 });
   await begin(page, 'Fen Barn');
   await choose(page, 'No vehicle (A)');
   const field = page.getByLabel('then wait, s');

@@ -6,8 +6,9 @@ import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { scenarioNamed } from '../helpers/scenarios.ts';
-import { openBrowser, serveBuilt } from './browser.ts';
+import { openBrowser } from './browsers.ts';
 import { throughAnAttempt, throughLeaving, throughReadingPages } from './everyScreen.ts';
+import { serveBuilt } from './serveBuilt.ts';
 import {
   act,
   actionFor,
@@ -73,7 +74,7 @@ async function takeEveryScreen(browser: Browser, url: string): Promise<void> {
     phone: { width: 360, height: 740, scale: 0.6 },
   }))
     for (const through of [throughAnAttempt, throughReadingPages, throughLeaving]) {
-      const { page } = await sitDown(browser, url, look);
+      const page = await sitDown(browser, url, look);
       await through(page, async (screen) => {
         if (screen.includes('error')) return;
         const name = screen.toLowerCase().replace(/[^a-z]+/g, '-');
@@ -89,38 +90,38 @@ try {
   await drawIcons(browser);
   await takeEveryScreen(browser, built.url);
   const desk = await sitDown(browser, built.url, DESK);
-  await take(desk.page, 'choose');
+  await take(desk, 'choose');
 
-  await begin(desk.page, titleOf('foundry-yard'));
-  await doTest(desk.page, actionFor('state-a'));
+  await begin(desk, titleOf('foundry-yard'));
+  await doTest(desk, actionFor('state-a'));
   const stateC = actionFor('state-c');
-  await choose(desk.page, stateC.title);
-  await setUp(desk.page, {
+  await choose(desk, stateC.title);
+  await setUp(desk, {
     'stand-in': 'B: connected, 2.74 kΩ',
     'then wait, s': '5',
   });
-  await predict(desk.page, await inHand(desk.page), stateC, '67 to 80 %');
-  await act(desk.page, 'stand-in: state C: asks, 1.3 kΩ added');
-  await measure(desk.page, { op: 'measure', quantity: 'pilot' });
-  await writeDown(desk.page, undefined);
-  await measure(desk.page, {
+  await predict(desk, await inHand(desk), stateC, '67 to 80 %');
+  await act(desk, 'stand-in: state C: asks, 1.3 kΩ added');
+  await measure(desk, { op: 'measure', quantity: 'pilot' });
+  await writeDown(desk, undefined);
+  await measure(desk, {
     op: 'measure',
     quantity: 'voltage',
     tool: 'two-pole',
     between: ['outlet.L1', 'outlet.PE'],
   });
-  await take(desk.page, 'bench');
+  await take(desk, 'bench');
 
   const done = await sitDown(browser, built.url, DESK);
-  await begin(done.page, titleOf('mill-race'));
-  await doTest(done.page, actionFor('isolate'), 'over 80 %');
-  await doTest(done.page, actionFor('prove-dead'));
-  await sureAndWrong(done.page, 'pe-circuit', ['met', 'supply.PE']);
-  await sureAndWrong(done.page, 'pe-outlet', ['supply.PE', 'outlet.PE']);
-  await done.page.getByRole('button', { name: 'Stop…' }).click();
-  await done.page.getByLabel('reason').fill('The circuit’s protective conductor is above its sum.');
-  await done.page.getByRole('button', { name: 'Stop the work' }).click();
-  await conclude(done.page, {
+  await begin(done, titleOf('mill-race'));
+  await doTest(done, actionFor('isolate'), 'over 80 %');
+  await doTest(done, actionFor('prove-dead'));
+  await sureAndWrong(done, 'pe-circuit', ['met', 'supply.PE']);
+  await sureAndWrong(done, 'pe-outlet', ['supply.PE', 'outlet.PE']);
+  await done.getByRole('button', { name: 'Stop…' }).click();
+  await done.getByLabel('reason').fill('The circuit’s protective conductor is above its sum.');
+  await done.getByRole('button', { name: 'Stop the work' }).click();
+  await conclude(done, {
     verdict: 'not fit for service',
     cause: 'Poor joint in the circuit’s protective conductor',
     finding: 'reads within',
@@ -128,20 +129,20 @@ try {
     tell: 'the client',
     leftOut: 'not to be energised with a failed dead test',
   });
-  await done.page.getByText(/\d+ causes? left after it/).waitFor({ timeout: 60_000 });
-  await done.page.getByRole('button', { name: 'Next sure-and-wrong' }).click();
-  await take(done.page, 'debrief');
+  await done.getByText(/\d+ causes? left after it/).waitFor({ timeout: 60_000 });
+  await done.getByRole('button', { name: 'Next sure-and-wrong' }).click();
+  await take(done, 'debrief');
 
   const phone = await sitDown(browser, built.url, { width: 360, height: 740 });
-  await begin(phone.page, titleOf('harbour-mews'));
-  await choose(phone.page, actionFor('state-b').title);
-  await setUp(phone.page, {
+  await begin(phone, titleOf('harbour-mews'));
+  await choose(phone, actionFor('state-b').title);
+  await setUp(phone, {
     'stand-in': 'B: connected, 2.74 kΩ',
     'then wait, s': '4',
   });
-  await phone.page.getByRole('button', { name: /^should$/ }).click();
-  await phone.page.getByRole('button', { name: /^should not$/ }).click();
-  await phone.page.screenshot({ path: join(FOLDER, 'phone.png') });
+  await phone.getByRole('button', { name: /^should$/ }).click();
+  await phone.getByRole('button', { name: /^should not$/ }).click();
+  await phone.screenshot({ path: join(FOLDER, 'phone.png') });
 } finally {
   await browser.close();
   await built.close();

@@ -24,13 +24,8 @@ import { RUNG_NAMES } from '../../src/ui/words/rungs.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
+import { listenTo } from './complaints.ts';
 import { end, press, take, tick, type, usesKeys } from './hands.ts';
-
-export interface Trainee {
-  readonly page: Page;
-  /** Errors that the page wrote to its console, and files it could not load. */
-  readonly complaints: readonly string[];
-}
 
 interface Look {
   readonly width?: number;
@@ -50,7 +45,7 @@ interface Look {
 const PATIENCE = 30_000;
 
 /** A new person with an empty browser in front of the first screen. */
-export async function sitDown(browser: Browser, url: string, look: Look = {}): Promise<Trainee> {
+export async function sitDown(browser: Browser, url: string, look: Look = {}): Promise<Page> {
   const {
     width = 1280,
     height = 860,
@@ -73,20 +68,18 @@ export async function sitDown(browser: Browser, url: string, look: Look = {}): P
 }
 
 /** One more tab in the same browser. */
-export async function openPage(context: BrowserContext, url: string): Promise<Trainee> {
+export async function openPage(context: BrowserContext, url: string): Promise<Page> {
   const page = await context.newPage();
   page.setDefaultTimeout(PATIENCE);
-  const complaints: string[] = [];
-  page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('request', (request) => {
-    if (!request.url().startsWith(url) && !/^(data|blob):/.test(request.url()))
-      complaints.push(`asked another host: ${request.url()}`);
-  });
+  listenTo(page, url);
   await page.goto(url);
   await page.getByRole('heading', { name: 'Charge point trainer' }).waitFor();
-  return { page, complaints };
+  return page;
 }
+
+/** Waits until the worker serves the page. */
+export const isServed = (page: Page): Promise<unknown> =>
+  page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
 
 /** Without a rung on the one that the scenario is made for. */
 export async function begin(page: Page, title: string, rung?: Rung): Promise<void> {

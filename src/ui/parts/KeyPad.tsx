@@ -22,7 +22,10 @@ export const KeyPad = memo(function KeyPad() {
   const [, setTyped] = useState(0);
   const pad = useRef<HTMLElement>(null);
   useEffect(() => {
-    if (!isOwn) return setField(null);
+    if (!isOwn) {
+      setField(null);
+      return;
+    }
     let entered: HTMLInputElement | null = null;
     let pressing = false;
     let wanted: HTMLInputElement | null = null;

@@ -1,14 +1,9 @@
 // Four minutes at the beginning, as somebody who has never seen the page: a bench that is handed over, two tests on
-// it and a third on another unit, whose line pole is welded. Then a whole job.
+// it and a third on another unit, whose line pole is welded.
 
 import type { Page } from 'playwright-core';
-import { expect, test, vi } from 'vitest';
-import { openBuiltPage } from './builtPage.ts';
-import { measure, setUp, sitDown, writeDown } from './trainee.ts';
-
-const opened = openBuiltPage();
-/** A slow machine under load gets the time it needs; nothing is measured by the clock. */
-vi.setConfig({ testTimeout: 240_000 });
+import { expect } from 'vitest';
+import { measure, setUp, writeDown } from './trainee.ts';
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
 
@@ -28,8 +23,8 @@ async function linesAsked(page: Page): Promise<readonly string[]> {
 const SHOULD = /^should$/;
 const SHOULD_NOT = /^should not$/;
 
-test('from nothing known to a welded pole, and on to a whole job', async () => {
-  const { page, complaints } = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
+/** From nothing known, on the first screen, to a welded pole, and on to a whole job. */
+export async function throughFirstRun(page: Page): Promise<void> {
   await page.getByRole('link', { name: /First time here/ }).click();
   await page.getByText('Training only').first().waitFor();
   await button(page, 'Take the bench over').click();
@@ -87,6 +82,4 @@ test('from nothing known to a welded pole, and on to a whole job', async () => {
   await button(page, 'Now a whole job, from isolation').click();
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
   await expect.poll(() => page.getByText('Harbour Mews, house 4').count()).toBeGreaterThan(0);
-  expect(complaints).toEqual([]);
-  await page.context().close();
-});
+}
