@@ -3,6 +3,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './ui/App.tsx';
 import { serveOffline } from './ui/flow/newVersion.ts';
+import { Boundary } from './ui/screens/elsewhere/Boundary.tsx';
 import './ui/styles/tokens.css';
 import './ui/styles/page.css';
 import './ui/styles/controls.css';
@@ -17,9 +18,18 @@ import './ui/styles/print.css';
 
 const root = document.getElementById('root');
 if (root === null) throw new Error('the page has no place for the trainer');
-createRoot(root).render(
+// What stands there until the page has started, and again should nothing of it be left.
+const plain = [...root.childNodes];
+createRoot(root, {
+  onUncaughtError: (error) => {
+    root.replaceChildren(...plain);
+    reportError(error);
+  },
+}).render(
   <StrictMode>
-    <App />
+    <Boundary inHand={null} hasOthers={false}>
+      <App />
+    </Boundary>
   </StrictMode>,
 );
 serveOffline();

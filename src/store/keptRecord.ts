@@ -5,9 +5,9 @@ import type { Transaction } from './database.ts';
 import { attemptIn, inOne } from './database.ts';
 import type { Belongs, Identified } from './merge.ts';
 import { belongs } from './merge.ts';
-import type { Goal, KeptRecord } from './recordFile.ts';
 import type { RecordItem } from './recordItem.ts';
 import { recordItem } from './recordItem.ts';
+import type { Goal, KeptRecord } from './recordText.ts';
 
 export const keptGoal = (): Promise<Goal | null> =>
   inOne(

@@ -26,6 +26,7 @@ import { check, parseJson } from '../scenario/problems.ts';
 import { newerFormat } from '../scenario/scenario.ts';
 import type { RecordItem } from './recordItem.ts';
 import { recordItem } from './recordItem.ts';
+import type { KeptRecord } from './recordText.ts';
 
 /** Largest record file that is read, characters; an attempt has about a hundred thousand. */
 export const LARGEST_RECORD = 50_000_000;
@@ -51,26 +52,6 @@ const recordSchema = v.looseObject({
   attempts: v.pipe(v.array(keptItem), v.maxLength(5000)),
   goal: v.nullable(goalSchema),
 });
-
-export type Goal = v.InferOutput<typeof goalSchema>;
-
-export interface KeptRecord {
-  readonly items: readonly RecordItem[];
-  readonly goal: Goal | null;
-  readonly further: Readonly<Record<string, unknown>>;
-}
-
-export const makeRecordText = ({ items, goal, further }: KeptRecord): string =>
-  `${JSON.stringify({
-    ...further,
-    format: 1,
-    goal,
-    attempts: items.map(({ further: own, draft, ...item }) => ({
-      ...own,
-      ...item,
-      ...(draft === null ? {} : { draft }),
-    })),
-  })}\n`;
 
 export interface ReadRecord {
   readonly record: KeptRecord;

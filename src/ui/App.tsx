@@ -5,15 +5,19 @@
 import { lazy, Suspense, useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Redirect, Route, Router, Switch } from 'wouter';
 import { navigate, useHashLocation } from 'wouter/use-hash-location';
-import { afterTheWorld } from './flow/afterTheWorld.ts';
 import type { Bench } from './flow/bench.ts';
 import { inSlices } from './flow/inSlices.ts';
+import { afterTheWorld, loaded } from './flow/loading.ts';
+import { useFailure } from './flow/useFailure.ts';
 import type { InHand, Refusal } from './flow/useInHand.ts';
 import { isDueAtLeaving, useInHand } from './flow/useInHand.ts';
 import { usePreparing } from './flow/usePreparing.ts';
+import { AfterFailure, failureTitle } from './parts/AfterFailure.tsx';
+import { Dialog } from './parts/Dialog.tsx';
 import { GettingReady } from './parts/GettingReady.tsx';
 import type { Wish } from './screens/Choose.tsx';
 import { Choose } from './screens/Choose.tsx';
+import { Boundary } from './screens/elsewhere/Boundary.tsx';
 import type { Offered } from './screens/offered.ts';
 import { WHOLE_JOB } from './screens/offered.ts';
 
@@ -29,12 +33,18 @@ const Worked = lazy(async () => ({
 const Words = lazy(async () => ({
   default: (await afterTheWorld(() => import('./screens/Words.tsx'))).Words,
 }));
-const Access = lazy(async () => ({ default: (await import('./screens/Access.tsx')).Access }));
-const NotInHand = lazy(async () => ({
-  default: (await import('./screens/elsewhere/NotInHand.tsx')).NotInHand,
+const Access = lazy(async () => ({
+  default: (await loaded(() => import('./screens/Access.tsx'))).Access,
 }));
-const ReadOnly = lazy(async () => ({ default: (await import('./screens/elsewhere/ReadOnly.tsx')).ReadOnly }));
-const Leaving = lazy(async () => ({ default: (await import('./screens/elsewhere/Leaving.tsx')).Leaving }));
+const NotInHand = lazy(async () => ({
+  default: (await loaded(() => import('./screens/elsewhere/NotInHand.tsx'))).NotInHand,
+}));
+const ReadOnly = lazy(async () => ({
+  default: (await loaded(() => import('./screens/elsewhere/ReadOnly.tsx'))).ReadOnly,
+}));
+const Leaving = lazy(async () => ({
+  default: (await loaded(() => import('./screens/elsewhere/Leaving.tsx'))).Leaving,
+}));
 const MyRecord = lazy(async () => ({
   default: (await afterTheWorld(() => import('./screens/record/MyRecord.tsx'))).MyRecord,
 }));
@@ -59,7 +69,8 @@ export function App() {
   const table = latest === null || latest.kind === 'in hand' ? drawn.table : latest;
   const inHand = table?.kind === 'in hand' ? table : null;
 
-  const { prepare, isLong, cancel } = usePreparing(asked, isTurning);
+  const { failure, fail, forget: forgetFailure } = useFailure();
+  const { prepare, isLong, cancel } = usePreparing(asked, isTurning, fail);
 
   const show = (refusal: Refusal | 'left') => {
     if (refusal === 'left') return;
@@ -124,99 +135,114 @@ export function App() {
   return (
     <Router hook={useHashLocation}>
       <Suspense fallback={<p className="columns">Loading the bench …</p>}>
-        <Switch location={place}>
-          <Route path="/attempt">
-            {table === null ? (
-              <Redirect to="/" />
-            ) : table.kind === 'in hand' ? (
-              <AttemptScreen
-                key={table.number}
-                inHand={table}
-                problem={problem}
-                onConcluded={letShow}
-                onAgain={(making) => {
-                  const go = () =>
-                    void prepare(async (signal) => {
-                      const bench = await inSlices(making(), signal);
-                      if (bench !== null) await take(bench);
-                    });
-                  if (isDueAtLeaving(table)) setLeaving({ inHand: table, go });
-                  else go();
-                }}
-              />
-            ) : table.kind === 'reading' ? (
-              <ReadOnly
-                bench={table.bench}
-                place={table.place}
-                onTakeOver={() => ask((signal) => goOn(aboutOf(table.id, table.bench), 'take over', signal))}
-                onReadAgain={() =>
-                  ask((signal) => read(table.id, aboutOf(table.id, table.bench).title, signal))
-                }
-              />
-            ) : (
-              <NotInHand
-                title={table.title}
-                why={table.why}
-                onRead={() => ask((signal) => read(table.id, table.title, signal))}
-                onTakeOver={() => ask((signal) => goOn({ ...table, concluded: false }, 'take over', signal))}
-              />
-            )}
-          </Route>
-          <Route path="/first-run">
-            <FirstRun
-              onWholeJob={() => grant({ kind: 'begin', offered: WHOLE_JOB, rung: 1, trainee: '' })}
-              onLeave={leave}
-            />
-          </Route>
-          <Route path="/shown">
-            {shown === null ? (
-              <Redirect to="/" />
-            ) : (
-              <Worked
-                offered={shown}
-                onNowYou={() => grant({ kind: 'begin', offered: shown, rung: 1, trainee: '' })}
+        <Boundary key={place} inHand={inHand} hasOthers>
+          <Switch location={place}>
+            <Route path="/attempt">
+              {table === null ? (
+                <Redirect to="/" />
+              ) : table.kind === 'in hand' ? (
+                <AttemptScreen
+                  key={table.number}
+                  inHand={table}
+                  problem={problem}
+                  onConcluded={letShow}
+                  onAgain={(making) => {
+                    const go = () =>
+                      void prepare(async (signal) => {
+                        const bench = await inSlices(making(), signal);
+                        if (bench !== null) await take(bench);
+                      });
+                    if (isDueAtLeaving(table)) setLeaving({ inHand: table, go });
+                    else go();
+                  }}
+                />
+              ) : table.kind === 'reading' ? (
+                <ReadOnly
+                  bench={table.bench}
+                  place={table.place}
+                  onTakeOver={() =>
+                    ask((signal) => goOn(aboutOf(table.id, table.bench), 'take over', signal))
+                  }
+                  onReadAgain={() =>
+                    ask((signal) => read(table.id, aboutOf(table.id, table.bench).title, signal))
+                  }
+                />
+              ) : (
+                <NotInHand
+                  title={table.title}
+                  why={table.why}
+                  onRead={() => ask((signal) => read(table.id, table.title, signal))}
+                  onTakeOver={() =>
+                    ask((signal) => goOn({ ...table, concluded: false }, 'take over', signal))
+                  }
+                />
+              )}
+            </Route>
+            <Route path="/first-run">
+              <FirstRun
+                onWholeJob={() => grant({ kind: 'begin', offered: WHOLE_JOB, rung: 1, trainee: '' })}
                 onLeave={leave}
               />
-            )}
-          </Route>
-          <Route path="/record">
-            <MyRecord onOpen={(about) => ask((signal) => goOn(about, 'ask', signal))} onDeleted={forget} />
-          </Route>
-          <Route path="/sources">
-            <Sources />
-          </Route>
-          <Route path="/words">
-            <Words />
-          </Route>
-          <Route path="/accessibility">
-            <Access />
-          </Route>
-          <Route>
-            <Choose
-              refused={refused}
-              opened={openedFiles}
-              inHand={inHand}
-              onWish={grant}
-              onReturn={() => navigate('/attempt')}
+            </Route>
+            <Route path="/shown">
+              {shown === null ? (
+                <Redirect to="/" />
+              ) : (
+                <Worked
+                  offered={shown}
+                  onNowYou={() => grant({ kind: 'begin', offered: shown, rung: 1, trainee: '' })}
+                  onLeave={leave}
+                />
+              )}
+            </Route>
+            <Route path="/record">
+              <MyRecord
+                inHand={inHand}
+                onOpen={(about) => ask((signal) => goOn(about, 'ask', signal))}
+                onDeleted={forget}
+              />
+            </Route>
+            <Route path="/sources">
+              <Sources />
+            </Route>
+            <Route path="/words">
+              <Words />
+            </Route>
+            <Route path="/accessibility">
+              <Access />
+            </Route>
+            <Route>
+              <Choose
+                refused={refused}
+                opened={openedFiles}
+                inHand={inHand}
+                onWish={grant}
+                onReturn={() => navigate('/attempt')}
+              />
+            </Route>
+          </Switch>
+          {leaving === null ? null : (
+            <Leaving
+              inHand={leaving.inHand}
+              onLeave={() => {
+                leaving.go();
+                setLeaving(null);
+              }}
             />
-          </Route>
-        </Switch>
+          )}
+        </Boundary>
         {isTurning ? (
           <p className="turning" role="status">
             Loading …
           </p>
         ) : null}
         {isLong ? <GettingReady onCancel={cancel} /> : null}
-        {leaving === null ? null : (
-          <Leaving
-            inHand={leaving.inHand}
-            onLeave={() => {
-              leaving.go();
-              setLeaving(null);
-            }}
-          />
-        )}
       </Suspense>
+      {failure === null ? null : (
+        <Dialog title={failureTitle(failure.error)} closeWith="Back" onClose={forgetFailure}>
+          <AfterFailure error={failure.error} inHand={inHand} />
+        </Dialog>
+      )}
     </Router>
   );
 }

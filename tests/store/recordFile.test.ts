@@ -1,7 +1,8 @@
 /** The file of everything: what goes in comes out; a bad frame refuses it all, a bad attempt leaves itself out. */
 import { describe, expect, test } from 'vitest';
-import type { KeptRecord } from '../../src/store/recordFile.ts';
-import { looksLikeRecord, makeRecordText, parseRecord } from '../../src/store/recordFile.ts';
+import { looksLikeRecord, parseRecord } from '../../src/store/recordFile.ts';
+import type { KeptRecord } from '../../src/store/recordText.ts';
+import { makeRecordText } from '../../src/store/recordText.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { faultlessAttempt } from '../helpers/trainee.ts';
 

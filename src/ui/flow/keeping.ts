@@ -15,6 +15,8 @@ export interface Keeper {
   readonly stop: () => void;
   /** Resolves once all that was handed in so far was tried: whether all of it is kept. */
   readonly settled: () => Promise<boolean>;
+  /** What of it could not be kept; null where all is. To be asked once it is settled. */
+  readonly unkept: () => Change | null;
 }
 
 export interface Begun {
@@ -70,6 +72,7 @@ export function keeperOf(
       await work;
       return unkept === null;
     },
+    unkept: () => unkept,
   };
 }
 

@@ -11,13 +11,13 @@ import type { KeepProblem } from '../../store/database.ts';
 import { problemOf } from '../../store/database.ts';
 import { changeAbout, claimAttempt, keptAttempt } from '../../store/keptAttempt.ts';
 import { keepOpened } from '../../store/keptRecord.ts';
-import { afterTheWorld } from './afterTheWorld.ts';
 import type { Bench } from './bench.ts';
 import type { Hold } from './holding.ts';
 import { newName, TAB, takeHold } from './holding.ts';
 import { inSlices } from './inSlices.ts';
 import type { Begun, Keeper } from './keeping.ts';
 import { keeperOf } from './keeping.ts';
+import { afterTheWorld } from './loading.ts';
 import type { Place } from './place.ts';
 
 /** What the attempt's screen changes as it goes, for whoever comes back to it. */
@@ -139,6 +139,7 @@ export function useInHand() {
         setTable(held.current.inHand);
         return null;
       }
+      const { openingKept } = await afterTheWorld(() => import('./start.ts'));
       const hold = concluded ? null : await takeHold(id, how);
       try {
         if (hold === null && !concluded) {
@@ -151,7 +152,6 @@ export function useInHand() {
           hold?.release();
           return refusal(title, NO_LONGER);
         }
-        const { openingKept } = await afterTheWorld(() => import('./start.ts'));
         const result = await inSlices(openingKept(kept), signal);
         if (result === null || result.kind === 'refused') {
           hold?.release();
@@ -191,10 +191,10 @@ export function useInHand() {
 
   /** One that another tab holds, as it is kept at this moment. */
   const read = useCallback(async (id: string, title: string, signal: AbortSignal): Promise<Asked> => {
+    const { openingKept } = await afterTheWorld(() => import('./start.ts'));
     try {
       const kept = await keptAttempt(id);
       if (kept === null) return refusal(title, NO_LONGER);
-      const { openingKept } = await afterTheWorld(() => import('./start.ts'));
       const result = await inSlices(openingKept(kept), signal);
       if (result === null) return 'left';
       if (result.kind === 'refused') return { name: title, problems: result.problems };

@@ -5,7 +5,7 @@ import type { KeepProblem } from '../../store/database.ts';
 import { problemOf } from '../../store/database.ts';
 import { keptAttempts } from '../../store/keptAttempt.ts';
 import { keptGoal } from '../../store/keptRecord.ts';
-import type { Goal } from '../../store/recordFile.ts';
+import type { Goal } from '../../store/recordText.ts';
 
 export interface Kept {
   readonly all: readonly About[];

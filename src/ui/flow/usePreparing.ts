@@ -14,30 +14,42 @@ export interface Preparing {
   readonly cancel: () => void;
 }
 
-/** `place`: the page that is asked for; `isTurning`: while the one before it still stands, on which nothing is begun. */
-export function usePreparing(place: string, isTurning: boolean): Preparing {
+/**
+ * `place`: the page that is asked for; `isTurning`: while the one before it still stands, on which nothing is begun;
+ * `onFailed`: gets what the work throws.
+ */
+export function usePreparing(
+  place: string,
+  isTurning: boolean,
+  onFailed: (error: unknown) => void,
+): Preparing {
   const [isLong, setLong] = useState(false);
   const working = useRef<AbortController | null>(null);
   const turning = useRef(isTurning);
   turning.current = isTurning;
-  const prepare = useCallback(async (work: (signal: AbortSignal) => Promise<void>) => {
-    if (working.current !== null || turning.current) return;
-    const over = new AbortController();
-    working.current = over;
-    const timer = setTimeout(() => setLong(true), LONG);
-    const end = () => {
-      clearTimeout(timer);
-      if (working.current !== over) return;
-      working.current = null;
-      setLong(false);
-    };
-    over.signal.addEventListener('abort', end);
-    try {
-      await work(over.signal);
-    } finally {
-      end();
-    }
-  }, []);
+  const prepare = useCallback(
+    async (work: (signal: AbortSignal) => Promise<void>) => {
+      if (working.current !== null || turning.current) return;
+      const over = new AbortController();
+      working.current = over;
+      const timer = setTimeout(() => setLong(true), LONG);
+      const end = () => {
+        clearTimeout(timer);
+        if (working.current !== over) return;
+        working.current = null;
+        setLong(false);
+      };
+      over.signal.addEventListener('abort', end);
+      try {
+        await work(over.signal);
+      } catch (error) {
+        onFailed(error);
+      } finally {
+        end();
+      }
+    },
+    [onFailed],
+  );
   const cancel = useCallback(() => working.current?.abort(), []);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page is the very occasion
   useEffect(() => {

@@ -6,10 +6,11 @@ import { PACE, THEME } from '../../../store/choices.ts';
 import { problemOf } from '../../../store/database.ts';
 import { deleteEverything } from '../../../store/keptAttempt.ts';
 import type { Merged } from '../../../store/keptRecord.ts';
-import { keptRecord, mergeRecord } from '../../../store/keptRecord.ts';
-import { LARGEST_RECORD, makeRecordText, parsingRecord } from '../../../store/recordFile.ts';
+import { mergeRecord } from '../../../store/keptRecord.ts';
+import { LARGEST_RECORD, parsingRecord } from '../../../store/recordFile.ts';
+import { exportEverything } from '../../flow/exportEverything.ts';
 import { inSlices } from '../../flow/inSlices.ts';
-import { download } from '../../parts/download.ts';
+import type { InHand } from '../../flow/useInHand.ts';
 import { OpenFile } from '../../parts/OpenFile.tsx';
 import { ProblemList, Problems } from '../../parts/Problems.tsx';
 import { WHY_NOT_KEPT } from '../../words/keeping.ts';
@@ -29,11 +30,12 @@ const MOST_PROBLEMS = 20;
 
 interface Props {
   readonly count: number;
+  readonly inHand: InHand | null;
   readonly onChanged: () => void;
   readonly onDeleted: () => void;
 }
 
-export function Everything({ count, onChanged, onDeleted }: Props) {
+export function Everything({ count, inHand, onChanged, onDeleted }: Props) {
   const [came, setCame] = useState<Came | null>(null);
   const [isDeleting, setIsDeleting] = useState(false);
   const say = (text: string, file = '', leftOut: readonly Problem[] = []) =>
@@ -42,8 +44,7 @@ export function Everything({ count, onChanged, onDeleted }: Props) {
 
   const exportAll = async () => {
     try {
-      const name = `charge-point-record-${new Date().toISOString().slice(0, 10)}.json`;
-      download(name, makeRecordText(await keptRecord()));
+      const name = await exportEverything(inHand);
       say(`The browser was given ${name}: see that it is among your downloads.`);
     } catch (error) {
       failed('Not exported.', error);

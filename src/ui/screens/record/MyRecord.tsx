@@ -7,6 +7,7 @@ import { Link } from 'wouter';
 import { calibrationOver, weakTopics } from '../../../attempt/recordSums.ts';
 import type { About } from '../../../store/about.ts';
 import { deleteAttempt } from '../../../store/keptAttempt.ts';
+import type { InHand } from '../../flow/useInHand.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
@@ -22,12 +23,14 @@ import { useKeptRows } from './useKeptRows.ts';
 import { WeakTopics } from './WeakTopics.tsx';
 
 interface Props {
+  /** What could not be kept of it goes out with the rest. */
+  readonly inHand: InHand | null;
   readonly onOpen: (about: About) => void;
   /** Tells whoever has one of them in hand. */
   readonly onDeleted: (isGone: (id: string) => boolean) => void;
 }
 
-export function MyRecord({ onOpen, onDeleted }: Props) {
+export function MyRecord({ inHand, onOpen, onDeleted }: Props) {
   const { all, goal, unreadable, working, problem, readAgain, stopWorking, hasProblem } = useKeptRows();
   /** Another number for a goal that may be another. */
   const [changes, setChanges] = useState(0);
@@ -100,6 +103,7 @@ export function MyRecord({ onOpen, onDeleted }: Props) {
               <AttemptRows rows={rows} unreadable={unreadable} onOpen={onOpen} onDelete={setDeleting} />
             </section>
             <Everything
+              inHand={inHand}
               count={rows.length}
               onChanged={() => {
                 setChanges(changes + 1);

@@ -1,0 +1,36 @@
+/** Everything that this device keeps, as one file; where something could not be kept, the attempt in hand as it stands. */
+import { aboutOf } from '../../store/about.ts';
+import { keptRecord } from '../../store/keptRecord.ts';
+import { recordItem } from '../../store/recordItem.ts';
+import type { KeptRecord } from '../../store/recordText.ts';
+import { makeRecordText } from '../../store/recordText.ts';
+import { download } from '../parts/download.ts';
+import type { InHand } from './useInHand.ts';
+
+const NOTHING: KeptRecord = { items: [], goal: null, further: {} };
+
+/** The name of the file that the browser was given. Rejects where nothing can be read and nothing is in hand. */
+export async function exportEverything(inHand: InHand | null): Promise<string> {
+  await inHand?.keeper.settled();
+  const kept = await keptRecord().catch((error: unknown) => {
+    if (inHand === null) throw error;
+    return NOTHING;
+  });
+  const name = `charge-point-record-${new Date().toISOString().slice(0, 10)}.json`;
+  download(name, makeRecordText(inHand === null ? kept : withInHand(kept, inHand)));
+  return name;
+}
+
+function withInHand(kept: KeptRecord, { id, now, keeper }: InHand): KeptRecord {
+  const unkept = keeper.unkept();
+  if (unkept === null) return kept;
+  const { attempt } = now.bench.run;
+  const before = kept.items.find((item) => item.id === id);
+  const { isGuest, handedIn } = now;
+  const about = aboutOf(id, attempt, { changed: Date.now(), ...before, isGuest, handedIn, ...unkept.about });
+  const draft = unkept.draft === undefined ? (before?.draft ?? null) : unkept.draft;
+  return {
+    ...kept,
+    items: [...kept.items.filter((item) => item !== before), recordItem(about, attempt, draft)],
+  };
+}

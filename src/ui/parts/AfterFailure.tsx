@@ -1,0 +1,100 @@
+/** What is said and offered after something in the page failed: what it was, what is kept, and the ways on. */
+import { useEffect, useState } from 'react';
+import type { KeepProblem } from '../../store/database.ts';
+import { problemOf } from '../../store/database.ts';
+import { keptAttempts } from '../../store/keptAttempt.ts';
+import { exportEverything } from '../flow/exportEverything.ts';
+import { NotLoaded } from '../flow/loading.ts';
+import type { InHand } from '../flow/useInHand.ts';
+import { WHY_NOT_KEPT } from '../words/keeping.ts';
+
+export const failureTitle = (error: unknown): string =>
+  error instanceof NotLoaded ? 'A part of this page did not come' : 'This page failed';
+
+interface Props {
+  readonly error: unknown;
+  readonly inHand: InHand | null;
+}
+
+export function AfterFailure({ error, inHand }: Props) {
+  const problem = useKeptOrNot(inHand);
+  const [given, setGiven] = useState<string | null>(null);
+  const isKept = problem === null;
+  const exportAll = () =>
+    exportEverything(inHand).then(
+      (name) => setGiven(`The browser was given ${name}: see that it is among your downloads.`),
+      (reason) => setGiven(`Not exported. ${WHY_NOT_KEPT[problemOf(reason)]}`),
+    );
+  return (
+    <>
+      <p>
+        {error instanceof NotLoaded
+          ? 'A file of this page could not be loaded. The network may be gone, or the page was renewed on its host since you opened it.'
+          : 'A fault in this page stopped it. It is nothing that you did.'}
+      </p>
+      {problem === undefined ? null : (
+        <p role="status">
+          {!isKept ? (
+            <>
+              <strong>{inHand === null ? 'Nothing is kept here.' : 'Your attempt is not kept.'}</strong>{' '}
+              {WHY_NOT_KEPT[problem]}{' '}
+              {inHand === null ? '' : 'Export everything before you reload: what is not exported is lost.'}
+            </>
+          ) : inHand === null ? (
+            'What is kept on this device is untouched.'
+          ) : (
+            'Your attempt is kept on this device; at most your last press is missing.'
+          )}
+        </p>
+      )}
+      <div className="acts">
+        <button type="button" className={isKept ? 'main' : ''} onClick={() => location.reload()}>
+          Reload
+        </button>
+        <button
+          type="button"
+          className={isKept || inHand === null ? '' : 'main'}
+          onClick={() => void exportAll()}
+        >
+          Export everything
+        </button>
+      </div>
+      {given === null ? null : <p role="status">{given}</p>}
+      <details>
+        <summary>For whoever looks after this page: what failed</summary>
+        <p className="note fault-text">{detailOf(error)}</p>
+      </details>
+    </>
+  );
+}
+
+/** Why not all is kept; null where it is, undefined while that is being found out. */
+function useKeptOrNot(inHand: InHand | null): KeepProblem | null | undefined {
+  const [problem, setProblem] = useState<KeepProblem | null>();
+  useEffect(() => {
+    let isStale = false;
+    const told = (what: KeepProblem | null) => {
+      if (!isStale) setProblem(what);
+    };
+    keptAttempts().then(
+      async () => told((await inHand?.keeper.settled()) === false ? 'full' : null),
+      (error) => told(problemOf(error)),
+    );
+    return () => {
+      isStale = true;
+    };
+  }, [inHand]);
+  return problem;
+}
+
+function detailOf(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  const { cause } = error;
+  return [
+    `${error.name}: ${error.message}`,
+    error.stack ?? '',
+    ...(cause === undefined ? [] : [detailOf(cause)]),
+  ]
+    .filter((line) => line !== '')
+    .join('\n');
+}

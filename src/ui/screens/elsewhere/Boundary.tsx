@@ -1,0 +1,31 @@
+/** Keeps a failure to the screen in which it happened: what fails while it is drawn, or is not loaded, is told in its place. */
+import type { ReactNode } from 'react';
+import { Component } from 'react';
+import type { InHand } from '../../flow/useInHand.ts';
+import { Failed } from './Failed.tsx';
+
+interface Props {
+  readonly inHand: InHand | null;
+  /** Whether there are other screens to go to. */
+  readonly hasOthers: boolean;
+  readonly children: ReactNode;
+}
+
+interface State {
+  readonly failed: { readonly error: unknown } | null;
+}
+
+/** With another `key` it begins anew. */
+export class Boundary extends Component<Props, State> {
+  override state: State = { failed: null };
+
+  static getDerivedStateFromError(error: unknown): State {
+    return { failed: { error } };
+  }
+
+  override render(): ReactNode {
+    const { failed } = this.state;
+    const { inHand, hasOthers, children } = this.props;
+    return failed === null ? children : <Failed error={failed.error} inHand={inHand} hasOthers={hasOthers} />;
+  }
+}

@@ -1,0 +1,42 @@
+/** In the place of a screen that failed or whose file did not come. */
+
+import type { InHand } from '../../flow/useInHand.ts';
+import { AfterFailure, failureTitle } from '../../parts/AfterFailure.tsx';
+import { useFocus } from '../../parts/useFocus.ts';
+
+interface Props {
+  readonly error: unknown;
+  readonly inHand: InHand | null;
+  readonly hasOthers: boolean;
+}
+
+export function Failed({ error, inHand, hasOthers }: Props) {
+  const heading = useFocus<HTMLHeadingElement>();
+  return (
+    <>
+      <header className="head">
+        <div className="head-title">
+          <h1>Charge point trainer</h1>
+          <p>
+            <strong>training only</strong>
+          </p>
+        </div>
+      </header>
+      <main className="columns one">
+        <section className="stack prose" aria-labelledby="failed-heading">
+          <h2 id="failed-heading" ref={heading} tabIndex={-1}>
+            {failureTitle(error)}
+          </h2>
+          <AfterFailure error={error} inHand={inHand} />
+          {hasOthers ? (
+            <p>
+              <a href="#/" className="lone">
+                To the scenarios
+              </a>
+            </p>
+          ) : null}
+        </section>
+      </main>
+    </>
+  );
+}
