@@ -1,0 +1,329 @@
+// What fails on purpose: each screen while it is drawn, each file of the page withheld or broken, a press. It is said in
+// words in its place, and nothing of an attempt is lost.
+
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Page } from 'playwright-core';
+import { afterEach, describe, expect, test } from 'vitest';
+import { parseRecord } from '../../src/store/recordFile.ts';
+import { barriersOn } from './axe.ts';
+import { openBuiltPage } from './builtPage.ts';
+import { expectComplaint, listenTo } from './complaints.ts';
+import { outOfSight } from './lost.ts';
+import { answerAll, begin, choose, keptHere, openPage, setUp, sitDown } from './trainee.ts';
+
+const opened = openBuiltPage();
+afterEach(async () => {
+  for (const context of opened.browser.contexts()) await context.close();
+});
+const DIST = join(import.meta.dirname, '../../dist');
+const JOB = 'Mill Race, unit 2';
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
+const heading = (page: Page, name: string) => page.getByRole('heading', { name, exact: true });
+const FAILED = 'This page failed';
+const NOT_LOADED = 'A part of this page did not come';
+const KEPT = 'Your attempt is kept on this device; at most your last press is missing.';
+
+/** While something is named, a screen fails as soon as one of its headings takes the focus or one of its parts is made. */
+function failOnPurpose(): void {
+  const fails = (what: string) => {
+    if ((globalThis as { failing?: string }).failing === what) throw new Error(`made to fail: ${what}`);
+  };
+  const { focus } = HTMLElement.prototype;
+  HTMLElement.prototype.focus = function (...args) {
+    if (/^H\d$/.test(this.tagName) && this.id !== 'failed-heading') fails('heading');
+    focus.apply(this, args);
+  };
+  const { createElement } = document;
+  document.createElement = ((name: string, ...args: []) => {
+    fails(name);
+    return createElement.call(document, name, ...args);
+  }) as typeof document.createElement;
+}
+
+const failing = (page: Page, what: string | null) =>
+  page.evaluate((named) => {
+    if (named === null) Reflect.deleteProperty(globalThis, 'failing');
+    else Object.assign(globalThis, { failing: named });
+  }, what);
+
+function keepNothing(): void {
+  indexedDB.open = () => {
+    throw new DOMException('no', 'SecurityError');
+  };
+}
+
+/** A lock about to be pressed. */
+async function readyToLock(page: Page): Promise<void> {
+  await begin(page, JOB);
+  await choose(page, 'No vehicle (A)');
+  await setUp(page, {});
+  await answerAll(page);
+}
+
+/** The logs that this device keeps. */
+const keptTexts = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(
+    () =>
+      new Promise<string[]>((resolve) => {
+        const request = indexedDB.open('charge-point-trainer');
+        request.onsuccess = () => {
+          const all = request.result.transaction('attempts').objectStore('attempts').getAll();
+          all.onsuccess = () => {
+            request.result.close();
+            resolve(all.result);
+          };
+        };
+      }),
+  );
+
+async function exportedEverything(page: Page) {
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    button(page, 'Export everything').click(),
+  ]);
+  const read = parseRecord(readFileSync(await file.path(), 'utf8'));
+  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join('; '));
+  return read.value.record.items;
+}
+
+describe('a screen that fails', () => {
+  test('in the middle of an attempt: what is kept is said, exported, and there after a reload', async () => {
+    expectComplaint(/made to fail: heading/);
+    const page = await sitDown(opened.browser, opened.url, { before: failOnPurpose });
+    await readyToLock(page);
+    await failing(page, 'heading');
+    await button(page, /^over 80 %/).click();
+    await heading(page, FAILED).waitFor();
+    await page.getByText(KEPT).waitFor();
+    for (const [width, height] of [
+      [1280, 860],
+      [360, 740],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      expect(await barriersOn(page)).toEqual([]);
+      expect(await outOfSight(page)).toEqual([]);
+    }
+    const items = await exportedEverything(page);
+    expect(items.map(({ attempt }) => attempt.entries.map(({ kind }) => kind))).toEqual([['prediction']]);
+    await failing(page, null);
+    await button(page, 'Reload').click();
+    await button(page, `Go on with ${JOB}`).click();
+    await heading(page, 'Observe').waitFor();
+    await page.context().close();
+  });
+
+  test('a bench that cannot be drawn: back at the scenarios it goes on where it was', async () => {
+    expectComplaint(/made to fail: select/);
+    const page = await sitDown(opened.browser, opened.url, { before: failOnPurpose });
+    await readyToLock(page);
+    const before = await keptHere(page);
+    await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
+    await failing(page, 'select');
+    await button(page, `Go on with ${JOB}`).click();
+    await heading(page, FAILED).waitFor();
+    await failing(page, null);
+    await page.getByRole('link', { name: 'To the scenarios' }).click();
+    await button(page, `Go on with ${JOB}`).click();
+    await heading(page, 'Predict').waitFor();
+    expect((await keptHere(page))?.text).toBe(before?.text);
+    await button(page, /^over 80 %/).waitFor();
+    await page.context().close();
+  });
+
+  test('each page beside an attempt fails by itself', async () => {
+    expectComplaint(/made to fail: heading/);
+    const page = await sitDown(opened.browser, opened.url, { before: failOnPurpose });
+    await begin(page, JOB);
+    await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
+    await failing(page, 'heading');
+    for (const name of ['My record', 'Sources', 'Words', 'Accessibility']) {
+      await page.getByRole('contentinfo').getByRole('link', { name, exact: true }).click();
+      await heading(page, FAILED).waitFor();
+      await page.getByText(KEPT).waitFor();
+      await page.getByRole('link', { name: 'To the scenarios' }).click();
+      await button(page, `Go on with ${JOB}`).waitFor();
+    }
+    expect((await keptHere(page))?.text).toContain('"entries":[]');
+    await page.context().close();
+  });
+
+  test('the first screen itself', async () => {
+    expectComplaint(/made to fail: fieldset/);
+    const page = await sitDown(opened.browser, opened.url, { before: failOnPurpose });
+    await page.getByRole('contentinfo').getByRole('link', { name: 'Accessibility' }).click();
+    await heading(page, 'Accessibility').waitFor();
+    await failing(page, 'fieldset');
+    await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
+    await heading(page, FAILED).waitFor();
+    expect(await page.getByText('What is kept on this device is untouched.').count()).toBe(1);
+    await page.context().close();
+  });
+
+  test('where nothing can be kept, the attempt goes into the file', async () => {
+    expectComplaint(/made to fail: heading/);
+    const page = await sitDown(opened.browser, opened.url, {
+      before: keepNothing,
+    });
+    await page.evaluate(failOnPurpose);
+    await readyToLock(page);
+    await failing(page, 'heading');
+    await button(page, /^over 80 %/).click();
+    await heading(page, FAILED).waitFor();
+    await page.getByText('Export everything before you reload').waitFor();
+    const items = await exportedEverything(page);
+    expect(items.map(({ attempt }) => attempt.entries.map(({ kind }) => kind))).toEqual([['prediction']]);
+    await page.context().close();
+  });
+
+  test('a press that fails is said over the screen, which stays', async () => {
+    expectComplaint(/no file today/);
+    const page = await sitDown(opened.browser, opened.url, {
+      before: keepNothing,
+    });
+    await readyToLock(page);
+    await page.evaluate(() => {
+      URL.createObjectURL = () => {
+        throw new Error('no file today');
+      };
+    });
+    await button(page, 'Export attempt').click();
+    const sheet = page.getByRole('dialog', { name: FAILED });
+    await sheet.getByText('For whoever looks after this page').click();
+    await sheet.getByText('no file today').first().waitFor();
+    await sheet.getByRole('button', { name: 'Back' }).click();
+    await sheet.waitFor({ state: 'detached' });
+    expect(await button(page, /^over 80 %/).count()).toBe(1);
+    await page.context().close();
+  });
+});
+
+describe('a file of the page', () => {
+  const files = readdirSync(join(DIST, 'assets'));
+  const html = readFileSync(join(DIST, 'index.html'), 'utf8');
+  const scripts = files.filter((file) => file.endsWith('.js'));
+  const atFirst = scripts.filter((file) => html.includes(file));
+  const later = scripts.filter((file) => !html.includes(file));
+  const ways = {
+    withheld: () => null,
+    'cut off in the middle': (text: string) => text.slice(0, text.length / 2),
+    'another page in its place': () => '<!doctype html><p>Please log in.</p>',
+  } as const;
+
+  /** What a browser says of each. */
+  const SPOILT: Readonly<Record<keyof typeof ways, RegExp>> = {
+    withheld: /ERR_FAILED/,
+    'cut off in the middle': /Unexpected|Invalid|missing|Unterminated|does not provide an export/,
+    'another page in its place': /MIME type/,
+  };
+
+  /** From now on the page gets the file in this way. */
+  const spoil = (page: Page, file: string, how: keyof typeof ways) =>
+    page.route(`**/${file}`, (route) => {
+      const body = ways[how](readFileSync(join(DIST, 'assets', file), 'utf8'));
+      if (body === null) return route.abort();
+      const contentType = how === 'another page in its place' ? 'text/html' : 'text/javascript';
+      return route.fulfill({ body, contentType });
+    });
+
+  test.each(Object.keys(ways) as (keyof typeof ways)[])('that the first screen needs, %s', async (how) => {
+    expect(atFirst.length).toBeGreaterThan(0);
+    expectComplaint(SPOILT[how]);
+    const page = await sitDown(opened.browser, opened.url);
+    await begin(page, JOB);
+    const before = await keptHere(page);
+    for (const file of atFirst) {
+      const again = await page.context().newPage();
+      listenTo(again, opened.url);
+      await spoil(again, file, how);
+      await again.goto(opened.url);
+      await again.getByText('If this text stays, the page could not start').waitFor();
+      expect(await again.getByRole('heading').allInnerTexts(), file).toEqual(['Charge point trainer']);
+      await again.unrouteAll();
+      await again.reload();
+      await button(again, `Go on with ${JOB}`).waitFor();
+      await again.close();
+    }
+    expect((await keptHere(page))?.text).toBe(before?.text);
+    await page.context().close();
+  });
+
+  test.each(Object.keys(ways) as (keyof typeof ways)[])('that is loaded later, %s', async (how) => {
+    expect(later.length).toBeGreaterThan(2);
+    expectComplaint(SPOILT[how]);
+    expectComplaint(/NotLoaded|dynamically imported module/);
+    for (const file of later) {
+      const first = await sitDown(opened.browser, opened.url);
+      await readyToLock(first);
+      const before = await keptHere(first);
+      const page = await openPage(first.context(), opened.url);
+      await spoil(page, file, how);
+      // Whichever way needs the file says that it did not come, and leaves the way back.
+      let told = 0;
+      for (const go of [
+        () => button(page, `Go on with ${JOB}`).click(),
+        () => button(page, 'Begin').click(),
+        () => page.getByRole('link', { name: 'My record' }).first().click(),
+        () => page.getByRole('contentinfo').getByRole('link', { name: 'Accessibility' }).click(),
+      ]) {
+        await go();
+        const arrived = page.getByRole('heading', {
+          name: /^(A part of this page did not come|Open in another tab|Choose a test|My record|Accessibility)$/,
+        });
+        await arrived.first().waitFor();
+        if (await heading(page, NOT_LOADED).isVisible()) told += 1;
+        if (await page.getByRole('dialog').isVisible())
+          await page.getByRole('dialog').getByRole('button', { name: 'Back' }).click();
+        else await page.goto(`${opened.url}#/`);
+        await heading(page, 'Charge point trainer').waitFor();
+      }
+      expect(told, file).toBeGreaterThan(0);
+      await page.unrouteAll();
+      await page.reload();
+      await page.getByRole('link', { name: 'My record' }).first().click();
+      await page.getByText('Unfinished, setting up: No vehicle (A)').waitFor();
+      expect(await keptTexts(page)).toContain(before?.text);
+      await page.context().close();
+    }
+  });
+
+  test('its style sheet: that is said, and the page works without', async () => {
+    expectComplaint(/ERR_FAILED/);
+    const [file = ''] = files.filter((name) => name.endsWith('.css'));
+    const first = await sitDown(opened.browser, opened.url);
+    const page = await first.context().newPage();
+    listenTo(page, opened.url);
+    await spoil(page, file, 'withheld');
+    await page.goto(opened.url);
+    const sheet = page.getByRole('dialog', { name: NOT_LOADED });
+    await sheet.getByRole('button', { name: 'Back' }).click();
+    await begin(page, JOB);
+    expect(await sheet.count()).toBe(0);
+    await page.context().close();
+  });
+});
+
+describe('before the page has started', () => {
+  test('without scripts the plain text says what is needed', async () => {
+    const context = await opened.browser.newContext({ javaScriptEnabled: false });
+    const page = await context.newPage();
+    await page.goto(opened.url);
+    await page.getByText('Scripts switched off.').waitFor();
+    expect(await outOfSightWithoutScripts(page)).toBe(true);
+  });
+
+  test('opened from a folder it says so', async () => {
+    const page = await (await opened.browser.newContext()).newPage();
+    await page.goto(pathToFileURL(join(DIST, 'index.html')).href);
+    await page.getByText('A page opened from a folder.').waitFor();
+    expect(await page.getByRole('button').count()).toBe(0);
+  });
+});
+
+/** Whether the plain text stands within a phone's width; asked by its box, since no script runs in the page. */
+async function outOfSightWithoutScripts(page: Page): Promise<boolean> {
+  await page.setViewportSize({ width: 360, height: 740 });
+  const box = await page.getByRole('main').boundingBox();
+  return box !== null && box.x >= 0 && box.x + box.width <= 360;
+}
