@@ -1,7 +1,7 @@
 /** Puts the page on the screen. What it shows is in ui/. */
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { App } from './ui/App.tsx';
+import { App, THIS_PAGE } from './ui/App.tsx';
 import { serveOffline } from './ui/flow/newVersion.ts';
 import { Boundary } from './ui/screens/elsewhere/Boundary.tsx';
 import './ui/styles/tokens.css';
@@ -27,7 +27,7 @@ createRoot(root, {
   },
 }).render(
   <StrictMode>
-    <Boundary inHand={null} hasOthers={false}>
+    <Boundary what={THIS_PAGE} inHand={null} hasOthers={false}>
       <App />
     </Boundary>
   </StrictMode>,

@@ -52,6 +52,19 @@ const Sources = lazy(async () => ({
   default: (await afterTheWorld(() => import('./screens/Sources.tsx'))).Sources,
 }));
 
+export const THIS_PAGE = 'This page';
+/** Screens by their addresses, for whoever is told that one failed. */
+const SCREEN_NAMES: Readonly<Record<string, string>> = {
+  '/': 'The list of scenarios',
+  '/attempt': 'The bench',
+  '/first-run': 'The first run',
+  '/shown': 'The worked run',
+  '/record': 'My record',
+  '/sources': 'The list of sources',
+  '/words': 'The list of words',
+  '/accessibility': 'The page on accessibility',
+};
+
 export function App() {
   const { table: latest, problem, begin, goOn, open, read, letShow, putAway, forget } = useInHand();
   const [openedFiles, setOpenedFiles] = useState<readonly Offered[]>([]);
@@ -135,7 +148,7 @@ export function App() {
   return (
     <Router hook={useHashLocation}>
       <Suspense fallback={<p className="columns">Loading the bench …</p>}>
-        <Boundary key={place} inHand={inHand} hasOthers>
+        <Boundary key={place} what={SCREEN_NAMES[place] ?? THIS_PAGE} inHand={inHand} hasOthers>
           <Switch location={place}>
             <Route path="/attempt">
               {table === null ? (
@@ -239,8 +252,8 @@ export function App() {
         {isLong ? <GettingReady onCancel={cancel} /> : null}
       </Suspense>
       {failure === null ? null : (
-        <Dialog title={failureTitle(failure.error)} closeWith="Back" onClose={forgetFailure}>
-          <AfterFailure error={failure.error} inHand={inHand} />
+        <Dialog title={failureTitle(failure.error, THIS_PAGE)} closeWith="Back" onClose={forgetFailure}>
+          <AfterFailure error={failure.error} what={THIS_PAGE} inHand={inHand} />
         </Dialog>
       )}
     </Router>

@@ -13,6 +13,7 @@ import { benchOf, parseScenario, type Scenario } from '../../src/scenario/scenar
 import { verify } from '../../src/scenario/verify.ts';
 import { CHARGE, doing } from '../bench/build.ts';
 import { openBrowser } from '../browser/browsers.ts';
+import { settleComplaints } from '../browser/complaints.ts';
 import { serveBuilt } from '../browser/serveBuilt.ts';
 import { sitDown } from '../browser/trainee.ts';
 import { netlistOf, simulate } from '../oracle/circuitSimulator.ts';
@@ -140,6 +141,7 @@ async function printPage(): Promise<void> {
     await printSizes(page);
     await page.context().close();
     await printSpeed(browser, built.url);
+    settleComplaints();
   } finally {
     await browser.close();
     await built.close();

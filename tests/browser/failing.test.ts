@@ -21,7 +21,6 @@ const DIST = join(import.meta.dirname, '../../dist');
 const JOB = 'Mill Race, unit 2';
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
 const heading = (page: Page, name: string) => page.getByRole('heading', { name, exact: true });
-const FAILED = 'This page failed';
 const NOT_LOADED = 'A part of this page did not come';
 const KEPT = 'Your attempt is kept on this device; at most your last press is missing.';
 
@@ -95,7 +94,7 @@ describe('a screen that fails', () => {
     await readyToLock(page);
     await failing(page, 'heading');
     await button(page, /^over 80 %/).click();
-    await heading(page, FAILED).waitFor();
+    await heading(page, 'The bench failed').waitFor();
     await page.getByText(KEPT).waitFor();
     for (const [width, height] of [
       [1280, 860],
@@ -122,7 +121,7 @@ describe('a screen that fails', () => {
     await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
     await failing(page, 'select');
     await button(page, `Go on with ${JOB}`).click();
-    await heading(page, FAILED).waitFor();
+    await heading(page, 'The bench failed').waitFor();
     await failing(page, null);
     await page.getByRole('link', { name: 'To the scenarios' }).click();
     await button(page, `Go on with ${JOB}`).click();
@@ -138,9 +137,14 @@ describe('a screen that fails', () => {
     await begin(page, JOB);
     await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
     await failing(page, 'heading');
-    for (const name of ['My record', 'Sources', 'Words', 'Accessibility']) {
+    for (const [name, failed] of [
+      ['My record', 'My record failed'],
+      ['Sources', 'The list of sources failed'],
+      ['Words', 'The list of words failed'],
+      ['Accessibility', 'The page on accessibility failed'],
+    ] as const) {
       await page.getByRole('contentinfo').getByRole('link', { name, exact: true }).click();
-      await heading(page, FAILED).waitFor();
+      await heading(page, failed).waitFor();
       await page.getByText(KEPT).waitFor();
       await page.getByRole('link', { name: 'To the scenarios' }).click();
       await button(page, `Go on with ${JOB}`).waitFor();
@@ -156,7 +160,7 @@ describe('a screen that fails', () => {
     await heading(page, 'Accessibility').waitFor();
     await failing(page, 'fieldset');
     await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
-    await heading(page, FAILED).waitFor();
+    await heading(page, 'The list of scenarios failed').waitFor();
     expect(await page.getByText('What is kept on this device is untouched.').count()).toBe(1);
     await page.context().close();
   });
@@ -170,7 +174,7 @@ describe('a screen that fails', () => {
     await readyToLock(page);
     await failing(page, 'heading');
     await button(page, /^over 80 %/).click();
-    await heading(page, FAILED).waitFor();
+    await heading(page, 'The bench failed').waitFor();
     await page.getByText('Export everything before you reload').waitFor();
     const items = await exportedEverything(page);
     expect(items.map(({ attempt }) => attempt.entries.map(({ kind }) => kind))).toEqual([['prediction']]);
@@ -189,7 +193,7 @@ describe('a screen that fails', () => {
       };
     });
     await button(page, 'Export attempt').click();
-    const sheet = page.getByRole('dialog', { name: FAILED });
+    const sheet = page.getByRole('dialog', { name: 'This page failed' });
     await sheet.getByText('For whoever looks after this page').click();
     await sheet.getByText('no file today').first().waitFor();
     await sheet.getByRole('button', { name: 'Back' }).click();

@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { openBrowser } from './browsers.ts';
+import { settleComplaints } from './complaints.ts';
 import { throughAnAttempt, throughLeaving, throughReadingPages } from './everyScreen.ts';
 import { serveBuilt } from './serveBuilt.ts';
 import {
@@ -143,6 +144,7 @@ try {
   await phone.getByRole('button', { name: /^should$/ }).click();
   await phone.getByRole('button', { name: /^should not$/ }).click();
   await phone.screenshot({ path: join(FOLDER, 'phone.png') });
+  settleComplaints();
 } finally {
   await browser.close();
   await built.close();

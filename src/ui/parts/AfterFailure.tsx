@@ -8,15 +8,17 @@ import { NotLoaded } from '../flow/loading.ts';
 import type { InHand } from '../flow/useInHand.ts';
 import { WHY_NOT_KEPT } from '../words/keeping.ts';
 
-export const failureTitle = (error: unknown): string =>
-  error instanceof NotLoaded ? 'A part of this page did not come' : 'This page failed';
+/** `what`: the screen that failed, as the beginning of a sentence. */
+export const failureTitle = (error: unknown, what: string): string =>
+  error instanceof NotLoaded ? 'A part of this page did not come' : `${what} failed`;
 
 interface Props {
   readonly error: unknown;
+  readonly what: string;
   readonly inHand: InHand | null;
 }
 
-export function AfterFailure({ error, inHand }: Props) {
+export function AfterFailure({ error, what, inHand }: Props) {
   const problem = useKeptOrNot(inHand);
   const [given, setGiven] = useState<string | null>(null);
   const isKept = problem === null;
@@ -29,7 +31,7 @@ export function AfterFailure({ error, inHand }: Props) {
     <>
       <p>
         {error instanceof NotLoaded
-          ? 'A file of this page could not be loaded. The network may be gone, or the page was renewed on its host since you opened it.'
+          ? `${what} needs a file that could not be loaded. The network may be gone, or the page was renewed on its host since you opened it.`
           : 'A fault in this page stopped it. It is nothing that you did.'}
       </p>
       {problem === undefined ? null : (

@@ -5,6 +5,8 @@ import type { InHand } from '../../flow/useInHand.ts';
 import { Failed } from './Failed.tsx';
 
 interface Props {
+  /** The screen within, as the beginning of a sentence. */
+  readonly what: string;
   readonly inHand: InHand | null;
   /** Whether there are other screens to go to. */
   readonly hasOthers: boolean;
@@ -25,7 +27,11 @@ export class Boundary extends Component<Props, State> {
 
   override render(): ReactNode {
     const { failed } = this.state;
-    const { inHand, hasOthers, children } = this.props;
-    return failed === null ? children : <Failed error={failed.error} inHand={inHand} hasOthers={hasOthers} />;
+    const { what, inHand, hasOthers, children } = this.props;
+    return failed === null ? (
+      children
+    ) : (
+      <Failed error={failed.error} what={what} inHand={inHand} hasOthers={hasOthers} />
+    );
   }
 }

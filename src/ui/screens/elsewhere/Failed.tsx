@@ -6,11 +6,12 @@ import { useFocus } from '../../parts/useFocus.ts';
 
 interface Props {
   readonly error: unknown;
+  readonly what: string;
   readonly inHand: InHand | null;
   readonly hasOthers: boolean;
 }
 
-export function Failed({ error, inHand, hasOthers }: Props) {
+export function Failed({ error, what, inHand, hasOthers }: Props) {
   const heading = useFocus<HTMLHeadingElement>();
   return (
     <>
@@ -25,9 +26,9 @@ export function Failed({ error, inHand, hasOthers }: Props) {
       <main className="columns one">
         <section className="stack prose" aria-labelledby="failed-heading">
           <h2 id="failed-heading" ref={heading} tabIndex={-1}>
-            {failureTitle(error)}
+            {failureTitle(error, what)}
           </h2>
-          <AfterFailure error={error} inHand={inHand} />
+          <AfterFailure error={error} what={what} inHand={inHand} />
           {hasOthers ? (
             <p>
               <a href="#/" className="lone">
