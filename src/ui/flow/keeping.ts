@@ -15,8 +15,13 @@ export interface Keeper {
   readonly stop: () => void;
   /** Resolves once all that was handed in so far was tried: whether all of it is kept. */
   readonly settled: () => Promise<boolean>;
-  /** What of it could not be kept; null where all is. To be asked once it is settled. */
-  readonly unkept: () => Change | null;
+  /** What of it could not be kept, and why; null where all is. To be asked once it is settled. */
+  readonly unkept: () => Unkept | null;
+}
+
+interface Unkept {
+  readonly change: Change;
+  readonly problem: KeepProblem;
 }
 
 export interface Begun {
@@ -33,7 +38,7 @@ export function keeperOf(
 ): Keeper {
   let unbegun = begun;
   let waiting: Change | null = begun === null ? null : { about: {} };
-  let unkept: Change | null = null;
+  let unkept: Unkept | null = null;
   let isStopped = false;
   let work: Promise<void> | null = null;
 
@@ -44,7 +49,7 @@ export function keeperOf(
   };
   const keepAll = async () => {
     while (waiting !== null && !isStopped) {
-      const change = joined(unkept, waiting);
+      const change = joined(unkept?.change ?? null, waiting);
       waiting = null;
       unkept = null;
       try {
@@ -54,8 +59,9 @@ export function keeperOf(
         await keepAttempt(id, holder, change);
         onOutcome(null);
       } catch (error) {
-        unkept = change;
-        if (!isStopped) onOutcome(problemOf(error));
+        const problem = problemOf(error);
+        unkept = { change, problem };
+        if (!isStopped) onOutcome(problem);
       }
     }
   };

@@ -3,10 +3,10 @@ import { useEffect, useState } from 'react';
 import type { KeepProblem } from '../../store/database.ts';
 import { problemOf } from '../../store/database.ts';
 import { keptAttempts } from '../../store/keptAttempt.ts';
-import { exportEverything } from '../flow/exportEverything.ts';
 import { NotLoaded } from '../flow/loading.ts';
 import type { InHand } from '../flow/useInHand.ts';
 import { WHY_NOT_KEPT } from '../words/keeping.ts';
+import { exportEverything } from './exportEverything.ts';
 
 /** `what`: the screen that failed, as the beginning of a sentence. */
 export const failureTitle = (error: unknown, what: string): string =>
@@ -21,7 +21,8 @@ interface Props {
 export function AfterFailure({ error, what, inHand }: Props) {
   const problem = useKeptOrNot(inHand);
   const [given, setGiven] = useState<string | null>(null);
-  const isKept = problem === null;
+  /** What is in hand would be lost by a reload. */
+  const isLost = inHand !== null && problem !== null && problem !== undefined;
   const exportAll = () =>
     exportEverything(inHand).then(
       (name) => setGiven(`The browser was given ${name}: see that it is among your downloads.`),
@@ -36,7 +37,7 @@ export function AfterFailure({ error, what, inHand }: Props) {
       </p>
       {problem === undefined ? null : (
         <p role="status">
-          {!isKept ? (
+          {problem !== null ? (
             <>
               <strong>{inHand === null ? 'Nothing is kept here.' : 'Your attempt is not kept.'}</strong>{' '}
               {WHY_NOT_KEPT[problem]}{' '}
@@ -50,14 +51,10 @@ export function AfterFailure({ error, what, inHand }: Props) {
         </p>
       )}
       <div className="acts">
-        <button type="button" className={isKept ? 'main' : ''} onClick={() => location.reload()}>
+        <button type="button" className={isLost ? '' : 'main'} onClick={() => location.reload()}>
           Reload
         </button>
-        <button
-          type="button"
-          className={isKept || inHand === null ? '' : 'main'}
-          onClick={() => void exportAll()}
-        >
+        <button type="button" className={isLost ? 'main' : ''} onClick={() => void exportAll()}>
           Export everything
         </button>
       </div>
@@ -79,7 +76,10 @@ function useKeptOrNot(inHand: InHand | null): KeepProblem | null | undefined {
       if (!isStale) setProblem(what);
     };
     keptAttempts().then(
-      async () => told((await inHand?.keeper.settled()) === false ? 'full' : null),
+      async () => {
+        await inHand?.keeper.settled();
+        told(inHand?.keeper.unkept()?.problem ?? null);
+      },
       (error) => told(problemOf(error)),
     );
     return () => {

@@ -4,8 +4,8 @@ import { keptRecord } from '../../store/keptRecord.ts';
 import { recordItem } from '../../store/recordItem.ts';
 import type { KeptRecord } from '../../store/recordText.ts';
 import { makeRecordText } from '../../store/recordText.ts';
-import { download } from '../parts/download.ts';
-import type { InHand } from './useInHand.ts';
+import type { InHand } from '../flow/useInHand.ts';
+import { download } from './download.ts';
 
 const NOTHING: KeptRecord = { items: [], goal: null, further: {} };
 
@@ -22,13 +22,13 @@ export async function exportEverything(inHand: InHand | null): Promise<string> {
 }
 
 function withInHand(kept: KeptRecord, { id, now, keeper }: InHand): KeptRecord {
-  const unkept = keeper.unkept();
-  if (unkept === null) return kept;
+  const change = keeper.unkept()?.change;
+  if (change === undefined) return kept;
   const { attempt } = now.bench.run;
   const before = kept.items.find((item) => item.id === id);
   const { isGuest, handedIn } = now;
-  const about = aboutOf(id, attempt, { changed: Date.now(), ...before, isGuest, handedIn, ...unkept.about });
-  const draft = unkept.draft === undefined ? (before?.draft ?? null) : unkept.draft;
+  const about = aboutOf(id, attempt, { changed: Date.now(), ...before, isGuest, handedIn, ...change.about });
+  const draft = change.draft === undefined ? (before?.draft ?? null) : change.draft;
   return {
     ...kept,
     items: [...kept.items.filter((item) => item !== before), recordItem(about, attempt, draft)],
