@@ -15,10 +15,12 @@ const LONG = [
   'tests/attempt/',
   'tests/unit/paths',
   'tests/browser/soundUnit/',
+  'tests/browser/everyBrowser',
   'tests/browser/access',
   'tests/browser/debrief',
   'tests/browser/budget',
   'tests/browser/kept',
+  'tests/browser/failing',
 ] as const;
 
 export class LongFirst extends BaseSequencer {
