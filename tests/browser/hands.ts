@@ -200,7 +200,9 @@ export const keys: Hands = {
       return wanted < 0 ? null : wanted < selectedIndex ? -between : between;
     }, words);
     if (steps === null) throw new Error(`no "${words}" in ${list}`);
-    await repeat(list.page(), steps < 0 ? 'ArrowUp' : 'ArrowDown', Math.abs(steps));
+    // Not held down: some Chromium moves a closed list once for each press, however long that lasts.
+    for (let left = Math.abs(steps); left > 0; left--)
+      await list.page().keyboard.press(steps < 0 ? 'ArrowUp' : 'ArrowDown');
     // A choice may change the list's own label, or take the list away: then the focus is on another.
     const [label, value] = await list.page().evaluate(() => {
       const at = document.activeElement;
