@@ -94,12 +94,13 @@ async function carried(): Promise<readonly Found[]> {
 }
 
 /**
- * The browser that all tests run in, then every other one that is here. One that was named comes first; a whole
- * Chromium comes last, since it needs twice the time.
+ * The browser that all tests run in, then every other one that is here. One that was named comes first, then one without
+ * a window, the carried one where none is installed; a whole Chromium needs twice the time.
  */
 export async function findBrowsers(): Promise<readonly [Found, ...Found[]]> {
   const whole = installed('chromium');
-  const quick = [...windowless(), ...(await carried())];
+  const installedQuick = windowless();
+  const quick = installedQuick.length > 0 ? installedQuick : await carried();
   const [first, ...others] = process.env[CHOSEN.chromium] ? [...whole, ...quick] : [...quick, ...whole];
   if (first === undefined)
     throw new Error(
