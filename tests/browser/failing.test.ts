@@ -166,6 +166,21 @@ describe('a screen that fails', () => {
     await page.context().close();
   });
 
+  test('where not even that can be said, the plain text comes back', async () => {
+    expectComplaint(/made to fail: main/);
+    const page = await sitDown(opened.browser, opened.url, { before: failOnPurpose });
+    await begin(page, JOB);
+    const before = await keptHere(page);
+    await failing(page, 'main');
+    await page.getByRole('contentinfo').getByRole('link', { name: 'Accessibility' }).click();
+    await page.getByText('If this text stays, the page could not start').waitFor();
+    await failing(page, null);
+    await page.goto(`${opened.url}?again`);
+    await button(page, `Go on with ${JOB}`).waitFor();
+    expect((await keptHere(page))?.text).toBe(before?.text);
+    await page.context().close();
+  });
+
   test('where nothing can be kept, the attempt goes into the file', async () => {
     expectComplaint(/made to fail: heading/);
     const page = await sitDown(opened.browser, opened.url, {
