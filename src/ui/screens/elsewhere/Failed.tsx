@@ -3,6 +3,7 @@
 import type { InHand } from '../../flow/useInHand.ts';
 import { AfterFailure, failureTitle } from '../../parts/AfterFailure.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
+import { PlainHead } from './PlainHead.tsx';
 
 interface Props {
   readonly error: unknown;
@@ -15,14 +16,7 @@ export function Failed({ error, what, inHand, hasOthers }: Props) {
   const heading = useFocus<HTMLHeadingElement>();
   return (
     <>
-      <header className="head">
-        <div className="head-title">
-          <h1>Charge point trainer</h1>
-          <p>
-            <strong>training only</strong>
-          </p>
-        </div>
-      </header>
+      <PlainHead title="Charge point trainer" />
       <main className="columns one">
         <section className="stack prose" aria-labelledby="failed-heading">
           <h2 id="failed-heading" ref={heading} tabIndex={-1}>

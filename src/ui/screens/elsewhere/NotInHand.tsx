@@ -2,6 +2,7 @@
 import { navigate } from 'wouter/use-hash-location';
 import { Foot } from '../../parts/Foot.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
+import { PlainHead } from './PlainHead.tsx';
 
 interface Props {
   readonly title: string;
@@ -27,14 +28,7 @@ export function NotInHand({ title, why, onRead, onTakeOver }: Props) {
   const heading = useFocus<HTMLHeadingElement>(why);
   return (
     <>
-      <header className="head">
-        <div className="head-title">
-          <h1>{title}</h1>
-          <p>
-            <strong>training only</strong>
-          </p>
-        </div>
-      </header>
+      <PlainHead title={title} />
       <main className="columns one">
         <section className="stack prose" aria-labelledby="elsewhere-heading">
           <h2 id="elsewhere-heading" ref={heading} tabIndex={-1}>
