@@ -11,7 +11,7 @@ import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { expectComplaint, listenTo } from './complaints.ts';
 import { outOfSight } from './lost.ts';
-import { answerAll, begin, choose, keptHere, openPage, setUp, sitDown } from './trainee.ts';
+import { answerAll, begin, choose, keepNothing, keptHere, openPage, setUp, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
 afterEach(async () => {
@@ -46,12 +46,6 @@ const failing = (page: Page, what: string | null) =>
     if (named === null) Reflect.deleteProperty(globalThis, 'failing');
     else Object.assign(globalThis, { failing: named });
   }, what);
-
-function keepNothing(): void {
-  indexedDB.open = () => {
-    throw new DOMException('no', 'SecurityError');
-  };
-}
 
 /** A lock about to be pressed. */
 async function readyToLock(page: Page): Promise<void> {
@@ -334,7 +328,7 @@ describe('before the page has started', () => {
     const page = await context.newPage();
     await page.goto(opened.url);
     await page.getByText('Scripts switched off.').waitFor();
-    expect(await outOfSightWithoutScripts(page)).toBe(true);
+    expect(await isWithinPhone(page)).toBe(true);
   });
 
   test('opened from a folder it says so', async () => {
@@ -346,7 +340,7 @@ describe('before the page has started', () => {
 });
 
 /** Whether the plain text stands within a phone's width; asked by its box, since no script runs in the page. */
-async function outOfSightWithoutScripts(page: Page): Promise<boolean> {
+async function isWithinPhone(page: Page): Promise<boolean> {
   await page.setViewportSize({ width: 360, height: 740 });
   const box = await page.getByRole('main').boundingBox();
   return box !== null && box.x >= 0 && box.x + box.width <= 360;

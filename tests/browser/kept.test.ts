@@ -8,7 +8,18 @@ import { parseAttempt } from '../../src/attempt/file.ts';
 import type { Measurement } from '../../src/bench/operation.ts';
 import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
-import { answerAll, begin, choose, inHand, keptHere, measure, openPage, setUp, sitDown } from './trainee.ts';
+import {
+  answerAll,
+  begin,
+  choose,
+  inHand,
+  keepNothing,
+  keptHere,
+  measure,
+  openPage,
+  setUp,
+  sitDown,
+} from './trainee.ts';
 
 const opened = openBuiltPage();
 afterEach(async () => {
@@ -179,11 +190,7 @@ test.each(['a safe address', 'plain http'])(
 
 test('a browser that keeps nothing says so, and exports all the same', async () => {
   const page = await sitDown(opened.browser, opened.url, {
-    before: () => {
-      indexedDB.open = () => {
-        throw new DOMException('no', 'SecurityError');
-      };
-    },
+    before: keepNothing,
   });
   await page.getByText('Nothing is kept here.').waitFor();
   await begin(page, JOB);

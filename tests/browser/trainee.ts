@@ -77,6 +77,13 @@ export async function openPage(context: BrowserContext, url: string): Promise<Pa
   return page;
 }
 
+/** For `before`: a browser that keeps nothing. */
+export function keepNothing(): void {
+  indexedDB.open = () => {
+    throw new DOMException('no', 'SecurityError');
+  };
+}
+
 /** Waits until the worker serves the page. */
 export const isServed = (page: Page): Promise<unknown> =>
   page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
