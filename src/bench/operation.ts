@@ -6,6 +6,7 @@ import * as v from 'valibot';
 import { CATALOGUE } from '../faults/catalogue.ts';
 import { LINES, LIVES } from '../laws/conductors.ts';
 import { CABLE_CODINGS } from '../laws/proximity.ts';
+import type { Amps } from '../laws/quantities.ts';
 import { LOOP_CURRENTS } from './instruments/loopTester.ts';
 import { OPENINGS, type Opening } from './instruments/openingTimer.ts';
 import { WAVEFORMS } from './instruments/residualTester.ts';
@@ -30,6 +31,9 @@ const line = v.optional(v.picklist(LINES), 'L1');
 
 /** Insulation test voltages: BS 7671 Table 64 and lower ones that a maker may allow, V. */
 const TEST_VOLTAGES = [50, 100, 250, 500, 1000] as const;
+
+/** Five times the greatest residual rating of a scenario, 0.5 A. */
+export const GREATEST_TEST_CURRENT: Amps = 2.5;
 
 const measurement = v.variant('quantity', [
   v.strictObject({ op: v.literal('measure'), quantity: v.literal('continuity'), between }),
@@ -65,7 +69,7 @@ const measurement = v.variant('quantity', [
     line,
     waveform: v.picklist(WAVEFORMS),
     mode: v.picklist(['fixed', 'ramp']),
-    amps: v.optional(number(0.001, 1)),
+    amps: v.optional(number(0.001, GREATEST_TEST_CURRENT)),
     seconds: v.optional(number(0.01, 60)),
     angle: v.optional(v.picklist([0, 180])),
     at: v.optional(v.picklist(TESTED_PLACES), 'outlet'),

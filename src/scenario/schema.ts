@@ -28,7 +28,7 @@ const nullable = <S extends v.GenericSchema>(schema: S) => v.optional(v.nullable
 
 const area = v.picklist(CONDUCTOR_AREAS as number[], 'a conductor area of IEC 60228, mm²');
 const ratings = [6, 10, 16, 20, 25, 32, 40, 50, 63] as const;
-const residualRatings = [0.01, 0.03, 0.1, 0.3, 0.5] as const;
+export const RESIDUAL_RATINGS = [0.01, 0.03, 0.1, 0.3, 0.5] as const;
 const load = v.strictObject({ line: v.picklist(LINES), power: number(1, 30_000) });
 
 const site = v.strictObject({
@@ -53,7 +53,7 @@ const site = v.strictObject({
     residualDevice: nullable(
       v.strictObject({
         type: v.picklist(DEVICE_TYPES),
-        rated: v.picklist(residualRatings),
+        rated: v.picklist(RESIDUAL_RATINGS),
         delay: v.picklist(DELAYS),
         poles: v.picklist([1, 2, 3, 4]),
       }),
@@ -74,7 +74,7 @@ const unitCommon = {
   setCurrent: v.optional(number(6, 80)),
   residual: v.strictObject({
     type: v.nullable(v.picklist(DEVICE_TYPES)),
-    rated: v.optional(v.picklist(residualRatings)),
+    rated: v.optional(v.picklist(RESIDUAL_RATINGS)),
     by: v.optional(v.picklist(['breaker', 'contactor'])),
     direct: v.nullable(v.picklist(['protective', 'monitoring'])),
   }),

@@ -14,9 +14,11 @@ import type { World } from '../world.ts';
 export const LOOP_CURRENTS = ['low', 'full'] as const;
 export type LoopCurrent = (typeof LOOP_CURRENTS)[number];
 
-/** A design choice: under half of 30 mA; a full test draws 10 A for two periods (common practice, no source). */
+/** A design choice: under half of 30 mA. A device of 10 mA answers to it. */
+export const LOW_TEST_CURRENT: Amps = 0.01;
+/** A full test draws 10 A for two periods (common practice, no source). */
 const TEST: Readonly<Record<LoopCurrent, { amps: Amps; seconds: Seconds }>> = {
-  low: { amps: 0.01, seconds: 2 },
+  low: { amps: LOW_TEST_CURRENT, seconds: 2 },
   full: { amps: 10, seconds: 0.04 },
 };
 /** Above this the instrument finds no way back for its current, Ω. */

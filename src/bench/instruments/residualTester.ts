@@ -1,11 +1,12 @@
 /**
- * Residual test currents from a line to PE, at the outlet or at the origin: fixed or rising, a.c., half-wave or smooth d.c. A.c. is
- * drawn by a resistor; the others are driven, up to what the instrument's own voltage can push. The test ends when
- * the line is no longer supplied.
+ * Residual test currents from a line to PE, at the outlet or at the origin: fixed or rising, a.c., half-wave or smooth
+ * d.c. A.c. is drawn by a resistor that is set for the current, the loop's own impedance allowed for; the others are
+ * driven, up to what the instrument's own voltage can push. The test ends when the line is no longer supplied.
  */
 import type { Line } from '../../laws/conductors.ts';
-import type { Amps, Seconds, Volts } from '../../laws/quantities.ts';
+import type { Amps, Ohms, Seconds, Volts } from '../../laws/quantities.ts';
 import { microseconds, seconds } from '../../laws/quantities.ts';
+import type { Seen } from '../../network/port.ts';
 import type { TestedPlace } from '../plant.ts';
 import { leadsOn, modulus, seenBy } from '../port.ts';
 import type { Details, TrippedWhat, Truth } from '../reading.ts';
@@ -62,15 +63,14 @@ export function residual(world: World, setting: ResidualSetting): Truth {
         : ALTERNATING_STEPS.map((share) => share * setting.amps);
   const hold = mode === 'fixed' ? setting.seconds : isDirect(waveform) ? DIRECT_STEP : ALTERNATING_STEP;
   const seen = seenBy(leadsOn(world, `${at}.${line}`, `${at}.PE`));
-  const volts = modulus(seen.open.mains);
-  // A.c. needs the impedance to be small beside the load; a driven current needs voltage enough.
+  // The loop may not lose more volts than a person may touch, nor more than a current can be driven by.
   const greatest = Math.max(...steps);
   const refused =
     waveform === 'sinusoidal'
       ? modulus(seen.impedance) * greatest > COMPLIANCE
       : seen.resistance * greatest > COMPLIANCE;
   if (refused) return { quantity: 'residual', refused: NO_RETURN, details };
-  return runSteps(world, setting, steps, hold, volts, details);
+  return runSteps(world, setting, steps, hold, seen, details);
 }
 
 function runSteps(
@@ -78,13 +78,13 @@ function runSteps(
   setting: ResidualSetting,
   steps: readonly Amps[],
   hold: Seconds,
-  volts: Volts,
+  seen: Seen,
   details: Details,
 ): Truth {
   const before = positions(world);
   for (const amps of steps) {
     const began = world.timeline.now;
-    move(world, { test: testCurrent(setting, amps, volts) });
+    move(world, { test: testCurrent(setting, amps, seen) });
     settle(world);
     advance(world, began + microseconds(hold), () => !isLiveAt(world, setting));
     if (!isLiveAt(world, setting)) {
@@ -104,9 +104,13 @@ function runSteps(
   };
 }
 
-function testCurrent({ at, line, waveform }: ResidualSetting, amps: Amps, volts: Volts) {
+/** Through the loop and the resistor together flows what is set. */
+const resistorFor = (amps: Amps, { open, impedance: { re, im } }: Seen): Ohms =>
+  Math.sqrt((modulus(open.mains) / amps) ** 2 - im * im) - re;
+
+function testCurrent({ at, line, waveform }: ResidualSetting, amps: Amps, seen: Seen) {
   const idle = { at, line, to: 'PE' as const, resistance: null, direct: 0, halfWave: 0 };
-  if (waveform === 'sinusoidal') return { ...idle, resistance: volts / amps };
+  if (waveform === 'sinusoidal') return { ...idle, resistance: resistorFor(amps, seen) };
   const signed = signOf(waveform) * amps;
   return isDirect(waveform) ? { ...idle, direct: signed } : { ...idle, halfWave: signed };
 }

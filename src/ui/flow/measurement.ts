@@ -7,7 +7,7 @@ import { safeParse } from 'valibot';
 import { OPENINGS } from '../../bench/instruments/openingTimer.ts';
 import { WAVEFORMS } from '../../bench/instruments/residualTester.ts';
 import type { Measurement, MeasurementOf } from '../../bench/operation.ts';
-import { operation, operationSchema } from '../../bench/operation.ts';
+import { GREATEST_TEST_CURRENT, operation, operationSchema } from '../../bench/operation.ts';
 import type { Terminal } from '../../bench/terminals.ts';
 import { terminalsIn } from '../../bench/terminals.ts';
 import { typedNumber } from '../words/figures.ts';
@@ -133,8 +133,8 @@ function missingIn(draft: MeasurementDraft): string | null {
   if (draft.instrument === 'insulation' && draft.volts === '') return 'Choose a test voltage.';
   if (draft.instrument === 'residual' && draft.mode === 'fixed' && draft.milliamps.trim() !== '') {
     const milliamps = typedNumber(draft.milliamps);
-    if (milliamps === null || milliamps < 1 || milliamps > 1000)
-      return 'A fixed current is 1 to 1000 mA; left empty it is the rating.';
+    if (milliamps === null || milliamps < 1 || milliamps > 1000 * GREATEST_TEST_CURRENT)
+      return `A fixed current is 1 to ${1000 * GREATEST_TEST_CURRENT} mA; left empty it is the rating.`;
   }
   if (draft.instrument === 'residual' && draft.mode === 'fixed' && draft.seconds.trim() !== '') {
     const seconds = typedNumber(draft.seconds);
