@@ -9,6 +9,7 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { newerFormat, readingScenario } from '../scenario/scenario.ts';
 import type { Attempt } from './attempt.ts';
 import { attemptSchema } from './attempt.ts';
+import { replaying } from './run.ts';
 
 export interface ReadAttempt {
   readonly attempt: Attempt;
@@ -43,6 +44,26 @@ export function* readingAttempt(value: unknown): Generator<null, Parsed<ReadAtte
   if (lacking.length > 0) return { ok: false, problems: lacking };
   return { ok: true, value: { attempt: attempt.value, scenario: read.scenario } };
 }
+
+/** What was read, once its log was replayed: a log that the bench cannot follow is refused, and says so. */
+export function* readingToReplay(
+  reading: Generator<null, Parsed<ReadAttempt>>,
+): Generator<null, Parsed<ReadAttempt>> {
+  const read = yield* reading;
+  if (!read.ok) return read;
+  try {
+    yield* replaying(read.value.scenario, read.value.attempt);
+    return read;
+  } catch (error) {
+    return { ok: false, problems: [notReplayed(error)] };
+  }
+}
+
+/** What a log says that cannot be replayed. */
+export const notReplayed = (error: unknown): Problem => ({
+  path: 'entries',
+  message: `cannot be replayed: ${error instanceof Error ? error.message : String(error)}`,
+});
 
 const inScenario = (path: string): string => (path === '' ? 'scenario' : `scenario.${path}`);
 

@@ -75,3 +75,13 @@ export const aboutOf = (id: string, attempt: Attempt, own: Partial<About> = {}):
   ...own,
   ...factsOf(attempt),
 });
+
+/** An attempt in text that this device kept; null where it is none. */
+export function attemptIn(text: string): Attempt | null {
+  try {
+    const value: unknown = JSON.parse(text);
+    return Array.isArray((value as { entries?: unknown } | null)?.entries) ? (value as Attempt) : null;
+  } catch {
+    return null;
+  }
+}

@@ -7,7 +7,9 @@ import type { Attempt } from '../attempt/attempt.ts';
 import type { About } from './about.ts';
 import { aboutOf, factsOf } from './about.ts';
 import type { Transaction } from './database.ts';
-import { inOne, notKept } from './database.ts';
+import { inOne } from './database.ts';
+import { notKept } from './keepProblem.ts';
+import { BROUGHT_OVER, deleteShared } from './sharedOnce.ts';
 
 export interface KeptAttempt {
   readonly about: About;
@@ -18,6 +20,13 @@ export interface KeptAttempt {
 /** Newest first. */
 export const keptAttempts = async (): Promise<readonly About[]> =>
   (await inOne('readonly', (all) => all.objectStore('about').getAll())).sort((x, y) => y.changed - x.changed);
+
+/** How many are kept of which nothing is known but a text that cannot be read; they are in no list. */
+export const countUnlisted = (): Promise<number> =>
+  inOne('readonly', async (all) => {
+    const listed = new Set(await all.objectStore('about').getAllKeys());
+    return (await all.objectStore('attempts').getAllKeys()).filter((id) => !listed.has(id)).length;
+  });
 
 export const keptAttempt = (id: string): Promise<KeptAttempt | null> =>
   inOne('readonly', (all) => read(all, id));
@@ -88,7 +97,10 @@ export const changeAbout = (id: string, change: Partial<Omit<About, 'id'>>): Pro
     if (before !== undefined) await all.objectStore('about').put({ ...before, ...change }, id);
   });
 
-export const deleteAttempt = (id: string): Promise<void> => inOne('readwrite', (all) => remove(all, id));
+export async function deleteAttempt(id: string): Promise<void> {
+  await inOne('readwrite', (all) => remove(all, id));
+  await deleteShared([id]);
+}
 
 async function remove(all: Transaction<'readwrite'>, id: string): Promise<void> {
   await all.objectStore('attempts').delete(id);
@@ -96,7 +108,13 @@ async function remove(all: Transaction<'readwrite'>, id: string): Promise<void> 
   await all.objectStore('drafts').delete(id);
 }
 
-export const deleteEverything = (): Promise<void> =>
-  inOne('readwrite', async (all) => {
+export async function deleteEverything(): Promise<void> {
+  const ids = await inOne('readwrite', async (all) => {
+    const gone = await all.objectStore('attempts').getAllKeys();
     for (const name of all.objectStoreNames) await all.objectStore(name).clear();
+    // Else what was shared would come over once more.
+    await all.objectStore('other').put(true, BROUGHT_OVER);
+    return gone;
   });
+  await deleteShared(ids, ['goal', 'further']);
+}

@@ -1,13 +1,13 @@
 /** Everything on this device as one record, a record brought in and merged, and the goal that belongs to no attempt. */
 import type { Attempt } from '../attempt/attempt.ts';
-import { aboutOf } from './about.ts';
+import { aboutOf, attemptIn } from './about.ts';
 import type { Transaction } from './database.ts';
-import { attemptIn, inOne } from './database.ts';
+import { inOne } from './database.ts';
 import type { Belongs, Identified } from './merge.ts';
-import { belongs } from './merge.ts';
+import { belongs, freeId } from './merge.ts';
 import type { RecordItem } from './recordItem.ts';
 import { recordItem } from './recordItem.ts';
-import type { Goal, KeptRecord } from './recordText.ts';
+import type { Goal, KeptRecord, Unreadable } from './recordText.ts';
 
 export const keptGoal = (): Promise<Goal | null> =>
   inOne(
@@ -25,14 +25,20 @@ export const keepGoal = (goal: Goal | null): Promise<void> =>
 export const keptRecord = (): Promise<KeptRecord> =>
   inOne('readonly', async (all) => {
     const items: RecordItem[] = [];
-    for (const about of await all.objectStore('about').getAll()) {
-      const attempt = attemptIn((await all.objectStore('attempts').get(about.id)) ?? '');
-      const draft: unknown = await all.objectStore('drafts').get(about.id);
-      if (attempt !== null) items.push(recordItem(about, attempt, draft ?? null));
+    const unreadable: Unreadable[] = [];
+    for (const id of await all.objectStore('attempts').getAllKeys()) {
+      const text = (await all.objectStore('attempts').get(id)) ?? '';
+      const about = await all.objectStore('about').get(id);
+      const draft: unknown = await all.objectStore('drafts').get(id);
+      const attempt = attemptIn(text);
+      // What would not come out as it was kept goes out as its text.
+      if (about === undefined || attempt === null || JSON.stringify(attempt) !== text)
+        unreadable.push({ id, text });
+      else items.push(recordItem(about, attempt, draft ?? null));
     }
     const goal = (await all.objectStore('other').get('goal')) as Goal | undefined;
     const further = (await all.objectStore('other').get('further')) as KeptRecord['further'] | undefined;
-    return { items, goal: goal ?? null, further: further ?? {} };
+    return { items, unreadable, goal: goal ?? null, further: further ?? {} };
   });
 
 export interface Merged {
@@ -42,13 +48,19 @@ export interface Merged {
 }
 
 /** All of it or, where the device is full, nothing. */
-export const mergeRecord = ({ items, goal, further }: KeptRecord): Promise<Merged> =>
+export const mergeRecord = ({ items, unreadable, goal, further }: KeptRecord): Promise<Merged> =>
   inOne('readwrite', async (all) => {
     const counts = { another: 0, longer: 0, 'kept already': 0 };
     for (const item of items) {
       const place = belongs(item, await alike(all, item));
       counts[place.as] += 1;
       await putIn(all, place, item);
+    }
+    for (const { id, text } of unreadable) {
+      const attempts = all.objectStore('attempts');
+      // As it came, for a version that can read it; never over anything.
+      if (!(await attempts.getAll(IDBKeyRange.bound(id, `${id}-\uffff`))).includes(text))
+        await attempts.put(text, freeId(id, await attempts.getAllKeys()));
     }
     const other = all.objectStore('other');
     if (goal !== null && (await other.get('goal')) === undefined) await other.put(goal, 'goal');

@@ -22,7 +22,13 @@ export function belongs(incoming: Identified, kept: readonly Identified[]): Belo
   if (containing !== undefined) return { as: 'kept already', id: containing.id };
   const continued = same.find(({ attempt }) => continues(incoming.attempt, attempt));
   if (continued !== undefined) return { as: 'longer', id: continued.id };
-  return { as: 'another', id: freeId(incoming.id, kept) };
+  return {
+    as: 'another',
+    id: freeId(
+      incoming.id,
+      kept.map(({ id }) => id),
+    ),
+  };
 }
 
 /** A log without an entry is told by its id alone. */
@@ -32,15 +38,15 @@ function isSame(x: Identified, y: Identified): boolean {
 }
 
 /** Whether the log begins with the whole of the other: by what stands in it, not by the hashes it claims. */
-const continues = (longer: Attempt, shorter: Attempt): boolean =>
+export const continues = (longer: Attempt, shorter: Attempt): boolean =>
   longer.entries.length >= shorter.entries.length &&
   text(longer.scenario) === text(shorter.scenario) &&
   text(longer.entries.slice(0, shorter.entries.length)) === text(shorter.entries);
 
 const text = (value: unknown): string => canonicalize(value) ?? '';
 
-function freeId(wanted: string, kept: readonly Identified[]): string {
-  const taken = new Set(kept.map(({ id }) => id));
+export function freeId(wanted: string, ids: readonly string[]): string {
+  const taken = new Set(ids);
   let id = wanted;
   for (let number = 2; taken.has(id); number++) id = `${wanted}-${number}`;
   return id;

@@ -12,21 +12,23 @@
  *     attempt    the attempt's own file as it is (its log is replayed before anything is told of it)
  *     draft      the place it was left at, and what is not yet in its log; absent once it is concluded
  *   goal       { text, at }, or null
+ *   unreadable what was kept as an attempt and is none that could be read: { id, text }, as it was; absent where there
+ *              is nothing of the kind. Whoever brings it in tries again.
  *
  * Fields that this version does not know are kept and go out again. Marks and sums are not in it: they follow from
  * the logs. A file as a whole is refused where it is too large, hostile, newer or no such file; a single attempt that
- * cannot be read is left out and named.
+ * cannot be read or replayed is left out and named.
  */
 import * as v from 'valibot';
 import type { Attempt } from '../attempt/attempt.ts';
-import { readingAttempt } from '../attempt/file.ts';
+import { parsingAttempt, readingAttempt, readingToReplay } from '../attempt/file.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { check, parseJson } from '../scenario/problems.ts';
 import { newerFormat } from '../scenario/scenario.ts';
 import type { RecordItem } from './recordItem.ts';
 import { recordItem } from './recordItem.ts';
-import type { KeptRecord } from './recordText.ts';
+import type { KeptRecord, Unreadable } from './recordText.ts';
 
 /** Largest record file that is read, characters; an attempt has about a hundred thousand. */
 export const LARGEST_RECORD = 50_000_000;
@@ -35,8 +37,9 @@ const LARGEST_DRAFT = 100_000;
 
 /** Milliseconds since 1970, as far as a date goes. */
 const moment = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(8.64e15));
+const id = v.pipe(v.string(), v.regex(/^[\w-]{1,60}$/, 'up to 60 letters, digits and - are expected'));
 const keptItem = v.looseObject({
-  id: v.pipe(v.string(), v.regex(/^[\w-]{1,60}$/, 'up to 60 letters, digits and - are expected')),
+  id,
   began: v.nullable(moment),
   changed: moment,
   handedIn: v.nullable(moment),
@@ -51,6 +54,7 @@ const recordSchema = v.looseObject({
   format: v.literal(1),
   attempts: v.pipe(v.array(keptItem), v.maxLength(5000)),
   goal: v.nullable(goalSchema),
+  unreadable: v.optional(v.pipe(v.array(v.object({ id, text: v.string() })), v.maxLength(5000)), []),
 });
 
 export interface ReadRecord {
@@ -69,17 +73,38 @@ export function* parsingRecord(text: string): Generator<null, Parsed<ReadRecord>
   if (newer !== null) return newer;
   const read = check(recordSchema, json.value);
   if (!read.ok) return read;
-  const { format: _, attempts, goal, ...further } = read.value;
+  const { format: _, attempts, goal, unreadable, ...further } = read.value;
   const items: RecordItem[] = [];
   const leftOut: Problem[] = [];
   for (const [i, item] of attempts.entries()) {
     yield null;
-    const own = yield* readingAttempt(item.attempt);
+    const own = yield* readingToReplay(readingAttempt(item.attempt));
     if (own.ok) items.push(itemOf(item, own.value.attempt));
     else leftOut.push(...own.problems.map((problem) => within(problem, `attempts[${i}].attempt`)));
   }
-  return { ok: true, value: { record: { items, goal, further }, leftOut } };
+  const stillNot: Unreadable[] = [];
+  for (const [i, { id: name, text: own }] of unreadable.entries()) {
+    const again = yield* readingToReplay(parsingAttempt(own));
+    if (again.ok) items.push(itemOf(AS_FOUND(name), again.value.attempt));
+    else {
+      stillNot.push({ id: name, text: own });
+      leftOut.push({ path: `unreadable[${i}]`, message: 'cannot be read here either; kept as it is' });
+    }
+  }
+  return { ok: true, value: { record: { items, unreadable: stillNot, goal, further }, leftOut } };
 }
+
+/** All that is known of an attempt of which only its text was kept. */
+const AS_FOUND = (name: string) => ({
+  id: name,
+  began: null,
+  changed: 0,
+  handedIn: null,
+  putAway: false,
+  stands: null,
+  isGuest: false,
+  attempt: null,
+});
 
 /** Whether a file that was opened is meant as one of these. */
 export const looksLikeRecord = (value: unknown): boolean =>

@@ -7,17 +7,25 @@ export interface Goal {
   readonly at: number;
 }
 
+/** Kept under the name of an attempt, and none that can be read. */
+export interface Unreadable {
+  readonly id: string;
+  readonly text: string;
+}
+
 export interface KeptRecord {
   readonly items: readonly RecordItem[];
+  readonly unreadable: readonly Unreadable[];
   readonly goal: Goal | null;
   readonly further: Readonly<Record<string, unknown>>;
 }
 
-export const makeRecordText = ({ items, goal, further }: KeptRecord): string =>
+export const makeRecordText = ({ items, unreadable, goal, further }: KeptRecord): string =>
   `${JSON.stringify({
     ...further,
     format: 1,
     goal,
+    ...(unreadable.length === 0 ? {} : { unreadable }),
     attempts: items.map(({ further: own, draft, ...item }) => ({
       ...own,
       ...item,

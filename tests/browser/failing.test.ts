@@ -60,7 +60,7 @@ const keptTexts = (page: Page): Promise<readonly string[]> =>
   page.evaluate(
     () =>
       new Promise<string[]>((resolve) => {
-        const request = indexedDB.open('charge-point-trainer');
+        const request = indexedDB.open(`charge-point-trainer ${new URL('.', location.href).pathname}`);
         request.onsuccess = () => {
           const all = request.result.transaction('attempts').objectStore('attempts').getAll();
           all.onsuccess = () => {

@@ -38,7 +38,7 @@ function recordOf(habits: readonly Habits[]) {
     draft: null,
     further: {},
   }));
-  return { items, goal: null, further: {} };
+  return { items, unreadable: [], goal: null, further: {} };
 }
 
 async function bringIn(page: Page, text: string): Promise<void> {

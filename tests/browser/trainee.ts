@@ -77,11 +77,20 @@ export async function openPage(context: BrowserContext, url: string): Promise<Pa
   return page;
 }
 
-/** For `before`: a browser that keeps nothing. */
+/** For `before`: a browser whose site data are blocked, as somebody may set it. */
 export function keepNothing(): void {
+  const refused = () => new DOMException('no', 'SecurityError');
   indexedDB.open = () => {
-    throw new DOMException('no', 'SecurityError');
+    throw refused();
   };
+  indexedDB.databases = () => Promise.reject(refused());
+  Object.defineProperty(globalThis, 'localStorage', {
+    get: () => {
+      throw refused();
+    },
+  });
+  LockManager.prototype.request = () => Promise.reject(refused());
+  LockManager.prototype.query = () => Promise.reject(refused());
 }
 
 /** Waits until the worker serves the page. */
@@ -500,7 +509,7 @@ export const keptHere = (page: Page): Promise<KeptHere | null> =>
   page.evaluate(
     () =>
       new Promise<KeptHere | null>((resolve, reject) => {
-        const request = indexedDB.open('charge-point-trainer');
+        const request = indexedDB.open(`charge-point-trainer ${new URL('.', location.href).pathname}`);
         request.onerror = () => reject(request.error);
         request.onupgradeneeded = () => request.transaction?.abort();
         request.onsuccess = () => {

@@ -23,6 +23,7 @@ const record: KeptRecord = {
       further: { room: 7 },
     },
   ],
+  unreadable: [],
   goal: { text: 'prove dead at three places', at: 1_700_000_000_000 },
   further: { college: 'of nowhere' },
 };

@@ -105,8 +105,10 @@ function runSteps(
 }
 
 /** Through the loop and the resistor together flows what is set. */
-const resistorFor = (amps: Amps, { open, impedance: { re, im } }: Seen): Ohms =>
-  Math.sqrt((modulus(open.mains) / amps) ** 2 - im * im) - re;
+function resistorFor(amps: Amps, { open, impedance: { re, im } }: Seen): Ohms {
+  const whole = modulus(open.mains) / amps;
+  return Math.sqrt(whole * whole - im * im) - re;
+}
 
 function testCurrent({ at, line, waveform }: ResidualSetting, amps: Amps, seen: Seen) {
   const idle = { at, line, to: 'PE' as const, resistance: null, direct: 0, halfWave: 0 };

@@ -3,6 +3,8 @@
  * ask each other. Taking over ends the other tab's hold at once; what it still wants to keep is refused by the store.
  */
 
+import { THIS_COPY } from '../../store/copy.ts';
+
 /** A name that no other tab and no other attempt has. */
 export const newName = (): string =>
   [...crypto.getRandomValues(new Uint8Array(10))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
@@ -16,7 +18,7 @@ export interface Hold {
   readonly lost: Promise<void>;
 }
 
-const PREFIX = 'charge-point-trainer attempt ';
+const PREFIX = `${THIS_COPY} attempt `;
 
 /** Null where another tab holds it; with `take over` never null. */
 export const takeHold = (id: string, how: 'ask' | 'take over'): Promise<Hold | null> =>
@@ -29,22 +31,24 @@ function byLock(manager: LockManager, id: string, how: 'ask' | 'take over'): Pro
   return new Promise((resolve) => {
     const { hold, lose, until } = newHold();
     const options = how === 'take over' ? { steal: true } : { ifAvailable: true };
+    let wasHeld = false;
     manager
       .request(PREFIX + id, options, (lock) => {
-        resolve(lock === null ? null : hold);
-        return lock === null ? undefined : until;
+        wasHeld = lock !== null;
+        resolve(wasHeld ? hold : null);
+        return wasHeld ? until : undefined;
       })
       .catch(() => {
-        // Stolen by another tab, or there are no locks to be had here: then this tab is alone for all it knows.
-        resolve(hold);
-        lose();
+        if (wasHeld) lose();
+        // No locks are to be had, as with site data blocked: then nothing is kept either that two tabs could share.
+        else resolve(hold);
       });
   });
 }
 
 /** Whether any tab, this one too, holds an attempt; false where that cannot be known. */
 export async function isAnyHeld(): Promise<boolean> {
-  const { held } = (await locks?.query()) ?? {};
+  const { held } = (await locks?.query().catch(() => null)) ?? {};
   return held?.some(({ name }) => name?.startsWith(PREFIX)) === true;
 }
 
@@ -59,7 +63,7 @@ interface Asked {
 
 async function byAsking(id: string, how: 'ask' | 'take over'): Promise<Hold | null> {
   if (!('BroadcastChannel' in globalThis)) return newHold().hold;
-  const channel = new BroadcastChannel('charge-point-trainer');
+  const channel = new BroadcastChannel(THIS_COPY);
   const say = (what: Asked['what']) => channel.postMessage({ what, id, tab: TAB } satisfies Asked);
   const { hold, lose, until } = newHold();
   let isHeldElsewhere = false;

@@ -4,8 +4,8 @@
  */
 import type { Attempt } from '../../attempt/attempt.ts';
 import type { About } from '../../store/about.ts';
-import type { KeepProblem } from '../../store/database.ts';
-import { problemOf } from '../../store/database.ts';
+import type { KeepProblem } from '../../store/keepProblem.ts';
+import { problemOf } from '../../store/keepProblem.ts';
 import type { Change } from '../../store/keptAttempt.ts';
 import { beginAttempt, keepAttempt } from '../../store/keptAttempt.ts';
 

@@ -2,7 +2,7 @@
 import { createContext } from 'react';
 import type { Marks } from '../../attempt/mark.ts';
 import type { Summary } from '../../attempt/summary.ts';
-import type { KeepProblem } from '../../store/database.ts';
+import type { KeepProblem } from '../../store/keepProblem.ts';
 
 export interface KeptBeside {
   readonly isGuest: boolean;

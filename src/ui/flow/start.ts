@@ -4,7 +4,7 @@
  * carried out, and a log is done once more.
  */
 import type { ReadAttempt } from '../../attempt/file.ts';
-import { parsingAttempt, readingAttempt } from '../../attempt/file.ts';
+import { notReplayed, parsingAttempt, readingAttempt } from '../../attempt/file.ts';
 import type { Rung } from '../../attempt/rung.ts';
 import { supportOf } from '../../attempt/rung.ts';
 import type { Parsed, Problem } from '../../scenario/problems.ts';
@@ -64,10 +64,7 @@ function* openingAttempt(reading: Generator<null, Parsed<ReadAttempt>>): Generat
   try {
     return { kind: 'attempt', bench: yield* takingUp(read.value.scenario, read.value.attempt) };
   } catch (error) {
-    return refused(
-      `cannot be replayed: ${error instanceof Error ? error.message : String(error)}`,
-      'entries',
-    );
+    return { kind: 'refused', problems: [notReplayed(error)] };
   }
 }
 

@@ -1,8 +1,8 @@
 /** What this device keeps, read for the first screen: the attempts and the goal, or why nothing can be read. */
 import { startTransition, useEffect, useState } from 'react';
 import type { About } from '../../store/about.ts';
-import type { KeepProblem } from '../../store/database.ts';
-import { problemOf } from '../../store/database.ts';
+import type { KeepProblem } from '../../store/keepProblem.ts';
+import { problemOf } from '../../store/keepProblem.ts';
 import { keptAttempts } from '../../store/keptAttempt.ts';
 import { keptGoal } from '../../store/keptRecord.ts';
 import type { Goal } from '../../store/recordText.ts';

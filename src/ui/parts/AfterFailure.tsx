@@ -1,7 +1,7 @@
 /** What is said and offered after something in the page failed: what it was, what is kept, and the ways on. */
 import { useEffect, useState } from 'react';
-import type { KeepProblem } from '../../store/database.ts';
-import { problemOf } from '../../store/database.ts';
+import type { KeepProblem } from '../../store/keepProblem.ts';
+import { problemOf } from '../../store/keepProblem.ts';
 import { keptAttempts } from '../../store/keptAttempt.ts';
 import { NotLoaded } from '../flow/loading.ts';
 import type { InHand } from '../flow/useInHand.ts';
@@ -24,9 +24,8 @@ export function AfterFailure({ error, what, inHand }: Props) {
   /** What is in hand would be lost by a reload. */
   const isLost = inHand !== null && problem !== null && problem !== undefined;
   const exportAll = () =>
-    exportEverything(inHand).then(
-      (name) => setGiven(`The browser was given ${name}: see that it is among your downloads.`),
-      (reason) => setGiven(`Not exported. ${WHY_NOT_KEPT[problemOf(reason)]}`),
+    exportEverything(inHand).then(setGiven, (reason) =>
+      setGiven(`Not exported. ${WHY_NOT_KEPT[problemOf(reason)]}`),
     );
   return (
     <>

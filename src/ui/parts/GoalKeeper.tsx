@@ -4,11 +4,12 @@
  */
 import type { FormEvent } from 'react';
 import { useEffect, useState } from 'react';
-import type { KeepProblem } from '../../store/database.ts';
-import { problemOf } from '../../store/database.ts';
+import type { KeepProblem } from '../../store/keepProblem.ts';
+import { problemOf } from '../../store/keepProblem.ts';
 import { keepGoal, keptGoal } from '../../store/keptRecord.ts';
 import { WHY_NOT_KEPT } from '../words/keeping.ts';
 import { TextField } from './TextField.tsx';
+import { wellFormed } from './wellFormed.ts';
 
 const LONGEST = 300;
 
@@ -36,7 +37,7 @@ export function GoalKeeper({ suggested, kept: first = null }: Props) {
   }, []);
   const keep = async (text: string | null) => {
     try {
-      await keepGoal(text === null ? null : { text: text.slice(0, LONGEST), at: Date.now() });
+      await keepGoal(text === null ? null : { text: wellFormed(text.slice(0, LONGEST)), at: Date.now() });
       setGoal(text);
       setIsWriting(false);
       setProblem(null);

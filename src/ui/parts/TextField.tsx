@@ -2,6 +2,7 @@
 import type { ReactNode, Ref } from 'react';
 import { useId } from 'react';
 import { FigureInput } from './FigureInput.tsx';
+import { wellFormed } from './wellFormed.ts';
 
 interface Props {
   readonly label: ReactNode;
@@ -27,7 +28,7 @@ export function TextField(props: Props) {
           id={id}
           value={value}
           maxLength={maxLength}
-          onChange={(event) => onChange(event.target.value)}
+          onChange={(event) => onChange(wellFormed(event.target.value))}
           {...described}
         />
       ) : numeric ? (
@@ -36,7 +37,7 @@ export function TextField(props: Props) {
           ref={inputRef}
           value={value}
           maxLength={maxLength}
-          onChange={(event) => onChange(event.target.value)}
+          onChange={(event) => onChange(wellFormed(event.target.value))}
           {...described}
         />
       ) : (
@@ -47,7 +48,7 @@ export function TextField(props: Props) {
           autoComplete="off"
           value={value}
           maxLength={maxLength}
-          onChange={(event) => onChange(event.target.value)}
+          onChange={(event) => onChange(wellFormed(event.target.value))}
           {...described}
         />
       )}

@@ -7,9 +7,9 @@ import { makeRecordText } from '../../store/recordText.ts';
 import type { InHand } from '../flow/useInHand.ts';
 import { download } from './download.ts';
 
-const NOTHING: KeptRecord = { items: [], goal: null, further: {} };
+const NOTHING: KeptRecord = { items: [], unreadable: [], goal: null, further: {} };
 
-/** The name of the file that the browser was given. Rejects where nothing can be read and nothing is in hand. */
+/** What is to be said of the file that the browser was given. Rejects where nothing can be read and nothing is in hand. */
 export async function exportEverything(inHand: InHand | null): Promise<string> {
   await inHand?.keeper.settled();
   const kept = await keptRecord().catch((error: unknown) => {
@@ -18,7 +18,12 @@ export async function exportEverything(inHand: InHand | null): Promise<string> {
   });
   const name = `charge-point-record-${new Date().toISOString().slice(0, 10)}.json`;
   download(name, makeRecordText(inHand === null ? kept : withInHand(kept, inHand)));
-  return name;
+  const { length: lost } = kept.unreadable;
+  const unread =
+    lost === 0
+      ? ''
+      : ` ${lost === 1 ? 'One attempt' : `${lost} attempts`} kept here cannot be read: in the file as kept.`;
+  return `The browser was given ${name}: see that it is among your downloads.${unread}`;
 }
 
 function withInHand(kept: KeptRecord, { id, now, keeper }: InHand): KeptRecord {

@@ -3,7 +3,7 @@
  * after every change, and shows the screen that belongs to where the attempt is.
  */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import type { KeepProblem } from '../../store/database.ts';
+import type { KeepProblem } from '../../store/keepProblem.ts';
 import { changeAbout, keptAttempts } from '../../store/keptAttempt.ts';
 import type { AttemptActor, AttemptState } from '../flow/attemptMachine.ts';
 import type { Bench } from '../flow/bench.ts';

@@ -98,7 +98,8 @@ export function typedNumber(text: string): number | null {
     .replaceAll(/[\s\u202f]/g, '')
     .replace('−', '-')
     .replace(',', '.');
-  return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : null;
+  const value = /^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : Number.NaN;
+  return Number.isFinite(value) ? value : null;
 }
 
 /** Units as somebody may type them behind a figure, in small letters; a great M is mega and never milli. */

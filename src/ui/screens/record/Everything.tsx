@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { Problem } from '../../../scenario/problems.ts';
 import { tooLarge } from '../../../scenario/problems.ts';
 import { PACE, THEME } from '../../../store/choices.ts';
-import { problemOf } from '../../../store/database.ts';
+import { problemOf } from '../../../store/keepProblem.ts';
 import { deleteEverything } from '../../../store/keptAttempt.ts';
 import type { Merged } from '../../../store/keptRecord.ts';
 import { mergeRecord } from '../../../store/keptRecord.ts';
@@ -44,8 +44,7 @@ export function Everything({ count, inHand, onChanged, onDeleted }: Props) {
 
   const exportAll = async () => {
     try {
-      const name = await exportEverything(inHand);
-      say(`The browser was given ${name}: see that it is among your downloads.`);
+      say(await exportEverything(inHand));
     } catch (error) {
       failed('Not exported.', error);
     }

@@ -31,7 +31,8 @@ interface Props {
 }
 
 export function MyRecord({ inHand, onOpen, onDeleted }: Props) {
-  const { all, goal, unreadable, working, problem, readAgain, stopWorking, hasProblem } = useKeptRows();
+  const { all, unlisted, goal, unreadable, working, problem, readAgain, stopWorking, hasProblem } =
+    useKeptRows();
   /** Another number for a goal that may be another. */
   const [changes, setChanges] = useState(0);
   const [deleting, setDeleting] = useState<About | null>(null);
@@ -100,6 +101,14 @@ export function MyRecord({ inHand, onOpen, onDeleted }: Props) {
                   it: <Link href="/">choose a scenario</Link>.
                 </p>
               ) : null}
+              {unlisted === 0 ? null : (
+                <p>
+                  {unlisted === 1
+                    ? 'One more is kept here that cannot be read.'
+                    : `${unlisted} more are kept here that cannot be read.`}{' '}
+                  <i>Export everything</i> holds {unlisted === 1 ? 'it as it was' : 'them as they were'} kept.
+                </p>
+              )}
               <AttemptRows rows={rows} unreadable={unreadable} onOpen={onOpen} onDelete={setDeleting} />
             </section>
             <Everything

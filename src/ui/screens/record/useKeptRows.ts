@@ -4,14 +4,15 @@ import { debriefing } from '../../../attempt/debrief.ts';
 import { parsingAttempt } from '../../../attempt/file.ts';
 import { holdsFor, summaryOf } from '../../../attempt/summary.ts';
 import type { About } from '../../../store/about.ts';
-import type { KeepProblem } from '../../../store/database.ts';
-import { problemOf } from '../../../store/database.ts';
-import { changeAbout, keptAttempt, keptAttempts } from '../../../store/keptAttempt.ts';
+import type { KeepProblem } from '../../../store/keepProblem.ts';
+import { problemOf } from '../../../store/keepProblem.ts';
+import { changeAbout, countUnlisted, keptAttempt, keptAttempts } from '../../../store/keptAttempt.ts';
 import { keptGoal } from '../../../store/keptRecord.ts';
 import { inSlices } from '../../flow/inSlices.ts';
 
 export function useKeptRows() {
   const [all, setAll] = useState<readonly About[] | null>(null);
+  const [unlisted, setUnlisted] = useState(0);
   const [goal, setGoal] = useState<string | null>(null);
   const [unreadable, setUnreadable] = useState<ReadonlySet<string>>(new Set());
   const [working, setWorking] = useState<{ readonly done: number; readonly of: number } | null>(null);
@@ -25,9 +26,10 @@ export function useKeptRows() {
     reading.current = own;
     const isOver = () => own.signal.aborted;
     try {
-      const [found, goalNow] = await Promise.all([keptAttempts(), keptGoal()]);
+      const [found, goalNow, others] = await Promise.all([keptAttempts(), keptGoal(), countUnlisted()]);
       if (isOver()) return;
       setAll(found);
+      setUnlisted(others);
       setGoal(goalNow?.text ?? null);
       setProblem(null);
       const due = found.filter(({ concluded, summary, head }) => concluded && !holdsFor(summary, head));
@@ -55,6 +57,7 @@ export function useKeptRows() {
   const hasProblem = useCallback((error: unknown) => setProblem(problemOf(error)), []);
   return {
     all,
+    unlisted,
     goal,
     unreadable,
     working,

@@ -1,0 +1,10 @@
+/**
+ * This copy of the page among others: a host may keep several at one origin, `/` and `/tools/charge/`, and what a
+ * browser keeps belongs to the origin. Databases and locks are named by the folder, so that each copy has its own.
+ */
+
+/** What every copy's names began with, and the whole name of the database that all of them shared once. */
+export const SHARED = 'charge-point-trainer';
+
+/** Begins the names of this copy's database and locks. */
+export const THIS_COPY = `${SHARED} ${new URL('.', location.href).pathname}`;

@@ -1,0 +1,196 @@
+/**
+ * What the device keeps, in a database made by the library that stands for a browser's: every version that there was
+ * becomes the present one and the next, copies of the page at one origin keep apart, and what cannot be read is not lost.
+ */
+import 'fake-indexeddb/auto';
+import { IDBFactory } from 'fake-indexeddb';
+import { openDB } from 'idb';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import type { Attempt } from '../../src/attempt/attempt.ts';
+import type { KeepProblem } from '../../src/store/keepProblem.ts';
+import { parseRecord } from '../../src/store/recordFile.ts';
+import { makeRecordText } from '../../src/store/recordText.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
+import { faultlessAttempt } from '../helpers/trainee.ts';
+
+const { scenario, file } = scenarioNamed('mill-race');
+const whole = faultlessAttempt(scenario, file);
+const begun: Attempt = { ...whole, entries: whole.entries.slice(0, 3) };
+const textOf = (attempt: Attempt): string => JSON.stringify(attempt);
+const SHARED = 'charge-point-trainer';
+
+beforeEach(() => {
+  vi.stubGlobal('indexedDB', new IDBFactory());
+});
+afterEach(() => {
+  vi.unstubAllGlobals();
+  vi.resetModules();
+});
+
+/** The copy of the page in this folder, just opened. */
+async function copyAt(folder: string) {
+  vi.resetModules();
+  vi.stubGlobal('location', { href: `https://a.example${folder}index.html#/record` });
+  const kept = await import('../../src/store/keptAttempt.ts');
+  const record = await import('../../src/store/keptRecord.ts');
+  const problem = await import('../../src/store/keepProblem.ts');
+  return { ...kept, ...record, ...problem, name: `${SHARED} ${folder}` };
+}
+
+type Copy = Awaited<ReturnType<typeof copyAt>>;
+const listed = async (copy: Copy) => (await copy.keptAttempts()).map(({ id, entries }) => [id, entries]);
+const problemOf = (copy: Copy, doing: Promise<unknown>): Promise<KeepProblem | null> =>
+  doing.then(() => null, copy.problemOf);
+
+/** A database as a version of the page left it, with one attempt in it. */
+async function leftBy(version: number, name: string, attempt = begun, id = 'a'): Promise<void> {
+  const { openKept, UPGRADES } = await import('../../src/store/versions.ts');
+  const { aboutOf } = await import('../../src/store/about.ts');
+  const db = await openKept(name, UPGRADES.slice(0, version), () => {});
+  await db.put('attempts', textOf(attempt), version === 1 ? 'current' : id);
+  if (version > 1) {
+    await db.put('about', aboutOf(id, attempt, { changed: 5, leftWithout: true }), id);
+    await db.put('drafts', { step: 'observing' }, id);
+    await db.put('other', { text: 'a goal', at: 5 }, 'goal');
+  }
+  db.close();
+}
+
+describe.each([1, 2, 3])('from version %i', (version) => {
+  const id = version === 1 ? 'from-version-1' : 'a';
+
+  test('the present version has it all', async () => {
+    const copy = await copyAt('/');
+    await leftBy(version, copy.name);
+    expect(await listed(copy)).toEqual([[id, 3]]);
+    expect(await copy.keptAttempt(id)).toMatchObject({
+      text: textOf(begun),
+      draft: version === 1 ? null : { step: 'observing' },
+    });
+    expect(await copy.keptGoal()).toEqual(version === 1 ? null : { text: 'a goal', at: 5 });
+  });
+
+  test('the next version can be made of it', async () => {
+    const { openKept, UPGRADES } = await import('../../src/store/versions.ts');
+    await leftBy(version, 'next');
+    const more = UPGRADES.length + 1;
+    const next = await openKept(
+      'next',
+      [...UPGRADES, (db) => void db.createObjectStore('more' as never)],
+      () => {},
+    );
+    expect(next.version).toBe(more);
+    expect([...next.objectStoreNames]).toEqual(['about', 'attempts', 'drafts', 'more', 'other']);
+    expect(await next.get('attempts', id)).toBe(textOf(begun));
+    expect(await next.get('about', id)).toMatchObject({ id, entries: 3, title: scenario.title });
+    next.close();
+  });
+});
+
+test('one text of the first version that cannot be read is kept, and exported as it is', async () => {
+  const db = await openDB(SHARED, 1, { upgrade: (made) => void made.createObjectStore('attempts') });
+  await db.put('attempts', '{"entries":[', 'current');
+  db.close();
+  const copy = await copyAt('/');
+  expect(await copy.countUnlisted()).toBe(1);
+  expect((await copy.keptRecord()).unreadable).toEqual([{ id: 'from-version-1', text: '{"entries":[' }]);
+});
+
+describe('another version of the page', () => {
+  test('a newer database is said to be that', async () => {
+    const copy = await copyAt('/');
+    (await openDB(copy.name, 99)).close();
+    expect(await problemOf(copy, copy.keptAttempts())).toBe('newer');
+  });
+
+  test('one that an open tab of an earlier version holds is said to be that', async () => {
+    const copy = await copyAt('/');
+    const open = await openDB(copy.name, 1, { upgrade: (db) => void db.createObjectStore('attempts') });
+    expect(await problemOf(copy, copy.keptAttempts())).toBe('other version');
+    open.close();
+  });
+});
+
+describe('copies of the page at one origin', () => {
+  test('what they shared is copied once into each, and from then on they keep apart', async () => {
+    await leftBy(2, SHARED);
+    const root = await copyAt('/');
+    expect(await listed(root)).toEqual([['a', 3]]);
+    expect((await root.keptAttempts())[0]).toMatchObject({ leftWithout: true, changed: 5 });
+    expect(await root.keptGoal()).toEqual({ text: 'a goal', at: 5 });
+    await root.beginAttempt('b', begun, { changed: 6, holder: 'tab' });
+    const below = await copyAt('/tools/charge/');
+    expect(await listed(below)).toEqual([['a', 3]]);
+    await below.deleteEverything();
+    expect(await listed(await copyAt('/tools/charge/'))).toEqual([]);
+    expect(await listed(await copyAt('/'))).toEqual([
+      ['b', 3],
+      ['a', 3],
+    ]);
+  });
+
+  test('what is deleted in one does not lie about in what they shared', async () => {
+    await leftBy(2, SHARED);
+    const root = await copyAt('/');
+    await root.deleteAttempt('a');
+    expect(await listed(root)).toEqual([]);
+    const shared = await openDB(SHARED);
+    expect(await shared.getAllKeys('attempts')).toEqual([]);
+    expect(await shared.getAllKeys('drafts')).toEqual([]);
+    shared.close();
+  });
+
+  test('an attempt that goes on in a tab of the earlier version comes over once more', async () => {
+    await leftBy(2, SHARED);
+    expect(await listed(await copyAt('/'))).toEqual([['a', 3]]);
+    await leftBy(2, SHARED, whole);
+    expect(await listed(await copyAt('/'))).toEqual([['a', whole.entries.length]]);
+    await leftBy(2, SHARED, begun, 'later');
+    expect(await listed(await copyAt('/'))).toHaveLength(1);
+  });
+
+  test('what was worked on here meanwhile is not written over', async () => {
+    await leftBy(2, SHARED);
+    const root = await copyAt('/');
+    await root.claimAttempt('a', 'tab');
+    await root.keepAttempt('a', 'tab', { attempt: whole, about: {} });
+    expect(await listed(await copyAt('/'))).toEqual([['a', whole.entries.length]]);
+  });
+});
+
+describe('an entry that cannot be read', () => {
+  const BROKEN = ['{"entries":[', '{"entries":[1e999]}', '{ "entries": [] }'];
+
+  test('goes out as it was kept, comes in elsewhere, and goes out again', async () => {
+    const here = await copyAt('/');
+    await here.beginAttempt('good', begun, { changed: 6, holder: 'tab' });
+    const db = await openDB(here.name);
+    for (const [i, text] of BROKEN.entries()) await db.put('attempts', text, `bad-${i}`);
+    db.close();
+    const out = await here.keptRecord();
+    expect(out.items.map(({ id }) => id)).toEqual(['good']);
+    expect(out.unreadable.map(({ text }) => text)).toEqual(BROKEN);
+    const read = parseRecord(makeRecordText(out));
+    if (!read.ok) throw new Error(read.problems[0]?.message);
+    expect(read.value.leftOut.map(({ path }) => path)).toEqual(BROKEN.map((_, i) => `unreadable[${i}]`));
+    const there = await copyAt('/elsewhere/');
+    for (const _again of [1, 2]) await there.mergeRecord(read.value.record);
+    expect(await listed(there)).toEqual([['good', 3]]);
+    expect(await there.countUnlisted()).toBe(BROKEN.length);
+    expect((await there.keptRecord()).unreadable).toEqual(out.unreadable);
+  });
+
+  test('that another version can read is an attempt again', () => {
+    const text = makeRecordText({
+      items: [],
+      unreadable: [{ id: 'a', text: textOf(begun) }],
+      goal: null,
+      further: {},
+    });
+    const read = parseRecord(text);
+    expect(read.ok && read.value.record.items.map(({ id, attempt }) => [id, attempt])).toEqual([
+      ['a', begun],
+    ]);
+    expect(read.ok && [read.value.record.unreadable, read.value.leftOut]).toEqual([[], []]);
+  });
+});
