@@ -11,7 +11,7 @@ import { FAMILIES, type Family } from '../faults/families.ts';
 import { NEXT_STEPS, TELL } from '../faults/fault.ts';
 
 /** Of the engine whose readings an attempt holds; a change that alters any reading or mark raises it. */
-export const ENGINE = '1.3.0';
+export const ENGINE = '1.4.0';
 
 export const ANSWERS = ['should', 'should not', "can't tell"] as const;
 export type Answer = (typeof ANSWERS)[number];
@@ -144,12 +144,31 @@ export interface Attempt {
   marks?: unknown;
 }
 
-/** Head of the chain before the first entry: it binds the log to its scenario, and to its rung where it has one. */
-const genesis = ({ scenario, word, rung }: Attempt): string =>
-  digest(canonical({ scenario, word: word ?? null, ...(rung === undefined ? {} : { rung }) }));
+/** The first engine whose chains begin with the trainee's label too; older ones are checked as they were made. */
+const LABELLED = [1, 4];
+
+function bindsLabel(engine: string): boolean {
+  const [major = 0, minor = 0] = engine.split('.').map(Number);
+  const [first = 0, second = 0] = LABELLED;
+  return major > first || (major === first && minor >= second);
+}
+
+/**
+ * Head of the chain before the first entry: it binds the log to its scenario, to its rung where it has one, and to the
+ * trainee's label.
+ */
+const genesis = ({ scenario, word, rung, trainee, engine }: Attempt): string =>
+  digestOf({
+    scenario,
+    word: word ?? null,
+    ...(rung === undefined ? {} : { rung }),
+    ...(bindsLabel(engine) ? { label: trainee ?? null } : {}),
+  });
 
 const canonical = (value: unknown): string => canonicalize(value) ?? 'null';
 const digest = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
+/** SHA-256 of a JSON value, its keys in one order (RFC 8785); 64 hexadecimal digits. */
+export const digestOf = (value: unknown): string => digest(canonical(value));
 
 /** Hash of an entry on top of the one before it. */
 export function chainedHash(attempt: Attempt, index: number): string {
@@ -170,6 +189,6 @@ export function appended(attempt: Attempt, entry: Noted, at: number, wall: numbe
   };
 }
 
-/** First eight characters of the last hash: what a tutor notes at hand-in. */
+/** The record code, first eight characters of the last hash: what a tutor notes at hand-in. */
 export const headOf = (attempt: Attempt): string =>
   (attempt.entries.at(-1)?.hash ?? genesis(attempt)).slice(0, 8);

@@ -23,10 +23,10 @@ import { isGiven, marking } from './mark.ts';
 import { conclusionOf, dueSteps } from './reasons.ts';
 import { repairedIn } from './repeats.ts';
 import type { Run } from './run.ts';
-import { entriesAbout } from './run.ts';
 import { rungOf } from './rung.ts';
 import type { TruthOfLimit } from './truth.ts';
 import { judgedRight, truthOf } from './truth.ts';
+import { countingEntries, firstPrediction } from './untimely.ts';
 
 export interface DebriefLine {
   readonly test: string;
@@ -159,10 +159,10 @@ const isRightVerdict = (said: Verdict | null, truth: Conclusion): boolean =>
       : 'could not finish');
 
 function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest {
-  const [locked] = entriesAbout(run.attempt, 'prediction', action.id);
+  const locked = firstPrediction(run, action.id);
   const given = locked?.given === true;
   const prediction = given ? undefined : locked;
-  const judgement = entriesAbout(run.attempt, 'judgement', action.id).at(-1);
+  const judgement = countingEntries(run, 'judgement', action.id).at(-1);
   const truth = truthOf(run, action);
   return {
     test: action.id,

@@ -9,6 +9,7 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { newerFormat, readingScenario } from '../scenario/scenario.ts';
 import type { Attempt } from './attempt.ts';
 import { attemptSchema } from './attempt.ts';
+import { asGiven } from './origin.ts';
 import { replaying } from './run.ts';
 
 export interface ReadAttempt {
@@ -36,13 +37,25 @@ export function* readingAttempt(value: unknown): Generator<null, Parsed<ReadAtte
     ...(read.ok ? [] : read.problems.map(({ path, message }) => ({ path: inScenario(path), message }))),
   ];
   if (!attempt.ok || !read.ok) return { ok: false, problems };
-  const lacking = attempt.value.entries.flatMap((entry, i) =>
-    entry.kind === 'operation'
-      ? operationProblems(entry.operation, `entries[${i}].operation`, read.scenario.site)
-      : [],
-  );
+  const lacking = lackingIn(attempt.value, read.scenario);
   if (lacking.length > 0) return { ok: false, problems: lacking };
   return { ok: true, value: { attempt: attempt.value, scenario: read.scenario } };
+}
+
+/** What its operations ask for and the scenario's site does not have. */
+const lackingIn = ({ entries }: Attempt, { site }: Scenario): readonly Problem[] =>
+  entries.flatMap((entry, i) =>
+    entry.kind === 'operation' ? operationProblems(entry.operation, `entries[${i}].operation`, site) : [],
+  );
+
+/** An attempt as another scenario than its own would have it: one that whoever marks gives. */
+export function* readingAgainst(attempt: Attempt, given: object): Generator<null, Parsed<ReadAttempt>> {
+  const read = yield* readingScenario(asGiven(given, attempt.scenario));
+  if (!read.ok) return read;
+  const lacking = lackingIn(attempt, read.scenario);
+  return lacking.length > 0
+    ? { ok: false, problems: lacking }
+    : { ok: true, value: { attempt, scenario: read.scenario } };
 }
 
 /** What was read, once its log was replayed: a log that the bench cannot follow is refused, and says so. */

@@ -15,7 +15,7 @@ import type { Verified, VerifiedAction } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, EntryOf } from './attempt.ts';
-import { chainedHash, ENGINE } from './attempt.ts';
+import { differences } from './claims.ts';
 import { gradingDiagnosis } from './diagnosis.ts';
 import { isRightFigure, linesToChooseFrom, testFigures, testLines } from './lines.ts';
 import { conclusionOf, reasonsShare } from './reasons.ts';
@@ -26,6 +26,8 @@ import { entriesAbout, replaying } from './run.ts';
 import { rungOf } from './rung.ts';
 import { judgedRight, truthOf } from './truth.ts';
 import { readRightly, recordedFully, typedOf } from './typed.ts';
+import type { Untimely } from './untimely.ts';
+import { countingEntries, endOf, firstPrediction, untimelyIn } from './untimely.ts';
 
 export interface CriticalAct {
   readonly entry: number;
@@ -40,10 +42,16 @@ export interface Marks {
   readonly parts: Readonly<Record<PartName, number>>;
   /** What each part is out of: as the scenario weighs them, but nothing for predictions that were given. */
   readonly weights: Readonly<Record<PartName, number>>;
+  /** The total from which it can be passed. */
+  readonly pass: number;
   readonly gates: { readonly critical: readonly CriticalAct[]; readonly verdict: boolean };
   readonly passed: boolean;
+  /** Trainee's own time up to the conclusion, s; only reported. */
+  readonly thinking: number;
   /** Which tests were due to be repeated, which of them were named and which were done. */
   readonly repeats: DueRepeats;
+  /** What came too late or too early to count. */
+  readonly untimely: readonly Untimely[];
   /** Where the file's own figures differ from the replay. */
   readonly differs: readonly string[];
 }
@@ -65,7 +73,9 @@ export const markWhole = (scenario: Scenario, attempt: Attempt): Marking =>
 
 /** The same in pieces. */
 export function* marking(scenario: Scenario, attempt: Attempt): Generator<null, Marking> {
-  const run = yield* replaying(scenario, attempt);
+  // Whatever stands after the conclusion is not done once more: with it the attempt ended.
+  const counting = { ...attempt, entries: attempt.entries.slice(0, endOf(attempt) + 1) };
+  const run = { ...(yield* replaying(scenario, counting)), attempt };
   const asMet = yield* verifyingOnce(scenario);
   const { faults } = run.world;
   const asNow = run.repairs.length === 0 ? asMet : yield* verifyingOnce(scenario, { faults });
@@ -101,14 +111,15 @@ export function* marking(scenario: Scenario, attempt: Attempt): Generator<null, 
   ) as Record<PartName, number>;
   const total = oneDigit(Object.values(parts).reduce((sum, x) => sum + x, 0));
   const gates = { critical: criticalActs(run), verdict: verdictGate(run, whole) };
+  const pass = scenario.marking.pass ?? 70;
   const concluded = conclusionOf(run) !== undefined;
   const passed =
-    concluded &&
-    total >= (scenario.marking.pass ?? 70) &&
-    gates.verdict &&
-    gates.critical.every(({ setAside }) => setAside !== null);
-  const differs = differences(run, total);
-  return { run, expected, whole, marks: { total, parts, weights, gates, passed, repeats, differs } };
+    concluded && total >= pass && gates.verdict && gates.critical.every(({ setAside }) => setAside !== null);
+  const figures = { total, parts, weights, pass, gates, passed, repeats };
+  const thinking = Math.round((counting.entries.at(-1)?.wall ?? 0) / 1000);
+  const differs = differences(run, figures);
+  const marks = { ...figures, thinking, untimely: untimelyIn(run), differs };
+  return { run, expected, whole, marks };
 }
 
 /** The tests of either, each as the later of the two finds it. */
@@ -155,7 +166,7 @@ function spread(weights: Readonly<Record<PartName, number>>, away: PartName): Re
 
 /** First prediction of a test: share of its lines and figures that were right. */
 function predictionShare(run: Run, action: TestAction): number {
-  const [first] = entriesAbout(run.attempt, 'prediction', action.id);
+  const first = firstPrediction(run, action.id);
   if (first === undefined || first.given === true) return 0;
   if (rungOf(run.scenario.support, run.attempt) === 3) return chosenShare(run, action, first);
   const answers = new Map(first.lines.map(({ id, answer }) => [id, answer]));
@@ -218,7 +229,7 @@ function judgementShare(run: Run, expected: Verified): number {
   const accept: number[] = [];
   const reject: number[] = [];
   for (const done of counted(run, expected)) {
-    const last = entriesAbout(run.attempt, 'judgement', done.action.id).at(-1);
+    const last = countingEntries(run, 'judgement', done.action.id).at(-1);
     if (last === undefined) {
       const asked = testLines(run.scenario, done.action).map(({ id }) => id);
       for (const { expectation, finding } of done.expectations)
@@ -249,7 +260,7 @@ function recordShare(run: Run, expected: Verified): number {
   const leftOut = counted(run, expected)
     .filter(({ action }) => !run.samples.some(({ test }) => test === action.id))
     .map(({ action }) =>
-      entriesAbout(run.attempt, 'record', action.id).some(({ leftOut: why }) => why.trim() !== '') ? 1 : 0,
+      countingEntries(run, 'record', action.id).some(({ leftOut: why }) => why.trim() !== '') ? 1 : 0,
     );
   const all = [...readings, ...leftOut];
   return all.length === 0 ? 0 : mean(all);
@@ -272,24 +283,3 @@ function criticalActs(run: Run): readonly CriticalAct[] {
 /** Met unless a unit that is not sound was called fit for service. */
 const verdictGate = (run: Run, whole: Verified): boolean =>
   conclusionOf(run)?.verdict !== 'fit for service' || whole.conclusion !== 'not sound';
-
-function differences(run: Run, total: number): readonly string[] {
-  const { attempt, times } = run;
-  const claimed = (attempt.marks as { total?: unknown } | undefined)?.total;
-  return [
-    ...(attempt.engine === ENGINE
-      ? []
-      : [`engine: the file was made by ${attempt.engine}, this is ${ENGINE}`]),
-    ...attempt.entries.flatMap((entry, i) =>
-      entry.at === times[i] ? [] : [`entries[${i}].at: the file says ${entry.at}, the replay ${times[i]}`],
-    ),
-    ...attempt.entries.flatMap((entry, i) =>
-      entry.hash === chainedHash(attempt, i)
-        ? []
-        : [`entries[${i}].hash: does not follow from the entries before it`],
-    ),
-    ...(claimed === undefined || claimed === total
-      ? []
-      : [`marks.total: the file says ${String(claimed)}, the replay ${total}`]),
-  ];
-}

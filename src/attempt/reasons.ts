@@ -9,12 +9,13 @@ import type { EntryOf } from './attempt.ts';
 import type { DueRepeats } from './repeats.ts';
 import { repairedIn, shareDone, shareNamed } from './repeats.ts';
 import type { Run } from './run.ts';
-import { entriesAbout } from './run.ts';
 import { sittingsOf } from './sitting.ts';
 import { truthOf } from './truth.ts';
+import { countingEntries } from './untimely.ts';
 
+/** The first one: with it the attempt ended. */
 export const conclusionOf = (run: Run): EntryOf<'conclusion'> | undefined =>
-  entriesAbout(run.attempt, 'conclusion').at(-1);
+  countingEntries(run, 'conclusion')[0];
 
 /** Findings two fifths, next, whom to tell and repeats a fifth each. */
 const WITH_REPEATS = { findings: 0.4, next: 0.2, tell: 0.2, repeats: 0.2 } as const;

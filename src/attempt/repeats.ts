@@ -11,10 +11,10 @@ import type { TestAction } from '../verification/testAction.ts';
 import type { DoneTest, Outcome } from '../verification/testsToRepeat.ts';
 import { testsToRepeat } from '../verification/testsToRepeat.ts';
 import type { Run } from './run.ts';
-import { entriesAbout } from './run.ts';
 import type { Sitting } from './sitting.ts';
 import { samplesIn, sittingsOf } from './sitting.ts';
 import { truthOf } from './truth.ts';
+import { countingEntries } from './untimely.ts';
 
 export interface DueRepeats {
   readonly due: readonly string[];
@@ -59,7 +59,7 @@ export function repeatsOf(run: Run, now: Verified): DueRepeats {
     (test) => !isOptional(test) && (toCome.due.includes(test) || !settled.includes(test)),
   );
   const free = [...all, ...afterRepairs.flatMap(({ told }) => told.free), ...toCome.free];
-  const conclusion = entriesAbout(run.attempt, 'conclusion').at(-1);
+  const [conclusion] = countingEntries(run, 'conclusion');
   return {
     due,
     free: [...new Set(free)].filter((test) => !due.includes(test)),

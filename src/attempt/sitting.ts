@@ -4,7 +4,7 @@
  */
 import type { Sample } from '../verification/observed.ts';
 import type { Run } from './run.ts';
-import { entriesAbout } from './run.ts';
+import { countingEntries, endOf } from './untimely.ts';
 
 /** Of one test: what was done in it after one entry of the log and up to another. */
 export interface Sitting {
@@ -22,8 +22,9 @@ const observes = ({ readings, operation }: Sample): boolean =>
 /** Every sitting of a test, in order. */
 export function sittingsOf(run: Run, test: string): readonly Sitting[] {
   const own = run.samples.filter((sample) => sample.test === test);
+  const end = endOf(run.attempt);
   const locks = run.attempt.entries.flatMap((entry, i) =>
-    entry.kind === 'prediction' && entry.test === test ? [i] : [],
+    entry.kind === 'prediction' && entry.test === test && i < end ? [i] : [],
   );
   // A log may hold a test that was never predicted.
   const starts = own.some(({ entry }) => entry < (locks[0] ?? Infinity)) ? [-1, ...locks] : locks;
@@ -46,7 +47,7 @@ export const lastSitting = (run: Run, test: string): Sitting => sittingsOf(run, 
 
 /** The sitting that the last judgement is about; the last one where none was judged. */
 export function judgedSitting(run: Run, test: string): Sitting {
-  const judgement = entriesAbout(run.attempt, 'judgement', test).at(-1);
+  const judgement = countingEntries(run, 'judgement', test).at(-1);
   const judgedAt = judgement === undefined ? Infinity : run.attempt.entries.indexOf(judgement);
   return sittingsOf(run, test).findLast(({ after }) => after < judgedAt) ?? nothing(test);
 }

@@ -30,7 +30,7 @@ export interface Summary {
   readonly total: number;
   /** What the total is out of. */
   readonly of: number;
-  /** In how many places the file and its replay differ. */
+  /** In how many places the file and its replay differ, or something came at the wrong time. */
   readonly differs: number;
   readonly topics: readonly Topic[];
   readonly calibration: readonly { readonly sure: Sure; readonly right: number; readonly of: number }[];
@@ -49,7 +49,7 @@ export function summaryOf({ run, marks, verdict, tests, calibration }: Debrief):
     passed: marks.passed,
     total: marks.total,
     of: Object.values(run.scenario.marking.weights ?? {}).reduce((sum, weight) => sum + weight, 0) || 100,
-    differs: marks.differs.length,
+    differs: marks.differs.length + marks.untimely.length,
     topics: topicsOf(tests.flatMap(({ lines }) => lines)),
     calibration,
   };

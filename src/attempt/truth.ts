@@ -10,11 +10,11 @@ import type { LimitJudged } from './attempt.ts';
 import type { Line } from './lines.ts';
 import { linesToChooseFrom, testLines } from './lines.ts';
 import type { Run } from './run.ts';
-import { entriesAbout } from './run.ts';
 import { rungOf } from './rung.ts';
 import type { Sitting } from './sitting.ts';
 import { judgedSitting, readingsIn } from './sitting.ts';
 import { asTyped, observedAsTyped, typedOf } from './typed.ts';
+import { firstPrediction } from './untimely.ts';
 
 export interface TruthOfLine extends Line {
   /** Null where the line is not one to be judged. */
@@ -57,11 +57,11 @@ export function truthOf(
 }
 
 /** The test's own lines; where they were to be chosen, also those of others that the trainee took for its own. */
-function answerable({ scenario, attempt }: Run, action: TestAction): readonly Line[] {
+function answerable(run: Run, action: TestAction): readonly Line[] {
+  const { scenario, attempt } = run;
   const own = testLines(scenario, action);
   if (rungOf(scenario.support, attempt) !== 3) return own;
-  const [first] = entriesAbout(attempt, 'prediction', action.id);
-  const answered = first?.lines.map(({ id }) => id) ?? [];
+  const answered = firstPrediction(run, action.id)?.lines.map(({ id }) => id) ?? [];
   return linesToChooseFrom(scenario, action).filter(
     ({ id }) => answered.includes(id) || own.some((line) => line.id === id),
   );

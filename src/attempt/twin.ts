@@ -20,6 +20,7 @@ import type { Look, Moment } from './moment.ts';
 import { lookInside } from './moment.ts';
 import type { Solved } from './potentials.ts';
 import { detectorVolts, solvedNow } from './potentials.ts';
+import { endOf } from './untimely.ts';
 
 export const SIDES = ['unit', 'twin'] as const;
 export type Side = (typeof SIDES)[number];
@@ -62,9 +63,11 @@ export const lockstep = (scenario: Scenario, attempt: Attempt): Lockstep =>
 
 /** The same in small pieces of work, an operation each, so that a page can go on meanwhile. */
 export function* followingLog(scenario: Scenario, attempt: Attempt): Generator<Progress, Lockstep> {
-  const operations = attempt.entries.flatMap((entry, index) =>
-    entry.kind === 'operation' ? [{ index, test: entry.test, operation: entry.operation }] : [],
-  );
+  const operations = attempt.entries
+    .slice(0, endOf(attempt))
+    .flatMap((entry, index) =>
+      entry.kind === 'operation' ? [{ index, test: entry.test, operation: entry.operation }] : [],
+    );
   const start = { done: 0, of: operations.length };
   const unit = new Follower((yield* within(start, beginning(scenario))).world);
   const twin = new Follower((yield* within(start, beginning(scenario, []))).world);

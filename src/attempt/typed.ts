@@ -8,15 +8,15 @@ import type { Observed } from '../verification/observed.ts';
 import type { EntryOf } from './attempt.ts';
 import { TYPED_UNITS } from './attempt.ts';
 import type { Run, Taken } from './run.ts';
-import { entriesAbout } from './run.ts';
 import type { Sitting } from './sitting.ts';
 import { samplesIn } from './sitting.ts';
+import { countingEntries } from './untimely.ts';
 
 export type Typed = EntryOf<'observation'>;
 
 /** The last thing typed of each reading, by its index. */
 export const typedOf = (run: Run): ReadonlyMap<number, Typed> =>
-  new Map(entriesAbout(run.attempt, 'observation').map((entry) => [entry.reading, entry]));
+  new Map(countingEntries(run, 'observation').map((entry) => [entry.reading, entry]));
 
 /** Typed value in SI, rounded so that 24.6 mA is 0.0246 A. */
 export const typedValue = ({ value, unit }: Typed): number | null =>

@@ -2,8 +2,6 @@
  * The command line: the same floors without a screen. Results on standard output, errors on standard error; exit
  * code 1 where `check` finds something wrong, 2 for a bad file or a bad call.
  */
-import { parseAttempt } from '../attempt/file.ts';
-import { mark } from '../attempt/mark.ts';
 import { CATALOGUE } from '../faults/catalogue.ts';
 import { playOutput } from '../scenario/playOutput.ts';
 import { nearest } from '../scenario/problems.ts';
@@ -16,6 +14,7 @@ import { sourceText } from '../verification/sources.ts';
 import { check } from './check.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 import { insideOf } from './inside.ts';
+import { markFiles } from './mark.ts';
 import { verifyReport } from './report.ts';
 
 const json = (value: unknown): string => JSON.stringify(value, null, 2);
@@ -26,12 +25,25 @@ function scenarioFrom(file: string): Scenario {
   return read.scenario;
 }
 
+/** What goes to standard output and to standard error, and the exit code. */
+interface Printed {
+  readonly text: string;
+  readonly errors?: readonly string[];
+  readonly exit?: number;
+}
+
 interface Verb {
   readonly usage: string;
   /** Fewest and most words after the verb, options not counted. */
   readonly words: readonly [number, number];
+  /** Options that stand alone, and those that take every word up to the next option. */
   readonly options?: readonly string[];
-  readonly run: (words: readonly string[], options: readonly string[]) => { text: string; exit?: number };
+  readonly lists?: readonly string[];
+  readonly run: (
+    words: readonly string[],
+    options: readonly string[],
+    lists: Readonly<Record<string, readonly string[]>>,
+  ) => Printed;
 }
 
 const VERBS: Readonly<Record<string, Verb>> = {
@@ -101,39 +113,56 @@ const VERBS: Readonly<Record<string, Verb>> = {
     },
   },
   mark: {
-    usage: 'mark ATTEMPT',
-    words: [1, 1],
-    run: ([file = '']) => {
-      const read = parseAttempt(readText(file));
-      if (!read.ok) throw new BadInput(problemLines(file, read.problems));
-      return { text: json(mark(read.value.scenario, read.value.attempt)) };
-    },
+    usage: 'mark ATTEMPT… [--against SCENARIO…]',
+    words: [1, 10_000],
+    lists: ['--against'],
+    run: (files, _, { '--against': against }) => markFiles(files, against ?? null),
   },
 };
 
 const USAGE = ['usage:', ...Object.values(VERBS).map(({ usage }) => `  ${usage}`)];
 
-function run(args: readonly string[]): { text: string; exit?: number } {
+function run(args: readonly string[]): Printed {
   const [name = '', ...rest] = args;
   const verb = VERBS[name];
   if (verb === undefined)
     throw new BadInput(
       name === '' ? USAGE : [`unknown verb "${name}"; ${nearest(name, Object.keys(VERBS))}`, ...USAGE],
     );
-  const options = rest.filter((word) => word.startsWith('--'));
-  const words = rest.filter((word) => !word.startsWith('--'));
-  const unknown = options.filter((option) => verb.options?.includes(option) !== true);
-  if (unknown.length > 0 || words.length < verb.words[0] || words.length > verb.words[1])
-    throw new BadInput([
-      ...unknown.map((option) => `${name}: unknown option ${option}`),
-      `usage: ${verb.usage}`,
-    ]);
-  return verb.run(words, options);
+  const { words, options, lists } = sorted(rest, verb.lists ?? []);
+  const wrong = [
+    ...options
+      .filter((option) => verb.options?.includes(option) !== true)
+      .map((option) => `${name}: unknown option ${option}`),
+    ...Object.entries(lists)
+      .filter(([, list]) => list.length === 0)
+      .map(([option]) => `${name}: ${option} needs at least one file or folder`),
+  ];
+  if (wrong.length > 0 || words.length < verb.words[0] || words.length > verb.words[1])
+    throw new BadInput([...wrong, `usage: ${verb.usage}`]);
+  return verb.run(words, options, lists);
+}
+
+/** Words before any option that takes a list, options that stand alone, and each list by its option. */
+function sorted(rest: readonly string[], listing: readonly string[]) {
+  const words: string[] = [];
+  const options: string[] = [];
+  const lists: Record<string, string[]> = {};
+  let into = words;
+  for (const word of rest) {
+    if (listing.includes(word)) {
+      into = lists[word] ?? [];
+      lists[word] = into;
+    } else if (word.startsWith('--')) options.push(word);
+    else into.push(word);
+  }
+  return { words, options, lists };
 }
 
 try {
-  const { text, exit = 0 } = run(process.argv.slice(2));
+  const { text, errors = [], exit = 0 } = run(process.argv.slice(2));
   process.stdout.write(`${text}\n`);
+  if (errors.length > 0) process.stderr.write(`${errors.join('\n')}\n`);
   process.exitCode = exit;
 } catch (error) {
   if (!(error instanceof BadInput)) throw error;

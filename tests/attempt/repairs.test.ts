@@ -3,7 +3,8 @@
  * is worth in the reasons. An attempt of an older engine, which knew none of it, is marked by what it holds.
  */
 import { describe, expect, test } from 'vitest';
-import type { Attempt, NotedOf } from '../../src/attempt/attempt.ts';
+import type { Attempt, Noted, NotedOf } from '../../src/attempt/attempt.ts';
+import { appended } from '../../src/attempt/attempt.ts';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { makeAttemptText, parseAttempt } from '../../src/attempt/file.ts';
 import { mark } from '../../src/attempt/mark.ts';
@@ -218,7 +219,12 @@ describe('an attempt made before any of this', () => {
   });
 
   test('loads, and is said to be of another engine', () => {
-    const read = parseAttempt(makeAttemptText({ ...whole, engine: '1.0.0' }));
+    const before: Attempt = { ...whole, engine: '1.0.0', entries: [] };
+    const chained = whole.entries.reduce(
+      (log, { hash: _, at, wall, ...noted }) => appended(log, noted as Noted, at, wall),
+      before,
+    );
+    const read = parseAttempt(makeAttemptText(chained));
     expect(read.ok).toBe(true);
     if (!read.ok) return;
     const marks = mark(read.value.scenario, read.value.attempt);

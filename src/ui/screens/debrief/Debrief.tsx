@@ -24,6 +24,7 @@ import { RUNG_NAMES } from '../../words/rungs.ts';
 import { unitLine } from '../offered.ts';
 import { DebriefTests } from './DebriefTests.tsx';
 import { Log } from './Log.tsx';
+import { MarkedBy } from './MarkedBy.tsx';
 import { Marks } from './Marks.tsx';
 import { pageTitleOf, usePageTitle } from './pageTitle.ts';
 import { Repeated } from './Repeated.tsx';
@@ -134,6 +135,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
             </h2>
             <Gates told={told} />
             <Marks marks={told.marks} given={told.given} />
+            <MarkedBy told={told} />
             <p className="note">
               One scenario is practice: a grade needs about ten. Marks are recomputed from the log.
             </p>

@@ -36,18 +36,6 @@ export const Marks = memo(function Marks({ marks, given }: Props) {
         {marks.total} of {whole}
         <span className="note"> · {marks.passed ? 'passed' : 'not yet passed'}</span>
       </p>
-      {marks.differs.length === 0 ? null : (
-        <div className="found">
-          <p>
-            <strong>The file and its replay differ.</strong>
-          </p>
-          <ul className="choices note">
-            {marks.differs.map((text) => (
-              <li key={text}>{text}</li>
-            ))}
-          </ul>
-        </div>
-      )}
     </>
   );
 });

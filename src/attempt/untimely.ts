@@ -1,0 +1,83 @@
+/**
+ * What in a log came too late or too early to show what its trainee knew: a prediction locked once the test had been
+ * read, a figure written before its reading, a judgement before anything was done, anything after the conclusion. It
+ * is told, and earns nothing. The page lets none of it happen; a file may hold it.
+ */
+import type { Attempt, Entry, EntryOf } from './attempt.ts';
+import type { Run } from './run.ts';
+import { entriesAbout } from './run.ts';
+
+export const UNTIMELY = {
+  ended: 'after the conclusion',
+  predicted: 'locked after a reading of its test',
+  written: 'written before its reading',
+  judged: 'judged before anything was done in its test',
+} as const;
+
+export interface Untimely {
+  /** Index in the log. */
+  readonly entry: number;
+  readonly why: keyof typeof UNTIMELY;
+}
+
+/** Index of the conclusion, the first one: with it the attempt ends. Infinity where there is none. */
+export function endOf({ entries }: Pick<Attempt, 'entries'>): number {
+  const end = entries.findIndex(({ kind }) => kind === 'conclusion');
+  return end < 0 ? Infinity : end;
+}
+
+const found = new WeakMap<Run, readonly Untimely[]>();
+
+/** In the order of the log. */
+export function untimelyIn(run: Run): readonly Untimely[] {
+  const before = found.get(run);
+  if (before !== undefined) return before;
+  const end = endOf(run.attempt);
+  const predicted = new Set<string>();
+  const untimely = run.attempt.entries.flatMap((entry, i): Untimely[] => {
+    const why = i > end ? 'ended' : whyUntimely(run, entry, i, predicted);
+    if (entry.kind === 'prediction') predicted.add(entry.test);
+    return why === null ? [] : [{ entry: i, why }];
+  });
+  found.set(run, untimely);
+  return untimely;
+}
+
+/** Only the first prediction of a test is marked, so only that can come too late. */
+function whyUntimely(
+  { readings, samples }: Run,
+  entry: Entry,
+  at: number,
+  predicted: ReadonlySet<string>,
+): Untimely['why'] | null {
+  switch (entry.kind) {
+    case 'prediction': {
+      const isLate = readings.some((taken) => taken.test === entry.test && taken.entry < at);
+      return isLate && !predicted.has(entry.test) && entry.given !== true ? 'predicted' : null;
+    }
+    case 'observation':
+      return (readings[entry.reading]?.entry ?? Infinity) < at ? null : 'written';
+    case 'judgement': {
+      const first = samples.find(({ test }) => test === entry.test)?.entry;
+      return first !== undefined && first > at ? 'judged' : null;
+    }
+    default:
+      return null;
+  }
+}
+
+/** The entries of a kind that count, in order; about one test or all. Of its predictions only the first is marked. */
+export function countingEntries<K extends Entry['kind']>(
+  run: Run,
+  kind: K,
+  test?: string,
+): readonly EntryOf<K>[] {
+  const untimely = new Set(untimelyIn(run).map(({ entry }) => run.attempt.entries[entry]));
+  return entriesAbout(run.attempt, kind, test).filter((entry) => !untimely.has(entry as Entry));
+}
+
+/** What was said of a test before it was done; undefined where nothing was, or too late. */
+export function firstPrediction(run: Run, test: string): EntryOf<'prediction'> | undefined {
+  const first = run.attempt.entries.find((entry) => entry.kind === 'prediction' && entry.test === test);
+  return countingEntries(run, 'prediction', test).find((entry) => entry === first);
+}

@@ -1,0 +1,101 @@
+/**
+ * What an attempt was marked by, for whoever holds it against something else: the scenario and where it is from, the
+ * record's code, weights, pass mark, gates set aside, rung, thinking time; and before it whatever is not to be believed.
+ */
+import { memo, useMemo } from 'react';
+import { headOf } from '../../../attempt/attempt.ts';
+import type { Debrief as Told } from '../../../attempt/debrief.ts';
+import type { Origin } from '../../../attempt/origin.ts';
+import { originOf } from '../../../attempt/origin.ts';
+import { rungOf } from '../../../attempt/rung.ts';
+import { UNTIMELY } from '../../../attempt/untimely.ts';
+import { UNSAFE_ACTS } from '../../../bench/unsafe.ts';
+import { SheetLines } from '../../parts/SheetLines.tsx';
+import { benchTime, recordNumber } from '../../words/figures.ts';
+import { RUNG_NAMES } from '../../words/rungs.ts';
+import { OFFERED } from '../offered.ts';
+
+const FROM: Readonly<Record<Origin, string>> = {
+  known: 'as it comes with this page',
+  carried: 'carried: the file’s own, which nobody vouches for',
+  against: 'the one it was held against',
+};
+
+/** More than anyone reads of what is wrong with one file. */
+const MOST = 50;
+
+export const MarkedBy = memo(function MarkedBy({ told }: { readonly told: Told }) {
+  const { run, marks } = told;
+  const { attempt, scenario } = run;
+  const origin = useMemo(() => originOf(attempt, undefined, OFFERED), [attempt]);
+  const setAside = scenario.marking.setAside ?? [];
+  const lines = [
+    ['record', recordNumber(headOf(attempt))],
+    ['scenario', `${origin.id}, ${FROM[origin.from]}`],
+    ['its SHA-256', (origin.sha256.match(/.{8}/g) ?? []).join(' ')],
+    ['rung', RUNG_NAMES[rungOf(scenario.support, attempt)]],
+    [
+      'weights',
+      Object.entries(marks.weights)
+        .map(([part, weight]) => `${part} ${weight}`)
+        .join(', '),
+    ],
+    ['pass mark', `${marks.pass}, with every gate met`],
+    [
+      'gates set aside',
+      setAside.length === 0
+        ? 'none'
+        : setAside.map(({ gate, reason }) => `${gateText(gate)}: ${reason}`).join('; '),
+    ],
+    ['thinking time', `${benchTime(marks.thinking)}, minutes and seconds`],
+  ] as const;
+  return (
+    <>
+      <Doubtful
+        title="The scenario in this file is not the one of that name that comes with this page."
+        lines={origin.differs}
+      />
+      <Doubtful
+        title="These came at the wrong time and earn nothing."
+        lines={marks.untimely.map(
+          ({ entry, why }) => `Entry ${entry + 1}, ${kindOf(told, entry)}: ${UNTIMELY[why]}.`,
+        )}
+      />
+      <Doubtful title="The file and its replay differ." lines={marks.differs} />
+      {origin.from === 'carried' ? (
+        <p className="note">
+          The scenario is the file’s own. Whoever marks this for a grade holds it against theirs.
+        </p>
+      ) : null}
+      <details className="debrief-test">
+        <summary>What it was marked by</summary>
+        <SheetLines lines={lines.map(([term, text]) => ({ term, text }))} />
+      </details>
+    </>
+  );
+});
+
+function Doubtful({ title, lines }: { readonly title: string; readonly lines: readonly string[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <div className="found">
+      <p>
+        <strong>{title}</strong>
+      </p>
+      <ul className="choices note">
+        {lines.slice(0, MOST).map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+      {lines.length > MOST ? <p className="note">And {lines.length - MOST} more.</p> : null}
+    </div>
+  );
+}
+
+const gateText = (gate: string): string => UNSAFE_ACTS[gate as keyof typeof UNSAFE_ACTS]?.act ?? gate;
+
+function kindOf({ run }: Told, at: number): string {
+  const entry = run.attempt.entries[at];
+  const about = entry !== undefined && 'test' in entry && entry.test !== null ? ` in ${entry.test}` : '';
+  return `${entry?.kind ?? ''}${about}`;
+}
