@@ -11,7 +11,7 @@ import { attemptBy } from '../helpers/trainee.ts';
 import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { textOfPages } from './pdf.ts';
-import { sitDown } from './trainee.ts';
+import { openFile, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
@@ -45,15 +45,7 @@ function attemptText(): string {
 
 async function openDebrief(look: Parameters<typeof sitDown>[2], text = attemptText()) {
   const page = await sitDown(opened.browser, opened.url, look);
-  const [chooser] = await Promise.all([
-    page.waitForEvent('filechooser'),
-    page.getByRole('button', { name: 'Open a file…' }).click(),
-  ]);
-  await chooser.setFiles({
-    name: 'attempt.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(text),
-  });
+  await openFile(page, 'attempt.json', text);
   await page.getByRole('heading', { name: 'Debrief', level: 1 }).waitFor();
   await page.getByRole('button', { name: 'Step on' }).waitFor();
   return page;

@@ -15,7 +15,7 @@ import type { Habits } from '../helpers/trainee.ts';
 import { attemptBy } from '../helpers/trainee.ts';
 import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
-import { begin, COULD_NOT_FINISH, choose, conclude, inHand, setUp, sitDown } from './trainee.ts';
+import { begin, COULD_NOT_FINISH, choose, conclude, inHand, openFile, setUp, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
 afterEach(async () => {
@@ -42,11 +42,7 @@ function recordOf(habits: readonly Habits[]) {
 }
 
 async function bringIn(page: Page, text: string): Promise<void> {
-  const [chooser] = await Promise.all([
-    page.waitForEvent('filechooser'),
-    button(page, 'Bring in a record…').click(),
-  ]);
-  await chooser.setFiles({ name: 'record.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await openFile(page, 'record.json', text, 'Bring in a record…');
 }
 
 async function exported(page: Page): Promise<string> {

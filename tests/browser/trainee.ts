@@ -93,6 +93,15 @@ export function keepNothing(): void {
   LockManager.prototype.query = () => Promise.reject(refused());
 }
 
+/** Gives the page a file, as somebody does who presses the button and picks one. */
+export async function openFile(page: Page, name: string, text: string, by = 'Open a file…'): Promise<void> {
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    press(page.getByRole('button', { name: by })),
+  ]);
+  await chooser.setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
+}
+
 /** Waits until the worker serves the page. */
 export const isServed = (page: Page): Promise<unknown> =>
   page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');

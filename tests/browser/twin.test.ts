@@ -8,7 +8,7 @@ import { expect, test, vi } from 'vitest';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';
 import { parseScenario } from '../../src/scenario/scenario.ts';
 import { openBuiltPage } from './builtPage.ts';
-import { answerAll, begin, choose, setUp, sitDown } from './trainee.ts';
+import { answerAll, begin, choose, openFile, setUp, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
@@ -36,11 +36,7 @@ async function pagesBeforeLock(text: string): Promise<readonly string[]> {
       ),
       await page.locator('body').ariaSnapshot(),
     );
-  const [chooser] = await Promise.all([
-    page.waitForEvent('filechooser'),
-    page.getByRole('button', { name: 'Open a file…' }).click(),
-  ]);
-  await chooser.setFiles({ name: 'twin.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await openFile(page, 'twin.json', text);
   await page.getByRole('radio', { name: 'Twin' }).waitFor();
   await keep();
   await begin(page, 'Twin');

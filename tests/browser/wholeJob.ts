@@ -7,7 +7,7 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { parseScenario } from '../../src/scenario/scenario.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
-import { press } from './hands.ts';
+import { openFile } from './trainee.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 
@@ -60,11 +60,7 @@ export async function openedWith(page: Page, id: string, title: string, allowed:
   });
   const read = parseScenario(text);
   if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join('; '));
-  const [chooser] = await Promise.all([
-    page.waitForEvent('filechooser'),
-    press(page.getByRole('button', { name: 'Open a file…' })),
-  ]);
-  await chooser.setFiles({ name: 'mine.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await openFile(page, 'mine.json', text);
   await page.getByRole('radio', { name: title }).waitFor();
   return read.scenario;
 }
