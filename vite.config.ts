@@ -62,8 +62,13 @@ const noSuchAddress: Plugin = {
 };
 
 function isPageIn(folder: string, address: string): boolean {
-  const { pathname } = new URL(address, 'http://here');
-  return pathname.endsWith('.html') && existsSync(join(folder, decodeURIComponent(pathname)));
+  try {
+    const path = decodeURIComponent(new URL(address, 'http://here').pathname);
+    return path.endsWith('.html') && existsSync(join(folder, path));
+  } catch {
+    // No address at all.
+    return false;
+  }
 }
 
 /**

@@ -8,6 +8,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { openBrowser } from './browsers.ts';
+import { expectComplaint } from './complaints.ts';
 import { type Served, serveBuilt } from './serveBuilt.ts';
 import { isServed, openPage, sitDown } from './trainee.ts';
 
@@ -83,7 +84,6 @@ test.each([
   { opened: [UPPER, LOWER], updated: UPPER },
   { opened: [UPPER, LOWER], updated: LOWER },
   { opened: [LOWER, UPPER], updated: UPPER },
-  { opened: [LOWER, UPPER], updated: LOWER },
 ] as const)('opened $opened, a newer version of "$updated"', async ({ opened, updated }) => {
   const other = updated === UPPER ? LOWER : UPPER;
   const page = await sitDown(browser, `${served.url}${opened[0]}`, { worker: true });
@@ -119,4 +119,11 @@ test.each([
   const open = (path: Path) => openPage(page.context(), `${served.url}${path}`);
   expect(await shownBy(await open(updated))).toEqual(expected(updated, 'newer'));
   expect(await shownBy(await open(other))).toEqual(expected(other, 'first'));
+
+  expectComplaint(/404/);
+  const lost = await open(LOWER);
+  await lost.goto(`${served.url}${LOWER}none`);
+  await lost.getByRole('link').click();
+  await lost.getByRole('heading', { name: 'Charge point trainer' }).waitFor();
+  expect(lost.url()).toBe(`${served.url}${LOWER}`);
 });
