@@ -35,9 +35,9 @@ function trusted(address: string): string {
 
 let isTaking = false;
 
-let tellRegistered: (registration: ServiceWorkerRegistration) => void;
-/** Where this copy's own worker is registered, once it is. */
-const registered = new Promise<ServiceWorkerRegistration>((resolve) => {
+let tellRegistered: () => void;
+/** Fulfilled once this copy's own worker is registered: what the browser knows of before may be another copy's. */
+const registered = new Promise<void>((resolve) => {
   tellRegistered = resolve;
 });
 
@@ -46,9 +46,12 @@ export function serveOffline(): void {
   if (!canServe()) return;
   const { serviceWorker } = navigator;
   const register = () =>
-    serviceWorker.register(trusted(ownWorker()), { updateViaCache: 'none' }).then(tellRegistered, () => {
-      // A browser that allows no worker here: everything but offline works.
-    });
+    serviceWorker.register(trusted(ownWorker()), { updateViaCache: 'none' }).then(
+      () => tellRegistered(),
+      () => {
+        // A browser that allows no worker here: everything but offline works.
+      },
+    );
   if (document.readyState === 'complete') register();
   else window.addEventListener('load', register, { once: true });
   let wasServed = isServed();
@@ -71,7 +74,8 @@ export function watchForNewVersion(onWaiting: (take: () => void) => void): () =>
       waiting.postMessage({ type: 'SKIP_WAITING' });
     });
   };
-  const watch = (registration: ServiceWorkerRegistration) => {
+  const watch = (registration: ServiceWorkerRegistration | undefined) => {
+    if (registration === undefined) return;
     tell(registration);
     registration.addEventListener('updatefound', () => {
       registration.installing?.addEventListener('statechange', () => tell(registration));
@@ -79,7 +83,7 @@ export function watchForNewVersion(onWaiting: (take: () => void) => void): () =>
     // Without a network there is none.
     registration.update().catch(() => {});
   };
-  if (canServe()) registered.then(watch);
+  if (canServe()) registered.then(() => navigator.serviceWorker.getRegistration()).then(watch);
   return () => {
     isOver = true;
   };
