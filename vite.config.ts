@@ -105,6 +105,12 @@ const offline = VitePWA({
     target: TARGET,
     sourcemap: false,
   },
+  // Its own build would tell on standard output what it does, where `npm start` prints the page's address alone.
+  integration: {
+    configureCustomSWViteBuild: (worker) => {
+      worker.logLevel = 'warn';
+    },
+  },
 });
 
 /** The simulated installation and what is written of its tests, with the libraries that these stand on. */
