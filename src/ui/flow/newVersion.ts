@@ -45,13 +45,14 @@ const registered = new Promise<void>((resolve) => {
 export function serveOffline(): void {
   if (!canServe()) return;
   const { serviceWorker } = navigator;
-  const register = () =>
-    serviceWorker.register(trusted(ownWorker()), { updateViaCache: 'none' }).then(
-      () => tellRegistered(),
-      () => {
-        // A browser that allows no worker here: everything but offline works.
-      },
-    );
+  const register = async () => {
+    try {
+      await serviceWorker.register(trusted(ownWorker()), { updateViaCache: 'none' });
+      tellRegistered();
+    } catch {
+      // A browser, or a host's own policy, that allows no worker here: everything but offline works.
+    }
+  };
   if (document.readyState === 'complete') register();
   else window.addEventListener('load', register, { once: true });
   let wasServed = isServed();
