@@ -35,10 +35,10 @@ function trusted(address: string): string {
 
 let isTaking = false;
 
-let tellRegistered: () => void;
-/** Fulfilled once this copy's own worker is registered: what the browser knows of before may be another copy's. */
-const registered = new Promise<void>((resolve) => {
-  tellRegistered = resolve;
+let tellServed: () => void;
+/** Fulfilled once this copy's own worker serves the page. What the browser knows of before may be another copy's. */
+const served = new Promise<void>((resolve) => {
+  tellServed = resolve;
 });
 
 /** Registers the worker once the page has come to rest, so that it costs the first screen nothing. */
@@ -48,7 +48,6 @@ export function serveOffline(): void {
   const register = async () => {
     try {
       await serviceWorker.register(trusted(ownWorker()), { updateViaCache: 'none' });
-      tellRegistered();
     } catch {
       // A browser, or a host's own policy, that allows no worker here: everything but offline works.
     }
@@ -56,11 +55,13 @@ export function serveOffline(): void {
   if (document.readyState === 'complete') register();
   else window.addEventListener('load', register, { once: true });
   let wasServed = isServed();
+  if (wasServed) tellServed();
   serviceWorker.addEventListener('controllerchange', () => {
     if (!isServed()) return;
     // The first worker serves the page as it is; a newer one, taken here or in another tab, brings a newer page.
     if (wasServed && (isTaking || !location.hash.startsWith('#/attempt'))) location.reload();
     wasServed = true;
+    tellServed();
   });
 }
 
@@ -68,8 +69,7 @@ export function serveOffline(): void {
 export function watchForNewVersion(onWaiting: (take: () => void) => void): () => void {
   let isOver = false;
   const tell = ({ waiting }: ServiceWorkerRegistration) => {
-    // Without a worker in charge a waiting one is the very first, and there is nothing to take.
-    if (isOver || waiting === null || !isServed()) return;
+    if (isOver || waiting === null) return;
     onWaiting(() => {
       isTaking = true;
       waiting.postMessage({ type: 'SKIP_WAITING' });
@@ -84,7 +84,7 @@ export function watchForNewVersion(onWaiting: (take: () => void) => void): () =>
     // Without a network there is none.
     registration.update().catch(() => {});
   };
-  if (canServe()) registered.then(() => navigator.serviceWorker.getRegistration()).then(watch);
+  if (canServe()) served.then(() => navigator.serviceWorker.getRegistration()).then(watch);
   return () => {
     isOver = true;
   };
