@@ -1,35 +1,84 @@
 // How the page is built and how the tests are found and run. The floors' tests run in Node; the browser's
 // tests open the built page. What a full check consists of is in tests/run.mjs.
 
+import { existsSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { NO_SUCH_PAGE, noSuchPage } from './src/ui/offline/noSuchPage.ts';
 import { LongFirst } from './tests/longFirst.ts';
 
-/** The built page loads nothing but its own files, the worker and the manifest among them. The development server adds inline scripts and goes without. */
+const TARGET = 'es2023';
+
+/**
+ * What the built page may load and do: its own files alone, and no text ever becomes a script, but for the address of
+ * its worker (src/ui/flow/newVersion.ts, which has the policy's name too). The development server adds inline scripts
+ * and goes without.
+ */
+const POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self'",
+  "connect-src 'self'",
+  "manifest-src 'self'",
+  "worker-src 'self'",
+  "object-src 'none'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "require-trusted-types-for 'script'",
+  'trusted-types own-worker',
+].join('; ');
+
 const ownFilesOnly: Plugin = {
   name: 'own-files-only',
   apply: 'build',
   transformIndexHtml: () => [
     {
       tag: 'meta',
-      attrs: {
-        'http-equiv': 'Content-Security-Policy',
-        content:
-          "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'none'",
-      },
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: POLICY },
       injectTo: 'head-prepend',
     },
   ],
 };
+
+/** `npm start` answers a person who asks for a page that is none with one that says so; whoever asks for a file gets none. */
+const noSuchAddress: Plugin = {
+  name: 'no-such-address',
+  configurePreviewServer: ({ config, middlewares }) => {
+    const folder = resolve(config.root, config.build.outDir);
+    // Comes after every file has been looked for but pages, which vite serves last.
+    return () => {
+      middlewares.use((request, response, next) => {
+        const isPerson = request.headers.accept?.includes('text/html') ?? false;
+        if (!isPerson || isPageIn(folder, request.url ?? '')) return next();
+        response.writeHead(NO_SUCH_PAGE.status, { ...config.preview.headers, ...NO_SUCH_PAGE.headers });
+        response.end(request.method === 'HEAD' ? undefined : noSuchPage('/'));
+      });
+    };
+  },
+};
+
+function isPageIn(folder: string, address: string): boolean {
+  try {
+    const path = decodeURIComponent(new URL(address, 'http://here').pathname);
+    return path.endsWith('.html') && existsSync(join(folder, path));
+  } catch {
+    // No address at all.
+    return false;
+  }
+}
 
 /**
  * Installable, and whole without a network after the first visit. A newer version is fetched beside the one in use
  * and waits until somebody takes it (src/ui/flow/newVersion.ts); only the very first one serves the open page at once.
  */
 const offline = VitePWA({
-  registerType: 'prompt',
+  strategies: 'injectManifest',
+  srcDir: 'src/ui/offline',
+  filename: 'sw.ts',
   injectRegister: false,
   manifest: {
     name: 'Charge point trainer',
@@ -48,15 +97,19 @@ const offline = VitePWA({
       { src: 'icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
     ],
   },
-  workbox: {
-    globPatterns: ['**/*.{html,css,js,svg,png}'],
+  injectManifest: {
+    globPatterns: ['**/*.{html,css,js,svg,png,txt}'],
     // Pictures of the README, which the page never shows.
     globIgnores: ['pictures/**'],
-    navigateFallback: 'index.html',
-    cleanupOutdatedCaches: true,
-    clientsClaim: true,
-    inlineWorkboxRuntime: true,
+    rollupFormat: 'iife',
+    target: TARGET,
     sourcemap: false,
+  },
+  // Its own build would tell on standard output what it does, where `npm start` prints the page's address alone.
+  integration: {
+    configureCustomSWViteBuild: (worker) => {
+      worker.logLevel = 'warn';
+    },
   },
 });
 
@@ -88,9 +141,11 @@ if (process.env.VITEST) process.env.NODE_ENV = 'production';
 
 export default defineConfig({
   base: './',
-  plugins: [react(), ownFilesOnly, offline],
+  // Its screens are told apart behind the #: what the host has not is no page of it.
+  appType: 'mpa',
+  plugins: [react(), ownFilesOnly, noSuchAddress, offline],
   build: {
-    target: 'es2023',
+    target: TARGET,
     reportCompressedSize: false,
     // What is needed beyond the first screen is two files, the second of which builds on the first: many small ones are
     // larger together, and asking for each of them takes its time.
@@ -106,7 +161,16 @@ export default defineConfig({
       },
     },
   },
-  preview: { host: '127.0.0.1', port: 4173 },
+  preview: {
+    host: '127.0.0.1',
+    port: 4173,
+    // What a meta element cannot say; README.md advises any host to send the same.
+    headers: {
+      'Content-Security-Policy': "frame-ancestors 'none'",
+      'X-Content-Type-Options': 'nosniff',
+      'Referrer-Policy': 'no-referrer',
+    },
+  },
   test: {
     environment: 'node',
     expect: { requireAssertions: true },

@@ -88,6 +88,10 @@ test('with the network off after the first visit: a whole attempt, the record, t
   await page.getByText(/^“Could not finish”:/).waitFor();
   await page.getByRole('link', { name: 'Sources' }).click();
   await page.getByRole('heading', { name: 'Sources', level: 1 }).waitFor();
+  await page.getByRole('link', { name: 'Licences' }).click();
+  await page.getByText('react-dom').waitFor();
+  await page.goBack();
+  await page.getByRole('heading', { name: 'Sources', level: 1 }).waitFor();
   // What the page does not need is not there: so the network was off.
   expectComplaint(/ERR_INTERNET_DISCONNECTED/);
   const got = await page.evaluate(() =>

@@ -19,7 +19,6 @@ export async function serveBuilt(folder = join(ROOT, 'dist')): Promise<Served> {
   if (!existsSync(join(folder, 'index.html'))) throw new Error('dist/ holds no page: run npm run build');
   const server = await preview({
     root: ROOT,
-    configFile: false,
     logLevel: 'warn',
     build: { outDir: folder },
     preview: { host: '127.0.0.1', port: 4500, allowedHosts: [PLAIN_HOST] },

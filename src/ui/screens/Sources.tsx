@@ -22,6 +22,9 @@ export function Sources() {
         “From memory” means that the value is still to be checked against the document; “common practice” that
         the trade does it so and no document says so.
       </p>
+      <p className="prose">
+        <a href="licences.txt">Licences</a> of this page and of the software in it.
+      </p>
       {gathering.failed === null ? null : (
         <p className="error" role="alert">
           <strong>Not gathered.</strong> {gathering.failed}
