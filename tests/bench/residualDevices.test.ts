@@ -285,3 +285,21 @@ test('a blinded or absent answer is no time at all', () => {
   expect(residualTime(device, 0.022, { ...felt, direct: 0.0061 })).toBe(Infinity);
   expect(residualTime(device, Infinity, felt)).toBe(Infinity);
 });
+
+test('through whatever loop a test current is what was set: a device takes the same time', () => {
+  const behind = (earthing: 'TN-S' | 'TT', electrodeResistance: number | null): Wanted => ({
+    sheet: { residual: MONITOR },
+    site: {
+      earthing,
+      electrodeResistance,
+      circuit: { residualDevice: { type: 'A', rated: 0.3, delay: 'general', poles: 2 } },
+    },
+  });
+  // 300 mA through 80 Ω lose 24 of 236 V: a resistor for 236 V alone would let 272 mA flow, and the device take longer.
+  const [short, long] = [behind('TN-S', null), behind('TT', 80)].map(
+    (wanted) => fixed(wanted, 3, 'sinusoidal', 0.3).tripMs,
+  );
+  expect(short).toBeGreaterThan(0);
+  // 2 ms either way are the instrument's own.
+  expect(Math.abs((long ?? 0) - (short ?? 0))).toBeLessThanOrEqual(4);
+});
