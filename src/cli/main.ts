@@ -5,8 +5,9 @@
 import { parseAttempt } from '../attempt/file.ts';
 import { mark } from '../attempt/mark.ts';
 import { CATALOGUE } from '../faults/catalogue.ts';
+import { nearest } from '../scenario/nearest.ts';
 import { playOutput } from '../scenario/playOutput.ts';
-import { nearest } from '../scenario/problems.ts';
+import { quoted, shortened, visible } from '../scenario/quoted.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions, benchOf, papersOf, parseScenario } from '../scenario/scenario.ts';
 import { parseScript, playScript } from '../scenario/script.ts';
@@ -115,28 +116,34 @@ const USAGE = ['usage:', ...Object.values(VERBS).map(({ usage }) => `  ${usage}`
 
 function run(args: readonly string[]): { text: string; exit?: number } {
   const [name = '', ...rest] = args;
-  const verb = VERBS[name];
+  const verb = Object.hasOwn(VERBS, name) ? VERBS[name] : undefined;
   if (verb === undefined)
     throw new BadInput(
-      name === '' ? USAGE : [`unknown verb "${name}"; ${nearest(name, Object.keys(VERBS))}`, ...USAGE],
+      name === '' ? USAGE : [`unknown verb ${quoted(name)}; ${nearest(name, Object.keys(VERBS))}`, ...USAGE],
     );
   const options = rest.filter((word) => word.startsWith('--'));
   const words = rest.filter((word) => !word.startsWith('--'));
   const unknown = options.filter((option) => verb.options?.includes(option) !== true);
   if (unknown.length > 0 || words.length < verb.words[0] || words.length > verb.words[1])
     throw new BadInput([
-      ...unknown.map((option) => `${name}: unknown option ${option}`),
+      ...unknown.map((option) => `${name}: unknown option ${shortened(option)}`),
       `usage: ${verb.usage}`,
     ]);
   return verb.run(words, options);
 }
 
+/**
+ * What of a file or of a call reaches a terminal steers it in nothing. The line breaks are our own: within a name they
+ * are written out before. JSON stays JSON, since its strings may hold the same escapes.
+ */
+const printed = (text: string): string => text.split('\n').map(visible).join('\n');
+
 try {
   const { text, exit = 0 } = run(process.argv.slice(2));
-  process.stdout.write(`${text}\n`);
+  process.stdout.write(`${printed(text)}\n`);
   process.exitCode = exit;
 } catch (error) {
   if (!(error instanceof BadInput)) throw error;
-  process.stderr.write(`${error.lines.join('\n')}\n`);
+  process.stderr.write(`${error.lines.map(printed).join('\n')}\n`);
   process.exitCode = 2;
 }

@@ -2,8 +2,9 @@
 import type { Operation } from '../bench/operation.ts';
 import { terminalsIn, terminalsOf } from '../bench/terminals.ts';
 import type { Site } from '../site/site.ts';
+import { nearest } from './nearest.ts';
 import type { Problem } from './problems.ts';
-import { nearest } from './problems.ts';
+import { quoted } from './quoted.ts';
 
 /** What in an operation this site does not have. */
 export function operationProblems(
@@ -18,7 +19,7 @@ export function operationProblems(
       .filter((terminal) => !terminals.includes(terminal))
       .map((terminal) => ({
         path: `${path}.between[${i}]`,
-        message: `this site has no terminal "${terminal}"; ${nearest(terminal, terminals)}`,
+        message: `this site has no terminal ${quoted(terminal)}; ${nearest(terminal, terminals)}`,
       })),
   );
   const line =

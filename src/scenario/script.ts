@@ -9,9 +9,12 @@ import { perform } from '../bench/perform.ts';
 import type { World } from '../bench/world.ts';
 import { ACTIONS, actionNamed } from '../verification/actions.ts';
 import { procedure } from '../verification/procedure.ts';
+import { nearest } from './nearest.ts';
 import { operationProblems } from './operationProblems.ts';
+import { listed } from './problem.ts';
 import type { Parsed, Problem } from './problems.ts';
-import { check, nearest, parseJson } from './problems.ts';
+import { check, parseJson } from './problems.ts';
+import { quoted } from './quoted.ts';
 import type { Scenario } from './scenario.ts';
 import { papersOf } from './scenario.ts';
 
@@ -31,14 +34,16 @@ export function parseScript(text: string, scenario: Scenario): Parsed<readonly S
   const script = check(scriptSchema, json.value);
   if (!script.ok) return script;
   const problems = script.value.flatMap((step, i) => stepProblems(step, `[${i}]`, scenario));
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: script.value };
+  return problems.length > 0 ? { ok: false, problems: listed(problems) } : { ok: true, value: script.value };
 }
 
 function stepProblems(step: Step, path: string, scenario: Scenario): readonly Problem[] {
   if (step.op === 'action') {
     if (actionNamed(step.id) !== undefined) return [];
     const ids = ACTIONS.map(({ id }) => id);
-    return [{ path: `${path}.id`, message: `unknown test action "${step.id}"; ${nearest(step.id, ids)}` }];
+    return [
+      { path: `${path}.id`, message: `unknown test action ${quoted(step.id)}; ${nearest(step.id, ids)}` },
+    ];
   }
   return operationProblems(step, path, scenario.site);
 }
