@@ -36,6 +36,20 @@ export function parseJson(text: string, largest = LARGEST_FILE): Parsed<unknown>
   return { ok: true, value: JSON.parse(own) };
 }
 
+/**
+ * Lists far longer than any that is read. They are refused before a schema sees them, which complains of every item
+ * and takes long over a hundred thousand. The value comes from JSON, so it is no deeper than that may be.
+ */
+export function longLists(value: unknown, most: number, path = ''): readonly Problem[] {
+  if (typeof value !== 'object' || value === null) return [];
+  if (!Array.isArray(value))
+    return Object.entries(value).flatMap(([key, inner]) =>
+      longLists(inner, most, joinPath(path, shortened(key))),
+    );
+  if (value.length > most) return [{ path, message: `too long: at most ${most} is expected` }];
+  return value.flatMap((inner, i) => longLists(inner, most, `${path}[${i}]`));
+}
+
 /** A value against a schema: every complaint as a problem with its path. */
 export function check<S extends v.GenericSchema>(schema: S, value: unknown): Parsed<v.InferOutput<S>> {
   const result = v.safeParse(schema, value);

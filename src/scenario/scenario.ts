@@ -23,10 +23,10 @@ import { carryingOutHandover, handoverFaults } from './handover.ts';
 import { nearest } from './nearest.ts';
 import { listed } from './problem.ts';
 import type { Parsed, Problem } from './problems.ts';
-import { check, parseJson } from './problems.ts';
+import { check, longLists, parseJson } from './problems.ts';
 import { quoted, shortened } from './quoted.ts';
 import type { Handover, ScenarioFile } from './schema.ts';
-import { scenarioSchema } from './schema.ts';
+import { LONGEST_LIST, scenarioSchema } from './schema.ts';
 
 export interface Scenario extends Omit<ScenarioFile, '$schema' | 'site' | 'unit' | 'faults'> {
   readonly site: Site;
@@ -59,6 +59,8 @@ export function* readingScenario(file: unknown): Generator<null, ReadScenario> {
     return { ok: false, problems: [{ path: '', message: 'a list does not fit: an object is expected' }] };
   const newer = newerFormat(file, 'scenario');
   if (newer !== null) return newer;
+  const long = longLists(file, LONGEST_LIST);
+  if (long.length > 0) return { ok: false, problems: listed(long) };
   const parsed = check(scenarioSchema, file);
   if (!parsed.ok)
     return { ok: false, problems: listed([...parsed.problems, ...checkScenario(readable(file))]) };

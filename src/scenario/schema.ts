@@ -21,6 +21,9 @@ import {
 } from '../unit/design.ts';
 import { RULE_SET_NAMES } from '../verification/rules/ruleSet.ts';
 
+/** Longest list in the file, and in an operation. */
+export const LONGEST_LIST = 100;
+
 const number = (least: number, greatest: number) =>
   v.pipe(v.number(), v.minValue(least), v.maxValue(greatest));
 const text = (longest: number) => v.pipe(v.string(), v.minLength(1), v.maxLength(longest));
@@ -142,7 +145,10 @@ const marking = v.strictObject({
 const handover = v.strictObject({
   by: text(120),
   /** Test actions, or every one that applies here and is not among `allowed`. */
-  done: v.union([v.literal('others'), v.pipe(v.array(v.string()), v.minLength(1), v.maxLength(100))]),
+  done: v.union([
+    v.literal('others'),
+    v.pipe(v.array(v.string()), v.minLength(1), v.maxLength(LONGEST_LIST)),
+  ]),
   left: v.optional(v.pipe(v.array(operationSchema), v.maxLength(20)), []),
 });
 export type Handover = v.InferOutput<typeof handover>;
@@ -172,7 +178,11 @@ export const scenarioSchema = v.strictObject({
   ),
   allowed: v.union([
     v.literal('all'),
-    v.pipe(v.array(v.string()), v.minLength(1, 'at least one test action is expected'), v.maxLength(100)),
+    v.pipe(
+      v.array(v.string()),
+      v.minLength(1, 'at least one test action is expected'),
+      v.maxLength(LONGEST_LIST),
+    ),
   ]),
   support: v.picklist(['guided', 'practice', 'assessment']),
   /** Lines and figures asked of a test, by their ids; of a test that is not named, all. */

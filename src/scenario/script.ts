@@ -13,10 +13,11 @@ import { nearest } from './nearest.ts';
 import { operationProblems } from './operationProblems.ts';
 import { listed } from './problem.ts';
 import type { Parsed, Problem } from './problems.ts';
-import { check, parseJson } from './problems.ts';
+import { check, longLists, parseJson } from './problems.ts';
 import { quoted } from './quoted.ts';
 import type { Scenario } from './scenario.ts';
 import { papersOf } from './scenario.ts';
+import { LONGEST_LIST } from './schema.ts';
 
 /** Longest script that is played, operations. */
 const LONGEST = 5000;
@@ -31,6 +32,11 @@ export function parseScript(text: string, scenario: Scenario): Parsed<readonly S
   if (!json.ok) return json;
   if (!Array.isArray(json.value))
     return { ok: false, problems: [{ path: '', message: 'an array of operations is expected' }] };
+  const long =
+    json.value.length > LONGEST
+      ? longLists(json.value, LONGEST)
+      : json.value.flatMap((step, i) => longLists(step, LONGEST_LIST, `[${i}]`));
+  if (long.length > 0) return { ok: false, problems: listed(long) };
   const script = check(scriptSchema, json.value);
   if (!script.ok) return script;
   const problems = script.value.flatMap((step, i) => stepProblems(step, `[${i}]`, scenario));

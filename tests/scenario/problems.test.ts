@@ -396,6 +396,17 @@ describe('what is quoted and how much is listed', () => {
     expect(problem).toContain('"a\\u001b[2J\\u009b\\u007f\\u202eb\\u2066Ω" is not known here');
   });
 
+  test('of a list far too long nothing else is said', () => {
+    const text = spoilt((f) => {
+      f.handover = { by: 'A. Fitter', done: ['isolate'], left: Array(100_000).fill({ op: 1 }) };
+      f.site.otherLoads = Array(101).fill({});
+    });
+    expect(problemsIn(text)).toEqual([
+      'site.otherLoads: too long: at most 100 is expected',
+      'handover.left: too long: at most 100 is expected',
+    ]);
+  });
+
   test('fifty problems, then their count', () => {
     const problems = problemsIn(
       spoilt((f) => {

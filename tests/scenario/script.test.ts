@@ -102,6 +102,13 @@ test('a script puts something right, and tests again', () => {
   expect({ refused, unsafe }).toEqual({ refused: [], unsafe: [] });
 });
 
+test('a script, or a list in it, that is far too long is refused as that', () => {
+  expect(problemsIn(Array(5001).fill({}))).toEqual([': too long: at most 5000 is expected']);
+  expect(problemsIn([{ op: 'guard' }, insulation(Array(101).fill('supply.L9'), 'met')])).toEqual([
+    '[1].between[0]: too long: at most 100 is expected',
+  ]);
+});
+
 test('a script is a list', () => {
   expect(problemsIn({ op: 'wait', seconds: 1 })).toEqual([': an array of operations is expected']);
 });
