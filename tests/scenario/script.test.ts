@@ -46,6 +46,11 @@ describe('a problem names the place and what would be right', () => {
       { op: 'put-right', what: 'pe-jiont' },
       /^\[0\]\.what: "pe-jiont" is not known here; did you mean "pe-joint"\?$/,
     ],
+    [
+      'one terminal joined to itself',
+      insulation(['supply.L1', 'supply.N', 'supply.L1'], 'supply.PE'),
+      /^\[0\]\.between\[0\]: "supply\.L1" is joined to itself: each terminal once is expected$/,
+    ],
     ['no terminal anywhere', insulation('suply.L1', 'supply.PE'), /^\[0\]\.between\[0\]: .*supply\.L1/],
     [
       'a line that this site lacks',
