@@ -1,4 +1,5 @@
 /** Where a file says of itself what its replay does not say: times, chain, marks. Nothing of it is believed. */
+import { shortened } from '../scenario/quoted.ts';
 import type { Attempt } from './attempt.ts';
 import { chainedHash, ENGINE } from './attempt.ts';
 import type { Run } from './run.ts';
@@ -10,7 +11,7 @@ export type Claimable = Readonly<Record<(typeof COMPARED)[number], unknown>>;
 export const differences = (run: Run, marks: Claimable): readonly string[] => [
   ...(run.attempt.engine === ENGINE
     ? []
-    : [`engine: the file was made by ${cut(run.attempt.engine)}, this is ${ENGINE}`]),
+    : [`engine: the file was made by ${shortened(run.attempt.engine)}, this is ${ENGINE}`]),
   ...brokenLog(run),
   ...claimedMarks(run.attempt, marks),
 ];
@@ -68,10 +69,6 @@ export function differingFrom(first: unknown, second: unknown, path: string): re
 const isTree = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null;
 
-/** More than anyone reads of a value that is not believed. */
-const LONGEST = 60;
-
 /** A value of a file as it is told: cut, and `nothing` where there is none. */
-export const shown = (value: unknown): string => cut(value === undefined ? 'nothing' : JSON.stringify(value));
-
-const cut = (text: string): string => (text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text);
+export const shown = (value: unknown): string =>
+  value === undefined ? 'nothing' : shortened(JSON.stringify(value));

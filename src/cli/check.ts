@@ -1,4 +1,6 @@
 /** The verb `check`: every scenario file's problems and warnings, one line each. */
+
+import { visible } from '../scenario/quoted.ts';
 import { parseScenario } from '../scenario/scenario.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 
@@ -9,7 +11,7 @@ export function check(files: readonly string[]): { text: string; exit: number } 
   for (const file of files) {
     const { problems, warnings } = checkFile(file, ids);
     wrong ||= problems.length > 0;
-    lines.push(...problems, ...warnings, ...(problems.length === 0 ? [`${file}: ok`] : []));
+    lines.push(...problems, ...warnings, ...(problems.length === 0 ? [`${visible(file)}: ok`] : []));
   }
   return { text: lines.join('\n'), exit: wrong ? 1 : 0 };
 }
@@ -24,7 +26,7 @@ function checkFile(
     const { id } = read.scenario;
     const first = ids.get(id);
     ids.set(id, first ?? file);
-    const twice = first === undefined ? [] : [`${file}: id: "${id}" is taken by ${first}`];
+    const twice = first === undefined ? [] : [`${visible(file)}: id: "${id}" is taken by ${visible(first)}`];
     return { problems: twice, warnings: problemLines(`${file}: warning`, read.warnings) };
   } catch (error) {
     if (!(error instanceof BadInput)) throw error;

@@ -1,7 +1,9 @@
 /** Files named on the command line: read safely, and complained of in one form. */
 import { readFileSync, statSync } from 'node:fs';
-import type { Problem } from '../scenario/problems.ts';
+import type { Problem } from '../scenario/problem.ts';
+import { listed } from '../scenario/problem.ts';
 import { LARGEST_FILE } from '../scenario/problems.ts';
+import { visible } from '../scenario/quoted.ts';
 
 /** Wrong input: what to print on standard error; the program ends with exit code 2. */
 export class BadInput extends Error {
@@ -16,7 +18,7 @@ export class BadInput extends Error {
 export function readText(file: string): string {
   try {
     if (file !== '-' && statSync(file).size > LARGEST_FILE)
-      throw new BadInput([`${file}: larger than ${LARGEST_FILE / 1_000_000} MB`]);
+      throw new BadInput([`${visible(file)}: larger than ${LARGEST_FILE / 1_000_000} MB`]);
     return readFileSync(file === '-' ? 0 : file, 'utf8');
   } catch (error) {
     if (error instanceof BadInput) throw error;
@@ -27,10 +29,12 @@ export function readText(file: string): string {
         : code === 'EISDIR'
           ? 'a folder, not a file'
           : `cannot be read (${code})`;
-    throw new BadInput([`${file}: ${why}`]);
+    throw new BadInput([`${visible(file)}: ${why}`]);
   }
 }
 
 /** `FILE: PATH.IN.FILE: what is wrong`, one line a problem. */
 export const problemLines = (file: string, problems: readonly Problem[]): readonly string[] =>
-  problems.map(({ path, message }) => (path === '' ? `${file}: ${message}` : `${file}: ${path}: ${message}`));
+  listed(problems).map(({ path, message }) =>
+    [visible(file), ...(path === '' ? [] : [path]), message].join(': '),
+  );

@@ -3,8 +3,9 @@
  * code 1 where `check` finds something wrong, 2 for a bad file or a bad call.
  */
 import { CATALOGUE } from '../faults/catalogue.ts';
+import { nearest } from '../scenario/nearest.ts';
 import { playOutput } from '../scenario/playOutput.ts';
-import { nearest } from '../scenario/problems.ts';
+import { quoted, shortened, visible } from '../scenario/quoted.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions, benchOf, papersOf, parseScenario } from '../scenario/scenario.ts';
 import { parseScript, playScript } from '../scenario/script.ts';
@@ -124,16 +125,16 @@ const USAGE = ['usage:', ...Object.values(VERBS).map(({ usage }) => `  ${usage}`
 
 function run(args: readonly string[]): Printed {
   const [name = '', ...rest] = args;
-  const verb = VERBS[name];
+  const verb = Object.hasOwn(VERBS, name) ? VERBS[name] : undefined;
   if (verb === undefined)
     throw new BadInput(
-      name === '' ? USAGE : [`unknown verb "${name}"; ${nearest(name, Object.keys(VERBS))}`, ...USAGE],
+      name === '' ? USAGE : [`unknown verb ${quoted(name)}; ${nearest(name, Object.keys(VERBS))}`, ...USAGE],
     );
   const { words, options, lists } = sorted(rest, verb.lists ?? []);
   const wrong = [
     ...options
       .filter((option) => verb.options?.includes(option) !== true)
-      .map((option) => `${name}: unknown option ${option}`),
+      .map((option) => `${name}: unknown option ${shortened(option)}`),
     ...Object.entries(lists)
       .filter(([, list]) => list.length === 0)
       .map(([option]) => `${name}: ${option} needs at least one file or folder`),
@@ -159,13 +160,19 @@ function sorted(rest: readonly string[], listing: readonly string[]) {
   return { words, options, lists };
 }
 
+/**
+ * What of a file or of a call reaches a terminal steers it in nothing. The line breaks are our own: within a name they
+ * are written out before. JSON stays JSON, since its strings may hold the same escapes.
+ */
+const printed = (text: string): string => text.split('\n').map(visible).join('\n');
+
 try {
   const { text, errors = [], exit = 0 } = run(process.argv.slice(2));
-  process.stdout.write(`${text}\n`);
-  if (errors.length > 0) process.stderr.write(`${errors.join('\n')}\n`);
+  process.stdout.write(`${printed(text)}\n`);
+  if (errors.length > 0) process.stderr.write(`${printed(errors.join('\n'))}\n`);
   process.exitCode = exit;
 } catch (error) {
   if (!(error instanceof BadInput)) throw error;
-  process.stderr.write(`${error.lines.join('\n')}\n`);
+  process.stderr.write(`${error.lines.map(printed).join('\n')}\n`);
   process.exitCode = 2;
 }

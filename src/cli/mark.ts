@@ -10,6 +10,7 @@ import { originOf, withIdOf } from '../attempt/origin.ts';
 import { rungOf } from '../attempt/rung.ts';
 import { UNTIMELY } from '../attempt/untimely.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
+import { MOST_LISTED } from '../scenario/problem.ts';
 import { parseScenario } from '../scenario/scenario.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 
@@ -109,11 +110,17 @@ function markFile(file: string, given: readonly unknown[] | null, shipped: reado
       gates: { ...gates, setAside: scenario.marking.setAside ?? [] },
       passed,
       repeats,
-      untimely: untimely.map(({ entry, why }) => `entries[${entry}]: ${UNTIMELY[why]}: earns nothing`),
-      differs: [...ungiven, ...origin.differs, ...differs],
+      untimely: few(untimely.map(({ entry, why }) => `entries[${entry}]: ${UNTIMELY[why]}: earns nothing`)),
+      differs: few([...ungiven, ...origin.differs, ...differs]),
     },
   };
 }
+
+/** The first of them, and the count of the rest. */
+const few = (lines: readonly string[]): readonly string[] =>
+  lines.length <= MOST_LISTED
+    ? lines
+    : [...lines.slice(0, MOST_LISTED), `and ${lines.length - MOST_LISTED} more`];
 
 /** Two files with one code hold one log: it was handed in twice. */
 const withSameCode = ({ file, attempt, printed }: Marked, all: readonly Marked[]): readonly string[] => [

@@ -1,5 +1,6 @@
 /** A verification in words, for reading in a terminal. */
 import type { Reading } from '../bench/reading.ts';
+import { visible } from '../scenario/quoted.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verification, VerifiedAction } from '../scenario/verify.ts';
 import { sourceText } from '../verification/sources.ts';
@@ -7,7 +8,7 @@ import { sourceText } from '../verification/sources.ts';
 export function verifyReport({ title, rules }: Scenario, verification: Verification): string {
   const { conclusion, stopped, actions } = verification;
   return [
-    `${title}: ${conclusion}`,
+    `${visible(title)}: ${conclusion}`,
     `rules: ${rules}. Training only; no certificate.`,
     ...(stopped === null ? [] : [`stopped after ${stopped.action}: ${stopped.why}`]),
     ...actions.flatMap(actionLines),

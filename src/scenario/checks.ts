@@ -10,25 +10,64 @@ import { measuredLoopLimit } from '../laws/overcurrent.ts';
 import { OFFER_RANGE } from '../laws/pilotDuty.ts';
 import { SUPPLY_VOLTAGE } from '../laws/supplyLimits.ts';
 import { ACTIONS } from '../verification/actions.ts';
+import { nearest } from './nearest.ts';
 import { operationProblems } from './operationProblems.ts';
 import type { Problem } from './problems.ts';
-import { nearest } from './problems.ts';
+import { quoted, shortened } from './quoted.ts';
 import type { ScenarioFile } from './schema.ts';
 
 /** What of a file the schema accepts: a slip in one section does not hide those in another. */
-export type Readable = Partial<Pick<ScenarioFile, 'site' | 'unit' | 'faults' | 'allowed' | 'handover'>>;
+export type Readable = Partial<
+  Pick<ScenarioFile, 'clock' | 'site' | 'unit' | 'faults' | 'allowed' | 'marking' | 'handover'>
+>;
 
 /** Every contradiction in the file. */
-export const checkScenario = ({ site, unit, faults, allowed, handover }: Readable): readonly Problem[] => [
+export const checkScenario = ({
+  clock,
+  site,
+  unit,
+  faults,
+  allowed,
+  marking,
+  handover,
+}: Readable): readonly Problem[] => [
+  ...(clock === undefined ? [] : clockProblems(clock)),
   ...(site === undefined ? [] : siteProblems({ site })),
   ...(site === undefined || unit === undefined ? [] : unitProblems({ site, unit })),
   ...(faults === undefined ? [] : faultProblems(faults, site && unit ? { site, sheet: unit } : null)),
   ...(allowed === undefined || allowed === 'all' ? [] : actionProblems(allowed, 'allowed')),
+  ...(marking === undefined ? [] : weightProblems(marking)),
   ...(handover == null ? [] : handoverProblems(handover, site)),
 ];
 
 const when = (condition: boolean, path: string, message: string): readonly Problem[] =>
   condition ? [{ path, message }] : [];
+
+/** A day that its month lacks would be read as one of the next month. */
+function clockProblems(clock: string): readonly Problem[] {
+  const [year = 0, month = 0, day = 0, hour = 0, minute = 0] = clock.split(/\D/).map(Number);
+  const exists = day >= 1 && day <= daysOf(year, month) && hour <= 23 && minute <= 59;
+  return when(
+    !exists,
+    'clock',
+    `${clock} does not exist: a day of the calendar and 00:00 to 23:59 are expected`,
+  );
+}
+
+/** Of a month of the Gregorian calendar; none where there is no such month. */
+function daysOf(year: number, month: number): number {
+  const isLeap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
+  return [31, isLeap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0;
+}
+
+function weightProblems({ weights }: ScenarioFile['marking']): readonly Problem[] {
+  const sum = Object.values(weights).reduce((total, points) => total + points, 0);
+  return when(
+    Math.abs(sum - 100) > 1e-6,
+    'marking.weights',
+    `a sum of ${Number(sum.toPrecision(6))}, with the usual points for parts that are left out: 100 is expected`,
+  );
+}
 
 function siteProblems({ site }: Pick<ScenarioFile, 'site'>): readonly Problem[] {
   const { circuit, earthing, phases } = site;
@@ -135,14 +174,16 @@ function faultProblems(faults: ScenarioFile['faults'], on: Setting | null): read
     const entry = entryNamed(fault);
     if (entry === undefined) {
       const valid = CATALOGUE.map(({ id }) => id);
-      return [{ path: `${path}.fault`, message: `unknown fault "${fault}"; ${nearest(fault, valid)}` }];
+      return [{ path: `${path}.fault`, message: `unknown fault ${quoted(fault)}; ${nearest(fault, valid)}` }];
     }
     const names = entry.parameters.map(({ name }) => name);
     const own = Object.entries(values).flatMap(([name, value]) => {
       const parameter = entry.parameters.find((p) => p.name === name);
       if (parameter === undefined) {
         const hint = names.length === 0 ? 'this fault has none' : nearest(name, names);
-        return [{ path: `${path}.${name}`, message: `unknown parameter "${name}"; ${hint}` }];
+        return [
+          { path: `${path}.${shortened(name)}`, message: `unknown parameter ${quoted(name)}; ${hint}` },
+        ];
       }
       const { min, max, unit } = parameter;
       const fits = typeof value === 'number' && value >= min && value <= max;
@@ -156,9 +197,13 @@ function faultProblems(faults: ScenarioFile['faults'], on: Setting | null): read
 
 function actionProblems(wanted: readonly string[], path: string): readonly Problem[] {
   const ids = ACTIONS.map(({ id }) => id);
-  return wanted.flatMap((id, i) =>
-    when(!ids.includes(id), `${path}[${i}]`, `unknown test action "${id}"; ${nearest(id, ids)}`),
-  );
+  return wanted.flatMap((id, i) => {
+    const first = wanted.indexOf(id);
+    return [
+      ...when(!ids.includes(id), `${path}[${i}]`, `unknown test action ${quoted(id)}; ${nearest(id, ids)}`),
+      ...when(first < i, `${path}[${i}]`, `${quoted(id)} stands in ${path}[${first}] already`),
+    ];
+  });
 }
 
 const handoverProblems = (

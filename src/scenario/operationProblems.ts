@@ -1,11 +1,12 @@
-/** What in an operation the site that it is for does not have: terminals and lines. */
+/** What in an operation cannot be done on the site that it is for: terminals and lines that it does not have. */
 import type { Operation } from '../bench/operation.ts';
 import { terminalsIn, terminalsOf } from '../bench/terminals.ts';
 import type { Site } from '../site/site.ts';
+import { nearest } from './nearest.ts';
 import type { Problem } from './problems.ts';
-import { nearest } from './problems.ts';
+import { quoted } from './quoted.ts';
 
-/** What in an operation this site does not have. */
+/** What in an operation this site does not have, or what nobody could join. */
 export function operationProblems(
   operation: Operation,
   path: string,
@@ -18,7 +19,15 @@ export function operationProblems(
       .filter((terminal) => !terminals.includes(terminal))
       .map((terminal) => ({
         path: `${path}.between[${i}]`,
-        message: `this site has no terminal "${terminal}"; ${nearest(terminal, terminals)}`,
+        message: `this site has no terminal ${quoted(terminal)}; ${nearest(terminal, terminals)}`,
+      })),
+  );
+  const twice = probes.flatMap((probe, i) =>
+    terminalsIn(probe)
+      .filter((terminal, j, all) => all.indexOf(terminal) < j)
+      .map((terminal) => ({
+        path: `${path}.between[${i}]`,
+        message: `${quoted(terminal)} is joined to itself: each terminal once is expected`,
       })),
   );
   const line =
@@ -30,6 +39,7 @@ export function operationProblems(
   const missingLine = line !== undefined && !terminals.includes(`outlet.${line}`);
   return [
     ...lacking,
+    ...twice,
     ...(missingLine ? [{ path: `${path}.line`, message: `this site has no ${line}: L1 is expected` }] : []),
   ];
 }

@@ -20,10 +20,13 @@ import type { Readable } from './checks.ts';
 import { checkScenario, warningsOf } from './checks.ts';
 import type { HandedOver } from './handover.ts';
 import { carryingOutHandover, handoverFaults } from './handover.ts';
+import { nearest } from './nearest.ts';
+import { listed } from './problem.ts';
 import type { Parsed, Problem } from './problems.ts';
-import { check, nearest, parseJson } from './problems.ts';
+import { check, longLists, parseJson } from './problems.ts';
+import { quoted, shortened } from './quoted.ts';
 import type { Handover, ScenarioFile } from './schema.ts';
-import { scenarioSchema } from './schema.ts';
+import { LONGEST_LIST, scenarioSchema } from './schema.ts';
 
 export interface Scenario extends Omit<ScenarioFile, '$schema' | 'site' | 'unit' | 'faults'> {
   readonly site: Site;
@@ -56,23 +59,26 @@ export function* readingScenario(file: unknown): Generator<null, ReadScenario> {
     return { ok: false, problems: [{ path: '', message: 'a list does not fit: an object is expected' }] };
   const newer = newerFormat(file, 'scenario');
   if (newer !== null) return newer;
+  const long = longLists(file, LONGEST_LIST);
+  if (long.length > 0) return { ok: false, problems: listed(long) };
   const parsed = check(scenarioSchema, file);
-  if (!parsed.ok) return { ok: false, problems: [...parsed.problems, ...checkScenario(readable(file))] };
+  if (!parsed.ok)
+    return { ok: false, problems: listed([...parsed.problems, ...checkScenario(readable(file))]) };
   const problems = checkScenario(parsed.value);
-  if (problems.length > 0) return { ok: false, problems };
+  if (problems.length > 0) return { ok: false, problems: listed(problems) };
   yield null;
   const scenario = toScenario(parsed.value);
   const inside = [...lineProblems(scenario), ...(yield* handoverProblems(scenario))];
-  if (inside.length > 0) return { ok: false, problems: inside };
+  if (inside.length > 0) return { ok: false, problems: listed(inside) };
   return { ok: true, scenario, file, warnings: warningsOf(parsed.value) };
 }
 
 /** The sections that are well formed by themselves, in a file that as a whole is not. */
 function readable(file: unknown): Readable {
   if (typeof file !== 'object' || file === null) return {};
-  const { site, unit, faults, allowed, handover } = scenarioSchema.entries;
+  const { clock, site, unit, faults, allowed, marking, handover } = scenarioSchema.entries;
   return Object.fromEntries(
-    Object.entries({ site, unit, faults, allowed, handover }).flatMap(([name, section]) => {
+    Object.entries({ clock, site, unit, faults, allowed, marking, handover }).flatMap(([name, section]) => {
       const read = check(section, (file as Record<string, unknown>)[name]);
       return read.ok ? [[name, read.value]] : [];
     }),
@@ -212,15 +218,18 @@ function lineProblems(scenario: Scenario): readonly Problem[] {
     if (action === undefined) {
       const ids = applicable.map(({ id }) => id);
       return [
-        { path: `lines.${test}`, message: `no test action here is named "${test}"; ${nearest(test, ids)}` },
+        {
+          path: `lines.${shortened(test)}`,
+          message: `no test action here is named ${quoted(test)}; ${nearest(test, ids)}`,
+        },
       ];
     }
     const ids = lineIdsOf(action, papers);
     return wanted
       .filter((id) => !ids.includes(id))
       .map((id) => ({
-        path: `lines.${test}`,
-        message: `no line of it is named "${id}"; ${nearest(id, ids)}`,
+        path: `lines.${shortened(test)}`,
+        message: `no line of it is named ${quoted(id)}; ${nearest(id, ids)}`,
       }));
   });
 }

@@ -21,6 +21,9 @@ import {
 } from '../unit/design.ts';
 import { RULE_SET_NAMES } from '../verification/rules/ruleSet.ts';
 
+/** Longest list in the file, and in an operation. */
+export const LONGEST_LIST = 100;
+
 const number = (least: number, greatest: number) =>
   v.pipe(v.number(), v.minValue(least), v.maxValue(greatest));
 const text = (longest: number) => v.pipe(v.string(), v.minLength(1), v.maxLength(longest));
@@ -108,7 +111,7 @@ const unit = v.variant('outlet', [
   v.strictObject({ outlet: v.literal('socket'), customerCable: cable, ...unitCommon }),
 ]);
 
-/** Parts of a mark, with the points each has unless the scenario reweighs. */
+/** Parts of a mark, with the points each has unless the scenario reweighs; together 100. */
 export const PARTS = {
   prediction: 20,
   observation: 15,
@@ -142,7 +145,10 @@ const marking = v.strictObject({
 const handover = v.strictObject({
   by: text(120),
   /** Test actions, or every one that applies here and is not among `allowed`. */
-  done: v.union([v.literal('others'), v.pipe(v.array(v.string()), v.minLength(1), v.maxLength(100))]),
+  done: v.union([
+    v.literal('others'),
+    v.pipe(v.array(v.string()), v.minLength(1), v.maxLength(LONGEST_LIST)),
+  ]),
   left: v.optional(v.pipe(v.array(operationSchema), v.maxLength(20)), []),
 });
 export type Handover = v.InferOutput<typeof handover>;
@@ -165,13 +171,28 @@ export const scenarioSchema = v.strictObject({
   site,
   unit,
   faults: v.pipe(
-    v.array(v.objectWithRest({ fault: v.string() }, v.union([v.number(), v.string()]))),
+    v.array(
+      v.pipe(v.objectWithRest({ fault: v.string() }, v.union([v.number(), v.string()])), v.maxEntries(20)),
+    ),
     v.maxLength(10),
   ),
-  allowed: v.union([v.literal('all'), v.pipe(v.array(v.string()), v.maxLength(100))]),
+  allowed: v.union([
+    v.literal('all'),
+    v.pipe(
+      v.array(v.string()),
+      v.minLength(1, 'at least one test action is expected'),
+      v.maxLength(LONGEST_LIST),
+    ),
+  ]),
   support: v.picklist(['guided', 'practice', 'assessment']),
   /** Lines and figures asked of a test, by their ids; of a test that is not named, all. */
-  lines: v.optional(v.record(v.string(), v.pipe(v.array(v.string()), v.minLength(1), v.maxLength(30))), {}),
+  lines: v.optional(
+    v.pipe(
+      v.record(v.string(), v.pipe(v.array(v.string()), v.minLength(1), v.maxLength(30))),
+      v.maxEntries(100),
+    ),
+    {},
+  ),
   marking: v.optional(marking, {}),
   handover: nullable(handover),
   seed: v.pipe(v.number(), v.integer('a whole number is expected'), v.minValue(0), v.maxValue(2_147_483_647)),

@@ -9,11 +9,15 @@ import { perform } from '../bench/perform.ts';
 import type { World } from '../bench/world.ts';
 import { ACTIONS, actionNamed } from '../verification/actions.ts';
 import { procedure } from '../verification/procedure.ts';
+import { nearest } from './nearest.ts';
 import { operationProblems } from './operationProblems.ts';
+import { listed } from './problem.ts';
 import type { Parsed, Problem } from './problems.ts';
-import { check, nearest, parseJson } from './problems.ts';
+import { check, longLists, parseJson } from './problems.ts';
+import { quoted } from './quoted.ts';
 import type { Scenario } from './scenario.ts';
 import { papersOf } from './scenario.ts';
+import { LONGEST_LIST } from './schema.ts';
 
 /** Longest script that is played, operations. */
 const LONGEST = 5000;
@@ -28,17 +32,24 @@ export function parseScript(text: string, scenario: Scenario): Parsed<readonly S
   if (!json.ok) return json;
   if (!Array.isArray(json.value))
     return { ok: false, problems: [{ path: '', message: 'an array of operations is expected' }] };
+  const long =
+    json.value.length > LONGEST
+      ? longLists(json.value, LONGEST)
+      : json.value.flatMap((step, i) => longLists(step, LONGEST_LIST, `[${i}]`));
+  if (long.length > 0) return { ok: false, problems: listed(long) };
   const script = check(scriptSchema, json.value);
   if (!script.ok) return script;
   const problems = script.value.flatMap((step, i) => stepProblems(step, `[${i}]`, scenario));
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: script.value };
+  return problems.length > 0 ? { ok: false, problems: listed(problems) } : { ok: true, value: script.value };
 }
 
 function stepProblems(step: Step, path: string, scenario: Scenario): readonly Problem[] {
   if (step.op === 'action') {
     if (actionNamed(step.id) !== undefined) return [];
     const ids = ACTIONS.map(({ id }) => id);
-    return [{ path: `${path}.id`, message: `unknown test action "${step.id}"; ${nearest(step.id, ids)}` }];
+    return [
+      { path: `${path}.id`, message: `unknown test action ${quoted(step.id)}; ${nearest(step.id, ids)}` },
+    ];
   }
   return operationProblems(step, path, scenario.site);
 }

@@ -41,8 +41,12 @@ export function namesAt(schema: v.GenericSchema, issue: v.BaseIssue<unknown>): r
 const follow = (schema: AnySchema, steps: readonly Step[]): AnySchema | undefined =>
   steps.reduce<AnySchema | undefined>((at, { key, input }) => {
     const shape = at && shapeOf(at, input);
-    return shape?.entries?.[String(key)] ?? shape?.item;
+    return ownEntry(shape, String(key)) ?? shape?.item;
   }, schema);
+
+/** Never what every object has: a file may name a field `toString`. */
+const ownEntry = (shape: AnySchema | undefined, key: string): AnySchema | undefined =>
+  shape?.entries !== undefined && Object.hasOwn(shape.entries, key) ? shape.entries[key] : undefined;
 
 /** A schema without its wrapping; of several shapes, the one that the value says it is. */
 function shapeOf(schema: AnySchema, input: unknown): AnySchema | undefined {

@@ -18,7 +18,7 @@ import { GettingReady } from './parts/GettingReady.tsx';
 import type { Wish } from './screens/Choose.tsx';
 import { Choose } from './screens/Choose.tsx';
 import { Boundary } from './screens/elsewhere/Boundary.tsx';
-import type { Offered } from './screens/offered.ts';
+import type { Entry, Offered } from './screens/offered.ts';
 import { WHOLE_JOB } from './screens/offered.ts';
 
 const AttemptScreen = lazy(async () => ({
@@ -67,7 +67,7 @@ const SCREEN_NAMES: Readonly<Record<string, string>> = {
 
 export function App() {
   const { table: latest, problem, begin, goOn, open, read, letShow, putAway, forget } = useInHand();
-  const [openedFiles, setOpenedFiles] = useState<readonly Offered[]>([]);
+  const [openedFiles, setOpenedFiles] = useState<readonly Entry[]>([]);
   const [refused, setRefused] = useState<Refusal>(null);
   /** An assessment about to be left that was not handed in, and what is to be done then. */
   const [leaving, setLeaving] = useState<{ inHand: InHand; go: () => void } | null>(null);
@@ -130,9 +130,12 @@ export function App() {
     const name = wish.kind === 'begin' ? wish.offered.title : wish.file.name;
     if (result.kind === 'refused') return setRefused({ name, problems: result.problems });
     // Checked against the schema, so it has what the list shows.
-    const offered = result.file as Offered;
+    const scenario = result.file as Offered;
     setRefused(null);
-    setOpenedFiles((before) => [offered, ...before.filter(({ id }) => id !== offered.id)]);
+    setOpenedFiles((before) => [
+      { scenario, from: name },
+      ...before.filter((entry) => entry.scenario.id !== scenario.id),
+    ]);
   };
 
   // Another page begins at its top.

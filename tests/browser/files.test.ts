@@ -78,7 +78,7 @@ test('bad files are refused in words and the attempt in progress stays', async (
 
   await open(page, 'broken.json', '{ "format": 1, ');
   await page.getByText('broken.json was not opened.').waitFor();
-  expect(await alertText(page)).toContain('not JSON');
+  expect(await alertText(page)).toContain('not JSON at line 1, column 16: the text ends here, a name');
 
   await open(page, 'large.json', ' '.repeat(1_000_001));
   await page.getByText('large.json was not opened.').waitFor();
@@ -95,6 +95,36 @@ test('a scenario from a file is offered and begun', async () => {
   await begin(page, 'My own yard');
   await page.getByRole('heading', { name: 'My own yard', level: 1 }).waitFor();
   expect((await inHand(page)).scenario.id).toBe('mine');
+});
+
+test('entries of one title are told apart, and each is chosen by itself', async () => {
+  const page = await sitDown(opened.browser, opened.url);
+  const card = (apart: string) => page.locator('label.card').filter({ hasText: apart });
+  await page.getByText('Harbour Mews, house 4').first().waitFor();
+  expect(await card('opened from').count()).toBe(0);
+  const file = { ...scenarioFile(), brief: 'The same house, another day.' };
+  await open(page, 'my-\u202ehouse.json', `\ufeff${JSON.stringify(file)}`);
+  const mine = card('harbour-mews, opened from my-\\u202ehouse.json');
+  await mine.waitFor();
+  await open(page, 'other.json', JSON.stringify({ ...file, id: 'other' }));
+  await card('other, opened from other.json').waitFor();
+  const own = page.locator('label.card').filter({ has: page.getByText('harbour-mews', { exact: true }) });
+  await own.getByRole('radio').check();
+  expect(await mine.getByRole('radio').isChecked()).toBe(false);
+  await mine.getByRole('radio').check();
+  expect(await own.getByRole('radio').isChecked()).toBe(false);
+  expect(await mine.textContent()).toContain('The same house, another day.');
+});
+
+test('of a hostile file no more is shown than anyone reads', async () => {
+  const page = await sitDown(opened.browser, opened.url);
+  const allowed = Array.from({ length: 80 }, (_, i) => `${'x'.repeat(5000)}${i}`);
+  await open(page, 'hostile.json', JSON.stringify({ ...scenarioFile(), allowed }));
+  const text = await alertText(page);
+  expect(text).toContain('80 things are wrong with it');
+  expect(text).toContain('and 30 more problems');
+  expect(text).not.toContain('x'.repeat(61));
+  expect(await page.getByRole('alert').getByRole('listitem').count()).toBe(51);
 });
 
 test('after a reload the attempt goes on at the same readings', async () => {

@@ -165,7 +165,7 @@ describe('play', () => {
     const { stderr, status } = cli(['play', harbour, '-'], bad);
     expect(status).toBe(2);
     expect(stderr).toContain('[0].between[0]: this site has no terminal "outlet.L2"');
-    expect(stderr).toContain('[1].id: unknown test action "state-x"; did you mean "state-');
+    expect(stderr).toContain('[1].id: unknown test action "state-x"; one of: ');
   });
 });
 
@@ -223,6 +223,50 @@ describe('actions, faults, verify, mark', () => {
     const { stderr, status } = cli(['mark', written('newer.json', '{"format": 2}')]);
     expect(status).toBe(2);
     expect(stderr).toContain('from a newer version (format 2)');
+  });
+
+  test('a byte-order mark is taken, in a file and on standard input', () => {
+    const marked = written('marked.json', `\ufeff${scenarioNamed('harbour-mews').text}`);
+    expect(cli(['check', marked])).toMatchObject({ stdout: `${marked}: ok\n`, status: 0 });
+    expect(cli(['play', marked, '-'], '\ufeff[]').status).toBe(0);
+  });
+
+  test('nothing of a file or of its name steers a terminal, and JSON stays what it is', () => {
+    const hostile = 'x\u001b[2J\u0007\u007f\u009b31m\u202e\u2066y Ω ü';
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is sought
+    const steering = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/;
+    const file = written(
+      'hostile.json',
+      changed((f) => ({ ...f, id: 'hostile', title: `${hostile}\nsecond line`, brief: hostile })),
+    );
+    const refused = written(
+      'refused.json',
+      changed((f) => ({ ...f, [hostile]: 1, rules: hostile })),
+    );
+    const { scenario, file: known } = scenarioNamed('mill-race');
+    const attempt = { ...attemptBy(scenario, known), word: hostile };
+    const stop = JSON.stringify([{ op: 'stop', why: hostile }]);
+    const calls = [
+      cli(['check', file, refused, `no\nsuch ${hostile}.json`]),
+      cli(['verify', file]),
+      cli(['verify', file, '--json']),
+      cli(['play', file, '-'], stop),
+      cli(['mark', written('attempt-hostile.json', JSON.stringify(attempt))]),
+      cli(['mark', refused]),
+      cli([hostile]),
+      cli(['verify', file, `--${hostile}`]),
+      cli(['toString']),
+    ];
+    for (const { stdout, stderr } of calls) {
+      expect(stdout).not.toMatch(steering);
+      expect(stderr).not.toMatch(steering);
+      expect(stderr).not.toContain('    at ');
+    }
+    const [checked, verified, , played] = calls;
+    expect(JSON.parse(played?.stdout ?? '').stopped).toBe(hostile);
+    expect(checked?.stdout).toContain('no\\u000asuch x\\u001b[2J');
+    expect(checked?.stdout).toContain('y Ω ü');
+    expect(verified?.stdout.split('\n')[0]).toContain('\\u000asecond line');
   });
 
   test('an unknown verb or option is answered with the usage', () => {

@@ -1,48 +1,66 @@
 /*
- * A million sequences over all cores, or as many as are named: `npm run soak -- 1000000 SEED`. Every core does its own
- * part in a process of its own; the first sequence that goes wrong ends them all. Then 500 sound units on each kind of
- * site.
+ * A million sequences over all cores, then two hundred thousand spoilt files, or as many as are named: `npm run soak --
+ * 1000000 SEED 200000`. Every core does its own part in a process of its own; the first that goes wrong ends them all.
+ * Then 500 sound units on each kind of site.
  */
 import { fork, spawnSync } from 'node:child_process';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { runSequence } from './sequences.ts';
+import { takeFile } from './takenFile.ts';
 
-/** How often a process says how far it is, sequences. */
-const SAID_EVERY = 10_000;
+/** Longest that one file may take, s of a core's time: what else the machine does is no failure. */
+const LONGEST = 2;
 
-/** What a process tells the one that began it: sequences done since it last spoke, or what went wrong. */
-type Told = { readonly done: number } | { readonly wrong: string };
+/** What is soaked, each by its number. */
+const PARTS = {
+  sequences: { saidEvery: 10_000, run: runSequence },
+  files: { saidEvery: 2000, run: fileInTime },
+} as const;
+type Part = keyof typeof PARTS;
 
-const [count = '1000000', seed = '1', part, parts] = process.argv.slice(2);
-if (part === undefined) lead(Number(count), Number(seed), availableParallelism());
-else work(Number(count), Number(seed), Number(part), Number(parts));
+/** What a process tells the one that began it: how many were done since it last spoke, or what went wrong. */
+type Told = { readonly done: number; readonly worst: number } | { readonly wrong: string };
 
-function lead(total: number, from: number, cores: number): void {
-  let done = 0;
+const [sequences = '1000000', seed = '1', files = '200000', part, first, step] = process.argv.slice(2);
+if (part === undefined) await lead();
+else work(part as Part, Number(part === 'files' ? files : sequences), Number(first), Number(step));
+
+async function lead(): Promise<void> {
+  const wrong = (await leadPart('sequences', Number(sequences))) ?? (await leadPart('files', Number(files)));
+  if (wrong !== null) process.stdout.write(`${wrong}\n`);
+  process.exitCode = wrong === null ? soundUnits() : 1;
+}
+
+/** Does all of a part; what went wrong, or null. */
+function leadPart(part: Part, total: number): Promise<string | null> {
+  const cores = availableParallelism();
   const processes = Array.from({ length: cores }, (_, i) =>
-    fork(import.meta.filename, [total, from, i, cores].map(String)),
+    fork(import.meta.filename, [sequences, seed, files, part, i, cores].map(String)),
   );
-  const end = (text: string): void => {
-    process.stdout.write(`${text}\n`);
-    process.exitCode = 1;
-    for (const one of processes) one.kill();
-  };
+  let done = 0;
+  let worst = 0;
   let left = cores;
-  for (const one of processes) {
-    one.on('message', (told: Told) => {
-      if ('wrong' in told) return end(told.wrong);
-      done += told.done;
-      process.stdout.write(`${done} of ${total} sequences, seed ${from}: nothing wrong\n`);
-    });
-    one.on('exit', (code) => {
-      left -= 1;
-      if (code !== 0 && process.exitCode !== 1) end(`a process ended early, with ${code}`);
-      else if (left === 0 && done !== total && process.exitCode !== 1)
-        end(`only ${done} sequences were done`);
-      else if (left === 0 && process.exitCode !== 1) process.exitCode = soundUnits();
-    });
-  }
+  return new Promise((resolve) => {
+    const end = (wrong: string | null): void => {
+      resolve(wrong);
+      for (const one of processes) one.kill();
+    };
+    for (const one of processes) {
+      one.on('message', (told: Told) => {
+        if ('wrong' in told) return end(told.wrong);
+        done += told.done;
+        worst = Math.max(worst, told.worst);
+        const time = `${worst.toFixed(2)} s for the slowest`;
+        process.stdout.write(`${done} of ${total} ${part}, seed ${seed}, ${time}: nothing wrong\n`);
+      });
+      one.on('exit', (code) => {
+        left -= 1;
+        if (code !== 0) end(`a process ended early, with ${code}`);
+        else if (left === 0) end(done === total ? null : `only ${done} ${part} were done`);
+      });
+    }
+  });
 }
 
 /** The tests of them again with more; 0 if all pass. */
@@ -57,22 +75,41 @@ function soundUnits(): number {
   return status ?? 1;
 }
 
-function work(total: number, from: number, first: number, step: number): void {
-  let unsaid = 0;
+/** What went wrong with a file, or that it took too long. */
+function fileInTime(from: number, index: number): string | null {
+  // The first of a process has much to make ready.
+  if (index < availableParallelism()) takeFile(from, index);
+  const before = process.cpuUsage();
+  const { wrong } = takeFile(from, index);
+  const took = secondsSince(before);
+  return wrong ?? (took > LONGEST ? `file ${index}, seed ${from}: ${took.toFixed(1)} s` : null);
+}
+
+function secondsSince(before: NodeJS.CpuUsage): number {
+  const { user, system } = process.cpuUsage(before);
+  return (user + system) / 1e6;
+}
+
+function work(part: Part, total: number, first: number, step: number): void {
+  const { run, saidEvery } = PARTS[part];
+  let done = 0;
+  let worst = 0;
   const tell = (told: Told): void => {
     process.send?.(told);
   };
   for (let i = first; i < total; i += step) {
-    const wrong = runSequence(from, i);
+    const before = process.cpuUsage();
+    const wrong = run(Number(seed), i);
+    if (i !== first) worst = Math.max(worst, secondsSince(before));
     if (wrong !== null) {
       tell({ wrong });
       return;
     }
-    unsaid += 1;
-    if (unsaid === SAID_EVERY) {
-      tell({ done: unsaid });
-      unsaid = 0;
+    done += 1;
+    if (done === saidEvery) {
+      tell({ done, worst });
+      done = 0;
     }
   }
-  if (unsaid > 0) tell({ done: unsaid });
+  if (done > 0) tell({ done, worst });
 }

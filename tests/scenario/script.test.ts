@@ -29,12 +29,12 @@ describe('a problem names the place and what would be right', () => {
     [
       'unknown action',
       { op: 'action', id: 'state-bb' },
-      /^\[0\]\.id: unknown test action "state-bb"; did you mean "state-b"\?$/,
+      /^\[0\]\.id: unknown test action "state-bb"; one of: /,
     ],
     [
       'a terminal that this site lacks',
       insulation('supply.L2', 'supply.PE'),
-      /^\[0\]\.between\[0\]: this site has no terminal "supply\.L2"; did you mean "supply\.L1"\?$/,
+      /^\[0\]\.between\[0\]: this site has no terminal "supply\.L2"; one of: .*supply\.L1/,
     ],
     [
       'one among joined terminals',
@@ -45,6 +45,11 @@ describe('a problem names the place and what would be right', () => {
       'a cause that the catalogue does not have',
       { op: 'put-right', what: 'pe-jiont' },
       /^\[0\]\.what: "pe-jiont" is not known here; did you mean "pe-joint"\?$/,
+    ],
+    [
+      'one terminal joined to itself',
+      insulation(['supply.L1', 'supply.N', 'supply.L1'], 'supply.PE'),
+      /^\[0\]\.between\[0\]: "supply\.L1" is joined to itself: each terminal once is expected$/,
     ],
     ['no terminal anywhere', insulation('suply.L1', 'supply.PE'), /^\[0\]\.between\[0\]: .*supply\.L1/],
     [
@@ -100,6 +105,13 @@ test('a script puts something right, and tests again', () => {
   expect(before?.value).toBeGreaterThan(1.8);
   expect(after?.value).toBeLessThan(0.3);
   expect({ refused, unsafe }).toEqual({ refused: [], unsafe: [] });
+});
+
+test('a script, or a list in it, that is far too long is refused as that', () => {
+  expect(problemsIn(Array(5001).fill({}))).toEqual([': too long: at most 5000 is expected']);
+  expect(problemsIn([{ op: 'guard' }, insulation(Array(101).fill('supply.L9'), 'met')])).toEqual([
+    '[1].between[0]: too long: at most 100 is expected',
+  ]);
 });
 
 test('a script is a list', () => {

@@ -1,5 +1,8 @@
 /** Everything that is wrong with a file, in words, with where in the file; and that nothing else was touched. */
-import type { Problem } from '../../scenario/problems.ts';
+
+import type { Problem } from '../../scenario/problem.ts';
+import { countOf, listed } from '../../scenario/problem.ts';
+import { visible } from '../../scenario/quoted.ts';
 
 interface Props {
   readonly file: string;
@@ -9,13 +12,12 @@ interface Props {
 }
 
 export function Problems({ file, problems, kept }: Props) {
+  const count = countOf(problems);
   return (
     <div role="alert" className="found first stack">
       <p>
-        <strong>{file} was not opened.</strong> {kept}{' '}
-        {problems.length === 1
-          ? 'One thing is wrong with it:'
-          : `${problems.length} things are wrong with it:`}
+        <strong>{visible(file)} was not opened.</strong> {kept}{' '}
+        {count === 1 ? 'One thing is wrong with it:' : `${count} things are wrong with it:`}
       </p>
       <ProblemList problems={problems} />
     </div>
@@ -25,7 +27,7 @@ export function Problems({ file, problems, kept }: Props) {
 export function ProblemList({ problems }: { readonly problems: readonly Problem[] }) {
   return (
     <ul className="choices">
-      {problems.map(({ path, message }) => (
+      {listed(problems).map(({ path, message }) => (
         <li key={`${path} ${message}`}>
           {path === '' ? null : <strong>{path}: </strong>}
           {message}

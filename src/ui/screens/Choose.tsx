@@ -15,8 +15,8 @@ import { OpenFile } from '../parts/OpenFile.tsx';
 import { Problems } from '../parts/Problems.tsx';
 import { RungChoice } from '../parts/RungChoice.tsx';
 import { TextField } from '../parts/TextField.tsx';
-import type { Offered } from './offered.ts';
-import { OFFERED, SUPPORT_WORDS, unitLine } from './offered.ts';
+import type { Entry, Offered } from './offered.ts';
+import { apartBy, entriesWith, keyOf, SUPPORT_WORDS, unitLine } from './offered.ts';
 
 /** What the rest of the page, loaded later, is asked to do. */
 export type Wish =
@@ -39,7 +39,7 @@ interface Refused {
 interface Props {
   readonly refused: Refused | null;
   /** Scenario files opened from the device. */
-  readonly opened: readonly Offered[];
+  readonly opened: readonly Entry[];
   readonly inHand: InHand | null;
   readonly onWish: (wish: Wish) => void;
   readonly onReturn: () => void;
@@ -48,9 +48,9 @@ interface Props {
 export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
   const [cautions, setCautions] = useState(false);
   const kept = useKeptHere();
-  const all = useMemo(() => [...opened, ...OFFERED], [opened]);
-  const [id, setId] = useState<string | null>(null);
-  const chosen = all.find((offered) => offered.id === id) ?? all[0];
+  const all = useMemo(() => entriesWith(opened), [opened]);
+  const [key, setKey] = useState<string | null>(null);
+  const chosen = all.find((entry) => keyOf(entry) === key) ?? all[0];
   return (
     <>
       <header className="head">
@@ -89,11 +89,11 @@ export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
                 First time here? Four minutes on a bench that is handed over.
               </a>
             </p>
-            <ScenarioList all={all} chosen={chosen} onChoose={setId} />
+            <ScenarioList all={all} chosen={chosen} onChoose={setKey} />
           </div>
           <div className="wide-stack">
             {chosen === undefined ? null : (
-              <BeginForm key={chosen.id} offered={chosen} kept={kept.all} onWish={onWish} />
+              <BeginForm key={keyOf(chosen)} offered={chosen.scenario} kept={kept.all} onWish={onWish} />
             )}
             <section className="stack" aria-labelledby="file-heading">
               <h2 id="file-heading">From a file</h2>
@@ -110,13 +110,13 @@ export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
 }
 
 interface ListProps {
-  readonly all: readonly Offered[];
-  readonly chosen: Offered | undefined;
-  readonly onChoose: (id: string) => void;
+  readonly all: readonly Entry[];
+  readonly chosen: Entry | undefined;
+  readonly onChoose: (key: string) => void;
 }
 
 function ScenarioList({ all, chosen, onChoose }: ListProps) {
-  const groups = [...new Set(all.map(groupOf))].sort();
+  const groups = [...new Set(all.map(({ scenario }) => groupOf(scenario)))].sort();
   if (all.length === 0) return <p>No scenario came with this page. Open one from a file to begin.</p>;
   return (
     <>
@@ -127,12 +127,14 @@ function ScenarioList({ all, chosen, onChoose }: ListProps) {
           </legend>
           <div className="cards">
             {all
-              .filter((scenario) => groupOf(scenario) === group)
-              .map((scenario) => (
+              .filter(({ scenario }) => groupOf(scenario) === group)
+              .map((entry) => (
                 <Card
-                  key={scenario.id}
-                  scenario={scenario}
-                  isChosen={chosen?.id === scenario.id}
+                  key={keyOf(entry)}
+                  value={keyOf(entry)}
+                  scenario={entry.scenario}
+                  apart={apartBy(entry, all)}
+                  isChosen={entry === chosen}
                   onChoose={onChoose}
                 />
               ))}
@@ -144,17 +146,21 @@ function ScenarioList({ all, chosen, onChoose }: ListProps) {
 }
 
 interface CardProps {
+  readonly value: string;
   readonly scenario: Offered;
+  /** What tells it from others of its title. */
+  readonly apart: string | null;
   readonly isChosen: boolean;
-  readonly onChoose: (id: string) => void;
+  readonly onChoose: (key: string) => void;
 }
 
 /** A choice changes two cards of many. */
-const Card = memo(function Card({ scenario, isChosen, onChoose }: CardProps) {
+const Card = memo(function Card({ value, scenario, apart, isChosen, onChoose }: CardProps) {
   return (
     <label className="card">
-      <input type="radio" name="scenario" checked={isChosen} onChange={() => onChoose(scenario.id)} />
+      <input type="radio" name="scenario" checked={isChosen} onChange={() => onChoose(value)} />
       <span className="card-title">{scenario.title}</span>
+      {apart === null ? null : <span className="card-more note">{apart}</span>}
       <span className="card-more brief">{scenario.brief}</span>
       <span className="card-more note">
         {unitLine(scenario)} · {SUPPORT_WORDS[scenario.support]} · {scenario.rules}

@@ -3,6 +3,8 @@
  * shows. They are read and checked only when one is begun, so that the first screen stays small.
  */
 
+import { shortened } from '../../scenario/quoted.ts';
+
 /** What the list shows of a scenario file; nothing that gives a fault away. */
 export interface Offered {
   readonly id: string;
@@ -13,6 +15,13 @@ export interface Offered {
   readonly site: { readonly phases: 1 | 3; readonly earthing: string };
   readonly handover?: unknown;
   readonly unit: { readonly outlet: 'tethered' | 'socket'; readonly ratedCurrent: number };
+}
+
+/** An entry of the list. */
+export interface Entry {
+  readonly scenario: Offered;
+  /** The file on this device that it was opened from; null for what comes with the page. */
+  readonly from: string | null;
 }
 
 const FILES: Readonly<Record<string, Offered>> = import.meta.glob('../../../scenarios/*.json', {
@@ -26,6 +35,20 @@ export const WHOLE_JOB = Object.values(FILES).find(({ id }) => id === 'harbour-m
 export const OFFERED: readonly Offered[] = Object.values(FILES).toSorted(
   (x, y) => x.site.phases - y.site.phases || (x.title < y.title ? -1 : 1),
 );
+
+const ENTRIES: readonly Entry[] = OFFERED.map((scenario) => ({ scenario, from: null }));
+
+/** All that is offered, what was opened from files first. */
+export const entriesWith = (opened: readonly Entry[]): readonly Entry[] => [...opened, ...ENTRIES];
+
+/** One of a list; a file may have the id of a scenario that comes with the page. */
+export const keyOf = ({ scenario: { id }, from }: Entry): string => (from === null ? id : `${id} opened`);
+
+/** What tells an entry from others of the same title; null where there are none. */
+export function apartBy({ scenario: { id, title }, from }: Entry, all: readonly Entry[]): string | null {
+  if (all.filter(({ scenario }) => scenario.title === title).length < 2) return null;
+  return from === null ? id : `${id}, opened from ${shortened(from)}`;
+}
 
 /** `single-phase tethered, 32 A, TN-C-S`. */
 export function unitLine({ site, unit }: Pick<Offered, 'site' | 'unit'>): string {

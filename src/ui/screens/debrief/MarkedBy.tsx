@@ -10,6 +10,7 @@ import { originOf } from '../../../attempt/origin.ts';
 import { rungOf } from '../../../attempt/rung.ts';
 import { UNTIMELY } from '../../../attempt/untimely.ts';
 import { UNSAFE_ACTS } from '../../../bench/unsafe.ts';
+import { MOST_LISTED } from '../../../scenario/problem.ts';
 import { SheetLines } from '../../parts/SheetLines.tsx';
 import { benchTime, recordNumber } from '../../words/figures.ts';
 import { RUNG_NAMES } from '../../words/rungs.ts';
@@ -20,9 +21,6 @@ const FROM: Readonly<Record<Origin, string>> = {
   carried: 'carried: the file’s own, which nobody vouches for',
   against: 'the one it was held against',
 };
-
-/** More than anyone reads of what is wrong with one file. */
-const MOST = 50;
 
 export const MarkedBy = memo(function MarkedBy({ told }: { readonly told: Told }) {
   const { run, marks } = told;
@@ -83,11 +81,11 @@ function Doubtful({ title, lines }: { readonly title: string; readonly lines: re
         <strong>{title}</strong>
       </p>
       <ul className="choices note">
-        {lines.slice(0, MOST).map((text) => (
+        {lines.slice(0, MOST_LISTED).map((text) => (
           <li key={text}>{text}</li>
         ))}
       </ul>
-      {lines.length > MOST ? <p className="note">And {lines.length - MOST} more.</p> : null}
+      {lines.length > MOST_LISTED ? <p className="note">And {lines.length - MOST_LISTED} more.</p> : null}
     </div>
   );
 }

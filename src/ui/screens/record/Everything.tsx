@@ -25,9 +25,6 @@ type Came =
     }
   | { readonly kind: 'refused'; readonly file: string; readonly problems: readonly Problem[] };
 
-/** More than anyone reads. */
-const MOST_PROBLEMS = 20;
-
 interface Props {
   readonly count: number;
   readonly inHand: InHand | null;
@@ -58,10 +55,10 @@ export function Everything({ count, inHand, onChanged, onDeleted }: Props) {
         ? { ok: false as const, problems: [{ path: '', message: tooLarge(LARGEST_RECORD) }] }
         : await inSlices(parsingRecord(await file.text()), toTheEnd);
     if (read === null) return;
-    if (!read.ok) return setCame({ kind: 'refused', file: file.name, problems: few(read.problems) });
+    if (!read.ok) return setCame({ kind: 'refused', file: file.name, problems: read.problems });
     try {
       const merged = await mergeRecord(read.value.record);
-      say(mergedText(merged), file.name, few(read.value.leftOut));
+      say(mergedText(merged), file.name, read.value.leftOut);
       onChanged();
     } catch (error) {
       failed('Nothing was brought in.', error);
@@ -132,14 +129,6 @@ function LeftOut({ file, problems }: { readonly file: string; readonly problems:
     </div>
   );
 }
-
-const few = (problems: readonly Problem[]): readonly Problem[] =>
-  problems.length <= MOST_PROBLEMS
-    ? problems
-    : [
-        ...problems.slice(0, MOST_PROBLEMS),
-        { path: '', message: `and ${problems.length - MOST_PROBLEMS} more` },
-      ];
 
 function mergedText({ added, longer, keptAlready }: Merged): string {
   const parts = [

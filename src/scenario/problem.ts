@@ -1,0 +1,27 @@
+/** A problem of a file, and how many are listed: the first of them, and the count of the rest. */
+
+export interface Problem {
+  /** Path in the file, as `site.circuit.length`; empty for the file as a whole. */
+  readonly path: string;
+  readonly message: string;
+  /** How many problems this one line stands for, where it is the count of those that are not listed. */
+  readonly further?: number;
+}
+
+/** More problems than anyone reads at once. */
+export const MOST_LISTED = 50;
+
+/** How many problems these lines tell of. */
+export const countOf = (problems: readonly Problem[]): number =>
+  problems.reduce((sum, { further }) => sum + (further ?? 1), 0);
+
+/** The first of them, and one line with the count of the rest. */
+export function listed(problems: readonly Problem[]): readonly Problem[] {
+  const first = problems.filter(({ further }) => further === undefined).slice(0, MOST_LISTED);
+  return [...first, ...furtherProblems(countOf(problems) - first.length)];
+}
+
+export const furtherProblems = (count: number): readonly Problem[] =>
+  count <= 0
+    ? []
+    : [{ path: '', message: `and ${count} more ${count === 1 ? 'problem' : 'problems'}`, further: count }];
