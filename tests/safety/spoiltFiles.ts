@@ -233,7 +233,8 @@ const VALUE_CHANGES: readonly ValueChange[] = [
     other.within[other.key] = structuredClone(a);
   },
   (draw, { within, key }) => {
-    within[key] = one(draw, HOSTILE);
+    // A copy: what is changed further in one file must not be in the next.
+    within[key] = structuredClone(one(draw, HOSTILE));
   },
   (draw, { within, key }) => {
     if (!Array.isArray(within)) within[one(draw, HOSTILE_NAMES)] = within[key];
