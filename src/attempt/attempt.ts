@@ -120,6 +120,9 @@ const entrySchema: v.GenericSchema<unknown, Entry> = v.variant('kind', [
   v.looseObject({ kind: v.literal('conclusion'), ...frame, ...contents.conclusion.entries }),
 ]);
 
+/** Longest log that is read, entries. */
+export const LONGEST_LOG = 5000;
+
 /** Unknown fields are kept, never executed: loose objects, with the log's entries among them. */
 export const attemptSchema = v.looseObject({
   format: v.literal(1),
@@ -129,7 +132,7 @@ export const attemptSchema = v.looseObject({
   word: v.optional(name),
   /** The rung of support (rung.ts); without it what the scenario's support means. */
   rung: v.optional(v.picklist([1, 2, 3, 4])),
-  entries: v.pipe(v.array(entrySchema), v.maxLength(5000)),
+  entries: v.pipe(v.array(entrySchema), v.maxLength(LONGEST_LOG)),
   /** As the page that wrote the file had them; never believed. */
   marks: v.optional(v.unknown()),
 });

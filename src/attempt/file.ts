@@ -4,11 +4,11 @@ import canonicalize from 'canonicalize';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import { operationProblems } from '../scenario/operationProblems.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
-import { check, parseJson } from '../scenario/problems.ts';
+import { check, longLists, parseJson } from '../scenario/problems.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { newerFormat, readingScenario } from '../scenario/scenario.ts';
 import type { Attempt } from './attempt.ts';
-import { attemptSchema } from './attempt.ts';
+import { attemptSchema, LONGEST_LOG } from './attempt.ts';
 import { asGiven } from './origin.ts';
 import { replaying } from './run.ts';
 
@@ -29,6 +29,9 @@ export function* parsingAttempt(text: string): Generator<null, Parsed<ReadAttemp
 export function* readingAttempt(value: unknown): Generator<null, Parsed<ReadAttempt>> {
   const newer = newerFormat(value, 'attempt');
   if (newer !== null) return newer;
+  // The scenario in it has shorter lists still, and sees to these itself.
+  const long = longLists((value as { entries?: unknown } | null)?.entries, LONGEST_LOG, 'entries');
+  if (long.length > 0) return { ok: false, problems: long };
   const attempt = check(attemptSchema, value);
   yield null;
   const read = yield* readingScenario((value as { scenario?: unknown } | null)?.scenario);

@@ -166,6 +166,11 @@ function sorted(rest: readonly string[], listing: readonly string[]) {
  */
 const printed = (text: string): string => text.split('\n').map(visible).join('\n');
 
+// Whoever reads the output may have seen enough of it, as `head` has: that is no fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
+
 try {
   const { text, errors = [], exit = 0 } = run(process.argv.slice(2));
   process.stdout.write(`${printed(text)}\n`);

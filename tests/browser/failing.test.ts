@@ -267,44 +267,49 @@ describe('a file of the page', () => {
     await page.context().close();
   });
 
-  test.each(Object.keys(ways) as (keyof typeof ways)[])('that is loaded later, %s', async (how) => {
-    expect(later.length).toBeGreaterThan(2);
-    expectComplaint(SPOILT[how]);
-    expectComplaint(/NotLoaded|dynamically imported module/);
-    for (const file of some(later, how)) {
-      const first = await sitDown(opened.browser, opened.url);
-      await readyToLock(first);
-      const before = await keptHere(first);
-      const page = await openPage(first.context(), opened.url);
-      await spoil(page, file, how);
-      // Whichever way needs the file says that it did not come, and leaves the way back.
-      let told = 0;
-      for (const go of [
-        () => button(page, `Go on with ${JOB}`).click(),
-        () => button(page, 'Begin').click(),
-        () => page.getByRole('link', { name: 'My record' }).first().click(),
-        () => page.getByRole('contentinfo').getByRole('link', { name: 'Accessibility' }).click(),
-      ]) {
-        await go();
-        const arrived = page.getByRole('heading', {
-          name: /^(A part of this page did not come|Open in another tab|Choose a test|My record|Accessibility)$/,
-        });
-        await arrived.first().waitFor();
-        if (await heading(page, NOT_LOADED).isVisible()) told += 1;
-        if (await page.getByRole('dialog').isVisible())
-          await page.getByRole('dialog').getByRole('button', { name: 'Back' }).click();
-        else await page.goto(`${opened.url}#/`);
-        await heading(page, 'Charge point trainer').waitFor();
+  test.each(Object.keys(ways) as (keyof typeof ways)[])(
+    'that is loaded later, %s',
+    async (how) => {
+      expect(later.length).toBeGreaterThan(2);
+      expectComplaint(SPOILT[how]);
+      expectComplaint(/NotLoaded|dynamically imported module/);
+      for (const file of some(later, how)) {
+        const first = await sitDown(opened.browser, opened.url);
+        await readyToLock(first);
+        const before = await keptHere(first);
+        const page = await openPage(first.context(), opened.url);
+        await spoil(page, file, how);
+        // Whichever way needs the file says that it did not come, and leaves the way back.
+        let told = 0;
+        for (const go of [
+          () => button(page, `Go on with ${JOB}`).click(),
+          () => button(page, 'Begin').click(),
+          () => page.getByRole('link', { name: 'My record' }).first().click(),
+          () => page.getByRole('contentinfo').getByRole('link', { name: 'Accessibility' }).click(),
+        ]) {
+          await go();
+          const arrived = page.getByRole('heading', {
+            name: /^(A part of this page did not come|Open in another tab|Choose a test|My record|Accessibility)$/,
+          });
+          await arrived.first().waitFor();
+          if (await heading(page, NOT_LOADED).isVisible()) told += 1;
+          if (await page.getByRole('dialog').isVisible())
+            await page.getByRole('dialog').getByRole('button', { name: 'Back' }).click();
+          else await page.goto(`${opened.url}#/`);
+          await heading(page, 'Charge point trainer').waitFor();
+        }
+        expect(told, file).toBeGreaterThan(0);
+        await page.unrouteAll();
+        await page.reload();
+        await page.getByRole('link', { name: 'My record' }).first().click();
+        await page.getByText('Unfinished, setting up: No vehicle (A)').waitFor();
+        expect(await keptTexts(page)).toContain(before?.text);
+        await page.context().close();
       }
-      expect(told, file).toBeGreaterThan(0);
-      await page.unrouteAll();
-      await page.reload();
-      await page.getByRole('link', { name: 'My record' }).first().click();
-      await page.getByText('Unfinished, setting up: No vehicle (A)').waitFor();
-      expect(await keptTexts(page)).toContain(before?.text);
-      await page.context().close();
-    }
-  });
+      // A story a file: longer than most tests.
+    },
+    180_000,
+  );
 
   test('its style sheet: that is said, and the page works without', async () => {
     expectComplaint(/ERR_FAILED/);
