@@ -1,5 +1,6 @@
 /** The text of the file that everything on this device is exported to; what its fields mean is in recordFile.ts. */
 import type { RecordItem } from './recordItem.ts';
+import { wellFormed } from './wellFormed.ts';
 
 export interface Goal {
   readonly text: string;
@@ -20,15 +21,19 @@ export interface KeptRecord {
   readonly further: Readonly<Record<string, unknown>>;
 }
 
+/** What an earlier version let be typed may hold half a letter: brought in, that would be refused with all the rest. */
 export const makeRecordText = ({ items, unreadable, goal, further }: KeptRecord): string =>
-  `${JSON.stringify({
-    ...further,
-    format: 1,
-    goal,
-    ...(unreadable.length === 0 ? {} : { unreadable }),
-    attempts: items.map(({ further: own, draft, ...item }) => ({
-      ...own,
-      ...item,
-      ...(draft === null ? {} : { draft }),
-    })),
-  })}\n`;
+  `${JSON.stringify(
+    {
+      ...further,
+      format: 1,
+      goal,
+      ...(unreadable.length === 0 ? {} : { unreadable }),
+      attempts: items.map(({ further: own, draft, ...item }) => ({
+        ...own,
+        ...item,
+        ...(draft === null ? {} : { draft }),
+      })),
+    },
+    (_, value: unknown) => (typeof value === 'string' ? wellFormed(value) : value),
+  )}\n`;

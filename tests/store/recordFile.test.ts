@@ -46,6 +46,24 @@ test('what goes in comes out, with all that is not known here', () => {
   expect(looksLikeRecord(JSON.parse(text))).toBe(true);
 });
 
+test('half a letter in what was typed does not keep the rest from coming in', () => {
+  const [item] = record.items;
+  const typed = { fields: { because: 'cut \ud83d' } };
+  const halved = {
+    ...record,
+    items: [{ ...(item as NonNullable<typeof item>), draft: typed }],
+    goal: { text: '\udd0c', at: 5 },
+  };
+  const read = parseRecord(makeRecordText(halved));
+  expect(read.ok && read.value.record.goal?.text).toBe('\ufffd');
+  expect(read.ok && read.value.record.items[0]?.draft).toEqual({ fields: { because: 'cut \ufffd' } });
+});
+
+test('a number without end is refused with its place', () => {
+  const read = parseRecord(text.replace(/"at":\d+(\.\d+)?/, '"at":1e999'));
+  expect(read.ok || read.problems.map(({ message }) => message).join()).toMatch(/1e999/);
+});
+
 describe('the whole file is refused', () => {
   test.each([
     [

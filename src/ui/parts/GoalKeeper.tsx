@@ -7,9 +7,9 @@ import { useEffect, useState } from 'react';
 import type { KeepProblem } from '../../store/keepProblem.ts';
 import { problemOf } from '../../store/keepProblem.ts';
 import { keepGoal, keptGoal } from '../../store/keptRecord.ts';
+import { wellFormed } from '../../store/wellFormed.ts';
 import { WHY_NOT_KEPT } from '../words/keeping.ts';
 import { TextField } from './TextField.tsx';
-import { wellFormed } from './wellFormed.ts';
 
 const LONGEST = 300;
 

@@ -1,8 +1,8 @@
 /** A labelled line to type into, with what is wrong about it beside it. */
 import type { ReactNode, Ref } from 'react';
 import { useId } from 'react';
+import { wellFormed } from '../../store/wellFormed.ts';
 import { FigureInput } from './FigureInput.tsx';
-import { wellFormed } from './wellFormed.ts';
 
 interface Props {
   readonly label: ReactNode;
