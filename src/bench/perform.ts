@@ -9,6 +9,7 @@ import { pairsOf } from '../site/part.ts';
 import { livesOf } from '../site/site.ts';
 import type { Indicator } from '../unit/unitChart.ts';
 import { voltage } from './instruments/voltageTools.ts';
+import type { Knowledge } from './knowledge.ts';
 import { measure } from './measure.ts';
 import type { Operation } from './operation.ts';
 import { polesOpenedBy } from './plant.ts';
@@ -194,7 +195,7 @@ function isolate(world: World, { poles, lock }: OperationNamed<'isolate'>): Done
 
 /** Closes what was opened at the origin, a tripped breaker too. What was proved dead is so no longer. */
 function energise(world: World): Done {
-  world.knowledge = { ...world.knowledge, provedDead: {} };
+  world.knowledge = { ...world.knowledge, provedDead: {}, foundLive: [] };
   const done = set(world, { isolated: [], locked: false, breaker: 'closed' });
   world.trips.breaker.reset();
   return done;
@@ -211,12 +212,24 @@ function proveDead(world: World, { at, tool }: OperationNamed<'prove-dead'>, key
     return shown(truth, `${key} ${x}-${y}`, seconds(world.timeline.now), world.draw);
   });
   const dead = readings.every(({ value }) => value !== null && value < DEAD);
-  if (dead && tool === 'two-pole' && world.plant.isolated.length > 0) {
-    const provedDead = { ...world.knowledge.provedDead, [at]: world.timeline.now };
-    world.knowledge = { ...world.knowledge, provedDead };
-  }
+  const isLive = readings.some(({ value }) => value !== null && value >= DEAD);
+  if (world.plant.isolated.length > 0) world.knowledge = learnProved(world, at, { dead, isLive, tool });
   pass(world, DURATIONS['prove-dead']);
   return { ...shows(...readings), refused: outOfReach ? 'cover closed' : null };
+}
+
+/** What one proving at a place has shown: dead only by the tool for it, live by any. */
+function learnProved(
+  { knowledge, timeline }: World,
+  at: OperationNamed<'prove-dead'>['at'],
+  { dead, isLive, tool }: { dead: boolean; isLive: boolean; tool: OperationNamed<'prove-dead'>['tool'] },
+): Knowledge {
+  const { [at]: _, ...elsewhere } = knowledge.provedDead;
+  const others = knowledge.foundLive.filter((place) => place !== at);
+  if (isLive) return { ...knowledge, provedDead: elsewhere, foundLive: [...others, at] };
+  return dead && tool === 'two-pole'
+    ? { ...knowledge, provedDead: { ...elsewhere, [at]: timeline.now }, foundLive: others }
+    : knowledge;
 }
 
 /** A detector that shows less than this calls it dead, V. A design choice: under the lowest step of a two-pole detector (12 V, common practice, no source). */

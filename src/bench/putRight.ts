@@ -12,12 +12,6 @@ import type { World } from './world.ts';
 /** How long any repair takes, s. Fixed by us, and the same for all: how long it took tells nothing. */
 const REPAIR: Seconds = 900;
 
-/** Whether conductors are handled, so that they have to be proved dead first. */
-export const handlesConductors = (what: string): boolean => {
-  const entry = entryNamed(what);
-  return entry !== undefined && ['behind cover', 'outside'].includes(COMPONENTS[entry.component]);
-};
-
 /** Puts it right and lets the time pass that it takes; or says why it cannot be done, by what anybody can see. */
 export function putRight(world: World, what: string): string | null {
   const entry = entryNamed(what);

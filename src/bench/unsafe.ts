@@ -8,9 +8,9 @@ import { CONTACT_ALLOWANCE, expectedCable, expectedCircuitProtective } from '../
 import { livesOf } from '../site/site.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Measurement, Operation } from './operation.ts';
+import type { Removable } from './plant.ts';
 import { polesOpenedBy } from './plant.ts';
 import { liveBetween } from './port.ts';
-import { handlesConductors } from './putRight.ts';
 import type { Reading } from './reading.ts';
 import { isAt, labelOf, terminalsIn } from './terminals.ts';
 import type { World } from './world.ts';
@@ -34,20 +34,30 @@ export const UNSAFE_ACTS = {
     act: 'continuity test on a live part',
     why: 'The tester meets mains: its fuse opens, or worse. Prove dead comes first (EAWR reg. 14, GS38).',
   },
-  'cover-not-proved-dead': {
+  'cover-circuit-on': {
     critical: true,
-    act: 'cover opened before the circuit was proved dead',
-    why: 'Nothing showed that the terminals behind it were dead since it was last energised (EAWR regs 12 and 13, HSG85).',
+    act: 'cover opened with the circuit on',
+    why: 'The terminals behind it are live, and every live reading can be had with the cover on (EAWR reg. 14).',
+  },
+  'cover-without-lock': {
+    critical: false,
+    act: 'cover opened with the isolation not locked',
+    why: 'Somebody else can switch it on while you are at the terminals (EAWR regs 12 and 13).',
   },
   'conductor-not-proved-dead': {
     critical: true,
-    act: 'conductor moved before the circuit was proved dead',
-    why: 'A conductor may be handled only after it was proved dead at the work (EAWR reg. 13, HSG85).',
+    act: 'conductor handled that was not locked off and proved dead where it is',
+    why: 'Dead at the board is not dead at the unit, nor the other way round: another way, a second source, a borrowed neutral. Lock it off and prove it at the very terminals (EAWR regs 13 and 14, HSG85).',
   },
   'energised-with-link': {
     critical: true,
     act: 'energised with a temporary link in',
     why: 'The first switch-on is a dead short from line to earth.',
+  },
+  'energised-cover-open': {
+    critical: true,
+    act: 'energised with the cover open',
+    why: 'Live terminals are within reach, and nothing asks for it: every live reading can be had with the cover on (EAWR reg. 14).',
   },
   'energised-earth-off': {
     critical: true,
@@ -84,11 +94,6 @@ export const UNSAFE_ACTS = {
     act: 'isolated with the neutral left joined',
     why: 'With an earth of its own the neutral can stand at a voltage here: it is opened with the lines (BS 7671 461.2, from memory).',
   },
-  'energised-cover-open': {
-    critical: false,
-    act: 'energised with the cover open',
-    why: 'Live terminals are within reach (EAWR reg. 14).',
-  },
   'insulation-over-sheet': {
     critical: false,
     act: 'insulation test above the voltage that the unit’s sheet allows',
@@ -117,16 +122,19 @@ export function unsafeIn(world: World, operation: Operation): readonly UnsafeAct
       when(operation.tool === 'meter', 'proved-with-meter');
       break;
     case 'open-cover':
-      when(world.plant.cover === 'closed' && !proved(world), 'cover-not-proved-dead');
+      if (world.plant.cover === 'closed') ids.push(...unsafeOpening(world));
       break;
     case 'disconnect':
     case 'reconnect':
+      when(!mayHandleAt(world, PLACE_OF[operation.what]), 'conductor-not-proved-dead');
+      break;
     case 'link':
     case 'unlink':
-      when(!proved(world), 'conductor-not-proved-dead');
+      when(!mayHandleAt(world, 'origin'), 'conductor-not-proved-dead');
       break;
     case 'put-right':
-      when(handlesConductors(operation.what) && !proved(world), 'conductor-not-proved-dead');
+      // Both places whatever the cause is, so that what has to be proved tells nothing of it.
+      when(!(mayHandleAt(world, 'origin') && mayHandleAt(world, 'supply')), 'conductor-not-proved-dead');
       break;
     case 'energise':
       if (world.plant.isolated.length > 0) ids.push(...unsafeEnergising(world));
@@ -146,9 +154,29 @@ const leavesNeutral = ({ installation: { site } }: World, poles: 'all' | 'line')
   poles === 'line' &&
   !polesOpenedBy(site, Math.min(site.circuit.breaker.poles, livesOf(site).length)).includes('N');
 
-/** The outlet does not count: the open contactor makes it dead whatever the supply does. */
-const proved = ({ knowledge }: World): boolean =>
-  knowledge.provedDead.origin !== undefined || knowledge.provedDead.supply !== undefined;
+/** Where the conductors are that come off. At the board other ways and the tails stay live beside them. */
+const PLACE_OF: Readonly<Record<Removable, 'origin' | 'supply'>> = {
+  unit: 'supply',
+  arrester: 'supply',
+  'earthing-conductor': 'origin',
+  electrode: 'origin',
+};
+
+/**
+ * Locked off and proved dead at this place since it was last energised. The outlet is no such place: the open contactor
+ * makes it dead whatever the supply does.
+ */
+const mayHandleAt = ({ plant, knowledge }: World, place: 'origin' | 'supply'): boolean =>
+  plant.isolated.length > 0 && plant.locked && knowledge.provedDead[place] !== undefined;
+
+/**
+ * To open it isolated and locked is right, since only then the terminals can be proved dead; even where the papers name
+ * the wrong circuit. To open it after it was found live is not.
+ */
+function unsafeOpening({ plant, knowledge }: World): readonly UnsafeId[] {
+  if (plant.isolated.length === 0 || knowledge.foundLive.length > 0) return ['cover-circuit-on'];
+  return plant.locked ? [] : ['cover-without-lock'];
+}
 
 function unsafeEnergising({ plant, knowledge }: World): readonly UnsafeId[] {
   return [

@@ -236,18 +236,18 @@ describe('as the same hand on a conductor', () => {
     },
     { case: 'dead', first: MAKE_DEAD, what: 'pe-joint', refused: null, unsafe: [] },
     {
-      case: 'dead, at the board, cover on',
+      case: 'dead, at the board alone: what has to be proved tells nothing of where the cause is',
       first: [{ op: 'isolate' }, { op: 'prove-dead', at: 'origin' }],
       what: 'breaker-too-slow',
       refused: null,
-      unsafe: [],
+      unsafe: [UNPROVED],
     },
     {
       case: 'a label, with the supply on',
       first: [],
       what: 'labels-missing',
       refused: 'the circuit is not isolated',
-      unsafe: [],
+      unsafe: [UNPROVED],
     },
     {
       case: 'the distributor’s',

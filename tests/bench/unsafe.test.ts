@@ -30,6 +30,15 @@ const BACK: readonly OperationInput[] = [
   { op: 'wait', seconds: 20 },
 ];
 const LINK: [string, string] = ['origin.L1', 'origin.PE'];
+/** Off, locked, cover off, and proved dead at one of the two places. */
+const AT_ORIGIN: readonly OperationInput[] = [
+  { op: 'isolate' },
+  { op: 'wait', seconds: 2 },
+  { op: 'open-cover' },
+  { op: 'prove-dead', at: 'origin' },
+];
+const AT_SUPPLY: readonly OperationInput[] = [...AT_ORIGIN.slice(0, 3), { op: 'prove-dead', at: 'supply' }];
+const UNLOCKED: readonly OperationInput[] = [...MAKE_DEAD, { op: 'isolate', lock: false }];
 const notLanded: Wanted = { faults: [{ fault: 'pe-not-landed', values: {} }] };
 const joint: Wanted = { faults: [{ fault: 'pe-joint', values: { ohms: 1.8 } }] };
 
@@ -59,14 +68,31 @@ const PAIRS: readonly Pair[] = [
     near: [[{ op: 'open-cover' }, continuity('met', 'supply.PE')], [continuity('supply.L1', 'supply.PE')]],
   },
   {
-    id: 'cover-not-proved-dead',
-    act: [{ op: 'isolate' }, { op: 'open-cover' }],
-    near: [[{ op: 'isolate' }, { op: 'prove-dead', at: 'origin' }, { op: 'open-cover' }]],
+    // HSG85 and EAWR regs 12 to 14: off, locked, then open it, then prove the terminals behind it.
+    id: 'cover-circuit-on',
+    act: [{ op: 'prove-dead', at: 'origin' }, { op: 'open-cover' }],
+    near: [
+      [{ op: 'isolate' }, { op: 'open-cover' }],
+      [{ op: 'isolate', lock: false }, { op: 'open-cover' }],
+      [...MAKE_DEAD, { op: 'close-cover' }, { op: 'open-cover' }],
+    ],
+  },
+  {
+    id: 'cover-without-lock',
+    act: [{ op: 'isolate', lock: false }, { op: 'open-cover' }],
+    near: [
+      [{ op: 'isolate' }, { op: 'open-cover' }],
+      [{ op: 'isolate', lock: false }, { op: 'isolate' }, { op: 'open-cover' }],
+    ],
   },
   {
     id: 'conductor-not-proved-dead',
     act: [{ op: 'isolate' }, { op: 'open-cover' }, { op: 'disconnect', what: 'unit' }],
-    near: [[...MAKE_DEAD, { op: 'disconnect', what: 'unit' }]],
+    near: [
+      [...MAKE_DEAD, { op: 'disconnect', what: 'unit' }],
+      [...AT_SUPPLY, { op: 'disconnect', what: 'unit' }],
+      [...AT_ORIGIN, { op: 'link', between: LINK }],
+    ],
   },
   {
     id: 'energised-with-link',
@@ -176,12 +202,55 @@ describe('what stands until it is put right', () => {
     expect(mended.knowledge.failedTests).toEqual({});
   });
 
+  test.each([
+    ['the unit, proved at the board alone', AT_ORIGIN, { op: 'disconnect', what: 'unit' }],
+    ['the unit back again, proved at the board alone', AT_ORIGIN, { op: 'reconnect', what: 'unit' }],
+    ['an arrester, proved at the board alone', AT_ORIGIN, { op: 'disconnect', what: 'arrester' }],
+    ['a link, proved at the unit alone', AT_SUPPLY, { op: 'link', between: LINK }],
+    ['a link out again, proved at the unit alone', AT_SUPPLY, { op: 'unlink', between: LINK }],
+    ['the earth, proved at the unit alone', AT_SUPPLY, { op: 'disconnect', what: 'earthing-conductor' }],
+    ['the unit, proved and not locked', UNLOCKED, { op: 'disconnect', what: 'unit' }],
+    ['a repair, proved at the board alone', AT_ORIGIN, { op: 'put-right', what: 'pe-joint' }],
+    [
+      'a repair at the board, proved at the unit alone',
+      AT_SUPPLY,
+      { op: 'put-right', what: 'breaker-too-slow' },
+    ],
+  ] as const)('dead where the work is, and locked: %s', (_, first, handled) => {
+    expect(lastUnsafe(undefined, [...first, handled as OperationInput]).map(({ id }) => id)).toContain(
+      'conductor-not-proved-dead',
+    );
+  });
+
+  test('what was found live stays so: whoever opens the cover then opens it on a live circuit', () => {
+    // The line is crossed with another circuit's: the named one is off, and the terminals are not dead.
+    const world = benchWith();
+    world.plant = { ...world.plant, isolated: ['N'], locked: true };
+    const [found, cover] = doing(world, { op: 'prove-dead', at: 'origin' }, { op: 'open-cover' });
+    expect(found?.readings.some(({ value }) => (value ?? 0) > 200)).toBe(true);
+    expect(cover?.unsafe.map(({ id }) => id)).toEqual(['cover-circuit-on']);
+    const [, , again] = doing(
+      world,
+      { op: 'isolate' },
+      { op: 'prove-dead', at: 'origin' },
+      { op: 'close-cover' },
+    );
+    expect(again?.unsafe).toEqual([]);
+    expect(doing(world, { op: 'open-cover' })[0]?.unsafe).toEqual([]);
+  });
+
   test('dead, until it is energised', () => {
     const world = benchWith();
     doing(world, ...MAKE_DEAD);
     expect(Object.keys(world.knowledge.provedDead)).toEqual(['origin', 'supply']);
-    const [cover] = doing(world, ...BACK, { op: 'isolate' }, { op: 'open-cover' }).slice(-1);
-    expect(cover?.unsafe.map(({ id }) => id)).toEqual(['cover-not-proved-dead']);
+    const [off] = doing(
+      world,
+      ...BACK,
+      { op: 'isolate' },
+      { op: 'open-cover' },
+      { op: 'disconnect', what: 'unit' },
+    ).slice(-1);
+    expect(off?.unsafe.map(({ id }) => id)).toEqual(['conductor-not-proved-dead']);
   });
 
   test('a meter or a live terminal proves nothing', () => {

@@ -90,6 +90,7 @@ test('a script puts something right, and tests again', () => {
       { op: 'isolate' },
       { op: 'prove-dead', at: 'origin' },
       { op: 'open-cover' },
+      { op: 'prove-dead', at: 'supply' },
       path,
       { op: 'put-right', what: 'pe-joint' },
       path,

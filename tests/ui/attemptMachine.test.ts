@@ -52,19 +52,20 @@ test('a critical act stops the work in practice, and making safe goes on with th
   const actor = begun();
   locked(actor, 'open');
   expect(actor.getSnapshot().matches('harmed')).toBe(true);
-  expect(actor.getSnapshot().context.harm?.acts.map(({ id }) => id)).toEqual(['cover-not-proved-dead']);
+  expect(actor.getSnapshot().context.harm?.acts.map(({ id }) => id)).toEqual(['cover-circuit-on']);
   actor.send({ type: 'make safe', wall: 20 });
   expect(actor.getSnapshot().matches({ working: 'observing' })).toBe(true);
   expect(actor.getSnapshot().context.bench.position.supply).toBe('off-locked');
 });
 
-/** Isolated, proved dead at the origin, cover open: by hand, in a test that is then judged. */
+/** Isolated, cover open, proved dead at both places: by hand, in a test that is then judged. */
 function madeDead(actor: Actor): void {
   locked(actor);
   for (const operation of [
     { op: 'isolate' },
     { op: 'prove-dead', at: 'origin' },
     { op: 'open-cover' },
+    { op: 'prove-dead', at: 'supply' },
   ] as const)
     actor.send({ type: 'do', operation, wall: 20 });
   const note = { kind: 'judgement' as const, test: 'state-a', lines: [], limits: [] };
@@ -114,7 +115,7 @@ test('in assessment the same act goes unremarked', () => {
   expect(actor.getSnapshot().matches({ working: 'observing' })).toBe(true);
   const { harm, bench } = actor.getSnapshot().context;
   expect(harm).toBeNull();
-  expect(bench.run.unsafe.map(({ id }) => id)).toContain('cover-not-proved-dead');
+  expect(bench.run.unsafe.map(({ id }) => id)).toContain('cover-circuit-on');
 });
 
 test.each([

@@ -20,8 +20,8 @@ export function PutRightDialog({ bench, failed, onPutRight, onLeave }: Props) {
   return (
     <Dialog title="Put something right" closeWith="Back to the tests" onClose={onLeave}>
       <p>
-        Dead work: the circuit isolated, locked off and proved dead, the cover open where the part is behind
-        it. It takes a quarter of an hour. Only a test shows whether it was what was wrong.
+        Dead work, whatever the part is: isolate, lock off, open the cover, prove dead at the board and at the
+        unit’s terminals. It takes a quarter of an hour. Only a test shows whether it was what was wrong.
       </p>
       <CauseChoice value={cause} onChange={setCause} />
       <button type="button" className="main" disabled={cause === ''} onClick={() => onPutRight(cause)}>
