@@ -3,22 +3,25 @@
  * it was found live since it was isolated, which dead tests stand failed, whether the protective conductor is known to
  * be open. Unsafe acts are judged by it.
  */
-import type { Microseconds } from '../laws/quantities.ts';
+import type { Microseconds, Volts } from '../laws/quantities.ts';
 import type { Place } from './terminals.ts';
 
 export interface Knowledge {
   readonly provedDead: Readonly<Partial<Record<Place, Microseconds>>>;
   /** Where proving showed a voltage though it was isolated, and no later one showed it gone. */
   readonly foundLive: readonly Place[];
-  /** Failed dead tests that no later reading has put right: what was measured → why it failed. */
-  readonly failedTests: Readonly<Record<string, string>>;
-  /** Paths of the protective conductor that read open, by what was measured. */
-  readonly openEarth: readonly string[];
+  /** Failed dead tests that stand: those of which a path has not passed since. */
+  readonly failedTests: readonly FailedTest[];
 }
 
-export const nothingKnown = (): Knowledge => ({
-  provedDead: {},
-  foundLive: [],
-  failedTests: {},
-  openEarth: [],
-});
+export interface FailedTest {
+  readonly why: string;
+  /** A protective conductor that reads open. */
+  readonly isOpen: boolean;
+  /** Of an insulation test, V; 0 for continuity. */
+  readonly volts: Volts;
+  /** What its reading joined and no later reading has shown to be right (deadTests.ts names the paths). */
+  readonly left: readonly string[];
+}
+
+export const nothingKnown = (): Knowledge => ({ provedDead: {}, foundLive: [], failedTests: [] });

@@ -8,6 +8,7 @@ import type { Found } from '../site/part.ts';
 import { pairsOf } from '../site/part.ts';
 import { livesOf } from '../site/site.ts';
 import type { Indicator } from '../unit/unitChart.ts';
+import { learn } from './deadTests.ts';
 import { voltage } from './instruments/voltageTools.ts';
 import type { Knowledge } from './knowledge.ts';
 import { measure } from './measure.ts';
@@ -19,7 +20,7 @@ import type { Reading, Truth } from './reading.ts';
 import { shown } from './reading.ts';
 import { move, pass, send, settle } from './settle.ts';
 import type { UnsafeAct } from './unsafe.ts';
-import { learn, unsafeIn } from './unsafe.ts';
+import { unsafeIn } from './unsafe.ts';
 import type { Happening, World } from './world.ts';
 
 /** How long what passes time takes, s. Fixed by us; `wait` and the residual and opening tests take their own. */

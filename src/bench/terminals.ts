@@ -36,3 +36,19 @@ export const terminalsIn = (probe: Probe): readonly Terminal[] =>
 export const labelOf = (probe: Probe): string => terminalsIn(probe).join(' + ');
 
 export const isAt = (terminal: Terminal, place: Place): boolean => terminal.startsWith(`${place}.`);
+
+type Between = readonly [Probe, Probe];
+
+/** Every terminal that the leads of a measurement are on. */
+export const terminalsBetween = (between: Between): readonly Terminal[] =>
+  between.flatMap((probe) => [...terminalsIn(probe)]);
+
+/** Whether a lead is on a contact of the electronics' own circuits. */
+export const onPilot = (between: Between): boolean =>
+  terminalsBetween(between).some((t) => t.endsWith('.CP') || t.endsWith('.PP'));
+
+/** Whether a lead is on the protective conductor or what is joined to it. */
+export const onEarth = (between: Between): boolean => terminalsBetween(between).some(isEarth);
+
+export const isEarth = (terminal: Terminal): boolean =>
+  terminal.endsWith('.PE') || terminal === 'met' || terminal === 'case';

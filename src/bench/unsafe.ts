@@ -2,17 +2,12 @@
  * Unsafe acts: what each is, whether it is critical, and why. The critical ones are published here, each a predicate
  * over what the bench knows; they are judged when the act is done, whatever comes of it.
  */
-import { minimumInsulation } from '../laws/insulationLimits.ts';
-import type { Ohms } from '../laws/quantities.ts';
-import { CONTACT_ALLOWANCE, expectedCable, expectedCircuitProtective } from '../site/expected.ts';
 import { livesOf } from '../site/site.ts';
-import type { Knowledge } from './knowledge.ts';
 import type { Measurement, Operation } from './operation.ts';
 import type { Removable } from './plant.ts';
 import { polesOpenedBy } from './plant.ts';
 import { liveBetween } from './port.ts';
-import type { Reading } from './reading.ts';
-import { isAt, labelOf, terminalsIn } from './terminals.ts';
+import { isAt, onEarth, onPilot, terminalsBetween } from './terminals.ts';
 import type { World } from './world.ts';
 
 export interface UnsafeAct {
@@ -184,13 +179,13 @@ function unsafeEnergising({ plant, knowledge }: World): readonly UnsafeId[] {
     ...(plant.removed.includes('earthing-conductor') || plant.removed.includes('electrode')
       ? (['energised-earth-off'] as const)
       : []),
-    ...(Object.keys(knowledge.failedTests).length > 0 ? (['energised-failed-test'] as const) : []),
+    ...(knowledge.failedTests.length > 0 ? (['energised-failed-test'] as const) : []),
     ...(plant.cover === 'open' ? (['energised-cover-open'] as const) : []),
   ];
 }
 
 function unsafeMeasuring(world: World, measurement: Measurement): readonly UnsafeId[] {
-  const earthOpen = world.knowledge.openEarth.length > 0;
+  const earthOpen = world.knowledge.failedTests.some(({ isOpen }) => isOpen);
   switch (measurement.quantity) {
     case 'continuity':
       return touchesLive(world, measurement.between) ? ['continuity-live'] : [];
@@ -204,7 +199,7 @@ function unsafeMeasuring(world: World, measurement: Measurement): readonly Unsaf
           : []),
       ];
     case 'loop':
-      return earthOpen && usesEarth(measurement.between) ? ['loop-earth-open'] : [];
+      return earthOpen && onEarth(measurement.between) ? ['loop-earth-open'] : [];
     case 'residual':
       return earthOpen ? ['residual-earth-open'] : [];
     default:
@@ -214,86 +209,14 @@ function unsafeMeasuring(world: World, measurement: Measurement): readonly Unsaf
 
 type Between = Extract<Measurement, { quantity: 'insulation' }>['between'];
 
-const terminalsOf = (between: Between) => between.flatMap((probe) => [...terminalsIn(probe)]);
-
 const reachable = (world: World, terminal: string): boolean =>
   world.plant.cover === 'open' || !isAt(terminal, 'supply');
 
 /** Live to each other or to the main earthing terminal, through the stated load. */
 const touchesLive = (world: World, between: Between): boolean =>
-  terminalsOf(between).every((t) => reachable(world, t)) &&
+  terminalsBetween(between).every((t) => reachable(world, t)) &&
   (liveBetween(world, between[0], between[1]) ||
-    terminalsOf(between).some((t) => liveBetween(world, t, 'met')));
-
-const onPilot = (between: Between): boolean =>
-  terminalsOf(between).some((t) => t.endsWith('.CP') || t.endsWith('.PP'));
+    terminalsBetween(between).some((t) => liveBetween(world, t, 'met')));
 
 const reachesUnit = (world: World, between: Between): boolean =>
-  terminalsOf(between).some((t) => isAt(t, 'outlet')) || !world.plant.removed.includes('unit');
-
-const usesEarth = (between: Between): boolean =>
-  terminalsOf(between).some((t) => t.endsWith('.PE') || t === 'met' || t === 'case');
-
-/** What a dead test has shown: a reading that fails stands until a later one of the same terminals passes. */
-export function learn(world: World, measurement: Measurement, reading: Reading): Knowledge {
-  if (measurement.quantity !== 'continuity' && measurement.quantity !== 'insulation') return world.knowledge;
-  if (reading.qualifier === 'unable') return world.knowledge;
-  // Both leads on one terminal is a look at the leads, not a test of anything.
-  const [first, second] = measurement.between.map(labelOf);
-  if (first === second) return world.knowledge;
-  const key = `${measurement.quantity} ${[...measurement.between].map(labelOf).sort().join(' – ')}`;
-  const failure =
-    measurement.quantity === 'insulation'
-      ? insulationFailure(world, measurement, reading)
-      : earthFailure(world, measurement.between, reading);
-  const others = Object.fromEntries(Object.entries(world.knowledge.failedTests).filter(([k]) => k !== key));
-  const openNow = failure !== null && measurement.quantity === 'continuity' && isOpen(reading);
-  return {
-    ...world.knowledge,
-    failedTests: failure === null ? others : { ...others, [key]: failure },
-    openEarth: [...world.knowledge.openEarth.filter((k) => k !== key), ...(openNow ? [key] : [])],
-  };
-}
-
-/** A protective conductor that reads this much or more is as good as open, Ω. A design choice. */
-const AS_GOOD_AS_OPEN: Ohms = 100;
-const isOpen = (reading: Reading): boolean =>
-  reading.qualifier === '>' || (reading.value ?? 0) >= AS_GOOD_AS_OPEN;
-
-function insulationFailure(
-  world: World,
-  measurement: Extract<Measurement, { quantity: 'insulation' }>,
-  reading: Reading,
-): string | null {
-  // Between live conductors through connected electronics a low reading is no fault (BS 7671 643.3.3); a declared
-  // bleed brings the electronics to the outlet.
-  const throughElectronics =
-    !world.plant.removed.includes('unit') &&
-    !terminalsOf(measurement.between).some((t) => t.endsWith('.PE') || t === 'met' || t === 'case') &&
-    (world.installation.design.sheet.poleBleed !== null ||
-      terminalsOf(measurement.between).some((t) => !isAt(t, 'outlet')));
-  if (throughElectronics || onPilot(measurement.between)) return null;
-  const { minimum } = minimumInsulation(230);
-  return reading.value !== null && reading.value < minimum ? `insulation under ${minimum / 1e6} MΩ` : null;
-}
-
-function earthFailure(world: World, between: Between, reading: Reading): string | null {
-  const expected = expectedEarth(world, between);
-  if (expected === null) return null;
-  if (isOpen(reading)) return 'protective conductor open';
-  const least = (reading.value ?? 0) - (reading.uncertainty ?? 0);
-  return least > expected + CONTACT_ALLOWANCE ? 'protective conductor above its sum' : null;
-}
-
-/** The sum for a protective path, or null where the leads are not at its two ends. */
-function expectedEarth(world: World, between: Between): Ohms | null {
-  const { site, design } = world.installation;
-  const along: Record<string, Ohms> = { met: 0, 'origin.PE': 0 };
-  const circuit = expectedCircuitProtective(site);
-  along['supply.PE'] = circuit;
-  along.case = circuit;
-  const cable = design.sheet.outlet === 'tethered' || world.plant.standIn.plugged;
-  along['outlet.PE'] = circuit + (cable ? expectedCable(design.sheet.cable) : 0);
-  const [a, b] = between.map((probe) => (typeof probe === 'string' ? along[probe] : undefined));
-  return a === undefined || b === undefined ? null : Math.abs(a - b);
-}
+  terminalsBetween(between).some((t) => isAt(t, 'outlet')) || !world.plant.removed.includes('unit');

@@ -1,0 +1,130 @@
+/**
+ * What a dead test teaches. A reading that fails stands until every path that it joined has passed since, by whatever
+ * joining of terminals or nulling of leads, at no lower test voltage. A reading that can be nothing else but low tells
+ * neither way.
+ */
+import { minimumInsulation } from '../laws/insulationLimits.ts';
+import type { Ohms } from '../laws/quantities.ts';
+import { CONTACT_ALLOWANCE, expectedCable, expectedCircuitProtective } from '../site/expected.ts';
+import type { FailedTest, Knowledge } from './knowledge.ts';
+import type { Measurement } from './operation.ts';
+import type { Reading } from './reading.ts';
+import type { Probe, Terminal } from './terminals.ts';
+import { isAt, isEarth, labelOf, onEarth, onPilot, terminalsBetween, terminalsIn } from './terminals.ts';
+import type { World } from './world.ts';
+
+export function learn(world: World, measurement: Measurement, reading: Reading): Knowledge {
+  const { knowledge } = world;
+  const told = toldBy(world, measurement, reading);
+  if (told === null) return knowledge;
+  const { paths, failure, volts, isOpen } = told;
+  const failedTests =
+    failure === null
+      ? knowledge.failedTests.flatMap((test) => after(test, paths, volts))
+      : [...knowledge.failedTests, { why: failure, isOpen, volts, left: paths }];
+  return { ...knowledge, failedTests };
+}
+
+/** What is left of a failed test once these paths have passed. */
+function after(test: FailedTest, passed: readonly string[], volts: number): readonly FailedTest[] {
+  if (volts < test.volts) return [test];
+  const left = test.left.filter((path) => !passed.includes(path));
+  return left.length === 0 ? [] : [{ ...test, left }];
+}
+
+interface Told {
+  readonly paths: readonly string[];
+  /** Null where they passed. */
+  readonly failure: string | null;
+  readonly volts: number;
+  readonly isOpen: boolean;
+}
+
+/** Null where the reading tells neither way. */
+function toldBy(world: World, measurement: Measurement, reading: Reading): Told | null {
+  if (reading.qualifier === 'unable' || !('between' in measurement)) return null;
+  // Both leads on one terminal is a look at the leads, not a test of anything.
+  if (labelOf(measurement.between[0]) === labelOf(measurement.between[1])) return null;
+  if (measurement.quantity === 'continuity') return continuity(world, measurement.between, reading);
+  return measurement.quantity === 'insulation' ? insulation(world, measurement, reading) : null;
+}
+
+function insulation(
+  world: World,
+  { between, volts }: Extract<Measurement, { quantity: 'insulation' }>,
+  reading: Reading,
+): Told | null {
+  if (onPilot(between) || isThroughElectronics(world, between) || isJoinedAtSource(world, between))
+    return null;
+  const { minimum } = minimumInsulation(230);
+  const failure =
+    reading.value !== null && reading.value < minimum ? `insulation under ${minimum / 1e6} MΩ` : null;
+  const [first, second] = between.map((probe) => [...new Set(terminalsIn(probe).map(conductorOf))]);
+  const pairs = (first ?? []).flatMap((x) => (second ?? []).map((y) => [x, y].sort().join(' – ')));
+  // With the unit joined its own insulation is measured too: what passes without it says nothing of that.
+  const withUnit = world.plant.removed.includes('unit') ? [] : pairs.map((pair) => `${pair}, unit joined`);
+  return {
+    paths: failure === null ? [...pairs, ...withUnit] : withUnit.length > 0 ? withUnit : pairs,
+    failure,
+    volts,
+    isOpen: false,
+  };
+}
+
+/** One circuit from the board to the unit's supply terminals, whatever is measured at either end; PE is one conductor. */
+const conductorOf = (terminal: Terminal): string =>
+  isEarth(terminal) ? 'PE' : terminal.replace(/^(origin|supply)\./, 'circuit ').replace('.', ' ');
+
+/**
+ * Between live conductors through connected electronics a low reading is no fault (BS 7671 643.3.3); a declared bleed
+ * brings the electronics to the outlet.
+ */
+const isThroughElectronics = ({ plant, installation }: World, between: readonly [Probe, Probe]): boolean =>
+  !plant.removed.includes('unit') &&
+  !onEarth(between) &&
+  (installation.design.sheet.poleBleed !== null || terminalsBetween(between).some((t) => !isAt(t, 'outlet')));
+
+/** The neutral is joined to earth at the source: with its pole closed nothing but that is read. */
+const isJoinedAtSource = ({ plant }: World, between: readonly [Probe, Probe]): boolean =>
+  onEarth(between) &&
+  !plant.isolated.includes('N') &&
+  terminalsBetween(between).some((t) => t === 'origin.N' || t === 'supply.N' || t === 'incoming.N');
+
+/** A protective conductor that reads this much or more is as good as open, Ω. A design choice. */
+const AS_GOOD_AS_OPEN: Ohms = 100;
+
+/** Along the protective conductor, from the board on: what lies between one terminal and the next. */
+const ALONG = ['circuit', 'cable'] as const;
+const STANDS_AT: Readonly<Record<Terminal, number>> = {
+  met: 0,
+  'origin.PE': 0,
+  'supply.PE': 1,
+  case: 1,
+  'outlet.PE': 2,
+};
+
+function continuity(world: World, between: readonly [Probe, Probe], reading: Reading): Told | null {
+  const ends = between.map((probe) => (typeof probe === 'string' ? STANDS_AT[probe] : undefined));
+  const [a, b] = ends;
+  if (a === undefined || b === undefined) return null;
+  const [from, to] = [Math.min(a, b), Math.max(a, b)];
+  // The case hangs on the supply terminal by a bond of its own.
+  const bond = between.filter((probe) => probe === 'case').length === 1 ? ['PE bond of the case'] : [];
+  const paths = [...ALONG.slice(from, to).map((part) => `PE of the ${part}`), ...bond];
+  if (paths.length === 0) return null;
+  const isOpen = reading.qualifier === '>' || (reading.value ?? 0) >= AS_GOOD_AS_OPEN;
+  const failure = isOpen ? 'protective conductor open' : aboveItsSum(world, from, to, reading);
+  return { paths, failure, volts: 0, isOpen: failure !== null && isOpen };
+}
+
+function aboveItsSum(world: World, from: number, to: number, reading: Reading): string | null {
+  const { site, design } = world.installation;
+  const hasCable = design.sheet.outlet === 'tethered' || world.plant.standIn.plugged;
+  const parts: readonly Ohms[] = [
+    expectedCircuitProtective(site),
+    hasCable ? expectedCable(design.sheet.cable) : 0,
+  ];
+  const expected = parts.slice(from, to).reduce((sum, part) => sum + part, 0);
+  const least = (reading.value ?? 0) - (reading.uncertainty ?? 0);
+  return least > expected + CONTACT_ALLOWANCE ? 'protective conductor above its sum' : null;
+}
