@@ -22,7 +22,11 @@ export function learn(world: World, measurement: Measurement, reading: Reading):
     failure === null
       ? knowledge.failedTests.flatMap((test) => after(test, paths, volts))
       : [...knowledge.failedTests, { why: failure, isOpen, volts, left: paths }];
-  return { ...knowledge, failedTests };
+  const earthShown =
+    failure === null && measurement.quantity === 'continuity'
+      ? [...new Set([...knowledge.earthShown, ...paths])]
+      : knowledge.earthShown;
+  return { ...knowledge, failedTests, earthShown };
 }
 
 /** What is left of a failed test once these paths have passed. */
@@ -79,7 +83,10 @@ const conductorOf = (terminal: Terminal): string =>
  * Between live conductors through connected electronics a low reading is no fault (BS 7671 643.3.3); a declared bleed
  * brings the electronics to the outlet.
  */
-const isThroughElectronics = ({ plant, installation }: World, between: readonly [Probe, Probe]): boolean =>
+export const isThroughElectronics = (
+  { plant, installation }: World,
+  between: readonly [Probe, Probe],
+): boolean =>
   !plant.removed.includes('unit') &&
   !onEarth(between) &&
   (installation.design.sheet.poleBleed !== null || terminalsBetween(between).some((t) => !isAt(t, 'outlet')));

@@ -12,6 +12,8 @@ export interface Knowledge {
   readonly foundLive: readonly Place[];
   /** Failed dead tests that stand: those of which a path has not passed since. */
   readonly failedTests: readonly FailedTest[];
+  /** Paths of the protective conductor that have read as they should. */
+  readonly earthShown: readonly string[];
 }
 
 export interface FailedTest {
@@ -24,4 +26,9 @@ export interface FailedTest {
   readonly left: readonly string[];
 }
 
-export const nothingKnown = (): Knowledge => ({ provedDead: {}, foundLive: [], failedTests: [] });
+export const nothingKnown = (): Knowledge => ({
+  provedDead: {},
+  foundLive: [],
+  failedTests: [],
+  earthShown: [],
+});

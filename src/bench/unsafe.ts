@@ -3,11 +3,12 @@
  * over what the bench knows; they are judged when the act is done, whatever comes of it.
  */
 import { livesOf } from '../site/site.ts';
+import { isThroughElectronics } from './deadTests.ts';
 import type { Measurement, Operation } from './operation.ts';
 import type { Removable } from './plant.ts';
 import { polesOpenedBy } from './plant.ts';
 import { liveBetween } from './port.ts';
-import { isAt, onEarth, onPilot, terminalsBetween } from './terminals.ts';
+import { isAt, onEarth, onPilot, terminalsBetween, terminalsIn } from './terminals.ts';
 import type { World } from './world.ts';
 
 export interface UnsafeAct {
@@ -89,6 +90,36 @@ export const UNSAFE_ACTS = {
     act: 'isolated with the neutral left joined',
     why: 'With an earth of its own the neutral can stand at a voltage here: it is opened with the lines (BS 7671 461.2, from memory).',
   },
+  'isolated-under-load': {
+    critical: false,
+    act: 'isolated under load',
+    why: 'End the charge first: an isolator that is not made to break a load can burn, and contacts wear (BS 7671 Table 537.4, from memory).',
+  },
+  'energised-unit-off': {
+    critical: false,
+    act: 'energised with the unit’s conductors off',
+    why: 'Their ends are live and bare (EAWR reg. 14).',
+  },
+  'vehicle-left-plugged': {
+    critical: false,
+    act: 'dead work with the vehicle plugged in',
+    why: 'A vehicle is a source and a load of its own: unplug it before dead work, or it suffers the test and falsifies it (EAWR reg. 12(2)).',
+  },
+  'loop-earth-not-shown': {
+    critical: false,
+    act: 'loop test before the protective conductor was shown to be continuous',
+    why: 'Were it open, the test current would put mains voltage on the case and the vehicle: continuity comes first (BS 7671 643.1, 643.2).',
+  },
+  'residual-earth-not-shown': {
+    critical: false,
+    act: 'residual-current test before the protective conductor was shown to be continuous',
+    why: 'Were it open, the test current would put mains voltage on the case and the vehicle: continuity comes first (BS 7671 643.1, 643.2).',
+  },
+  'insulation-through-electronics': {
+    critical: false,
+    act: 'insulation test from line to neutral through the electronics',
+    why: 'The reading tells nothing and the electronics may suffer: join the lives and test them to earth, or take the unit’s conductors off (BS 7671 643.3.3).',
+  },
   'insulation-over-sheet': {
     critical: false,
     act: 'insulation test above the voltage that the unit’s sheet allows',
@@ -112,6 +143,7 @@ export function unsafeIn(world: World, operation: Operation): readonly UnsafeAct
     case 'isolate':
       when(!operation.lock, 'isolated-without-lock');
       when(leavesNeutral(world, operation.poles), 'neutral-not-isolated');
+      when(isLoaded(world), 'isolated-under-load');
       break;
     case 'prove-dead':
       when(operation.tool === 'meter', 'proved-with-meter');
@@ -122,10 +154,12 @@ export function unsafeIn(world: World, operation: Operation): readonly UnsafeAct
     case 'disconnect':
     case 'reconnect':
       when(!mayHandleAt(world, PLACE_OF[operation.what]), 'conductor-not-proved-dead');
+      when(isVehicleThere(world), 'vehicle-left-plugged');
       break;
     case 'link':
     case 'unlink':
       when(!mayHandleAt(world, 'origin'), 'conductor-not-proved-dead');
+      when(isVehicleThere(world), 'vehicle-left-plugged');
       break;
     case 'put-right':
       // Both places whatever the cause is, so that what has to be proved tells nothing of it.
@@ -142,6 +176,26 @@ export function unsafeIn(world: World, operation: Operation): readonly UnsafeAct
   }
   return ids.map(actOf);
 }
+
+/** A charge is drawn through what is about to be opened. */
+const isLoaded = ({ plant: { standIn, contactor, isolated } }: World): boolean =>
+  isolated.length === 0 && contactor === 'closed' && standIn.plugged && standIn.load > 0;
+
+/** Plugged in as a vehicle is; in state A it is a lead to measure through. */
+const isVehicleThere = ({ plant: { standIn } }: World): boolean => standIn.plugged && standIn.state !== 'A';
+
+/** From live conductors to live conductors. At the outlet the open contactor and a declared bleed lie between. */
+const isBetweenLives = (world: World, between: Between): boolean => {
+  const lives = livesOf(world.installation.site) as readonly string[];
+  const conductors = between.map((probe) => terminalsIn(probe).map((t) => t.split('.')[1] ?? t));
+  return conductors.every((own) => own.every((conductor) => lives.includes(conductor)));
+};
+
+/** Whether continuity was shown as far as a test current will flow through the protective conductor. */
+const isEarthShown = ({ knowledge }: World, terminals: readonly string[]): boolean =>
+  (!terminals.some((t) => isAt(t, 'outlet') || isAt(t, 'supply') || t === 'case') ||
+    knowledge.earthShown.includes('PE of the circuit')) &&
+  (!terminals.some((t) => isAt(t, 'outlet')) || knowledge.earthShown.includes('PE of the cable'));
 
 /** On a TT site, by a device that has no pole for it. */
 const leavesNeutral = ({ installation: { site } }: World, poles: 'all' | 'line'): boolean =>
@@ -179,12 +233,16 @@ function unsafeEnergising({ plant, knowledge }: World): readonly UnsafeId[] {
     ...(plant.removed.includes('earthing-conductor') || plant.removed.includes('electrode')
       ? (['energised-earth-off'] as const)
       : []),
+    ...(plant.removed.includes('unit') ? (['energised-unit-off'] as const) : []),
     ...(knowledge.failedTests.length > 0 ? (['energised-failed-test'] as const) : []),
     ...(plant.cover === 'open' ? (['energised-cover-open'] as const) : []),
   ];
 }
 
 function unsafeMeasuring(world: World, measurement: Measurement): readonly UnsafeId[] {
+  // Behind the cover nothing is reached, so nothing is done.
+  if ('between' in measurement && !terminalsBetween(measurement.between).every((t) => reachable(world, t)))
+    return [];
   const earthOpen = world.knowledge.failedTests.some(({ isOpen }) => isOpen);
   switch (measurement.quantity) {
     case 'continuity':
@@ -193,15 +251,24 @@ function unsafeMeasuring(world: World, measurement: Measurement): readonly Unsaf
       return [
         ...(touchesLive(world, measurement.between) ? (['insulation-live'] as const) : []),
         ...(onPilot(measurement.between) ? (['insulation-on-pilot'] as const) : []),
+        ...(isVehicleThere(world) ? (['vehicle-left-plugged'] as const) : []),
+        ...(isBetweenLives(world, measurement.between) &&
+        isThroughElectronics(world, measurement.between) &&
+        !terminalsBetween(measurement.between).every((t) => isAt(t, 'outlet'))
+          ? (['insulation-through-electronics'] as const)
+          : []),
         ...(measurement.volts > world.installation.design.sheet.insulationTestVoltageMax &&
         reachesUnit(world, measurement.between)
           ? (['insulation-over-sheet'] as const)
           : []),
       ];
     case 'loop':
-      return earthOpen && onEarth(measurement.between) ? ['loop-earth-open'] : [];
+      if (!onEarth(measurement.between)) return [];
+      if (earthOpen) return ['loop-earth-open'];
+      return isEarthShown(world, terminalsBetween(measurement.between)) ? [] : ['loop-earth-not-shown'];
     case 'residual':
-      return earthOpen ? ['residual-earth-open'] : [];
+      if (earthOpen) return ['residual-earth-open'];
+      return isEarthShown(world, [`${measurement.at}.PE`]) ? [] : ['residual-earth-not-shown'];
     default:
       return [];
   }
@@ -214,9 +281,8 @@ const reachable = (world: World, terminal: string): boolean =>
 
 /** Live to each other or to the main earthing terminal, through the stated load. */
 const touchesLive = (world: World, between: Between): boolean =>
-  terminalsBetween(between).every((t) => reachable(world, t)) &&
-  (liveBetween(world, between[0], between[1]) ||
-    terminalsBetween(between).some((t) => liveBetween(world, t, 'met')));
+  liveBetween(world, between[0], between[1]) ||
+  terminalsBetween(between).some((t) => liveBetween(world, t, 'met'));
 
 const reachesUnit = (world: World, between: Between): boolean =>
   terminalsBetween(between).some((t) => isAt(t, 'outlet')) || !world.plant.removed.includes('unit');

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { OperationInput } from '../../src/bench/operation.ts';
 import { UNSAFE_ACTS, type UnsafeId } from '../../src/bench/unsafe.ts';
 import type { World } from '../../src/bench/world.ts';
-import { benchWith, CHARGE, doing, MAKE_DEAD, type Wanted } from './build.ts';
+import { benchWith, CHARGE, doing, MAKE_DEAD, PLUG_IN, type Wanted } from './build.ts';
 
 interface Pair {
   readonly id: UnsafeId;
@@ -40,6 +40,8 @@ const AT_ORIGIN: readonly OperationInput[] = [
 ];
 const AT_SUPPLY: readonly OperationInput[] = [...AT_ORIGIN.slice(0, 3), { op: 'prove-dead', at: 'supply' }];
 const UNLOCKED: readonly OperationInput[] = [...MAKE_DEAD, { op: 'isolate', lock: false }];
+/** The protective conductor shown to be continuous from the board to the outlet, and energised again. */
+const SHOWN: readonly OperationInput[] = [...MAKE_DEAD, continuity('met', 'outlet.PE'), ...BACK];
 const notLanded: Wanted = { faults: [{ fault: 'pe-not-landed', values: {} }] };
 const joint: Wanted = { faults: [{ fault: 'pe-joint', values: { ohms: 1.8 } }] };
 
@@ -154,6 +156,73 @@ const PAIRS: readonly Pair[] = [
     id: 'energised-cover-open',
     act: [...MAKE_DEAD, { op: 'energise' }],
     near: [[...MAKE_DEAD, { op: 'close-cover' }, { op: 'energise' }]],
+  },
+  {
+    // EAWR reg. 12; BS 7671 537.2: an isolator is not made to break a load.
+    id: 'isolated-under-load',
+    act: [...CHARGE, { op: 'vehicle', load: 16 }, { op: 'wait', seconds: 1 }, { op: 'isolate' }],
+    near: [
+      [...CHARGE, { op: 'isolate' }],
+      [
+        ...CHARGE,
+        { op: 'vehicle', load: 16 },
+        { op: 'vehicle', state: 'B' },
+        { op: 'wait', seconds: 1 },
+        { op: 'isolate' },
+      ],
+    ],
+  },
+  {
+    id: 'energised-unit-off',
+    act: [...MAKE_DEAD, { op: 'disconnect', what: 'unit' }, ...BACK.slice(0, 2)],
+    near: [
+      [
+        ...MAKE_DEAD,
+        { op: 'disconnect', what: 'unit' },
+        { op: 'reconnect', what: 'unit' },
+        ...BACK.slice(0, 2),
+      ],
+    ],
+  },
+  {
+    // EAWR reg. 12(2): isolated from every source.
+    id: 'vehicle-left-plugged',
+    act: [...PLUG_IN, ...MAKE_DEAD, insulation(['supply.L1', 'supply.N'], 'supply.PE')],
+    near: [
+      // In state A it is a lead to measure through, and continuity is not work on a conductor.
+      [
+        ...PLUG_IN,
+        { op: 'vehicle', state: 'A' },
+        ...MAKE_DEAD,
+        insulation(['supply.L1', 'supply.N'], 'supply.PE'),
+      ],
+      [...PLUG_IN, ...MAKE_DEAD, continuity('met', 'outlet.PE')],
+    ],
+  },
+  {
+    // BS 7671 643.1 and 643.2: continuity comes first.
+    id: 'loop-earth-not-shown',
+    act: [...CHARGE, loop('outlet.L1', 'outlet.PE')],
+    near: [
+      [...CHARGE, loop('outlet.L1', 'outlet.N')],
+      [...SHOWN, ...CHARGE, loop('outlet.L1', 'outlet.PE')],
+      [loop('incoming.L1', 'met')],
+    ],
+  },
+  {
+    id: 'residual-earth-not-shown',
+    act: [...MAKE_DEAD, continuity('met', 'supply.PE'), ...BACK, ...CHARGE, RAMP],
+    near: [[...SHOWN, ...CHARGE, RAMP]],
+  },
+  {
+    // BS 7671 643.3.3.
+    id: 'insulation-through-electronics',
+    act: [...MAKE_DEAD, insulation('supply.L1', 'supply.N')],
+    near: [
+      [...MAKE_DEAD, insulation(['supply.L1', 'supply.N'], 'supply.PE')],
+      [...MAKE_DEAD, { op: 'disconnect', what: 'unit' }, insulation('supply.L1', 'supply.N')],
+      [...MAKE_DEAD, insulation('outlet.L1', 'outlet.N')],
+    ],
   },
   {
     id: 'insulation-over-sheet',
