@@ -162,6 +162,31 @@ describe.each(PAIRS)('$id', ({ id, wanted, act, near }) => {
   });
 });
 
+describe('an earth off is whichever was taken off, the distributor’s or the site’s own electrode', () => {
+  const energised = (wanted: Wanted, ...between: readonly OperationInput[]) =>
+    lastUnsafe(wanted, [...MAKE_DEAD, ...between, ...BACK.slice(0, 2)]).map(({ id }) => id);
+  const off = (what: 'electrode' | 'earthing-conductor' | 'unit'): OperationInput => ({
+    op: 'disconnect',
+    what,
+  });
+  const on = (what: 'electrode'): OperationInput => ({ op: 'reconnect', what });
+
+  test('the electrode of a TT site', () => {
+    expect(energised({ site: ELECTRODE }, off('electrode'))).toEqual(['energised-earth-off']);
+    expect(energised({ site: ELECTRODE }, off('electrode'), on('electrode'))).toEqual([]);
+  });
+
+  test('the distributor’s earth of a TN site', () => {
+    expect(energised({ site: { earthing: 'TN-S' } }, off('earthing-conductor'))).toEqual([
+      'energised-earth-off',
+    ]);
+  });
+
+  test('anything else taken off is no earth', () => {
+    expect(energised({}, off('unit'))).toEqual([]);
+  });
+});
+
 describe('what stands until it is put right', () => {
   test('a failed test, until the same one passes', () => {
     const world = benchWith(joint);
