@@ -130,13 +130,13 @@ describe('the proximity contact of a socket-outlet (IEC 61851-1:2017 Table B.2)'
 
   /** The ends from a thousandth of an ohm inside, since the way through volts rounds. */
   test.each([
-    ['invalid', 0, 30, 59.999],
-    [63, 80.001, 100, 139.999],
-    [32, 164.001, 220, 307.999],
-    [20, 400.001, 680, 935.999],
-    [13, 1100.001, 1500, 2459.999],
-    ['none', 4500.001, 100_000, Infinity],
-  ] as const)('%s: %d, %d and %d Ω', (reading, ...ohms) => {
+    { reading: 'invalid', ohms: [0, 30, 59.999] },
+    { reading: 63, ohms: [80.001, 100, 139.999] },
+    { reading: 32, ohms: [164.001, 220, 307.999] },
+    { reading: 20, ohms: [400.001, 680, 935.999] },
+    { reading: 13, ohms: [1100.001, 1500, 2459.999] },
+    { reading: 'none', ohms: [4500.001, 100_000, Infinity] },
+  ])('$reading: $ohms Ω', ({ reading, ohms }) => {
     for (const one of ohms) expect(socket({ proximity: across(one) }).proximity, `${one} Ω`).toBe(reading);
   });
 
