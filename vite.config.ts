@@ -4,7 +4,7 @@
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
-import { defineConfig } from 'vitest/config';
+import { configDefaults, defineConfig } from 'vitest/config';
 import { LongFirst } from './tests/longFirst.ts';
 
 /** The built page loads nothing but its own files, the worker and the manifest among them. The development server adds inline scripts and goes without. */
@@ -117,7 +117,8 @@ export default defineConfig({
         test: {
           name: 'floors',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/browser/**'],
+          // A package of the tests' own (tests/mutation) brings others' tests with it.
+          exclude: [...configDefaults.exclude, 'tests/browser/**'],
           // Every core: left to itself one stays idle.
           maxWorkers: '100%',
           // Nothing is kept between files but what is read anew to the same end, so modules are loaded once a core.

@@ -18,17 +18,17 @@ const LEAST_SCORE = 80;
  */
 const ACCEPTED = JSON.parse(readFileSync(join(import.meta.dirname, 'survivors.json'), 'utf8'));
 
-ensureInstalled();
-ensureInstalled(import.meta.dirname);
-const { Stryker } = await import('@stryker-mutator/core');
-const { draw, mutantsOf, placeOf } = await import('./mutants.mjs');
-
 const asked = process.argv.slice(2);
 const unknown = asked.filter((floor) => !FLOORS.includes(floor));
 if (unknown.length > 0) {
   console.error(`No floor is called ${unknown.join(', ')}. There are ${FLOORS.join(', ')}.`);
   process.exit(1);
 }
+
+ensureInstalled();
+ensureInstalled(import.meta.dirname);
+const { Stryker } = await import('@stryker-mutator/core');
+const { draw, mutantsOf, placeOf } = await import('./mutants.mjs');
 
 process.chdir(root);
 const workplace = mkdtempSync(join(tmpdir(), 'charge-trainer-mutants-'));
