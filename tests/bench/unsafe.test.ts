@@ -1,7 +1,9 @@
 /** Every unsafe act: a script whose last operation is it, and the nearest one that must not be called so. */
 import { describe, expect, test } from 'vitest';
-import type { OperationInput } from '../../src/bench/operation.ts';
-import { UNSAFE_ACTS, type UnsafeId } from '../../src/bench/unsafe.ts';
+import { nothingKnown } from '../../src/bench/knowledge.ts';
+import { type Measurement, type OperationInput, operation } from '../../src/bench/operation.ts';
+import type { Reading } from '../../src/bench/reading.ts';
+import { learn, UNSAFE_ACTS, type UnsafeId } from '../../src/bench/unsafe.ts';
 import { benchWith, CHARGE, doing, MAKE_DEAD, type Wanted } from './build.ts';
 
 interface Pair {
@@ -226,4 +228,126 @@ test('a tester on live parts opens its fuse, which is heard, and refuses', () =>
   const outcome = doing(world, ...CHARGE, insulation('outlet.L1', 'outlet.PE')).at(-1);
   expect(outcome?.events.map(({ what }) => what)).toEqual(['instrument fuse opened']);
   expect(outcome?.readings[0]).toMatchObject({ qualifier: 'unable', value: null });
+});
+
+/**
+ * What a reading teaches. One phase, 18 m of 6 mm², 3.08 mΩ/m: 0.055 Ω; tether 5 m of 6 mm², 3.30 mΩ/m: 0.017 Ω
+ * (IEC 60228); contacts may add 0.05 Ω (common practice, no source). Insulation 1 MΩ at least (BS 7671 Table 64).
+ */
+describe('what a dead test has shown', () => {
+  const taught = (
+    input: OperationInput,
+    value: number | null,
+    more: Partial<Reading> = {},
+    wanted: Wanted = {},
+  ) => {
+    const world = benchWith(wanted);
+    return learn(world, operation(input) as Measurement, {
+      quantity: 'continuity',
+      value,
+      unit: 'Ω',
+      uncertainty: 0,
+      qualifier: null,
+      at: 0,
+      ...more,
+    });
+  };
+  const failures = (...asked: Parameters<typeof taught>) => Object.values(taught(...asked).failedTests);
+  const ABOVE = 'protective conductor above its sum';
+  const OPEN = 'protective conductor open';
+
+  test.each([
+    { between: ['met', 'origin.PE'], least: 0.05 },
+    { between: ['met', 'supply.PE'], least: 0.105 },
+    { between: ['met', 'case'], least: 0.105 },
+    { between: ['met', 'outlet.PE'], least: 0.121 },
+    { between: ['outlet.PE', 'supply.PE'], least: 0.066 },
+    { between: ['case', 'origin.PE'], least: 0.105 },
+  ] as const)('$between may read $least Ω', ({ between: [a, b], least }) => {
+    expect(failures(continuity(a, b), least - 0.001)).toEqual([]);
+    expect(failures(continuity(a, b), least + 0.001)).toEqual([ABOVE]);
+    // In doubt it has not failed.
+    expect(failures(continuity(a, b), least + 0.01, { uncertainty: 0.02 })).toEqual([]);
+    expect(failures(continuity(a, b), 99)).toEqual([ABOVE]);
+    expect(failures(continuity(a, b), 100)).toEqual([OPEN]);
+    expect(failures(continuity(a, b), null, { qualifier: '>' })).toEqual([OPEN]);
+  });
+
+  test('a socket’s contacts come before the customer’s cable', () => {
+    const socket: Wanted = { sheet: { outlet: 'socket' } };
+    expect(failures(continuity('met', 'outlet.PE'), 0.11, {}, socket)).toEqual([ABOVE]);
+    expect(failures(continuity('met', 'outlet.PE'), 0.104, {}, socket)).toEqual([]);
+  });
+
+  test('a lead that is not on a protective conductor shows nothing of one', () => {
+    expect(failures(continuity('origin.L1', 'supply.L1'), 500)).toEqual([]);
+    expect(failures(continuity('met', 'supply.N'), 500)).toEqual([]);
+    expect(failures(continuity('met', 'met'), 500)).toEqual([]);
+  });
+
+  test.each([
+    { between: ['supply.L1', 'supply.PE'], fails: true },
+    { between: ['origin.N', 'met'], fails: true },
+    { between: ['supply.L1', 'case'], fails: true },
+    // Through the unit's electronics a low reading is no fault (BS 7671 643.3.3); behind the open contactor there are none.
+    { between: ['supply.L1', 'supply.N'], fails: false },
+    { between: ['outlet.L1', 'outlet.N'], fails: true },
+    { between: ['outlet.CP', 'outlet.PE'], fails: false },
+  ] as const)('$between under 1 MΩ fails: $fails', ({ between: [a, b], fails }) => {
+    const failed = fails ? ['insulation under 1 MΩ'] : [];
+    expect(failures(insulation(a, b), 0.99e6)).toEqual(failed);
+    expect(failures(insulation(a, b), 1e6)).toEqual([]);
+    expect(failures(insulation(a, b), null, { qualifier: '>' })).toEqual([]);
+  });
+
+  test('a declared bleed brings the electronics to the outlet; with the unit off there are none', () => {
+    const low = insulation('outlet.L1', 'outlet.N');
+    expect(failures(low, 0.5e6, {}, { sheet: { poleBleed: 470_000 } })).toEqual([]);
+    const world = benchWith();
+    doing(world, ...MAKE_DEAD, { op: 'disconnect', what: 'unit' });
+    const measurement = operation(insulation('supply.L1', 'supply.N')) as Measurement;
+    const reading: Reading = {
+      quantity: 'insulation',
+      value: 0.5e6,
+      unit: 'Ω',
+      uncertainty: 0,
+      qualifier: null,
+      at: 0,
+    };
+    expect(Object.values(learn(world, measurement, reading).failedTests)).toEqual(['insulation under 1 MΩ']);
+  });
+
+  test('a refused test, and any other quantity, teach nothing', () => {
+    expect(taught(continuity('met', 'supply.PE'), null, { qualifier: 'unable' })).toEqual(nothingKnown());
+    expect(taught(loop('outlet.L1', 'outlet.PE'), 500)).toEqual(nothingKnown());
+  });
+
+  test('each failure is named by what was measured, and only a pass of the same takes it away', () => {
+    const world = benchWith();
+    const learned = (a: string, b: string, value: number) => {
+      const reading: Reading = {
+        quantity: 'continuity',
+        value,
+        unit: 'Ω',
+        uncertainty: 0,
+        qualifier: null,
+        at: 0,
+      };
+      world.knowledge = learn(world, operation(continuity(a, b)) as Measurement, reading);
+      return world.knowledge;
+    };
+    learned('met', 'supply.PE', 500);
+    expect(learned('outlet.PE', 'met', 0.5)).toEqual({
+      provedDead: {},
+      failedTests: { 'continuity met – supply.PE': OPEN, 'continuity met – outlet.PE': ABOVE },
+      // Above its sum is not open.
+      openEarth: ['continuity met – supply.PE'],
+    });
+    expect(learned('supply.PE', 'met', 0.06)).toEqual({
+      provedDead: {},
+      failedTests: { 'continuity met – outlet.PE': ABOVE },
+      openEarth: [],
+    });
+    expect(learned('met', 'outlet.PE', 0.07).failedTests).toEqual({});
+  });
 });
