@@ -22,10 +22,10 @@ export default defineConfig({
   test: {
     environment: 'node',
     exclude: TOO_LONG,
-    include: [`tests/${process.env.MUTATED_FLOOR}/**/*.test.ts`],
+    include: [`tests/${process.env.MUTATED_FLOOR}/**/*.test.ts`, 'tests/mutation/loads.ts'],
     isolate: false,
     sequence: { seed: 1, sequencer: LongLast },
-    setupFiles: join(import.meta.dirname, 'sameDraws.ts'),
+    setupFiles: join(import.meta.dirname, 'before.ts'),
     testTimeout: 60_000,
   },
 });

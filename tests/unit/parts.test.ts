@@ -67,8 +67,11 @@ describe.each([1, 3] as const)('on %d phase(s)', (phases) => {
     ]) {
       const found = partsOf({}, phases).filter(({ id }) => id.startsWith(`insulation.${place}.`));
       expect(found).toHaveLength((conductors * (conductors - 1)) / 2);
+      const ends = new Set(found.flatMap(({ a, b }) => [a, b]));
+      expect([...ends].sort()).toEqual(
+        [...LIVES[phases], 'PE', 'CP', 'PP'].map((x) => `${node}.${x}`).sort(),
+      );
       for (const one of found) {
-        expect([one.a, one.b].every((end) => end.startsWith(`${node}.`))).toBe(true);
         // 1 MΩ at least (BS 7671 Table 64), by far.
         expect(one.resistance).toBeGreaterThan(100e6);
       }
