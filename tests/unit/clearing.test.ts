@@ -222,3 +222,46 @@ describe('a changed limit', () => {
     expect(unit.commands()).toMatchObject({ pilot: 'positive', duty: 1 });
   });
 });
+
+describe('a stop by hand', () => {
+  test('leaves the vehicle its time: supply goes on, steady, and opens under load not before 6 s (Table A.6, 10.2)', () => {
+    const unit = charging();
+    unit.press('stop');
+    expect(unit.commands()).toMatchObject({ coil: true, pilot: 'positive', indicator: 'stopped' });
+    unit.pass(1000 * TIMING.stop - 1);
+    expect(unit.commands().coil).toBe(true);
+    unit.pass(1);
+    expect(unit.commands()).toMatchObject({ coil: false, indicator: 'stopped' });
+    unit.pass(3_600_000);
+    expect(unit.commands().coil).toBe(false);
+  });
+
+  test('in an emergency opens at once, and stays open until it is reset (BS 7671 537.3.3)', () => {
+    const unit = charging();
+    unit.press('emergency');
+    expect(unit.commands()).toMatchObject({ coil: false, indicator: 'stopped' });
+    unit.sense({ pilot: 'A', lowHalf: 'none' });
+    unit.pass(1000);
+    plugIn(unit);
+    unit.sense({ pilot: 'C' });
+    unit.pass(60_000);
+    expect(unit.commands()).toMatchObject({ coil: false, indicator: 'stopped' });
+    unit.press('reset');
+    unit.pass(5000);
+    expect(unit.commands()).toMatchObject({ coil: true, indicator: 'charging' });
+  });
+});
+
+/** IEC 61851-1:2017 6.3.1.4. */
+describe('a vehicle that asks for ventilation', () => {
+  test.each([
+    { ventilation: true, coil: true, indicator: 'charging' },
+    { ventilation: false, coil: false, indicator: 'preparing' },
+  ])('where there is $ventilation: supplied $coil', ({ ventilation, coil, indicator }) => {
+    const unit = running({ ventilation });
+    plugIn(unit);
+    unit.sense({ pilot: 'D' });
+    unit.pass(2000);
+    expect(unit.commands()).toMatchObject({ coil, indicator });
+  });
+});
