@@ -6,7 +6,7 @@ import { join, resolve } from 'node:path';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
-import { defineConfig } from 'vitest/config';
+import { configDefaults, defineConfig } from 'vitest/config';
 import { NO_SUCH_PAGE, noSuchPage } from './src/ui/offline/noSuchPage.ts';
 import { LongFirst } from './tests/longFirst.ts';
 
@@ -181,7 +181,8 @@ export default defineConfig({
         test: {
           name: 'floors',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/browser/**'],
+          // A package of the tests' own (tests/mutation) brings others' tests with it.
+          exclude: [...configDefaults.exclude, 'tests/browser/**'],
           // Every core: left to itself one stays idle.
           maxWorkers: '100%',
           // Nothing is kept between files but what is read anew to the same end, so modules are loaded once a core.

@@ -101,13 +101,13 @@ const isJoinedAtSource = ({ plant }: World, between: readonly [Probe, Probe]): b
 const AS_GOOD_AS_OPEN: Ohms = 100;
 
 /** Along the protective conductor, from the board on: what lies between one terminal and the next. */
-const ALONG = ['circuit', 'cable'] as const;
+const ALONG = ['board', 'circuit', 'cable'] as const;
 const STANDS_AT: Readonly<Record<Terminal, number>> = {
   met: 0,
-  'origin.PE': 0,
-  'supply.PE': 1,
-  case: 1,
-  'outlet.PE': 2,
+  'origin.PE': 1,
+  'supply.PE': 2,
+  case: 2,
+  'outlet.PE': 3,
 };
 
 function continuity(world: World, between: readonly [Probe, Probe], reading: Reading): Told | null {
@@ -128,6 +128,7 @@ function aboveItsSum(world: World, from: number, to: number, reading: Reading): 
   const { site, design } = world.installation;
   const hasCable = design.sheet.outlet === 'tethered' || world.plant.standIn.plugged;
   const parts: readonly Ohms[] = [
+    0,
     expectedCircuitProtective(site),
     hasCable ? expectedCable(design.sheet.cable) : 0,
   ];

@@ -7,6 +7,7 @@ import { voltage } from '../../src/bench/instruments/voltageTools.ts';
 import type { OperationInput } from '../../src/bench/operation.ts';
 import { leadsOn } from '../../src/bench/port.ts';
 import { residualThrough } from '../../src/bench/sensors.ts';
+import { solve } from '../../src/bench/wiring.ts';
 import type { World } from '../../src/bench/world.ts';
 import type { FaultChoice } from '../../src/faults/catalogue.ts';
 import type { UnitDesign, UnitSheet } from '../../src/unit/design.ts';
@@ -145,6 +146,72 @@ describe('a d.c. leakage blinds a device above what its type bears', () => {
   });
 });
 
+/**
+ * A vehicle's d.c. leakage is rectified mains: without mains there is none, and none where the mains could not drive it
+ * (follows from the circuit; a device or an instrument must not feel a current that nothing drives).
+ */
+describe('a d.c. leakage flows only where the mains can drive it', () => {
+  const leaks = { ac: 0, dc: 0.03, line: 'L1' } as const;
+  /** None of its devices acts. */
+  const still: Wanted = { design: { residualPickup: Infinity, directPickup: Infinity } };
+  const felt = (world: World): number =>
+    1000 * residualThrough(world.wiring, world.solution, world.installation, 'origin').direct;
+  const WELDED: UnitDesign['poles'] = {
+    L1: { welded: true },
+    L2: { welded: false },
+    L3: { welded: false },
+    N: { welded: true },
+  };
+
+  test('while supplied', () => {
+    const world = supplied(still, { op: 'vehicle', leakage: leaks });
+    expect(felt(world)).toBeCloseTo(30, 1);
+    doing(world, { op: 'vehicle', leakage: { ...leaks, dc: -0.03 } });
+    expect(felt(world)).toBeCloseTo(-30, 1);
+  });
+
+  test('not behind an open contactor', () => {
+    const world = benchWith(still);
+    doing(world, ...PLUG_IN, { op: 'vehicle', leakage: leaks });
+    expect(world.plant.contactor).toBe('open');
+    expect(world.solution.injections).toEqual([]);
+    expect(felt(world)).toBeCloseTo(0, 4);
+  });
+
+  test('not while isolated, though the contactor’s poles are closed', () => {
+    const world = benchWith({ design: { ...still.design, poles: WELDED } });
+    doing(world, ...PLUG_IN, { op: 'vehicle', leakage: leaks });
+    expect(felt(world)).toBeCloseTo(30, 1);
+    doing(world, { op: 'isolate' });
+    expect(world.solution.injections).toEqual([]);
+    expect(felt(world)).toBeCloseTo(0, 4);
+  });
+
+  test.each([
+    { voltage: 49, injections: 0 },
+    { voltage: 51, injections: 1 },
+  ])('under 50 V nothing is rectified (a design choice): $voltage V', ({ voltage, injections }) => {
+    const world = benchWith({ design: { ...still.design, poles: WELDED } });
+    doing(world, ...PLUG_IN, { op: 'vehicle', leakage: leaks });
+    const { wiring, installation, plant } = world;
+    expect(solve(wiring, installation, { ...plant, voltage }).injections).toHaveLength(injections);
+  });
+
+  // Through 0.1 MΩ and more 236 V drive 2.4 mA at most.
+  test('not through a protective conductor that is open', () => {
+    const world = supplied(still, { op: 'vehicle', leakage: leaks, earth: 'open' });
+    expect(world.solution.injections).toEqual([]);
+    expect(felt(world)).toBeCloseTo(0, 4);
+  });
+
+  test('not with the plug out, nor where none is set', () => {
+    const world = supplied(still, { op: 'vehicle', leakage: leaks }, { op: 'vehicle', plugged: false });
+    expect(world.solution.injections).toEqual([]);
+    const none = supplied(still, { op: 'vehicle', leakage: { ...leaks, dc: 0 } });
+    expect(none.solution.injections).toEqual([]);
+  });
+});
+
 describe('a standing a.c. leakage adds to a test current (look for it before blaming the device: common practice, no source)', () => {
   const half: OperationInput = {
     op: 'measure',
@@ -205,6 +272,16 @@ describe('the sensor on the service', () => {
     expect(world.plant.pilot).toBe('positive');
     doing(world, { op: 'supply', siteLoad: 0 }, { op: 'wait', seconds: 10 });
     expect(offered(world)).toBe(53.3);
+  });
+
+  // Loads that leave 6.4 A and 5.6 A of it: 6 A is the least that can be offered, 10 % (Table A.7), and is offered.
+  test.each([
+    { siteLoad: 48.7, offer: 10 },
+    { siteLoad: 49.6, offer: 100 },
+  ])('with $siteLoad A beside it: $offer %', ({ siteLoad, offer }) => {
+    const world = withSensor('right');
+    doing(world, { op: 'supply', siteLoad }, { op: 'wait', seconds: 10 });
+    expect(offered(world)).toBe(offer);
   });
 
   test('takes its own vehicle’s current off, the right way round', () => {

@@ -85,6 +85,64 @@ describe('neighbours behind the same broken conductor', () => {
   });
 });
 
+/** 722.411.4.1(iv): 207 to 253 V, above as below; off load the unit sees what the source has. */
+describe('the window', () => {
+  test.each([
+    { voltage: 206.5, opens: true },
+    { voltage: 207.5, opens: false },
+    { voltage: 252.5, opens: false },
+    { voltage: 253.5, opens: true },
+    { voltage: 265, opens: true },
+  ])('$voltage V: opens: $opens', ({ voltage, opens }) => {
+    const world = benchWith(onSite(0, null));
+    doing(world, ...CHARGE, { op: 'supply', voltage }, { op: 'wait', seconds: OPEN_PEN_TIME });
+    const position = opens ? 'open' : 'closed';
+    expect(world.plant).toMatchObject({ contactor: position, earthPole: position });
+  });
+});
+
+/**
+ * A protective conductor that is switched opens no earlier than the live conductors, and closes no later
+ * (BS 7671:2018+A1:2020 543.3.3.101, from memory).
+ */
+describe('the PE pole opens last and closes first', () => {
+  /** Every position that contactor and PE pole have been in, in order. */
+  function watched(world: World) {
+    const positions: { contactor: string; earthPole: string; at: number }[] = [];
+    world.onlooker = {
+      met: () => {},
+      moved: ({ plant: { contactor, earthPole }, timeline }) => {
+        const last = positions.at(-1);
+        if (last?.contactor !== contactor || last.earthPole !== earthPole)
+          positions.push({ contactor, earthPole, at: timeline.now });
+      },
+    };
+    return positions;
+  }
+
+  test.each([1, 2, 3, 4, 5, 6])('seed %d: never live conductors without it', (seed) => {
+    const world = benchWith({ ...onSite(0, null), seed });
+    doing(world, ...CHARGE);
+    const positions = watched(world);
+    doing(
+      world,
+      { op: 'supply', voltage: 200 },
+      { op: 'wait', seconds: OPEN_PEN_TIME },
+      { op: 'supply', voltage: 236 },
+      { op: 'wait', seconds: 5 },
+      { op: 'reset', what: 'unit' },
+      { op: 'wait', seconds: 10 },
+    );
+    expect(positions.map(({ contactor, earthPole }) => `${contactor} ${earthPole}`)).toEqual([
+      'closed closed',
+      'open closed',
+      'open open',
+      'open closed',
+      'closed closed',
+    ]);
+  });
+});
+
 describe('what the measure does with time', () => {
   const low = { op: 'supply', voltage: 200 } as const;
   const sound = { op: 'supply', voltage: 236 } as const;

@@ -196,6 +196,185 @@ describe('what the bench does not allow', () => {
   });
 });
 
+describe('what may be done with the cover on, and what not', () => {
+  const refusedBy = (input: OperationInput, wanted = {}): string | null | undefined =>
+    doing(benchWith(wanted), input)[0]?.refused;
+  const TT = { site: { earthing: 'TT', electrodeResistance: 80 } } as const;
+
+  test('an earth is taken off outside it', () => {
+    expect(refusedBy({ op: 'disconnect', what: 'earthing-conductor' })).toBeNull();
+    expect(refusedBy({ op: 'disconnect', what: 'electrode' }, TT)).toBeNull();
+    expect(refusedBy({ op: 'disconnect', what: 'earthing-conductor' }, TT)).toBe(
+      'this site has no distributor’s earth',
+    );
+  });
+
+  test('the unit and its arrester behind it, where there is one', () => {
+    const open = (what: 'unit' | 'arrester', surgeArrester: boolean) =>
+      doing(benchWith({ sheet: { surgeArrester } }), ...MAKE_DEAD, { op: 'disconnect', what }).at(-1)
+        ?.refused;
+    expect([open('unit', false), open('arrester', true)]).toEqual([null, null]);
+    expect(open('arrester', false)).toBe('this unit has no arrester');
+  });
+
+  test('the supply terminals are out of reach, the outlet is not', () => {
+    const asked: readonly (readonly [OperationInput, boolean])[] = [
+      [{ op: 'measure', quantity: 'voltage', between: ['supply.L1', 'supply.N'] }, true],
+      [{ op: 'measure', quantity: 'continuity', between: ['met', ['supply.N', 'supply.PE']] }, true],
+      [{ op: 'measure', quantity: 'phase-sequence', at: 'supply' }, true],
+      [{ op: 'measure', quantity: 'phase-sequence', at: 'origin' }, false],
+      [{ op: 'measure', quantity: 'voltage', between: ['outlet.L1', 'outlet.N'] }, false],
+      [{ op: 'measure', quantity: 'pilot' }, false],
+    ];
+    for (const [input, outOfReach] of asked) {
+      const reading = read(benchWith({ site: THREE_PHASE }), input);
+      expect(reading.reason === 'cover closed', JSON.stringify(input)).toBe(outOfReach);
+      expect(reading.qualifier === 'unable').toBe(outOfReach);
+    }
+  });
+
+  test('an inspection sees the terminals with it open alone', () => {
+    const loose = { faults: [{ fault: 'terminal-loose', values: {} }] };
+    const found = (...before: readonly OperationInput[]) =>
+      doing(benchWith(loose), ...before, { op: 'inspect' })
+        .at(-1)
+        ?.found.map(({ where }) => where);
+    expect(found()).toEqual([]);
+    expect(found(...MAKE_DEAD)).toEqual(['terminals']);
+  });
+});
+
+describe('proved dead', () => {
+  const provedAt = (...script: readonly OperationInput[]) => {
+    const world = benchWith();
+    doing(world, ...script);
+    return Object.keys(world.knowledge.provedDead);
+  };
+
+  test('counts where it was isolated first: an outlet that the contactor keeps dead shows nothing of the circuit', () => {
+    expect(provedAt({ op: 'prove-dead', at: 'outlet' })).toEqual([]);
+    expect(provedAt({ op: 'isolate' }, { op: 'prove-dead', at: 'outlet' })).toEqual(['outlet']);
+  });
+
+  test('not behind a cover that is on, nor by one pair that could not be read', () => {
+    expect(provedAt({ op: 'isolate' }, { op: 'prove-dead', at: 'supply' })).toEqual([]);
+  });
+
+  test('is over once it is energised, or the supply came back', () => {
+    expect(provedAt(...MAKE_DEAD, { op: 'energise' })).toEqual([]);
+    expect(
+      provedAt({ op: 'reset', what: 'supply' }, { op: 'isolate' }, { op: 'prove-dead', at: 'origin' }),
+    ).toEqual(['origin']);
+  });
+});
+
+describe('the tester’s fuse', () => {
+  const between: [string, string] = ['outlet.L1', 'outlet.PE'];
+
+  test('once open, nothing is read by it until instruments are checked', () => {
+    const world = benchWith();
+    doing(
+      world,
+      ...CHARGE,
+      { op: 'measure', quantity: 'insulation', between, volts: 250 },
+      { op: 'isolate' },
+    );
+    const asked: OperationInput = { op: 'measure', quantity: 'continuity', between: ['met', 'outlet.PE'] };
+    expect(read(world, asked)).toMatchObject({
+      qualifier: 'unable',
+      reason: 'the tester’s fuse is open',
+      between: ['met', 'outlet.PE'],
+    });
+    // A voltage is read by another instrument.
+    expect(read(world, { op: 'measure', quantity: 'voltage', between }).qualifier).toBeNull();
+    doing(world, { op: 'check-instruments' });
+    expect(read(world, asked).qualifier).toBeNull();
+  });
+});
+
+test('a reading says where its leads were, joined ones together', () => {
+  const world = benchWith();
+  doing(world, ...MAKE_DEAD);
+  const joined = read(world, {
+    op: 'measure',
+    quantity: 'insulation',
+    between: [['outlet.L1', 'outlet.N'], 'outlet.PE'],
+    volts: 250,
+  });
+  expect(joined).toMatchObject({ between: ['outlet.L1 + outlet.N', 'outlet.PE'], volts: 250 });
+  expect(read(world, { op: 'measure', quantity: 'coding' }).between).toEqual(['outlet.PP', 'outlet.PE']);
+  expect(read(world, { op: 'measure', quantity: 'pilot' }).between).toEqual(['outlet.CP', 'outlet.PE']);
+});
+
+test('what only looks, waits or names a step leaves it said when anything was last moved', () => {
+  const world = benchWith();
+  doing(world, { op: 'wait', seconds: 10 });
+  const passive: readonly OperationInput[] = [
+    { op: 'wait', seconds: 1 },
+    { op: 'measure', quantity: 'pilot' },
+    { op: 'check-instruments' },
+    { op: 'prove-dead', at: 'outlet' },
+    { op: 'null-leads' },
+    { op: 'discharge' },
+    { op: 'stop', why: 'enough' },
+  ];
+  doing(world, ...passive);
+  expect(world.changedAt).toBe(0);
+  doing(world, ...CHARGE.slice(0, 1));
+  expect(world.changedAt).toBe(world.timeline.now);
+  doing(world, ...CHARGE.slice(1));
+  const before = world.timeline.now;
+  doing(world, { op: 'measure', quantity: 'opening-time' });
+  expect(world.changedAt).toBeGreaterThan(before);
+});
+
+describe('the lock of a socket-outlet', () => {
+  const plugged = (lock: { engages: boolean; releases: boolean; feedback: 'true' | 'always held' }) => {
+    const world = benchWith({ sheet: { outlet: 'socket' }, design: { lock } });
+    doing(world, ...CHARGE);
+    return world;
+  };
+
+  test('sound: held, and supplied', () => {
+    expect(plugged({ engages: true, releases: true, feedback: 'true' }).plant).toMatchObject({
+      plugLock: 'held',
+      contactor: 'closed',
+    });
+  });
+
+  test('that does not engage: nothing is supplied (IEC 61851-1:2017 6.3.2)', () => {
+    expect(plugged({ engages: false, releases: true, feedback: 'true' }).plant).toMatchObject({
+      plugLock: 'free',
+      contactor: 'open',
+    });
+  });
+
+  test('that does not engage and says that it has: supplied, and the plug comes out', () => {
+    const world = plugged({ engages: false, releases: true, feedback: 'always held' });
+    expect(world.plant).toMatchObject({ plugLock: 'free', contactor: 'closed' });
+    expect(doing(world, { op: 'pull-plug' })[0]).toMatchObject({ refused: null, seen: { plug: 'out' } });
+  });
+
+  test('that does not release keeps the plug', () => {
+    const world = plugged({ engages: true, releases: false, feedback: 'true' });
+    const outcomes = doing(
+      world,
+      { op: 'vehicle', state: 'A' },
+      { op: 'wait', seconds: 10 },
+      { op: 'pull-plug' },
+    );
+    expect(outcomes.at(-1)).toMatchObject({ refused: 'the plug is held', seen: { plug: 'held' } });
+  });
+
+  test('looked at: out, free, held', () => {
+    const world = benchWith({ sheet: { outlet: 'socket', holdInB: false } });
+    const seen = doing(world, { op: 'wait', seconds: 0 }, ...PLUG_IN, ...CHARGE.slice(2)).map(
+      (o) => o.seen.plug,
+    );
+    expect(seen).toEqual(['out', 'free', 'free', 'free', 'held']);
+  });
+});
+
 describe('the same scenario, script and seed give the same output, byte for byte', () => {
   const SCRIPT: readonly OperationInput[] = [
     { op: 'measure', quantity: 'pilot' },

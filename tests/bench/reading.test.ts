@@ -205,3 +205,97 @@ describe('the error goes by its key', () => {
     expect(performed(true).third.value).toBe(performed(false).third.value);
   });
 });
+
+/**
+ * A reading is its true value times (1 + gain), plus digits, in whole steps: gain and digits each a half-width times a
+ * swing of −1 to +1, one drawn for the instrument, the other for this reading.
+ */
+describe('worked readings', () => {
+  /** Numbers for the two keys that count here; any other key gives a number that is no number. */
+  const fixed =
+    (numbers: Readonly<Record<string, number>>) =>
+    (key: string): number =>
+      numbers[key] ?? Number.NaN;
+  const worked = (quantity: Quantity, value: number, gain: number, digits: number): Reading =>
+    show(quantity, value, '9', fixed({ [`gain ${quantity}`]: (gain + 1) / 2, 'digits 9': (digits + 1) / 2 }));
+
+  test.each([
+    // 10 · 1.03 + 0.02; 10 · 0.97 − 0.02; 10 · 1.015 − 0.01.
+    { quantity: 'continuity', value: 10, gain: 1, digits: 1, reads: 10.32 },
+    { quantity: 'continuity', value: 10, gain: -1, digits: -1, reads: 9.69 },
+    { quantity: 'continuity', value: 10, gain: 0.5, digits: -0.5, reads: 10.14 },
+    { quantity: 'continuity', value: 0, gain: 1, digits: 1, reads: 0.02 },
+    // Never below nothing.
+    { quantity: 'continuity', value: 0, gain: 1, digits: -1, reads: 0 },
+    // 150 MΩ · 1.025 + 1 MΩ; digits count in steps.
+    { quantity: 'insulation', value: 150e6, gain: 0.5, digits: 0.5, reads: 155e6 },
+    { quantity: 'insulation', value: 1.5e6, gain: 0.5, digits: 0.5, reads: 1.55e6 },
+    // 0.4 · 1.05 + 0.03; from 20 Ω up no digits: 100 · 1.025.
+    { quantity: 'loop', value: 0.4, gain: 1, digits: 1, reads: 0.45 },
+    { quantity: 'loop', value: 100, gain: 0.5, digits: 1, reads: 102.5 },
+    { quantity: 'loop', value: 100, gain: 0.5, digits: -1, reads: 102.5 },
+    // 236 · 0.995 + 0.5.
+    { quantity: 'voltage', value: 236, gain: -0.5, digits: 0.5, reads: 235 },
+    { quantity: 'electrode', value: 80, gain: 0.5, digits: 0.5, reads: 82.3 },
+    { quantity: 'coding', value: 680, gain: 0.5, digits: 1, reads: 690 },
+    { quantity: 'opening-time', value: 0.036, gain: 1, digits: 1, reads: 0.038 },
+    { quantity: 'opening-time', value: 0.036, gain: 1, digits: -0.5, reads: 0.035 },
+  ] as const)(
+    '$quantity $value, gain $gain, digits $digits: $reads',
+    ({ quantity, value, gain, digits, reads }) => {
+      expect(worked(quantity, value, gain, digits).value).toBeCloseTo(reads, 9);
+    },
+  );
+
+  test('the uncertainty is the half-width at the value shown', () => {
+    expect(worked('continuity', 10, 0, 0)).toMatchObject({ value: 10, uncertainty: expect.closeTo(0.32, 9) });
+    expect(worked('loop', 100, 0, 0)).toMatchObject({ value: 100, uncertainty: expect.closeTo(5, 9) });
+    expect(worked('insulation', 1e6, 0, 0)).toMatchObject({
+      value: 1e6,
+      uncertainty: expect.closeTo(70_000, 6),
+    });
+  });
+
+  // 230 V / 0.45 Ω = 511 A (GN3: nominal voltage), and at no impedance that can be shown 23 kA.
+  test('a loop reading says the prospective current beside it, no other does', () => {
+    expect(worked('loop', 0.4, 1, 1).prospective).toBe(511);
+    expect(worked('loop', 0, 0, 0).prospective).toBe(23_000);
+    expect(worked('continuity', 0.4, 1, 1).prospective).toBeUndefined();
+  });
+
+  test('each quantity has its unit', () => {
+    const unitOf = (quantity: Quantity) => worked(quantity, 1, 0, 0).unit;
+    const ohms = ['continuity', 'insulation', 'coding', 'loop', 'electrode'] as const;
+    expect(ohms.map(unitOf)).toEqual(['Ω', 'Ω', 'Ω', 'Ω', 'Ω']);
+    expect([unitOf('voltage'), unitOf('opening-time'), unitOf('phase-sequence')]).toEqual(['V', 's', '']);
+    const refused = (quantity: Quantity) =>
+      shown({ quantity, refused: 'no', details: {} }, '1', 0, draw).unit;
+    expect([refused('pilot'), refused('residual')]).toEqual(['V', 'A']);
+  });
+
+  test('a phase sequence has no error', () => {
+    for (const value of [1, -1])
+      expect(show('phase-sequence', value)).toMatchObject({ value, uncertainty: 0, qualifier: null });
+  });
+
+  /** Levels by ±0.05 V, duty by ±0.2 points, frequency by ±0.5 Hz, each its own draw. */
+  test('the pilot’s four figures', () => {
+    const numbers = fixed({
+      'gain pilot': 0.5,
+      'digits 9 high': 1,
+      'digits 9 low': 0,
+      'digits 9 duty': 1,
+      'digits 9 frequency': 0,
+    });
+    const details = { high: 8.98, low: -12, duty: 0.5333, frequency: 1000 };
+    expect(shown({ quantity: 'pilot', value: 8.98, details }, '9', 0, numbers)).toMatchObject({
+      value: expect.closeTo(9.03, 9),
+      high: expect.closeTo(9.03, 9),
+      low: expect.closeTo(-12.05, 9),
+      duty: expect.closeTo(0.535, 9),
+      frequency: expect.closeTo(999.5, 9),
+      // 53.5 % is 32.1 A (IEC 61851-1:2017 Table A.8).
+      amps: expect.closeTo(32.1, 9),
+    });
+  });
+});

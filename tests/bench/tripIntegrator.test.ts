@@ -101,4 +101,29 @@ describe('once tripped', () => {
     pass(10_000_000);
     expect(trips).toHaveLength(1);
   });
+
+  test('reset, it is empty: what it had taken of one current before another tripped it is forgotten', () => {
+    const { trips, integrator, pass } = device();
+    integrator.expose(0.3);
+    pass(150_000);
+    integrator.expose(0.04);
+    pass(20_000);
+    integrator.expose(0.3);
+    integrator.reset();
+    pass(299_999);
+    expect(trips).toEqual([170_000]);
+    pass(1);
+    expect(trips).toEqual([170_000, 470_000]);
+  });
+
+  test('reset before it has tripped, it begins anew, and what was due no longer is', () => {
+    const { trips, integrator, pass } = device();
+    integrator.expose(0.3);
+    pass(200_000);
+    integrator.reset();
+    pass(299_999);
+    expect(trips).toEqual([]);
+    pass(1);
+    expect(trips).toEqual([500_000]);
+  });
 });

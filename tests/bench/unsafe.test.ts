@@ -1,6 +1,9 @@
 /** Every unsafe act: a script whose last operation is it, and the nearest one that must not be called so. */
 import { describe, expect, test } from 'vitest';
-import type { OperationInput } from '../../src/bench/operation.ts';
+import { learn } from '../../src/bench/deadTests.ts';
+import { nothingKnown } from '../../src/bench/knowledge.ts';
+import { type Measurement, type OperationInput, operation } from '../../src/bench/operation.ts';
+import type { Reading } from '../../src/bench/reading.ts';
 import { UNSAFE_ACTS, type UnsafeId } from '../../src/bench/unsafe.ts';
 import type { World } from '../../src/bench/world.ts';
 import { benchWith, CHARGE, doing, MAKE_DEAD, PLUG_IN, type Wanted } from './build.ts';
@@ -260,6 +263,31 @@ describe.each(PAIRS)('$id', ({ id, wanted, act, near }) => {
 
 const whyFailed = (world: World) => world.knowledge.failedTests.map(({ why }) => why);
 
+describe('an earth off is whichever was taken off, the distributor’s or the site’s own electrode', () => {
+  const energised = (wanted: Wanted, ...between: readonly OperationInput[]) =>
+    lastUnsafe(wanted, [...MAKE_DEAD, ...between, ...BACK.slice(0, 2)]).map(({ id }) => id);
+  const off = (what: 'electrode' | 'earthing-conductor' | 'unit'): OperationInput => ({
+    op: 'disconnect',
+    what,
+  });
+  const on = (what: 'electrode'): OperationInput => ({ op: 'reconnect', what });
+
+  test('the electrode of a TT site', () => {
+    expect(energised({ site: ELECTRODE }, off('electrode'))).toEqual(['energised-earth-off']);
+    expect(energised({ site: ELECTRODE }, off('electrode'), on('electrode'))).toEqual([]);
+  });
+
+  test('the distributor’s earth of a TN site', () => {
+    expect(energised({ site: { earthing: 'TN-S' } }, off('earthing-conductor'))).toEqual([
+      'energised-earth-off',
+    ]);
+  });
+
+  test('anything else taken off is no earth', () => {
+    expect(energised({}, off('unit'))).toEqual(['energised-unit-off']);
+  });
+});
+
 describe('what stands until it is put right', () => {
   test('a failed test, until the same one passes', () => {
     const world = benchWith(joint);
@@ -412,4 +440,129 @@ test('a tester on live parts opens its fuse, which is heard, and refuses', () =>
   const outcome = doing(world, ...CHARGE, insulation('outlet.L1', 'outlet.PE')).at(-1);
   expect(outcome?.events.map(({ what }) => what)).toEqual(['instrument fuse opened']);
   expect(outcome?.readings[0]).toMatchObject({ qualifier: 'unable', value: null });
+});
+
+/**
+ * What a reading teaches. One phase, 18 m of 6 mm², 3.08 mΩ/m: 0.055 Ω; tether 5 m of 6 mm², 3.30 mΩ/m: 0.017 Ω
+ * (IEC 60228); contacts may add 0.05 Ω (common practice, no source). Insulation 1 MΩ at least (BS 7671 Table 64).
+ */
+describe('what a dead test has shown', () => {
+  const taught = (
+    input: OperationInput,
+    value: number | null,
+    more: Partial<Reading> = {},
+    wanted: Wanted = {},
+  ) => {
+    const world = benchWith(wanted);
+    doing(world, { op: 'isolate' });
+    return learn(world, operation(input) as Measurement, {
+      quantity: 'continuity',
+      value,
+      unit: 'Ω',
+      uncertainty: 0,
+      qualifier: null,
+      at: 0,
+      ...more,
+    });
+  };
+  const failures = (...asked: Parameters<typeof taught>) =>
+    taught(...asked).failedTests.map(({ why }) => why);
+  const ABOVE = 'protective conductor above its sum';
+  const OPEN = 'protective conductor open';
+
+  test.each([
+    { between: ['met', 'origin.PE'], least: 0.05 },
+    { between: ['met', 'supply.PE'], least: 0.105 },
+    { between: ['met', 'case'], least: 0.105 },
+    { between: ['met', 'outlet.PE'], least: 0.121 },
+    { between: ['outlet.PE', 'supply.PE'], least: 0.066 },
+    { between: ['case', 'origin.PE'], least: 0.105 },
+  ] as const)('$between may read $least Ω', ({ between: [a, b], least }) => {
+    expect(failures(continuity(a, b), least - 0.001)).toEqual([]);
+    expect(failures(continuity(a, b), least + 0.001)).toEqual([ABOVE]);
+    // In doubt it has not failed.
+    expect(failures(continuity(a, b), least + 0.01, { uncertainty: 0.02 })).toEqual([]);
+    expect(failures(continuity(a, b), 99)).toEqual([ABOVE]);
+    expect(failures(continuity(a, b), 100)).toEqual([OPEN]);
+    expect(failures(continuity(a, b), null, { qualifier: '>' })).toEqual([OPEN]);
+  });
+
+  test('a socket’s contacts come before the customer’s cable', () => {
+    const socket: Wanted = { sheet: { outlet: 'socket' } };
+    expect(failures(continuity('met', 'outlet.PE'), 0.11, {}, socket)).toEqual([ABOVE]);
+    expect(failures(continuity('met', 'outlet.PE'), 0.104, {}, socket)).toEqual([]);
+  });
+
+  test('a lead that is not on a protective conductor shows nothing of one', () => {
+    expect(failures(continuity('origin.L1', 'supply.L1'), 500)).toEqual([]);
+    expect(failures(continuity('met', 'supply.N'), 500)).toEqual([]);
+    expect(failures(continuity('met', 'met'), 500)).toEqual([]);
+  });
+
+  test.each([
+    { between: ['supply.L1', 'supply.PE'], fails: true },
+    { between: ['origin.N', 'met'], fails: true },
+    { between: ['supply.L1', 'case'], fails: true },
+    // Through the unit's electronics a low reading is no fault (BS 7671 643.3.3); behind the open contactor there are none.
+    { between: ['supply.L1', 'supply.N'], fails: false },
+    { between: ['outlet.L1', 'outlet.N'], fails: true },
+    { between: ['outlet.CP', 'outlet.PE'], fails: false },
+  ] as const)('$between under 1 MΩ fails: $fails', ({ between: [a, b], fails }) => {
+    const failed = fails ? ['insulation under 1 MΩ'] : [];
+    expect(failures(insulation(a, b), 0.99e6)).toEqual(failed);
+    expect(failures(insulation(a, b), 1e6)).toEqual([]);
+    expect(failures(insulation(a, b), null, { qualifier: '>' })).toEqual([]);
+  });
+
+  test('a declared bleed brings the electronics to the outlet; with the unit off there are none', () => {
+    const low = insulation('outlet.L1', 'outlet.N');
+    expect(failures(low, 0.5e6, {}, { sheet: { poleBleed: 470_000 } })).toEqual([]);
+    const world = benchWith();
+    doing(world, ...MAKE_DEAD, { op: 'disconnect', what: 'unit' });
+    const measurement = operation(insulation('supply.L1', 'supply.N')) as Measurement;
+    const reading: Reading = {
+      quantity: 'insulation',
+      value: 0.5e6,
+      unit: 'Ω',
+      uncertainty: 0,
+      qualifier: null,
+      at: 0,
+    };
+    expect(learn(world, measurement, reading).failedTests.map(({ why }) => why)).toEqual([
+      'insulation under 1 MΩ',
+    ]);
+  });
+
+  test('a refused test, and any other quantity, teach nothing', () => {
+    expect(taught(continuity('met', 'supply.PE'), null, { qualifier: 'unable' })).toEqual(nothingKnown());
+    expect(taught(loop('outlet.L1', 'outlet.PE'), 500)).toEqual(nothingKnown());
+  });
+
+  test('a failure stands by the paths that it joined, and each is taken away by a pass of its own', () => {
+    const world = benchWith();
+    const learned = (a: string, b: string, value: number) => {
+      const reading: Reading = {
+        quantity: 'continuity',
+        value,
+        unit: 'Ω',
+        uncertainty: 0,
+        qualifier: null,
+        at: 0,
+      };
+      world.knowledge = learn(world, operation(continuity(a, b)) as Measurement, reading);
+      return world.knowledge;
+    };
+    learned('met', 'supply.PE', 500);
+    const [BOARD, CIRCUIT, CABLE] = ['PE of the board', 'PE of the circuit', 'PE of the cable'];
+    // Above its sum is not open.
+    expect(learned('outlet.PE', 'met', 0.5).failedTests).toEqual([
+      { why: OPEN, isOpen: true, volts: 0, left: [BOARD, CIRCUIT] },
+      { why: ABOVE, isOpen: false, volts: 0, left: [BOARD, CIRCUIT, CABLE] },
+    ]);
+    expect(learned('supply.PE', 'met', 0.06)).toMatchObject({
+      failedTests: [{ why: ABOVE, isOpen: false, volts: 0, left: [CABLE] }],
+      earthShown: [BOARD, CIRCUIT],
+    });
+    expect(learned('met', 'outlet.PE', 0.07).failedTests).toEqual([]);
+  });
 });

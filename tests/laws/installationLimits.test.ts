@@ -91,6 +91,8 @@ test.each([
   { farads: 1e-3, volts: 60, discharged: true },
   { farads: 1e-3, volts: -60, discharged: true },
   { farads: 1e-3, volts: 60.1, discharged: false },
+  // 40 µF · (100 V)² / 2 is 0.2 J, the limit itself.
+  { farads: 40e-6, volts: 100, discharged: true },
   { farads: 4e-6, volts: 316, discharged: true },
   { farads: 4e-6, volts: 317, discharged: false },
   { farads: 4e-6, volts: -317, discharged: false },

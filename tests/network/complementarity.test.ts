@@ -55,6 +55,8 @@ describe('complementaryCurrents', () => {
   });
 
   test('no resistance to limit the current: refused, not infinite', () => {
-    expect(() => complementaryCurrents(Float64Array.of(0), Float64Array.of(-1), 0)).toThrow(NotFinite);
+    const shorted = () => complementaryCurrents(Float64Array.of(0), Float64Array.of(-1), 0);
+    expect(shorted).toThrow(NotFinite);
+    expect(shorted).toThrow('current of one-way part 0');
   });
 });

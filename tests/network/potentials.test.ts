@@ -77,6 +77,28 @@ describe('closed forms', () => {
     expect(branchCurrent(r, planes, n.branch('a2')).mains.re).toBeCloseTo((total * 10) / 11, 8);
   });
 
+  test('a source’s own branch carries what its load takes, in every plane and to its sign', () => {
+    const n = networkOf([
+      ['source', 'earth', 'top', 2],
+      ['load', 'top', 'earth', 4],
+    ]);
+    const r = reduced(n);
+    const emf = { branch: 0, mains: { re: 3, im: -6 }, high: 12, low: -9 };
+    const planes = potentials(r, [emf], [], []);
+    // U / (2 Ω + 4 Ω), from a to b.
+    const current = branchCurrent(r, planes, 0, emf);
+    expect(current.mains.re).toBeCloseTo(0.5, 12);
+    expect(current.mains.im).toBeCloseTo(-1, 12);
+    expect(current.high).toBeCloseTo(2, 12);
+    expect(current.low).toBeCloseTo(-1.5, 12);
+    expect(current.halfWave).toBe(0);
+    // Round the loop it is one current.
+    const load = branchCurrent(r, planes, 1);
+    expect([load.mains.re, load.mains.im, load.high, load.low]).toEqual(
+      [0.5, -1, 2, -1.5].map((amps) => expect.closeTo(amps, 12)),
+    );
+  });
+
   test('a low-pass at 50 Hz: U / (1 + jωRC), and its current leads', () => {
     const susceptance = 1 / 400;
     const n = networkOf([
@@ -322,7 +344,7 @@ describe('sources that are no numbers', () => {
   });
 
   test('a source in a branch that does not exist is refused', () => {
-    expect(() => potentials(r, [steady(3, 1)], [], [])).toThrow(RangeError);
-    expect(() => branchCurrent(r, potentials(r, [], [], []), 3)).toThrow(RangeError);
+    expect(() => potentials(r, [steady(3, 1)], [], [])).toThrow('no branch 3');
+    expect(() => branchCurrent(r, potentials(r, [], [], []), 3)).toThrow('no branch 3');
   });
 });

@@ -29,6 +29,14 @@ const EVENTS: Readonly<Record<string, (unit: Rig) => void>> = {
   authorise: (u) => u.press('authorise'),
   'override-delay': (u) => u.press('override-delay'),
   reset: (u) => u.press('reset'),
+  stop: (u) => u.press('stop'),
+  emergency: (u) => u.press('emergency'),
+  'PEN outside': (u) => u.sense({ pen: 'outside' }),
+  'PEN within': (u) => u.sense({ pen: 'within' }),
+  'limit of 10 A': (u) => u.sense({ limit: 10 }),
+  'no limit': (u) => u.sense({ limit: null }),
+  'peak begins': (u) => u.sense({ peak: true }),
+  'peak ends': (u) => u.sense({ peak: false }),
 };
 type Moves = Readonly<Record<string, string>>;
 
@@ -46,6 +54,7 @@ const to = (target: string, ...events: readonly string[]): Moves =>
 const pilots = (...bands: readonly PilotBand[]) => bands.map((band) => `pilot ${band}`);
 const NO_SUPPLY = ['supply low', 'supply high', 'line missing', 'another line missing'];
 const TRIPS = ['residual trip', 'direct trip'];
+const STOPS = ['stop', 'emergency'];
 
 const inB = (...how: Parameters<typeof running>): Rig => {
   const unit = running(...how);
@@ -139,7 +148,8 @@ const ROWS: readonly Row[] = [
     reach: () => inB(),
     moves: {
       ...to('off', 'pilot A'),
-      ...to('pausing', ...pilots('E', 'invalid', 'F'), ...NO_SUPPLY, ...TRIPS, 'linked contact closed'),
+      ...to('pausing', ...pilots('E', 'invalid', 'F'), ...NO_SUPPLY, ...TRIPS, ...STOPS),
+      ...to('pausing', 'linked contact closed'),
     },
   },
   {
@@ -161,14 +171,14 @@ const ROWS: readonly Row[] = [
     reach: () => inB({ outlet: 'socket' }, FREE),
     moves: {
       ...to('held', 'plug held'),
-      ...to('free', ...pilots('A', 'E', 'invalid', 'F'), ...TRIPS, 'linked contact closed'),
+      ...to('free', ...pilots('A', 'E', 'invalid', 'F'), ...TRIPS, 'emergency', 'linked contact closed'),
     },
   },
   {
     region: 'retention',
     state: 'held',
     reach: () => after(inB({ outlet: 'socket' }, FREE), event('plug held')),
-    moves: to('free', ...pilots('A', 'E', 'invalid'), ...TRIPS),
+    moves: to('free', ...pilots('A', 'E', 'invalid'), ...TRIPS, 'emergency'),
   },
   {
     region: 'retention',
@@ -187,7 +197,15 @@ const ROWS: readonly Row[] = [
     region: 'contactor',
     state: 'checking',
     reach: () => after(inB({}, FREE), event('pilot C'), wait(100)),
-    moves: to('open', ...pilots('A', 'B', 'D', 'E', 'invalid', 'F'), ...NO_SUPPLY, ...TRIPS),
+    // Nothing closes onto an open PEN, not even in the time that it may ignore (BS 7671 722.411.4.1).
+    moves: to(
+      'open',
+      ...pilots('A', 'B', 'D', 'E', 'invalid', 'F'),
+      ...NO_SUPPLY,
+      ...TRIPS,
+      ...STOPS,
+      'PEN outside',
+    ),
   },
   {
     region: 'contactor',
@@ -195,7 +213,14 @@ const ROWS: readonly Row[] = [
     reach: closing,
     moves: {
       ...to('closed', 'linked contact closed'),
-      ...to('open', ...pilots('A', 'B', 'D', 'E', 'invalid', 'F'), ...NO_SUPPLY, ...TRIPS),
+      ...to(
+        'open',
+        ...pilots('A', 'B', 'D', 'E', 'invalid', 'F'),
+        ...NO_SUPPLY,
+        ...TRIPS,
+        ...STOPS,
+        'PEN outside',
+      ),
     },
   },
   {
@@ -203,7 +228,9 @@ const ROWS: readonly Row[] = [
     state: 'closed',
     reach: closed,
     moves: {
-      ...to('opening', ...pilots('A', 'B', 'D', 'E', 'invalid', 'F'), ...NO_SUPPLY, ...TRIPS),
+      ...to('opening', ...pilots('A', 'B', 'D', 'E', 'invalid', 'F'), ...NO_SUPPLY, ...TRIPS, 'emergency'),
+      // The vehicle has its time to stop drawing (IEC 61851-1:2017 Table A.6, 9.1 and 10.2).
+      ...to('draining', 'stop'),
       ...to('failedToClose', 'linked contact open'),
     },
   },
@@ -224,6 +251,75 @@ const ROWS: readonly Row[] = [
     state: 'failedToClose',
     reach: () => after(closing(), wait(600)),
     moves: to('open', 'reset'),
+  },
+
+  {
+    region: 'contactor',
+    state: 'draining',
+    reach: () => after(closed(), event('stop')),
+    moves: {
+      ...to('opening', ...pilots('A', 'B', 'D', 'E', 'invalid', 'F'), ...NO_SUPPLY, ...TRIPS, 'emergency'),
+    },
+  },
+
+  {
+    region: 'stopping',
+    state: 'none',
+    reach: () => inB(),
+    moves: { stop: 'stopped', emergency: 'emergency' },
+  },
+  {
+    region: 'stopping',
+    state: 'stopped',
+    reach: () => after(inB(), event('stop')),
+    moves: { ...to('none', 'pilot A'), emergency: 'emergency' },
+  },
+  {
+    region: 'stopping',
+    state: 'emergency',
+    reach: () => after(inB(), event('emergency')),
+    moves: to('none', 'reset'),
+  },
+
+  { region: 'openPen', state: 'watching', reach: () => inB(), moves: to('timing', 'PEN outside') },
+  {
+    region: 'openPen',
+    state: 'timing',
+    reach: () => after(inB(), event('PEN outside'), wait(4000)),
+    moves: to('watching', 'PEN within'),
+  },
+  {
+    region: 'openPen',
+    state: 'lockedOut.hazard',
+    reach: () => after(inB(), event('PEN outside'), wait(4400)),
+    moves: to('lockedOut.over', 'PEN within'),
+  },
+  {
+    region: 'openPen',
+    state: 'lockedOut.over',
+    reach: () => after(inB(), event('PEN outside'), wait(4400), event('PEN within')),
+    moves: { ...to('lockedOut.hazard', 'PEN outside'), ...to('watching', 'reset') },
+  },
+
+  { region: 'curtailment', state: 'following', reach: () => inB(), moves: to('changing', 'limit of 10 A') },
+  {
+    region: 'curtailment',
+    state: 'changing',
+    reach: () => after(inB(), event('limit of 10 A'), wait(1000)),
+    moves: to('following', 'no limit'),
+  },
+  {
+    region: 'curtailment',
+    state: 'waiting',
+    reach: () => after(inB(), event('limit of 10 A'), wait(2100)),
+    moves: {},
+  },
+
+  {
+    region: 'permission',
+    state: 'offHours',
+    reach: () => after(running({ schedule: 'default-hours' }), event('peak begins'), plugIn),
+    moves: { ...to('idle', 'pilot A'), ...to('allowed', 'override-delay', 'peak ends') },
   },
 
   { region: 'residual', state: 'ready', reach: () => inB(), moves: to('tripped', 'residual trip') },
@@ -256,7 +352,7 @@ const ROWS: readonly Row[] = [
     reach: () => after(inB({}, FREE), event('pilot C'), wait(100), event('low half wrong')),
     moves: {
       // With the offer withdrawn there is no low half to look at.
-      ...to('clear.quiet', 'low half sound', ...pilots('A', 'B', 'F'), ...NO_SUPPLY, ...TRIPS),
+      ...to('clear.quiet', 'low half sound', ...pilots('A', 'B', 'F'), ...NO_SUPPLY, ...TRIPS, ...STOPS),
       ...to('latched.E', ...pilots('E', 'invalid')),
     },
   },
