@@ -79,7 +79,9 @@ function tryMutants(floor) {
     vitest: { configFile: 'tests/mutation/vitest.config.ts', related: false },
     coverageAnalysis: 'perTest',
     concurrency: 2,
-    timeoutMS: 10_000,
+    // Generous: a busy machine is no proof that a mutant runs for ever.
+    timeoutMS: 20_000,
+    timeoutFactor: 4,
     tempDirName: workplace,
     cleanTempDir: 'always',
     // The tests run without types, and the compiler in use is not the one that would be asked.
