@@ -97,6 +97,16 @@ describe('time', () => {
     expect(counted).toBe(1);
   });
 
+  test('at one instant the chart’s timers come after plant and trips, and before instruments', () => {
+    const timeline = new Timeline(0);
+    const fired: string[] = [];
+    timeline.asClock(() => {}).setTimeout(() => fired.push('chart'), 1);
+    for (const rank of ['instruments', 'trips', 'plant'] as const)
+      timeline.at(1000, rank, () => fired.push(rank));
+    runAll(timeline);
+    expect(fired).toEqual(['plant', 'trips', 'chart', 'instruments']);
+  });
+
   test('does not run backwards', () => {
     const timeline = new Timeline(10);
     timeline.moveTo(10);
