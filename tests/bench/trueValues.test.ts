@@ -15,7 +15,7 @@ import { withPart } from '../../src/faults/parts.ts';
 import { benchWith, CHARGE, doing, MAKE_DEAD, PLUG_IN, read, THREE_PHASE, type Wanted } from './build.ts';
 
 const truth = (world: World, input: OperationInput): Truth => measure(world, operation(input) as Measurement);
-const valueOf = (found: Truth): number => ('refused' in found ? Number.NaN : found.value);
+const shownBy = (found: Truth): number => ('refused' in found ? Number.NaN : found.value);
 const charging = (wanted: Wanted = {}): World => {
   const world = benchWith(wanted);
   doing(world, ...CHARGE);
@@ -42,8 +42,8 @@ describe('a loop test', () => {
 
   test('by low current reads the coils in its way, up to 0.1 Ω, where there is a residual device', () => {
     const coils = (wanted: Wanted) =>
-      valueOf(truth(charging(wanted), loop('PE', 'low'))) -
-      valueOf(truth(charging(wanted), loop('PE', 'full')));
+      shownBy(truth(charging(wanted), loop('PE', 'low'))) -
+      shownBy(truth(charging(wanted), loop('PE', 'full')));
     const own = coils({});
     expect(own).toBeGreaterThan(0.001);
     expect(own).toBeLessThanOrEqual(0.1);
@@ -81,15 +81,15 @@ describe('the order of the lines', () => {
 
   // L1-L2-L3 is 1; whichever two are exchanged, it is the other way round.
   test('is right as wired, and turned by exchanging any two', () => {
-    expect(valueOf(order(null))).toBe(1);
+    expect(shownBy(order(null))).toBe(1);
     for (const swap of [
       ['L1', 'L2'],
       ['L2', 'L3'],
       ['L1', 'L3'],
     ] as const) {
-      expect(valueOf(order(swap)), swap.join()).toBe(-1);
+      expect(shownBy(order(swap)), swap.join()).toBe(-1);
       // The supply before them is not turned.
-      expect(valueOf(order(swap, 'incoming'))).toBe(1);
+      expect(shownBy(order(swap, 'incoming'))).toBe(1);
     }
   });
 
@@ -121,7 +121,7 @@ describe('what an instrument draws', () => {
   ] as const)('across two bleeds of 470 kΩ the $tool reads $volts V', ({ tool, volts, within }) => {
     const world = benchWith({ sheet: { poleBleed: 470_000 } });
     const found = voltage(leadsOn(world, 'outlet.L1', 'outlet.N'), tool, 0, {});
-    expect(Math.abs(valueOf(found) - volts)).toBeLessThan(within);
+    expect(Math.abs(shownBy(found) - volts)).toBeLessThan(within);
   });
 
   // 5 V behind 1 kΩ in the unit (a design choice), and none without power.
