@@ -15,9 +15,9 @@ import type { Verified, VerifiedAction } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, EntryOf } from './attempt.ts';
-import { IN_WORDS } from './attempt.ts';
 import { differences } from './claims.ts';
 import { gradingDiagnosis } from './diagnosis.ts';
+import { isTrueReason } from './leftOut.ts';
 import { isRightFigure, linesToChooseFrom, testFigures, testLines } from './lines.ts';
 import { conclusionOf, reasonsShare } from './reasons.ts';
 import type { DueRepeats } from './repeats.ts';
@@ -261,15 +261,11 @@ function recordShare(run: Run, expected: Verified): number {
   const leftOut = counted(run, expected)
     .filter(({ action }) => !run.samples.some(({ test }) => test === action.id))
     .map(({ action }) =>
-      countingEntries(run, 'record', action.id).some((entry) => isReason(entry)) ? 1 : 0,
+      countingEntries(run, 'record', action.id).some((entry) => isTrueReason(run, entry)) ? 1 : 0,
     );
   const all = [...readings, ...leftOut];
   return all.length === 0 ? 0 : mean(all);
 }
-
-/** Any reason of the list; in format 1 any words but none. */
-const isReason = ({ leftOut, words }: EntryOf<'record'>): boolean =>
-  leftOut !== IN_WORDS || (words ?? '').trim() !== '';
 
 function* diagnosisShare(run: Run): Generator<null, number> {
   const conclusion = conclusionOf(run);
