@@ -1,7 +1,9 @@
 /** Every line and limit that the trainee judged, as something a verdict can rest on; the last judgement counts. */
+
 import type { Run } from '../../../attempt/run.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
+import { limitText, lineText, testTitle } from '../../../words/actions.ts';
 
 export interface JudgedFinding {
   readonly key: string;
@@ -21,22 +23,33 @@ export function judgedFindings(
   return actions.flatMap((action) => {
     const judgement = entriesAbout(attempt, 'judgement', action.id).at(-1);
     if (judgement === undefined) return [];
-    const frame = { test: action.id, title: action.title };
-    const lines = action.expectations(papers).flatMap(({ id, text }): JudgedFinding[] => {
-      const judged = judgement.lines.find((line) => line.id === id)?.judged;
+    const frame = { test: action.id, title: testTitle(action.id) };
+    const lines = action.expectations(papers).flatMap((line): JudgedFinding[] => {
+      const { id } = line;
+      const judged = judgement.lines.find((one) => one.id === id)?.judged;
       const key = `${action.id} ${id}`;
       return judged === undefined
         ? []
-        : [{ ...frame, key, id, text, judged, asItShould: judged === 'as it should' }];
+        : [
+            {
+              ...frame,
+              key,
+              id,
+              text: lineText(action.id, line),
+              judged,
+              asItShould: judged === 'as it should',
+            },
+          ];
     });
-    const limits = action.limits(papers).flatMap(({ id, text }): JudgedFinding[] => {
-      const words = judgement.limits.filter((limit) => limit.id === id).map(({ judged }) => judged);
+    const limits = action.limits(papers).flatMap((limit): JudgedFinding[] => {
+      const { id } = limit;
+      const words = judgement.limits.filter((one) => one.id === id).map(({ judged }) => judged);
       const worst = words.find((word) => word === 'outside') ?? words.find((word) => word === 'too close');
       const judged = worst ?? words[0];
       const key = `${action.id} ${id}`;
       return judged === undefined
         ? []
-        : [{ ...frame, key, id, text, judged, asItShould: judged === 'within' }];
+        : [{ ...frame, key, id, text: limitText(action.id, limit), judged, asItShould: judged === 'within' }];
     });
     return [...lines, ...limits];
   });

@@ -2,10 +2,12 @@
  * What was said over 80 % sure and was wrong, a card for each misconception, the largest first; each jumps the replay
  * to where it would have shown. And how often sure was right.
  */
+
 import type { Debrief, DebriefLine, WrongGroup } from '../../../attempt/debrief.ts';
 import { MISCONCEPTIONS } from '../../../attempt/debrief.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import { sourceText } from '../../../verification/sources.ts';
+import { lineInWords } from '../../../words/actions.ts';
 import { answerText } from '../../words/answers.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
 
@@ -123,7 +125,7 @@ function Card({ number, group, tests, isChosen, onShow }: CardProps) {
 const linesText = (count: number): string => `${count} ${count === 1 ? 'line' : 'lines'}`;
 
 function WrongLine({ line }: { readonly line: DebriefLine }) {
-  const { text, subject, predicted, right, why, source } = line;
+  const { text, subject, predicted, right, why, source } = lineInWords(line.test, line);
   return (
     <div className="judge-line">
       <p>

@@ -1,5 +1,3 @@
-/** An attempt that another tab holds, as it was kept when it was opened here: to be looked at, not worked on. */
-import { allowedActions } from '../../../scenario/scenario.ts';
 import type { Bench } from '../../flow/bench.ts';
 import type { Place } from '../../flow/place.ts';
 import { ExportButton } from '../../parts/ExportButton.tsx';
@@ -48,7 +46,7 @@ export function ReadOnly({ bench, place, onTakeOver, onReadAgain }: Props) {
           <div className="strip-known">
             <Known bench={bench} />
           </div>
-          <YourTests bench={bench} actions={allowedActions(scenario)} />
+          <YourTests bench={bench} />
         </div>
       </main>
       <Foot />
