@@ -7,7 +7,10 @@ export type Words = string | ((values: Values) => string);
 export interface LineWords {
   /** Completes "A correct unit …" or "A sound circuit …"; names no cause. */
   readonly text: Words;
+  /** The mechanism: what flows, drops, joins or opens, and what somebody would meet because of it. */
   readonly why: Words;
+  /** Of a line that is judged: completes "If it were faulty you would see …". */
+  readonly otherwise?: Words;
 }
 
 export interface LimitWords {
