@@ -35,6 +35,7 @@ import { RUNG_NAMES } from '../../src/ui/words/rungs.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
+import { figureInWords, lineText, testTitle } from '../../src/words/actions.ts';
 import { listenTo } from './complaints.ts';
 import { end, press, take, tick, type, usesKeys } from './hands.ts';
 
@@ -172,16 +173,21 @@ export async function predict(page: Page, run: Run, action: TestAction, sure: Su
     await press(
       button(page, { should: /^should$/, 'should-not': /^should not$/, 'cant-tell': /^can’t tell/ }[right]),
     );
-  for (const { text, unit, value } of testFigures(run.scenario, action))
+  for (const figure of testFigures(run.scenario, action)) {
+    const { text, unit, value } = figureInWords(action.id, figure);
     await type(page.getByLabel(`${text}, ${unit}`), String(Number(value.toPrecision(3))).replace('.', ','));
+  }
   await press(button(page, new RegExp(`^${SURE_WORDS[sure]}`)));
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
 }
 
 /** Of the ten lines those that the test tells, each with its right answer; the others are left alone. */
 async function chooseLines(page: Page, run: Run, action: TestAction): Promise<void> {
-  for (const { text, right, judged } of testLines(run.scenario, action))
-    if (judged) await press(page.getByRole('button', { name: `${answerText(right)}: ${text}`, exact: true }));
+  for (const line of testLines(run.scenario, action))
+    if (line.judged) {
+      const name = `${answerText(line.right)}: ${lineText(action.id, line)}`;
+      await press(page.getByRole('button', { name, exact: true }));
+    }
 }
 
 /** One act from the list of acts. */
@@ -655,7 +661,7 @@ export async function doTest(page: Page, action: TestAction, sure: Sure = 'fairl
   const { position } = takenUp(before.scenario, before.attempt);
   const { settings, done } = setUpFor(before, position, operations);
   let stands = operations.slice(0, done).reduce((at, what) => positionAfter(at, what, false), position);
-  await choose(page, action.title);
+  await choose(page, testTitle(action.id));
   await setUp(page, settings);
   await predict(page, before, action, sure);
   let entries = before.attempt.entries.length + 1 + done;
@@ -688,7 +694,8 @@ export async function judgeRightly(page: Page, run: Run, action: TestAction): Pr
   for (const line of truth.lines) {
     if (line.finding === null) continue;
     const name = JUDGED_WORDS[judgedRight(line)];
-    await tick(page.getByRole('group', { name: line.text }).getByRole('radio', { name, exact: true }));
+    const text = lineText(action.id, line);
+    await tick(page.getByRole('group', { name: text }).getByRole('radio', { name, exact: true }));
   }
   const limits = page.getByRole('group', { name: / limit: / });
   for (const [i, { right }] of truth.limits.entries())

@@ -1,11 +1,13 @@
 /**
- * What was the trainee would have signed for and was wrong, a card for each misconception, the largest first; each jumps the replay
+ * What the trainee would have signed for and was wrong, a card for each misconception, the largest first; each jumps the replay
  * to where it would have shown. And how often sure was right.
  */
+
 import type { Debrief, DebriefLine, WrongGroup } from '../../../attempt/debrief.ts';
 import { MISCONCEPTIONS } from '../../../attempt/debrief.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import { sourceText } from '../../../verification/sources.ts';
+import { lineInWords } from '../../../words/actions.ts';
 import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
 
@@ -124,7 +126,7 @@ function Card({ number, group, tests, isChosen, onShow }: CardProps) {
 const linesText = (count: number): string => `${count} ${count === 1 ? 'line' : 'lines'}`;
 
 function WrongLine({ line }: { readonly line: DebriefLine }) {
-  const { text, subject, predicted, right, sure, why, source } = line;
+  const { text, subject, predicted, right, sure, why, source } = lineInWords(line.test, line);
   return (
     <div className="judge-line">
       <p>
