@@ -5,7 +5,7 @@
 
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { UnsafeId } from '../bench/unsafe.ts';
-import { entryNamed, faultsAmong } from '../faults/catalogue.ts';
+import { faultsAmong } from '../faults/catalogue.ts';
 import { FAMILIES } from '../faults/families.ts';
 import type { Fault, NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -93,7 +93,7 @@ export interface Debrief {
   readonly stopped: Verified['stopped'];
   readonly causes: readonly Fault[];
   /** What the trainee put right, and whether anything was wrong there. */
-  readonly repaired: readonly { readonly title: string; readonly wasWrong: boolean }[];
+  readonly repaired: readonly { readonly what: string; readonly wasWrong: boolean }[];
   readonly due: { readonly next: readonly NextStep[]; readonly tell: readonly Tell[] };
   /** Every test that was due or begun. */
   readonly tests: readonly DebriefTest[];
@@ -151,7 +151,7 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
 function repairsOf(run: Run): Debrief['repaired'] {
   const { repaired } = repairedIn(run);
   return run.repairs.map(({ what }) => ({
-    title: entryNamed(what)?.title ?? what,
+    what,
     wasWrong: repaired.some(({ id }) => id === what),
   }));
 }
@@ -246,7 +246,7 @@ function wrongCauseOf(run: Run, { parts }: Marks): string | null {
   const conclusion = conclusionOf(run);
   const counts = (run.scenario.marking.weights ?? PARTS).diagnosis > 0;
   if (!counts || conclusion?.sure !== 'would-sign' || conclusion.cause === null) return null;
-  return parts.diagnosis > 0 ? null : (entryNamed(conclusion.cause)?.title ?? 'nothing is wrong');
+  return parts.diagnosis > 0 ? null : conclusion.cause;
 }
 
 function calibrationOf(tests: readonly DebriefTest[], sure: Sure): Debrief['calibration'][number] {
