@@ -3,7 +3,7 @@
  * Nothing is said that nobody measured. Also what was seen and heard, operation by operation.
  */
 import { faultsSet } from '../../attempt/standInWords.ts';
-import { DEAD } from '../../bench/perform.ts';
+import { DEAD } from '../../bench/proofs.ts';
 import type { Place } from '../../bench/terminals.ts';
 import { PLACES } from '../../bench/terminals.ts';
 import { benchTime } from '../words/figures.ts';

@@ -22,9 +22,13 @@ export const ze: TestAction = {
   purpose: 'Measure the distributor’s earth by itself, before anything is trusted to it.',
   applies: ({ site }) => site.earthing !== 'TT',
   steps: ({ site }) => [
+    // Every circuit of the house has this earth: all of it is off before the earth is.
+    { op: 'isolate', at: 'main-switch' },
+    { op: 'prove-dead', at: 'origin' },
     { op: 'disconnect', what: 'earthing-conductor' },
     ...linesOf(site).map((line) => originLoop(line, EARTH)),
     { op: 'reconnect', what: 'earthing-conductor' },
+    { op: 'energise', at: 'main-switch' },
   ],
   expectations: (papers) => {
     const design = earthLoop(papers.site);
