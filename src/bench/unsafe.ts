@@ -6,7 +6,7 @@ import { livesOf } from '../site/site.ts';
 import { isThroughElectronics } from './deadTests.ts';
 import type { Measurement, Operation } from './operation.ts';
 import type { Isolator, Removable } from './plant.ts';
-import { isIsolated, isLockedOff, isMainLockedOff, offAt, polesOpenedBy } from './plant.ts';
+import { isIsolated, isLockedOff, isMainLockedOff, isNeutralOpened, offAt, polesOpenedBy } from './plant.ts';
 import { liveBetween } from './port.ts';
 import { isAt, onEarth, onPilot, terminalsBetween, terminalsIn } from './terminals.ts';
 import type { World } from './world.ts';
@@ -170,17 +170,17 @@ export function unsafeIn(world: World, operation: Operation): readonly UnsafeAct
     case 'disconnect':
     case 'reconnect':
       when(operation.op === 'disconnect' && leavesUnearthed(world, operation.what), 'earth-off-supply-on');
-      ids.push(...unsafeHandling(world, PLACE_OF[operation.what]));
+      ids.push(...unsafeHandling(world, [PLACE_OF[operation.what]], operation.what === 'unit'));
       when(isVehicleThere(world), 'vehicle-left-plugged');
       break;
     case 'link':
     case 'unlink':
-      ids.push(...unsafeHandling(world, 'origin'));
+      ids.push(...unsafeHandling(world, ['origin'], operation.between.flat().includes('origin.N')));
       when(isVehicleThere(world), 'vehicle-left-plugged');
       break;
     case 'put-right':
       // Both places whatever the cause is, so that what has to be proved tells nothing of it.
-      ids.push(...unsafeHandling(world, 'origin', 'supply'));
+      ids.push(...unsafeHandling(world, ['origin', 'supply'], true));
       break;
     case 'energise':
       ids.push(...unsafeEnergising(world, operation.at));
@@ -231,14 +231,17 @@ const PLACE_OF: Readonly<Record<Removable, 'origin' | 'supply'>> = {
 
 /**
  * Whatever is handled is locked off and proved dead at its place since it was last energised, by a detector tried before
- * and after. The outlet is no such place: the open contactor makes it dead whatever the supply does.
+ * and after. The outlet is no such place: the open contactor makes it dead whatever the supply does. A neutral may stay
+ * joined where it is reliably at earth (BS 7671 461.2, from memory): not with an electrode of one’s own.
  */
 function unsafeHandling(
-  { plant, knowledge }: World,
-  ...places: readonly ('origin' | 'supply')[]
+  { plant, knowledge, installation: { site } }: World,
+  places: readonly ('origin' | 'supply')[],
+  withNeutral: boolean,
 ): readonly UnsafeId[] {
   const proofs = places.map((place) => knowledge.provedDead[place]);
-  if (!isLockedOff(plant) || proofs.includes(undefined)) return ['conductor-not-proved-dead'];
+  const leftJoined = withNeutral && site.earthing === 'TT' && !isNeutralOpened(plant);
+  if (!isLockedOff(plant) || leftJoined || proofs.includes(undefined)) return ['conductor-not-proved-dead'];
   return proofs.every((proof) => proof?.isWhole) ? [] : ['conductor-half-proved'];
 }
 
