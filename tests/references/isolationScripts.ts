@@ -295,6 +295,12 @@ const AT_HOME: readonly Omit<IsolationScript, 'at'>[] = [
     source: STEPS,
   },
   {
+    what: 'proved, and looked at once more with the detector not proved after it: the proof stands',
+    script: [...DEAD, proved('supply', { proof: 'before' }), off('unit')],
+    expected: [unsafe('detector-not-proved')],
+    source: STEPS,
+  },
+  {
     what: 'a repair, half proved at one of its two places',
     script: [
       OFF,

@@ -46,7 +46,7 @@ function scenesOf(papers: Papers, view: View): readonly Scene[] {
       position,
       now,
       removed: i === 0 ? [] : [papers.site.earthing === 'TT' ? 'electrode' : 'earthing-conductor'],
-      links: i === 0 ? [] : ['L1-PE', 'L1-N'],
+      links: i === 0 ? [] : position.main === 'off-locked' ? ['L1-N'] : ['L1-PE', 'L1-N'],
       switchedAt: i === 0 ? null : 5999,
       layout: layoutOf(papers, position, view),
     })),

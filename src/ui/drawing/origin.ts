@@ -25,7 +25,7 @@ const MAIN_SWITCH_WORDS: Readonly<Record<MainPosition, string>> = {
 };
 
 /** The lines under the origin's box, one below the other. */
-const UNDER = [31, 44, 57, 70] as const;
+const UNDER = [32, 45, 58, 71] as const;
 
 export function originFigure(scene: Scene): Figure {
   const { papers, layout, position, now } = scene;
@@ -151,7 +151,7 @@ function links({ layout, links: linked }: Scene): Figure {
       path('conductor', `M${x} ${Math.min(...ends)}V${Math.max(...ends)}`),
       ...[...new Set(ends)].map((y) => joint(x, y)),
     ),
-    labels(label(x + 6, linked.some((link) => link.endsWith('PE')) ? rows.PE - 34 : rows.N + 14, 'link')),
+    labels(label(x + 6, rows.PE - 34, 'link')),
   );
 }
 
