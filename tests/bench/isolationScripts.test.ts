@@ -4,20 +4,23 @@ import { operation } from '../../src/bench/operation.ts';
 import { perform } from '../../src/bench/perform.ts';
 import type { UnsafeAct } from '../../src/bench/unsafe.ts';
 import type { World } from '../../src/bench/world.ts';
+import type { Breaker } from '../../src/site/site.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { carryOut } from '../../src/verification/procedure.ts';
 import { ISOLATION_SCRIPTS, type IsolationScript, type Step } from '../references/isolationScripts.ts';
 import { benchWith, SHEET, siteOf, type Wanted } from './build.ts';
 
+const SINGLE_POLE: Breaker = { type: 'B', rating: 40, breakingCapacity: 6000, poles: 1 };
 const PLACES: Readonly<Record<IsolationScript['at'], Wanted>> = {
   home: { sheet: { surgeArrester: true } },
   cottage: {
     site: {
       earthing: 'TT',
       electrodeResistance: 80,
-      circuit: { breaker: { type: 'B', rating: 40, breakingCapacity: 6000, poles: 1 } },
+      circuit: { breaker: SINGLE_POLE },
     },
   },
+  shop: { site: { earthing: 'TN-S', circuit: { breaker: SINGLE_POLE } } },
 };
 const FAULTS = { 'pe-not-landed': {}, 'pe-joint': { ohms: 1.8 } };
 

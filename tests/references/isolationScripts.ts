@@ -18,8 +18,8 @@ export interface Expected {
 
 export interface IsolationScript extends ReferenceRow {
   readonly what: string;
-  /** A TN-C-S home with a tethered unit and a surge arrester, or a TT one behind a single-pole breaker. */
-  readonly at: 'home' | 'cottage';
+  /** A TN-C-S home with a surge arrester in its unit, a TT one and a TN-S shop, both behind single-pole breakers. */
+  readonly at: 'home' | 'cottage' | 'shop';
   /** A conductor that is not there, for those who find it out. */
   readonly fault?: 'pe-not-landed' | 'pe-joint';
   readonly script: readonly Step[];
@@ -154,6 +154,12 @@ const AT_HOME: readonly Omit<IsolationScript, 'at'>[] = [
     expected: [],
     source: ORDER,
   },
+  {
+    what: 'proved by its own device, and again while the main switch was off: dead by its own device all the same',
+    script: [...DEAD, MAIN_OFF, proved('supply'), MAIN_ON, off('unit')],
+    expected: [],
+    source: ORDER,
+  },
   // The lock.
   {
     what: 'isolated without a lock',
@@ -254,6 +260,12 @@ const AT_HOME: readonly Omit<IsolationScript, 'at'>[] = [
   {
     what: 'proved at the outlet alone, which the open contactor makes dead',
     script: [OFF, wait(2), proved('outlet'), OPEN, off('unit')],
+    expected: [critical('conductor-not-proved-dead')],
+    source: POINT,
+  },
+  {
+    what: 'the unit’s terminals out of reach behind the cover: nothing was proved',
+    script: [OFF, wait(2), proved('supply'), OPEN, off('unit')],
     expected: [critical('conductor-not-proved-dead')],
     source: POINT,
   },
@@ -585,7 +597,34 @@ const AT_THE_COTTAGE: readonly Omit<IsolationScript, 'at'>[] = [
   },
 ];
 
+/** 250 A of other circuits: the neutral stands over 20 V from PE, by some 0.11 Ω of the supply’s own. */
+const LOADED: OperationInput = { op: 'supply', siteLoad: 250 };
+
+const AT_THE_SHOP: readonly Omit<IsolationScript, 'at'>[] = [
+  {
+    what: 'proved, and found live at a later look: the proof is gone',
+    script: [
+      { op: 'isolate', poles: 'line' },
+      wait(2),
+      OPEN,
+      proved('supply'),
+      LOADED,
+      proved('supply'),
+      off('unit'),
+    ],
+    expected: [critical('conductor-not-proved-dead')],
+    source: ORDER,
+  },
+  {
+    what: 'found live though isolated; the main switch off and on changes nothing of it, and it is opened',
+    script: [{ op: 'isolate', poles: 'line' }, LOADED, wait(2), proved('origin'), MAIN_OFF, MAIN_ON, OPEN],
+    expected: [critical('cover-circuit-on')],
+    source: ORDER,
+  },
+];
+
 export const ISOLATION_SCRIPTS: readonly IsolationScript[] = [
   ...AT_HOME.map((row) => ({ ...row, at: 'home' as const })),
   ...AT_THE_COTTAGE.map((row) => ({ ...row, at: 'cottage' as const })),
+  ...AT_THE_SHOP.map((row) => ({ ...row, at: 'shop' as const })),
 ];
