@@ -40,7 +40,7 @@ export function originFigure(scene: Scene): Figure {
     label(incoming, 0, SWITCH_WORDS[position.supply], { bold: true }),
     label(incoming, 0, isChanged ? 'at the lock' : switchedText(scene)),
     // Who proves dead on the outgoing side has these beside the probes.
-    ...(isOff ? [label(incoming, 0, 'live side: live')] : []),
+    ...(isOff ? [label(incoming, 0, 'live side stays live')] : []),
   ];
   return together(
     labels(
@@ -151,7 +151,7 @@ function links({ layout, links: linked }: Scene): Figure {
       path('conductor', `M${x} ${Math.min(...ends)}V${Math.max(...ends)}`),
       ...[...new Set(ends)].map((y) => joint(x, y)),
     ),
-    labels(label(x + 6, rows.PE - 34, 'link')),
+    labels(label(x + 6, rows.PE - 30, 'link')),
   );
 }
 
