@@ -12,11 +12,11 @@ export const codingSizes: ActionWords = {
   lines: {
     'too-much': {
       text: 'offers a cable more current than the lowest of cable rating, unit rating and set limit',
-      why: 'The vehicle draws what the pilot offers. A 13 A cable that carries 32 A overheats, and a 40 A breaker lets it.',
+      why: 'The vehicle draws what the pilot offers. A 13 A cable that carries 32 A overheats, and the breaker does not trip.',
       otherwise: 'too high a duty for a small cable, such as 53.3 % (32 A) where 20 A needs 33.3 %',
     },
     'all-of-it': {
-      text: 'offers each coded cable the full lowest of cable rating, unit rating and set limit',
+      text: 'offers each coded cable no less than the lowest of cable rating, unit rating and set limit',
       why: 'The plug’s resistor and one in the unit divide a small voltage, and the unit reads the size from it. If dirt or a drifted part shifts that voltage, a 32 A cable counts as a smaller one.',
       otherwise: 'a duty below 21.7 % for 13 A, 33.3 % for 20 A or 53.3 % for 32 A',
     },

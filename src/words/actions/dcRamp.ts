@@ -16,12 +16,12 @@ export const dcRamp: ActionWords = {
   },
   lines: {
     'trips-positive': {
-      text: `trips between ${LEAST} and ${GREATEST} of rising positive smooth d.c.`,
+      text: `trips between ${milliamps(DIRECT_BAND.least)} and ${GREATEST} of rising positive smooth d.c.`,
       why: `Above ${GREATEST}, smooth d.c. magnetises the iron core of a type A device. That device may then miss the current through a person.`,
       otherwise: `no trip up to ${GREATEST}, or a trip below ${LEAST}`,
     },
     'trips-negative': {
-      text: `trips between ${LEAST} and ${GREATEST} of rising negative smooth d.c.`,
+      text: `trips between ${milliamps(DIRECT_BAND.least)} and ${GREATEST} of rising negative smooth d.c.`,
       why: 'A vehicle’s d.c. can leak from either pole of its battery. A detector that feels one polarity alone misses the other one altogether.',
       otherwise: `no trip up to ${GREATEST}, perhaps after a good trip on the positive ramp, or a trip below ${LEAST}`,
     },

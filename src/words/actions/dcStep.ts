@@ -35,7 +35,7 @@ export const dcStep: ActionWords = {
   },
   figures: {
     step: {
-      text: 'has to trip when smooth d.c. comes at once, of',
+      text: 'has to trip on a sudden smooth d.c. of',
       why: 'A d.c. detector is tested at its rated 6 mA, a type B device at twice its rating.',
     },
   },

@@ -17,7 +17,7 @@ export const diode: ActionWords = {
     },
     voltage: {
       text: 'supplies the outlet when asked (C) with the diode shorted',
-      why: 'Water or a finger across the pilot conducts both ways, and can load it just as a vehicle does. Only a diode keeps the negative peak near −12 V, so the unit has to check that peak before closing.',
+      why: 'Water or a finger across the pilot can load it as a vehicle does, but conducts both ways. Only a diode keeps the negative peak near −12 V, so the unit checks that peak before closing.',
       otherwise: 'about 230 V from a line to PE at the outlet, and the display at charging',
     },
     fault: {

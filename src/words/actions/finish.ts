@@ -26,7 +26,7 @@ export const finish: ActionWords = {
     },
     plug: {
       text: 'keeps hold of a plug after the vehicle has gone',
-      why: `The lock lets go within ${UNLOCK} of unplugging. If it stays home, the cable is trapped and somebody will pull at it.`,
+      why: `The lock lets go within ${UNLOCK} of unplugging. If the lock stays engaged, the cable is trapped and somebody will pull at it.`,
       otherwise: `a plug that is still held ${UNLOCK} after the vehicle has gone`,
     },
     'next-test': {

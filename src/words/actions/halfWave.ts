@@ -32,7 +32,7 @@ export const halfWave: ActionWords = {
         is(v, 'detector')
           ? `A d.c. detector feels the mean of a half-wave, 0.64 of its r.m.s. value. Below 3 mA in the mean even the detector stays closed, so that healthy leakage ends no charge.`
           : 'Up to 0.35 of its rating a residual device stays closed. Healthy chargers leak so much, and would be cut off for no reason.',
-      otherwise: (v) => `a trip at the first, smaller current, just under ${current(v, 'least')}`,
+      otherwise: (v) => `a trip already at a current just under ${current(v, 'least')}`,
     },
     'which-sensor': {
       text: (v) =>
@@ -47,7 +47,7 @@ export const halfWave: ActionWords = {
   },
   figures: {
     sudden: {
-      text: 'has to trip at half-waves, r.m.s., of',
+      text: 'has to trip on half-waves (r.m.s.) of',
       why: (v) => `${num(v, 'multiple')} × ${milliamps(num(v, 'rated'))} mA.`,
     },
   },

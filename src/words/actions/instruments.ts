@@ -3,7 +3,7 @@ import type { ActionWords } from '../actionWords.ts';
 
 export const instruments: ActionWords = {
   title: 'Instruments and leads',
-  purpose: 'Prove the detector, null the leads, and see that joined leads read nothing.',
+  purpose: 'Prove the detector, null the leads, and see that both testers read 0 with their leads joined.',
   lines: {
     nulled: {
       text: 'shows 0.00 Ω, within the instrument’s last digits, with both nulled leads on one terminal',

@@ -12,7 +12,7 @@ export const isolate: ActionWords = {
     },
     'no-indication': {
       text: 'brings any light or message back on the unit while your lock is on',
-      why: 'A light needs a supply. It would mean a second supply, or the wrong breaker under your lock, and live terminals behind the cover.',
+      why: 'A light needs a supply: a second one, or your lock is on the wrong breaker. The terminals behind the cover are then live.',
       otherwise: 'a display that lights up, or was never off, with your lock on the breaker',
     },
     'terminals-dead': {

@@ -9,7 +9,7 @@ const LEAST = `${OFFER_RANGE.least} A`;
 
 export const limit: ActionWords = {
   title: 'The site’s limit goes down',
-  purpose: `Show that the unit offers less when the site leaves less, and never less than ${LEAST}.`,
+  purpose: `Show that the unit offers less when the site leaves less, and makes no offer under ${LEAST}.`,
   lines: {
     'too-much': {
       text: `still offers more than the new limit ${FOLLOW} after the site’s limit went down`,

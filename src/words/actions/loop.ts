@@ -9,8 +9,17 @@ const ohms = (v: Values, key: string): string => {
   return value.toFixed(value < 10 ? 2 : 1);
 };
 
-const parts = (v: Values): string =>
-  `${is(v, 'electrodes') ? 'both earths' : 'Ze'} ${ohms(v, 'external')} + circuit ${ohms(v, 'circuit')} + cable ${ohms(v, 'cable')}`;
+const outside = (v: Values): string => (is(v, 'electrodes') ? 'both earth electrodes' : 'Ze');
+
+const sum = (v: Values): string =>
+  `${outside(v)} ${ohms(v, 'external')} + circuit ${ohms(v, 'circuit')} + cable ${ohms(v, 'cable')} = ${ohms(v, 'whole')} Ω`;
+
+/** The whole is asked of the trainee as a figure: a line that is answered beside it gives only how far off it may be. */
+const margin = (v: Values): string => {
+  const [least, whole, greatest] = [num(v, 'least'), num(v, 'whole'), num(v, 'greatest')];
+  const range = `${(whole - least).toFixed(2)} Ω less to ${(greatest - whole).toFixed(2)} Ω more`;
+  return `(${range}${is(v, 'electrodes') ? ', give or take the tester’s uncertainty' : ''})`;
+};
 
 export const loop: ActionWords = {
   title: 'Loop impedance at the outlet',
@@ -22,26 +31,26 @@ export const loop: ActionWords = {
   lines: {
     trips: {
       text: 'trips when the loop is measured by the low-current method',
-      why: `The method sends ${milliamps(LOW_TEST_CURRENT)} mA down the protective conductor, under half of 30 mA. A device that opens on so little has drifted, or leakage was flowing already.`,
+      why: `The method sends ${milliamps(LOW_TEST_CURRENT)} mA down the protective conductor, under the 15 mA that a 30 mA device has to bear. A device that opens on so little has drifted, or leakage was flowing already.`,
       otherwise: 'the outlet dead in the middle of the test, and a display that is dark or shows a fault',
     },
     'near-sum': {
-      text: (v) =>
-        is(v, 'electrodes')
-          ? `reads ${ohms(v, 'least')} to ${ohms(v, 'greatest')} Ω from line to PE, give or take the tester’s uncertainty (${parts(v)})`
-          : `reads about ${ohms(v, 'whole')} Ω from line to PE (${ohms(v, 'least')} to ${ohms(v, 'greatest')} Ω; ${parts(v)})`,
-      why: 'The test current runs out through the line and back through PE, so every poor joint adds to the reading. Coils of a residual device add up to 0.1 Ω by the low-current method.',
-      otherwise:
-        'a higher reading, often 1 or 2 Ω more, or none with PE open; a lower one comes through other metal',
+      text: (v) => `reads the sum of ${outside(v)}, circuit and cable from line to PE ${margin(v)}`,
+      why: (v) =>
+        `By the papers ${sum(v)}. The test current returns through PE, so every poor joint adds to that; residual coils add up to 0.1 Ω by the low-current method.`,
+      otherwise: (v) =>
+        `well over ${ohms(v, 'whole')} Ω, often 1 or 2 Ω more, or no reading with PE open; far less comes through other metal`,
     },
     'neutral-near-sum': {
-      text: (v) => `reads about ${ohms(v, 'sum')} Ω from line to neutral (at most ${ohms(v, 'greatest')} Ω)`,
-      why: 'This current runs out through the line and back through the neutral, in supply, circuit and cable. A poor joint in either one heats under charging current.',
-      otherwise: 'a higher reading, often 1 Ω more, on one line or on all',
+      text: (v) =>
+        `reads the sum of supply, circuit and cable from line to neutral (at most ${(num(v, 'greatest') - num(v, 'sum')).toFixed(2)} Ω more)`,
+      why: (v) =>
+        `By the papers ${ohms(v, 'sum')} Ω, out through the line and back through the neutral. A poor joint in either one adds to that, and heats under the charging current.`,
+      otherwise: (v) => `well over ${ohms(v, 'sum')} Ω, often 1 Ω more, on one line or on all`,
     },
     'no-return': {
-      text: 'gives no reading from line to PE, for want of a return',
-      why: 'The tester has voltage, but its current finds no way back: PE is open somewhere. A fault would make the case live, and nothing would trip.',
+      text: 'gives no reading from line to PE, as the test current has no way back',
+      why: 'The tester has voltage but no current flows, as PE is open somewhere. A fault would make the case live, and nothing would trip.',
       otherwise: 'the tester refusing from line to PE, though it reads from line to neutral',
     },
     'device-acts': {
@@ -52,7 +61,7 @@ export const loop: ActionWords = {
   figures: {
     sum: {
       text: 'reads from line to PE about',
-      why: (v) => `${parts(v)} = ${ohms(v, 'whole')} Ω.`,
+      why: (v) => `${sum(v)}.`,
     },
   },
   limits: {

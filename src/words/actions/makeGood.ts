@@ -12,8 +12,8 @@ export const makeGood: ActionWords = {
       otherwise: 'a link that is on your list and not yet out',
     },
     'conductors-back': {
-      text: 'has back every conductor that you took off, the earthing conductor first',
-      why: 'Without its earth, a fault makes metal live and nothing trips. With the earthing conductor back first, no other conductor is ever on without it.',
+      text: 'has every conductor back that you took off',
+      why: 'Without its earth, a fault makes metal live and nothing trips, so the earthing conductor goes back first. A neutral left off can leave the unit dark with its line still live.',
       otherwise: 'a conductor that is on your list and still off its terminal',
     },
     'cover-on': {

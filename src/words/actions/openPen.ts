@@ -31,7 +31,7 @@ export const openPen: ActionWords = {
       otherwise: 'no voltage at the outlet and a fault shown after the 3 s, until somebody resets the unit',
     },
     opens: {
-      text: `has the outlet dead ${WITHIN} after the disturbance began`,
+      text: `keeps the outlet dead from ${WITHIN} after the disturbance began`,
       why: (v) =>
         is(v, 'window')
           ? `With the PEN broken, load current shifts the neutral, and line to neutral leaves ${WINDOW}. PE is joined to that neutral, so the vehicle’s body shifts with it.`

@@ -67,7 +67,7 @@ export const papers: ActionWords = {
     },
     offer: {
       text: 'offers no more current than it is set to',
-      why: 'The setting is a number on the sheet. The offer is a duty on the pilot, and a fault can make it wider than it should be.',
+      why: 'The setting is a number on the sheet. The offer is a duty on the pilot, and a fault can make that duty too large.',
     },
   },
 };
