@@ -14,9 +14,15 @@ import { countingEntries } from './untimely.ts';
 
 export type Typed = EntryOf<'observation'>;
 
-/** The last thing typed of each reading, by its index. */
-export const typedOf = (run: Run): ReadonlyMap<number, Typed> =>
-  new Map(countingEntries(run, 'observation').map((entry) => [entry.reading, entry]));
+/** The last thing typed of each reading before an entry of the log, by its index. */
+export function typedOf(run: Run, before = Infinity): ReadonlyMap<number, Typed> {
+  const all = countingEntries(run, 'observation');
+  const early: ReadonlySet<unknown> | null =
+    before === Infinity ? null : new Set(run.attempt.entries.slice(0, before));
+  return new Map(
+    all.filter((entry) => early === null || early.has(entry)).map((entry) => [entry.reading, entry]),
+  );
+}
 
 /** Typed value in SI, rounded so that 24.6 mA is 0.0246 A. */
 export const typedValue = ({ value, unit }: Typed): number | null =>
@@ -60,7 +66,7 @@ export function recordedFully(typed: Typed, { reading }: Taken): boolean {
 
 /** What was observed in a sitting, with the typed figures in place of the shown ones: a misreading costs once. */
 export function observedAsTyped(run: Run, sitting: Sitting): Observed {
-  const typed = typedOf(run);
+  const typed = typedOf(run, sitting.told);
   const byReading = new Map(run.readings.map(({ reading }, i) => [reading, typed.get(i)]));
   const substituted = (reading: Reading): Reading => {
     const entry = byReading.get(reading);
