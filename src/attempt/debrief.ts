@@ -7,7 +7,7 @@ import { toItsEnd } from '../bench/toItsEnd.ts';
 import { UNSAFE_ACTS } from '../bench/unsafe.ts';
 import { entryNamed, faultsAmong } from '../faults/catalogue.ts';
 import { FAMILIES } from '../faults/families.ts';
-import type { Fault, Tell } from '../faults/fault.ts';
+import type { Fault, NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { PARTS } from '../scenario/schema.ts';
 import type { Conclusion } from '../scenario/verify.ts';
@@ -40,6 +40,8 @@ export interface DebriefLine {
   readonly right: Answer;
   readonly judged: Judged | null;
   readonly judgement: Judged | null;
+  /** What was seen of it, as typed, is not as it should be. */
+  readonly isBroken: boolean;
   /** Rightly not taken among those that the test tells, where those were to be chosen. */
   readonly leftAlone: boolean;
   /** Of what the test cannot tell: titles of the tests that do. */
@@ -96,12 +98,12 @@ export interface Debrief {
   readonly causes: readonly Fault[];
   /** What the trainee put right, and whether anything was wrong there. */
   readonly repaired: readonly { readonly title: string; readonly wasWrong: boolean }[];
-  readonly due: { readonly next: readonly string[]; readonly tell: readonly Tell[] };
+  readonly due: { readonly next: readonly NextStep[]; readonly tell: readonly Tell[] };
   /** Every test that was due or begun. */
   readonly tests: readonly DebriefTest[];
-  /** Predictions made over 80 % sure that were wrong, grouped by misconception, the largest group first. */
+  /** Predictions made as one would sign for that were wrong, grouped by misconception, the largest group first. */
   readonly sureAndWrong: readonly WrongGroup[];
-  /** The cause that was named over 80 % sure, where it is neither right nor of the right block. */
+  /** The cause that was named as one would sign for, where it is neither right nor of the right block. */
   readonly wrongCause: string | null;
   /** All predictions were filled in by the page. */
   readonly given: boolean;
@@ -176,7 +178,8 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
       predicted: prediction?.lines.find(({ id }) => id === line.id)?.answer ?? null,
       right: line.right,
       judged: judgement?.lines.find(({ id }) => id === line.id)?.judged ?? null,
-      judgement: line.finding === null ? null : judgedRight(line.finding),
+      judgement: line.finding === null ? null : judgedRight(line),
+      isBroken: line.finding === 'broken',
       why: line.why,
       source: line.source,
       leftAlone: isLeftAlone(run, line, prediction),
@@ -213,7 +216,7 @@ const isWrong = ({ predicted, right }: DebriefLine): boolean => predicted !== nu
 
 function groupedWrong(tests: readonly DebriefTest[]): readonly WrongGroup[] {
   const wrong = tests
-    .filter(({ sure }) => sure === 'over 80 %')
+    .filter(({ sure }) => sure === 'would-sign')
     .flatMap(({ lines }) => lines.filter(isWrong))
     .map((line) => ({ line, misconception: misconceptionIn(line) }));
   const keyOf = ({ line, misconception }: (typeof wrong)[number]) => `${misconception} ${line.topic}`;
@@ -231,9 +234,9 @@ function groupedWrong(tests: readonly DebriefTest[]): readonly WrongGroup[] {
 }
 
 const misconceptionIn = ({ predicted, right }: DebriefLine): Misconception =>
-  right === "can't tell"
+  right === 'cant-tell'
     ? 'reads too much'
-    : predicted === "can't tell"
+    : predicted === 'cant-tell'
       ? 'misses what it tells'
       : right === 'should'
         ? 'forbids what is sound'
@@ -243,7 +246,7 @@ const misconceptionIn = ({ predicted, right }: DebriefLine): Misconception =>
 function wrongCauseOf(run: Run, { parts }: Marks): string | null {
   const conclusion = conclusionOf(run);
   const counts = (run.scenario.marking.weights ?? PARTS).diagnosis > 0;
-  if (!counts || conclusion?.sure !== 'over 80 %' || conclusion.cause === null) return null;
+  if (!counts || conclusion?.sure !== 'would-sign' || conclusion.cause === null) return null;
   return parts.diagnosis > 0 ? null : (entryNamed(conclusion.cause)?.title ?? 'nothing is wrong');
 }
 
@@ -275,7 +278,7 @@ function goalOf(
   const undone = tests.filter(({ done, counts }) => counts && !done);
   if (undone.length > 0) return `Do the tests you left out: ${undone.map(({ title }) => title).join('; ')}.`;
   const missed = tests.flatMap(({ lines }) =>
-    lines.filter((line) => line.judgement === 'not as it should' && line.judged !== line.judgement),
+    lines.filter((line) => line.isBroken && line.judged !== line.judgement),
   );
   if (missed.length > 0)
     return 'Hold every reading against its line before going on: what should not be was passed over.';

@@ -35,9 +35,9 @@ export function weakTopics(summaries: readonly Summary[]): readonly WeakTopic[] 
 
 /** The shares that each sureness claims, as its name says; from what can be had by guessing among three. */
 const CLAIMED: Readonly<Record<Sure, readonly [from: number, to: number]>> = {
-  'under 67 %': [1 / 3, 0.67],
-  '67 to 80 %': [0.67, 0.8],
-  'over 80 %': [0.8, 1],
+  guessing: [1 / 3, 0.67],
+  'fairly-sure': [0.67, 0.8],
+  'would-sign': [0.8, 1],
 };
 
 /** Below this a share says little: one line more or less moves it by more than ten in a hundred. */

@@ -42,7 +42,7 @@ const WORKING = { duty: 0.005, amps: 0.5 } as const;
 export function readRightly(typed: Typed, { reading }: Taken): boolean {
   const value = typedValue(typed);
   const shown = shownFigure(reading);
-  if (shown === null) return typed.qualifier === 'no reading';
+  if (shown === null) return typed.qualifier === 'no-reading';
   if (value === null || !alike(value, shown)) return false;
   const { low, duty, amps } = typed;
   return (
@@ -54,7 +54,7 @@ export function readRightly(typed: Typed, { reading }: Taken): boolean {
 
 /** Whether the record says all that belongs to it: dimension, > sign, test voltage, what tripped. */
 export function recordedFully(typed: Typed, { reading }: Taken): boolean {
-  if (reading.qualifier === 'unable') return typed.qualifier === 'no reading';
+  if (reading.qualifier === 'unable') return typed.qualifier === 'no-reading';
   const dimension = typed.unit.replace(/^[kMm](?=.)/, '');
   return (
     dimension === reading.unit &&
@@ -82,7 +82,7 @@ export function observedAsTyped(run: Run, sitting: Sitting): Observed {
 
 export function asTyped(reading: Reading, typed: Typed): Reading {
   const value = typedValue(typed);
-  if (value === null || typed.qualifier === 'no reading') return reading;
+  if (value === null || typed.qualifier === 'no-reading') return reading;
   const over = typed.qualifier === '>' || typed.qualifier === '<';
   return {
     ...reading,

@@ -6,6 +6,7 @@
 
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import { faultsAmong } from '../faults/catalogue.ts';
+import type { NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verified } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
@@ -64,7 +65,7 @@ export const rightPrediction = ({ scenario }: Run, action: TestAction): NotedOf<
   test: action.id,
   lines: testLines(scenario, action).map(({ id, right }) => ({ id, answer: right })),
   figures: testFigures(scenario, action).map(({ id, value }) => ({ id, value })),
-  sure: 'over 80 %',
+  sure: 'would-sign',
 });
 
 /** A reading typed as it is shown, in the unit of the display, with all that belongs to it. */
@@ -76,7 +77,7 @@ export function typedAsShown({ reading, test }: Taken, index: number): NotedOf<'
     test: test ?? '',
     reading: index,
     value: shown === null ? null : Number((shown / TYPED_UNITS[unit]).toPrecision(6)),
-    qualifier: reading.qualifier === 'unable' ? 'no reading' : reading.qualifier,
+    qualifier: reading.qualifier === 'unable' ? 'no-reading' : reading.qualifier,
     unit,
     ...(reading.quantity === 'pilot' && reading.low !== undefined ? { low: reading.low } : {}),
     ...(reading.quantity === 'pilot' && reading.duty != null ? { duty: reading.duty } : {}),
@@ -92,8 +93,8 @@ export function rightJudgement(run: Run, action: TestAction): NotedOf<'judgement
   return {
     kind: 'judgement',
     test: action.id,
-    lines: truth.lines.flatMap(({ id, finding }) =>
-      finding === null ? [] : [{ id, judged: judgedRight(finding) }],
+    lines: truth.lines.flatMap((line) =>
+      line.finding === null ? [] : [{ id: line.id, judged: judgedRight(line) }],
     ),
     limits: truth.limits.map(({ limit, reading, right }) => ({ id: limit.id, reading, judged: right })),
   };
@@ -115,7 +116,7 @@ export function rightConclusion(
     because: '',
     cause: fault?.id ?? 'nothing',
     family: fault?.family ?? null,
-    sure: 'over 80 %',
+    sure: 'would-sign',
     findings: now.actions.flatMap(({ action, expectations, limits }) => {
       const lines = expectations
         .filter(({ finding }) => finding === 'broken')
@@ -123,8 +124,8 @@ export function rightConclusion(
       const outside = limits.filter(({ pass }) => !pass).map(({ limit }) => limit.id);
       return [...lines, ...new Set(outside)].map((id) => ({ test: action.id, id }));
     }),
-    next: due.next[0] as NotedOf<'conclusion'>['next'],
-    tell: due.tell[0] as NotedOf<'conclusion'>['tell'],
+    next: due.next[0] as NextStep,
+    tell: due.tell[0] as Tell,
     ...(asksRepeats ? { repeat: [...repeatsOf(run, now).due] } : {}),
   };
 }

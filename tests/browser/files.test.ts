@@ -40,7 +40,7 @@ async function halfWay(page: Page): Promise<void> {
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
   await answerAll(page);
-  await page.getByRole('button', { name: /^over 80 %/ }).click();
+  await page.getByRole('button', { name: /^would sign for it/ }).click();
   await measure(page, MEASURED);
   await writeDown(page, undefined);
   await page.getByText(/^you wrote \S/).waitFor();

@@ -9,7 +9,7 @@ const button = (page: Page, name: string | RegExp) => page.getByRole('button', {
 
 async function answer(page: Page, ...answers: readonly RegExp[]): Promise<void> {
   for (const words of answers) await button(page, words).click();
-  await button(page, /^over 80 %/).click();
+  await button(page, /^would sign for it/).click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
 }
 

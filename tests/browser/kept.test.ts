@@ -56,7 +56,7 @@ async function lock(page: Page): Promise<void> {
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
   await answerAll(page);
-  await button(page, /^over 80 %/).click();
+  await button(page, /^would sign for it/).click();
   await heading(page, 'Observe').waitFor();
 }
 

@@ -15,27 +15,27 @@ import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
 
 export const SHOULD: Answer = 'should';
-export const SHOULD_NOT: Answer = 'should not';
-export const CANT_TELL: Answer = "can't tell";
+export const SHOULD_NOT: Answer = 'should-not';
+export const CANT_TELL: Answer = 'cant-tell';
 export const ANSWERS_ALL: readonly Answer[] = [SHOULD, SHOULD_NOT, CANT_TELL];
 
 /** What one says of a line that is as on a correct unit, of one that is not, and of one that was not seen. */
-export const AS_ON_A_CORRECT_UNIT = (_should: boolean): Judged => 'as it should';
-export const NOT_AS_ON_ONE = (_should: boolean): Judged => 'not as it should';
-export const NOT_SHOWN: Judged = 'not shown';
+export const AS_ON_A_CORRECT_UNIT = (should: boolean): Judged => (should ? 'did' : 'did-not');
+export const NOT_AS_ON_ONE = (should: boolean): Judged => (should ? 'did-not' : 'did');
+export const NOT_SHOWN: Judged = 'not-shown';
 /** One answer to every line that is judged, and to every limit: each that there is. */
 export const ONE_JUDGEMENT: readonly { readonly line: Judged; readonly limit: LimitJudged }[] = [
-  { line: 'as it should', limit: 'within' },
-  { line: 'not as it should', limit: 'outside' },
-  { line: 'not shown', limit: 'too close' },
+  { line: 'did', limit: 'within' },
+  { line: 'did-not', limit: 'within' },
+  { line: 'not-shown', limit: 'too-close' },
 ];
 
-export const FIT = 'fit for service';
-export const NOT_FIT = 'not fit for service';
-export const NOT_FINISHED = 'could not finish';
+export const FIT = 'fit';
+export const NOT_FIT = 'not-fit';
+export const NOT_FINISHED = 'could-not-finish';
 
-/** Why a test was left out, where nobody cares why. */
-export const leftOut = (test: string): NotedOf<'record'> => ({ kind: 'record', test, leftOut: 'x' });
+/** Why a test was left out, where it could have been done. */
+export const leftOut = (test: string): NotedOf<'record'> => ({ kind: 'record', test, leftOut: 'no-time' });
 
 /** That everything is well, and nothing was looked at. */
 export const ALL_WELL: NotedOf<'conclusion'> = {
@@ -44,10 +44,10 @@ export const ALL_WELL: NotedOf<'conclusion'> = {
   because: '',
   cause: 'nothing',
   family: null,
-  sure: 'over 80 %',
+  sure: 'would-sign',
   findings: [],
-  next: 'hand over',
-  tell: 'the client',
+  next: 'hand-over',
+  tell: 'client',
 };
 
 /** The conclusion with something wrong found: what it is, if that is known, and what speaks for it. */
@@ -57,7 +57,7 @@ export const notFit = (
   ...ALL_WELL,
   ...found,
   verdict: NOT_FIT,
-  next: 'isolate, lock off and label',
+  next: 'lock-off-and-label',
   repeat: [],
 });
 

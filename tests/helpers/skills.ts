@@ -153,7 +153,7 @@ function judged(
       const what = `${test} ${one.id} ${one.reading}`;
       if (one.judged === 'outside')
         return { ...one, judged: isDrawn(rejects, `rejects ${what}`) ? 'outside' : 'within' };
-      return { ...one, judged: isDrawn(accepts, `accepts ${what}`) ? one.judged : 'too close' };
+      return { ...one, judged: isDrawn(accepts, `accepts ${what}`) ? one.judged : 'too-close' };
     }),
   };
 }

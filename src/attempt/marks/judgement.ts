@@ -82,7 +82,7 @@ function missed(run: Run, { action, expectations, limits }: VerifiedAction): rea
             {
               isWrong: finding === 'broken',
               isJudgedRightly: false,
-              right: judgedRight(finding),
+              right: judgedRight({ finding, right }),
             },
           ];
     }),
@@ -107,7 +107,7 @@ function judgedItems(
       const shown = found.get(id) ?? 'not shown';
       if (finding === 'not shown' && shown !== 'not shown')
         return [{ isWrong: shown === 'broken', isJudgedRightly: false }];
-      const right = judgedRight(finding);
+      const right = judgedRight(line);
       return [{ isWrong: finding === 'broken', isJudgedRightly: lines.get(id) === right, right }];
     }),
     ...truth.limits.map(({ limit, reading, right }) => ({

@@ -57,7 +57,7 @@ function answeredLines(run: Run, action: TestAction): readonly Answered[] {
   const answers = new Map(locked?.lines.map(({ id, answer }) => [id, answer]));
   const isChosen = rungOf(run.scenario.support, run.attempt) === 3;
   const lines = isChosen ? linesToChooseFrom(run.scenario, action) : testLines(run.scenario, action);
-  const leftAlone: Answer | undefined = isChosen && locked !== undefined ? "can't tell" : undefined;
+  const leftAlone: Answer | undefined = isChosen && locked !== undefined ? 'cant-tell' : undefined;
   return lines.map(({ id, right }) => ({ right, said: answers.get(id) ?? leftAlone }));
 }
 
@@ -69,8 +69,8 @@ function figuresOf(run: Run, action: TestAction): readonly boolean[] {
 
 const WORDS: Readonly<Record<Answer, string>> = {
   should: 'should',
-  'should not': 'should not',
-  "can't tell": 'can’t tell',
+  'should-not': 'should not',
+  'cant-tell': 'can’t tell',
 };
 
 function sumOf(lines: readonly Answered[], figures: number, ofFigures: number): string {

@@ -2,7 +2,7 @@
  * The reasons for a verdict: the findings that it rests on, what next and whom to tell, and which tests are repeated
  * after something was put right. That a unit is fit, or that it could not be told, rests on the tests that were done.
  */
-import type { Tell } from '../../faults/fault.ts';
+import type { NextStep, Tell } from '../../faults/fault.ts';
 import { allowedActions } from '../../scenario/scenario.ts';
 import type { Verified } from '../../scenario/verify.ts';
 import type { TestAction } from '../../verification/testAction.ts';
@@ -30,7 +30,7 @@ export function reasonsMark(run: Run, expected: Expected, repeats: DueRepeats): 
   const found = findingsOf(run, asNow, conclusion, repeats);
   const isRight = { next: next.includes(conclusion.next), tell: tell.includes(conclusion.tell) };
   const { done, of } = doneOf(run, expected);
-  const rests = conclusion.verdict === 'not fit for service' ? 1 : shareOf(done, of);
+  const rests = conclusion.verdict === 'not-fit' ? 1 : shareOf(done, of);
   const share =
     rests *
     (weights.findings * found.share +
@@ -42,7 +42,7 @@ export function reasonsMark(run: Run, expected: Expected, repeats: DueRepeats): 
     `what next ${isRight.next ? 'right' : 'not right'}`,
     `whom to tell ${isRight.tell ? 'right' : 'not right'}`,
     ...(repeats.named === null ? [] : [`tests to repeat ${Math.round(100 * shareNamed(repeats))} %`]),
-    ...(conclusion.verdict === 'not fit for service' ? [] : [`resting on ${done} of ${of} tests`]),
+    ...(conclusion.verdict === 'not-fit' ? [] : [`resting on ${done} of ${of} tests`]),
   ];
   return { share, sum: sum.join(', ') };
 }
@@ -59,10 +59,10 @@ function findingsOf(
   const sum =
     findings.length === 0 ? 'no finding named' : `findings that hold ${cited} of ${findings.length}`;
   // A unit that is not sound needs at least one finding that holds; one that is sound, none against it.
-  if (verdict === 'not fit for service' && cited === 0) return { share: 0, sum };
+  if (verdict === 'not-fit' && cited === 0) return { share: 0, sum };
   const precision = shareOf(cited, findings.length);
   // Fit after a repair rests on the tests that were repeated.
-  const repeated = verdict === 'fit for service' && run.repairs.length > 0 ? shareDone(repeats) : 1;
+  const repeated = verdict === 'fit' && run.repairs.length > 0 ? shareDone(repeats) : 1;
   return { share: precision * repeated, sum };
 }
 
@@ -81,18 +81,18 @@ function brokenIn(run: Run, action: TestAction): readonly string[] {
 export function dueSteps(
   run: Run,
   asNow: Verified,
-): { readonly next: readonly string[]; readonly tell: readonly Tell[] } {
+): { readonly next: readonly NextStep[]; readonly tell: readonly Tell[] } {
   const { repaired, left } = repairedIn(run);
   switch (asNow.conclusion) {
     case 'sound':
-      return { next: ['hand over'], tell: ['the client', ...repaired.flatMap((fault) => fault.tell)] };
+      return { next: ['hand-over'], tell: ['client', ...repaired.flatMap((fault) => fault.tell)] };
     case 'could not finish':
-      return { next: ['isolate, lock off and label'], tell: ['the client'] };
+      return { next: ['lock-off-and-label'], tell: ['client'] };
     case 'not sound': {
       // Leaving it off and labelled is right after any fault; nothing less is where the fault itself asks for it.
-      const next = ['isolate, lock off and label', ...left.map((fault) => fault.next)];
+      const next: readonly NextStep[] = ['lock-off-and-label', ...left.map((fault) => fault.next)];
       const tell = left.flatMap((fault) => fault.tell);
-      return { next, tell: tell.length > 0 ? tell : ['the client', 'whoever installed the circuit'] };
+      return { next, tell: tell.length > 0 ? tell : ['client', 'installer'] };
     }
   }
 }

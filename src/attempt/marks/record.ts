@@ -2,12 +2,18 @@
  * Record: whether each reading was written down with all that belongs to it, and whether the reason why a test was left
  * out is true.
  */
+import type { EntryOf } from '../attempt.ts';
+import { IN_WORDS } from '../attempt.ts';
 import type { Run } from '../run.ts';
 import { recordedFully, typedOf } from '../typed.ts';
 import { countingEntries } from '../untimely.ts';
 import type { Expected, PartMark } from './counted.ts';
 import { mean } from './counted.ts';
 import { isDone, occasionsOf, readingsToType } from './occasions.ts';
+
+/** Any reason of the list; in format 1 any words but none. */
+const isReason = ({ leftOut, words }: EntryOf<'record'>): boolean =>
+  leftOut !== IN_WORDS || (words ?? '').trim() !== '';
 
 export function recordMark(run: Run, { counted }: Expected): PartMark {
   const readings = counted.flatMap(({ action }) =>
@@ -21,9 +27,7 @@ export function recordMark(run: Run, { counted }: Expected): PartMark {
   );
   const leftOut = counted
     .filter(({ action }) => !isDone(run, action.id))
-    .map(({ action }) =>
-      countingEntries(run, 'record', action.id).some(({ leftOut: why }) => why.trim() !== ''),
-    );
+    .map(({ action }) => countingEntries(run, 'record', action.id).some((entry) => isReason(entry)));
   const all = [...readings, ...leftOut];
   const rightly = (list: readonly boolean[]) => list.filter(Boolean).length;
   return {

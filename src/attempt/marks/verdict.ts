@@ -12,9 +12,9 @@ export const conclusionOf = (run: Run): EntryOf<'conclusion'> | undefined =>
   countingEntries(run, 'conclusion')[0];
 
 const RIGHT: Readonly<Record<Conclusion, Verdict>> = {
-  sound: 'fit for service',
-  'not sound': 'not fit for service',
-  'could not finish': 'could not finish',
+  sound: 'fit',
+  'not sound': 'not-fit',
+  'could not finish': 'could-not-finish',
 };
 
 /** `asNow`: what the allowed tests find on the unit as it is at the end. */
@@ -25,4 +25,4 @@ export const isRightVerdict = (said: Verdict | null | undefined, asNow: Verified
 
 /** The gate: met unless a unit was called fit for service that could not be shown to be sound. */
 export const meetsVerdictGate = (run: Run, asNow: Verified): boolean =>
-  conclusionOf(run)?.verdict !== 'fit for service' || asNow.conclusion === 'sound';
+  conclusionOf(run)?.verdict !== 'fit' || asNow.conclusion === 'sound';

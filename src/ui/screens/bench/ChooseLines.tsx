@@ -4,12 +4,13 @@
  */
 import type { Answer, Sure } from '../../../attempt/attempt.ts';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
+import { answerText } from '../../words/answers.ts';
 import { FigureLine } from './FigureLine.tsx';
 import type { Asking } from './Predict.tsx';
 import { SUBJECT_WORDS, UNFIT } from './Predict.tsx';
 import { SureKeys } from './SureKeys.tsx';
 
-const CHOICES = ['should', 'should not'] as const;
+const CHOICES = ['should', 'should-not'] as const;
 
 interface Props extends Asking {
   readonly answers: Readonly<Record<string, Answer>>;
@@ -44,11 +45,11 @@ export function ChooseLines(props: Props) {
                 <button
                   key={choice}
                   type="button"
-                  aria-label={`${choice}: ${text}`}
+                  aria-label={`${answerText(choice)}: ${text}`}
                   aria-pressed={answers[id] === choice}
                   onClick={() => onAnswer(id, answers[id] === choice ? null : choice)}
                 >
-                  {choice}
+                  {answerText(choice)}
                 </button>
               ))}
             </span>

@@ -1,6 +1,6 @@
 /**
- * Step four of a test, open with step three: each line as it should, not as it should, or not shown; each limit against
- * the value that was written down. The line that is judged last ends the test, unless something is still to be written
+ * Step four of a test, open with step three: each line by what the unit did: it did, it did not, or not shown; each limit
+ * against the value that was written down. The line that is judged last ends the test, unless something is still to be written
  * down or to be thought over; then its button does. Whether it is right is told afterwards, or in the debrief.
  */
 import type { FormEvent } from 'react';
@@ -13,7 +13,7 @@ import type { TruthOfLimit } from '../../../attempt/truth.ts';
 import { sourceText } from '../../../verification/sources.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { Keys } from '../../parts/Keys.tsx';
-import { answerText } from '../../words/answers.ts';
+import { answerText, JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 import { readingTitle } from '../../words/trade.ts';
 import { recordOf, recordText } from '../observe/records.ts';
 import { SUBJECT_WORDS } from './Predict.tsx';
@@ -115,6 +115,7 @@ export function Judge({ run, lines, limits, prediction, unwritten, before, onJud
                 </>
               }
               options={JUDGEMENTS}
+              words={JUDGED_WORDS}
               value={judged[id] ?? null}
               onChange={(word, isPressed) => take({ lines: { ...judged, [id]: word } }, isPressed)}
             />
@@ -138,6 +139,7 @@ export function Judge({ run, lines, limits, prediction, unwritten, before, onJud
                   </>
                 }
                 options={LIMIT_JUDGEMENTS}
+                words={LIMIT_WORDS}
                 value={limitJudged[keyOf(line)] ?? null}
                 onChange={(word, isPressed) =>
                   take({ limits: { ...limitJudged, [keyOf(line)]: word } }, isPressed)

@@ -131,7 +131,7 @@ export function Predict(props: Props) {
                 {ANSWERS.map((answer) => (
                   <button key={answer} type="button" onClick={() => say(answer)}>
                     {answerText(answer)}
-                    {answer === "can't tell" ? <small>from this test</small> : null}
+                    {answer === 'cant-tell' ? <small>from this test</small> : null}
                   </button>
                 ))}
               </div>

@@ -9,7 +9,7 @@ import { judgedRight, truthOf } from '../../../attempt/truth.ts';
 import { sourceText } from '../../../verification/sources.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
-import { TruthLines, whyText } from '../../parts/TruthLines.tsx';
+import { judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
 import { answerText } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
 import { recordOf, recordText } from '../observe/records.ts';
@@ -49,7 +49,7 @@ function toldLines(
       const { id, text, subject, right, finding, why, source, toldBy } = line;
       const said = prediction?.lines.find((one) => one.id === id)?.answer;
       const judged = judgement?.lines.find((one) => one.id === id)?.judged;
-      const rightly = finding === null ? undefined : judgedRight(finding);
+      const rightly = finding === null ? undefined : judgedRight(line);
       return {
         id,
         text: `${SUBJECT_WORDS[subject]} ${text}`,
@@ -63,7 +63,7 @@ function toldLines(
                 : { you: said === undefined ? 'nothing' : answerText(said) }),
             truth: answerText(right),
           },
-          ...(rightly === undefined ? [] : [{ of: 'judged', you: judged ?? 'nothing', truth: rightly }]),
+          ...(rightly === undefined ? [] : [judgedPair(judged, rightly)]),
         ],
         why: whyText(why, titlesOf(toldBy)),
         source: sourceText(source),
@@ -93,7 +93,7 @@ function toldLines(
       return {
         id: `limit ${limit.id} ${reading}`,
         text: `${limit.text}: ${record === undefined ? 'not written down' : recordText(record)}`,
-        pairs: [{ of: 'judged', you: judged ?? 'nothing', truth: right }],
+        pairs: [limitPair(judged, right)],
         why: limit.sum,
         source: sourceText(limit.source),
       };

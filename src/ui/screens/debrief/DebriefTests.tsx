@@ -4,8 +4,8 @@ import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { sourceText } from '../../../verification/sources.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
-import { isAsSaid, TruthLines, whyText } from '../../parts/TruthLines.tsx';
-import { answerText } from '../../words/answers.ts';
+import { isAsSaid, judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
+import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
 import { recordOf, recordText } from '../observe/records.ts';
@@ -22,7 +22,7 @@ export const DebriefTests = memo(function DebriefTests({ told }: { readonly told
             <summary>
               {test.title}: {test.done ? summary(differing, lines.length) : 'not done'}
               {test.given ? '; its lines were given' : ''}
-              {test.sure === null ? '' : `; you were ${test.sure} sure`}
+              {test.sure === null ? '' : `; ${SURE_WORDS[test.sure]}`}
               {test.counts ? '' : '; not marked: a faultless trainee has stopped before it'}
             </summary>
             <TruthLines lines={lines} />
@@ -52,9 +52,7 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
                 : { you: line.predicted === null ? 'nothing' : answerText(line.predicted) }),
             truth: answerText(line.right),
           },
-          ...(line.judgement === null
-            ? []
-            : [{ of: 'judged', you: line.judged ?? 'nothing', truth: line.judgement }]),
+          ...(line.judgement === null ? [] : [judgedPair(line.judged, line.judgement)]),
         ],
         why: whyText(line.why, line.toldBy),
         source: sourceText(line.source),
@@ -81,7 +79,7 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
       return {
         id: `limit ${limit.id} ${reading}`,
         text: `${limit.text}: ${record === undefined ? 'not written down' : recordText(record)}`,
-        pairs: [{ of: 'judged', you: judged ?? 'nothing', truth: right }],
+        pairs: [limitPair(judged, right)],
         why: limit.sum,
         source: sourceText(limit.source),
       };

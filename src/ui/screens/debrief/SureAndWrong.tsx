@@ -1,12 +1,12 @@
 /**
- * What was said over 80 % sure and was wrong, a card for each misconception, the largest first; each jumps the replay
+ * What was the trainee would have signed for and was wrong, a card for each misconception, the largest first; each jumps the replay
  * to where it would have shown. And how often sure was right.
  */
 import type { Debrief, DebriefLine, WrongGroup } from '../../../attempt/debrief.ts';
 import { MISCONCEPTIONS } from '../../../attempt/debrief.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import { sourceText } from '../../../verification/sources.ts';
-import { answerText } from '../../words/answers.ts';
+import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
 
 interface Props {
@@ -33,7 +33,7 @@ export function SureAndWrong({ told, timeline, shown, onShow }: Props) {
   return (
     <section className="stack" aria-labelledby="sure-heading">
       <h2 id="sure-heading">Sure, and wrong: {count}</h2>
-      {reasons === 0 ? <p className="note">No line that you were over 80 % sure of was wrong.</p> : null}
+      {reasons === 0 ? <p className="note">No line that you would have signed for was wrong.</p> : null}
       {sureAndWrong.map((group, i) => (
         <Card
           key={`${group.misconception} ${group.topic}`}
@@ -96,7 +96,7 @@ function Card({ number, group, tests, isChosen, onShow }: CardProps) {
             {numbers.length === 0
               ? linesText(lines.length)
               : `${numbers.length === 1 ? 'test' : 'tests'} ${numbers.join(', ')}`}
-            {number === 1 ? ' · over 80 % sure each time' : ''}
+            {number === 1 ? ' · would sign for it, each time' : ''}
           </p>
         </div>
         {shows === undefined ? null : (
@@ -145,8 +145,8 @@ function WrongLine({ line }: { readonly line: DebriefLine }) {
 
 /** Counts of sure and unsure, right and wrong; and how often each sureness was right. */
 function Calibration({ told }: { readonly told: Debrief }) {
-  const sure = told.calibration.find((one) => one.sure === 'over 80 %');
-  const unsure = told.calibration.filter((one) => one.sure !== 'over 80 %');
+  const sure = told.calibration.find((one) => one.sure === 'would-sign');
+  const unsure = told.calibration.filter((one) => one.sure !== 'would-sign');
   const rightUnsure = unsure.reduce((sum, { right }) => sum + right, 0);
   const ofUnsure = unsure.reduce((sum, { of }) => sum + of, 0);
   const counts = [
@@ -170,7 +170,7 @@ function Calibration({ told }: { readonly told: Debrief }) {
         <tbody>
           {told.calibration.map(({ sure: name, right, of }) => (
             <tr key={name}>
-              <th scope="row">{name}</th>
+              <th scope="row">{SURE_WORDS[name]}</th>
               <td>
                 {of === 0
                   ? 'never said'

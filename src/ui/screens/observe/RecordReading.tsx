@@ -27,7 +27,9 @@ const TRIPPED_WORDS = {
   none: 'nothing',
 } as const;
 
-const SIGNS = ['', '>', '<', 'no reading'] as const;
+/** As it is typed, and as the page's own pad types it. */
+const NO_READING = 'no reading';
+const SIGNS = ['', '>', '<', 'no-reading'] as const;
 
 const PILOT_EXTRAS = [
   ['low', 'low half, V'],
@@ -92,7 +94,7 @@ function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
   const typed = (): Typed | string => {
     const further = furtherTyped();
     if (further === null) return 'The further figures are numbers, or left empty.';
-    if (sign === 'no reading')
+    if (sign === 'no-reading')
       return { value: null, qualifier: sign, unit: unit || reading.unit, ...further };
     const number = typedNumber(value);
     if (number === null) return 'A figure is expected, as 0.37 or 0,37.';
@@ -122,8 +124,8 @@ function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
           <FigureInput
             id={`${id}-value`}
             data-sign={sign === '>' || sign === '<' ? sign : '='}
-            value={sign === 'no reading' ? '' : value}
-            readOnly={sign === 'no reading'}
+            value={sign === 'no-reading' ? '' : value}
+            readOnly={sign === 'no-reading'}
             aria-invalid={error !== null || undefined}
             aria-describedby={error === null ? undefined : `${id}-error`}
             onChange={(event) => {
@@ -133,9 +135,9 @@ function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
               if (withUnit !== null) setUnit(withUnit.unit);
               const text = withUnit?.figure ?? event.target.value;
               const typedSign = /^\s*([=<>])/.exec(text)?.[1];
-              if (text.trim() === 'no reading') setSign('no reading');
+              if (text.trim() === NO_READING) setSign('no-reading');
               else if (typedSign !== undefined) setSign(typedSign === '=' ? '' : typedSign);
-              else if (sign === 'no reading') setSign('');
+              else if (sign === 'no-reading') setSign('');
               setValue(text.replace(/^\s*([=<>]\s*|no reading)/, ''));
               setError(null);
             }}
@@ -149,7 +151,7 @@ function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
             ['', '='],
             ['>', '> over'],
             ['<', '< under'],
-            ['no reading', 'no reading'],
+            ['no-reading', NO_READING],
           ]}
           value={sign}
           onChange={setSign}
