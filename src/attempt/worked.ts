@@ -5,7 +5,6 @@
  */
 
 import { toItsEnd } from '../bench/toItsEnd.ts';
-import { faultsAmong } from '../faults/catalogue.ts';
 import type { NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verified } from '../scenario/verify.ts';
@@ -16,6 +15,7 @@ import type { Attempt, NotedOf } from './attempt.ts';
 import { TYPED_UNITS } from './attempt.ts';
 import { displayOf } from './display.ts';
 import { testFigures, testLines } from './lines.ts';
+import { faultsShown } from './marks/diagnosis.ts';
 import { dueSteps } from './marks/reasons.ts';
 import { rightVerdict } from './marks/verdict.ts';
 import { repeatsOf } from './repeats.ts';
@@ -107,7 +107,7 @@ export function rightConclusion(
   const { scenario, repairs } = run;
   const met = toItsEnd(verifyingOnce(scenario));
   // What no test that is allowed shows cannot be named.
-  const [fault] = met.conclusion === 'not sound' ? faultsAmong(scenario.faults) : [];
+  const [fault, ...others] = met.conclusion === 'not sound' ? faultsShown(scenario, met) : [];
   const due = dueSteps(run, now);
   const asksRepeats = now.conclusion === 'not sound' || repairs.length > 0;
   return {
@@ -116,6 +116,7 @@ export function rightConclusion(
     because: '',
     cause: fault?.id ?? 'nothing',
     family: fault?.family ?? null,
+    ...(others.length === 0 ? {} : { others: others.map(({ id, family }) => ({ cause: id, family })) }),
     sure: 'would-sign',
     findings: now.actions.flatMap(({ action, expectations, limits }) => {
       const lines = expectations

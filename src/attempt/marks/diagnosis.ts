@@ -15,6 +15,7 @@ import type { CatalogueEntry, Fault } from '../../faults/fault.ts';
 import { seconds } from '../../laws/quantities.ts';
 import type { Beginning, Scenario } from '../../scenario/scenario.ts';
 import { allowedActions, beginning } from '../../scenario/scenario.ts';
+import type { Verified, VerifiedAction } from '../../scenario/verify.ts';
 import { judgeExpectations, judgeLimits } from '../../verification/assess.ts';
 import type { Run } from '../run.ts';
 import { replaying } from '../run.ts';
@@ -26,8 +27,10 @@ import { conclusionOf } from './verdict.ts';
 /** The answer that nothing is wrong. */
 export const NOTHING = 'nothing';
 
-type Grade = 'right' | 'block' | 'wrong' | 'guessed';
-const WORTH: Readonly<Record<Grade, number>> = { right: 1, block: 0.5, wrong: 0, guessed: 0 };
+/** From the best to the worst. */
+const RANK = ['right', 'block', 'guessed', 'wrong'] as const;
+type Grade = (typeof RANK)[number];
+const WORTH: Readonly<Record<Grade, number>> = { right: 1, block: 0.5, guessed: 0, wrong: 0 };
 
 interface Named {
   readonly cause: string | null;
@@ -38,9 +41,9 @@ interface Named {
 export function* diagnosisMark(run: Run, expected: Expected): Generator<null, PartMark> {
   const conclusion = conclusionOf(run);
   if (conclusion === undefined) return { share: 0, sum: 'no conclusion' };
-  const named: Named = conclusion;
+  const named: readonly Named[] = [conclusion, ...(conclusion.others ?? [])];
   const faults = faultsAmong(run.scenario.faults);
-  if (named.cause === NOTHING) {
+  if (named.every(({ cause }) => cause === NOTHING)) {
     const isRight =
       faults.length === 0 ||
       (expected.asMet.conclusion !== 'not sound' && (yield* readsTheSame(run, expected, [])));
@@ -49,10 +52,32 @@ export function* diagnosisMark(run: Run, expected: Expected): Generator<null, Pa
   if (faults.length === 0) return { share: 0, sum: 'nothing is wrong' };
   const met = yield* asMet(run);
   const pointed = familiesPointedTo(met);
+  const due = faultsShown(run.scenario, expected.asMet, pointed);
+  const grades = yield* gradesOf(met, expected, due, named, pointed);
+  const earned = grades.reduce((sum, grade) => sum + WORTH[grade], 0);
+  // Naming more than there is earns no more: what is needless costs a share too.
+  return { share: earned / Math.max(due.length, named.length), sum: sumOf(grades, due.length) };
+}
+
+/** Each that was named stands for one fault: of those not yet hit, the one that it hits best. */
+function* gradesOf(
+  met: Run,
+  expected: Expected,
+  faults: readonly Fault[],
+  named: readonly Named[],
+  pointed: ReadonlySet<Family>,
+): Generator<null, readonly Grade[]> {
   const grades: Grade[] = [];
-  for (const fault of faults) grades.push(yield* gradeOf(met, expected, fault, named, pointed));
-  const best = grades.toSorted((x, y) => WORTH[y] - WORTH[x])[0] as Grade;
-  return { share: WORTH[best] / faults.length, sum: sumOf(best, faults, pointed) };
+  const hit = new Set<Fault>();
+  for (const one of named) {
+    const tried: { readonly fault: Fault; readonly grade: Grade }[] = [];
+    for (const fault of faults)
+      if (!hit.has(fault)) tried.push({ fault, grade: yield* gradeOf(met, expected, fault, one, pointed) });
+    const [best] = tried.toSorted((x, y) => RANK.indexOf(x.grade) - RANK.indexOf(y.grade));
+    grades.push(best?.grade ?? 'wrong');
+    if (best !== undefined && WORTH[best.grade] > 0) hit.add(best.fault);
+  }
+  return grades;
 }
 
 function nothingWrong(run: Run, expected: Expected): PartMark {
@@ -60,18 +85,15 @@ function nothingWrong(run: Run, expected: Expected): PartMark {
   return { share: shareOf(done, of), sum: `nothing found to be wrong, with ${done} of ${of} tests done` };
 }
 
-function sumOf(best: Grade, faults: readonly Fault[], pointed: ReadonlySet<Family>): string {
-  const told = {
-    right: 'the fault, or what reads the same',
-    block: 'the right block, not the fault',
-    wrong: 'another cause than what is wrong',
-    guessed: 'no test that was done speaks for it',
-  }[best];
-  const seen = faults.filter(({ family }) => pointed.has(family)).length;
-  return faults.length === 1
-    ? told
-    : `${told}; 1 of ${faults.length} faults, ${seen} of them shown by a test`;
-}
+const TOLD: Readonly<Record<Grade, string>> = {
+  right: 'the fault, or what reads the same',
+  block: 'the right block, not the fault',
+  guessed: 'no test that was done speaks for it',
+  wrong: 'another cause than what is wrong',
+};
+
+const sumOf = (grades: readonly Grade[], faults: number): string =>
+  grades.map((grade) => TOLD[grade]).join('; ') + (faults > 1 ? ` (${faults} faults in all)` : '');
 
 function* gradeOf(
   met: Run,
@@ -80,11 +102,10 @@ function* gradeOf(
   { cause, family }: Named,
   pointed: ReadonlySet<Family>,
 ): Generator<null, Grade> {
-  if (cause !== fault.id && family !== fault.family && cause === null) return 'wrong';
-  const isRight = cause === fault.id || (cause !== null && (yield* isLookalike(met, expected, fault, cause)));
-  if (!isRight && family !== fault.family) return 'wrong';
   if (!pointed.has(fault.family)) return 'guessed';
-  return isRight ? 'right' : 'block';
+  if (cause === fault.id || (cause !== null && (yield* isLookalike(met, expected, fault, cause))))
+    return 'right';
+  return family === fault.family ? 'block' : 'wrong';
 }
 
 /** The attempt up to the first repair: a diagnosis is about the unit as it was met. */
@@ -99,20 +120,41 @@ function* asMet(run: Run): Generator<null, Run> {
 
 /** Where the lines and limits lead that the tests which were done broke, by what the instruments showed. */
 function familiesPointedTo({ scenario, papers, samples }: Run): ReadonlySet<Family> {
-  const families = allowedActions(scenario).flatMap((action): readonly Family[] => {
+  const judged = allowedActions(scenario).map((action) => {
     const observed = {
       samples: samples.filter(({ test }) => test === action.id).map(({ sample }) => sample),
     };
-    return [
-      ...judgeExpectations(action, papers, observed)
+    return {
+      expectations: judgeExpectations(action, papers, observed),
+      limits: judgeLimits(action, papers, observed),
+    };
+  });
+  return pointedBy(judged);
+}
+
+const pointedBy = (judged: readonly Pick<VerifiedAction, 'expectations' | 'limits'>[]): ReadonlySet<Family> =>
+  new Set(
+    judged.flatMap(({ expectations, limits }) => [
+      ...expectations
         .filter(({ finding }) => finding === 'broken')
         .flatMap(({ expectation }) => expectation.points),
-      ...judgeLimits(action, papers, observed)
-        .filter(({ pass }) => !pass)
-        .flatMap(({ limit }) => limit.points),
-    ];
-  });
-  return new Set(families);
+      ...limits.filter(({ pass }) => !pass).flatMap(({ limit }) => limit.points),
+    ]),
+  );
+
+/**
+ * The faults that can be named: those in blocks to which the tests of a faultless trainee lead, up to where that one
+ * stops, or the trainee's own; all of them where no test leads to any.
+ */
+export function faultsShown(
+  { faults }: Scenario,
+  { actions }: Verified,
+  own: ReadonlySet<Family> = new Set(),
+): readonly Fault[] {
+  const all = faultsAmong(faults);
+  const pointed = pointedBy(actions);
+  const shown = all.filter(({ family }) => pointed.has(family) || own.has(family));
+  return shown.length > 0 ? shown : all;
 }
 
 /** Whether this cause in the fault's place would have read the same, in one severity or another. */
