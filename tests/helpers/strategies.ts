@@ -120,6 +120,7 @@ export const STRATEGIES: readonly Strategy[] = [
     person(`one answer to everything: ${answer}`, {
       ...answering(answer),
       ...judging(ONE_JUDGEMENT[i] as (typeof ONE_JUDGEMENT)[number]),
+      looksAgain: true,
       conclude: () => ALL_WELL,
     }),
   ),
@@ -130,7 +131,11 @@ export const STRATEGIES: readonly Strategy[] = [
     }),
   ),
   ...ONE_JUDGEMENT.map((one) =>
-    person(`every judgement: ${one.line}, all else right`, { ...judging(one), conclude: concludesRightly }),
+    person(`every judgement: ${one.line}, all else right`, {
+      ...judging(one),
+      looksAgain: true,
+      conclude: concludesRightly,
+    }),
   ),
   person('not shown everywhere, verdict fit', {
     judge: (right) => ({ ...right, lines: right.lines.map(({ id }) => ({ id, judged: NOT_SHOWN })) }),
