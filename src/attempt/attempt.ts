@@ -180,7 +180,7 @@ export const attemptSchema = v.looseObject({
   marks: v.optional(v.unknown()),
 });
 /** Under it stands a file of an older format as it was written. A file cannot hold it, and none is written with it. */
-export const WRITTEN = Symbol('as written');
+export const WRITTEN: unique symbol = Symbol.for('attempt as written');
 export interface Attempt {
   format: typeof FORMAT;
   engine: string;

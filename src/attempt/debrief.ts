@@ -15,7 +15,7 @@ import { ACTIONS, actionNamed } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Answer, Attempt, EntryOf, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
-import { SURENESS } from './attempt.ts';
+import { isConverted, SURENESS } from './attempt.ts';
 import type { Line } from './lines.ts';
 import { isRightFigure, testFigures } from './lines.ts';
 import type { Marks } from './mark.ts';
@@ -38,6 +38,8 @@ export interface DebriefLine {
   readonly subject: 'unit' | 'circuit';
   readonly predicted: Answer | null;
   readonly right: Answer;
+  /** How sure of this very line. */
+  readonly sure: Sure | null;
   readonly judged: Judged | null;
   readonly judgement: Judged | null;
   /** What was seen of it, as typed, is not as it should be. */
@@ -61,7 +63,7 @@ export const MISCONCEPTIONS = {
 } as const;
 export type Misconception = keyof typeof MISCONCEPTIONS;
 
-/** Wrong lines that one was sure of and that have the same behind them. */
+/** Wrong lines that have the same behind them. */
 export interface WrongGroup {
   readonly misconception: Misconception;
   readonly topic: string;
@@ -103,11 +105,13 @@ export interface Debrief {
   readonly tests: readonly DebriefTest[];
   /** Predictions made as one would sign for that were wrong, grouped by misconception, the largest group first. */
   readonly sureAndWrong: readonly WrongGroup[];
+  /** All others that were wrong, in the same way. */
+  readonly unsureAndWrong: readonly WrongGroup[];
   /** The cause that was named as one would sign for, where it is neither right nor of the right block. */
   readonly wrongCause: string | null;
   /** All predictions were filled in by the page. */
   readonly given: boolean;
-  /** How often each sureness was right: right lines of all lines. */
+  /** How often each sureness was right: right lines of all lines. Those of format 1 had other shares and are not counted. */
   readonly calibration: readonly { readonly sure: Sure; readonly right: number; readonly of: number }[];
   readonly goal: string;
 }
@@ -130,7 +134,9 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
   }
   yield null;
   const said = conclusionOf(run)?.verdict ?? null;
-  const sureAndWrong = groupedWrong(tests);
+  const isSure = ({ sure }: DebriefLine) => sure === 'would-sign';
+  const sureAndWrong = groupedWrong(tests, isSure);
+  const unsureAndWrong = groupedWrong(tests, (line) => !isSure(line));
   return {
     run,
     marks,
@@ -141,10 +147,11 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
     due: dueSteps(run, asNow),
     tests,
     sureAndWrong,
+    unsureAndWrong,
     given: isGiven(run),
     wrongCause: wrongCauseOf(run, marks),
-    calibration: SURENESS.map((sure) => calibrationOf(tests, sure)),
-    goal: goalOf(marks, run.repairs.length > 0, sureAndWrong, tests),
+    calibration: SURENESS.map((sure) => calibrationOf(isConverted(attempt) ? [] : tests, sure)),
+    goal: goalOf(marks, run.repairs.length > 0, sureAndWrong[0] ?? null, unsureAndWrong[0] ?? null, tests),
   };
 }
 
@@ -177,6 +184,7 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
       subject: line.subject,
       predicted: prediction?.lines.find(({ id }) => id === line.id)?.answer ?? null,
       right: line.right,
+      sure: prediction?.lines.find(({ id }) => id === line.id)?.sure ?? prediction?.sure ?? null,
       judged: judgement?.lines.find(({ id }) => id === line.id)?.judged ?? null,
       judgement: line.finding === null ? null : judgedRight(line),
       isBroken: line.finding === 'broken',
@@ -214,10 +222,12 @@ export const titlesOf = (tests: readonly string[]): readonly string[] =>
 
 const isWrong = ({ predicted, right }: DebriefLine): boolean => predicted !== null && predicted !== right;
 
-function groupedWrong(tests: readonly DebriefTest[]): readonly WrongGroup[] {
+function groupedWrong(
+  tests: readonly DebriefTest[],
+  isMeant: (line: DebriefLine) => boolean,
+): readonly WrongGroup[] {
   const wrong = tests
-    .filter(({ sure }) => sure === 'would-sign')
-    .flatMap(({ lines }) => lines.filter(isWrong))
+    .flatMap(({ lines }) => lines.filter((line) => isWrong(line) && isMeant(line)))
     .map((line) => ({ line, misconception: misconceptionIn(line) }));
   const keyOf = ({ line, misconception }: (typeof wrong)[number]) => `${misconception} ${line.topic}`;
   return [...new Set(wrong.map(keyOf))]
@@ -252,25 +262,25 @@ function wrongCauseOf(run: Run, { parts }: Marks): string | null {
 
 function calibrationOf(tests: readonly DebriefTest[], sure: Sure): Debrief['calibration'][number] {
   const lines = tests
-    .filter((test) => test.sure === sure)
-    .flatMap((test) => test.lines.filter(({ predicted }) => predicted !== null));
+    .flatMap((test) => test.lines)
+    .filter((line) => line.sure === sure && line.predicted !== null);
   return { sure, right: lines.filter((line) => !isWrong(line)).length, of: lines.length };
 }
 
-/** What would have helped most: safety first, then the verdict, then what one was sure of and wrong. */
+/** What would have helped most: safety first, then the verdict, then a wrong line, one that was sure before the others. */
 function goalOf(
   marks: Marks,
   repaired: boolean,
-  sureAndWrong: Debrief['sureAndWrong'],
+  sureAndWrong: WrongGroup | null,
+  unsureAndWrong: WrongGroup | null,
   tests: readonly DebriefTest[],
 ): string {
   const [critical] = marks.gates.critical;
   if (critical !== undefined) return UNSAFE_ACTS[critical.id as keyof typeof UNSAFE_ACTS].why;
   if (!marks.gates.verdict)
     return 'Before calling a unit fit, name for every test the finding that allows it.';
-  const [worst] = sureAndWrong;
-  if (worst !== undefined)
-    return `Look again at ${worst.topic}: ${worst.lines.length} of the lines you were sure of were wrong.`;
+  const [worst] = (sureAndWrong ?? unsureAndWrong)?.lines ?? [];
+  if (worst !== undefined) return wrongLineText(worst, tests);
   const { due, done } = marks.repeats;
   const unrepeated = due.filter((test) => !done.includes(test));
   if (repaired && unrepeated.length > 0)
@@ -283,4 +293,21 @@ function goalOf(
   if (missed.length > 0)
     return 'Hold every reading against its line before going on: what should not be was passed over.';
   return 'Do the same on a unit you have not seen.';
+}
+
+const SAID: Readonly<Record<Answer, string>> = {
+  should: 'should',
+  'should-not': 'should not',
+  'cant-tell': 'can’t tell',
+};
+
+/** Names the test, the line, and what was said of it. */
+function wrongLineText(
+  { test, text, subject, predicted, right, sure }: DebriefLine,
+  tests: readonly DebriefTest[],
+) {
+  const title = tests.find((one) => one.test === test)?.title ?? test;
+  const signed = sure === 'would-sign' ? ', and would have signed for it' : '';
+  const of = subject === 'unit' ? 'the unit' : 'the circuit';
+  return `${title}: of “${of} ${text}” you said: ${SAID[predicted ?? 'cant-tell']}${signed}. Right is: ${SAID[right]}.`;
 }

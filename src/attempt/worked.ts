@@ -13,7 +13,7 @@ import { procedure } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, NotedOf } from './attempt.ts';
 import { TYPED_UNITS } from './attempt.ts';
-import { displayOf } from './display.ts';
+import { displayOf, showsTripTime } from './display.ts';
 import { testFigures, testLines } from './lines.ts';
 import { faultsShown } from './marks/diagnosis.ts';
 import { dueSteps } from './marks/reasons.ts';
@@ -71,7 +71,8 @@ export const rightPrediction = ({ scenario }: Run, action: TestAction): NotedOf<
 /** A reading typed as it is shown, in the unit of the display, with all that belongs to it. */
 export function typedAsShown({ reading, test }: Taken, index: number): NotedOf<'observation'> {
   const { unit } = displayOf(reading);
-  const shown = shownFigure(reading);
+  const isTimed = showsTripTime(reading);
+  const shown = isTimed ? null : shownFigure(reading);
   return {
     kind: 'observation',
     test: test ?? '',
@@ -79,6 +80,7 @@ export function typedAsShown({ reading, test }: Taken, index: number): NotedOf<'
     value: shown === null ? null : Number((shown / TYPED_UNITS[unit]).toPrecision(6)),
     qualifier: reading.qualifier === 'unable' ? 'no-reading' : reading.qualifier,
     unit,
+    ...(isTimed && reading.tripMs != null ? { tripMs: reading.tripMs } : {}),
     ...(reading.quantity === 'pilot' && reading.low !== undefined ? { low: reading.low } : {}),
     ...(reading.quantity === 'pilot' && reading.duty != null ? { duty: reading.duty } : {}),
     ...(reading.quantity === 'insulation' && reading.volts !== undefined ? { volts: reading.volts } : {}),

@@ -95,11 +95,11 @@ test.each([
   [0, 0, 'not used'],
   [9, 9, 'few lines yet'],
   [10, 10, 'right as often as said'],
-  [16, 20, 'right as often as said'],
-  [15, 20, 'right less often than said'],
+  [18, 20, 'right as often as said'],
+  [17, 20, 'right less often than said'],
 ] as const)('would sign: right %i of %i is: %s', (right, of, compared) => {
-  const [, , over80] = calibrationOver([made({ calibration: [{ sure: 'would-sign', right, of }] })]);
-  expect(over80).toMatchObject({ right, of, compared, share: of === 0 ? null : right / of });
+  const [, , signed] = calibrationOver([made({ calibration: [{ sure: 'would-sign', right, of }] })]);
+  expect(signed).toMatchObject({ right, of, compared, share: of === 0 ? null : right / of });
 });
 
 test('each sureness is summed over all attempts', () => {

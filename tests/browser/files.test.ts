@@ -154,3 +154,27 @@ test('an exported attempt opens again where it was left', async () => {
   await other.getByRole('heading', { name: 'Observe' }).waitFor();
   expect((await inHand(other)).attempt).toEqual(attempt);
 });
+
+test('an attempt that an earlier version wrote: concluded it is told, unfinished it is read and exported as it came', async () => {
+  const earlier = JSON.parse(readFileSync(join(ROOT, 'tests/golden/hasty.json'), 'utf8'));
+  const page = await sitDown(opened.browser, opened.url);
+  await open(page, 'earlier.json', JSON.stringify(earlier));
+  await page.getByRole('heading', { name: 'Debrief' }).waitFor();
+  await toScenarios(page);
+
+  const begun = { ...earlier, entries: earlier.entries.slice(0, -1) };
+  // Another attempt than the one above, by its first entry.
+  begun.entries[0] = { ...begun.entries[0], hash: 'another' };
+  await open(page, 'begun.json', JSON.stringify(begun));
+  await page.getByRole('heading', { name: 'Read only' }).waitFor();
+  await page.getByText(/begun in an earlier version/).waitFor();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Export attempt' }).click(),
+  ]);
+  expect(JSON.parse(readFileSync((await download.path()) ?? '', 'utf8'))).toEqual(begun);
+  await page.getByRole('button', { name: 'To the scenarios' }).click();
+  // It stays among what is kept, as it came, and can be put away.
+  await page.getByRole('button', { name: /^Go on with / }).click();
+  await page.getByRole('heading', { name: 'Read only' }).waitFor();
+});

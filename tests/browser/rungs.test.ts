@@ -70,7 +70,7 @@ test('assessment: judged again as long as nothing else is done, and the last jud
   await judgeAll(page, 'not-shown');
   await page.getByText('Judged: No vehicle (A).').waitFor();
   await page.getByRole('button', { name: 'Judge it again' }).click();
-  const first = page.getByRole('radio', { name: 'as it should', exact: true }).first();
+  const first = page.getByRole('radio', { name: 'it did', exact: true }).first();
   expect(await first.isChecked()).toBe(false);
   await first.click();
   // Nothing ends by itself where all was judged before.

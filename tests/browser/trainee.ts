@@ -466,9 +466,10 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
     .last();
   const [text = ''] = await reading.allInnerTexts();
   const shown = text.split('\n').slice(1).join(' ');
-  const figure = reading.getByLabel(/^(it shows|high half)$/);
+  const figure = reading.getByLabel(/^(it shows|high half|tripped after, ms)$/);
   const isNone = /no reading:/.test(text);
   if (isNone) await take(reading.getByLabel('sign'), 'no reading');
+  else if (/no trip/.test(shown)) await take(reading.getByLabel('sign'), 'no trip');
   else {
     const { number, unit, over } = figureIn(shown);
     await type(figure, `${over ? '> ' : ''}${number} ${unit}`);

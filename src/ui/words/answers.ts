@@ -15,6 +15,13 @@ export const SURE_WORDS: Readonly<Record<Sure, string>> = {
   'would-sign': 'would sign for it',
 };
 
+/** How often that is right, where somebody means it. */
+export const SURE_SHARES: Readonly<Record<Sure, string>> = {
+  guessing: 'about half',
+  'fairly-sure': 'three in four',
+  'would-sign': 'nineteen in twenty',
+};
+
 export const JUDGED_WORDS: Readonly<Record<Judged, string>> = {
   did: 'it did',
   'did-not': 'it did not',

@@ -16,7 +16,7 @@ import { Keys } from '../../parts/Keys.tsx';
 import { answerText, JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 import { readingTitle } from '../../words/trade.ts';
 import { recordOf, recordText } from '../observe/records.ts';
-import { SUBJECT_WORDS } from './Predict.tsx';
+import { OWN_WORDS } from './Predict.tsx';
 
 /** A limit and the reading that it is held against. */
 type LimitLine = Pick<TruthOfLimit, 'limit' | 'reading'>;
@@ -106,7 +106,7 @@ export function Judge({ run, lines, limits, prediction, unwritten, before, onJud
             <Keys
               legend={
                 <>
-                  <span className="note">{SUBJECT_WORDS[subject]} </span>
+                  <span className="note">{OWN_WORDS[subject]} </span>
                   {text}
                   <span className="note">
                     {' '}

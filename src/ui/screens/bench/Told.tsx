@@ -13,7 +13,7 @@ import { judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLin
 import { answerText } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
 import { recordOf, recordText } from '../observe/records.ts';
-import { SUBJECT_WORDS } from './Predict.tsx';
+import { OWN_WORDS } from './Predict.tsx';
 
 interface Props {
   readonly run: Run;
@@ -52,7 +52,7 @@ function toldLines(
       const rightly = finding === null ? undefined : judgedRight(line);
       return {
         id,
-        text: `${SUBJECT_WORDS[subject]} ${text}`,
+        text: `${OWN_WORDS[subject]} ${text}`,
         pairs: [
           {
             of: 'predicted',

@@ -7,7 +7,7 @@ import type { TruthLine } from '../../parts/TruthLines.tsx';
 import { isAsSaid, judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
 import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
-import { SUBJECT_WORDS } from '../bench/Predict.tsx';
+import { OWN_WORDS } from '../bench/Predict.tsx';
 import { recordOf, recordText } from '../observe/records.ts';
 
 export const DebriefTests = memo(function DebriefTests({ told }: { readonly told: Debrief }) {
@@ -41,7 +41,7 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
     ...test.lines.map(
       (line): TruthLine => ({
         id: line.id,
-        text: `${SUBJECT_WORDS[line.subject]} ${line.text}`,
+        text: `${OWN_WORDS[line.subject]} ${line.text}`,
         pairs: [
           {
             of: 'predicted',

@@ -48,7 +48,9 @@ function entryText(entry: Entry): string {
       return operationText(entry.operation);
     case 'prediction':
       return `${entry.given ? 'given' : entry.sure === null ? 'predicted' : `predicted, ${SURE_WORDS[entry.sure]}`}: ${[
-        ...entry.lines.map(({ id, answer }) => `${id} ${answerText(answer)}`),
+        ...entry.lines.map(({ id, answer, sure }) =>
+          [id, answerText(answer), ...(sure === undefined ? [] : [`(${SURE_WORDS[sure]})`])].join(' '),
+        ),
         ...entry.figures.map(({ id, value }) => `${id} ${figureText(value, '')}`.trim()),
       ].join(', ')}`;
     case 'observation':

@@ -60,6 +60,7 @@ export function SureAndWrong({ told, timeline, shown, onShow }: Props) {
           </dl>
         </div>
       )}
+      <Unsure told={told} />
       <Calibration told={told} />
     </section>
   );
@@ -123,7 +124,7 @@ function Card({ number, group, tests, isChosen, onShow }: CardProps) {
 const linesText = (count: number): string => `${count} ${count === 1 ? 'line' : 'lines'}`;
 
 function WrongLine({ line }: { readonly line: DebriefLine }) {
-  const { text, subject, predicted, right, why, source } = line;
+  const { text, subject, predicted, right, sure, why, source } = line;
   return (
     <div className="judge-line">
       <p>
@@ -131,7 +132,10 @@ function WrongLine({ line }: { readonly line: DebriefLine }) {
       </p>
       <dl className="told">
         <dt>you</dt>
-        <dd>{predicted === null ? 'nothing' : answerText(predicted)}</dd>
+        <dd>
+          {predicted === null ? 'nothing' : answerText(predicted)}
+          {sure === null ? '' : `, ${SURE_WORDS[sure]}`}
+        </dd>
         <dt>true</dt>
         <dd className="true">{answerText(right)}</dd>
         <dt>why</dt>
@@ -140,6 +144,20 @@ function WrongLine({ line }: { readonly line: DebriefLine }) {
         <dd>{sourceText(source)}</dd>
       </dl>
     </div>
+  );
+}
+
+/** What was wrong and not signed for: told as well, folded. */
+function Unsure({ told }: { readonly told: Debrief }) {
+  const lines = told.unsureAndWrong.flatMap((group) => group.lines);
+  if (lines.length === 0) return null;
+  return (
+    <details>
+      <summary>Not sure, and wrong: {linesText(lines.length)}</summary>
+      {lines.map((line) => (
+        <WrongLine key={`${line.test} ${line.id}`} line={line} />
+      ))}
+    </details>
   );
 }
 

@@ -20,7 +20,7 @@ import {
 } from '../../words/answers.ts';
 import { benchTime, figureText, shownText } from '../../words/figures.ts';
 import { operationText, readingTitle } from '../../words/trade.ts';
-import { SUBJECT_WORDS } from '../bench/Predict.tsx';
+import { OWN_WORDS, SUBJECT_WORDS } from '../bench/Predict.tsx';
 import { recordText } from '../observe/records.ts';
 import type { Offered } from '../offered.ts';
 import { unitLine } from '../offered.ts';
@@ -200,7 +200,7 @@ function Judged({ step: { lines, limits } }: Of<'judged'>) {
       {lines.map(({ text, subject, judged }) => (
         <li key={text}>
           <div>
-            <span className="note">{SUBJECT_WORDS[subject]} </span>
+            <span className="note">{OWN_WORDS[subject]} </span>
             {text}
           </div>
           <strong>{JUDGED_WORDS[judged]}</strong>
