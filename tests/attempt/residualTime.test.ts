@@ -4,6 +4,7 @@ import type { Attempt, NotedOf } from '../../src/attempt/attempt.ts';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { mark } from '../../src/attempt/mark.ts';
 import { replay } from '../../src/attempt/run.ts';
+import { lastSitting } from '../../src/attempt/sitting.ts';
 import { truthOf } from '../../src/attempt/truth.ts';
 import { readRightly, recordedFully } from '../../src/attempt/typed.ts';
 import { typedAsShown } from '../../src/attempt/worked.ts';
@@ -86,7 +87,8 @@ describe('the limit of the trip time is held against what was written', () => {
     const attempt = done('residual-rated', (typed) =>
       typed.tripMs === undefined ? typed : { ...typed, tripMs },
     );
-    const { limits } = truthOf(replay(scenario, attempt), action);
+    const run = replay(scenario, attempt);
+    const { limits } = truthOf(run, action, lastSitting(run, action.id));
     expect(limits.length).toBeGreaterThan(0);
     expect(new Set(limits.map((limit) => limit.right))).toEqual(new Set([right]));
   });

@@ -5,6 +5,7 @@ import { isLeftAlone } from '../../../attempt/debrief.ts';
 import { isRightFigure, testFigures } from '../../../attempt/lines.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
+import { lastSitting } from '../../../attempt/sitting.ts';
 import { judgedRight, truthOf } from '../../../attempt/truth.ts';
 import { sourceText } from '../../../verification/sources.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
@@ -44,7 +45,7 @@ function toldLines(
   prediction: EntryOf<'prediction'> | undefined,
 ): readonly TruthLine[] {
   const judgement = entriesAbout(run.attempt, 'judgement', action.id).at(-1);
-  const truth = truthOf(run, action);
+  const truth = truthOf(run, action, lastSitting(run, action.id));
   return [
     ...truth.lines.map((line): TruthLine => {
       const { id, text, subject, right, finding, why, source, toldBy } = lineInWords(action.id, line);
