@@ -48,7 +48,10 @@ function toldLines(
   const truth = truthOf(run, action, lastSitting(run, action.id));
   return [
     ...truth.lines.map((line): TruthLine => {
-      const { id, text, subject, right, finding, why, source, toldBy } = lineInWords(action.id, line);
+      const { id, text, subject, right, finding, why, otherwise, source, toldBy } = lineInWords(
+        action.id,
+        line,
+      );
       const said = prediction?.lines.find((one) => one.id === id)?.answer;
       const judged = judgement?.lines.find((one) => one.id === id)?.judged;
       const rightly = finding === null ? undefined : judgedRight(line);
@@ -68,6 +71,7 @@ function toldLines(
           ...(rightly === undefined ? [] : [judgedPair(judged, rightly)]),
         ],
         why: whyText(why, toldBy.map(testTitle)),
+        otherwise,
         source: sourceText(source),
       };
     }),
