@@ -6,7 +6,7 @@ import type { DetectorProof, Measurement, Operation } from '../../bench/operatio
 import type { Quantity, Reading } from '../../bench/reading.ts';
 import type { Probe, Terminal } from '../../bench/terminals.ts';
 import { terminalsIn } from '../../bench/terminals.ts';
-import { entryNamed } from '../../faults/catalogue.ts';
+import { causeTitle } from '../../words/causes.ts';
 import { DISTURBANCE_WORDS, VEHICLE_WORDS } from './settings.ts';
 
 export const PLACE_WORDS: Readonly<Record<string, string>> = {
@@ -210,7 +210,7 @@ export function operationText(operation: Operation): string {
     case 'reconnect':
       return `${REMOVABLE_WORDS[operation.what]} connected`;
     case 'put-right':
-      return `put right: ${entryNamed(operation.what)?.title ?? operation.what}`;
+      return `put right: ${causeTitle(operation.what)}`;
     case 'link':
       return `link put in, ${betweenText(...operation.between)}`;
     case 'unlink':
