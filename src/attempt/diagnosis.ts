@@ -5,7 +5,7 @@
 import { perform } from '../bench/perform.ts';
 import type { Reading } from '../bench/reading.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
-import { entryNamed, faultsAmong } from '../faults/catalogue.ts';
+import { designsAmong, entryNamed, faultsAmong } from '../faults/catalogue.ts';
 import type { CatalogueEntry } from '../faults/fault.ts';
 import { beginning } from '../scenario/scenario.ts';
 import type { Run } from './run.ts';
@@ -41,9 +41,13 @@ function* asMet(run: Run): Generator<null, Run> {
 
 function* readsTheSame(run: Run, cause: string): Generator<null, boolean> {
   const entry = entryNamed(cause);
-  if (cause !== NOTHING && entry?.kind !== 'fault') return false;
+  if (cause !== NOTHING && (entry?.kind !== 'fault' || entry.alter !== undefined)) return false;
+  // A wrong design stands in the papers: nothing else reads like it, and whatever is wrong besides is held against it.
+  const designs = designsAmong(run.scenario.faults);
+  if (designs.length > 0 && (cause === NOTHING || designs.length === faultsAmong(run.scenario.faults).length))
+    return false;
   const candidates: readonly (readonly FaultChoice[])[] =
-    entry === undefined ? [[]] : severities(entry).map((values) => [{ fault: cause, values }]);
+    entry === undefined ? [[]] : severities(entry).map((values) => [...designs, { fault: cause, values }]);
   for (const faults of candidates)
     if (isPossible(run, faults) && (yield* followsLog(run, faults))) return true;
   return false;

@@ -10,7 +10,7 @@ import { perform } from '../bench/perform.ts';
 import { toItsEnd, within } from '../bench/toItsEnd.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
-import { CATALOGUE, faultsAmong, whyImpossible, withDefaults } from '../faults/catalogue.ts';
+import { CATALOGUE, designsAmong, faultsAmong, whyImpossible, withDefaults } from '../faults/catalogue.ts';
 import type { Seconds } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -53,21 +53,32 @@ export interface Undone {
 
 export const NOTHING_WRONG = 'nothing wrong';
 
-/** The scenario's own faults as they are, nothing wrong, and every other cause by itself. */
+/**
+ * The scenario's own faults as they are, nothing wrong, and every other cause by itself. A wrong design stands in the
+ * papers: where there is one, every candidate has it, and where there is none, none has.
+ */
 export function candidatesOn(scenario: Scenario): readonly Candidate[] {
   const own = scenario.faults.filter((choice) => faultsAmong([choice]).length > 0);
-  const titles = faultsAmong(own).map(({ title }) => title);
-  const [only, ...more] = own;
+  const designs = designsAmong(own);
+  const further = own.filter((choice) => !designs.includes(choice));
+  const titled = (faults: readonly FaultChoice[]) =>
+    faults.length === 0
+      ? NOTHING_WRONG
+      : faultsAmong(faults)
+          .map(({ title }) => title)
+          .join(', and ');
+  const [only, ...more] = further;
   const papers = papersOf(scenario);
   const others = CATALOGUE.flatMap((entry): readonly Candidate[] => {
-    if (entry.kind !== 'fault' || (more.length === 0 && entry.id === only?.fault)) return [];
+    if (entry.kind !== 'fault' || entry.alter !== undefined) return [];
+    if (more.length === 0 && entry.id === only?.fault) return [];
     if (whyImpossible(entry, papers, {}) !== null) return [];
-    const values = withDefaults(entry, {});
-    return [{ title: entry.title, faults: [{ fault: entry.id, values }], isTrue: false }];
+    const faults = [...designs, { fault: entry.id, values: withDefaults(entry, {}) }];
+    return [{ title: titled(faults), faults, isTrue: false }];
   });
   return [
-    { title: titles.length === 0 ? NOTHING_WRONG : titles.join(', and '), faults: own, isTrue: true },
-    ...(titles.length === 0 ? [] : [{ title: NOTHING_WRONG, faults: [], isTrue: false }]),
+    { title: titled(own), faults: own, isTrue: true },
+    ...(further.length === 0 ? [] : [{ title: titled(designs), faults: designs, isTrue: false }]),
     ...others,
   ];
 }

@@ -15,7 +15,14 @@ export function verifyReport({ title, rules }: Scenario, verification: Verificat
   ].join('\n');
 }
 
-function actionLines({ action, run, expectations, limits, unsafe }: VerifiedAction): readonly string[] {
+function actionLines({
+  action,
+  run,
+  expectations,
+  limits,
+  advice,
+  unsafe,
+}: VerifiedAction): readonly string[] {
   return [
     '',
     action.title,
@@ -30,6 +37,7 @@ function actionLines({ action, run, expectations, limits, unsafe }: VerifiedActi
       ({ limit, pass, tooClose }) =>
         `  ${tooClose ? 'too close' : pass ? 'within' : 'outside'}: ${limit.sum} [${sourceText(limit.source)}]`,
     ),
+    ...advice.map(({ text, source }) => `  advised: ${text} [${sourceText(source)}]`),
     ...unsafe.map(({ act }) => `  unsafe: ${act}`),
   ];
 }

@@ -14,6 +14,7 @@ export function verifyOutput({ conclusion, stopped, actions }: Verification) {
           expectation: e.id,
           should: e.should,
           text: e.text,
+          why: e.why,
           of: e.of,
           source: sourceText(e.source),
           points: e.points,
@@ -33,6 +34,9 @@ export function verifyOutput({ conclusion, stopped, actions }: Verification) {
         sum: limit.sum,
         source: sourceText(limit.source),
       })),
+    ),
+    advice: actions.flatMap(({ action, advice }) =>
+      advice.map(({ id, text, source }) => ({ action: action.id, id, text, source: sourceText(source) })),
     ),
     readings: actions.flatMap(({ action, run }) =>
       run.samples.flatMap(({ readings }) => readings.map((r) => ({ action: action.id, ...r }))),

@@ -87,6 +87,14 @@ export interface Limit {
   readonly applies: (sample: Reading) => boolean;
 }
 
+/** What a verifier writes down and advises: no limit is broken, and the verdict does not hang on it. */
+export interface Advice {
+  readonly id: string;
+  readonly text: string;
+  readonly source: Source;
+  readonly isDue: (observed: Observed) => boolean;
+}
+
 export interface TestAction {
   readonly id: string;
   readonly title: string;
@@ -115,6 +123,7 @@ export interface TestAction {
   readonly untold: (papers: Papers) => readonly Untold[];
   readonly figures: (papers: Papers) => readonly Figure[];
   readonly limits: (papers: Papers) => readonly Limit[];
+  readonly advice?: (papers: Papers) => readonly Advice[];
   /** Broken findings after which a faultless trainee goes no further, by expectation or limit id, with the reason. */
   readonly stops: Readonly<Record<string, string>>;
 }

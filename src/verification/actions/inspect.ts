@@ -1,7 +1,8 @@
 /** Test action `inspect`: what can be seen, with the cover off after lock-off, then outside. */
 import { INSPECTED } from '../../site/part.ts';
 import { judgeAll, samplesWhen } from '../judging.ts';
-import { fromMemory, type Source, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import type { Source } from '../sources.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 
 type Where = (typeof INSPECTED)[number];
@@ -10,7 +11,7 @@ interface Look {
   readonly should: boolean;
   readonly text: (papers: Papers) => string;
   readonly why: string;
-  readonly source: Source;
+  readonly source: (papers: Papers) => Source;
   readonly of: Expectation['of'];
   readonly points: Expectation['points'];
 }
@@ -22,7 +23,7 @@ const LOOKS: Readonly<Record<Where, Look>> = {
     should: true,
     text: () => 'is whole, dry, tight at its glands, and IP44 or better out of doors',
     why: 'Water inside is shock and corrosion to come.',
-    source: wiringRules('722.512.2; IEC 61851-1:2017 12.4'),
+    source: (papers) => rulesFor(papers).regulation('722.512.2; IEC 61851-1:2017 12.4'),
     of: 'unit',
     points: ['mechanical'],
   },
@@ -30,7 +31,7 @@ const LOOKS: Readonly<Record<Where, Look>> = {
     should: false,
     text: () => 'shows loose, heated or corroded terminals',
     why: 'A joint that is not tight heats under load, and burns in time.',
-    source: fromMemory('BS 7671:2018+A2:2022 526.1'),
+    source: (papers) => rulesFor(papers).remembered('526.1'),
     of: 'circuit',
     points: ['mechanical', 'supply-wiring', 'protective-conductor'],
   },
@@ -38,7 +39,7 @@ const LOOKS: Readonly<Record<Where, Look>> = {
     should: true,
     text: () => 'has the devices that its papers name, and none in the neutral alone or in PE',
     why: 'What the design rests on has to be what is fitted.',
-    source: fromMemory('BS 7671:2018+A2:2022 531.3.3, 132.14'),
+    source: (papers) => rulesFor(papers).remembered('531.3.3, 132.14'),
     of: 'circuit',
     points: ['mechanical', 'supply-wiring', 'residual-direct'],
   },
@@ -49,7 +50,7 @@ const LOOKS: Readonly<Record<Where, Look>> = {
         ? 'shows damaged contacts, a slack lid, a bent lock pin or a missing shutter at its socket'
         : 'shows a cracked connector or burnt contacts',
     why: 'Fingers and rain reach what should be closed in.',
-    source: wiringRules('642.3'),
+    source: (papers) => rulesFor(papers).regulation('642.3'),
     of: 'unit',
     points: ['mechanical', 'proximity-retention'],
   },
@@ -60,7 +61,7 @@ const LOOKS: Readonly<Record<Where, Look>> = {
         ? 'has a cable that is cut, crushed or strained'
         : 'has a tether that is cut, crushed or hangs by its conductors',
     why: 'The protective conductor may be what parts first.',
-    source: wiringRules('642.3'),
+    source: (papers) => rulesFor(papers).regulation('642.3'),
     of: 'unit',
     points: ['mechanical', 'insulation'],
   },
@@ -68,7 +69,7 @@ const LOOKS: Readonly<Record<Where, Look>> = {
     should: true,
     text: () => 'is guarded against vehicles or out of their way, its outlet 0.5 to 1.5 m up',
     why: 'It would be run into, or stooped for in the wet.',
-    source: wiringRules('722.512.2.203; IEC 61851-1:2017 11.7'),
+    source: (papers) => rulesFor(papers).regulation('722.512.2.203; IEC 61851-1:2017 11.7'),
     of: 'unit',
     points: ['mechanical'],
   },
@@ -76,7 +77,7 @@ const LOOKS: Readonly<Record<Where, Look>> = {
     should: true,
     text: () => 'has its circuit, its earthing and its test notice labelled',
     why: 'The next one to isolate goes by the labels.',
-    source: fromMemory('BS 7671:2018+A2:2022 514'),
+    source: (papers) => rulesFor(papers).remembered('514'),
     of: 'circuit',
     points: ['mechanical'],
   },
@@ -89,6 +90,7 @@ const looked = (where: Where, papers: Papers): Expectation => ({
   ...LOOKS[where],
   id: where.replaceAll(' ', '-'),
   text: LOOKS[where].text(papers),
+  source: LOOKS[where].source(papers),
   judge: (o) =>
     judgeAll(
       samplesWhen(
@@ -111,7 +113,7 @@ export const inspect: TestAction = {
   applies: () => true,
   steps: () => [{ op: 'inspect' }],
   expectations: (papers) => INSPECTED.map((where) => looked(where, papers)),
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'inside-devices',
       toldBy: [
@@ -127,7 +129,7 @@ export const inspect: TestAction = {
       of: 'circuit',
       text: 'has devices that work',
       why: 'They are there and of the right type; whether they act is a test.',
-      source: wiringRules('642, 643'),
+      source: rulesFor(papers).regulation('642, 643'),
     },
   ],
   figures: () => [],

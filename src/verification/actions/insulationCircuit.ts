@@ -5,7 +5,7 @@ import { livesOf } from '../../site/site.ts';
 import { between, judgeAll, off } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { wiringRules } from '../sources.ts';
+
 import { insulation } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
 import { circuitReadings, enough, insulationLimit, toEarth } from './insulation.ts';
@@ -32,19 +32,21 @@ export const insulationCircuit: TestAction = {
     ...(sheet.surgeArrester ? [{ op: 'reconnect', what: 'arrester' } as const] : []),
     { op: 'reconnect', what: 'unit' },
   ],
-  expectations: ({ site }) => [
+  expectations: (papers) => [
     {
       id: 'lives-to-earth',
       should: false,
       text: 'reads under 1.0 MΩ from any live conductor to PE',
       why: 'Current leaks there in service, and the reading falls with damp; next to nothing is a link or a crossed core.',
-      source: wiringRules('643.3, Table 64'),
+      source: rulesFor(papers).regulation('643.3, Table 64'),
       of: 'circuit',
       points: ['insulation', 'supply-wiring'],
       judge: (o) => {
         const readings = alone(o).filter(toEarth);
         if (readings.some((r) => !enough(TABLE_64.minimum)(r))) return 'broken';
-        const all = livesOf(site).every((x) => between(readings, `supply.${x}`, 'supply.PE').length > 0);
+        const all = livesOf(papers.site).every(
+          (x) => between(readings, `supply.${x}`, 'supply.PE').length > 0,
+        );
         return all ? 'met' : 'not shown';
       },
     },
@@ -53,7 +55,7 @@ export const insulationCircuit: TestAction = {
       should: true,
       text: 'reads 1.0 MΩ or more between live conductors',
       why: 'With the unit taken off there is nothing between them but insulation.',
-      source: wiringRules('643.3, Table 64'),
+      source: rulesFor(papers).regulation('643.3, Table 64'),
       of: 'circuit',
       points: ['insulation'],
       judge: (o) =>
@@ -63,13 +65,13 @@ export const insulationCircuit: TestAction = {
         ),
     },
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'inside-unit',
       toldBy: ['insulation-unit'],
       text: 'has sound insulation inside the unit',
       why: 'The unit was taken off for this test.',
-      source: wiringRules('643.3.2'),
+      source: rulesFor(papers).regulation('643.3.2'),
     },
   ],
   figures: () => [],

@@ -4,7 +4,7 @@ import type { Ohms } from '../../laws/quantities.ts';
 import { linesOf, livesOf } from '../../site/site.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { CIRCUIT, wiringRules } from '../sources.ts';
+import { CIRCUIT } from '../sources.ts';
 import { insulation } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
 import { enough, equipmentTestVoltage, insulationLimit, insulationReadings, toEarth } from './insulation.ts';
@@ -33,13 +33,13 @@ export const insulationOutlet: TestAction = {
         : []),
     ];
   },
-  expectations: ({ sheet }) => [
+  expectations: (papers) => [
     {
       id: 'outlet-to-earth',
       should: false,
       text: 'reads under 1.0 MΩ from the outlet’s live conductors to PE',
       why: 'Between outlet and open contactor there is nothing but insulation.',
-      source: wiringRules('643.3.3'),
+      source: rulesFor(papers).regulation('643.3.3'),
       of: 'unit',
       points: ['insulation'],
       judge: (o) => judgeAll(insulationReadings(o).filter(toEarth), enough(EQUIPMENT_MINIMUM)),
@@ -47,20 +47,20 @@ export const insulationOutlet: TestAction = {
     {
       id: 'outlet-lives',
       should: true,
-      text: `reads ${(betweenOutletLives(sheet) / 1e6).toFixed(1)} MΩ or more between line and neutral of the outlet`,
+      text: `reads ${(betweenOutletLives(papers.sheet) / 1e6).toFixed(1)} MΩ or more between line and neutral of the outlet`,
       why:
-        sheet.poleBleed === null
+        papers.sheet.poleBleed === null
           ? 'The contactor’s open poles keep the unit’s electronics out of this measurement.'
           : 'The contactor’s poles are open; what the sheet says bleeds across them is read, twice in series.',
-      source: wiringRules('643.3.3'),
+      source: rulesFor(papers).regulation('643.3.3'),
       of: 'unit',
       points: ['insulation', 'switching'],
       judge: (o) =>
         judgeAll(
           insulationReadings(o).filter((r) => !toEarth(r)),
-          sheet.poleBleed === null
+          papers.sheet.poleBleed === null
             ? enough(EQUIPMENT_MINIMUM)
-            : (r) => isInside(r, { least: betweenOutletLives(sheet) }),
+            : (r) => isInside(r, { least: betweenOutletLives(papers.sheet) }),
         ),
     },
   ],

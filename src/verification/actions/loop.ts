@@ -16,7 +16,7 @@ import { inState, isInside, judgeAll, readingsOf, samplesWhen } from '../judging
 import type { Observed } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { CIRCUIT, published, wiringRules } from '../sources.ts';
+import { CIRCUIT, published } from '../sources.ts';
 import { loop as loopTest, outletVoltages } from '../steps.ts';
 import type { Expectation, Limit, Papers, TestAction } from '../testAction.ts';
 import { suppliedAgain } from './residual.ts';
@@ -77,7 +77,18 @@ function loopLimit(papers: Papers): Limit {
       source: rules.electrode.source,
     };
   }
-  const { type, rating } = circuit.breaker;
+  const { breaker, residualDevice, faultProtection } = circuit;
+  // The unit's own device never counts: the cable that feeds it lies before it.
+  if (faultProtection === 'residual' && residualDevice !== null) {
+    const limit = rules.loop.byResidual(residualDevice.rated);
+    return {
+      ...frame,
+      limit,
+      sum: `residual device at the origin: ${rules.electrode.touchVoltage} V ÷ ${1000 * residualDevice.rated} mA = ${limit.toFixed(0)} Ω`,
+      source: rules.loop.byResidualSource,
+    };
+  }
+  const { type, rating } = breaker;
   const limit = rules.loop.measured(type, rating);
   return {
     ...frame,
@@ -141,7 +152,7 @@ export const loop: TestAction = {
       should: true,
       text: 'reads within 0.15 Ω of Ze, circuit and cable added up',
       why: `By the papers ${sumText(papers)}; coils of a residual device may add some hundredths by the low-current method.`,
-      source: wiringRules('643.7.3; the sum from IEC 60228'),
+      source: rulesFor(papers).regulation('643.7.3; the sum from IEC 60228'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring', 'switching'],
       judge: (o) => {
@@ -165,7 +176,7 @@ export const loop: TestAction = {
       should: true,
       text: 'reads within 0.15 Ω of its own sum from line to neutral',
       why: `By the papers ${neutralSum(papers).toFixed(2)} Ω: supply, both ways along the circuit, both ways along the cable.`,
-      source: wiringRules('643.7.3; the sum from IEC 60228'),
+      source: rulesFor(papers).regulation('643.7.3; the sum from IEC 60228'),
       of: 'circuit',
       points: ['supply-wiring', 'switching'],
       judge: (o) =>
@@ -190,7 +201,7 @@ export const loop: TestAction = {
     },
     ...(answersToTest(papers) ? [] : [notTripping]),
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'device-acts',
       toldBy: [
@@ -204,7 +215,7 @@ export const loop: TestAction = {
       of: 'circuit',
       text: 'disconnects a fault within the time allowed',
       why: 'The loop says that the current would be enough, not that the device acts.',
-      source: wiringRules('643.7, 643.8'),
+      source: rulesFor(papers).regulation('643.7, 643.8'),
     },
   ],
   figures: (papers) => [
@@ -215,7 +226,7 @@ export const loop: TestAction = {
       value: loopSum(papers).whole,
       tolerance: 0.15,
       why: `Ze, circuit, cable: ${sumText(papers)}.`,
-      source: wiringRules('643.7.3'),
+      source: rulesFor(papers).regulation('643.7.3'),
     },
   ],
   limits: (papers) => [loopLimit(papers)],

@@ -1,7 +1,8 @@
 /** Test action `make-good`: everything that the dead tests moved is back before power. */
 import { judgeAll, off, samplesWhen } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { fromMemory, PRACTICE, published } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { PRACTICE, published } from '../sources.ts';
 import type { TestAction } from '../testAction.ts';
 
 /** How it was left: the last that was seen of it while isolated. */
@@ -50,7 +51,7 @@ export const makeGood: TestAction = {
       judge: (o) => judgeAll(left(o), ({ setUp }) => setUp.cover === 'closed'),
     },
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'right-way',
       toldBy: ['supply-volts', 'state-c', 'loop'],
@@ -58,7 +59,7 @@ export const makeGood: TestAction = {
       of: 'circuit',
       text: 'has every conductor back where it was',
       why: 'That they are on is seen; that they are on the right terminals is measured.',
-      source: fromMemory('BS 7671:2018+A2:2022 643.1'),
+      source: rulesFor(papers).remembered('643.1'),
     },
   ],
   figures: () => [],

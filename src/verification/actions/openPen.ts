@@ -16,7 +16,8 @@ import {
 } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
 import { cleared, mayWait, unplug, untilSupplied } from '../offer.ts';
-import { CIRCUIT, fromMemory, published, SHEET, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, SHEET } from '../sources.ts';
 import { outletVoltages, voltage, waitFor } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 import { byWindow, disturb, disturbances, hazards, restore } from './penHazard.ts';
@@ -89,7 +90,7 @@ const opensEarth = (papers: Papers): readonly Expectation[] =>
           should: true,
           text: 'opens the protective conductor as well',
           why: 'The vehicle’s body stands on that conductor: it must not stay on a broken earth.',
-          source: wiringRules('722.411.4.1'),
+          source: rulesFor(papers).regulation('722.411.4.1'),
           of: 'unit',
           points: ['supply-wiring', 'protective-conductor'],
           judge: (o) => {
@@ -139,7 +140,7 @@ export const openPen: TestAction = {
       should: true,
       text: 'is back to supplying, without a reset, after a disturbance of 3 s',
       why: 'It may ignore what is over within 4 s; a lock-out for every dip would be a nuisance.',
-      source: fromMemory('BS 7671:2018+A2:2022 722.411.4.1'),
+      source: rulesFor(papers).remembered('722.411.4.1'),
       of: 'unit',
       points: ['supply-wiring', 'switching'],
       judge: (o) =>
@@ -156,7 +157,7 @@ export const openPen: TestAction = {
       why: byWindow(papers)
         ? 'Line to neutral outside 207 to 253 V may mean that the PEN conductor is open.'
         : 'The earthing terminal stands at more than 70 V to true earth.',
-      source: wiringRules('722.411.4.1'),
+      source: rulesFor(papers).regulation('722.411.4.1'),
       of: 'unit',
       points: ['supply-wiring', 'switching'],
       judge: (o) => outletDead(papers, o, afterFiveSeconds(papers, o)),
@@ -166,7 +167,7 @@ export const openPen: TestAction = {
       should: true,
       text: 'opens within 5 s',
       why: 'The contactor can be heard.',
-      source: wiringRules('722.411.4.1'),
+      source: rulesFor(papers).regulation('722.411.4.1'),
       of: 'unit',
       points: ['supply-wiring', 'switching'],
       judge: (o) =>
@@ -203,7 +204,7 @@ export const openPen: TestAction = {
       should: false,
       text: 'closes again while the disturbance lasts, reset or not',
       why: 'Nothing may close onto the hazard.',
-      source: wiringRules('722.411.4.1'),
+      source: rulesFor(papers).regulation('722.411.4.1'),
       of: 'unit',
       points: ['supply-wiring', 'switching'],
       judge: (o) => {
@@ -228,7 +229,7 @@ export const openPen: TestAction = {
       should: true,
       text: 'closes the protective conductor again once the supply is sound and it was cleared as its sheet says',
       why: 'Nothing is supplied without PE.',
-      source: published('BS 7671:2018+A2:2022 722.411.4.1; IEC 61851-1:2017 6.3.1.2'),
+      source: rulesFor(papers).regulation('722.411.4.1; IEC 61851-1:2017 6.3.1.2'),
       of: 'unit',
       points: ['supply-wiring', 'protective-conductor'],
       judge: (o) => {

@@ -16,16 +16,22 @@ const EARTH = 'met';
 const connected: When = ({ removed, disturbed }) =>
   !removed.includes('earthing-conductor') && !removed.includes('electrode') && !disturbed;
 
-/** Least loop at which no more flows than the device can break: three lines bolted together draw twice a single one. */
-function leastLoop(papers: Papers, to: 'neutral' | 'earth'): { limit: Ohms; sum: string } {
+/**
+ * Least loop at which no more flows than the device can break, or the declared consumer unit with it: three lines bolted
+ * together draw twice a single one.
+ */
+function leastLoop(papers: Papers, to: 'neutral' | 'earth'): Pick<Limit, 'limit' | 'sum' | 'source'> {
   const { voltage, threePhase } = rulesFor(papers).prospective;
-  const { breakingCapacity } = papers.site.circuit.breaker;
+  const { breaker, conditionalRating } = papers.site.circuit;
+  const capacity = Math.max(breaker.breakingCapacity, conditionalRating ?? 0);
+  const declared = capacity > breaker.breakingCapacity;
   const multiple = papers.site.phases === 3 && to === 'neutral' ? threePhase : 1;
-  const limit = (multiple * voltage) / breakingCapacity;
+  const limit = (multiple * voltage) / capacity;
   const times = multiple === 1 ? '' : `${multiple} × `;
   return {
     limit,
-    sum: `${times}${voltage} V ÷ ${breakingCapacity / 1000} kA = ${limit.toFixed(3)} Ω at least: the device breaks ${breakingCapacity / 1000} kA`,
+    sum: `${times}${voltage} V ÷ ${capacity / 1000} kA = ${limit.toFixed(3)} Ω at least: ${declared ? `the consumer unit is declared for ${capacity / 1000} kA with this device in it` : `the device breaks ${capacity / 1000} kA`}`,
+    source: declared ? rulesFor(papers).prospective.conditionalSource : rulesFor(papers).prospective.source,
   };
 }
 
@@ -36,7 +42,6 @@ const capacityLimit = (papers: Papers, to: 'neutral' | 'earth', terminal: string
   unit: 'Ω',
   ...leastLoop(papers, to),
   kind: 'least',
-  source: rulesFor(papers).prospective.source,
   points: ['supply-wiring'],
   applies: (r) =>
     r.quantity === 'loop' && r.between?.[0].startsWith('incoming.') === true && r.between[1] === terminal,

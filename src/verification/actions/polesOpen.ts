@@ -4,7 +4,8 @@ import type { Ohms } from '../../laws/quantities.ts';
 import { livesOf } from '../../site/site.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { CIRCUIT, PRACTICE, SHEET, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, PRACTICE, SHEET } from '../sources.ts';
 import { continuity } from '../steps.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
 import { continuityOf } from './protectivePath.ts';
@@ -52,7 +53,7 @@ export const polesOpen: TestAction = {
       should: false,
       text: `reads under ${WELDED} Ω across any pole`,
       why: 'All live conductors are to be opened. A pole that stays closed leaves its conductor at the outlet.',
-      source: wiringRules('722.531.3.101'),
+      source: rulesFor(papers).regulation('722.531.3.101'),
       of: 'unit',
       points: ['switching'],
       judge: (o) => everyPole(papers, o, (r) => r.qualifier === '>' || (r.value ?? 0) >= WELDED),

@@ -4,8 +4,9 @@ import type { Ohms } from '../../laws/quantities.ts';
 import { CONTACT_ALLOWANCE } from '../../site/expected.ts';
 import { between, isInside, judgeAll, off, readingsOf, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { PRACTICE, wiringRules } from '../sources.ts';
-import type { Expectation, Limit } from '../testAction.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { PRACTICE } from '../sources.ts';
+import type { Expectation, Limit, Papers } from '../testAction.ts';
 
 export const ohms = (value: Ohms): string => value.toFixed(value < 0.1 ? 3 : 2);
 
@@ -25,7 +26,14 @@ export const continuityOf = (
  * A protective path between two terminals: its sum, that it is not open, and the limit that follows from the sum.
  * `least`: what a declared path in parallel may bring it down to.
  */
-export function path(a: string, b: string, sum: Ohms, least: Ohms, of: 'unit' | 'circuit', sumText: string) {
+export function path(
+  papers: Papers,
+  [a, b]: readonly [string, string],
+  sum: Ohms,
+  least: Ohms,
+  of: 'unit' | 'circuit',
+  sumText: string,
+) {
   const points: Expectation['points'] = ['protective-conductor'];
   const expectations: readonly Expectation[] = [
     {
@@ -33,7 +41,9 @@ export function path(a: string, b: string, sum: Ohms, least: Ohms, of: 'unit' | 
       should: true,
       text: `reads within ${CONTACT_ALLOWANCE} Ω of its length × mΩ/m`,
       why: `The conductor alone is ${sumText}; more is a joint, less is a path in parallel.`,
-      source: wiringRules('643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice'),
+      source: rulesFor(papers).regulation(
+        '643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice',
+      ),
       of,
       points,
       judge: (o) =>
@@ -46,7 +56,7 @@ export function path(a: string, b: string, sum: Ohms, least: Ohms, of: 'unit' | 
       should: false,
       text: 'reads open',
       why: 'An open protective conductor leaves everything beyond it unearthed.',
-      source: wiringRules('643.2.1'),
+      source: rulesFor(papers).regulation('643.2.1'),
       of,
       points,
       judge: (o) => judgeAll(continuityOf(o, a, b), (r) => r.qualifier !== '>' && (r.value ?? 0) < 100),

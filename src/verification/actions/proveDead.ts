@@ -3,7 +3,8 @@ import { pairsOf } from '../../site/part.ts';
 import { livesOf } from '../../site/site.ts';
 import { between, isInside, judgeAll, off, readingsOf, showsVoltage } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { CIRCUIT, fromMemory, pilotStandard, published } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, pilotStandard, published } from '../sources.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
 
 const pairsAt = ({ site }: Papers, place: string): readonly (readonly [string, string])[] =>
@@ -69,7 +70,7 @@ export const proveDead: TestAction = {
         ),
     },
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'outlet-side',
       toldBy: ['poles-open'],
@@ -84,7 +85,7 @@ export const proveDead: TestAction = {
       of: 'circuit',
       text: 'has sound insulation',
       why: 'That is a measurement of its own, at a test voltage.',
-      source: fromMemory('BS 7671:2018 643.3'),
+      source: rulesFor(papers).remembered('643.3'),
     },
   ],
   figures: () => [],

@@ -12,7 +12,8 @@ import {
 import { linesOf, livesOf } from '../../site/site.ts';
 import { between, isInside, judgeAll, off, readingsOf } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { CIRCUIT, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT } from '../sources.ts';
 import { continuity } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
 import { ohms } from './protectivePath.ts';
@@ -77,7 +78,9 @@ export const r1r2Polarity: TestAction = {
       should: true,
       text: `reads within ${CONTACT_ALLOWANCE} Ω of R1 + R2 from each line that is linked`,
       why: `By the papers ${sumText(papers)}; open means that another conductor is there, or none.`,
-      source: wiringRules('643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice'),
+      source: rulesFor(papers).regulation(
+        '643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice',
+      ),
       of: 'circuit',
       points: ['supply-wiring', 'protective-conductor'],
       judge: (o) => {
@@ -95,7 +98,7 @@ export const r1r2Polarity: TestAction = {
       should: false,
       text: 'reads to PE from any conductor that is not linked',
       why: 'Line at line, neutral at neutral: the link is found on its own conductor alone.',
-      source: wiringRules('643.6'),
+      source: rulesFor(papers).regulation('643.6'),
       of: 'circuit',
       points: ['supply-wiring'],
       judge: (o) =>
@@ -149,7 +152,7 @@ export const r1r2Polarity: TestAction = {
       value: sumOf(papers),
       tolerance: CONTACT_ALLOWANCE,
       why: `Length × mΩ/m for both areas, at 20 °C: ${sumText(papers)}.`,
-      source: wiringRules('643.2.1, with IEC 60228'),
+      source: rulesFor(papers).regulation('643.2.1, with IEC 60228'),
     },
   ],
   limits: () => [],

@@ -1,7 +1,8 @@
 /** Test action `residual-again`: the rated current once more, and the test button after it. */
 import { inState, judgeAll, outletDead } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
-import { PRACTICE, published, SHEET, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { PRACTICE, published, SHEET } from '../sources.ts';
 import { outletVoltages } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 import { atOnce, fixedReadings, oneAfterAnother, testedDevice } from './residual.ts';
@@ -26,7 +27,7 @@ const button = (papers: Papers): readonly Expectation[] =>
           should: true,
           text: 'opens at once when its test button is pressed',
           why: 'The button passes a residual current of its own through the sensor.',
-          source: wiringRules('643.10'),
+          source: rulesFor(papers).regulation('643.10'),
           of: 'unit',
           points: ['residual-direct'],
           judge: (o) =>

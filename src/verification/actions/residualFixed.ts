@@ -4,7 +4,8 @@ import type { Amps, Seconds } from '../../laws/quantities.ts';
 import { breakTimeLimit, VERIFICATION } from '../../laws/residualLimits.ts';
 import { inState, judgeAll, outletDead } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { fromMemory, pilotStandard, published, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { pilotStandard } from '../sources.ts';
 import type { Expectation, Limit, Papers } from '../testAction.ts';
 import {
   afterTrip,
@@ -45,7 +46,7 @@ export const inTime = (papers: Papers, test: FixedTest): Expectation => {
     should: true,
     text: `trips within ${ms(test.greatest)} ms at ${milliamps(test.amps)} mA${test.least > 0 ? `, not before ${ms(test.least)} ms` : ''}`,
     why: 'Longer than that the current could do harm.',
-    source: published('IEC 61008-1, break times; BS 7671:2018+A2:2022 643.8'),
+    source: rulesFor(papers).regulation('643.8; IEC 61008-1, break times'),
     of: testedDevice(papers)?.of ?? 'circuit',
     points: POINTS,
     judge: (o) => tripsInTime(shown(test, o), test),
@@ -68,7 +69,7 @@ export const whichTrips = (papers: Papers, test: FixedTest): Expectation => {
         ? 'The unit has the device; upstream there is none, or one that stays closed at this current.'
         : 'Two general devices in series may both act: no order is promised.'
       : 'The unit’s sheet leaves the a.c. device to the installation.',
-    source: fromMemory('BS 7671:2018+A2:2022 536.4.1.4'),
+    source: rulesFor(papers).remembered('536.4.1.4'),
     of: 'circuit',
     points: POINTS,
     judge: (o) =>
@@ -138,5 +139,5 @@ export const ratedTimeLimit = (papers: Papers): Limit =>
   timeLimit(
     fixedTest(papers, 1),
     'alternating, 1 × the rating: the time for its kind',
-    wiringRules('643.8, with IEC 61008-1'),
+    rulesFor(papers).regulation('643.8, with IEC 61008-1'),
   );

@@ -5,7 +5,8 @@ import { breakTimeLimit, NON_TRIPPING_SHARE, VERIFICATION } from '../../laws/res
 import type { ResidualDevice } from '../../site/site.ts';
 import { judgeAll, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { CIRCUIT, PRACTICE, published, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, PRACTICE, published } from '../sources.ts';
 import { waitFor } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
 import { atOnce, milliamps, tripsInTime } from './residual.ts';
@@ -79,7 +80,7 @@ export const residualOrigin: TestAction = {
           delay === 'S'
             ? 'It is delayed, so that the unit’s own device goes first.'
             : 'Longer than that a fault of the cable to the unit could do harm.',
-        source: published('IEC 61008-1, break times; BS 7671:2018+A2:2022 643.8'),
+        source: rulesFor(papers).regulation('643.8; IEC 61008-1, break times'),
         of: 'circuit',
         points: ['residual-direct'],
         judge: (o) => tripsInTime(testsAt(o, rated), { least, greatest }),
@@ -131,7 +132,7 @@ export const residualOrigin: TestAction = {
         kind: 'most',
         compares: 'trip time',
         sum: 'alternating, 1 × the rating: the time for its kind',
-        source: wiringRules('643.8, with IEC 61008-1'),
+        source: rulesFor(papers).regulation('643.8, with IEC 61008-1'),
         points: ['residual-direct'],
         applies: (r) =>
           r.quantity === 'residual' &&

@@ -15,7 +15,8 @@ import {
 } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
-import { CIRCUIT, pilotStandard, SHEET, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
 import { outletVoltages, pilot } from '../steps.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
 import { asked, holdsPlug, isHalfInside, offeredReadings, oscillating } from './pilotLines.ts';
@@ -94,7 +95,7 @@ export const stateC: TestAction = {
       should: true,
       text: 'gives the same voltage from line to PE as from line to neutral',
       why: 'Neutral and PE are at one potential, near enough. Much less to PE means that PE is not there.',
-      source: wiringRules('643.6'),
+      source: rulesFor(papers).regulation('643.6'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring'],
       judge: (o) =>
@@ -105,7 +106,7 @@ export const stateC: TestAction = {
       should: false,
       text: 'has full voltage between neutral and PE',
       why: 'That would be line and neutral crossed.',
-      source: wiringRules('643.6'),
+      source: rulesFor(papers).regulation('643.6'),
       of: 'circuit',
       points: ['supply-wiring'],
       judge: (o) =>

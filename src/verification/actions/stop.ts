@@ -4,7 +4,8 @@ import { LEAST_OPEN_UNDER_LOAD, LEAST_OSCILLATION_PAUSE } from '../../laws/timin
 import { inState, judgeAll, outletDead, readingsOf, samplesWhen } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
-import { fromMemory, pilotStandard, published, SHEET } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { pilotStandard, SHEET } from '../sources.ts';
 import { outletVoltages, pilot, waitFor } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
 import { oscillating } from './pilotLines.ts';
@@ -124,7 +125,7 @@ export const stop: TestAction = {
       should: true,
       text: 'opens all live conductors at once at an emergency stop',
       why: 'An emergency stop waits for nobody.',
-      source: published('BS 7671:2018+A2:2022 722.537.2.201; at once: common practice, no source'),
+      source: rulesFor(papers).regulation('722.537.2.201; at once: common practice, no source'),
       of: 'unit',
       points: ['switching'],
       judge: (o) => {
@@ -141,7 +142,7 @@ export const stop: TestAction = {
       should: false,
       text: 'starts again when the emergency button comes up',
       why: 'Only a reset may allow it again.',
-      source: fromMemory('BS 7671:2018+A2:2022 537.3.3'),
+      source: rulesFor(papers).remembered('537.3.3'),
       of: 'unit',
       points: ['switching'],
       judge: (o) =>
@@ -187,13 +188,13 @@ export const stop: TestAction = {
         ),
     },
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'other-outlets',
       toldBy: [],
       text: 'takes every other outlet of the bay off at an emergency stop',
       why: 'Only this outlet was looked at.',
-      source: published('BS 7671:2018+A2:2022 722.537.2.201'),
+      source: rulesFor(papers).regulation('722.537.2.201'),
     },
   ],
   figures: () => [],
