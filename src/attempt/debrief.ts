@@ -13,7 +13,7 @@ import { PARTS } from '../scenario/schema.ts';
 import type { Conclusion } from '../scenario/verify.ts';
 import { ACTIONS, actionNamed } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
-import type { TestAction } from '../verification/testAction.ts';
+import type { Advice, TestAction } from '../verification/testAction.ts';
 import type { Answer, Attempt, EntryOf, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
 import { SURENESS } from './attempt.ts';
 import type { Line } from './lines.ts';
@@ -91,6 +91,8 @@ export interface Debrief {
   readonly verdict: { readonly said: Verdict | null; readonly right: boolean; readonly truth: Conclusion };
   readonly stopped: { readonly action: string; readonly why: string } | null;
   readonly causes: readonly Fault[];
+  /** What was to be written down and advised, though nothing was broken by it. */
+  readonly advice: readonly Advice[];
   /** What the trainee put right, and whether anything was wrong there. */
   readonly repaired: readonly { readonly title: string; readonly wasWrong: boolean }[];
   readonly due: { readonly next: readonly string[]; readonly tell: readonly Tell[] };
@@ -131,6 +133,7 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
     verdict: { said, right: isRightVerdict(said, whole.conclusion), truth: whole.conclusion },
     stopped: expected.stopped,
     causes: faultsAmong(scenario.faults),
+    advice: expected.actions.flatMap(({ advice }) => advice),
     repaired: repairsOf(run),
     due: dueSteps(run, whole),
     tests,

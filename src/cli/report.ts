@@ -3,13 +3,14 @@ import type { Reading } from '../bench/reading.ts';
 import { visible } from '../scenario/quoted.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verification, VerifiedAction } from '../scenario/verify.ts';
+import { editionNamed } from '../verification/rules/rules.ts';
 import { sourceText } from '../verification/sources.ts';
 
 export function verifyReport({ title, rules }: Scenario, verification: Verification): string {
   const { conclusion, stopped, actions } = verification;
   return [
     `${visible(title)}: ${conclusion}`,
-    `rules: ${rules}. Training only; no certificate.`,
+    `rules: ${editionNamed(rules)}. Training only; no certificate.`,
     ...(stopped === null ? [] : [`stopped after ${stopped.action}: ${stopped.why}`]),
     ...actions.flatMap(actionLines),
   ].join('\n');

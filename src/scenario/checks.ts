@@ -7,7 +7,6 @@ import type { Setting } from '../faults/fault.ts';
 import { LINES } from '../laws/conductors.ts';
 import { isTabled } from '../laws/currentCarrying.ts';
 import { greatestElectrode } from '../laws/electrode.ts';
-import { prospectiveCurrent } from '../laws/loop.ts';
 import { measuredLoopLimit } from '../laws/overcurrent.ts';
 import { OFFER_RANGE } from '../laws/pilotDuty.ts';
 import { greatestResidualLoop } from '../laws/residualProtection.ts';
@@ -245,7 +244,7 @@ const handoverProblems = (
 /** What is legal but would teach something false. */
 /** `right`: the papers that the file's are, its named wrong designs left out. */
 export function warningsOf({ site, unit }: ScenarioFile, right: Papers): readonly Problem[] {
-  const { breaker, residualDevice, conditionalRating, faultProtection } = site.circuit;
+  const { breaker, residualDevice, faultProtection } = site.circuit;
   const set = unit.setCurrent ?? unit.ratedCurrent;
   const direct = unit.residual.direct !== null || unit.residual.type === 'B' || residualDevice?.type === 'B';
   const additional = unit.residual.type !== null || (residualDevice !== null && residualDevice.rated <= 0.03);
@@ -253,8 +252,6 @@ export function warningsOf({ site, unit }: ScenarioFile, right: Papers): readonl
   const limit = byResidual
     ? greatestResidualLoop(residualDevice.rated)
     : measuredLoopLimit(breaker.type, breaker.rating);
-  const capacity = Math.max(breaker.breakingCapacity, conditionalRating ?? 0);
-  const prospective = prospectiveCurrent(right.site.neutralImpedance) * (site.phases === 3 ? 2 : 1);
   const { serviceLimit } = unit;
   const loaded = LINES.map((line) =>
     site.otherLoads.reduce((sum, load) => sum + (load.line === line ? load.power / 230 : 0), 0),
@@ -294,11 +291,6 @@ export function warningsOf({ site, unit }: ScenarioFile, right: Papers): readonl
         path: field,
         message: `the design is wrong, and no fault of this file names it: ${sum} (${source.where})`,
       })),
-    ...when(
-      prospective > capacity,
-      'site.circuit.breaker.breakingCapacity',
-      `${Math.round(prospective)} A may flow at the origin, and the device breaks ${capacity} A (BS 7671 434.5.1)`,
-    ),
     ...when(!additional, 'unit.residual', 'no 30 mA device in the unit or upstream (BS 7671 722.531.3.101)'),
     ...when(!direct, 'unit.residual.direct', 'no protection against d.c. faults (BS 7671 722.531.3.101)'),
     ...when(

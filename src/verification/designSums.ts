@@ -9,6 +9,7 @@ import type { Amps } from '../laws/quantities.ts';
 import { bearsDirectOf } from '../laws/residualProtection.ts';
 import { dropPerAmpereMetre, leastLeft, nominalOf } from '../laws/voltageDrop.ts';
 import { adiabaticOf, cableOf, carriedBy, dropOf, loopAtUnit } from '../site/design.ts';
+import { earthLoop, neutralLoop } from './actions/originLoop.ts';
 import { rulesFor } from './rules/rules.ts';
 import type { Source } from './sources.ts';
 import type { Papers } from './testAction.ts';
@@ -31,6 +32,7 @@ export const designSums = (papers: Papers): readonly DesignSum[] => [
   carries(papers),
   drops(papers),
   stands(papers),
+  breaks(papers),
   ...demands(papers),
   ...residualFaultProtection(papers),
   ...shared(papers),
@@ -116,6 +118,29 @@ function stands(papers: Papers): DesignSum {
       : (classEnergy === null ? regulation : remembered)('543.1.3, Table 54.3'),
     isRight: tabled || protectiveArea >= needed,
     field: 'site.circuit.protectiveArea',
+  };
+}
+
+/** What flows at the origin by the papers, and what the breaker breaks, by itself or in a declared consumer unit. */
+function breaks(papers: Papers): DesignSum {
+  const { site } = papers;
+  const { breaker, conditionalRating } = site.circuit;
+  const { voltage, threePhase, source, conditionalSource } = rulesFor(papers).prospective;
+  const toNeutral = ((site.phases === 3 ? threePhase : 1) * voltage) / neutralLoop(site);
+  const flows = Math.max(toNeutral, voltage / earthLoop(site));
+  const capacity = Math.max(breaker.breakingCapacity, conditionalRating ?? 0);
+  const declared = capacity > breaker.breakingCapacity;
+  const kiloamperes = (amps: Amps): string => `${(amps / 1000).toFixed(1)} kA`;
+  const sum = `${kiloamperes(flows)} may flow at the origin; the breaker breaks ${kiloamperes(breaker.breakingCapacity)}${declared ? `, and its consumer unit is declared for ${kiloamperes(capacity)} with it` : ''}`;
+  return {
+    id: 'breaks-current',
+    should: true,
+    text: 'has a breaker that breaks the greatest current its supply can drive',
+    why: `A breaker that cannot quench the arc of a short circuit bursts. ${sum}.`,
+    sum,
+    source: declared ? conditionalSource : source,
+    isRight: flows <= capacity,
+    field: 'site.circuit.breaker.breakingCapacity',
   };
 }
 

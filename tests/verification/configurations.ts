@@ -192,14 +192,17 @@ const AREAS = [4, 6, 10, 16, 25, 35] as const;
 
 /**
  * Conductors that carry the breaker's rating as they are laid, lose no more than 5 % and stand a fault (BS 7671 433.1.1,
- * 525, 543.1): the least that do, from the area that was drawn upward.
+ * 525, 543.1): the least that do, from the area that was drawn upward; and a breaker that breaks what may flow (434.5.1).
  */
 const withConductors = (site: Site, { setCurrent }: UnitSheet): Site => {
   const sized = (lineArea: number, protectiveArea: number): Site => ({
     ...site,
-    circuit: { ...site.circuit, lineArea, protectiveArea },
+    circuit: { ...site.circuit, lineArea, protectiveArea, breaker },
   });
-  const { lineArea, protectiveArea, breaker } = site.circuit;
+  const flows = ((site.phases === 3 ? 2 : 1) * 230) / Math.min(site.neutralImpedance, site.loopImpedance);
+  const breakingCapacity = [6000, 10_000, 15_000].find((capacity) => capacity >= flows) ?? 25_000;
+  const breaker = { ...site.circuit.breaker, breakingCapacity };
+  const { lineArea, protectiveArea } = site.circuit;
   const line = AREAS.find((area) => {
     const one = sized(area, protectiveArea);
     return (

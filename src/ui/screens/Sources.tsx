@@ -1,9 +1,11 @@
 /** Where statements and limits come from: each document once, with the tests that lean on it. */
 import { papersOf, readingScenario } from '../../scenario/scenario.ts';
 import { ACTIONS } from '../../verification/actions.ts';
+import { RULE_SET_NAMES } from '../../verification/rules/ruleSet.ts';
 import { sourceText } from '../../verification/sources.ts';
 import type { Papers, TestAction } from '../../verification/testAction.ts';
 import { useSliced } from '../flow/useSliced.ts';
+import { EditionNote } from '../parts/EditionNote.tsx';
 import type { Offered } from './offered.ts';
 import { OFFERED } from './offered.ts';
 import { Reading } from './Reading.tsx';
@@ -22,6 +24,9 @@ export function Sources() {
         “From memory” means that the value is still to be checked against the document; “common practice” that
         the trade does it so and no document says so.
       </p>
+      {RULE_SET_NAMES.map((rules) => (
+        <EditionNote key={rules} rules={rules} />
+      ))}
       <p className="prose">
         <a href="licences.txt">Licences</a> of this page and of the software in it.
       </p>
@@ -90,4 +95,5 @@ const rowsOf = (action: TestAction, papers: Papers): readonly Row[] =>
     ...action.untold(papers),
     ...action.figures(papers),
     ...action.limits(papers).map((limit) => ({ ...limit, text: `${limit.text}: ${limit.sum}` })),
+    ...(action.advice?.(papers) ?? []),
   ].map(({ text, source }) => ({ text, source: sourceText(source) }));

@@ -14,6 +14,11 @@ export const DebriefTests = memo(function DebriefTests({ told }: { readonly told
   return (
     <section aria-labelledby="lines-heading">
       <h2 id="lines-heading">Test by test</h2>
+      {told.advice.map(({ id, text, source }) => (
+        <p key={id}>
+          <strong>To write down and advise.</strong> {text} <span className="note">{sourceText(source)}</span>
+        </p>
+      ))}
       {told.tests.map((test) => {
         const lines = linesOf(told.run, test);
         const differing = lines.filter((line) => !isAsSaid(line)).length;
