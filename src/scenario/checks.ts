@@ -13,7 +13,7 @@ import { greatestResidualLoop } from '../laws/residualProtection.ts';
 import { SUPPLY_VOLTAGE } from '../laws/supplyLimits.ts';
 import { cableOf, laidAs } from '../site/design.ts';
 import { ACTIONS } from '../verification/actions.ts';
-import { designSums } from '../verification/designSums.ts';
+import { designSums, isRight } from '../verification/designSums.ts';
 import type { Papers } from '../verification/testAction.ts';
 import { nearest } from './nearest.ts';
 import { operationProblems } from './operationProblems.ts';
@@ -241,6 +241,8 @@ const handoverProblems = (
     : left.flatMap((operation, i) => operationProblems(operation, `handover.left[${i}]`, site))),
 ];
 
+const rounded = (value: number): number => Number(value.toPrecision(4));
+
 /** What is legal but would teach something false. */
 /** `right`: the papers that the file's are, its named wrong designs left out. */
 export function warningsOf({ site, unit }: ScenarioFile, right: Papers): readonly Problem[] {
@@ -286,10 +288,10 @@ export function warningsOf({ site, unit }: ScenarioFile, right: Papers): readonl
       `Ze alone is above the measured limit of ${Number(limit.toFixed(2))} Ω for ${byResidual ? 'the residual device' : `${breaker.type}${breaker.rating}`}`,
     ),
     ...designSums(right)
-      .filter(({ isRight }) => !isRight)
-      .map(({ field, sum, source }) => ({
+      .filter((sum) => !isRight(sum))
+      .map(({ field, is, kind, limit: allowed, unit, source }) => ({
         path: field,
-        message: `the design is wrong, and no fault of this file names it: ${sum} (${source.where})`,
+        message: `the design is wrong, and no fault of this file names it: ${rounded(is)} ${unit}, where at ${kind} ${rounded(allowed)} is right (${source.where})`,
       })),
     ...when(!additional, 'unit.residual', 'no 30 mA device in the unit or upstream (BS 7671 722.531.3.101)'),
     ...when(!direct, 'unit.residual.direct', 'no protection against d.c. faults (BS 7671 722.531.3.101)'),

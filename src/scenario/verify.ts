@@ -31,8 +31,8 @@ export type Conclusion = (typeof CONCLUSIONS)[number];
 /** What was found, and what follows from it. */
 export interface Verified {
   readonly conclusion: Conclusion;
-  /** The action whose finding forbids going on, and why; dead tests that need no power are still done after it. */
-  readonly stopped: { readonly action: string; readonly why: string } | null;
+  /** The action whose finding forbids going on, and the line that is broken; dead tests that need no power are still done after it. */
+  readonly stopped: { readonly action: string; readonly line: string } | null;
   readonly actions: readonly VerifiedAction[];
 }
 
@@ -75,8 +75,8 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
       limits,
       advice: adviceDue(action, papers, run),
     });
-    const why = reasonToStop(action, expectations);
-    if (why !== null && stopped === null) stopped = { action: action.id, why };
+    const line = reasonToStop(action, expectations);
+    if (line !== null && stopped === null) stopped = { action: action.id, line };
     yield null;
   }
   return {

@@ -33,8 +33,8 @@ function locked(actor: Actor, cover: 'closed' | 'open' = 'closed'): void {
   actor.send({ type: 'choose', test: 'state-a' });
   const { draft } = actor.getSnapshot().context;
   actor.send({ type: 'draft', draft: { position: { ...draft.position, cover }, wait: 2 } });
-  actor.send({ type: 'answer', id: 'voltage', answer: 'should not' });
-  actor.send({ type: 'lock', sure: 'over 80 %', wall: 10 });
+  actor.send({ type: 'answer', id: 'voltage', answer: 'should-not' });
+  actor.send({ type: 'lock', sure: 'would-sign', wall: 10 });
 }
 
 test('nothing is done and nothing is logged before the lock; then the prediction comes first', () => {
@@ -148,7 +148,7 @@ test('in assessment a test is judged once more as long as nothing else is done; 
   actor.send({ type: 'judge again' });
   expect(actor.getSnapshot().matches({ working: 'judging' })).toBe(true);
   expect(actor.getSnapshot().context).toMatchObject({ test: 'state-a', since: 0 });
-  const lines = [{ id: 'voltage', judged: 'not shown' as const }];
+  const lines = [{ id: 'voltage', judged: 'not-shown' as const }];
   actor.send({ type: 'judged', note: { ...note, lines }, wall: 40 });
   expect(actor.getSnapshot().matches({ working: 'choosing' })).toBe(true);
   expect(entriesOf(actor).filter(({ kind }) => kind === 'judgement')).toHaveLength(2);
@@ -196,7 +196,7 @@ test('a log that somebody changed keeps its broken chain when it is taken up', (
   const changed = {
     ...attempt,
     entries: attempt.entries.map((entry) =>
-      entry.kind === 'prediction' ? { ...entry, sure: 'under 67 %' as const } : entry,
+      entry.kind === 'prediction' ? { ...entry, sure: 'guessing' as const } : entry,
     ),
   };
   const hashes = takenUp(scenario, changed).run.attempt.entries.map(({ hash }) => hash);

@@ -39,6 +39,7 @@ const sites = fc
     lineArea: pick(4, 6, 10),
     method: pick('A', 'B', 'C', 'D'),
     byResidual: fc.boolean(),
+    hasService: fc.boolean(),
     protectiveArea: pick(2.5, 4, 6, 10),
     type: pick(...BREAKER_TYPES),
     rating: pick(20, 32, 40, 63),
@@ -99,7 +100,7 @@ const sites = fc
         // A borrowed earth beside an electrode would be the main path: no such site is sound.
         parallelEarth: c.earthing === 'TT' ? null : c.parallelEarth,
       },
-      service: null,
+      service: c.hasService ? { rating: 100, demand: 30 } : null,
       otherLoads: c.load === 0 ? [] : [{ line: 'L1', power: c.load }],
       neighbours: [],
     }),
@@ -173,7 +174,9 @@ const withDevice = (site: Site, sheet: UnitSheet): Site => {
           ? residualDevice
           : thirty
         : residualDevice;
-  return { ...site, circuit: { ...site.circuit, residualDevice: needed } };
+  // Only a type B bears the d.c. of two points, each of which has its own device (531.3.3).
+  const points = needed?.type === 'B' && sheet.residual.type !== null ? 2 : 1;
+  return { ...site, circuit: { ...site.circuit, residualDevice: needed, points } };
 };
 
 const RATINGS = [20, 32, 40, 63] as const;

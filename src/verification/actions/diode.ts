@@ -38,8 +38,6 @@ const SHORTED_SPREAD = 0.6;
 const lowHalfRises: Expectation = {
   id: 'low-half',
   should: true,
-  text: 'lets the low half of the pilot rise to about −8.8 V in B',
-  why: 'With no diode the vehicle’s resistor divides the low half too.',
   source: CIRCUIT,
   of: 'circuit',
   points: ['pilot'],
@@ -56,12 +54,10 @@ const lowHalfRises: Expectation = {
 
 export const diode: TestAction = {
   id: 'diode',
-  title: 'Vehicle’s diode shorted, then asks',
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
   restsOn: ['pilot', 'coding'],
-  purpose: 'Show that the unit refuses what is no vehicle: something resistive across its pilot.',
   applies: () => true,
   steps: (papers) => [
     { op: 'vehicle', diode: 'shorted' },
@@ -79,8 +75,6 @@ export const diode: TestAction = {
     {
       id: 'voltage',
       should: false,
-      text: 'supplies when asked',
-      why: 'The low half is outside −13 to −11 V; it has to be checked at least once before closing.',
       source: pilotStandard('Table A.4 note c'),
       of: 'unit',
       points: ['pilot'],
@@ -89,8 +83,6 @@ export const diode: TestAction = {
     {
       id: 'fault',
       should: true,
-      text: 'shows a fault',
-      why: 'The unit’s sheet says so.',
       source: SHEET,
       of: 'unit',
       points: ['pilot'],
@@ -106,12 +98,10 @@ export const diode: TestAction = {
     {
       id: 'while-charging',
       toldBy: ['diode-in-c'],
-      text: 'notices a diode that fails while charging',
-      why: 'It was shorted before supply was asked for; some sound units check only then.',
       source: SHEET,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: { voltage: 'the unit supplies without a vehicle’s diode: isolate' },
+  stops: ['voltage'],
 };

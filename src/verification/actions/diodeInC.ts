@@ -38,8 +38,6 @@ function askedAgain(o: Observed, sample: Sample): boolean {
 const always = (papers: Papers): Expectation => ({
   id: 'opens',
   should: true,
-  text: 'takes the voltage away within 3 s',
-  why: 'The unit’s sheet says that it looks at the low half all the time.',
   source: SHEET,
   of: 'unit',
   points: ['pilot', 'switching'],
@@ -54,8 +52,6 @@ const always = (papers: Papers): Expectation => ({
 const lowHalf: Expectation = {
   id: 'low-half',
   should: true,
-  text: 'lets the low half of the pilot rise to about −5.6 V',
-  why: 'With no diode the vehicle’s resistors divide the low half too. The unit’s sheet says that it goes on.',
   source: CIRCUIT,
   of: 'circuit',
   points: ['pilot'],
@@ -74,13 +70,10 @@ const lowHalf: Expectation = {
 
 export const diodeInC: TestAction = {
   id: 'diode-in-c',
-  title: 'Vehicle’s diode shorts while supplying, then asks again',
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
   restsOn: ['contactor', 'pilot', 'coding'],
-  purpose:
-    'See what the unit does with a diode that fails in service, and that it looks afresh at every request.',
   applies: () => true,
   steps: (papers) => [
     ...untilSupplied(papers),
@@ -101,8 +94,6 @@ export const diodeInC: TestAction = {
     {
       id: 'supplies-again',
       should: false,
-      text: 'supplies when asked again with the diode still shorted',
-      why: 'The low half is checked at least once before every closing.',
       source: pilotStandard('Table A.4 note c'),
       of: 'unit',
       points: ['pilot'],
@@ -114,12 +105,10 @@ export const diodeInC: TestAction = {
     {
       id: 'other-parts',
       toldBy: ['pilot-short', 'pilot-open', 'diode', 'pe-open'],
-      text: 'notices any other part of the vehicle’s pilot circuit that fails',
-      why: 'Only the diode was shorted.',
       source: CIRCUIT,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: { 'supplies-again': 'the unit supplies without a vehicle’s diode: isolate' },
+  stops: ['supplies-again'],
 };

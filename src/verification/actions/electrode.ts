@@ -5,7 +5,7 @@ import { isInside, judgeAll, off, readingsOf } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, PRACTICE } from '../sources.ts';
-import type { Papers, TestAction } from '../testAction.ts';
+import type { Papers, TestAction, Values } from '../testAction.ts';
 
 /** By itself alone: with the conductor on, every path in parallel is measured with it. */
 const alone = (o: Observed): readonly Reading[] =>
@@ -23,17 +23,18 @@ const SHARE = { least: 0.5, greatest: 1.5 } as const;
 const declared = ({ site }: Papers): Ohms => site.electrodeResistance ?? 0;
 
 const greatestOf = (papers: Papers): Ohms => rulesFor(papers).electrode.greatest(ratedOf(papers));
-const sumOf = (papers: Papers): string =>
-  `${rulesFor(papers).electrode.touchVoltage} V ÷ ${1000 * ratedOf(papers)} mA = ${greatestOf(papers).toFixed(0)} Ω`;
+const limitValues = (papers: Papers): Values => ({
+  touchVoltage: rulesFor(papers).electrode.touchVoltage,
+  rated: ratedOf(papers),
+  greatest: greatestOf(papers),
+});
 
 export const electrode: TestAction = {
   id: 'electrode',
-  title: 'Earth electrode',
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: ['earthing'],
-  purpose: 'Measure what every earth fault current of this installation has to pass.',
   applies: ({ site }) => site.earthing === 'TT',
   steps: () => [
     { op: 'disconnect', what: 'electrode' },
@@ -46,8 +47,7 @@ export const electrode: TestAction = {
       {
         id: 'as-papers',
         should: true,
-        text: `reads half to half as much again of the ${declared(papers)} Ω in its papers`,
-        why: 'Soil varies with the season. Much less means that it has met another earth, much more a poor joint or dry ground.',
+        values: { declared: declared(papers) },
         source: PRACTICE,
         of: 'circuit',
         points: ['protective-conductor'],
@@ -62,8 +62,7 @@ export const electrode: TestAction = {
       {
         id: 'too-high',
         should: false,
-        text: `reads over ${greatestOf(papers).toFixed(0)} Ω`,
-        why: `A fault that the residual device is too coarse to see would hold the case above ${rules.touchVoltage} V for good (${sumOf(papers)}).`,
+        values: limitValues(papers),
         source: rules.source,
         of: 'circuit',
         points: ['protective-conductor'],
@@ -77,27 +76,22 @@ export const electrode: TestAction = {
       toldBy: [],
       ownOnly: true,
       of: 'circuit',
-      text: 'has an electrode that reads the same in a dry summer',
-      why: `Soil dries and the reading rises. Above ${rulesFor(papers).electrode.stable} Ω it may not be stable: write that down and advise another rod.`,
+      values: { stable: rulesFor(papers).electrode.stable },
       source: rulesFor(papers).electrode.stableSource,
     },
     {
       id: 'joined',
       toldBy: ['inspect', 'pe-circuit', 'make-good', 'ze', 'loop'],
       of: 'circuit',
-      text: 'has its electrode joined to the main earthing terminal',
-      why: 'It was taken off for this; the loop shows whether it is back.',
       source: CIRCUIT,
     },
   ],
   figures: (papers) => [
     {
       id: 'electrode',
-      text: 'reads about',
       unit: 'Ω',
       value: declared(papers),
       tolerance: SHARE.least * declared(papers),
-      why: 'The figure in the papers; soil varies.',
       source: PRACTICE,
     },
   ],
@@ -106,12 +100,11 @@ export const electrode: TestAction = {
     return [
       {
         id: 'electrode',
-        text: 'greatest resistance of the electrode',
+        values: limitValues(papers),
         quantity: 'electrode',
         unit: 'Ω',
         limit: greatestOf(papers),
         kind: 'most',
-        sum: sumOf(papers),
         source: rules.source,
         points: ['protective-conductor'],
         applies: (r) => r.quantity === 'electrode',
@@ -123,11 +116,11 @@ export const electrode: TestAction = {
     return [
       {
         id: 'unstable',
-        text: `The electrode reads over ${stable} Ω and may not be stable: no limit is broken, but another rod is advised.`,
+        values: { stable },
         source: stableSource,
         isDue: (o) => alone(o).some(({ qualifier, value }) => qualifier === '>' || (value ?? 0) > stable),
       },
     ];
   },
-  stops: { 'too-high': 'the electrode failed: do not energise (BS 7671 643.1)' },
+  stops: ['too-high'],
 };

@@ -14,20 +14,16 @@ const last = (o: Observed) => samplesWhen(o, settled).slice(-1);
 
 export const finish: TestAction = {
   id: 'finish',
-  title: 'Leaving it',
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
   restsOn: [],
-  purpose: 'Leave the unit dead at its outlet, ready, and as its papers have it.',
   applies: () => true,
   steps: () => [...unplug, waitFor(2), { op: 'prove-dead', at: 'outlet' }, pilot],
   expectations: (papers) => [
     {
       id: 'voltage',
       should: false,
-      text: 'leaves voltage on its outlet with nothing connected',
-      why: 'The contactor has worked many times by now: once more it has to be open.',
       source: pilotStandard('6.3.1'),
       of: 'unit',
       points: ['switching'],
@@ -36,8 +32,6 @@ export const finish: TestAction = {
     {
       id: 'ready',
       should: true,
-      text: 'says that it is ready',
-      why: 'Every fault was taken away and cleared.',
       source: SHEET,
       of: 'unit',
       points: ['pilot', 'switching', 'residual-direct'],
@@ -46,8 +40,6 @@ export const finish: TestAction = {
     {
       id: 'twelve-volts',
       should: true,
-      text: 'holds the pilot steady at 11.4 to 12.6 V',
-      why: 'Nothing is connected.',
       source: pilotStandard('Table A.10'),
       of: 'unit',
       points: ['pilot'],
@@ -56,8 +48,6 @@ export const finish: TestAction = {
     {
       id: 'plug',
       should: false,
-      text: 'keeps a plug',
-      why: 'The next user finds an empty outlet.',
       source: pilotStandard('Table A.6 sequence 2.1'),
       of: 'unit',
       points: ['proximity-retention'],
@@ -68,12 +58,10 @@ export const finish: TestAction = {
     {
       id: 'next-test',
       toldBy: [],
-      text: 'stays as good until it is tested next',
-      why: 'A verification is of the day.',
       source: rulesFor(papers).regulation('644'),
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {},
+  stops: [],
 };

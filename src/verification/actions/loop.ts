@@ -4,6 +4,7 @@ import type { Reading } from '../../bench/reading.ts';
 import { loopImpedance } from '../../laws/loop.ts';
 import type { Ohms } from '../../laws/quantities.ts';
 import { NON_TRIPPING_SHARE } from '../../laws/residualLimits.ts';
+import { timeAtLimit } from '../../laws/residualProtection.ts';
 import {
   CONTACT_ALLOWANCE,
   expectedCable,
@@ -50,17 +51,11 @@ const besideElectrode = ({ site }: Papers): Ohms => {
 /** Residual coils in the way read as up to so much more by the low-current method, Ω. Common practice, no source. */
 const COILS: Ohms = 0.1;
 
-const sumText = (papers: Papers): string => {
-  const { external, circuit, cable, whole } = loopSum(papers);
-  return `${external.toFixed(2)} + ${circuit.toFixed(2)} + ${cable.toFixed(2)} = ${whole.toFixed(2)} Ω`;
-};
-
 function loopLimit(papers: Papers): Limit {
   const { earthing, circuit } = papers.site;
   const rules = rulesFor(papers);
   const frame = {
     id: 'loop',
-    text: 'greatest measured loop impedance',
     quantity: 'loop',
     unit: 'Ω',
     kind: 'most',
@@ -73,18 +68,25 @@ function loopLimit(papers: Papers): Limit {
     return {
       ...frame,
       limit,
-      sum: `${rules.electrode.touchVoltage} V ÷ ${1000 * rated} mA = ${limit.toFixed(0)} Ω`,
+      values: { by: 'electrode', touchVoltage: rules.electrode.touchVoltage, rated, limit },
       source: rules.electrode.source,
     };
   }
   const { breaker, residualDevice, faultProtection } = circuit;
   // The unit's own device never counts: the cable that feeds it lies before it.
   if (faultProtection === 'residual' && residualDevice !== null) {
-    const limit = rules.loop.byResidual(residualDevice.rated);
+    const { rated, delay } = residualDevice;
+    const limit = rules.loop.byResidual(rated);
     return {
       ...frame,
       limit,
-      sum: `residual device at the origin: ${rules.electrode.touchVoltage} V ÷ ${1000 * residualDevice.rated} mA = ${limit.toFixed(0)} Ω`,
+      values: {
+        by: delay === 'S' ? 'delayed device' : 'residual device',
+        touchVoltage: rules.electrode.touchVoltage,
+        rated,
+        limit,
+        time: timeAtLimit(rated, delay),
+      },
       source: rules.loop.byResidualSource,
     };
   }
@@ -93,7 +95,7 @@ function loopLimit(papers: Papers): Limit {
   return {
     ...frame,
     limit,
-    sum: `0.8 × the table’s value for ${type}${rating}: ${limit.toFixed(2)} Ω`,
+    values: { by: 'breaker', type, rating, limit },
     source: rules.loop.source,
   };
 }
@@ -113,8 +115,6 @@ const answersToTest = ({ site, sheet }: Papers): boolean =>
 const notTripping: Expectation = {
   id: 'trips',
   should: false,
-  text: 'trips on the low-current method',
-  why: 'The test current is under half the rating of a 30 mA device.',
   source: published('IEC 61008-1: no operation at half the rated residual current'),
   of: 'unit',
   points: ['residual-direct', 'insulation'],
@@ -129,12 +129,10 @@ const notTripping: Expectation = {
 
 export const loop: TestAction = {
   id: 'loop',
-  title: 'Loop impedance at the outlet',
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
   restsOn: ['supply', 'earthing', 'breaker', 'circuit', 'unit-earth', 'outlet', 'contactor'],
-  purpose: 'Measure the path that a fault current would take, and hold it against what the device needs.',
   applies: () => true,
   steps: (papers) => [
     ...untilSupplied(papers),
@@ -150,8 +148,7 @@ export const loop: TestAction = {
     {
       id: 'near-sum',
       should: true,
-      text: 'reads within 0.15 Ω of Ze, circuit and cable added up',
-      why: `By the papers ${sumText(papers)}; coils of a residual device may add some hundredths by the low-current method.`,
+      values: loopSum(papers),
       source: rulesFor(papers).regulation('643.7.3; the sum from IEC 60228'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring', 'switching'],
@@ -174,8 +171,7 @@ export const loop: TestAction = {
     {
       id: 'neutral-near-sum',
       should: true,
-      text: 'reads within 0.15 Ω of its own sum from line to neutral',
-      why: `By the papers ${neutralSum(papers).toFixed(2)} Ω: supply, both ways along the circuit, both ways along the cable.`,
+      values: { sum: neutralSum(papers) },
       source: rulesFor(papers).regulation('643.7.3; the sum from IEC 60228'),
       of: 'circuit',
       points: ['supply-wiring', 'switching'],
@@ -188,8 +184,6 @@ export const loop: TestAction = {
     {
       id: 'no-return',
       should: false,
-      text: 'leaves the test current without a return through PE',
-      why: 'Then the protective conductor is open somewhere along the loop.',
       source: CIRCUIT,
       of: 'circuit',
       points: ['protective-conductor'],
@@ -213,22 +207,19 @@ export const loop: TestAction = {
         'residual-again',
       ],
       of: 'circuit',
-      text: 'disconnects a fault within the time allowed',
-      why: 'The loop says that the current would be enough, not that the device acts.',
       source: rulesFor(papers).regulation('643.7, 643.8'),
     },
   ],
   figures: (papers) => [
     {
       id: 'sum',
-      text: 'reads from line to PE about',
+      values: loopSum(papers),
       unit: 'Ω',
       value: loopSum(papers).whole,
       tolerance: 0.15,
-      why: `Ze, circuit, cable: ${sumText(papers)}.`,
       source: rulesFor(papers).regulation('643.7.3'),
     },
   ],
   limits: (papers) => [loopLimit(papers)],
-  stops: { 'no-return': 'the protective conductor is open: isolate; no further test puts current into it' },
+  stops: ['no-return'],
 };

@@ -1,7 +1,8 @@
 /** What was put right, and which tests that made due: named or not, done again or not. */
+
 import { memo } from 'react';
 import type { Debrief } from '../../../attempt/debrief.ts';
-import { actionNamed } from '../../../verification/actions.ts';
+import { testTitle } from '../../../words/actions.ts';
 
 export const Repeated = memo(function Repeated({ told }: { readonly told: Debrief }) {
   const { due, named, free, done } = told.marks.repeats;
@@ -35,7 +36,7 @@ export const Repeated = memo(function Repeated({ told }: { readonly told: Debrie
             <tbody>
               {rows.map((test) => (
                 <tr key={test}>
-                  <th scope="row">{actionNamed(test)?.title ?? test}</th>
+                  <th scope="row">{testTitle(test)}</th>
                   <td>{yes(due.includes(test))}</td>
                   <td>{named === null ? 'not asked' : yes(named.includes(test))}</td>
                   {told.repaired.length === 0 ? null : (

@@ -2,6 +2,7 @@
 import { memo } from 'react';
 import type { Debrief } from '../../../attempt/debrief.ts';
 import { FAMILIES } from '../../../faults/families.ts';
+import { NEXT_WORDS, TELL_WORDS } from '../../words/answers.ts';
 
 export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {
   const { causes, due } = told;
@@ -26,9 +27,9 @@ export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {
       ))}
       <dl className="told">
         <dt>next</dt>
-        <dd>{[...new Set(due.next)].join(', or ')}</dd>
+        <dd>{[...new Set(due.next)].map((step) => NEXT_WORDS[step]).join(', or ')}</dd>
         <dt>tell</dt>
-        <dd>{[...new Set(due.tell)].join(', or ')}</dd>
+        <dd>{[...new Set(due.tell)].map((who) => TELL_WORDS[who]).join(', or ')}</dd>
       </dl>
     </section>
   );

@@ -10,10 +10,17 @@ import { useSliced } from '../../flow/useSliced.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
 import { Why } from '../../parts/Why.tsx';
-import { answerText } from '../../words/answers.ts';
+import {
+  answerText,
+  JUDGED_WORDS,
+  LIMIT_WORDS,
+  NEXT_WORDS,
+  TELL_WORDS,
+  VERDICT_WORDS,
+} from '../../words/answers.ts';
 import { benchTime, figureText, shownText } from '../../words/figures.ts';
 import { operationText, readingTitle } from '../../words/trade.ts';
-import { SUBJECT_WORDS } from '../bench/Predict.tsx';
+import { OWN_WORDS, SUBJECT_WORDS } from '../bench/Predict.tsx';
 import { recordText } from '../observe/records.ts';
 import type { Offered } from '../offered.ts';
 import { unitLine } from '../offered.ts';
@@ -193,10 +200,10 @@ function Judged({ step: { lines, limits } }: Of<'judged'>) {
       {lines.map(({ text, subject, judged }) => (
         <li key={text}>
           <div>
-            <span className="note">{SUBJECT_WORDS[subject]} </span>
+            <span className="note">{OWN_WORDS[subject]} </span>
             {text}
           </div>
-          <strong>{judged}</strong>
+          <strong>{JUDGED_WORDS[judged]}</strong>
         </li>
       ))}
       {limits.map(({ text, sum, typed, judged }, i) => (
@@ -209,7 +216,7 @@ function Judged({ step: { lines, limits } }: Of<'judged'>) {
               {typed === undefined ? '' : `${recordText(typed)} · `}limit: {sum}
             </span>
           </div>
-          <strong>{judged}</strong>
+          <strong>{LIMIT_WORDS[judged]}</strong>
         </li>
       ))}
     </ol>
@@ -221,13 +228,13 @@ function Concluded({ step: { conclusion } }: Of<'concluded'>) {
   return (
     <dl className="told">
       <dt>verdict</dt>
-      <dd className="true">{verdict}</dd>
+      <dd className="true">{VERDICT_WORDS[verdict]}</dd>
       <dt>cause</dt>
       <dd>{cause === null ? 'not known' : (entryNamed(cause)?.title ?? 'nothing is wrong')}</dd>
       <dt>what next</dt>
-      <dd>{next}</dd>
+      <dd>{NEXT_WORDS[next]}</dd>
       <dt>whom to tell</dt>
-      <dd>{tell}</dd>
+      <dd>{TELL_WORDS[tell]}</dd>
     </dl>
   );
 }
