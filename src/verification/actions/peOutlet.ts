@@ -1,7 +1,8 @@
 /** Test action `pe-outlet`: the protective conductor from unit to outlet, and exposed metal. */
 import { CONTACT_ALLOWANCE, expectedCable } from '../../site/expected.ts';
 import { isInside, judgeAll } from '../judging.ts';
-import { CIRCUIT, PRACTICE, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, PRACTICE } from '../sources.ts';
 import { continuity } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 import { continuityOf, path } from './protectivePath.ts';
@@ -15,12 +16,13 @@ const withPole =
       : { ...expectation, points: [...expectation.points, 'supply-wiring'] };
 
 /** The tether belongs to the path; a bare socket-outlet has contacts alone. */
-const outletPath = ({ sheet }: Papers) => {
+const outletPath = (papers: Papers) => {
+  const { sheet } = papers;
   const tethered = sheet.outlet === 'tethered';
   const sum = tethered ? expectedCable(sheet.cable) : 0;
   return path(
-    'supply.PE',
-    'outlet.PE',
+    papers,
+    ['supply.PE', 'outlet.PE'],
     sum,
     sum,
     'unit',
@@ -68,7 +70,7 @@ export const peOutlet: TestAction = {
     {
       id: 'case',
       should: true,
-      source: wiringRules('643.2.1'),
+      source: rulesFor(papers).regulation('643.2.1'),
       of: 'unit',
       points: ['protective-conductor'],
       judge: (o) =>

@@ -16,13 +16,22 @@ const EARTH = 'met';
 const connected: When = ({ removed, disturbed }) =>
   !removed.includes('earthing-conductor') && !removed.includes('electrode') && !disturbed;
 
-/** Least loop at which no more flows than the device can break: three lines bolted together draw twice a single one. */
-function leastLoop(papers: Papers, to: 'neutral' | 'earth'): Pick<Limit, 'limit' | 'values'> {
-  const { voltage, threePhase } = rulesFor(papers).prospective;
-  const { breakingCapacity } = papers.site.circuit.breaker;
+/**
+ * Least loop at which no more flows than the device can break, or the declared consumer unit with it: three lines bolted
+ * together draw twice a single one.
+ */
+function leastLoop(papers: Papers, to: 'neutral' | 'earth'): Pick<Limit, 'limit' | 'values' | 'source'> {
+  const { voltage, threePhase, source, conditionalSource } = rulesFor(papers).prospective;
+  const { breaker, conditionalRating } = papers.site.circuit;
+  const breakingCapacity = Math.max(breaker.breakingCapacity, conditionalRating ?? 0);
+  const isDeclared = breakingCapacity > breaker.breakingCapacity;
   const multiple = papers.site.phases === 3 && to === 'neutral' ? threePhase : 1;
   const limit = (multiple * voltage) / breakingCapacity;
-  return { limit, values: { multiple, voltage, breakingCapacity, limit } };
+  return {
+    limit,
+    values: { multiple, voltage, breakingCapacity, isDeclared, limit },
+    source: isDeclared ? conditionalSource : source,
+  };
 }
 
 const capacityLimit = (papers: Papers, to: 'neutral' | 'earth', terminal: string): Limit => ({
@@ -31,7 +40,6 @@ const capacityLimit = (papers: Papers, to: 'neutral' | 'earth', terminal: string
   unit: 'Ω',
   ...leastLoop(papers, to),
   kind: 'least',
-  source: rulesFor(papers).prospective.source,
   points: ['supply-wiring'],
   applies: (r) =>
     r.quantity === 'loop' && r.between?.[0].startsWith('incoming.') === true && r.between[1] === terminal,

@@ -12,7 +12,8 @@ import {
 import { linesOf, livesOf } from '../../site/site.ts';
 import { between, isInside, judgeAll, off, readingsOf } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { CIRCUIT, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT } from '../sources.ts';
 import { continuity } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
 
@@ -80,7 +81,9 @@ export const r1r2Polarity: TestAction = {
       id: 'near-sum',
       should: true,
       values: { ...conductorsOf(papers), allowance: CONTACT_ALLOWANCE },
-      source: wiringRules('643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice'),
+      source: rulesFor(papers).regulation(
+        '643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice',
+      ),
       of: 'circuit',
       points: ['supply-wiring', 'protective-conductor'],
       judge: (o) => {
@@ -96,7 +99,7 @@ export const r1r2Polarity: TestAction = {
     {
       id: 'other-conductor',
       should: false,
-      source: wiringRules('643.6'),
+      source: rulesFor(papers).regulation('643.6'),
       of: 'circuit',
       points: ['supply-wiring'],
       judge: (o) =>
@@ -146,7 +149,7 @@ export const r1r2Polarity: TestAction = {
       unit: 'Ω',
       value: sumOf(papers),
       tolerance: CONTACT_ALLOWANCE,
-      source: wiringRules('643.2.1, with IEC 60228'),
+      source: rulesFor(papers).regulation('643.2.1, with IEC 60228'),
     },
   ],
   limits: () => [],

@@ -18,6 +18,15 @@ export const peCircuit: ActionWords = {
   },
   lines: {
     ...pathLines(conductor),
+    'beside-another': {
+      text: 'reads below its own length × mΩ/m',
+      why: (v) =>
+        `The conductor alone is ${smallOhms(num(v, 'sum'))} Ω; a lower reading means that metal in parallel carries part of the current. Free its far end and repeat.`,
+    },
+    'own-whole': {
+      text: 'has a protective conductor of its own that is whole',
+      why: 'Armour or steel lies in parallel, and current takes that way round a break. Free the conductor’s far end and repeat.',
+    },
     'to-outlet': {
       text: 'is continuous as far as the outlet',
       why: 'The leads end at the unit’s terminal; the unit and its outlet come beyond.',

@@ -1,13 +1,13 @@
 /** Words of the test action `pfc`. */
 import type { Values } from '../../verification/testAction.ts';
 import type { ActionWords } from '../actionWords.ts';
-import { num } from '../values.ts';
+import { is, num } from '../values.ts';
 
 const sum = (v: Values): string => {
   const multiple = num(v, 'multiple');
   const times = multiple === 1 ? '' : `${multiple} × `;
   const breaks = num(v, 'breakingCapacity') / 1000;
-  return `${times}${num(v, 'voltage')} V ÷ ${breaks} kA = ${num(v, 'limit').toFixed(3)} Ω at least: the device breaks ${breaks} kA`;
+  return `${times}${num(v, 'voltage')} V ÷ ${breaks} kA = ${num(v, 'limit').toFixed(3)} Ω at least: ${is(v, 'isDeclared') ? `the consumer unit is declared for ${breaks} kA with this device in it` : `the device breaks ${breaks} kA`}`;
 };
 
 export const pfc: ActionWords = {

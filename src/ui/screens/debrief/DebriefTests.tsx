@@ -5,6 +5,7 @@ import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { sourceText } from '../../../verification/sources.ts';
 import {
+  adviceText,
   figureInWords,
   limitSum,
   limitText,
@@ -22,6 +23,12 @@ export const DebriefTests = memo(function DebriefTests({ told }: { readonly told
   return (
     <section aria-labelledby="lines-heading">
       <h2 id="lines-heading">Test by test</h2>
+      {told.advice.map((one) => (
+        <p key={one.id}>
+          <strong>To write down and advise.</strong> {adviceText(one.test, one)}{' '}
+          <span className="note">{sourceText(one.source)}</span>
+        </p>
+      ))}
       {told.tests.map((test) => {
         const lines = linesOf(told.run, test);
         const differing = lines.filter((line) => !isAsSaid(line)).length;
