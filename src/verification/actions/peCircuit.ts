@@ -31,6 +31,7 @@ export const peCircuit: TestAction = {
   figures: ({ site }) => [
     {
       id: 'sum',
+      values: { length: site.circuit.length, sum: expectedCircuitProtective(site) },
       unit: 'Ω',
       value: expectedCircuitProtective(site),
       tolerance: CONTACT_ALLOWANCE,

@@ -86,6 +86,7 @@ export const stateC: TestAction = {
     {
       id: 'line-to-earth',
       should: true,
+      values: { few: ALIKE },
       source: wiringRules('643.6'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring'],

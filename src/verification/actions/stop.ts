@@ -116,6 +116,7 @@ export const stop: TestAction = {
     {
       id: 'emergency',
       should: true,
+      values: { atOnce: AT_ONCE },
       source: published('BS 7671:2018+A2:2022 722.537.2.201; at once: common practice, no source'),
       of: 'unit',
       points: ['switching'],

@@ -4,29 +4,34 @@ import type { ActionWords } from '../actionWords.ts';
 import { num, smallOhms } from '../values.ts';
 import { pathLimit, pathLines } from './protectivePath.ts';
 
-const conductor = (v: Values): string => {
+const copper = (v: Values): string => {
   const [length, sum] = [num(v, 'length'), num(v, 'sum')];
   return `${length} m × ${((1000 * sum) / length).toFixed(2)} mΩ/m = ${smallOhms(sum)} Ω`;
 };
 
 export const peCircuit: ActionWords = {
   title: 'Protective conductor, earthing terminal to unit',
-  purpose: 'Show that the circuit’s own protective conductor is there and sound as far as the unit.',
+  purpose:
+    'Show that the circuit’s own protective conductor is whole as far as the unit, before anything is live.',
   stops: {
-    'near-sum': 'the circuit’s protective conductor failed: do not energise (BS 7671 643.1, EAWR reg. 4)',
-    open: 'the circuit’s protective conductor is open: do not energise (BS 7671 643.1, EAWR reg. 4)',
+    'near-sum':
+      'the unit’s path to earth is not as designed, so a fault may not clear: do not energise (BS 7671 643.1, EAWR reg. 4)',
+    open: 'the unit has no path to earth, so a fault would make its case live: do not energise (BS 7671 643.1, EAWR reg. 4)',
   },
   lines: {
-    ...pathLines(conductor),
+    ...pathLines('from the earthing terminal (MET) to the unit’s PE terminal', 'the unit’s case', copper),
     'to-outlet': {
-      text: 'is continuous as far as the outlet',
-      why: 'The leads end at the unit’s terminal; the unit and its outlet come beyond.',
+      text: 'has an unbroken protective conductor all the way to the outlet',
+      why: 'The leads are on the earthing terminal and on the unit’s PE terminal. The stretch from there to the outlet is not between them.',
     },
   },
   figures: {
-    sum: { text: 'reads about', why: 'Length × mΩ/m for its area, at 20 °C.' },
+    sum: {
+      text: 'reads from the earthing terminal (MET) to the unit about',
+      why: (v) => `${copper(v)}, for copper of its area at 20 °C.`,
+    },
   },
   limits: {
-    sum: pathLimit(conductor),
+    sum: pathLimit(copper),
   },
 };
