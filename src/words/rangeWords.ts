@@ -1,12 +1,18 @@
 /** Readings as several tables write them: the expected one first, its range after. */
-const ohms = (value: number): string => value.toFixed(value < 10 ? 2 : 1);
+import { smallOhms } from './values.ts';
+
+/** A limit as its sum has it, with no nought at its end below a tenth: 0.05 and not 0.050. */
+export const limitOhms = (value: number): string => smallOhms(value).replace(/^(0\.0\d)0$/, '$1');
+
+export const ohms = (value: number): string => value.toFixed(value < 10 ? 2 : 1);
 
 /** Below this an instrument of two digits after the point shows nothing, Ω. */
 const NOTHING = 0.005;
 
 /** What a loop or a conductor should read, Ω. A range that begins at nothing has its upper end alone. */
 export function aboutOhms(about: number, least: number, greatest: number): string {
-  const range = least < NOTHING ? `at most ${ohms(greatest)} Ω` : `${ohms(least)} to ${ohms(greatest)} Ω`;
+  const range =
+    least < NOTHING ? `at most ${limitOhms(greatest)} Ω` : `${ohms(least)} to ${ohms(greatest)} Ω`;
   return `about ${about < NOTHING ? '0' : ohms(about)} Ω (${range})`;
 }
 

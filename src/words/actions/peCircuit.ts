@@ -19,7 +19,11 @@ export const peCircuit: ActionWords = {
     open: 'the unit has no path to earth, so a fault would make its case live: do not energise (BS 7671 643.1, EAWR reg. 4)',
   },
   lines: {
-    ...pathLines('from the earthing terminal (MET) to the unit’s PE terminal', 'the unit’s case', copper),
+    ...pathLines(
+      'from the earthing terminal (MET) to the unit’s PE terminal',
+      'the unit’s case',
+      (v) => `The copper alone makes ${copper(v)}, and contacts a little more.`,
+    ),
     'to-outlet': {
       text: 'has an unbroken protective conductor all the way to the outlet',
       why: 'The leads are on the earthing terminal and on the unit’s PE terminal. The stretch from there to the outlet is not between them.',
@@ -32,6 +36,6 @@ export const peCircuit: ActionWords = {
     },
   },
   limits: {
-    sum: pathLimit(copper),
+    sum: pathLimit((v) => `${copper(v)}, and ${num(v, 'allowance')} Ω more for contacts`),
   },
 };

@@ -12,7 +12,7 @@ export const peOpen: ActionWords = {
     ...lossLines({
       what: 'PE to the vehicle',
       whyOff:
-        'The pilot’s current returns through PE, so it stops when PE opens, and the unit notices. Left on, a fault in the vehicle would make its body live.',
+        'The pilot’s current returns through PE, so it stops when PE opens, and the unit notices. If the outlet stayed live, a fault in the vehicle would make its body live.',
       whyDead:
         'A fault in the vehicle has no way back to the supply now, and no device would trip. Whoever touches the body becomes the way back.',
     }),
@@ -22,7 +22,7 @@ export const peOpen: ActionWords = {
     },
     'some-ohms': {
       text: 'switches off when a joint adds 500 Ω to the vehicle’s PE',
-      why: 'PE is opened altogether in this test. A joint of 500 Ω would raise the pilot’s positive peak from 6 V to about 7.3 V, and between 7 and 8 V each maker sets the threshold.',
+      why: 'Such a joint raises the pilot’s positive peak from 6 V to about 7.3 V. Between 7 and 8 V each maker sets the threshold, and this test opens PE altogether.',
     },
   },
   limits: {

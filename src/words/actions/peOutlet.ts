@@ -1,13 +1,17 @@
 /** Words of the test action `pe-outlet`. */
 import type { Values } from '../../verification/testAction.ts';
 import type { ActionWords } from '../actionWords.ts';
+import { limitOhms } from '../rangeWords.ts';
 import { is, num, smallOhms } from '../values.ts';
 import { pathLimit, pathLines } from './protectivePath.ts';
 
 const copper = (v: Values): string =>
+  `${num(v, 'length')} m of ${num(v, 'area')} mm² = ${smallOhms(num(v, 'sum'))} Ω`;
+
+const made = (v: Values): string =>
   is(v, 'tethered')
-    ? `${num(v, 'length')} m of ${num(v, 'area')} mm² = ${smallOhms(num(v, 'sum'))} Ω`
-    : 'to a socket-outlet it is contacts alone, 0 Ω';
+    ? `The copper alone makes ${copper(v)}, and contacts a little more.`
+    : 'From the PE terminal to a socket-outlet there is little but contacts.';
 
 export const peOutlet: ActionWords = {
   title: 'Protective conductor, unit to outlet',
@@ -19,10 +23,10 @@ export const peOutlet: ActionWords = {
     case: 'the metal case has no earth, so a fault would make it live: do not energise (BS 7671 643.1)',
   },
   lines: {
-    ...pathLines('from the unit’s PE terminal to the outlet', 'the vehicle’s body', copper),
+    ...pathLines('from the unit’s PE terminal to the outlet', 'the vehicle’s body', made),
     jumps: {
       text: (v) =>
-        `reads more than ${smallOhms(num(v, 'greatest'))} Ω to the outlet’s PE while its cable is bent`,
+        `reads more than ${limitOhms(num(v, 'greatest'))} Ω to the outlet’s PE while its cable is bent`,
       why: 'The ends of a parted core still touch while the cable lies still. When a driver moves the cable they part, and the vehicle has no earth.',
       otherwise: 'the reading jump as the cable is bent, by an ohm or to over-range',
     },
@@ -37,6 +41,8 @@ export const peOutlet: ActionWords = {
     },
   },
   limits: {
-    sum: pathLimit(copper),
+    sum: pathLimit((v) =>
+      is(v, 'tethered') ? `${copper(v)}, and ${num(v, 'allowance')} Ω more for contacts` : 'contacts alone',
+    ),
   },
 };

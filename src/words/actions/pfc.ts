@@ -1,10 +1,8 @@
 /** Words of the test action `pfc`. */
 import type { Values } from '../../verification/testAction.ts';
 import type { ActionWords } from '../actionWords.ts';
-import { aboutOhms } from '../rangeWords.ts';
+import { aboutOhms, ohms } from '../rangeWords.ts';
 import { is, num } from '../values.ts';
-
-const ohms = (v: Values, key: string): string => num(v, key).toFixed(2);
 
 const sum = (v: Values): string => {
   const multiple = num(v, 'multiple');
@@ -22,14 +20,15 @@ export const pfc: ActionWords = {
   },
   lines: {
     joined: {
-      text: (v) => `reads ${ohms(v, 'joined')} Ω or less from line to earth, almost as low as to neutral`,
+      text: (v) =>
+        `reads ${ohms(num(v, 'joined'))} Ω or less from line to earth, almost as low as to neutral`,
       why: 'The current should return through two electrodes and the ground. So low a reading means a metal path from earth to neutral, and a broken neutral then makes the case live.',
       otherwise: 'a reading near the one to neutral, often around 1 Ω',
     },
     'earth-way': {
       text: (v) =>
-        `reads at most ${ohms(v, 'greatest')} Ω from line to earth (papers ${ohms(v, 'loop')} + ${num(v, 'allowance')})`,
-      why: 'Everything is connected, so pipes and steel may share the current and lower the reading. Only a poor joint raises it, and a fault then clears late.',
+        `reads at most ${ohms(num(v, 'greatest'))} Ω from line to earth (papers ${ohms(num(v, 'loop'))} + ${num(v, 'allowance')})`,
+      why: 'Everything is connected, so pipes and steel may share the current and lower the reading. A poor joint raises it, and a fault then clears late.',
       otherwise: 'a higher reading, often 1 or 2 Ω, or more where the current returns through the ground',
     },
     alike: {
@@ -41,24 +40,24 @@ export const pfc: ActionWords = {
     'neutral-way': {
       text: (v) =>
         `reads ${aboutOhms(num(v, 'loop'), num(v, 'least'), num(v, 'greatest'))} from line to neutral`,
-      why: 'A short circuit flows out through the line and back through the neutral of the supply. Low ohms let more current flow than papers say, and high ohms lose volts under load.',
+      why: 'A short circuit flows out through the line and back through the neutral of the supply. A lower loop drives more current than the device may be able to break, and a higher one drops more volts under load.',
       otherwise: 'a higher reading, often by 1 Ω, or tens of ohms where the ground is the only way back',
     },
     'no-return': {
-      text: 'gives no reading from line to neutral or to earth, for want of a return',
-      why: 'The tester finds voltage but no way back for its current, so neutral or earth is open. Metal that should be earthed may then be live.',
-      otherwise: 'the tester refusing on one of the two, for want of a return',
+      text: 'gives no reading from line to neutral or to earth, as the test current finds no way back',
+      why: 'There is voltage but no path, so neutral or earth is open. Metal that should be earthed may then be live.',
+      otherwise: 'the tester refusing on one of the two: no return for the test current',
     },
     'at-outlet': {
-      text: 'has devices in its unit that can break the fault current there',
-      why: 'This loop ends at the origin. The cable to the unit adds resistance, so less current flows there, and how much less is not measured here.',
+      text: 'has devices that can break the fault current at its outlet',
+      why: 'This loop ends at the origin. The cable to the unit adds resistance, so less current flows at the outlet, and how much less is not measured here.',
     },
   },
   figures: {
     current: {
       text: 'drives into a short circuit from line to neutral at the origin about',
       why: (v) =>
-        `${num(v, 'voltage')} V ÷ ${ohms(v, 'loop')} Ω.${is(v, 'threePhase') ? ' A short circuit of all three lines draws twice that.' : ''}`,
+        `${num(v, 'voltage')} V ÷ ${ohms(num(v, 'loop'))} Ω.${is(v, 'threePhase') ? ' A short circuit of all three lines draws twice that.' : ''}`,
     },
   },
   limits: {

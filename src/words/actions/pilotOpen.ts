@@ -18,7 +18,7 @@ export const pilotOpen: ActionWords = {
     }),
     latches: {
       text: 'latches a fault when the pilot is shorted to PE',
-      why: 'An open pilot rises to 12 V, as at an unplugging. A short brings it to 0 V, and whether that latches is another set-up.',
+      why: 'An open pilot rises to 12 V, as at an unplugging. A short brings it to 0 V, which the unit may treat otherwise.',
     },
   },
   limits: {

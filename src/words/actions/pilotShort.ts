@@ -25,7 +25,7 @@ export const pilotShort: ActionWords = {
     'near-zero': {
       text: 'brings the pilot to about 0 V (−1 to +1 V) while it is shorted',
       why: 'The short ties the pilot to PE. All 12 V of the source then drop across its own 1 kΩ, so only 12 mA flow.',
-      otherwise: 'some volts left on the pilot, such as 2 V',
+      otherwise: 'some volts left on the pilot, steady or oscillating',
     },
     fault: {
       text: 'shows a fault on its display while the pilot is shorted',

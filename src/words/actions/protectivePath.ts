@@ -1,23 +1,19 @@
-/** Words of a protective path between two terminals; `copper` writes the sum of its conductor out. */
+/** Words of a protective path between two terminals; */
 import type { Values } from '../../verification/testAction.ts';
 import type { LimitWords, LineWords } from '../actionWords.ts';
-import { aboutOhms } from '../rangeWords.ts';
-import { num, smallOhms } from '../values.ts';
+import { aboutOhms, limitOhms } from '../rangeWords.ts';
+import { num } from '../values.ts';
 
-type Copper = (values: Values) => string;
+type Said = (values: Values) => string;
 
 const greatest = (v: Values): number => num(v, 'sum') + num(v, 'allowance');
 
-/** `way` completes "reads … ", and `what` names who would be without an earth. */
-export const pathLines = (
-  way: string,
-  what: string,
-  copper: Copper,
-): Readonly<Record<string, LineWords>> => ({
+/** `way` ends "reads 0.1 Ω …", `what` would be without an earth, and `made` says what the path is made of. */
+export const pathLines = (way: string, what: string, made: Said): Readonly<Record<string, LineWords>> => ({
   'near-sum': {
     text: (v) => `reads ${aboutOhms(num(v, 'sum'), num(v, 'least'), greatest(v))} ${way}`,
     why: (v) =>
-      `Copper and contacts make no more: ${copper(v)}. A poor joint adds resistance, and ${what} then stands at a voltage while a fault flows.`,
+      `${made(v)} A poor joint adds far more, and ${what} then stands at a voltage while a fault current flows.`,
     otherwise: (v) =>
       `a higher reading, often by 0.2 to 2 Ω, or over-range${num(v, 'least') > 0 ? '; a lower one comes through other metal' : ''}`,
   },
@@ -28,8 +24,7 @@ export const pathLines = (
   },
 });
 
-export const pathLimit = (copper: Copper): LimitWords => ({
+export const pathLimit = (sum: Said): LimitWords => ({
   text: 'greatest resistance of the protective conductor',
-  sum: (v) =>
-    `at most ${smallOhms(greatest(v))} Ω (${copper(v)}, and ${num(v, 'allowance')} Ω more for contacts)`,
+  sum: (v) => `at most ${limitOhms(greatest(v))} Ω (${sum(v)})`,
 });

@@ -27,7 +27,7 @@ export const r1r2Polarity: ActionWords = {
   lines: {
     'near-sum': {
       text: (v) =>
-        `reads ${aboutOhms(whole(v), num(v, 'least'), whole(v) + num(v, 'allowance'))} at the unit from each linked line to PE`,
+        `reads ${aboutOhms(whole(v), num(v, 'least'), whole(v) + num(v, 'allowance'))} from each line to PE at the unit, with the two linked at the origin`,
       why: (v) =>
         `The test current runs along the line to the link at the origin, and back along PE: ${sum(v)}. A poor joint adds to it, and an open reading means a crossed or broken conductor.`,
       otherwise: 'a higher reading, often by 0.2 to 2 Ω, or over-range on one line or on all',
@@ -39,7 +39,7 @@ export const r1r2Polarity: ActionWords = {
     },
     'link-off': {
       text: 'reads open again from each line to PE once its link is off',
-      why: 'Without its link a line has no path to PE. One that still reads to PE touches it, or has its link left in, and is a short circuit at the first switch-on.',
+      why: 'Without its link a line has no path to PE. A line that still reads to PE is a short circuit at the first switch-on.',
       otherwise: 'a low reading from a line to PE with no link in',
     },
     'to-outlet': {

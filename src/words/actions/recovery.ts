@@ -12,7 +12,7 @@ export const recovery: ActionWords = {
     },
     'after-trip': {
       text: 'supplies again after a residual trip, reset as its sheet says',
-      why: 'The test current is gone, so the device can close and stay closed. If it opens again, current still leaks; if it will not close, it has failed.',
+      why: 'The test current is gone, so the device can close and stay closed. Another trip means that current still leaks to earth.',
       otherwise: 'no voltage from a line to neutral after the reset, or another trip',
     },
     'by-itself': {

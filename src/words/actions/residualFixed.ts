@@ -55,7 +55,7 @@ export const staysOff: Lines = {
 
 export const goesDark: Lines = {
   dark: {
-    text: 'has a dark display after the trip',
+    text: 'leaves the unit’s display dark after the trip',
     why: 'The device that trips lies before the unit’s electronics, so they lose their supply as well.',
     otherwise: 'a display that stays lit, as if nothing had opened before it',
   },
@@ -64,8 +64,6 @@ export const goesDark: Lines = {
 /** `multiple` as in "1 × the rating". */
 export const timeLimit = (multiple: number): LimitWords => ({
   text: (v) => `greatest trip time at ${milliamps(num(v, 'amps'))} mA a.c.`,
-  sum: (v) => {
-    const kind = num(v, 'least') > 0 ? 'delayed device' : 'device';
-    return `at most ${milliseconds(num(v, 'greatest'))} ms for a ${kind} at ${multiple} × its rating`;
-  },
+  sum: (v) =>
+    `at most ${milliseconds(num(v, 'greatest'))} ms at ${multiple} × the rating${num(v, 'least') > 0 ? ', for a delayed device' : ''}`,
 });

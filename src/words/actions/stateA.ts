@@ -13,7 +13,7 @@ export const stateA: ActionWords = {
     voltage: {
       text: 'has voltage on its outlet with no vehicle there (A)',
       why: 'No vehicle asks, so the contactor holds every line open. Anybody may touch the contacts of an outlet that is not in use.',
-      otherwise: `${LIVE_LINE}, and often less to neutral`,
+      otherwise: `${LIVE_LINE}, and often little to neutral`,
     },
     high: {
       text: `holds the pilot at ${PILOT_AT_REST} with no vehicle there`,

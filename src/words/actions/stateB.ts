@@ -16,7 +16,7 @@ export const stateB: ActionWords = {
     },
     voltage: {
       text: 'has voltage on its outlet while the vehicle is connected and does not ask (B)',
-      why: 'The vehicle has not closed its own contacts, and the driver may pull the connector at any moment. Its contacts would come out live.',
+      why: 'Until the vehicle asks, its driver may pull the connector at any moment. Its contacts would come out live.',
       otherwise: `${LIVE_LINE}, though the vehicle has not asked`,
     },
     high: {

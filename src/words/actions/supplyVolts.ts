@@ -46,7 +46,7 @@ export const supplyVolts: ActionWords = {
     },
     swings: {
       text: (v) =>
-        `drops by more than ${num(v, 'most').toFixed(1)} V, or rises, when a load of ${num(v, 'amps')} A is switched on`,
+        `lets its voltage drop by more than ${num(v, 'most').toFixed(1)} V, or rise, when a load of ${num(v, 'amps')} A is switched on`,
       why: 'The load’s current drops a few volts in line and neutral of the supply. A neutral or PEN that is parting adds many more, and may push another line up.',
       otherwise: 'a drop of 10 V or more, or a line that rises while another one falls',
     },

@@ -18,9 +18,9 @@ export const ze: ActionWords = {
       otherwise: 'a higher reading, often by 1 Ω, or none at all',
     },
     'no-earth': {
-      text: 'gives no reading to the distributor’s earth, for want of a return',
-      why: 'The tester finds voltage but no way back for its current. A fault would make every metal case live, and no breaker would open.',
-      otherwise: 'the tester refusing, for want of a return',
+      text: 'gives no reading to the distributor’s earth, as the test current finds no way back',
+      why: 'There is voltage but no path, so the distributor’s earth is open. A fault would make every metal case live, and no breaker would open.',
+      otherwise: 'the tester refusing: no return for the test current',
     },
     'conductor-on': {
       text: 'has its earthing conductor well joined to the earthing terminal (MET)',
