@@ -5,9 +5,9 @@
 
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { UnsafeId } from '../bench/unsafe.ts';
-import { entryNamed, faultsAmong } from '../faults/catalogue.ts';
+import { faultsAmong } from '../faults/catalogue.ts';
 import { FAMILIES } from '../faults/families.ts';
-import type { Fault, Tell } from '../faults/fault.ts';
+import type { Fault, NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { PARTS } from '../scenario/schema.ts';
 import type { Conclusion, Verified } from '../scenario/verify.ts';
@@ -15,7 +15,7 @@ import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
 import type { Figure, TestAction } from '../verification/testAction.ts';
 import type { Answer, Attempt, EntryOf, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
-import { SURENESS } from './attempt.ts';
+import { isConverted, SURENESS } from './attempt.ts';
 import type { Line } from './lines.ts';
 import { isRightFigure, testFigures } from './lines.ts';
 import type { Marks } from './mark.ts';
@@ -35,8 +35,12 @@ export interface DebriefLine {
   readonly subject: 'unit' | 'circuit';
   readonly predicted: Answer | null;
   readonly right: Answer;
+  /** How sure of this very line. */
+  readonly sure: Sure | null;
   readonly judged: Judged | null;
   readonly judgement: Judged | null;
+  /** What was seen of it, as typed, is not as it should be. */
+  readonly isBroken: boolean;
   /** Rightly not taken among those that the test tells, where those were to be chosen. */
   readonly leftAlone: boolean;
   /** Of what the test cannot tell: the tests that do, by their ids. */
@@ -55,7 +59,7 @@ export const MISCONCEPTIONS = {
 } as const;
 export type Misconception = keyof typeof MISCONCEPTIONS;
 
-/** Wrong lines that one was sure of and that have the same behind them. */
+/** Wrong lines that have the same behind them. */
 export interface WrongGroup {
   readonly misconception: Misconception;
   readonly topic: string;
@@ -65,7 +69,7 @@ export interface WrongGroup {
 /** One goal for next time. */
 export type Goal =
   | { readonly what: 'critical act'; readonly act: UnsafeId }
-  | { readonly what: 'sure and wrong'; readonly topic: string; readonly lines: number }
+  | { readonly what: 'wrong line'; readonly line: DebriefLine }
   | { readonly what: 'tests left out'; readonly tests: readonly string[] }
   | { readonly what: 'verdict' | 'repeats' | 'judgements' | 'another unit' };
 
@@ -89,17 +93,19 @@ export interface Debrief {
   readonly stopped: Verified['stopped'];
   readonly causes: readonly Fault[];
   /** What the trainee put right, and whether anything was wrong there. */
-  readonly repaired: readonly { readonly title: string; readonly wasWrong: boolean }[];
-  readonly due: { readonly next: readonly string[]; readonly tell: readonly Tell[] };
+  readonly repaired: readonly { readonly what: string; readonly wasWrong: boolean }[];
+  readonly due: { readonly next: readonly NextStep[]; readonly tell: readonly Tell[] };
   /** Every test that was due or begun. */
   readonly tests: readonly DebriefTest[];
-  /** Predictions made over 80 % sure that were wrong, grouped by misconception, the largest group first. */
+  /** Predictions made as one would sign for that were wrong, grouped by misconception, the largest group first. */
   readonly sureAndWrong: readonly WrongGroup[];
-  /** The cause that was named over 80 % sure, where it is neither right nor of the right block. */
+  /** All others that were wrong, in the same way. */
+  readonly unsureAndWrong: readonly WrongGroup[];
+  /** The cause that was named as one would sign for, where it is neither right nor of the right block. */
   readonly wrongCause: string | null;
   /** All predictions were filled in by the page. */
   readonly given: boolean;
-  /** How often each sureness was right: right lines of all lines. */
+  /** How often each sureness was right: right lines of all lines. Those of format 1 had other shares and are not counted. */
   readonly calibration: readonly { readonly sure: Sure; readonly right: number; readonly of: number }[];
   readonly goal: Goal;
 }
@@ -121,7 +127,9 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
   }
   yield null;
   const said = conclusionOf(run)?.verdict ?? null;
-  const sureAndWrong = groupedWrong(tests);
+  const isSure = ({ sure }: DebriefLine) => sure === 'would-sign';
+  const sureAndWrong = groupedWrong(tests, isSure);
+  const unsureAndWrong = groupedWrong(tests, (line) => !isSure(line));
   return {
     run,
     marks,
@@ -132,28 +140,24 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
     due: dueSteps(run, whole),
     tests,
     sureAndWrong,
+    unsureAndWrong,
     given: isGiven(run),
     wrongCause: wrongCauseOf(run, marks),
-    calibration: SURENESS.map((sure) => calibrationOf(tests, sure)),
-    goal: goalOf(marks, run.repairs.length > 0, sureAndWrong, tests),
+    calibration: SURENESS.map((sure) => calibrationOf(isConverted(attempt) ? [] : tests, sure)),
+    goal: goalOf(marks, run.repairs.length > 0, sureAndWrong[0] ?? null, unsureAndWrong[0] ?? null, tests),
   };
 }
 
 function repairsOf(run: Run): Debrief['repaired'] {
   const { repaired } = repairedIn(run);
   return run.repairs.map(({ what }) => ({
-    title: entryNamed(what)?.title ?? what,
+    what,
     wasWrong: repaired.some(({ id }) => id === what),
   }));
 }
 
 const isRightVerdict = (said: Verdict | null, truth: Conclusion): boolean =>
-  said ===
-  (truth === 'sound'
-    ? 'fit for service'
-    : truth === 'not sound'
-      ? 'not fit for service'
-      : 'could not finish');
+  said === (truth === 'sound' ? 'fit' : truth === 'not sound' ? 'not-fit' : 'could-not-finish');
 
 function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest {
   const locked = firstPrediction(run, action.id);
@@ -174,8 +178,10 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
       subject: line.subject,
       predicted: prediction?.lines.find(({ id }) => id === line.id)?.answer ?? null,
       right: line.right,
+      sure: prediction?.lines.find(({ id }) => id === line.id)?.sure ?? prediction?.sure ?? null,
       judged: judgement?.lines.find(({ id }) => id === line.id)?.judged ?? null,
-      judgement: line.finding === null ? null : judgedRight(line.finding),
+      judgement: line.finding === null ? null : judgedRight(line),
+      isBroken: line.finding === 'broken',
       source: line.source,
       leftAlone: isLeftAlone(run, line, prediction),
       toldBy: line.toldBy,
@@ -205,10 +211,12 @@ export const isLeftAlone = (
 
 const isWrong = ({ predicted, right }: DebriefLine): boolean => predicted !== null && predicted !== right;
 
-function groupedWrong(tests: readonly DebriefTest[]): readonly WrongGroup[] {
+function groupedWrong(
+  tests: readonly DebriefTest[],
+  isMeant: (line: DebriefLine) => boolean,
+): readonly WrongGroup[] {
   const wrong = tests
-    .filter(({ sure }) => sure === 'over 80 %')
-    .flatMap(({ lines }) => lines.filter(isWrong))
+    .flatMap(({ lines }) => lines.filter((line) => isWrong(line) && isMeant(line)))
     .map((line) => ({ line, misconception: misconceptionIn(line) }));
   const keyOf = ({ line, misconception }: (typeof wrong)[number]) => `${misconception} ${line.topic}`;
   return [...new Set(wrong.map(keyOf))]
@@ -225,9 +233,9 @@ function groupedWrong(tests: readonly DebriefTest[]): readonly WrongGroup[] {
 }
 
 const misconceptionIn = ({ predicted, right }: DebriefLine): Misconception =>
-  right === "can't tell"
+  right === 'cant-tell'
     ? 'reads too much'
-    : predicted === "can't tell"
+    : predicted === 'cant-tell'
       ? 'misses what it tells'
       : right === 'should'
         ? 'forbids what is sound'
@@ -237,36 +245,37 @@ const misconceptionIn = ({ predicted, right }: DebriefLine): Misconception =>
 function wrongCauseOf(run: Run, { parts }: Marks): string | null {
   const conclusion = conclusionOf(run);
   const counts = (run.scenario.marking.weights ?? PARTS).diagnosis > 0;
-  if (!counts || conclusion?.sure !== 'over 80 %' || conclusion.cause === null) return null;
-  return parts.diagnosis > 0 ? null : (entryNamed(conclusion.cause)?.title ?? 'nothing is wrong');
+  if (!counts || conclusion?.sure !== 'would-sign' || conclusion.cause === null) return null;
+  return parts.diagnosis > 0 ? null : conclusion.cause;
 }
 
 function calibrationOf(tests: readonly DebriefTest[], sure: Sure): Debrief['calibration'][number] {
   const lines = tests
-    .filter((test) => test.sure === sure)
-    .flatMap((test) => test.lines.filter(({ predicted }) => predicted !== null));
+    .flatMap((test) => test.lines)
+    .filter((line) => line.sure === sure && line.predicted !== null);
   return { sure, right: lines.filter((line) => !isWrong(line)).length, of: lines.length };
 }
 
-/** What would have helped most: safety first, then the verdict, then what one was sure of and wrong. */
+/** What would have helped most: safety first, then the verdict, then a wrong line, one that was sure before the others. */
 function goalOf(
   marks: Marks,
   repaired: boolean,
-  sureAndWrong: Debrief['sureAndWrong'],
+  sureAndWrong: WrongGroup | null,
+  unsureAndWrong: WrongGroup | null,
   tests: readonly DebriefTest[],
 ): Goal {
   const [critical] = marks.gates.critical;
   if (critical !== undefined) return { what: 'critical act', act: critical.id as UnsafeId };
   if (!marks.gates.verdict) return { what: 'verdict' };
-  const [worst] = sureAndWrong;
-  if (worst !== undefined) return { what: 'sure and wrong', topic: worst.topic, lines: worst.lines.length };
+  const [worst] = (sureAndWrong ?? unsureAndWrong)?.lines ?? [];
+  if (worst !== undefined) return { what: 'wrong line', line: worst };
   const { due, done } = marks.repeats;
   const unrepeated = due.filter((test) => !done.includes(test));
   if (repaired && unrepeated.length > 0) return { what: 'repeats' };
   const undone = tests.filter(({ done, counts }) => counts && !done);
   if (undone.length > 0) return { what: 'tests left out', tests: undone.map(({ test }) => test) };
   const missed = tests.flatMap(({ lines }) =>
-    lines.filter((line) => line.judgement === 'not as it should' && line.judged !== line.judgement),
+    lines.filter((line) => line.isBroken && line.judged !== line.judgement),
   );
   return { what: missed.length > 0 ? 'judgements' : 'another unit' };
 }

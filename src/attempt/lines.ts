@@ -31,7 +31,7 @@ export function testLines(scenario: Scenario, action: TestAction): readonly Line
       ({ id, of, should, values = {}, source }): Line => ({
         id,
         subject: of,
-        right: should ? ('should' as const) : ('should not' as const),
+        right: should ? ('should' as const) : ('should-not' as const),
         judged: true,
         values,
         source,
@@ -56,7 +56,7 @@ const drawn = (lines: readonly Line[], place: (line: Line) => number): readonly 
 const lineOf = ({ id, of = 'unit', values = {}, source, toldBy }: Untold): Line => ({
   id,
   subject: of,
-  right: "can't tell",
+  right: 'cant-tell',
   judged: false,
   values,
   source,

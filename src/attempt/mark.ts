@@ -17,6 +17,7 @@ import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, EntryOf } from './attempt.ts';
 import { differences } from './claims.ts';
 import { gradingDiagnosis } from './diagnosis.ts';
+import { isTrueReason } from './leftOut.ts';
 import { isRightFigure, linesToChooseFrom, testFigures, testLines } from './lines.ts';
 import { conclusionOf, reasonsShare } from './reasons.ts';
 import type { DueRepeats } from './repeats.ts';
@@ -239,9 +240,9 @@ function judgementShare(run: Run, expected: Verified): number {
     }
     const truth = truthOf(run, done.action);
     const lines = new Map(last.lines.map(({ id, judged }) => [id, judged]));
-    for (const { id, finding } of truth.lines)
-      if (finding !== null)
-        (finding === 'broken' ? reject : accept).push(lines.get(id) === judgedRight(finding) ? 1 : 0);
+    for (const line of truth.lines)
+      if (line.finding !== null)
+        (line.finding === 'broken' ? reject : accept).push(lines.get(line.id) === judgedRight(line) ? 1 : 0);
     for (const { limit, reading, right } of truth.limits) {
       const judged = last.limits.find((l) => l.id === limit.id && l.reading === reading)?.judged;
       (right === 'outside' ? reject : accept).push(judged === right ? 1 : 0);
@@ -260,7 +261,7 @@ function recordShare(run: Run, expected: Verified): number {
   const leftOut = counted(run, expected)
     .filter(({ action }) => !run.samples.some(({ test }) => test === action.id))
     .map(({ action }) =>
-      countingEntries(run, 'record', action.id).some(({ leftOut: why }) => why.trim() !== '') ? 1 : 0,
+      countingEntries(run, 'record', action.id).some((entry) => isTrueReason(run, entry)) ? 1 : 0,
     );
   const all = [...readings, ...leftOut];
   return all.length === 0 ? 0 : mean(all);
@@ -282,4 +283,4 @@ function criticalActs(run: Run): readonly CriticalAct[] {
 
 /** Met unless a unit that is not sound was called fit for service. */
 const verdictGate = (run: Run, whole: Verified): boolean =>
-  conclusionOf(run)?.verdict !== 'fit for service' || whole.conclusion !== 'not sound';
+  conclusionOf(run)?.verdict !== 'fit' || whole.conclusion !== 'not sound';

@@ -2,7 +2,7 @@
  * The reasons for a verdict: the findings that it rests on, what next and whom to tell, and which tests are repeated
  * after something was put right.
  */
-import type { Tell } from '../faults/fault.ts';
+import type { NextStep, Tell } from '../faults/fault.ts';
 import type { Verified } from '../scenario/verify.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { EntryOf } from './attempt.ts';
@@ -48,7 +48,7 @@ function findingsShare(
   const supported = now.conclusion !== 'not sound' || rightCited > 0;
   const precision = findings.length === 0 ? 1 : rightCited / findings.length;
   // Fit after a repair rests on the tests that were repeated.
-  const repeated = verdict === 'fit for service' && run.repairs.length > 0 ? shareDone(repeats) : 1;
+  const repeated = verdict === 'fit' && run.repairs.length > 0 ? shareDone(repeats) : 1;
   return supported ? precision * repeated : 0;
 }
 
@@ -69,12 +69,12 @@ function brokenIn(run: Run, action: TestAction): readonly string[] {
 export function dueSteps(
   run: Run,
   now: Verified,
-): { readonly next: readonly string[]; readonly tell: readonly Tell[] } {
+): { readonly next: readonly NextStep[]; readonly tell: readonly Tell[] } {
   const { repaired, left } = repairedIn(run);
   if (left.length === 0 && now.conclusion !== 'not sound')
-    return { next: ['hand over'], tell: ['the client', ...repaired.flatMap((fault) => fault.tell)] };
+    return { next: ['hand-over'], tell: ['client', ...repaired.flatMap((fault) => fault.tell)] };
   // Leaving it off and labelled is right after any fault; nothing less is where the fault itself asks for it.
-  const next = ['isolate, lock off and label', ...left.map((fault) => fault.next)];
+  const next: readonly NextStep[] = ['lock-off-and-label', ...left.map((fault) => fault.next)];
   const tell = left.flatMap((fault) => fault.tell);
-  return { next, tell: tell.length > 0 ? tell : ['the client', 'whoever installed the circuit'] };
+  return { next, tell: tell.length > 0 ? tell : ['client', 'installer'] };
 }

@@ -16,7 +16,7 @@ export interface TestMark {
   /** Its first and last step in the lockstep. */
   readonly first: number;
   readonly last: number;
-  /** Lines that one was over 80 % sure of, and wrong. */
+  /** Lines that one was sure of, and wrong. */
   readonly wrong: readonly DebriefLine[];
 }
 

@@ -6,7 +6,7 @@ import type { Reading } from '../bench/reading.ts';
 import type { Family } from '../faults/families.ts';
 import { judgeLimit } from '../verification/assess.ts';
 import type { Finding, Limit, TestAction } from '../verification/testAction.ts';
-import type { LimitJudged } from './attempt.ts';
+import type { Answer, Judged, LimitJudged } from './attempt.ts';
 import type { Line } from './lines.ts';
 import { linesToChooseFrom, testLines } from './lines.ts';
 import type { Run } from './run.ts';
@@ -76,11 +76,21 @@ export function limitsOf(run: Run, action: TestAction, sitting: Sitting): readon
       const entry = typed.get(index);
       const asRead = entry === undefined ? reading : asTyped(reading, entry);
       const { pass, tooClose } = judgeLimit(limit, asRead);
-      const right: LimitJudged = tooClose ? 'too close' : pass ? 'within' : 'outside';
+      const right: LimitJudged = tooClose ? 'too-close' : pass ? 'within' : 'outside';
       return [{ limit, reading: index, typed: asRead, right }];
     }),
   );
 }
 
-export const judgedRight = (finding: Finding): 'as it should' | 'not as it should' | 'not shown' =>
-  finding === 'met' ? 'as it should' : finding === 'broken' ? 'not as it should' : 'not shown';
+/**
+ * What is rightly said of a judged line: that the unit did what it should, or did not what it should not, where the line
+ * is met; the other way where it is broken.
+ */
+export function judgedRight({ finding, right }: Pick<TruthOfLine, 'finding' | 'right'>): Judged {
+  if (finding === null || finding === 'not shown') return 'not-shown';
+  return (finding === 'met') === (right === 'should') ? 'did' : 'did-not';
+}
+
+/** Whether a line was judged to be as it was said beforehand that it should be. */
+export const isJudgedAsSaid = (answer: Answer | undefined, judged: Judged): boolean =>
+  (answer === 'should' && judged === 'did') || (answer === 'should-not' && judged === 'did-not');

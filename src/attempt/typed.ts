@@ -6,7 +6,8 @@ import type { Reading } from '../bench/reading.ts';
 import { roundTo } from '../bench/reading.ts';
 import type { Observed } from '../verification/observed.ts';
 import type { EntryOf } from './attempt.ts';
-import { TYPED_UNITS } from './attempt.ts';
+import { isConverted, TYPED_UNITS } from './attempt.ts';
+import { showsTripTime } from './display.ts';
 import type { Run, Taken } from './run.ts';
 import type { Sitting } from './sitting.ts';
 import { samplesIn } from './sitting.ts';
@@ -14,9 +15,21 @@ import { countingEntries } from './untimely.ts';
 
 export type Typed = EntryOf<'observation'>;
 
-/** The last thing typed of each reading, by its index. */
+/**
+ * The last thing typed of each reading, by its index. A current typed of a test at a fixed one is none: it was set.
+ * Format 1 had it typed.
+ */
 export const typedOf = (run: Run): ReadonlyMap<number, Typed> =>
-  new Map(countingEntries(run, 'observation').map((entry) => [entry.reading, entry]));
+  new Map(
+    countingEntries(run, 'observation').map((entry) => {
+      const reading = run.readings[entry.reading]?.reading;
+      const isSet = reading !== undefined && showsTripTime(reading) && !isConverted(run.attempt);
+      return [entry.reading, isSet ? { ...entry, value: null } : entry];
+    }),
+  );
+
+/** Whether the time stands for the reading, as it does for a test at a fixed current. */
+const isTimed = ({ value }: Typed, reading: Reading): boolean => showsTripTime(reading) && value === null;
 
 /** Typed value in SI, rounded so that 24.6 mA is 0.0246 A. */
 export const typedValue = ({ value, unit }: Typed): number | null =>
@@ -36,22 +49,29 @@ const WORKING = { duty: 0.005, amps: 0.5 } as const;
 export function readRightly(typed: Typed, { reading }: Taken): boolean {
   const value = typedValue(typed);
   const shown = shownFigure(reading);
-  if (shown === null) return typed.qualifier === 'no reading';
+  if (reading.qualifier !== 'unable' && isTimed(typed, reading)) return timeReadRightly(typed, reading);
+  if (shown === null) return typed.qualifier === 'no-reading';
   if (value === null || !alike(value, shown)) return false;
-  const { low, duty, amps } = typed;
+  const { low, duty, amps, tripMs } = typed;
   return (
+    (tripMs === undefined || reading.tripMs == null || alike(tripMs, reading.tripMs)) &&
     (low === undefined || reading.low === undefined || alike(low, reading.low)) &&
     (duty === undefined || reading.duty == null || Math.abs(duty - reading.duty) <= WORKING.duty) &&
     (amps === undefined || reading.amps == null || Math.abs(amps - reading.amps) <= WORKING.amps)
   );
 }
 
+const timeReadRightly = ({ qualifier, tripMs }: Typed, reading: Reading): boolean =>
+  reading.tripMs == null
+    ? qualifier === '>' && tripMs === undefined
+    : qualifier === null && tripMs !== undefined && alike(tripMs, reading.tripMs);
+
 /** Whether the record says all that belongs to it: dimension, > sign, test voltage, what tripped. */
 export function recordedFully(typed: Typed, { reading }: Taken): boolean {
-  if (reading.qualifier === 'unable') return typed.qualifier === 'no reading';
+  if (reading.qualifier === 'unable') return typed.qualifier === 'no-reading';
   const dimension = typed.unit.replace(/^[kMm](?=.)/, '');
   return (
-    dimension === reading.unit &&
+    dimension === (isTimed(typed, reading) ? 's' : reading.unit) &&
     (typed.qualifier === reading.qualifier || (typed.qualifier === null && reading.qualifier === null)) &&
     (reading.quantity !== 'insulation' || typed.volts === reading.volts) &&
     (reading.quantity !== 'residual' || typed.tripped === reading.trippedWhat)
@@ -76,7 +96,8 @@ export function observedAsTyped(run: Run, sitting: Sitting): Observed {
 
 export function asTyped(reading: Reading, typed: Typed): Reading {
   const value = typedValue(typed);
-  if (value === null || typed.qualifier === 'no reading') return reading;
+  if (isTimed(typed, reading)) return timedAsTyped(reading, typed);
+  if (value === null || typed.qualifier === 'no-reading') return reading;
   const over = typed.qualifier === '>' || typed.qualifier === '<';
   return {
     ...reading,
@@ -86,5 +107,24 @@ export function asTyped(reading: Reading, typed: Typed): Reading {
     ...(reading.quantity === 'pilot' ? { high: value } : {}),
     ...(typed.low === undefined ? {} : { low: typed.low }),
     ...(typed.duty === undefined || reading.frequency == null ? {} : { duty: typed.duty }),
+  };
+}
+
+/** Tripped in so many milliseconds at the current that was set, or not at all. */
+function timedAsTyped(reading: Reading, { qualifier, tripMs }: Typed): Reading {
+  if (qualifier === 'no-reading') return reading;
+  const set = reading.value ?? reading.limit ?? 0;
+  if (qualifier === '>') {
+    const { tripAmps: _, tripMs: __, ...rest } = reading;
+    return { ...rest, value: null, uncertainty: null, qualifier: '>', limit: set };
+  }
+  if (tripMs === undefined) return reading;
+  return {
+    ...reading,
+    value: set,
+    tripAmps: set,
+    tripMs,
+    uncertainty: reading.uncertainty ?? 0,
+    qualifier: null,
   };
 }

@@ -6,6 +6,7 @@
 
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import { faultsAmong } from '../faults/catalogue.ts';
+import type { NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verified } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
@@ -13,7 +14,7 @@ import { procedure } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, NotedOf } from './attempt.ts';
 import { TYPED_UNITS } from './attempt.ts';
-import { displayOf } from './display.ts';
+import { displayOf, showsTripTime } from './display.ts';
 import { testFigures, testLines } from './lines.ts';
 import { dueSteps } from './reasons.ts';
 import { repeatsOf } from './repeats.ts';
@@ -63,20 +64,22 @@ export const rightPrediction = ({ scenario }: Run, action: TestAction): NotedOf<
   test: action.id,
   lines: testLines(scenario, action).map(({ id, right }) => ({ id, answer: right })),
   figures: testFigures(scenario, action).map(({ id, value }) => ({ id, value })),
-  sure: 'over 80 %',
+  sure: 'would-sign',
 });
 
 /** A reading typed as it is shown, in the unit of the display, with all that belongs to it. */
 export function typedAsShown({ reading, test }: Taken, index: number): NotedOf<'observation'> {
   const { unit } = displayOf(reading);
-  const shown = shownFigure(reading);
+  const isTimed = showsTripTime(reading);
+  const shown = isTimed ? null : shownFigure(reading);
   return {
     kind: 'observation',
     test: test ?? '',
     reading: index,
     value: shown === null ? null : Number((shown / TYPED_UNITS[unit]).toPrecision(6)),
-    qualifier: reading.qualifier === 'unable' ? 'no reading' : reading.qualifier,
+    qualifier: reading.qualifier === 'unable' ? 'no-reading' : reading.qualifier,
     unit,
+    ...(isTimed && reading.tripMs != null ? { tripMs: reading.tripMs } : {}),
     ...(reading.quantity === 'pilot' && reading.low !== undefined ? { low: reading.low } : {}),
     ...(reading.quantity === 'pilot' && reading.duty != null ? { duty: reading.duty } : {}),
     ...(reading.quantity === 'insulation' && reading.volts !== undefined ? { volts: reading.volts } : {}),
@@ -91,8 +94,8 @@ export function rightJudgement(run: Run, action: TestAction): NotedOf<'judgement
   return {
     kind: 'judgement',
     test: action.id,
-    lines: truth.lines.flatMap(({ id, finding }) =>
-      finding === null ? [] : [{ id, judged: judgedRight(finding) }],
+    lines: truth.lines.flatMap((line) =>
+      line.finding === null ? [] : [{ id: line.id, judged: judgedRight(line) }],
     ),
     limits: truth.limits.map(({ limit, reading, right }) => ({ id: limit.id, reading, judged: right })),
   };
@@ -108,18 +111,18 @@ export function rightConclusion(
   const isSound = whole.conclusion === 'sound';
   return {
     kind: 'conclusion',
-    verdict: isSound ? 'fit for service' : 'not fit for service',
+    verdict: isSound ? 'fit' : 'not-fit',
     because: '',
     cause: fault?.id ?? 'nothing',
     family: fault?.family ?? null,
-    sure: 'over 80 %',
+    sure: 'would-sign',
     findings: whole.actions.flatMap(({ action, expectations }) =>
       expectations
         .filter(({ finding }) => finding === 'broken')
         .map(({ expectation }) => ({ test: action.id, id: expectation.id })),
     ),
-    next: due.next[0] as NotedOf<'conclusion'>['next'],
-    tell: due.tell[0] as NotedOf<'conclusion'>['tell'],
+    next: due.next[0] as NextStep,
+    tell: due.tell[0] as Tell,
     ...(isSound && repairs.length === 0 ? {} : { repeat: [...repeatsOf(run, whole).due] }),
   };
 }

@@ -19,32 +19,18 @@ export interface Parameter {
 
 export type Values = Readonly<Record<string, number>>;
 
-/** What to do with a unit that has it, and whom to tell. */
-export const NEXT_STEPS = [
-  'hand over',
-  'put right and repeat the tests it may have touched',
-  'isolate, lock off and label',
-] as const;
+/** What to do with a unit that has it, and whom to tell, by ids. */
+export const NEXT_STEPS = ['hand-over', 'put-right-and-repeat', 'lock-off-and-label'] as const;
 export type NextStep = (typeof NEXT_STEPS)[number];
-export const TELL = [
-  'the client',
-  'whoever installed the circuit',
-  'the maker or supplier of the unit',
-  'the distributor',
-] as const;
+export const TELL = ['client', 'installer', 'maker', 'distributor'] as const;
 export type Tell = (typeof TELL)[number];
 
 interface Entry {
   readonly id: string;
-  readonly title: string;
   readonly family: Family;
   /** What of the installation is remade or replaced when it is put right. */
   readonly component: Component;
   readonly parameters: readonly Parameter[];
-  /** Where it sits, what brings it about, and who is at risk. */
-  readonly where: string;
-  readonly cause: string;
-  readonly hazard: string;
   readonly source: string;
   /** Why it cannot be on this installation, or null. */
   readonly impossible?: (on: Setting, values: Values) => string | null;
@@ -90,11 +76,11 @@ export type CatalogueEntry = Fault | NotFault;
 /** Most ranges and causes are trade judgement. */
 export const PRACTICE = 'common practice, no source';
 
-export const PUT_RIGHT = 'put right and repeat the tests it may have touched' satisfies NextStep;
-export const LOCK_OFF = 'isolate, lock off and label' satisfies NextStep;
-export const TELL_INSTALLER = ['whoever installed the circuit', 'the client'] as const;
-export const TELL_MAKER = ['the maker or supplier of the unit', 'the client'] as const;
-export const TELL_DISTRIBUTOR = ['the distributor', 'the client'] as const;
+export const PUT_RIGHT = 'put-right-and-repeat' satisfies NextStep;
+export const LOCK_OFF = 'lock-off-and-label' satisfies NextStep;
+export const TELL_INSTALLER = ['installer', 'client'] as const;
+export const TELL_MAKER = ['maker', 'client'] as const;
+export const TELL_DISTRIBUTOR = ['distributor', 'client'] as const;
 
 /** Which line a fault is on, as a number: 1, 2 or 3. */
 export const LINE: Parameter = { name: 'line', unit: '', min: 1, max: 3, default: 1 };

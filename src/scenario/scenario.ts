@@ -86,11 +86,12 @@ function readable(file: unknown): Readable {
 }
 
 /** A file of a later format is refused before anything else in it is complained of. */
-export function newerFormat(file: unknown, kind: string): (Parsed<never> & { ok: false }) | null {
+export function newerFormat(file: unknown, kind: string, newest = 1): (Parsed<never> & { ok: false }) | null {
   const format =
     typeof file === 'object' && file !== null ? (file as { format?: unknown }).format : undefined;
-  if (typeof format !== 'number' || format <= 1) return null;
-  const message = `this ${kind} is from a newer version (format ${format}); this version reads format 1. Update, or ask for format 1`;
+  if (typeof format !== 'number' || format <= newest) return null;
+  const reads = newest === 1 ? 'format 1' : `formats 1 to ${newest}`;
+  const message = `this ${kind} is from a newer version (format ${format}); this version reads ${reads}. Update, or ask for format ${newest}`;
   return { ok: false, problems: [{ path: 'format', message }] };
 }
 

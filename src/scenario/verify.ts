@@ -3,6 +3,7 @@
  * order, stopping where that trainee stops. What was handed over as done is not done again. Looks at readings alone.
  */
 
+import { isIsolated } from '../bench/plant.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { UnsafeAct } from '../bench/unsafe.ts';
 import type { World } from '../bench/world.ts';
@@ -61,7 +62,7 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
   let stopped: Verification['stopped'] = null;
   for (const action of wanted) {
     const isDead = action.from === 'isolated' && action.stage === 'before power';
-    if (stopped !== null && (!isDead || world.plant.isolated.length === 0)) break;
+    if (stopped !== null && (!isDead || !isIsolated(world.plant))) break;
     const run = yield* carryingOut(world, action, papers);
     const expectations = judgeExpectations(action, papers, run);
     const limits = judgeLimits(action, papers, run);

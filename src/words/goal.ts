@@ -1,7 +1,8 @@
 /** The goal for next time that a debrief suggests. */
-import type { Goal } from '../attempt/debrief.ts';
+import type { Answer } from '../attempt/attempt.ts';
+import type { DebriefLine, Goal } from '../attempt/debrief.ts';
 import { UNSAFE_ACTS } from '../bench/unsafe.ts';
-import { testTitle } from './actions.ts';
+import { lineText, testTitle } from './actions.ts';
 
 export function goalText(goal: Goal): string {
   switch (goal.what) {
@@ -9,8 +10,8 @@ export function goalText(goal: Goal): string {
       return UNSAFE_ACTS[goal.act].why;
     case 'verdict':
       return 'Before calling a unit fit, name for every test the finding that allows it.';
-    case 'sure and wrong':
-      return `Look again at ${goal.topic}: ${goal.lines} of the lines you were sure of were wrong.`;
+    case 'wrong line':
+      return wrongLineText(goal.line);
     case 'repeats':
       return 'After a repair, repeat the failed test and every earlier one that the fault may have influenced, before calling it fit.';
     case 'tests left out':
@@ -20,4 +21,17 @@ export function goalText(goal: Goal): string {
     case 'another unit':
       return 'Do the same on a unit you have not seen.';
   }
+}
+
+const SAID: Readonly<Record<Answer, string>> = {
+  should: 'should',
+  'should-not': 'should not',
+  'cant-tell': 'can’t tell',
+};
+
+/** Names the test, the line, and what was said of it. */
+function wrongLineText(line: DebriefLine): string {
+  const { test, subject, predicted, right, sure } = line;
+  const signed = sure === 'would-sign' ? ', and would have signed for it' : '';
+  return `${testTitle(test)}: of “the ${subject} ${lineText(test, line)}” you said: ${SAID[predicted ?? 'cant-tell']}${signed}. Right is: ${SAID[right]}.`;
 }

@@ -50,7 +50,7 @@ describe.each(scenarioIds)('%s', (id) => {
 
   test('predicting wrongly costs the prediction and nothing else', () => {
     const wrong = attemptBy(scenario, file, {
-      answer: (right) => (right === 'should' ? 'should not' : 'should'),
+      answer: (right) => (right === 'should' ? 'should-not' : 'should'),
     });
     const { parts } = mark(scenario, wrong);
     expect(parts).toEqual({ ...FULL, prediction: expect.any(Number) });
@@ -62,18 +62,21 @@ describe('a unit that is not sound', () => {
   const { scenario, file } = scenarioNamed('mill-race');
 
   test('"everything is fine" earns half the judgement', () => {
-    const fine = attemptBy(scenario, file, { judge: () => 'as it should', judgeLimit: () => 'within' });
+    const fine = attemptBy(scenario, file, { judge: (_, sound) => sound, judgeLimit: () => 'within' });
     expect(mark(scenario, fine).parts.judgement).toBe(12.5);
   });
 
   test('"everything is wrong" earns half the judgement', () => {
-    const bad = attemptBy(scenario, file, { judge: () => 'not as it should', judgeLimit: () => 'outside' });
+    const bad = attemptBy(scenario, file, {
+      judge: (_, sound) => (sound === 'did' ? 'did-not' : 'did'),
+      judgeLimit: () => 'outside',
+    });
     expect(mark(scenario, bad).parts.judgement).toBe(12.5);
   });
 
   test('accepting it fails the verdict gate, whatever the total', () => {
     const accepted = attemptBy(scenario, file, {
-      conclude: (right) => ({ ...right, verdict: 'fit for service' }),
+      conclude: (right) => ({ ...right, verdict: 'fit' }),
     });
     const marks = mark(scenario, accepted);
     expect(marks.total).toBe(100);
@@ -163,9 +166,9 @@ describe('reading and recording', () => {
     const rejected = attemptBy(scenario, file, {
       conclude: (right) => ({
         ...right,
-        verdict: 'not fit for service',
+        verdict: 'not-fit',
         cause: null,
-        next: 'isolate, lock off and label',
+        next: 'lock-off-and-label',
       }),
     });
     const marks = mark(scenario, rejected);
@@ -212,7 +215,8 @@ test('an optional test left out costs nothing, and counts where it is done', () 
   expect(without.entries.length).toBeLessThan(faultlessAttempt(scenario, file).entries.length);
   expect(mark(scenario, without)).toMatchObject({ total: 100, parts: FULL, passed: true });
   const askew = attemptBy(scenario, file, {
-    type: (typed) => (typed.test === 'residual-five' ? { ...typed, value: 999 } : typed),
+    type: (typed) =>
+      typed.test === 'residual-five' && typed.tripMs !== undefined ? { ...typed, tripMs: 999 } : typed,
   });
   expect(mark(scenario, askew).parts.observation).toBeLessThan(15);
 });

@@ -55,7 +55,7 @@ describe('naming what is repeated, where nothing was put right', () => {
         attemptBy(sound.scenario, sound.file, {
           conclude: (right) => ({
             ...right,
-            verdict: 'not fit for service',
+            verdict: 'not-fit',
             cause: null,
             repeat: [...repeat],
           }),
@@ -75,9 +75,9 @@ describe('a fault that is put right', () => {
     expect(marks.gates).toEqual({ critical: [], verdict: true });
     expect(marks.repeats).toMatchObject({ due: ['dc-ramp'], named: ['dc-ramp'], done: ['dc-ramp'] });
     expect(whole.entries.findLast(({ kind }) => kind === 'conclusion')).toMatchObject({
-      verdict: 'fit for service',
+      verdict: 'fit',
       cause: 'direct-detector-dead',
-      next: 'hand over',
+      next: 'hand-over',
     });
   });
 
@@ -120,8 +120,10 @@ describe('a fault that is put right', () => {
     ) as NotedOf<'judgement'>[];
     const [before, after] = judged;
     expect(judged).toHaveLength(2);
-    expect(before?.lines.map((line) => line.judged)).toContain('not as it should');
-    expect(after?.lines.map((line) => line.judged)).not.toContain('not as it should');
+    const trips = (judgement: typeof before) =>
+      judgement?.lines.filter(({ id }) => id.startsWith('trips')).map(({ judged: did }) => did);
+    expect(trips(before)).toContain('did-not');
+    expect(trips(after)).not.toContain('did-not');
     // Judged on the mended unit as on the faulty one: wrong.
     const stubborn = {
       ...whole,
@@ -146,7 +148,7 @@ describe('another cause put right', () => {
 
   test('to accept it fails the gate', () => {
     const accepted = attemptWithRepair(scenario, file, 'neutral-joint', {
-      conclude: (right) => ({ ...right, verdict: 'fit for service' }),
+      conclude: (right) => ({ ...right, verdict: 'fit' }),
     });
     expect(mark(scenario, accepted)).toMatchObject({ passed: false, gates: { verdict: false } });
   });

@@ -51,8 +51,8 @@ describe('lines filled in', () => {
   });
 
   test('a judgement that is wrong costs as much more as it weighs', () => {
-    const careless = attemptBy(scenario, file, { ...GIVEN, judge: () => 'not shown' });
-    const asked = attemptBy(scenario, file, { judge: () => 'not shown' });
+    const careless = attemptBy(scenario, file, { ...GIVEN, judge: () => 'not-shown' });
+    const asked = attemptBy(scenario, file, { judge: () => 'not-shown' });
     const [here, there] = [mark(scenario, careless), mark(scenario, asked)];
     expect(here.parts.judgement).toBeGreaterThan(0);
     expect(Math.abs(here.parts.judgement - 1.25 * there.parts.judgement)).toBeLessThan(0.2);
@@ -151,9 +151,9 @@ describe('lines chosen', () => {
     expect(id).not.toBe('');
     const said = (answer: Answer) =>
       mark(scenario, attemptBy(scenario, file, choose([{ id, answer }]))).parts.prediction;
-    expect(said("can't tell")).toBe(20);
+    expect(said('cant-tell')).toBe(20);
     expect(said('should')).toBeLessThan(20);
-    expect(said('should')).toBe(said('should not'));
+    expect(said('should')).toBe(said('should-not'));
   });
 
   test('answering nothing earns nothing', () => {
@@ -165,7 +165,7 @@ describe('lines chosen', () => {
     const lines = told.tests.find((one) => one.test === 'residual-rated')?.lines ?? [];
     expect(lines.find(({ id }) => id === decoy)).toMatchObject({
       predicted: 'should',
-      right: "can't tell",
+      right: 'cant-tell',
       judgement: null,
       leftAlone: false,
     });
@@ -185,7 +185,7 @@ describe.each(['harbour-mews', 'foundry-yard', 'weir-cottage'])('ten lines to ch
     const own = testLines(site, action);
     const decoys = lines.filter((line) => line.id.includes('/'));
     expect(lines).toHaveLength(Math.max(10, own.length + 2));
-    expect(decoys.every(({ right, toldBy }) => right === "can't tell" && !toldBy.includes(id))).toBe(true);
+    expect(decoys.every(({ right, toldBy }) => right === 'cant-tell' && !toldBy.includes(id))).toBe(true);
     expect(
       lines
         .filter((line) => !decoys.includes(line))

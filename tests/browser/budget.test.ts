@@ -119,7 +119,7 @@ async function withThePilot(
   const action = actionFor(id);
   await choose(page, testTitle(action.id));
   await setUp(page, settings);
-  await predict(page, await inHand(page), action, '67 to 80 %');
+  await predict(page, await inHand(page), action, 'fairly-sure');
   await before();
   await measure(page, { op: 'measure', quantity: 'pilot' });
   await writeDown(page, undefined);

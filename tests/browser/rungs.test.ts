@@ -66,12 +66,12 @@ test('assessment: judged again as long as nothing else is done, and the last jud
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
   await answerAll(page);
-  await page.getByRole('button', { name: /^over 80 %/ }).click();
+  await page.getByRole('button', { name: /^would sign for it/ }).click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
-  await judgeAll(page, 'not shown');
+  await judgeAll(page, 'not-shown');
   await page.getByText('Judged: No vehicle (A).').waitFor();
   await page.getByRole('button', { name: 'Judge it again' }).click();
-  const first = page.getByRole('radio', { name: 'as it should', exact: true }).first();
+  const first = page.getByRole('radio', { name: 'it did', exact: true }).first();
   expect(await first.isChecked()).toBe(false);
   await first.click();
   // Nothing ends by itself where all was judged before.
@@ -79,7 +79,7 @@ test('assessment: judged again as long as nothing else is done, and the last jud
   await page.getByText('Judged: No vehicle (A).').waitFor();
   const { attempt } = await inHand(page, 3);
   const judged = attempt.entries.flatMap((entry) => (entry.kind === 'judgement' ? [entry.lines] : []));
-  expect(judged.map((lines) => lines.filter((line) => line.judged === 'not shown').length)).toEqual([3, 2]);
+  expect(judged.map((lines) => lines.filter((line) => line.judged === 'not-shown').length)).toEqual([3, 2]);
   await choose(page, 'Vehicle connected (B)');
   await page.getByRole('button', { name: 'Another test' }).click();
   await page.getByRole('button', { name: 'Judge it again' }).waitFor();
@@ -93,7 +93,7 @@ test('lines chosen: a line of another test taken for this one’s is told after 
   const list = page.getByRole('list', { name: 'Lines to choose from' });
   expect(await list.getByRole('listitem').count()).toBe(10);
   const key = (name: string) => page.getByRole('button', { name, exact: true });
-  const sure = page.getByRole('button', { name: /^over 80 %/ });
+  const sure = page.getByRole('button', { name: /^would sign for it/ });
   expect(await sure.isDisabled()).toBe(true);
   await key('should not: puts voltage on the outlet').click();
   await key('should: says that it is ready').click();
@@ -108,7 +108,7 @@ test('lines chosen: a line of another test taken for this one’s is told after 
   const { attempt } = await inHand(page, 1);
   const [prediction] = attempt.entries;
   expect(prediction?.kind === 'prediction' && prediction.lines).toHaveLength(4);
-  await judgeAll(page, 'not shown');
+  await judgeAll(page, 'not-shown');
   await page.getByText('you: should; true: can’t tell').waitFor();
   await page.getByText(/Told by: Every pole open\.$/).waitFor();
 });

@@ -24,18 +24,18 @@ test('a faulty unit, stopped where a faultless person stops', async () => {
     .fill('The circuit’s protective conductor is above its sum: not to be energised.');
   await page.getByRole('button', { name: 'Stop the work' }).click();
   await conclude(page, {
-    verdict: 'not fit for service',
+    verdict: 'not-fit',
     cause: 'Poor joint in the circuit’s protective conductor',
     finding: 'reads within',
-    next: 'isolate, lock off and label',
-    tell: 'whoever installed the circuit',
+    next: 'lock-off-and-label',
+    tell: 'installer',
     repeat: [
       'Protective conductor, earthing terminal to unit',
       'R1 + R2 and polarity at the supply terminals',
       'Insulation of the circuit, unit taken off',
       'Insulation with the unit connected',
     ],
-    leftOut: 'not to be energised with a failed dead test',
+    leftOut: 'not-safe',
   });
   await page.getByRole('heading', { name: '“Not fit for service”: right.' }).waitFor();
   const marks = await marksAgreed(page);
@@ -57,11 +57,11 @@ test('a faulty unit, put right, its due tests repeated, and fit', async () => {
   for (const action of due) await doTest(page, action);
   await page.getByRole('button', { name: 'Conclude…' }).click();
   await conclude(page, {
-    verdict: 'fit for service',
+    verdict: 'fit',
     cause: 'Poor joint in the circuit’s protective conductor',
     repeat: due.map(({ id }) => testTitle(id)),
-    next: 'hand over',
-    tell: 'the client',
+    next: 'hand-over',
+    tell: 'client',
   });
   await page.getByRole('heading', { name: '“Fit for service”: right.' }).waitFor();
   await page.getByText('It was there.').waitFor();

@@ -69,7 +69,7 @@ function pagesBeforeLock(sitting: Sitting, name: string): readonly string[] {
   for (const { id } of testLines(scenario, action)) sitting.send({ type: 'answer', id, answer: 'should' });
   for (const { id } of testFigures(scenario, action)) sitting.send({ type: 'figure', id, value: 1 });
   pages.push(pageOf(sitting));
-  sitting.send({ type: 'lock', sure: 'over 80 %', wall: 0 });
+  sitting.send({ type: 'lock', sure: 'would-sign', wall: 0 });
   return pages;
 }
 

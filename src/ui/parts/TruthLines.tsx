@@ -1,4 +1,7 @@
 /** Lines of one test as they were answered and as they are, with why and source. Never a bare tick. */
+import type { Judged, LimitJudged } from '../../attempt/attempt.ts';
+import { JUDGED_WORDS, LIMIT_WORDS } from '../words/answers.ts';
+
 export interface TruthPair {
   readonly of: string;
   readonly you: string;
@@ -6,6 +9,18 @@ export interface TruthPair {
   /** Where `you` and `truth` cannot be compared as text. */
   readonly agrees?: boolean;
 }
+
+export const judgedPair = (judged: Judged | null | undefined, right: Judged): TruthPair => ({
+  of: 'judged',
+  you: judged == null ? 'nothing' : JUDGED_WORDS[judged],
+  truth: JUDGED_WORDS[right],
+});
+
+export const limitPair = (judged: LimitJudged | null | undefined, right: LimitJudged): TruthPair => ({
+  of: 'judged',
+  you: judged == null ? 'nothing' : LIMIT_WORDS[judged],
+  truth: LIMIT_WORDS[right],
+});
 
 export interface TruthLine {
   readonly id: string;

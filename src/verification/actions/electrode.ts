@@ -30,9 +30,13 @@ export const electrode: TestAction = {
   restsOn: ['earthing'],
   applies: ({ site }) => site.earthing === 'TT',
   steps: () => [
+    // Every circuit of the house has this earth: all of it is off before the earth is.
+    { op: 'isolate', at: 'main-switch' },
+    { op: 'prove-dead', at: 'origin' },
     { op: 'disconnect', what: 'electrode' },
     { op: 'measure', quantity: 'electrode' },
     { op: 'reconnect', what: 'electrode' },
+    { op: 'energise', at: 'main-switch' },
   ],
   expectations: (papers) => {
     const rules = rulesFor(papers).electrode;

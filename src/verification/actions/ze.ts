@@ -20,9 +20,13 @@ export const ze: TestAction = {
   cover: 'closed',
   applies: ({ site }) => site.earthing !== 'TT',
   steps: ({ site }) => [
+    // Every circuit of the house has this earth: all of it is off before the earth is.
+    { op: 'isolate', at: 'main-switch' },
+    { op: 'prove-dead', at: 'origin' },
     { op: 'disconnect', what: 'earthing-conductor' },
     ...linesOf(site).map((line) => originLoop(line, EARTH)),
     { op: 'reconnect', what: 'earthing-conductor' },
+    { op: 'energise', at: 'main-switch' },
   ],
   expectations: (papers) => {
     const design = earthLoop(papers.site);

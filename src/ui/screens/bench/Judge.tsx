@@ -1,6 +1,6 @@
 /**
- * Step four of a test, open with step three: each line as it should, not as it should, or not shown; each limit against
- * the value that was written down. The line that is judged last ends the test, unless something is still to be written
+ * Step four of a test, open with step three: each line by what the unit did: it did, it did not, or not shown; each limit
+ * against the value that was written down. The line that is judged last ends the test, unless something is still to be written
  * down or to be thought over; then its button does. Whether it is right is told afterwards, or in the debrief.
  */
 
@@ -16,10 +16,10 @@ import type { InWords } from '../../../words/actions.ts';
 import { limitSum, limitText } from '../../../words/actions.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { Keys } from '../../parts/Keys.tsx';
-import { answerText } from '../../words/answers.ts';
+import { answerText, JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 import { readingTitle } from '../../words/trade.ts';
 import { recordOf, recordText } from '../observe/records.ts';
-import { SUBJECT_WORDS } from './Predict.tsx';
+import { OWN_WORDS } from './Predict.tsx';
 
 /** A limit and the reading that it is held against. */
 type LimitLine = Pick<TruthOfLimit, 'limit' | 'reading'>;
@@ -111,7 +111,7 @@ export function Judge({ run, test, lines, limits, prediction, unwritten, before,
             <Keys
               legend={
                 <>
-                  <span className="note">{SUBJECT_WORDS[subject]} </span>
+                  <span className="note">{OWN_WORDS[subject]} </span>
                   {text}
                   <span className="note">
                     {' '}
@@ -120,6 +120,7 @@ export function Judge({ run, test, lines, limits, prediction, unwritten, before,
                 </>
               }
               options={JUDGEMENTS}
+              words={JUDGED_WORDS}
               value={judged[id] ?? null}
               onChange={(word, isPressed) => take({ lines: { ...judged, [id]: word } }, isPressed)}
             />
@@ -143,6 +144,7 @@ export function Judge({ run, test, lines, limits, prediction, unwritten, before,
                   </>
                 }
                 options={LIMIT_JUDGEMENTS}
+                words={LIMIT_WORDS}
                 value={limitJudged[keyOf(line)] ?? null}
                 onChange={(word, isPressed) =>
                   take({ limits: { ...limitJudged, [keyOf(line)]: word } }, isPressed)

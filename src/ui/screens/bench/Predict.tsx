@@ -10,13 +10,17 @@ import { ANSWERS } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import type { Figure } from '../../../verification/testAction.ts';
 import type { InWords } from '../../../words/actions.ts';
+import type { LessSure } from '../../flow/attemptMachine.ts';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import { answerText } from '../../words/answers.ts';
 import { FigureLine } from './FigureLine.tsx';
 import { SureKeys } from './SureKeys.tsx';
 
 export const UNFIT = 'A figure of the set-up does not fit.';
+/** Of what a correct one does. */
 export const SUBJECT_WORDS = { unit: 'a correct unit', circuit: 'a sound circuit' } as const;
+/** Of what this one did: with a line's text a plain statement. */
+export const OWN_WORDS = { unit: 'The unit', circuit: 'The circuit' } as const;
 
 /** What all ways of predicting have in common. */
 export interface Asking {
@@ -33,7 +37,7 @@ interface Props extends Asking {
   readonly typed: Readonly<Record<string, number>>;
   readonly onAnswer: (id: string, answer: Answer) => void;
   readonly onFigure: (id: string, value: number | null) => void;
-  readonly onLock: (sure: Sure) => void;
+  readonly onLock: (sure: Sure, lessSure: LessSure) => void;
 }
 
 export function Predict(props: Props) {
@@ -115,7 +119,7 @@ export function Predict(props: Props) {
             <h4 ref={surePlace} tabIndex={-1}>
               How sure are you of all of it? This locks, and your set-up acts.
             </h4>
-            <SureKeys isReady={complete && fits} onLock={onLock} />
+            <SureKeys isReady={complete && fits} lines={lines} onLock={onLock} />
             {complete ? null : <p className="note">Every line and figure is needed first.</p>}
             {fits ? null : <p className="note">{UNFIT}</p>}
           </>
@@ -133,7 +137,7 @@ export function Predict(props: Props) {
                 {ANSWERS.map((answer) => (
                   <button key={answer} type="button" onClick={() => say(answer)}>
                     {answerText(answer)}
-                    {answer === "can't tell" ? <small>from this test</small> : null}
+                    {answer === 'cant-tell' ? <small>from this test</small> : null}
                   </button>
                 ))}
               </div>

@@ -153,7 +153,7 @@ function BeforeLock({ state, action, send, wall }: Props) {
           typed={figures}
           onAnswer={(id, answer) => send({ type: 'answer', id, answer })}
           onFigure={(id, value) => send({ type: 'figure', id, value })}
-          onLock={(sure) => send({ type: 'lock', sure, wall: wall() })}
+          onLock={(sure, lessSure) => send({ type: 'lock', sure, lessSure, wall: wall() })}
         />
       )}
     </div>

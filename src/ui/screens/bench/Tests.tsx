@@ -2,10 +2,12 @@
 
 import { memo } from 'react';
 import type { Entry } from '../../../attempt/attempt.ts';
+import { isJudgedAsSaid } from '../../../attempt/truth.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import { STAGES } from '../../../verification/testAction.ts';
 import { testTitle } from '../../../words/actions.ts';
 import type { Bench } from '../../flow/bench.ts';
+import { JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 import { benchTime } from '../../words/figures.ts';
 import { operationText } from '../../words/trade.ts';
 import { recordText } from '../observe/records.ts';
@@ -51,14 +53,19 @@ function recordedIn(entries: readonly Entry[]): string {
   return records.length > RECORDS_SHOWN ? `${shown} and ${records.length - RECORDS_SHOWN} more` : shown;
 }
 
+/** Held against what the trainee said beforehand, never against what is right: that is not told here. */
 function judgedIn(entries: readonly Entry[]): string {
   const judgement = entries.findLast((entry) => entry.kind === 'judgement');
   if (judgement?.kind !== 'judgement') return 'open';
+  const prediction = entries.find((entry) => entry.kind === 'prediction');
+  const saidOf = (line: string) => prediction?.lines.find(({ id }) => id === line)?.answer;
   const words = [
-    ...judgement.lines.map(({ judged }) => judged).filter((word) => word !== 'as it should'),
-    ...judgement.limits.map(({ judged }) => judged).filter((word) => word !== 'within'),
+    ...judgement.lines
+      .filter(({ id, judged }) => !isJudgedAsSaid(saidOf(id), judged))
+      .map(({ judged }) => (judged === 'not-shown' ? JUDGED_WORDS[judged] : 'not as you said')),
+    ...judgement.limits.filter(({ judged }) => judged !== 'within').map(({ judged }) => LIMIT_WORDS[judged]),
   ];
-  if (words.length === 0) return 'as it should';
+  if (words.length === 0) return 'as you said';
   return [...new Set(words)].map((word) => `${words.filter((w) => w === word).length} ${word}`).join(', ');
 }
 

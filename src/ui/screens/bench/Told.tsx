@@ -10,11 +10,11 @@ import { sourceText } from '../../../verification/sources.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import { figureInWords, limitSum, limitText, lineInWords, testTitle } from '../../../words/actions.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
-import { TruthLines, whyText } from '../../parts/TruthLines.tsx';
+import { judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
 import { answerText } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
 import { recordOf, recordText } from '../observe/records.ts';
-import { SUBJECT_WORDS } from './Predict.tsx';
+import { OWN_WORDS } from './Predict.tsx';
 
 interface Props {
   readonly run: Run;
@@ -50,10 +50,10 @@ function toldLines(
       const { id, text, subject, right, finding, why, source, toldBy } = lineInWords(action.id, line);
       const said = prediction?.lines.find((one) => one.id === id)?.answer;
       const judged = judgement?.lines.find((one) => one.id === id)?.judged;
-      const rightly = finding === null ? undefined : judgedRight(finding);
+      const rightly = finding === null ? undefined : judgedRight(line);
       return {
         id,
-        text: `${SUBJECT_WORDS[subject]} ${text}`,
+        text: `${OWN_WORDS[subject]} ${text}`,
         pairs: [
           {
             of: 'predicted',
@@ -64,7 +64,7 @@ function toldLines(
                 : { you: said === undefined ? 'nothing' : answerText(said) }),
             truth: answerText(right),
           },
-          ...(rightly === undefined ? [] : [{ of: 'judged', you: judged ?? 'nothing', truth: rightly }]),
+          ...(rightly === undefined ? [] : [judgedPair(judged, rightly)]),
         ],
         why: whyText(why, toldBy.map(testTitle)),
         source: sourceText(source),
@@ -94,7 +94,7 @@ function toldLines(
       return {
         id: `limit ${limit.id} ${reading}`,
         text: `${limitText(action.id, limit)}: ${record === undefined ? 'not written down' : recordText(record)}`,
-        pairs: [{ of: 'judged', you: judged ?? 'nothing', truth: right }],
+        pairs: [limitPair(judged, right)],
         why: limitSum(action.id, limit),
         source: sourceText(limit.source),
       };

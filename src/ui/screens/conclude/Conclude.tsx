@@ -6,7 +6,7 @@
 import type { FormEvent } from 'react';
 import { useState } from 'react';
 import type { EntryOf, Sure, Verdict } from '../../../attempt/attempt.ts';
-import { NEXT_STEPS, SURENESS, TELL, VERDICTS } from '../../../attempt/attempt.ts';
+import { LEFT_OUT, NEXT_STEPS, SURENESS, TELL, VERDICTS } from '../../../attempt/attempt.ts';
 import { NOTHING } from '../../../attempt/diagnosis.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import { CATALOGUE, entryNamed } from '../../../faults/catalogue.ts';
@@ -22,6 +22,7 @@ import { Foot } from '../../parts/Foot.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
+import { LEFT_OUT_WORDS, NEXT_WORDS, SURE_WORDS, TELL_WORDS, VERDICT_WORDS } from '../../words/answers.ts';
 import { Head } from '../bench/Head.tsx';
 import { YourTests } from '../bench/Tests.tsx';
 import { Findings } from './Findings.tsx';
@@ -64,13 +65,16 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
   const [repeated, setRepeated] = useKept<readonly string[]>('conclude repeats', []);
   const [next, setNext] = useKept('conclude next', '', NEXT_STEPS);
   const [tell, setTell] = useKept('conclude tell', '', TELL);
-  const [leftOut, setLeftOut] = useKept<Readonly<Record<string, string>>>('conclude left out', {});
+  const [leftOut, setLeftOut] = useKept<Readonly<Record<string, string>>>('conclude left out', {}, [
+    '',
+    ...LEFT_OUT,
+  ]);
   const [tried, setTried] = useState(false);
   const heading = useFocus<HTMLHeadingElement>();
   const findings = judgedFindings(bench.run, actions);
 
   const hasRepaired = bench.run.repairs.length > 0;
-  const asksRepeats = hasRepaired || (verdict === 'not fit for service' && cause !== '' && cause !== NOTHING);
+  const asksRepeats = hasRepaired || (verdict === 'not-fit' && cause !== '' && cause !== NOTHING);
 
   const missing = [
     verdict === null ? 'the verdict' : '',
@@ -85,8 +89,8 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
     setTried(true);
     if (missing.length > 0 || verdict === null || sure === null) return;
     const records = undone.flatMap(({ id }): Note[] => {
-      const why = (leftOut[id] ?? '').trim();
-      return why === '' ? [] : [{ kind: 'record', test: id, leftOut: why }];
+      const why = LEFT_OUT.find((reason) => reason === leftOut[id]);
+      return why === undefined ? [] : [{ kind: 'record', test: id, leftOut: why }];
     });
     const conclusion: Note = {
       kind: 'conclusion',
@@ -119,7 +123,13 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
           <h2 ref={heading} tabIndex={-1}>
             Conclude
           </h2>
-          <Keys legend="The unit is" options={VERDICTS} value={verdict} onChange={setVerdict} />
+          <Keys
+            legend="The unit is"
+            options={VERDICTS}
+            words={VERDICT_WORDS}
+            value={verdict}
+            onChange={setVerdict}
+          />
           <TextField label="because" lines maxLength={1000} value={because} onChange={setBecause} />
           <section className="stack" aria-labelledby="cause-heading">
             <h3 id="cause-heading">{hasRepaired ? 'What was wrong as you met it' : 'What is wrong'}</h3>
@@ -131,7 +141,13 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
               value={family}
               onChange={setFamily}
             />
-            <Keys legend="How sure of that" options={SURENESS} value={sure} onChange={setSure} />
+            <Keys
+              legend="How sure of that"
+              options={SURENESS}
+              words={SURE_WORDS}
+              value={sure}
+              onChange={setSure}
+            />
           </section>
           <Findings findings={findings} cited={cited} onCite={setCited} />
           {asksRepeats ? <Repeats done={done} named={repeated} onName={setRepeated} /> : null}
@@ -140,14 +156,14 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
             <Choice
               label="what next"
               none="choose"
-              options={NEXT_STEPS.map((step) => [step, step])}
+              options={NEXT_STEPS.map((step) => [step, NEXT_WORDS[step]])}
               value={next}
               onChange={setNext}
             />
             <Choice
               label="whom to tell"
               none="choose"
-              options={TELL.map((who) => [who, who])}
+              options={TELL.map((who) => [who, TELL_WORDS[who]])}
               value={tell}
               onChange={setTell}
             />
@@ -156,11 +172,12 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
             <section className="stack" aria-labelledby="left-heading">
               <h3 id="left-heading">Tests left out, and why</h3>
               {undone.map(({ id }) => (
-                <TextField
+                <Choice
                   key={id}
                   label={testTitle(id)}
+                  none="no reason given"
+                  options={LEFT_OUT.map((why) => [why, LEFT_OUT_WORDS[why]])}
                   value={leftOut[id] ?? ''}
-                  maxLength={1000}
                   onChange={(text) => setLeftOut({ ...leftOut, [id]: text })}
                 />
               ))}
@@ -173,7 +190,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
                     setLeftOut(Object.fromEntries(undone.map(({ id }) => [id, leftOut[id] || first])));
                   }}
                 >
-                  Same reason for all that are empty
+                  Same reason for all without one
                 </button>
               )}
             </section>

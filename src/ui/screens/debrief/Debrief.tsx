@@ -23,6 +23,7 @@ import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
 import { HandIn } from '../../parts/HandIn.tsx';
 import { NotKept } from '../../parts/NotKept.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
+import { verdictTitle } from '../../words/answers.ts';
 import { RUNG_NAMES } from '../../words/rungs.ts';
 import { unitLine } from '../offered.ts';
 import { DebriefTests } from './DebriefTests.tsx';
@@ -197,9 +198,7 @@ function Following({ following }: { readonly following: Sliced<Progress, Lockste
 }
 
 const verdictText = ({ verdict: { said, right } }: Told): string =>
-  said === null
-    ? 'No verdict.'
-    : `“${said.charAt(0).toUpperCase()}${said.slice(1)}”: ${right ? 'right' : 'not right'}.`;
+  said === null ? 'No verdict.' : `“${verdictTitle(said)}”: ${right ? 'right' : 'not right'}.`;
 
 const TRUTH_WORDS = {
   sound: 'finds nothing broken here and finishes: fit for service.',

@@ -13,10 +13,10 @@ import {
   testTitle,
 } from '../../../words/actions.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
-import { isAsSaid, TruthLines, whyText } from '../../parts/TruthLines.tsx';
-import { answerText } from '../../words/answers.ts';
+import { isAsSaid, judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
+import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
-import { SUBJECT_WORDS } from '../bench/Predict.tsx';
+import { OWN_WORDS } from '../bench/Predict.tsx';
 import { recordOf, recordText } from '../observe/records.ts';
 
 export const DebriefTests = memo(function DebriefTests({ told }: { readonly told: Debrief }) {
@@ -31,7 +31,7 @@ export const DebriefTests = memo(function DebriefTests({ told }: { readonly told
             <summary>
               {testTitle(test.test)}: {test.done ? summary(differing, lines.length) : 'not done'}
               {test.given ? '; its lines were given' : ''}
-              {test.sure === null ? '' : `; you were ${test.sure} sure`}
+              {test.sure === null ? '' : `; ${SURE_WORDS[test.sure]}`}
               {test.counts ? '' : '; not marked: a faultless trainee has stopped before it'}
             </summary>
             <TruthLines lines={lines} />
@@ -50,7 +50,7 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
     ...test.lines.map(
       (line): TruthLine => ({
         id: line.id,
-        text: `${SUBJECT_WORDS[line.subject]} ${lineText(test.test, line)}`,
+        text: `${OWN_WORDS[line.subject]} ${lineText(test.test, line)}`,
         pairs: [
           {
             of: 'predicted',
@@ -61,9 +61,7 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
                 : { you: line.predicted === null ? 'nothing' : answerText(line.predicted) }),
             truth: answerText(line.right),
           },
-          ...(line.judgement === null
-            ? []
-            : [{ of: 'judged', you: line.judged ?? 'nothing', truth: line.judgement }]),
+          ...(line.judgement === null ? [] : [judgedPair(line.judged, line.judgement)]),
         ],
         why: whyText(lineInWords(test.test, line).why, line.toldBy.map(testTitle)),
         source: sourceText(line.source),
@@ -91,7 +89,7 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
       return {
         id: `limit ${limit.id} ${reading}`,
         text: `${limitText(test.test, limit)}: ${record === undefined ? 'not written down' : recordText(record)}`,
-        pairs: [{ of: 'judged', you: judged ?? 'nothing', truth: right }],
+        pairs: [limitPair(judged, right)],
         why: limitSum(test.test, limit),
         source: sourceText(limit.source),
       };

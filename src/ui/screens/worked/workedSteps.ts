@@ -2,8 +2,7 @@
  * A worked attempt cut into steps to be looked at one by one: for each test its lines, what was done up to each
  * reading, and the judgement; at the end the conclusion. Data only; how a step looks is Worked.tsx's business.
  */
-
-import type { Answer, EntryOf } from '../../../attempt/attempt.ts';
+import type { Answer, EntryOf, Judged, LimitJudged } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import { testFigures, testLines } from '../../../attempt/lines.ts';
 import { workingAttempt } from '../../../attempt/worked.ts';
@@ -56,13 +55,13 @@ export type WorkedStep = {
       readonly lines: readonly {
         readonly text: string;
         readonly subject: Line['subject'];
-        readonly judged: string;
+        readonly judged: Judged;
       }[];
       readonly limits: readonly {
         readonly text: string;
         readonly sum: string;
         readonly typed: EntryOf<'observation'> | undefined;
-        readonly judged: string;
+        readonly judged: LimitJudged;
       }[];
     })
   | { readonly kind: 'concluded'; readonly conclusion: EntryOf<'conclusion'> }
