@@ -40,21 +40,19 @@ export const electrode: TestAction = {
   ],
   expectations: (papers) => {
     const rules = rulesFor(papers).electrode;
+    const range = {
+      least: SHARE.least * declared(papers),
+      greatest: SHARE.greatest * declared(papers),
+    };
     return [
       {
         id: 'as-papers',
         should: true,
-        values: { declared: declared(papers) },
+        values: { declared: declared(papers), ...range },
         source: PRACTICE,
         of: 'circuit',
         points: ['protective-conductor'],
-        judge: (o) =>
-          judgeAll(alone(o), (r) =>
-            isInside(r, {
-              least: SHARE.least * declared(papers),
-              greatest: SHARE.greatest * declared(papers),
-            }),
-          ),
+        judge: (o) => judgeAll(alone(o), (r) => isInside(r, range)),
       },
       {
         id: 'unstable',

@@ -99,8 +99,6 @@ export const inspect: TestAction = {
         'residual-again',
       ],
       of: 'circuit',
-      text: 'has devices that work',
-      why: 'They are there and of the right type; whether they act is a test.',
       source: wiringRules('642, 643'),
     },
   ],
