@@ -16,5 +16,11 @@ export function aboutOhms(about: number, least: number, greatest: number): strin
   return `about ${about < NOTHING ? '0' : ohms(about)} Ω (${range})`;
 }
 
+/** How far a reading may lie from its sum, Ω, where a trainee is to say the sum. */
+export function marginOhms(sum: number, least: number, greatest: number): string {
+  const [less, more] = [(sum - least).toFixed(2), (greatest - sum).toFixed(2)];
+  return less === more ? `(to within ${more} Ω)` : `(${less} Ω less to ${more} Ω more)`;
+}
+
 /** What a live line shows at an outlet that should be dead. */
 export const LIVE_LINE = 'about 230 V from a line to PE at the outlet';

@@ -1,6 +1,7 @@
 /** Words of the test action `pe-circuit`. */
 import type { Values } from '../../verification/testAction.ts';
 import type { ActionWords } from '../actionWords.ts';
+import { marginOhms } from '../rangeWords.ts';
 import { num, smallOhms } from '../values.ts';
 import { pathLimit, pathLines } from './protectivePath.ts';
 
@@ -19,11 +20,13 @@ export const peCircuit: ActionWords = {
     open: 'the unit has no path to earth, so a fault would make its case live: do not energise (BS 7671 643.1, EAWR reg. 4)',
   },
   lines: {
-    ...pathLines(
-      'from the earthing terminal (MET) to the unit’s PE terminal',
-      'the unit’s case',
-      (v) => `The copper alone makes ${copper(v)}, and contacts a little more.`,
-    ),
+    ...pathLines({
+      reads: (v) =>
+        `length × mΩ/m of its copper ${marginOhms(num(v, 'sum'), num(v, 'least'), num(v, 'sum') + num(v, 'allowance'))}`,
+      way: 'from the earthing terminal (MET) to the unit’s PE terminal',
+      what: 'the unit’s case',
+      made: (v) => `The copper alone makes ${copper(v)}, and contacts a little more.`,
+    }),
     'to-outlet': {
       text: 'has an unbroken protective conductor all the way to the outlet',
       why: 'The leads are on the earthing terminal and on the unit’s PE terminal. The stretch from there to the outlet is not between them.',

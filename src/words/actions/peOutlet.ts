@@ -1,7 +1,7 @@
 /** Words of the test action `pe-outlet`. */
 import type { Values } from '../../verification/testAction.ts';
 import type { ActionWords } from '../actionWords.ts';
-import { limitOhms } from '../rangeWords.ts';
+import { aboutOhms, limitOhms } from '../rangeWords.ts';
 import { is, num, smallOhms } from '../values.ts';
 import { pathLimit, pathLines } from './protectivePath.ts';
 
@@ -23,7 +23,12 @@ export const peOutlet: ActionWords = {
     case: 'the metal case has no earth, so a fault would make it live: do not energise (BS 7671 643.1)',
   },
   lines: {
-    ...pathLines('from the unit’s PE terminal to the outlet', 'the vehicle’s body', made),
+    ...pathLines({
+      reads: (v) => aboutOhms(num(v, 'sum'), num(v, 'least'), num(v, 'sum') + num(v, 'allowance')),
+      way: 'from the unit’s PE terminal to the outlet',
+      what: 'the vehicle’s body',
+      made,
+    }),
     jumps: {
       text: (v) =>
         `reads more than ${limitOhms(num(v, 'greatest'))} Ω to the outlet’s PE while its cable is bent`,

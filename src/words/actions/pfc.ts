@@ -44,7 +44,7 @@ export const pfc: ActionWords = {
       otherwise: 'a higher reading, often by 1 Ω, or tens of ohms where the ground is the only way back',
     },
     'no-return': {
-      text: 'gives no reading from line to neutral or to earth, as the test current finds no way back',
+      text: 'gives no reading from line to neutral or to earth, as the test current has no way back',
       why: 'There is voltage but no path, so neutral or earth is open. Metal that should be earthed may then be live.',
       otherwise: 'the tester refusing on one of the two: no return for the test current',
     },

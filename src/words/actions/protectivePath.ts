@@ -1,17 +1,26 @@
 /** Words of a protective path between two terminals; */
 import type { Values } from '../../verification/testAction.ts';
 import type { LimitWords, LineWords } from '../actionWords.ts';
-import { aboutOhms, limitOhms } from '../rangeWords.ts';
+import { limitOhms } from '../rangeWords.ts';
 import { num } from '../values.ts';
 
 type Said = (values: Values) => string;
 
 const greatest = (v: Values): number => num(v, 'sum') + num(v, 'allowance');
 
-/** `way` ends "reads 0.1 Ω …", `what` would be without an earth, and `made` says what the path is made of. */
-export const pathLines = (way: string, what: string, made: Said): Readonly<Record<string, LineWords>> => ({
+interface Path {
+  readonly reads: Said;
+  /** Ends "reads open …". */
+  readonly way: string;
+  /** What would be without an earth. */
+  readonly what: string;
+  /** A sentence: what the path is made of. */
+  readonly made: Said;
+}
+
+export const pathLines = ({ reads, way, what, made }: Path): Readonly<Record<string, LineWords>> => ({
   'near-sum': {
-    text: (v) => `reads ${aboutOhms(num(v, 'sum'), num(v, 'least'), greatest(v))} ${way}`,
+    text: (v) => `reads ${reads(v)} ${way}`,
     why: (v) =>
       `${made(v)} A poor joint adds far more, and ${what} then stands at a voltage while a fault current flows.`,
     otherwise: (v) =>

@@ -1,7 +1,7 @@
 /** Words of the test action `r1r2-polarity`. */
 import type { Values } from '../../verification/testAction.ts';
 import type { ActionWords } from '../actionWords.ts';
-import { aboutOhms } from '../rangeWords.ts';
+import { marginOhms } from '../rangeWords.ts';
 import { num, smallOhms } from '../values.ts';
 
 const whole = (v: Values): number => num(v, 'line') + num(v, 'protective');
@@ -27,7 +27,7 @@ export const r1r2Polarity: ActionWords = {
   lines: {
     'near-sum': {
       text: (v) =>
-        `reads ${aboutOhms(whole(v), num(v, 'least'), whole(v) + num(v, 'allowance'))} from each line to PE at the unit, with the two linked at the origin`,
+        `reads R1 + R2 ${marginOhms(whole(v), num(v, 'least'), whole(v) + num(v, 'allowance'))} from each line to PE at the unit, with the two linked at the origin`,
       why: (v) =>
         `The test current runs along the line to the link at the origin, and back along PE: ${sum(v)}. A poor joint adds to it, and an open reading means a crossed or broken conductor.`,
       otherwise: 'a higher reading, often by 0.2 to 2 Ω, or over-range on one line or on all',

@@ -1,6 +1,6 @@
 /** Words of the test action `ze`. */
 import type { ActionWords } from '../actionWords.ts';
-import { aboutOhms } from '../rangeWords.ts';
+import { marginOhms } from '../rangeWords.ts';
 import { num, str } from '../values.ts';
 
 export const ze: ActionWords = {
@@ -13,12 +13,12 @@ export const ze: ActionWords = {
   lines: {
     'as-design': {
       text: (v) =>
-        `reads ${aboutOhms(num(v, 'design'), num(v, 'least'), num(v, 'greatest'))} from line to the distributor’s earth`,
+        `reads the Ze of its papers ${marginOhms(num(v, 'design'), num(v, 'least'), num(v, 'greatest'))} from line to the distributor’s earth`,
       why: 'The test current returns through the distributor’s earth alone, as a fault current would. With a higher loop less current flows, and a breaker may open too late.',
       otherwise: 'a higher reading, often by 1 Ω, or none at all',
     },
     'no-earth': {
-      text: 'gives no reading to the distributor’s earth, as the test current finds no way back',
+      text: 'gives no reading to the distributor’s earth, as the test current has no way back',
       why: 'There is voltage but no path, so the distributor’s earth is open. A fault would make every metal case live, and no breaker would open.',
       otherwise: 'the tester refusing: no return for the test current',
     },
