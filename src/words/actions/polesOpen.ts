@@ -15,7 +15,7 @@ export const polesOpen: ActionWords = {
       why: (v) =>
         `With no power, springs hold every pole open, and its two sides do not touch. ${
           is(v, 'bleeds')
-            ? `The sensing resistors across it, ${num(v, 'ohms') / 1000} kΩ by the sheet, are too large for this tester to show.`
+            ? `The sensing resistors across it, ${Math.round(num(v, 'ohms') / 1000)} kΩ by the sheet, are too large for this tester to show.`
             : 'Nobody can meet the supply at the outlet.'
         }`,
       otherwise: 'a reading in ohms across a pole, often close to 0 Ω',
