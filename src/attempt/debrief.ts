@@ -20,10 +20,13 @@ import type { Line } from './lines.ts';
 import { isRightFigure, testFigures } from './lines.ts';
 import type { Marks } from './mark.ts';
 import { isGiven, marking } from './mark.ts';
-import { conclusionOf, dueSteps } from './reasons.ts';
+import { lastOccasion } from './marks/occasions.ts';
+import { dueSteps } from './marks/reasons.ts';
+import { conclusionOf, isRightVerdict } from './marks/verdict.ts';
 import { repairedIn } from './repeats.ts';
 import type { Run } from './run.ts';
 import { rungOf } from './rung.ts';
+import { lastSitting } from './sitting.ts';
 import type { TruthOfLimit } from './truth.ts';
 import { judgedRight, truthOf } from './truth.ts';
 import { countingEntries, firstPrediction } from './untimely.ts';
@@ -117,8 +120,9 @@ export const debriefOf = (scenario: Scenario, attempt: Attempt): Debrief =>
 
 /** The same in pieces. */
 export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<null, Debrief> {
-  const { run, expected, whole, marks } = yield* marking(scenario, attempt);
-  const due = expected.actions.map(({ action }) => action.id);
+  const { run, expected, marks } = yield* marking(scenario, attempt);
+  const { asMet, asNow } = expected;
+  const due = expected.counted.map(({ action }) => action.id);
   const begun = new Set(attempt.entries.flatMap((entry) => ('test' in entry ? [entry.test] : [])));
   const tests: DebriefTest[] = [];
   for (const action of ACTIONS.filter(({ id }) => due.includes(id) || begun.has(id))) {
@@ -133,11 +137,11 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
   return {
     run,
     marks,
-    verdict: { said, right: isRightVerdict(said, whole.conclusion), truth: whole.conclusion },
-    stopped: expected.stopped,
+    verdict: { said, right: isRightVerdict(said, asNow), truth: asNow.conclusion },
+    stopped: asMet.stopped,
     causes: faultsAmong(scenario.faults),
     repaired: repairsOf(run),
-    due: dueSteps(run, whole),
+    due: dueSteps(run, asNow),
     tests,
     sureAndWrong,
     unsureAndWrong,
@@ -156,15 +160,13 @@ function repairsOf(run: Run): Debrief['repaired'] {
   }));
 }
 
-const isRightVerdict = (said: Verdict | null, truth: Conclusion): boolean =>
-  said === (truth === 'sound' ? 'fit' : truth === 'not sound' ? 'not-fit' : 'could-not-finish');
-
 function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest {
   const locked = firstPrediction(run, action.id);
   const given = locked?.given === true;
   const prediction = given ? undefined : locked;
-  const judgement = countingEntries(run, 'judgement', action.id).at(-1);
-  const truth = truthOf(run, action);
+  const occasion = lastOccasion(run, action.id);
+  const judgement = occasion?.judgement ?? countingEntries(run, 'judgement', action.id).at(-1);
+  const truth = truthOf(run, action, occasion?.sitting ?? lastSitting(run, action.id));
   return {
     test: action.id,
     done: run.samples.some(({ test }) => test === action.id),

@@ -86,10 +86,9 @@ function markFile(file: string, given: readonly unknown[] | null, shipped: reado
   if (!held.ok) throw new BadInput(problemLines(file, held.problems));
   const { scenario } = held.value;
   const origin = originOf(attempt, decides, shipped);
-  const { total, parts, weights, pass, gates, passed, repeats, thinking, untimely, differs } = mark(
-    scenario,
-    attempt,
-  );
+  const marks = mark(scenario, attempt);
+  const { total, parts, sums, weights, pass, hurdles, gates, passed, repeats } = marks;
+  const { thinking, untimely, differs } = marks;
   const ungiven =
     given !== null && decides === undefined
       ? [`scenario.id: none of the given scenarios is "${origin.id}"`]
@@ -107,6 +106,8 @@ function markFile(file: string, given: readonly unknown[] | null, shipped: reado
       pass,
       total,
       parts,
+      sums,
+      hurdles,
       gates: { ...gates, setAside: scenario.marking.setAside ?? [] },
       passed,
       repeats,

@@ -200,6 +200,8 @@ function circuitParts(site: Site): readonly Part[] {
         b: `origin.${to}`,
         resistance: CONTACT,
         contact: `link.${x}-${to}`,
+        // Not put in, it is no path at all; the one to PE counts as an open contact, which insulates as well.
+        ...(to === 'N' ? { openResistance: Infinity } : {}),
       })),
     ),
     ...insulationAt('circuit', 'supply', [...lives, 'PE'], CABLE_INSULATION),

@@ -1,6 +1,6 @@
 /** The words of every cause of the catalogue, by its id, and what the page and the command line ask of them. */
 
-import { NOTHING } from '../attempt/diagnosis.ts';
+import { NOTHING } from '../attempt/marks/diagnosis.ts';
 import { controlFaults } from './causes/controlFaults.ts';
 import { insulationFaults } from './causes/insulationFaults.ts';
 import { mechanical } from './causes/mechanical.ts';

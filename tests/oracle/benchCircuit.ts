@@ -226,8 +226,7 @@ function drawFinalCircuit(circuit: Circuit, site: Site, at: Position): void {
   add(circuit, 'parallel earth', 'met', 'bar', parallelEarth ?? GAP);
   for (const x of linesOn(site)) {
     add(circuit, `link ${x}`, `origin.${x}`, 'origin.PE', closedIf(at.linked.includes(x), MILLI));
-    const toNeutral = closedIf(at.linkedToNeutral.includes(x), MILLI);
-    add(circuit, `link ${x} to N`, `origin.${x}`, 'origin.N', toNeutral);
+    if (at.linkedToNeutral.includes(x)) add(circuit, `link ${x} to N`, `origin.${x}`, 'origin.N', MILLI);
   }
   drawInsulation(circuit, 'supply', [...livesOn(site), 'PE'], CIRCUIT_INSULATION);
 }

@@ -7,7 +7,7 @@ import type { FormEvent } from 'react';
 import { useState } from 'react';
 import type { EntryOf, Sure, Verdict } from '../../../attempt/attempt.ts';
 import { LEFT_OUT, NEXT_STEPS, SURENESS, TELL, VERDICTS } from '../../../attempt/attempt.ts';
-import { NOTHING } from '../../../attempt/diagnosis.ts';
+import { NOTHING } from '../../../attempt/marks/diagnosis.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import { CATALOGUE, entryNamed } from '../../../faults/catalogue.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
