@@ -95,13 +95,13 @@ test('lines chosen: a line of another test taken for this one’s is told after 
   const key = (name: string) => page.getByRole('button', { name, exact: true });
   const sure = page.getByRole('button', { name: /^would sign for it/ });
   expect(await sure.isDisabled()).toBe(true);
-  await key('should not: puts voltage on the outlet').click();
-  await key('should: says that it is ready').click();
+  await key('should not: has voltage on its outlet with no vehicle there (A)').click();
+  await key('should: shows ready on its display').click();
   // Taken back by the same key.
-  await key('should: says that it is ready').click();
-  expect(await key('should: says that it is ready').getAttribute('aria-pressed')).toBe('false');
-  await key('should: says that it is ready').click();
-  await key('should: holds the pilot at 11.4 to 12.6 V').click();
+  await key('should: shows ready on its display').click();
+  expect(await key('should: shows ready on its display').getAttribute('aria-pressed')).toBe('false');
+  await key('should: shows ready on its display').click();
+  await key('should: holds the pilot at about +12 V (11.4 to 12.6 V) with no vehicle there').click();
   await key('should: has its neutral pole open').click();
   await sure.click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();

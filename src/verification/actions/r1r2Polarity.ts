@@ -19,6 +19,12 @@ import type { Papers, TestAction } from '../testAction.ts';
 
 const sumOf = ({ site }: Papers): Ohms => expectedCircuitLine(site) + expectedCircuitProtective(site);
 
+/** The least that may be read: declared steelwork in parallel lowers it. */
+const leastSum = (papers: Papers): Ohms =>
+  sumOf(papers) -
+  (expectedCircuitProtective(papers.site) - leastCircuitProtective(papers.site)) -
+  CONTACT_ALLOWANCE;
+
 /** What the sum is made of: m, and Ω each. */
 const conductorsOf = ({ site }: Papers) => ({
   length: site.circuit.length,
@@ -80,25 +86,24 @@ export const r1r2Polarity: TestAction = {
     {
       id: 'near-sum',
       should: true,
-      values: { ...conductorsOf(papers), allowance: CONTACT_ALLOWANCE },
+      values: { ...conductorsOf(papers), least: leastSum(papers), allowance: CONTACT_ALLOWANCE },
       source: rulesFor(papers).regulation(
         '643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice',
       ),
       of: 'circuit',
       points: ['supply-wiring', 'protective-conductor'],
       judge: (o) => {
-        const sum = sumOf(papers);
-        const parallel = expectedCircuitProtective(papers.site) - leastCircuitProtective(papers.site);
+        const range = { least: leastSum(papers), greatest: sumOf(papers) + CONTACT_ALLOWANCE };
         return judgeAll(
           toEarth(papers, o, (x, links) => links.includes(`${x}-PE` as Link)),
-          (r) =>
-            isInside(r, { least: sum - parallel - CONTACT_ALLOWANCE, greatest: sum + CONTACT_ALLOWANCE }),
+          (r) => isInside(r, range),
         );
       },
     },
     {
       id: 'other-conductor',
       should: false,
+      values: { open: OPEN },
       source: rulesFor(papers).regulation('643.6'),
       of: 'circuit',
       points: ['supply-wiring'],
