@@ -66,8 +66,21 @@ test('assessment: judged again as long as nothing else is done, and the last jud
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
   await answerAll(page);
+  // One line less sure than the rest.
+  await page.getByText('Less sure of one line?').click();
+  await page
+    .getByRole('combobox')
+    .filter({ hasText: 'as sure as of the rest' })
+    .first()
+    .selectOption('fairly sure');
   await page.getByRole('button', { name: /^would sign for it/ }).click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  const [said] = (await inHand(page, 1)).attempt.entries;
+  if (said?.kind !== 'prediction') throw new Error('nothing was predicted');
+  expect([said.sure, ...said.lines.flatMap((line) => line.sure ?? [])]).toEqual([
+    'would-sign',
+    'fairly-sure',
+  ]);
   await judgeAll(page, 'not-shown');
   await page.getByText('Judged: No vehicle (A).').waitFor();
   await page.getByRole('button', { name: 'Judge it again' }).click();
