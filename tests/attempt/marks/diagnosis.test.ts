@@ -61,17 +61,17 @@ describe('sailmakers-yard, where the trainee’s tests tell less than all that a
 });
 
 describe('two faults that both show', () => {
-  const two = jobWith('glebe-close', {
-    faults: [{ fault: 'diode-not-checked' }, { fault: 'direct-detector-dead' }],
+  const two = jobWith('mill-race', {
+    faults: [{ fault: 'labels-missing' }, { fault: 'pe-joint', ohms: 1.8 }],
   });
-  const [diode, direct] = [
-    { cause: 'diode-not-checked', family: 'pilot' as const },
-    { cause: 'direct-detector-dead', family: 'residual-direct' as const },
+  const [labels, joint] = [
+    { cause: 'labels-missing', family: 'mechanical' as const },
+    { cause: 'pe-joint', family: 'protective-conductor' as const },
   ];
 
   test('each is a share', () => {
-    const shown = saying(two, { ...diode, others: [direct] });
-    const one = saying(two, { ...diode, others: [] });
+    const shown = saying(two, { ...labels, others: [joint] });
+    const one = saying(two, { ...joint, others: [] });
     expect([shown.parts.diagnosis, one.parts.diagnosis]).toEqual([20, 10]);
   });
 
