@@ -4,16 +4,16 @@
  */
 
 import { toItsEnd } from '../bench/toItsEnd.ts';
-import { UNSAFE_ACTS } from '../bench/unsafe.ts';
-import { entryNamed, faultsAmong } from '../faults/catalogue.ts';
+import type { UnsafeId } from '../bench/unsafe.ts';
+import { faultsAmong } from '../faults/catalogue.ts';
 import { FAMILIES } from '../faults/families.ts';
 import type { Fault, NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { PARTS } from '../scenario/schema.ts';
-import type { Conclusion } from '../scenario/verify.ts';
-import { ACTIONS, actionNamed } from '../verification/actions.ts';
+import type { Conclusion, Verified } from '../scenario/verify.ts';
+import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
-import type { TestAction } from '../verification/testAction.ts';
+import type { Figure, TestAction } from '../verification/testAction.ts';
 import type { Answer, Attempt, EntryOf, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
 import { isConverted, SURENESS } from './attempt.ts';
 import type { Line } from './lines.ts';
@@ -34,7 +34,7 @@ import { countingEntries, firstPrediction } from './untimely.ts';
 export interface DebriefLine {
   readonly test: string;
   readonly id: string;
-  readonly text: string;
+  readonly values: Line['values'];
   readonly subject: 'unit' | 'circuit';
   readonly predicted: Answer | null;
   readonly right: Answer;
@@ -46,9 +46,8 @@ export interface DebriefLine {
   readonly isBroken: boolean;
   /** Rightly not taken among those that the test tells, where those were to be chosen. */
   readonly leftAlone: boolean;
-  /** Of what the test cannot tell: titles of the tests that do. */
+  /** Of what the test cannot tell: the tests that do, by their ids. */
   readonly toldBy: readonly string[];
-  readonly why: string;
   readonly source: Source;
   /** What it is about: where the line points, or that a test cannot tell. */
   readonly topic: string;
@@ -70,9 +69,15 @@ export interface WrongGroup {
   readonly lines: readonly DebriefLine[];
 }
 
+/** One goal for next time. */
+export type Goal =
+  | { readonly what: 'critical act'; readonly act: UnsafeId }
+  | { readonly what: 'wrong line'; readonly line: DebriefLine }
+  | { readonly what: 'tests left out'; readonly tests: readonly string[] }
+  | { readonly what: 'verdict' | 'repeats' | 'judgements' | 'another unit' };
+
 export interface DebriefTest {
   readonly test: string;
-  readonly title: string;
   readonly done: boolean;
   /** Whether it is marked: a faultless trainee would have done it here. */
   readonly counts: boolean;
@@ -80,15 +85,7 @@ export interface DebriefTest {
   /** Its lines were filled in by the page: then nobody predicted them. */
   readonly given: boolean;
   readonly lines: readonly DebriefLine[];
-  readonly figures: readonly {
-    readonly text: string;
-    readonly unit: string;
-    readonly said: number | null;
-    readonly right: number;
-    readonly isRight: boolean;
-    readonly why: string;
-    readonly source: Source;
-  }[];
+  readonly figures: readonly (Figure & { readonly said: number | null; readonly isRight: boolean })[];
   readonly limits: readonly (TruthOfLimit & { readonly judged: LimitJudged | null })[];
 }
 
@@ -96,10 +93,10 @@ export interface Debrief {
   readonly run: Run;
   readonly marks: Marks;
   readonly verdict: { readonly said: Verdict | null; readonly right: boolean; readonly truth: Conclusion };
-  readonly stopped: { readonly action: string; readonly why: string } | null;
+  readonly stopped: Verified['stopped'];
   readonly causes: readonly Fault[];
   /** What the trainee put right, and whether anything was wrong there. */
-  readonly repaired: readonly { readonly title: string; readonly wasWrong: boolean }[];
+  readonly repaired: readonly { readonly what: string; readonly wasWrong: boolean }[];
   readonly due: { readonly next: readonly NextStep[]; readonly tell: readonly Tell[] };
   /** Every test that was due or begun. */
   readonly tests: readonly DebriefTest[];
@@ -113,7 +110,7 @@ export interface Debrief {
   readonly given: boolean;
   /** How often each sureness was right: right lines of all lines. Those of format 1 had other shares and are not counted. */
   readonly calibration: readonly { readonly sure: Sure; readonly right: number; readonly of: number }[];
-  readonly goal: string;
+  readonly goal: Goal;
 }
 
 const UNTOLD = 'what a test cannot tell';
@@ -158,7 +155,7 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
 function repairsOf(run: Run): Debrief['repaired'] {
   const { repaired } = repairedIn(run);
   return run.repairs.map(({ what }) => ({
-    title: entryNamed(what)?.title ?? what,
+    what,
     wasWrong: repaired.some(({ id }) => id === what),
   }));
 }
@@ -172,7 +169,6 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
   const truth = truthOf(run, action, occasion?.sitting ?? lastSitting(run, action.id));
   return {
     test: action.id,
-    title: action.title,
     done: run.samples.some(({ test }) => test === action.id),
     counts,
     sure: prediction?.sure ?? null,
@@ -180,7 +176,7 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
     lines: truth.lines.map((line) => ({
       test: action.id,
       id: line.id,
-      text: line.text,
+      values: line.values,
       subject: line.subject,
       predicted: prediction?.lines.find(({ id }) => id === line.id)?.answer ?? null,
       right: line.right,
@@ -188,16 +184,14 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
       judged: judgement?.lines.find(({ id }) => id === line.id)?.judged ?? null,
       judgement: line.finding === null ? null : judgedRight(line),
       isBroken: line.finding === 'broken',
-      why: line.why,
       source: line.source,
       leftAlone: isLeftAlone(run, line, prediction),
-      toldBy: titlesOf(line.toldBy),
+      toldBy: line.toldBy,
       topic: line.points[0] === undefined ? UNTOLD : FAMILIES[line.points[0]],
     })),
     figures: testFigures(run.scenario, action).map((figure) => {
-      const { id, text, unit, value, why, source } = figure;
-      const said = prediction?.figures.find((f) => f.id === id)?.value ?? null;
-      return { text, unit, said, right: value, isRight: isRightFigure(figure, said), why, source };
+      const said = prediction?.figures.find((f) => f.id === figure.id)?.value ?? null;
+      return { ...figure, said, isRight: isRightFigure(figure, said) };
     }),
     limits: truth.limits.map((limit) => ({
       ...limit,
@@ -216,9 +210,6 @@ export const isLeftAlone = (
   rungOf(scenario.support, attempt) === 3 &&
   !judged &&
   prediction?.lines.every((line) => line.id !== id) === true;
-
-export const titlesOf = (tests: readonly string[]): readonly string[] =>
-  tests.map((test) => actionNamed(test)?.title ?? test);
 
 const isWrong = ({ predicted, right }: DebriefLine): boolean => predicted !== null && predicted !== right;
 
@@ -257,7 +248,7 @@ function wrongCauseOf(run: Run, { parts }: Marks): string | null {
   const conclusion = conclusionOf(run);
   const counts = (run.scenario.marking.weights ?? PARTS).diagnosis > 0;
   if (!counts || conclusion?.sure !== 'would-sign' || conclusion.cause === null) return null;
-  return parts.diagnosis > 0 ? null : (entryNamed(conclusion.cause)?.title ?? 'nothing is wrong');
+  return parts.diagnosis > 0 ? null : conclusion.cause;
 }
 
 function calibrationOf(tests: readonly DebriefTest[], sure: Sure): Debrief['calibration'][number] {
@@ -274,40 +265,19 @@ function goalOf(
   sureAndWrong: WrongGroup | null,
   unsureAndWrong: WrongGroup | null,
   tests: readonly DebriefTest[],
-): string {
+): Goal {
   const [critical] = marks.gates.critical;
-  if (critical !== undefined) return UNSAFE_ACTS[critical.id as keyof typeof UNSAFE_ACTS].why;
-  if (!marks.gates.verdict)
-    return 'Before calling a unit fit, name for every test the finding that allows it.';
+  if (critical !== undefined) return { what: 'critical act', act: critical.id as UnsafeId };
+  if (!marks.gates.verdict) return { what: 'verdict' };
   const [worst] = (sureAndWrong ?? unsureAndWrong)?.lines ?? [];
-  if (worst !== undefined) return wrongLineText(worst, tests);
+  if (worst !== undefined) return { what: 'wrong line', line: worst };
   const { due, done } = marks.repeats;
   const unrepeated = due.filter((test) => !done.includes(test));
-  if (repaired && unrepeated.length > 0)
-    return 'After a repair, repeat the failed test and every earlier one that the fault may have influenced, before calling it fit.';
+  if (repaired && unrepeated.length > 0) return { what: 'repeats' };
   const undone = tests.filter(({ done, counts }) => counts && !done);
-  if (undone.length > 0) return `Do the tests you left out: ${undone.map(({ title }) => title).join('; ')}.`;
+  if (undone.length > 0) return { what: 'tests left out', tests: undone.map(({ test }) => test) };
   const missed = tests.flatMap(({ lines }) =>
     lines.filter((line) => line.isBroken && line.judged !== line.judgement),
   );
-  if (missed.length > 0)
-    return 'Hold every reading against its line before going on: what should not be was passed over.';
-  return 'Do the same on a unit you have not seen.';
-}
-
-const SAID: Readonly<Record<Answer, string>> = {
-  should: 'should',
-  'should-not': 'should not',
-  'cant-tell': 'can’t tell',
-};
-
-/** Names the test, the line, and what was said of it. */
-function wrongLineText(
-  { test, text, subject, predicted, right, sure }: DebriefLine,
-  tests: readonly DebriefTest[],
-) {
-  const title = tests.find((one) => one.test === test)?.title ?? test;
-  const signed = sure === 'would-sign' ? ', and would have signed for it' : '';
-  const of = subject === 'unit' ? 'the unit' : 'the circuit';
-  return `${title}: of “${of} ${text}” you said: ${SAID[predicted ?? 'cant-tell']}${signed}. Right is: ${SAID[right]}.`;
+  return { what: missed.length > 0 ? 'judgements' : 'another unit' };
 }

@@ -23,7 +23,8 @@ import type { Untaken } from './untaken.ts';
 import { keyOfReading, untakenAt } from './untaken.ts';
 
 export interface Candidate {
-  readonly title: string;
+  /** Their ids in the catalogue; none: nothing is wrong. */
+  readonly causes: readonly string[];
   readonly faults: readonly FaultChoice[];
   /** It is what this unit really has. */
   readonly isTrue: boolean;
@@ -51,23 +52,21 @@ export interface Undone {
   readonly left: number;
 }
 
-export const NOTHING_WRONG = 'nothing wrong';
-
 /** The scenario's own faults as they are, nothing wrong, and every other cause by itself. */
 export function candidatesOn(scenario: Scenario): readonly Candidate[] {
   const own = scenario.faults.filter((choice) => faultsAmong([choice]).length > 0);
-  const titles = faultsAmong(own).map(({ title }) => title);
+  const ids = faultsAmong(own).map(({ id }) => id);
   const [only, ...more] = own;
   const papers = papersOf(scenario);
   const others = CATALOGUE.flatMap((entry): readonly Candidate[] => {
     if (entry.kind !== 'fault' || (more.length === 0 && entry.id === only?.fault)) return [];
     if (whyImpossible(entry, papers, {}) !== null) return [];
     const values = withDefaults(entry, {});
-    return [{ title: entry.title, faults: [{ fault: entry.id, values }], isTrue: false }];
+    return [{ causes: [entry.id], faults: [{ fault: entry.id, values }], isTrue: false }];
   });
   return [
-    { title: titles.length === 0 ? NOTHING_WRONG : titles.join(', and '), faults: own, isTrue: true },
-    ...(titles.length === 0 ? [] : [{ title: NOTHING_WRONG, faults: [], isTrue: false }]),
+    { causes: ids, faults: own, isTrue: true },
+    ...(ids.length === 0 ? [] : [{ causes: [], faults: [], isTrue: false }]),
     ...others,
   ];
 }

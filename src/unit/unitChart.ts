@@ -17,7 +17,6 @@ const makeChart = () =>
       design: input.design,
       sensed: UNPLUGGED,
       candidate: 'A',
-      session: 0,
       limit: input.design.sheet.loadLimit,
     }),
     initial: 'unpowered',

@@ -62,10 +62,10 @@ function compared(limit: Limit, reading: Reading): Pick<Reading, 'value' | 'unce
   };
 }
 
-/** Why a faultless trainee goes no further after this action, or null. */
+/** The broken expectation after which a faultless trainee goes no further, by its id, or null. */
 export function reasonToStop(action: TestAction, expectations: readonly JudgedExpectation[]): string | null {
   const broken = expectations.find(
-    ({ expectation, finding }) => finding === 'broken' && expectation.id in action.stops,
+    ({ expectation, finding }) => finding === 'broken' && action.stops.includes(expectation.id),
   );
-  return broken === undefined ? null : (action.stops[broken.expectation.id] ?? null);
+  return broken?.expectation.id ?? null;
 }

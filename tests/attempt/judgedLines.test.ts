@@ -4,6 +4,7 @@ import { debriefOf } from '../../src/attempt/debrief.ts';
 import { mark } from '../../src/attempt/mark.ts';
 import { summaryOf } from '../../src/attempt/summary.ts';
 import { isJudgedAsSaid, judgedRight } from '../../src/attempt/truth.ts';
+import { goalText } from '../../src/words/goal.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBy } from '../helpers/trainee.ts';
 
@@ -90,7 +91,9 @@ describe('how sure, line by line', () => {
   });
 
   test('a wrong line is the goal, by its test and its words; one that was sure before the others', () => {
-    expect(told.goal).toMatch(/: of “.+” you said: .+, and would have signed for it\. Right is: .+\.$/);
+    expect(goalText(told.goal)).toMatch(
+      /: of “.+” you said: .+, and would have signed for it\. Right is: .+\.$/,
+    );
     const modest = attemptBy(scenario, file, {
       predict: (right) => ({
         ...right,
@@ -103,6 +106,6 @@ describe('how sure, line by line', () => {
     });
     const { goal, sureAndWrong } = debriefOf(scenario, modest);
     expect(sureAndWrong).toEqual([]);
-    expect(goal).toMatch(/you said: should not\. Right is: should\.$/);
+    expect(goalText(goal)).toMatch(/you said: should not\. Right is: should\.$/);
   });
 });

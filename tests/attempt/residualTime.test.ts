@@ -1,6 +1,6 @@
 /** What is written of a test at a fixed residual current: the time, not the current, which was set. */
 import { describe, expect, test } from 'vitest';
-import type { Attempt, NotedOf } from '../../src/attempt/attempt.ts';
+import type { Attempt } from '../../src/attempt/attempt.ts';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { mark } from '../../src/attempt/mark.ts';
 import { replay } from '../../src/attempt/run.ts';
@@ -10,12 +10,13 @@ import { readRightly, recordedFully } from '../../src/attempt/typed.ts';
 import { typedAsShown } from '../../src/attempt/worked.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
+import type { Habits } from '../helpers/trainee.ts';
 import { attemptBy, faultlessAttempt } from '../helpers/trainee.ts';
 
 const { scenario, file } = scenarioNamed('harbour-mews');
 const only = (id: string) => (all: readonly { readonly id: string }[]) =>
   all.filter((action) => action.id === id || action.id === 'pe-outlet') as never;
-const done = (id: string, type?: (typed: NotedOf<'observation'>) => NotedOf<'observation'>) =>
+const done = (id: string, type?: Habits['type']) =>
   attemptBy(scenario, file, { tests: only(id), ...(type === undefined ? {} : { type }) });
 const typedIn = ({ entries }: Attempt, test_: string) =>
   entries
@@ -67,8 +68,8 @@ test('a ramp is its current, with the last step’s time where that was written'
 });
 
 test('the current that was set is no record, and earns no observation', () => {
-  const current = done('residual-rated', ({ tripMs: _, ...typed }) =>
-    typed.tripped === undefined ? { ...typed } : { ...typed, value: 30, unit: 'mA' },
+  const current = done('residual-rated', ({ tripMs: _, ...typed }, { reading }) =>
+    typed.tripped === undefined ? typed : { ...typed, value: 1000 * (reading.value ?? 0), unit: 'mA' },
   );
   expect(typedIn(current, 'residual-rated').length).toBeGreaterThan(0);
   const honest = done('residual-rated');

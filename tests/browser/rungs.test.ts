@@ -5,6 +5,7 @@ import { expect, test, vi } from 'vitest';
 import { mark } from '../../src/attempt/mark.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
+import { testTitle } from '../../src/words/actions.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { answerAll, begin, choose, doTest, inHand, judgeAll, setUp, sitDown } from './trainee.ts';
 
@@ -51,7 +52,7 @@ test('lines filled in: the tests in order, locked by one button, the rest one’
   if (first === undefined || second === undefined) throw new Error('too few tests');
   expect(first).toBe(order[0]);
   await doTest(page, first);
-  const next = page.getByRole('button', { name: second.title, exact: true });
+  const next = page.getByRole('button', { name: testTitle(second.id), exact: true });
   expect(await next.getAttribute('class')).toBe('main');
   const run = await inHand(page, 3);
   expect(run.attempt).toMatchObject({ rung: 1 });

@@ -5,6 +5,7 @@
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
+import { testTitle } from '../../src/words/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { openBrowser } from './browsers.ts';
 import { settleComplaints } from './complaints.ts';
@@ -43,7 +44,7 @@ const titleOf = (id: string): string => scenarioNamed(id).scenario.title;
 
 /** A test whose every line is answered alike, as one would sign for it, and then rightly judged. */
 async function sureAndWrong(page: Page, id: string, between: [string, string]): Promise<void> {
-  await choose(page, actionFor(id).title);
+  await choose(page, testTitle(id));
   await setUp(page, {});
   await answerAll(page);
   await page.getByRole('button', { name: /^would sign for it/ }).click();
@@ -96,7 +97,7 @@ try {
   await begin(desk, titleOf('foundry-yard'));
   await doTest(desk, actionFor('state-a'));
   const stateC = actionFor('state-c');
-  await choose(desk, stateC.title);
+  await choose(desk, testTitle(stateC.id));
   await setUp(desk, {
     'stand-in': 'B: connected, 2.74 kΩ',
     'then wait, s': '5',
@@ -136,7 +137,7 @@ try {
 
   const phone = await sitDown(browser, built.url, { width: 360, height: 740 });
   await begin(phone, titleOf('harbour-mews'));
-  await choose(phone, actionFor('state-b').title);
+  await choose(phone, testTitle('state-b'));
   await setUp(phone, {
     'stand-in': 'B: connected, 2.74 kΩ',
     'then wait, s': '4',

@@ -35,6 +35,7 @@ import { RUNG_NAMES } from '../../src/ui/words/rungs.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
+import { figureInWords, lineText, testTitle } from '../../src/words/actions.ts';
 import { listenTo } from './complaints.ts';
 import { end, press, take, tick, type, usesKeys } from './hands.ts';
 
@@ -172,23 +173,31 @@ export async function predict(page: Page, run: Run, action: TestAction, sure: Su
     await press(
       button(page, { should: /^should$/, 'should-not': /^should not$/, 'cant-tell': /^can’t tell/ }[right]),
     );
-  for (const { text, unit, value } of testFigures(run.scenario, action))
+  for (const figure of testFigures(run.scenario, action)) {
+    const { text, unit, value } = figureInWords(action.id, figure);
     await type(page.getByLabel(`${text}, ${unit}`), String(Number(value.toPrecision(3))).replace('.', ','));
+  }
   await press(button(page, new RegExp(`^${SURE_WORDS[sure]}`)));
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
 }
 
 /** Of the ten lines those that the test tells, each with its right answer; the others are left alone. */
 async function chooseLines(page: Page, run: Run, action: TestAction): Promise<void> {
-  for (const { text, right, judged } of testLines(run.scenario, action))
-    if (judged) await press(page.getByRole('button', { name: `${answerText(right)}: ${text}`, exact: true }));
+  for (const line of testLines(run.scenario, action))
+    if (line.judged) {
+      const name = `${answerText(line.right)}: ${lineText(action.id, line)}`;
+      await press(page.getByRole('button', { name, exact: true }));
+    }
 }
 
 /** One act from the list of acts. */
 export async function act(page: Page, words: string): Promise<void> {
   await take(page.getByLabel('act', { exact: true }), words);
-  await press(button(page, 'Do it'));
+  await press(button(page, words.startsWith('prove dead') ? PROVED : 'Do it'));
 }
+
+/** The detector tried before the test and after it, chosen or as it was the last time. */
+const PROVED = /prove the detector, test, prove it again$/i;
 
 /** One act that takes a figure. */
 export async function actWith(page: Page, words: string, field: string, figure: number): Promise<void> {
@@ -351,9 +360,11 @@ function figured(operation: Operation): readonly [act: string, field: string, fi
 function actWords(operation: Operation): string {
   switch (operation.op) {
     case 'isolate':
-      return 'isolate at the origin: all poles, locked';
+      return operation.at === 'main-switch'
+        ? 'isolate at the main switch: whole installation, locked'
+        : 'isolate at the origin: all poles, locked';
     case 'energise':
-      return 'energise';
+      return operation.at === 'main-switch' ? 'energise at the main switch' : 'energise: all that is off';
     case 'open-cover':
       return 'open the cover';
     case 'close-cover':
@@ -655,7 +666,7 @@ export async function doTest(page: Page, action: TestAction, sure: Sure = 'fairl
   const { position } = takenUp(before.scenario, before.attempt);
   const { settings, done } = setUpFor(before, position, operations);
   let stands = operations.slice(0, done).reduce((at, what) => positionAfter(at, what, false), position);
-  await choose(page, action.title);
+  await choose(page, testTitle(action.id));
   await setUp(page, settings);
   await predict(page, before, action, sure);
   let entries = before.attempt.entries.length + 1 + done;
@@ -688,7 +699,8 @@ export async function judgeRightly(page: Page, run: Run, action: TestAction): Pr
   for (const line of truth.lines) {
     if (line.finding === null) continue;
     const name = JUDGED_WORDS[judgedRight(line)];
-    await tick(page.getByRole('group', { name: line.text }).getByRole('radio', { name, exact: true }));
+    const text = lineText(action.id, line);
+    await tick(page.getByRole('group', { name: text }).getByRole('radio', { name, exact: true }));
   }
   const limits = page.getByRole('group', { name: / limit: / });
   for (const [i, { right }] of truth.limits.entries())

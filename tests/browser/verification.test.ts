@@ -3,6 +3,7 @@
 
 import { expect, test, vi } from 'vitest';
 import { verify } from '../../src/scenario/verify.ts';
+import { testTitle } from '../../src/words/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { begin, conclude, doTest, putRight, sitDown } from './trainee.ts';
@@ -58,7 +59,7 @@ test('a faulty unit, put right, its due tests repeated, and fit', async () => {
   await conclude(page, {
     verdict: 'fit',
     cause: 'Poor joint in the circuit’s protective conductor',
-    repeat: due.map(({ title }) => title),
+    repeat: due.map(({ id }) => testTitle(id)),
     next: 'hand-over',
     tell: 'client',
   });

@@ -58,6 +58,18 @@ test('a critical act stops the work in practice, and making safe goes on with th
   expect(actor.getSnapshot().context.bench.position.supply).toBe('off-locked');
 });
 
+test('with an earth off, making safe takes the whole installation off', () => {
+  const actor = begun();
+  locked(actor);
+  actor.send({ type: 'do', operation: { op: 'disconnect', what: 'earthing-conductor' }, wall: 20 });
+  expect(actor.getSnapshot().context.harm?.acts.map(({ id }) => id)).toContain('earth-off-supply-on');
+  actor.send({ type: 'make safe', wall: 20 });
+  expect(actor.getSnapshot().context.bench.position).toMatchObject({
+    supply: 'off-locked',
+    main: 'off-locked',
+  });
+});
+
 /** Isolated, cover open, proved dead at both places: by hand, in a test that is then judged. */
 function madeDead(actor: Actor): void {
   locked(actor);

@@ -3,6 +3,7 @@ import { useId } from 'react';
 import { CATALOGUE } from '../../faults/catalogue.ts';
 import type { Family } from '../../faults/families.ts';
 import { FAMILIES } from '../../faults/families.ts';
+import { causeTitle } from '../../words/causes.ts';
 
 export const FAMILY_NAMES = Object.entries(FAMILIES) as [Family, string][];
 
@@ -31,7 +32,7 @@ export function CauseChoice({ value, others = [], onChange }: Props) {
             <optgroup key={family} label={name}>
               {entries.map((entry) => (
                 <option key={entry.id} value={entry.id}>
-                  {entry.title}
+                  {causeTitle(entry.id)}
                 </option>
               ))}
             </optgroup>

@@ -1,8 +1,10 @@
 /** Where statements and limits come from: each document once, with the tests that lean on it. */
+
 import { papersOf, readingScenario } from '../../scenario/scenario.ts';
 import { ACTIONS } from '../../verification/actions.ts';
 import { sourceText } from '../../verification/sources.ts';
 import type { Papers, TestAction } from '../../verification/testAction.ts';
+import { figureInWords, limitSum, limitText, lineInWords, testTitle } from '../../words/actions.ts';
 import { useSliced } from '../flow/useSliced.ts';
 import type { Offered } from './offered.ts';
 import { OFFERED } from './offered.ts';
@@ -36,8 +38,8 @@ export function Sources() {
         </p>
       ) : null}
       {[...(gathering.result ?? [])].map(([action, rows]) => (
-        <section key={action.id} aria-label={action.title}>
-          <h2>{action.title}</h2>
+        <section key={action.id} aria-label={testTitle(action.id)}>
+          <h2>{testTitle(action.id)}</h2>
           <div className="scroll">
             <table>
               <thead>
@@ -86,8 +88,10 @@ function* papersFrom({ handover: _, ...file }: Offered): Generator<null, Papers 
 
 const rowsOf = (action: TestAction, papers: Papers): readonly Row[] =>
   [
-    ...action.expectations(papers),
-    ...action.untold(papers),
-    ...action.figures(papers),
-    ...action.limits(papers).map((limit) => ({ ...limit, text: `${limit.text}: ${limit.sum}` })),
+    ...[...action.expectations(papers), ...action.untold(papers)].map((line) => lineInWords(action.id, line)),
+    ...action.figures(papers).map((figure) => figureInWords(action.id, figure)),
+    ...action.limits(papers).map((limit) => ({
+      ...limit,
+      text: `${limitText(action.id, limit)}: ${limitSum(action.id, limit)}`,
+    })),
   ].map(({ text, source }) => ({ text, source: sourceText(source) }));

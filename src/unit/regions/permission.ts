@@ -1,5 +1,5 @@
 /** Whether this session may be offered anything: withheld, authorised, or in its random delay. */
-import { assign, not } from 'xstate';
+import { not } from 'xstate';
 import { inLevel, vehicle } from './conditions.ts';
 import { unitSetup } from './setup.ts';
 
@@ -8,7 +8,7 @@ export const permission = unitSetup.createStateConfig({
   states: {
     idle: {
       always: { guard: vehicle, target: 'asked' },
-      exit: assign({ session: ({ context }) => context.session + 1 }),
+      exit: 'new session',
     },
     asked: {
       always: [

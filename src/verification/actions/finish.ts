@@ -13,20 +13,16 @@ const last = (o: Observed) => samplesWhen(o, settled).slice(-1);
 
 export const finish: TestAction = {
   id: 'finish',
-  title: 'Leaving it',
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
   restsOn: [],
-  purpose: 'Leave the unit dead at its outlet, ready, and as its papers have it.',
   applies: () => true,
   steps: () => [...unplug, waitFor(2), { op: 'prove-dead', at: 'outlet' }, pilot],
   expectations: (papers) => [
     {
       id: 'voltage',
       should: false,
-      text: 'leaves voltage on its outlet with nothing connected',
-      why: 'The contactor has worked many times by now: once more it has to be open.',
       source: pilotStandard('6.3.1'),
       of: 'unit',
       points: ['switching'],
@@ -35,8 +31,6 @@ export const finish: TestAction = {
     {
       id: 'ready',
       should: true,
-      text: 'says that it is ready',
-      why: 'Every fault was taken away and cleared.',
       source: SHEET,
       of: 'unit',
       points: ['pilot', 'switching', 'residual-direct'],
@@ -45,8 +39,6 @@ export const finish: TestAction = {
     {
       id: 'twelve-volts',
       should: true,
-      text: 'holds the pilot steady at 11.4 to 12.6 V',
-      why: 'Nothing is connected.',
       source: pilotStandard('Table A.10'),
       of: 'unit',
       points: ['pilot'],
@@ -55,8 +47,6 @@ export const finish: TestAction = {
     {
       id: 'plug',
       should: false,
-      text: 'keeps a plug',
-      why: 'The next user finds an empty outlet.',
       source: pilotStandard('Table A.6 sequence 2.1'),
       of: 'unit',
       points: ['proximity-retention'],
@@ -67,12 +57,10 @@ export const finish: TestAction = {
     {
       id: 'next-test',
       toldBy: [],
-      text: 'stays as good until it is tested next',
-      why: 'A verification is of the day.',
       source: published('BS 7671:2018+A2:2022 644'),
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {},
+  stops: [],
 };

@@ -18,12 +18,10 @@ const alone = (o: Observed) =>
 
 export const insulationCircuit: TestAction = {
   id: 'insulation-circuit',
-  title: 'Insulation of the circuit, unit taken off',
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: ['circuit'],
-  purpose: 'Measure the cable alone, every pair, at 500 V d.c.',
   applies: () => true,
   steps: ({ site, sheet }) => [
     { op: 'disconnect', what: 'unit' },
@@ -36,8 +34,6 @@ export const insulationCircuit: TestAction = {
     {
       id: 'lives-to-earth',
       should: false,
-      text: 'reads under 1.0 MΩ from any live conductor to PE',
-      why: 'Current leaks there in service, and the reading falls with damp; next to nothing is a link or a crossed core.',
       source: wiringRules('643.3, Table 64'),
       of: 'circuit',
       points: ['insulation', 'supply-wiring'],
@@ -51,8 +47,6 @@ export const insulationCircuit: TestAction = {
     {
       id: 'between-lives',
       should: true,
-      text: 'reads 1.0 MΩ or more between live conductors',
-      why: 'With the unit taken off there is nothing between them but insulation.',
       source: wiringRules('643.3, Table 64'),
       of: 'circuit',
       points: ['insulation'],
@@ -67,24 +61,10 @@ export const insulationCircuit: TestAction = {
     {
       id: 'inside-unit',
       toldBy: ['insulation-unit'],
-      text: 'has sound insulation inside the unit',
-      why: 'The unit was taken off for this test.',
       source: wiringRules('643.3.2'),
     },
   ],
   figures: () => [],
-  limits: (papers) => {
-    const rule = rulesFor(papers).insulation.circuit;
-    return [
-      insulationLimit(
-        'supply',
-        rule,
-        `circuit up to 500 V: ${rule.testVoltage} V d.c., at least ${(rule.minimum / 1e6).toFixed(1)} MΩ`,
-      ),
-    ];
-  },
-  stops: {
-    'lives-to-earth': 'insulation to earth failed: do not energise (BS 7671 643.1, EAWR reg. 4)',
-    'between-lives': 'insulation between live conductors failed: do not energise (BS 7671 643.1)',
-  },
+  limits: (papers) => [insulationLimit('supply', rulesFor(papers).insulation.circuit)],
+  stops: ['lives-to-earth', 'between-lives'],
 };

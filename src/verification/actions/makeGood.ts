@@ -9,21 +9,17 @@ const left = (o: Observed) => samplesWhen(o, off).slice(-1);
 
 export const makeGood: TestAction = {
   id: 'make-good',
-  title: 'Making good before power',
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: [],
   cover: 'closed',
-  purpose: 'Links out, conductors back, cover on, and nobody within reach of the first switch-on.',
   applies: () => true,
   steps: () => [{ op: 'close-cover' }, { op: 'guard' }],
   expectations: () => [
     {
       id: 'link-in',
       should: false,
-      text: 'has a temporary link left in',
-      why: 'The first switch-on would be a dead short to earth.',
       source: PRACTICE,
       of: 'circuit',
       points: ['supply-wiring'],
@@ -32,8 +28,6 @@ export const makeGood: TestAction = {
     {
       id: 'conductors-back',
       should: true,
-      text: 'has every conductor back on that was taken off, earthing conductor and electrode first',
-      why: 'Without its earth nothing would clear a fault.',
       source: published('EAWR 1989 reg. 8'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring'],
@@ -42,8 +36,6 @@ export const makeGood: TestAction = {
     {
       id: 'cover-on',
       should: true,
-      text: 'has its cover fixed',
-      why: 'Behind it the terminals will be live.',
       source: published('EAWR 1989 reg. 14'),
       of: 'unit',
       points: ['mechanical'],
@@ -56,12 +48,10 @@ export const makeGood: TestAction = {
       toldBy: ['supply-volts', 'state-c', 'loop'],
       ownOnly: true,
       of: 'circuit',
-      text: 'has every conductor back where it was',
-      why: 'That they are on is seen; that they are on the right terminals is measured.',
       source: fromMemory('BS 7671:2018+A2:2022 643.1'),
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {},
+  stops: [],
 };

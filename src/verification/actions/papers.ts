@@ -49,8 +49,6 @@ function openPenLines(papers: Papers): readonly Expectation[] {
     {
       id: 'open-pen',
       should: true,
-      text: 'has a measure named against an open PEN conductor',
-      why: 'The vehicle stands out of doors on the supply’s own combined conductor.',
       source: regulation('722.411.4.1'),
       of: 'circuit',
       points: ['supply-wiring', 'protective-conductor'],
@@ -62,8 +60,6 @@ function openPenLines(papers: Papers): readonly Expectation[] {
           {
             id: 'window',
             should: false,
-            text: 'relies on a voltage window against an open PEN conductor of three phases',
-            why: 'Balanced lines hold the neutral in its place with the PEN open: there is nothing to see.',
             source: regulation('722.411.4.1(iv)'),
             of: 'circuit',
             points: ['supply-wiring'],
@@ -82,8 +78,6 @@ function electrodeLines(papers: Papers): readonly Expectation[] {
     {
       id: 'at-origin',
       should: true,
-      text: 'has a residual device at its origin',
-      why: 'Through two electrodes no overcurrent device clears a fault, and the unit’s own cannot see the cable that feeds it.',
       source: regulation('411.5.2'),
       of: 'circuit',
       points: ['residual-direct', 'supply-wiring'],
@@ -95,8 +89,7 @@ function electrodeLines(papers: Papers): readonly Expectation[] {
           {
             id: 'touch-voltage',
             should: true,
-            text: `keeps its electrode’s resistance × ${1000 * device.rated} mA at ${electrode.touchVoltage} V or less`,
-            why: 'A fault too small for the device to see may stand for good.',
+            values: { rated: device.rated, touchVoltage: electrode.touchVoltage },
             source: regulation('411.5.3'),
             of: 'circuit',
             points: ['protective-conductor'],
@@ -108,13 +101,11 @@ function electrodeLines(papers: Papers): readonly Expectation[] {
 
 export const papers: TestAction = {
   id: 'papers',
-  title: 'Papers and the unit’s sheet',
   stage: 'before power',
   from: 'energised',
   leaves: 'energised',
   restsOn: [],
   cover: 'as found',
-  purpose: 'Know what was meant before looking at what was made.',
   applies: () => true,
   steps: () => [waitFor(60)],
   expectations: (p) => {
@@ -124,8 +115,7 @@ export const papers: TestAction = {
       {
         id: 'over-rating',
         should: false,
-        text: 'takes more than its overcurrent device is rated for',
-        why: `The unit is set to ${sheet.setCurrent} A and may take that for hours; the device is rated ${site.circuit.breaker.rating} A.`,
+        values: { setCurrent: sheet.setCurrent, rating: site.circuit.breaker.rating },
         source: fromMemory('BS 7671:2018+A2:2022 433.1.1'),
         of: 'circuit',
         points: ['supply-wiring'],
@@ -134,8 +124,7 @@ export const papers: TestAction = {
       {
         id: 'additional',
         should: true,
-        text: `has a residual device of ${1000 * additional.rated} mA or less, type A, F or B, that opens every live conductor`,
-        why: 'Each connecting point has its own, in the unit or before it.',
+        values: { rated: additional.rated },
         source: additional.source,
         of: 'circuit',
         points: ['residual-direct'],
@@ -144,8 +133,6 @@ export const papers: TestAction = {
       {
         id: 'direct',
         should: true,
-        text: 'is protected against smooth d.c., by a detector or a type B device',
-        why: 'D.c. from a vehicle blinds the other types.',
         source: additional.source,
         of: 'circuit',
         points: ['residual-direct'],
@@ -154,8 +141,6 @@ export const papers: TestAction = {
       {
         id: 'type-ac',
         should: false,
-        text: 'rests on a type AC device',
-        why: 'It answers to pure a.c. alone; a charger does not keep to that.',
         source: regulation('531.3.3'),
         of: 'circuit',
         points: ['residual-direct'],
@@ -170,35 +155,27 @@ export const papers: TestAction = {
       id: 'cable-carries',
       toldBy: ['inspect'],
       of: 'circuit',
-      text: 'has a cable that carries the device’s rating as it is laid',
-      why: 'How it is laid is to be seen on the spot: the papers tell its length and areas.',
       source: fromMemory('BS 7671:2018+A2:2022 433.1.1, Appendix 4'),
     },
     {
       id: 'own-circuit',
       toldBy: ['isolate', 'inspect'],
       of: 'circuit',
-      text: 'feeds nothing else',
-      why: 'What hangs on the circuit is found by isolating it.',
       source: rulesFor(p).regulation('722.533.101'),
     },
     {
       id: 'as-fitted',
       toldBy: ['inspect'],
       of: 'circuit',
-      text: 'has the devices fitted that the papers name',
-      why: 'Papers tell what was meant.',
       source: PRACTICE,
     },
     {
       id: 'offer',
       toldBy: ['state-b', 'coding-sizes', 'state-c', 'c-to-b', 'state-d', 'limit'],
-      text: 'offers no more than it is set to',
-      why: 'The setting is on the sheet; the offer is measured.',
       source: pilotStandard('6.3.1.6'),
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {},
+  stops: [],
 };

@@ -4,7 +4,7 @@ import { isInside, judgeAll } from '../judging.ts';
 import { CIRCUIT, PRACTICE, wiringRules } from '../sources.ts';
 import { continuity } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
-import { continuityOf, ohms, path } from './protectivePath.ts';
+import { continuityOf, path } from './protectivePath.ts';
 
 /** A PE pole of an open-PEN measure lies in the path: where it stands open, the supply may be why. */
 const withPole =
@@ -24,18 +24,16 @@ const outletPath = ({ sheet }: Papers) => {
     sum,
     sum,
     'unit',
-    tethered ? `${sheet.cable.length} m of ${sheet.cable.area} mm² = ${ohms(sum)} Ω` : 'contacts alone, 0 Ω',
+    tethered ? { tethered, length: sheet.cable.length, area: sheet.cable.area } : { tethered },
   );
 };
 
 export const peOutlet: TestAction = {
   id: 'pe-outlet',
-  title: 'Protective conductor, unit to outlet',
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: ['unit-earth', 'outlet'],
-  purpose: 'Show that the unit carries the protective conductor on to the outlet and to its exposed metal.',
   applies: () => true,
   steps: ({ sheet }) => [
     { op: 'null-leads' },
@@ -56,8 +54,6 @@ export const peOutlet: TestAction = {
           {
             id: 'jumps',
             should: false,
-            text: 'jumps or opens while its cable is bent',
-            why: 'A core that has parted inside still touches while the cable lies still.',
             source: PRACTICE,
             of: 'unit',
             points: ['protective-conductor'],
@@ -72,8 +68,6 @@ export const peOutlet: TestAction = {
     {
       id: 'case',
       should: true,
-      text: 'joins its exposed metal to the protective conductor',
-      why: 'A fault to the case is cleared only through that joint.',
       source: wiringRules('643.2.1'),
       of: 'unit',
       points: ['protective-conductor'],
@@ -86,16 +80,10 @@ export const peOutlet: TestAction = {
       id: 'to-met',
       toldBy: ['inspect', 'pe-circuit', 'electrode', 'make-good', 'ze', 'state-c', 'loop'],
       of: 'circuit',
-      text: 'is joined to the main earthing terminal',
-      why: 'Both leads are at the unit: this is its own half of the path only.',
       source: CIRCUIT,
     },
   ],
   figures: () => [],
   limits: (papers) => [outletPath(papers).limit],
-  stops: {
-    'near-sum': 'the protective conductor to the outlet failed: do not energise (BS 7671 643.1)',
-    open: 'the protective conductor to the outlet is open: do not energise (BS 7671 643.1)',
-    case: 'exposed metal is not earthed: do not energise (BS 7671 643.1)',
-  },
+  stops: ['near-sum', 'open', 'case'],
 };

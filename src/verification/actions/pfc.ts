@@ -17,21 +17,16 @@ const connected: When = ({ removed, disturbed }) =>
   !removed.includes('earthing-conductor') && !removed.includes('electrode') && !disturbed;
 
 /** Least loop at which no more flows than the device can break: three lines bolted together draw twice a single one. */
-function leastLoop(papers: Papers, to: 'neutral' | 'earth'): { limit: Ohms; sum: string } {
+function leastLoop(papers: Papers, to: 'neutral' | 'earth'): Pick<Limit, 'limit' | 'values'> {
   const { voltage, threePhase } = rulesFor(papers).prospective;
   const { breakingCapacity } = papers.site.circuit.breaker;
   const multiple = papers.site.phases === 3 && to === 'neutral' ? threePhase : 1;
   const limit = (multiple * voltage) / breakingCapacity;
-  const times = multiple === 1 ? '' : `${multiple} × `;
-  return {
-    limit,
-    sum: `${times}${voltage} V ÷ ${breakingCapacity / 1000} kA = ${limit.toFixed(3)} Ω at least: the device breaks ${breakingCapacity / 1000} kA`,
-  };
+  return { limit, values: { multiple, voltage, breakingCapacity, limit } };
 }
 
 const capacityLimit = (papers: Papers, to: 'neutral' | 'earth', terminal: string): Limit => ({
   id: `capacity-${to}`,
-  text: `least loop from line to ${to} for the device’s breaking capacity`,
   quantity: 'loop',
   unit: 'Ω',
   ...leastLoop(papers, to),
@@ -60,8 +55,6 @@ function earthLines(papers: Papers): readonly Expectation[] {
       {
         id: 'joined',
         should: false,
-        text: 'reads from line to earth anything like what it reads to neutral',
-        why: 'Two electrodes lie between: so low a loop means that neutral and earth are joined somewhere.',
         source: PRACTICE,
         of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
@@ -79,8 +72,7 @@ function earthLines(papers: Papers): readonly Expectation[] {
     {
       id: 'earth-way',
       should: true,
-      text: `reads from line to earth no more than the ${earthLoop(site)} Ω of its papers and 0.05 Ω`,
-      why: 'With everything connected there may be paths in parallel: less, never more.',
+      values: { loop: earthLoop(site) },
       source: rulesFor(papers).regulation('643.7.3.201'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring'],
@@ -92,8 +84,6 @@ function earthLines(papers: Papers): readonly Expectation[] {
           {
             id: 'alike',
             should: true,
-            text: 'reads alike from line to neutral and from line to earth',
-            why: 'One PEN conductor is both on the supply’s side.',
             source: CIRCUIT,
             of: 'circuit',
             points: ['protective-conductor', 'supply-wiring'],
@@ -125,21 +115,18 @@ const alike = (papers: Papers, o: Parameters<Expectation['judge']>[0]) => {
 
 export const pfc: TestAction = {
   id: 'pfc',
-  title: 'Prospective fault current at the origin',
   stage: 'with power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: ['supply', 'earthing'],
   cover: 'closed',
-  purpose: 'Show that the device can break the greatest current that the supply can drive there.',
   applies: () => true,
   steps: ({ site }) => [NEUTRAL, EARTH].flatMap((to) => linesOf(site).map((line) => originLoop(line, to))),
   expectations: (papers) => [
     {
       id: 'neutral-way',
       should: true,
-      text: `reads from line to neutral within 0.05 Ω of the ${neutralLoop(papers.site)} Ω in its papers`,
-      why: 'The greatest current at the origin follows from it, and volt drop rests on it.',
+      values: { loop: neutralLoop(papers.site) },
       source: rulesFor(papers).regulation('643.7.3.201'),
       of: 'circuit',
       points: ['supply-wiring'],
@@ -151,8 +138,6 @@ export const pfc: TestAction = {
     {
       id: 'no-return',
       should: false,
-      text: 'leaves the test current without a return, to neutral or to earth',
-      why: 'A conductor of the supply would be open.',
       source: CIRCUIT,
       of: 'circuit',
       points: ['supply-wiring', 'protective-conductor'],
@@ -169,19 +154,16 @@ export const pfc: TestAction = {
     {
       id: 'at-outlet',
       toldBy: ['loop'],
-      text: 'has devices at its outlet that break what flows there',
-      why: 'The reading at the outlet is smaller, and a device has to stand what flows where it is fitted.',
       source: rulesFor(papers).regulation('434.5.1'),
     },
   ],
   figures: (papers) => [
     {
       id: 'current',
-      text: 'could drive at its origin, from line to neutral',
+      values: { voltage: rulesFor(papers).prospective.voltage, loop: neutralLoop(papers.site) },
       unit: 'A',
       value: rulesFor(papers).prospective.voltage / neutralLoop(papers.site),
       tolerance: (0.15 * rulesFor(papers).prospective.voltage) / neutralLoop(papers.site),
-      why: `${rulesFor(papers).prospective.voltage} V ÷ ${neutralLoop(papers.site)} Ω; three lines at once: twice that.`,
       source: rulesFor(papers).prospective.source,
     },
   ],
@@ -189,5 +171,5 @@ export const pfc: TestAction = {
     capacityLimit(papers, 'neutral', NEUTRAL),
     ...(papers.site.earthing === 'TT' ? [] : [capacityLimit(papers, 'earth', EARTH)]),
   ],
-  stops: { 'no-return': 'a conductor of the supply is open: do not energise, tell the distributor' },
+  stops: ['no-return'],
 };

@@ -7,13 +7,11 @@ import { fixedTest, inTime, staysOff, timeLimit, whichTrips } from './residualFi
 
 export const residualFive: TestAction = {
   id: 'residual-five',
-  title: 'Five times the residual rating, a.c.',
   stage: 'protection',
   optional: true,
   from: 'energised',
   leaves: 'energised',
   restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing'],
-  purpose: 'Time the trip at a current nearer to a real fault. Recorded as extra: its absence is no fault.',
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) =>
     oneAfterAnother(papers, 'residual', [
@@ -28,18 +26,10 @@ export const residualFive: TestAction = {
       id: 'asked-for',
       toldBy: [],
       ownOnly: true,
-      text: 'is asked to pass this before it may be put to use',
-      why: 'Since the second amendment one test at the rating is what verification needs.',
       source: wiringRules('643.8'),
     },
   ],
   figures: () => [],
-  limits: (papers) => [
-    timeLimit(
-      fixedTest(papers, 5),
-      '5 × the rating: the time for its kind',
-      published('IEC 61008-1, break times'),
-    ),
-  ],
-  stops: {},
+  limits: (papers) => [timeLimit(fixedTest(papers, 5), published('IEC 61008-1, break times'))],
+  stops: [],
 };

@@ -65,13 +65,11 @@ function swings(papers: Papers, o: Observed): Finding {
 
 export const supplyVolts: TestAction = {
   id: 'supply-volts',
-  title: 'Supply voltage and rotation at the origin',
   stage: 'with power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: ['supply'],
   cover: 'closed',
-  purpose: 'Know the supply before the unit is held to account for it, at rest and as a load is switched.',
   applies: () => true,
   steps: (papers) => [
     ...[...toNeutral(papers), ...toEarth(papers)].map(([a, b]) => voltage(a, b)),
@@ -89,8 +87,7 @@ export const supplyVolts: TestAction = {
       {
         id: 'line-to-neutral',
         should: true,
-        text: `reads ${supply.lineToNeutral.least} to ${supply.lineToNeutral.greatest} V from line to neutral`,
-        why: '230 V + 10 % − 6 % at the supply terminals.',
+        values: { ...supply.lineToNeutral },
         source: supply.source,
         of: 'circuit',
         points: ['supply-wiring'],
@@ -99,8 +96,6 @@ export const supplyVolts: TestAction = {
       {
         id: 'line-to-earth',
         should: true,
-        text: 'reads the same from line to earth as from line to neutral, within some volts',
-        why: 'The source’s star point is earthed.',
         source: CIRCUIT,
         of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
@@ -109,11 +104,7 @@ export const supplyVolts: TestAction = {
       {
         id: 'neutral-lifted',
         should: false,
-        text: `has more than ${earthing === 'TN-C-S' ? 'nothing' : `${FEW} V`} between neutral and earth`,
-        why:
-          earthing === 'TN-C-S'
-            ? 'They are joined here.'
-            : 'Load current in the neutral makes some volts; line voltage there would be a crossed or a broken conductor.',
+        values: { joined: earthing === 'TN-C-S', few: FEW },
         source: earthing === 'TN-C-S' ? CIRCUIT : PRACTICE,
         of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
@@ -125,8 +116,7 @@ export const supplyVolts: TestAction = {
       {
         id: 'earth-lifted',
         should: false,
-        text: `has more than ${FEW} V between its main earthing terminal and true earth`,
-        why: 'Whoever stands on the ground and touches the vehicle has that across them.',
+        values: { few: FEW },
         source: PRACTICE,
         of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
@@ -135,8 +125,7 @@ export const supplyVolts: TestAction = {
       {
         id: 'swings',
         should: false,
-        text: `loses more, or gains, than its loop makes of a load of ${SWITCHED} A that is switched on`,
-        why: 'A voltage that follows the loads is the sign of a neutral or a PEN conductor that is parting.',
+        values: { amps: SWITCHED },
         source: PRACTICE,
         of: 'circuit',
         points: ['supply-wiring'],
@@ -153,8 +142,6 @@ export const supplyVolts: TestAction = {
             toldBy: [],
             ownOnly: true,
             of: 'circuit' as const,
-            text: 'shows a whole PEN conductor by the nought between neutral and earth',
-            why: 'They are joined here: it stays nought with the PEN open.',
             source: CIRCUIT,
           },
         ]
@@ -163,15 +150,10 @@ export const supplyVolts: TestAction = {
       id: 'all-loads',
       toldBy: ['volt-drop'],
       of: 'circuit' as const,
-      text: 'keeps its voltage with everything on that it will ever feed',
-      why: 'One load was switched, for a moment.',
       source: PRACTICE,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {
-    'neutral-lifted': 'the neutral is not where it should be: do not energise, tell the distributor',
-    'earth-lifted': 'the earthing terminal stands at a voltage: do not energise, tell the distributor',
-  },
+  stops: ['neutral-lifted', 'earth-lifted'],
 };

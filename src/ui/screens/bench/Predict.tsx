@@ -2,12 +2,14 @@
  * Step two of a test, open with step one: one line at a time, should, should not or can't tell; figures typed; then
  * how sure, which locks and acts. Keys 1 to 3 answer while the focus is in the list or on the answers.
  */
+
 import type { KeyboardEvent, Ref } from 'react';
 import { useEffect, useRef, useState } from 'react';
 import type { Answer, Sure } from '../../../attempt/attempt.ts';
 import { ANSWERS } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import type { Figure } from '../../../verification/testAction.ts';
+import type { InWords } from '../../../words/actions.ts';
 import type { LessSure } from '../../flow/attemptMachine.ts';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import { answerText } from '../../words/answers.ts';
@@ -24,8 +26,8 @@ export const OWN_WORDS = { unit: 'The unit', circuit: 'The circuit' } as const;
 export interface Asking {
   /** Where the step begins, for keys and for whoever listens. */
   readonly heading: Ref<HTMLHeadingElement>;
-  readonly lines: readonly Line[];
-  readonly figures: readonly Figure[];
+  readonly lines: readonly InWords<Line>[];
+  readonly figures: readonly InWords<Figure>[];
   /** Whether the set-up fits, so that it can be locked. */
   readonly fits: boolean;
 }

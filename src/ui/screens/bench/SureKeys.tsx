@@ -5,6 +5,7 @@
 import type { Sure } from '../../../attempt/attempt.ts';
 import { SURENESS } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
+import type { InWords } from '../../../words/actions.ts';
 import type { LessSure } from '../../flow/attemptMachine.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { Choice } from '../../parts/Choice.tsx';
@@ -16,7 +17,7 @@ const LESS = SURENESS.slice(0, -1);
 interface Props {
   readonly isReady: boolean;
   /** Those that were answered. */
-  readonly lines: readonly Line[];
+  readonly lines: readonly InWords<Line>[];
   readonly onLock: (sure: Sure, lessSure: LessSure) => void;
 }
 

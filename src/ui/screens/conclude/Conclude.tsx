@@ -2,6 +2,7 @@
  * The conclusion: verdict, cause, how sure, the findings it rests on, which tests a repair makes due, what next, whom
  * to tell, and why tests were left out. Nothing is filled in beforehand.
  */
+
 import type { FormEvent } from 'react';
 import { useState } from 'react';
 import type { EntryOf, Sure, Verdict } from '../../../attempt/attempt.ts';
@@ -10,6 +11,7 @@ import { NOTHING } from '../../../attempt/marks/diagnosis.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import { CATALOGUE, entryNamed } from '../../../faults/catalogue.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
+import { testTitle } from '../../../words/actions.ts';
 import type { AttemptActor } from '../../flow/attemptMachine.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { hasStopped } from '../../flow/bench.ts';
@@ -169,10 +171,10 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
           {undone.length === 0 ? null : (
             <section className="stack" aria-labelledby="left-heading">
               <h3 id="left-heading">Tests left out, and why</h3>
-              {undone.map(({ id, title }) => (
+              {undone.map(({ id }) => (
                 <Choice
                   key={id}
-                  label={title}
+                  label={testTitle(id)}
                   none="no reason given"
                   options={LEFT_OUT.map((why) => [why, LEFT_OUT_WORDS[why]])}
                   value={leftOut[id] ?? ''}
@@ -210,7 +212,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
             )}
           </div>
         </form>
-        <YourTests bench={bench} actions={actions} />
+        <YourTests bench={bench} />
       </main>
       <Foot />
     </>

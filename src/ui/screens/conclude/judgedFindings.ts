@@ -1,8 +1,10 @@
 /** Every line and limit that the trainee judged, as something a verdict can rest on; the last judgement counts. */
+
 import type { Run } from '../../../attempt/run.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import { isJudgedAsSaid } from '../../../attempt/truth.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
+import { limitText, lineText, testTitle } from '../../../words/actions.ts';
 import { JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 
 export interface JudgedFinding {
@@ -25,9 +27,10 @@ export function judgedFindings(
     if (judgement === undefined) return [];
     const prediction = entriesAbout(attempt, 'prediction', action.id).at(-1);
     const saidOf = (line: string) => prediction?.lines.find((one) => one.id === line)?.answer;
-    const frame = { test: action.id, title: action.title };
-    const lines = action.expectations(papers).flatMap(({ id, text }): JudgedFinding[] => {
-      const judged = judgement.lines.find((line) => line.id === id)?.judged;
+    const frame = { test: action.id, title: testTitle(action.id) };
+    const lines = action.expectations(papers).flatMap((line): JudgedFinding[] => {
+      const { id } = line;
+      const judged = judgement.lines.find((one) => one.id === id)?.judged;
       const key = `${action.id} ${id}`;
       return judged === undefined
         ? []
@@ -36,20 +39,30 @@ export function judgedFindings(
               ...frame,
               key,
               id,
-              text,
+              text: lineText(action.id, line),
               judged: JUDGED_WORDS[judged],
               isAsSaid: isJudgedAsSaid(saidOf(id), judged),
             },
           ];
     });
-    const limits = action.limits(papers).flatMap(({ id, text }): JudgedFinding[] => {
-      const words = judgement.limits.filter((limit) => limit.id === id).map(({ judged }) => judged);
+    const limits = action.limits(papers).flatMap((limit): JudgedFinding[] => {
+      const { id } = limit;
+      const words = judgement.limits.filter((one) => one.id === id).map(({ judged }) => judged);
       const worst = words.find((word) => word === 'outside') ?? words.find((word) => word === 'too-close');
       const judged = worst ?? words[0];
       const key = `${action.id} ${id}`;
       return judged === undefined
         ? []
-        : [{ ...frame, key, id, text, judged: LIMIT_WORDS[judged], isAsSaid: judged === 'within' }];
+        : [
+            {
+              ...frame,
+              key,
+              id,
+              text: limitText(action.id, limit),
+              judged: LIMIT_WORDS[judged],
+              isAsSaid: judged === 'within',
+            },
+          ];
     });
     return [...lines, ...limits];
   });

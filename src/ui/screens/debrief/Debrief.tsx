@@ -2,6 +2,7 @@
  * The debrief: was the verdict right, the gates, marks by part, what was sure and wrong, one goal; below it every
  * line with truth, reason and source, the cause, and the log. All of it is recomputed from the log.
  */
+
 import { useCallback, useMemo } from 'react';
 import type { Debrief as Told } from '../../../attempt/debrief.ts';
 import { debriefing } from '../../../attempt/debrief.ts';
@@ -10,6 +11,8 @@ import { rungOf } from '../../../attempt/rung.ts';
 import { tellingStep, timelineOf } from '../../../attempt/timeline.ts';
 import type { Lockstep, Progress } from '../../../attempt/twin.ts';
 import { followingLog } from '../../../attempt/twin.ts';
+import { stopWhy, testTitle } from '../../../words/actions.ts';
+import { goalText } from '../../../words/goal.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { makingBench } from '../../flow/bench.ts';
 import type { Sliced } from '../../flow/useSliced.ts';
@@ -149,7 +152,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
           />
           <section className="stack" aria-labelledby="goal-heading">
             <h2 id="goal-heading">One goal for next time</h2>
-            <GoalKeeper suggested={told.goal} />
+            <GoalKeeper suggested={goalText(told.goal)} />
           </section>
         </div>
         <div className="wide-stack">
@@ -197,8 +200,6 @@ function Following({ following }: { readonly following: Sliced<Progress, Lockste
 const verdictText = ({ verdict: { said, right } }: Told): string =>
   said === null ? 'No verdict.' : `“${verdictTitle(said)}”: ${right ? 'right' : 'not right'}.`;
 
-const titleOf = ({ tests }: Told, id: string): string => tests.find(({ test }) => test === id)?.title ?? id;
-
 const TRUTH_WORDS = {
   sound: 'finds nothing broken here and finishes: fit for service.',
   'not sound': 'finds something broken here: not fit for service.',
@@ -227,7 +228,7 @@ function Gates({ told }: { readonly told: Told }) {
       {told.stopped === null ? null : (
         <p className="note">
           {told.repaired.length === 0 ? 'A' : 'As it was met, a'} faultless trainee stops at “
-          {titleOf(told, told.stopped.action)}”: {told.stopped.why}.
+          {testTitle(told.stopped.action)}”: {stopWhy(told.stopped.action, told.stopped.line)}.
         </p>
       )}
     </>

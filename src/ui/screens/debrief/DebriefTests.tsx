@@ -1,8 +1,16 @@
 /** Every line, figure and limit of every test that counts, with what was said and what is true. */
+
 import { memo } from 'react';
 import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { sourceText } from '../../../verification/sources.ts';
+import {
+  figureInWords,
+  limitSum,
+  limitText,
+  lineInWords,
+  testTitle,
+} from '../../../words/actions.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
 import { isAsSaid, judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
 import { answerText, SURE_WORDS } from '../../words/answers.ts';
@@ -20,7 +28,7 @@ export const DebriefTests = memo(function DebriefTests({ told }: { readonly told
         return (
           <details key={test.test} className="debrief-test">
             <summary>
-              {test.title}: {test.done ? summary(differing, lines.length) : 'not done'}
+              {testTitle(test.test)}: {test.done ? summary(differing, lines.length) : 'not done'}
               {test.given ? '; its lines were given' : ''}
               {test.sure === null ? '' : `; ${SURE_WORDS[test.sure]}`}
               {test.counts ? '' : '; not marked: a faultless trainee has stopped before it'}
@@ -38,10 +46,11 @@ const summary = (differing: number, all: number): string =>
 
 function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
   return [
-    ...test.lines.map(
-      (line): TruthLine => ({
+    ...test.lines.map((line): TruthLine => {
+      const { text, why, otherwise } = lineInWords(test.test, line);
+      return {
         id: line.id,
-        text: `${OWN_WORDS[line.subject]} ${line.text}`,
+        text: `${OWN_WORDS[line.subject]} ${text}`,
         pairs: [
           {
             of: 'predicted',
@@ -54,33 +63,35 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
           },
           ...(line.judgement === null ? [] : [judgedPair(line.judged, line.judgement)]),
         ],
-        why: whyText(line.why, line.toldBy),
+        why: whyText(why, line.toldBy.map(testTitle)),
+        otherwise,
         source: sourceText(line.source),
-      }),
-    ),
-    ...test.figures.map(
-      ({ text, unit, said, right, isRight, why, source }): TruthLine => ({
-        id: `figure ${text}`,
+      };
+    }),
+    ...test.figures.map((figure): TruthLine => {
+      const { text, unit, said, value, isRight, why, source } = figureInWords(test.test, figure);
+      return {
+        id: `figure ${figure.id}`,
         text,
         pairs: [
           {
             of: 'predicted',
             you: test.given ? 'given' : said === null ? 'nothing' : figureText(said, unit),
-            truth: figureText(right, unit),
+            truth: figureText(value, unit),
             agrees: test.given || isRight,
           },
         ],
         why,
         source: sourceText(source),
-      }),
-    ),
+      };
+    }),
     ...test.limits.map(({ limit, reading, right, judged }): TruthLine => {
       const record = recordOf(run, reading);
       return {
         id: `limit ${limit.id} ${reading}`,
-        text: `${limit.text}: ${record === undefined ? 'not written down' : recordText(record)}`,
+        text: `${limitText(test.test, limit)}: ${record === undefined ? 'not written down' : recordText(record)}`,
         pairs: [limitPair(judged, right)],
-        why: limit.sum,
+        why: limitSum(test.test, limit),
         source: sourceText(limit.source),
       };
     }),

@@ -1,11 +1,14 @@
 /**
- * What was the trainee would have signed for and was wrong, a card for each misconception, the largest first; each jumps the replay
+ * What the trainee would have signed for and was wrong, a card for each misconception, the largest first; each jumps the replay
  * to where it would have shown. And how often sure was right.
  */
+
 import type { Debrief, DebriefLine, WrongGroup } from '../../../attempt/debrief.ts';
 import { MISCONCEPTIONS } from '../../../attempt/debrief.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import { sourceText } from '../../../verification/sources.ts';
+import { lineInWords } from '../../../words/actions.ts';
+import { causesTitle, causeTitle } from '../../../words/causes.ts';
 import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
 
@@ -49,14 +52,12 @@ export function SureAndWrong({ told, timeline, shown, onShow }: Props) {
           <div className="card-head">
             <span className="circled">{sureAndWrong.length + 1}</span>
             <p>
-              <strong>Cause: “{wrongCause}”</strong>
+              <strong>Cause: “{causeTitle(wrongCause)}”</strong>
             </p>
           </div>
           <dl className="told">
             <dt>true</dt>
-            <dd className="true">
-              {causes.length === 0 ? 'nothing is wrong' : causes.map(({ title }) => title).join('; ')}
-            </dd>
+            <dd className="true">{causesTitle(causes.map(({ id }) => id))}</dd>
           </dl>
         </div>
       )}
@@ -124,7 +125,7 @@ function Card({ number, group, tests, isChosen, onShow }: CardProps) {
 const linesText = (count: number): string => `${count} ${count === 1 ? 'line' : 'lines'}`;
 
 function WrongLine({ line }: { readonly line: DebriefLine }) {
-  const { text, subject, predicted, right, sure, why, source } = line;
+  const { text, subject, predicted, right, sure, why, source } = lineInWords(line.test, line);
   return (
     <div className="judge-line">
       <p>

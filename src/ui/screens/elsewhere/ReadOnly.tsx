@@ -1,6 +1,5 @@
 /** An attempt that another tab holds, as it was kept when it was opened here: to be looked at, not worked on. */
 import type { ReactNode } from 'react';
-import { allowedActions } from '../../../scenario/scenario.ts';
 import type { Bench } from '../../flow/bench.ts';
 import type { Place } from '../../flow/place.ts';
 import { ExportButton } from '../../parts/ExportButton.tsx';
@@ -59,7 +58,7 @@ export function ToRead({ bench, children }: { readonly bench: Bench; readonly ch
           <div className="strip-known">
             <Known bench={bench} />
           </div>
-          <YourTests bench={bench} actions={allowedActions(scenario)} />
+          <YourTests bench={bench} />
         </div>
       </main>
       <Foot />

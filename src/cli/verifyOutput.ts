@@ -1,11 +1,12 @@
 /** What `verify --json` prints. Names and shapes are the contract's. */
+import type { Verification } from '../scenario/verify.ts';
 import { sourceText } from '../verification/sources.ts';
-import type { Verification } from './verify.ts';
+import { limitSum, lineText, stopWhy } from '../words/actions.ts';
 
 export function verifyOutput({ conclusion, stopped, actions }: Verification) {
   return {
     conclusion,
-    stopped,
+    stopped: stopped && { action: stopped.action, why: stopWhy(stopped.action, stopped.line) },
     broken: actions.flatMap(({ action, expectations }) =>
       expectations
         .filter(({ finding }) => finding === 'broken')
@@ -13,7 +14,7 @@ export function verifyOutput({ conclusion, stopped, actions }: Verification) {
           action: action.id,
           expectation: e.id,
           should: e.should,
-          text: e.text,
+          text: lineText(action.id, e),
           of: e.of,
           source: sourceText(e.source),
           points: e.points,
@@ -30,7 +31,7 @@ export function verifyOutput({ conclusion, stopped, actions }: Verification) {
         limit: limit.limit,
         pass,
         tooClose,
-        sum: limit.sum,
+        sum: limitSum(action.id, limit),
         source: sourceText(limit.source),
       })),
     ),
