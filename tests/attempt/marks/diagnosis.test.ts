@@ -4,6 +4,7 @@ import type { NotedOf } from '../../../src/attempt/attempt.ts';
 import { mark } from '../../../src/attempt/mark.ts';
 import { rightConclusion } from '../../../src/attempt/worked.ts';
 import { readScenario } from '../../../src/scenario/scenario.ts';
+import { sumText } from '../../../src/words/sums.ts';
 import { attemptOf } from '../../helpers/person.ts';
 import { scenarioNamed } from '../../helpers/scenarios.ts';
 
@@ -34,7 +35,9 @@ describe('mill-race, a poor joint in the protective conductor', () => {
 
   test('after papers alone no cause earns anything', () => {
     expect(saying(mill, joint, ['papers', 'inspect']).parts.diagnosis).toBe(0);
-    expect(saying(mill, joint, ['papers', 'inspect']).sums.diagnosis).toMatch(/no test .* speaks for it$/);
+    expect(sumText(saying(mill, joint, ['papers', 'inspect']), 'diagnosis')).toMatch(
+      /no test .* speaks for it$/,
+    );
     expect(saying(mill, joint).parts.diagnosis).toBe(20);
   });
 
@@ -84,9 +87,9 @@ test('that nothing is wrong is worth as much as was tested', () => {
   const sound = scenarioNamed('signal-cottage');
   const none = saying(sound, {}, []);
   expect(none.parts.diagnosis).toBe(0);
-  const { parts, sums } = saying(sound, {}, ['papers', 'inspect', 'loop', 'pe-circuit', 'state-c']);
-  const [, done, of] = /with (\d+) of (\d+) tests done/.exec(sums.diagnosis) ?? [];
+  const marks = saying(sound, {}, ['papers', 'inspect', 'loop', 'pe-circuit', 'state-c']);
+  const [, done, of] = /with (\d+) of (\d+) tests done/.exec(sumText(marks, 'diagnosis')) ?? [];
   expect(Number(done)).toBeGreaterThan(0);
   expect(Number(done)).toBeLessThan(Number(of));
-  expect(parts.diagnosis).toBeCloseTo((20 * Number(done)) / Number(of), 1);
+  expect(marks.parts.diagnosis).toBeCloseTo((20 * Number(done)) / Number(of), 1);
 });

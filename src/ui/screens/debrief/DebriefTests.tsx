@@ -4,13 +4,7 @@ import { memo } from 'react';
 import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { sourceText } from '../../../verification/sources.ts';
-import {
-  figureInWords,
-  limitSum,
-  limitText,
-  lineInWords,
-  testTitle,
-} from '../../../words/actions.ts';
+import { figureInWords, limitSum, limitText, lineInWords, testTitle } from '../../../words/actions.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
 import { isAsSaid, judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
 import { answerText, SURE_WORDS } from '../../words/answers.ts';
