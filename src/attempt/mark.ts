@@ -1,6 +1,6 @@
 /**
  * The marks of an attempt, by replay: the same file always gives the same marks, whatever it says of itself. Each part
- * stands in its own file in marks/, each with its sum in words and figures.
+ * stands in its own file in marks/, with the figures of its sum.
  *
  * Gates are never points: a critical unsafe act, or accepting a unit that cannot be shown to be sound, means not
  * passed; so does a hurdle that is not met. How sure a trainee was is nowhere in it.
@@ -15,15 +15,20 @@ import type { Verified, VerifiedAction } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
 import type { Attempt } from './attempt.ts';
 import { differences } from './claims.ts';
-import type { Expected } from './marks/counted.ts';
+import type { Expected, PartMark, Rate } from './marks/counted.ts';
+import type { DiagnosisSum } from './marks/diagnosis.ts';
 import { diagnosisMark } from './marks/diagnosis.ts';
 import type { Hurdle } from './marks/hurdles.ts';
 import { hurdlesNotMet } from './marks/hurdles.ts';
+import type { JudgementSum } from './marks/judgement.ts';
 import { judgementMark } from './marks/judgement.ts';
 import { observationMark } from './marks/observation.ts';
 import { isDone } from './marks/occasions.ts';
+import type { PredictionSum } from './marks/prediction.ts';
 import { predictionMark } from './marks/prediction.ts';
+import type { ReasonsSum } from './marks/reasons.ts';
 import { reasonsMark } from './marks/reasons.ts';
+import type { RecordSum } from './marks/record.ts';
 import { recordMark } from './marks/record.ts';
 import { conclusionOf, isRightVerdict, meetsVerdictGate } from './marks/verdict.ts';
 import type { DueRepeats } from './repeats.ts';
@@ -42,13 +47,24 @@ export interface CriticalAct {
   readonly setAside: string | null;
 }
 
+export interface Sums {
+  /** Null where the lines were filled in. */
+  readonly prediction: PredictionSum | null;
+  readonly observation: Rate;
+  readonly judgement: JudgementSum;
+  readonly record: RecordSum;
+  readonly diagnosis: DiagnosisSum;
+  /** Null where nothing was concluded. */
+  readonly reasons: ReasonsSum | null;
+}
+
 export interface Marks {
   readonly total: number;
   readonly parts: Readonly<Record<PartName, number>>;
   /** What each part is out of: as the scenario weighs them, but nothing for predictions that were given. */
   readonly weights: Readonly<Record<PartName, number>>;
-  /** How each part comes about, in words and figures. */
-  readonly sums: Readonly<Record<PartName, string>>;
+  /** The figures that each part comes about by. */
+  readonly sums: Sums;
   /** The total from which it can be passed. */
   readonly pass: number;
   /** Those that are not met. */
@@ -101,7 +117,7 @@ export function* marking(scenario: Scenario, attempt: Attempt): Generator<null, 
   const reasons = reasonsMark(run, expected, repeats);
   yield null;
   const marked = { prediction, observation, judgement, record, diagnosis, reasons };
-  const shares = mapped(marked, ({ share }) => share);
+  const shares = mapped<PartMark<unknown>, number>(marked, ({ share }) => share);
   const asWeighed = scenario.marking.weights ?? PARTS;
   const given = isGiven(run);
   const weights = given ? spread(asWeighed, 'prediction') : asWeighed;
@@ -121,11 +137,14 @@ export function* marking(scenario: Scenario, attempt: Attempt): Generator<null, 
     gates.verdict &&
     gates.critical.every(({ setAside }) => setAside !== null);
   const passed = rungOf(scenario.support, attempt) === 1 ? null : isPassed;
-  const sums = mapped(marked, ({ sum }, part) =>
-    given && part === 'prediction'
-      ? 'prediction: given, not marked'
-      : `${part} ${parts[part]} of ${weights[part]}: ${sum}`,
-  );
+  const sums: Sums = {
+    prediction: given ? null : prediction.sum,
+    observation: observation.sum,
+    judgement: judgement.sum,
+    record: record.sum,
+    diagnosis: diagnosis.sum,
+    reasons: reasons.sum,
+  };
   const figures = { total, parts, weights, sums, pass, hurdles, gates, passed, repeats };
   const thinking = Math.round((counting.entries.at(-1)?.wall ?? 0) / 1000);
   const differs = differences(run, figures);

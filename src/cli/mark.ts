@@ -12,6 +12,7 @@ import { UNTIMELY } from '../attempt/untimely.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import { MOST_LISTED } from '../scenario/problem.ts';
 import { parseScenario } from '../scenario/scenario.ts';
+import { sumsInWords } from '../words/sums.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 
 const SHIPPED = fileURLToPath(new URL('../../scenarios/', import.meta.url));
@@ -87,7 +88,7 @@ function markFile(file: string, given: readonly unknown[] | null, shipped: reado
   const { scenario } = held.value;
   const origin = originOf(attempt, decides, shipped);
   const marks = mark(scenario, attempt);
-  const { total, parts, sums, weights, pass, hurdles, gates, passed, repeats } = marks;
+  const { total, parts, weights, pass, hurdles, gates, passed, repeats } = marks;
   const { thinking, untimely, differs } = marks;
   const ungiven =
     given !== null && decides === undefined
@@ -106,7 +107,7 @@ function markFile(file: string, given: readonly unknown[] | null, shipped: reado
       pass,
       total,
       parts,
-      sums,
+      sums: sumsInWords(marks),
       hurdles,
       gates: { ...gates, setAside: scenario.marking.setAside ?? [] },
       passed,

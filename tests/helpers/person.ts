@@ -125,7 +125,7 @@ function endsTheWork(run: Run, action: TestAction, looksAgain: boolean): boolean
   const truly = rightJudgement(run, action).lines;
   const holds = (id: string) =>
     truly.some((line) => line.id === id && line.judged === NOT_AS_ON_ONE(should.get(id) === true));
-  return rejectedIn(run, action).some((id) => id in action.stops && (!looksAgain || holds(id)));
+  return rejectedIn(run, action).some((id) => action.stops.includes(id) && (!looksAgain || holds(id)));
 }
 
 /** Lines of a test that its last judgement calls otherwise than on a correct unit, by id. */

@@ -14,18 +14,29 @@ export interface Expected {
   readonly counted: readonly VerifiedAction[];
 }
 
-/** One part of the marks: its share of what it is out of, 0 to 1, and how that comes about, in words and figures. */
-export interface PartMark {
+/** One part of the marks: its share of what it is out of, 0 to 1, and the figures that it comes about by. */
+export interface PartMark<Sum> {
   readonly share: number;
-  readonly sum: string;
+  readonly sum: Sum;
 }
 
-/** The share of the tests that count which were done, 0 to 1; 1 where there are none. */
-export function doneOf(run: Run, { counted }: Expected): { readonly done: number; readonly of: number } {
+export interface Rate {
+  readonly right: number;
+  readonly of: number;
+}
+
+export const summed = (rates: readonly Rate[]): Rate => ({
+  right: rates.reduce((sum, one) => sum + one.right, 0),
+  of: rates.reduce((sum, one) => sum + one.of, 0),
+});
+/** 1 where there is nothing. */
+export const shareOf = ({ right, of }: Rate): number => (of === 0 ? 1 : right / of);
+
+/** The tests that count, and those of them that were done. */
+export function doneOf(run: Run, { counted }: Expected): Rate {
   const due = counted.filter(({ action }) => action.optional !== true);
-  return { done: due.filter(({ action }) => isDone(run, action.id)).length, of: due.length };
+  return { right: due.filter(({ action }) => isDone(run, action.id)).length, of: due.length };
 }
 
-export const shareOf = (done: number, of: number): number => (of === 0 ? 1 : done / of);
 export const mean = (xs: readonly number[]): number =>
   xs.length === 0 ? 1 : xs.reduce((sum, x) => sum + x, 0) / xs.length;

@@ -20,7 +20,7 @@ import { judgeExpectations, judgeLimits } from '../../verification/assess.ts';
 import type { Run } from '../run.ts';
 import { replaying } from '../run.ts';
 import { alikeReadings, sameToTheBench } from '../telling.ts';
-import type { Expected, PartMark } from './counted.ts';
+import type { Expected, PartMark, Rate } from './counted.ts';
 import { doneOf, shareOf } from './counted.ts';
 import { conclusionOf } from './verdict.ts';
 
@@ -29,7 +29,13 @@ export const NOTHING = 'nothing';
 
 /** From the best to the worst. */
 const RANK = ['right', 'block', 'guessed', 'wrong'] as const;
-type Grade = (typeof RANK)[number];
+export type Grade = (typeof RANK)[number];
+/** What was said: nothing, that nothing is wrong (rightly, or although something is), causes (or though nothing is). */
+export type DiagnosisSum =
+  | { readonly said: 'none' | 'something is wrong' | 'nothing is wrong' }
+  | { readonly said: 'nothing'; readonly done: Rate }
+  | { readonly said: 'causes'; readonly grades: readonly Grade[]; readonly faults: number };
+
 const WORTH: Readonly<Record<Grade, number>> = { right: 1, block: 0.5, guessed: 0, wrong: 0 };
 
 interface Named {
@@ -38,25 +44,28 @@ interface Named {
 }
 
 /** In pieces, one an operation: what reads the same is found out by doing it all once more. */
-export function* diagnosisMark(run: Run, expected: Expected): Generator<null, PartMark> {
+export function* diagnosisMark(run: Run, expected: Expected): Generator<null, PartMark<DiagnosisSum>> {
   const conclusion = conclusionOf(run);
-  if (conclusion === undefined) return { share: 0, sum: 'no conclusion' };
+  if (conclusion === undefined) return { share: 0, sum: { said: 'none' } };
   const named: readonly Named[] = [conclusion, ...(conclusion.others ?? [])];
   const faults = faultsAmong(run.scenario.faults);
   if (named.every(({ cause }) => cause === NOTHING)) {
     const isRight =
       faults.length === 0 ||
       (expected.asMet.conclusion !== 'not sound' && (yield* readsTheSame(run, expected, [])));
-    return isRight ? nothingWrong(run, expected) : { share: 0, sum: 'something is wrong' };
+    return isRight ? nothingWrong(run, expected) : { share: 0, sum: { said: 'something is wrong' } };
   }
-  if (faults.length === 0) return { share: 0, sum: 'nothing is wrong' };
+  if (faults.length === 0) return { share: 0, sum: { said: 'nothing is wrong' } };
   const met = yield* asMet(run);
   const pointed = familiesPointedTo(met);
   const due = faultsShown(run.scenario, expected.asMet, pointed);
   const grades = yield* gradesOf(met, expected, due, named, pointed);
   const earned = grades.reduce((sum, grade) => sum + WORTH[grade], 0);
   // Naming more than there is earns no more: what is needless costs a share too.
-  return { share: earned / Math.max(due.length, named.length), sum: sumOf(grades, due.length) };
+  return {
+    share: earned / Math.max(due.length, named.length),
+    sum: { said: 'causes', grades, faults: due.length },
+  };
 }
 
 /** Each that was named stands for one fault: of those not yet hit, the one that it hits best. */
@@ -80,20 +89,10 @@ function* gradesOf(
   return grades;
 }
 
-function nothingWrong(run: Run, expected: Expected): PartMark {
-  const { done, of } = doneOf(run, expected);
-  return { share: shareOf(done, of), sum: `nothing found to be wrong, with ${done} of ${of} tests done` };
+function nothingWrong(run: Run, expected: Expected): PartMark<DiagnosisSum> {
+  const done = doneOf(run, expected);
+  return { share: shareOf(done), sum: { said: 'nothing', done } };
 }
-
-const TOLD: Readonly<Record<Grade, string>> = {
-  right: 'the fault, or what reads the same',
-  block: 'the right block, not the fault',
-  guessed: 'no test that was done speaks for it',
-  wrong: 'another cause than what is wrong',
-};
-
-const sumOf = (grades: readonly Grade[], faults: number): string =>
-  grades.map((grade) => TOLD[grade]).join('; ') + (faults > 1 ? ` (${faults} faults in all)` : '');
 
 function* gradeOf(
   met: Run,

@@ -8,7 +8,7 @@ import type { Judged } from '../attempt.ts';
 import { testLines } from '../lines.ts';
 import type { Run } from '../run.ts';
 import { judgedRight, truthOf } from '../truth.ts';
-import type { Expected, PartMark } from './counted.ts';
+import type { Expected, PartMark, Rate } from './counted.ts';
 import { mean, shareOf } from './counted.ts';
 import type { Occasion } from './occasions.ts';
 import { occasionsOf } from './occasions.ts';
@@ -20,7 +20,12 @@ interface Item {
   readonly right?: Judged;
 }
 
-export interface JudgementMark extends PartMark {
+export interface JudgementSum {
+  readonly accepted: Rate;
+  readonly rejected: Rate;
+}
+
+export interface JudgementMark extends PartMark<JudgementSum> {
   /** Share of what was wrong that was rejected, 0 to 1; 1 where nothing was wrong. */
   readonly rejected: number;
   /** The least share of any answer that was right somewhere: one answer to every line makes it 0. */
@@ -35,25 +40,20 @@ export function judgementMark(run: Run, expected: Expected): JudgementMark {
   }) as [Rate, Rate];
   const rates = [accepted, rejected].filter(({ of }) => of > 0);
   return {
-    share: mean(rates.map(({ right, of }) => right / of)),
-    rejected: shareOf(rejected.right, rejected.of),
+    share: mean(rates.map(shareOf)),
+    rejected: shareOf(rejected),
     leastOfLines: leastOfLines(items),
-    sum: `accepted ${accepted.right} of ${accepted.of}, ${
-      rejected.of === 0 ? 'nothing to reject' : `rejected ${rejected.right} of ${rejected.of}`
-    }`,
+    sum: { accepted, rejected },
   };
-}
-
-interface Rate {
-  readonly right: number;
-  readonly of: number;
 }
 
 function leastOfLines(items: readonly Item[]): number {
   const answers = new Set(items.map(({ right }) => right));
   const rates = [...answers].flatMap((answer) => {
     const own = items.filter(({ right }) => right === answer);
-    return answer === undefined ? [] : [shareOf(own.filter((one) => one.isJudgedRightly).length, own.length)];
+    return answer === undefined
+      ? []
+      : [shareOf({ right: own.filter((one) => one.isJudgedRightly).length, of: own.length })];
   });
   return Math.min(1, ...rates);
 }

@@ -2,22 +2,17 @@
 import type { VerifiedAction } from '../../scenario/verify.ts';
 import type { Run } from '../run.ts';
 import { readRightly, typedOf } from '../typed.ts';
-import type { Expected, PartMark } from './counted.ts';
-import { shareOf } from './counted.ts';
+import type { Expected, PartMark, Rate } from './counted.ts';
+import { shareOf, summed } from './counted.ts';
 import { occasionsOf, readingsToType } from './occasions.ts';
 
-export function observationMark(run: Run, { counted }: Expected): PartMark {
-  const tallies = counted.flatMap((test) => talliesOf(run, test));
-  const right = tallies.reduce((sum, one) => sum + one.right, 0);
-  const of = tallies.reduce((sum, one) => sum + one.of, 0);
-  return {
-    share: shareOf(right, of),
-    sum: of === 0 ? 'nothing to read' : `typed as shown ${right} of ${of}`,
-  };
+export function observationMark(run: Run, { counted }: Expected): PartMark<Rate> {
+  const sum = summed(counted.flatMap((test) => talliesOf(run, test)));
+  return { share: shareOf(sum), sum };
 }
 
 /** A test that was not done, or in which nothing was read, has the readings of a faultless trainee, none of them typed. */
-function talliesOf(run: Run, due: VerifiedAction): readonly { right: number; of: number }[] {
+function talliesOf(run: Run, due: VerifiedAction): readonly Rate[] {
   const occasions = occasionsOf(run, due.action.id);
   const missed = { right: 0, of: readingsDue(due) };
   if (occasions.length === 0) return [missed];

@@ -11,7 +11,13 @@ import { isRightFigure, linesToChooseFrom, testFigures, testLines } from '../lin
 import type { Run } from '../run.ts';
 import { rungOf } from '../rung.ts';
 import { firstPrediction } from '../untimely.ts';
-import type { Expected, PartMark } from './counted.ts';
+import type { Expected, PartMark, Rate } from './counted.ts';
+
+/** Lines by the answer that is right, and figures. */
+export interface PredictionSum {
+  readonly lines: Readonly<Record<Answer, Rate>>;
+  readonly figures: Rate;
+}
 
 interface Answered {
   readonly right: Answer;
@@ -19,13 +25,13 @@ interface Answered {
   readonly said: Answer | undefined;
 }
 
-export function predictionMark(run: Run, { counted }: Expected): PartMark {
+export function predictionMark(run: Run, { counted }: Expected): PartMark<PredictionSum> {
   const lines = counted.flatMap(({ action }) => answeredLines(run, action));
   const figures = counted.flatMap(({ action }) => figuresOf(run, action));
   const rightFigures = figures.filter(Boolean).length;
   const whole = lines.length + figures.length;
   const share = whole === 0 ? 1 : (lines.length * correctedForChance(lines) + rightFigures) / whole;
-  return { share, sum: sumOf(lines, rightFigures, figures.length) };
+  return { share, sum: { lines: ratesOf(lines), figures: { right: rightFigures, of: figures.length } } };
 }
 
 /**
@@ -67,18 +73,10 @@ function figuresOf(run: Run, action: TestAction): readonly boolean[] {
   return testFigures(run.scenario, action).map((figure) => isRightFigure(figure, values.get(figure.id)));
 }
 
-const WORDS: Readonly<Record<Answer, string>> = {
-  should: 'should',
-  'should-not': 'should not',
-  'cant-tell': 'can’t tell',
-};
-
-function sumOf(lines: readonly Answered[], figures: number, ofFigures: number): string {
-  const kinds = ANSWERS.flatMap((answer) => {
-    const own = lines.filter(({ right }) => right === answer);
-    const right = own.filter(({ said }) => said === answer).length;
-    return own.length === 0 ? [] : [`${WORDS[answer]} ${right} of ${own.length}`];
-  });
-  const all = [...kinds, ...(ofFigures === 0 ? [] : [`figures ${figures} of ${ofFigures}`])];
-  return all.length === 0 ? 'nothing to predict' : `${all.join(', ')}; less what guessing would get`;
-}
+const ratesOf = (lines: readonly Answered[]): PredictionSum['lines'] =>
+  Object.fromEntries(
+    ANSWERS.map((answer): [Answer, Rate] => {
+      const own = lines.filter(({ right }) => right === answer);
+      return [answer, { right: own.filter(({ said }) => said === answer).length, of: own.length }];
+    }),
+  ) as Record<Answer, Rate>;

@@ -12,7 +12,7 @@ import { repairedIn, shareDone, shareNamed } from '../repeats.ts';
 import type { Run } from '../run.ts';
 import { sittingsOf } from '../sitting.ts';
 import { truthOf } from '../truth.ts';
-import type { Expected, PartMark } from './counted.ts';
+import type { Expected, PartMark, Rate } from './counted.ts';
 import { doneOf, shareOf } from './counted.ts';
 import { conclusionOf, isRightVerdict } from './verdict.ts';
 
@@ -21,30 +21,36 @@ const WITH_REPEATS = { findings: 0.4, next: 0.2, tell: 0.2, repeats: 0.2 } as co
 /** Where no repeat was asked for, the others share it. */
 const WITHOUT_REPEATS = { findings: 0.5, next: 0.25, tell: 0.25, repeats: 0 } as const;
 
-export function reasonsMark(run: Run, expected: Expected, repeats: DueRepeats): PartMark {
+export interface ReasonsSum {
+  /** Null where the verdict is not right: then none holds. */
+  readonly findings: Rate | null;
+  readonly next: boolean;
+  readonly tell: boolean;
+  /** Share of the tests to repeat that were named, needless ones taken off; null where that was not asked. */
+  readonly repeats: number | null;
+  /** The tests that the verdict rests on; null where it rests on what was found. */
+  readonly rests: Rate | null;
+}
+
+/** The sum is null where nothing was concluded. */
+export function reasonsMark(run: Run, expected: Expected, repeats: DueRepeats): PartMark<ReasonsSum | null> {
   const conclusion = conclusionOf(run);
-  if (conclusion === undefined) return { share: 0, sum: 'no conclusion' };
+  if (conclusion === undefined) return { share: 0, sum: null };
   const { asNow } = expected;
   const weights = repeats.named === null ? WITHOUT_REPEATS : WITH_REPEATS;
-  const { next, tell } = dueSteps(run, asNow);
+  const due = dueSteps(run, asNow);
   const found = findingsOf(run, asNow, conclusion, repeats);
-  const isRight = { next: next.includes(conclusion.next), tell: tell.includes(conclusion.tell) };
-  const { done, of } = doneOf(run, expected);
-  const rests = conclusion.verdict === 'not-fit' ? 1 : shareOf(done, of);
+  const next = due.next.includes(conclusion.next);
+  const tell = due.tell.includes(conclusion.tell);
+  const rests = conclusion.verdict === 'not-fit' ? null : doneOf(run, expected);
   const share =
-    rests *
+    (rests === null ? 1 : shareOf(rests)) *
     (weights.findings * found.share +
-      weights.next * Number(isRight.next) +
-      weights.tell * Number(isRight.tell) +
+      weights.next * Number(next) +
+      weights.tell * Number(tell) +
       weights.repeats * shareNamed(repeats));
-  const sum = [
-    found.sum,
-    `what next ${isRight.next ? 'right' : 'not right'}`,
-    `whom to tell ${isRight.tell ? 'right' : 'not right'}`,
-    ...(repeats.named === null ? [] : [`tests to repeat ${Math.round(100 * shareNamed(repeats))} %`]),
-    ...(conclusion.verdict === 'not-fit' ? [] : [`resting on ${done} of ${of} tests`]),
-  ];
-  return { share, sum: sum.join(', ') };
+  const named = repeats.named === null ? null : shareNamed(repeats);
+  return { share, sum: { findings: found.sum, next, tell, repeats: named, rests } };
 }
 
 function findingsOf(
@@ -52,18 +58,16 @@ function findingsOf(
   asNow: Verified,
   { findings, verdict }: EntryOf<'conclusion'>,
   repeats: DueRepeats,
-): PartMark {
-  if (!isRightVerdict(verdict, asNow)) return { share: 0, sum: 'nothing speaks for this verdict' };
+): PartMark<Rate | null> {
+  if (!isRightVerdict(verdict, asNow)) return { share: 0, sum: null };
   const broken = allowedActions(run.scenario).flatMap((action) => brokenIn(run, action));
   const cited = findings.filter(({ test, id }) => broken.includes(`${test} ${id}`)).length;
-  const sum =
-    findings.length === 0 ? 'no finding named' : `findings that hold ${cited} of ${findings.length}`;
+  const sum = { right: cited, of: findings.length };
   // A unit that is not sound needs at least one finding that holds; one that is sound, none against it.
   if (verdict === 'not-fit' && cited === 0) return { share: 0, sum };
-  const precision = shareOf(cited, findings.length);
   // Fit after a repair rests on the tests that were repeated.
   const repeated = verdict === 'fit' && run.repairs.length > 0 ? shareDone(repeats) : 1;
-  return { share: precision * repeated, sum };
+  return { share: shareOf(sum) * repeated, sum };
 }
 
 /** Expectations and limits that what was typed shows to be broken in any sitting of a test, as `test id`. */

@@ -7,35 +7,23 @@ import { isTrueReason } from '../leftOut.ts';
 import type { Run } from '../run.ts';
 import { recordedFully, typedOf } from '../typed.ts';
 import { countingEntries } from '../untimely.ts';
-import type { Expected, PartMark } from './counted.ts';
-import { shareOf } from './counted.ts';
+import type { Expected, PartMark, Rate } from './counted.ts';
+import { shareOf, summed } from './counted.ts';
 import { readingsDue } from './observation.ts';
 import { isDone, occasionsOf, readingsToType } from './occasions.ts';
 
-interface Tally {
-  readonly right: number;
-  readonly of: number;
+export interface RecordSum {
+  readonly written: Rate;
+  readonly leftOut: Rate;
 }
 
-export function recordMark(run: Run, { counted }: Expected): PartMark {
-  const readings = summed(counted.flatMap((due) => readingsOf(run, due)));
-  const reasons = summed(leftOutOf(run, counted));
-  const all = summed([readings, reasons]);
-  return {
-    share: shareOf(all.right, all.of),
-    sum: [
-      readings.of === 0 ? 'nothing to write down' : `written in full ${readings.right} of ${readings.of}`,
-      ...(reasons.of === 0 ? [] : [`left out with a true reason ${reasons.right} of ${reasons.of}`]),
-    ].join(', '),
-  };
+export function recordMark(run: Run, { counted }: Expected): PartMark<RecordSum> {
+  const written = summed(counted.flatMap((due) => readingsOf(run, due)));
+  const leftOut = summed(leftOutOf(run, counted));
+  return { share: shareOf(summed([written, leftOut])), sum: { written, leftOut } };
 }
 
-const summed = (tallies: readonly Tally[]): Tally => ({
-  right: tallies.reduce((sum, one) => sum + one.right, 0),
-  of: tallies.reduce((sum, one) => sum + one.of, 0),
-});
-
-function readingsOf(run: Run, due: VerifiedAction): readonly Tally[] {
+function readingsOf(run: Run, due: VerifiedAction): readonly Rate[] {
   const occasions = occasionsOf(run, due.action.id);
   if (occasions.length === 0) return [{ right: 0, of: readingsDue(due) }];
   return occasions.map((occasion) => {
@@ -50,7 +38,7 @@ function readingsOf(run: Run, due: VerifiedAction): readonly Tally[] {
 }
 
 /** Tests that count and were left out ask for a reason; where one was given of another test, it has to be true as well. */
-function leftOutOf(run: Run, counted: readonly VerifiedAction[]): readonly Tally[] {
+function leftOutOf(run: Run, counted: readonly VerifiedAction[]): readonly Rate[] {
   const last = new Map(countingEntries(run, 'record').map((entry) => [entry.test, entry]));
   const asked = [...counted.map(({ action }) => action.id), ...last.keys()];
   return [...new Set(asked)]

@@ -8,17 +8,18 @@ import { causeTitle } from '../../words/causes.ts';
 export const FAMILY_NAMES = Object.entries(FAMILIES) as [Family, string][];
 
 interface Props {
+  readonly label?: string;
   readonly value: string;
   /** Answers that are no cause, before the causes. */
   readonly others?: readonly (readonly [value: string, text: string])[];
   readonly onChange: (id: string) => void;
 }
 
-export function CauseChoice({ value, others = [], onChange }: Props) {
+export function CauseChoice({ label = 'cause', value, others = [], onChange }: Props) {
   const id = useId();
   return (
     <div className="field-row">
-      <label htmlFor={id}>cause</label>
+      <label htmlFor={id}>{label}</label>
       <select id={id} value={value} onChange={(event) => onChange(event.target.value)}>
         <option value="">choose</option>
         {others.map(([other, text]) => (

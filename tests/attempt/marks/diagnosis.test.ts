@@ -4,6 +4,7 @@ import type { NotedOf } from '../../../src/attempt/attempt.ts';
 import { mark } from '../../../src/attempt/mark.ts';
 import { rightConclusion } from '../../../src/attempt/worked.ts';
 import { readScenario } from '../../../src/scenario/scenario.ts';
+import { sumText } from '../../../src/words/sums.ts';
 import { attemptOf } from '../../helpers/person.ts';
 import { scenarioNamed } from '../../helpers/scenarios.ts';
 
@@ -34,7 +35,9 @@ describe('mill-race, a poor joint in the protective conductor', () => {
 
   test('after papers alone no cause earns anything', () => {
     expect(saying(mill, joint, ['papers', 'inspect']).parts.diagnosis).toBe(0);
-    expect(saying(mill, joint, ['papers', 'inspect']).sums.diagnosis).toMatch(/no test .* speaks for it$/);
+    expect(sumText(saying(mill, joint, ['papers', 'inspect']), 'diagnosis')).toMatch(
+      /no test .* speaks for it$/,
+    );
     expect(saying(mill, joint).parts.diagnosis).toBe(20);
   });
 
@@ -61,17 +64,17 @@ describe('sailmakers-yard, where the trainee’s tests tell less than all that a
 });
 
 describe('two faults that both show', () => {
-  const two = jobWith('glebe-close', {
-    faults: [{ fault: 'diode-not-checked' }, { fault: 'direct-detector-dead' }],
+  const two = jobWith('mill-race', {
+    faults: [{ fault: 'labels-missing' }, { fault: 'pe-joint', ohms: 1.8 }],
   });
-  const [diode, direct] = [
-    { cause: 'diode-not-checked', family: 'pilot' as const },
-    { cause: 'direct-detector-dead', family: 'residual-direct' as const },
+  const [labels, joint] = [
+    { cause: 'labels-missing', family: 'mechanical' as const },
+    { cause: 'pe-joint', family: 'protective-conductor' as const },
   ];
 
   test('each is a share', () => {
-    const shown = saying(two, { ...diode, others: [direct] });
-    const one = saying(two, { ...diode, others: [] });
+    const shown = saying(two, { ...labels, others: [joint] });
+    const one = saying(two, { ...joint, others: [] });
     expect([shown.parts.diagnosis, one.parts.diagnosis]).toEqual([20, 10]);
   });
 
@@ -84,9 +87,9 @@ test('that nothing is wrong is worth as much as was tested', () => {
   const sound = scenarioNamed('signal-cottage');
   const none = saying(sound, {}, []);
   expect(none.parts.diagnosis).toBe(0);
-  const { parts, sums } = saying(sound, {}, ['papers', 'inspect', 'loop', 'pe-circuit', 'state-c']);
-  const [, done, of] = /with (\d+) of (\d+) tests done/.exec(sums.diagnosis) ?? [];
+  const marks = saying(sound, {}, ['papers', 'inspect', 'loop', 'pe-circuit', 'state-c']);
+  const [, done, of] = /with (\d+) of (\d+) tests done/.exec(sumText(marks, 'diagnosis')) ?? [];
   expect(Number(done)).toBeGreaterThan(0);
   expect(Number(done)).toBeLessThan(Number(of));
-  expect(parts.diagnosis).toBeCloseTo((20 * Number(done)) / Number(of), 1);
+  expect(marks.parts.diagnosis).toBeCloseTo((20 * Number(done)) / Number(of), 1);
 });

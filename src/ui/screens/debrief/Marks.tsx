@@ -2,7 +2,7 @@
 import { Fragment, memo } from 'react';
 import type { Marks as MarksGiven } from '../../../attempt/mark.ts';
 import type { PartName } from '../../../scenario/schema.ts';
-import { HURDLE_WORDS } from '../../words/hurdles.ts';
+import { HURDLE_WORDS, sumText } from '../../../words/sums.ts';
 
 interface Props {
   readonly marks: MarksGiven;
@@ -35,7 +35,7 @@ export const Marks = memo(function Marks({ marks, given }: Props) {
                 {isGiven ? null : (
                   <tr>
                     <td className="note how" colSpan={3}>
-                      {howOf(marks.sums[part as PartName])}
+                      {sumText(marks, part as PartName)}
                     </td>
                   </tr>
                 )}
@@ -58,9 +58,6 @@ export const Marks = memo(function Marks({ marks, given }: Props) {
     </>
   );
 });
-
-/** A sum without the name and the mark before its colon, which stand beside it. */
-const howOf = (sum: string): string => sum.slice(sum.indexOf(': ') + 2);
 
 const outcome = ({ passed, total, pass }: MarksGiven): string =>
   passed === null
