@@ -4,7 +4,7 @@
  */
 import type { Line } from '../laws/conductors.ts';
 import type { Breaker, Circuit, Site } from '../site/site.ts';
-import type { ResidualProtection, UnitSheet } from '../unit/design.ts';
+import type { Clearing, LatchReason, ResidualProtection, UnitSheet } from '../unit/design.ts';
 import type { Component } from './components.ts';
 import type { Family } from './families.ts';
 import type { Parts } from './parts.ts';
@@ -61,6 +61,7 @@ export interface Setting {
     UnitSheet,
     'outlet' | 'openPen' | 'surgeArrester' | 'ventilation' | 'lostLine' | 'serviceLimit'
   > & {
+    readonly clearsBy: Readonly<Partial<Record<LatchReason, Clearing | 'restored' | undefined>>>;
     readonly residual: Pick<ResidualProtection, 'type' | 'direct'> & {
       readonly by?: ResidualProtection['by'] | undefined;
     };

@@ -81,12 +81,16 @@ function liveParts(sheet: UnitSheet, lives: readonly Live[]): readonly Part[] {
   ];
 }
 
+const earthedAhead = ({ openPen, openPenUnpowered }: UnitSheet): boolean =>
+  openPen !== 'none' && openPenUnpowered === 'open';
+
 const protectiveParts = (sheet: UnitSheet): readonly Part[] => [
   ...(sheet.openPen === 'earth-sensing' || sheet.openPen === 'other'
     ? [{ id: 'sensing.electrode', a: 'earth', b: 'sensing', resistance: SENSING_ELECTRODE }]
     : []),
   { id: 'unit.PE', a: 'supply.PE', b: 'bar', resistance: CONTACT, contact: 'open-pen' },
-  { id: 'case', a: 'bar', b: 'case', resistance: CONTACT },
+  // Where the pole stands open without power, exposed metal stays earthed ahead of it.
+  { id: 'case', a: earthedAhead(sheet) ? 'supply.PE' : 'bar', b: 'case', resistance: CONTACT },
   { id: 'outlet.PE', a: 'bar', b: 'socket.PE', resistance: CONTACT },
 ];
 

@@ -5,6 +5,7 @@
 import type { SnapshotFrom } from 'xstate';
 import { dutyForCurrent } from '../laws/pilotDuty.ts';
 import type { Duty } from '../laws/quantities.ts';
+import type { UnitDesign } from './design.ts';
 import { offeredCurrent } from './offer.ts';
 import { regions } from './regions/regions.ts';
 import { unitSetup } from './regions/setup.ts';
@@ -18,6 +19,10 @@ const makeChart = () =>
       sensed: UNPLUGGED,
       candidate: 'A',
       session: 0,
+      again: 0,
+      authorised: false,
+      overridden: false,
+      kept: [],
       limit: input.design.sheet.loadLimit,
     }),
     initial: 'unpowered',
@@ -82,18 +87,24 @@ export interface Commands {
   readonly indicator: Indicator;
 }
 
-const NO_POWER = { coil: false, pilot: 'unpowered', duty: 0, lock: null, earthPole: null } as const;
+const NO_POWER = { coil: false, pilot: 'unpowered', duty: 0, lock: null } as const;
+
+/** The PE pole without power, and until the supply has been seen sound: left where it was, or let go. */
+const unpoweredPole = ({ sheet, openPen }: UnitDesign): false | null =>
+  sheet.openPen !== 'none' && sheet.openPenUnpowered === 'open' && openPen.opensEarth ? false : null;
 
 /** What the control drives in these states. */
 export function commandsOf(snapshot: UnitSnapshot): Commands {
-  if (snapshot.matches('unpowered')) return { ...NO_POWER, indicator: 'dark' };
-  if (snapshot.matches({ powered: 'starting' })) return { ...NO_POWER, indicator: 'starting' };
+  const { design, sensed, limit } = snapshot.context;
+  if (snapshot.matches('unpowered'))
+    return { ...NO_POWER, earthPole: unpoweredPole(design), indicator: 'dark' };
+  if (snapshot.matches({ powered: 'starting' }))
+    return { ...NO_POWER, earthPole: unpoweredPole(design), indicator: 'starting' };
   const pilot = snapshot.hasTag('not available')
     ? 'negative'
     : snapshot.hasTag('oscillating')
       ? 'oscillating'
       : 'positive';
-  const { design, sensed, limit } = snapshot.context;
   return {
     coil: snapshot.hasTag('coil driven'),
     pilot,

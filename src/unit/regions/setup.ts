@@ -5,7 +5,7 @@
 import { assign, setup } from 'xstate';
 import type { Amps, Seconds } from '../../laws/quantities.ts';
 import { GREATEST_VEHICLE_FOLLOW, LEAST_STATE_F } from '../../laws/timing.ts';
-import type { LatchReason, UnitDesign } from '../design.ts';
+import type { LatchReason, UnitDesign, UnitSheet } from '../design.ts';
 import { offeredCurrent } from '../offer.ts';
 import type { PilotBand, Sensed, UnitEvent } from '../sensed.ts';
 
@@ -16,9 +16,25 @@ export interface UnitContext {
   readonly candidate: PilotBand;
   /** Sessions since the unit was made: each draws its own random delay. */
   readonly session: number;
+  /** Random delays of this session after its first. */
+  readonly again: number;
+  /** Authorised before a vehicle came, where the sheet lets that count. */
+  readonly authorised: boolean;
+  /** Hours and delays were taken away for this session. */
+  readonly overridden: boolean;
+  /** What has latched and is still known when the supply comes back. */
+  readonly kept: readonly LatchReason[];
   /** The load limit that is being followed. */
   readonly limit: Amps | null;
 }
+
+/**
+ * What has latched outlasts a loss of supply, unless the sheet says that a return of supply clears it, or that it clears
+ * by itself (BS 7671 722.411.4.1, IEC 61851-1:2017 clause 14, UK note: nothing closes again unasked). The pilot of a
+ * contactor that failed shows no vehicle's going: there only the reset waits.
+ */
+const outlasts = ({ clearsBy }: UnitSheet, reason: LatchReason): boolean =>
+  clearsBy[reason] === 'reset' || (clearsBy[reason] === 'state-A' && reason !== 'F');
 
 const ms = (s: Seconds): number => s * 1000;
 
@@ -65,6 +81,25 @@ export const unitSetup = setup({
   },
   actions: {
     'take limit': assign({ limit: ({ context }) => context.sensed.limit }),
+    keep: assign(({ context }, { reason }: { reason: LatchReason }) =>
+      context.design.latchMemory === 'lost' ||
+      context.kept.includes(reason) ||
+      !outlasts(context.design.sheet, reason)
+        ? {}
+        : { kept: [...context.kept, reason] },
+    ),
+    forget: assign(({ context }, { reason }: { reason: LatchReason }) => ({
+      kept: context.kept.filter((other) => other !== reason),
+    })),
+    authorise: assign({ authorised: true }),
+    override: assign({ overridden: true }),
+    'begin session': assign(({ context }) => ({
+      session: context.session + 1,
+      again: 0,
+      overridden: false,
+      authorised: false,
+    })),
+    'delay again': assign(({ context }) => ({ again: context.again + 1 })),
     'take in': assign({
       sensed: ({ context, event }) => (event.type === 'sensed' ? event.sensed : context.sensed),
     }),
@@ -83,11 +118,20 @@ export const unitSetup = setup({
     'has socket': ({ context }) => context.design.sheet.outlet === 'socket',
     'plug held': ({ context }) => context.sensed.plug === 'held',
     'holds in B': ({ context }) => context.design.sheet.holdInB,
+    'cable coded': ({ context }) => typeof context.sensed.proximity === 'number',
+    'draws over its code': ({ context }) =>
+      context.sensed.overCode && context.design.overCodeRule === 'acted on',
+    kept: ({ context }, { reason }: { reason: LatchReason }) => context.kept.includes(reason),
     'has something to offer': ({ context }) =>
       offeredCurrent(context.design.sheet, context.sensed.proximity, context.limit) > 0,
-    'permission needed': ({ context }) => context.design.sheet.permission === 'authorise',
+    'permission needed': ({ context }) =>
+      context.design.sheet.permission === 'authorise' && !context.authorised,
+    'may authorise before': ({ context }) => context.design.sheet.authoriseBefore,
     'permission withheld': ({ context }) => context.design.sheet.permission === 'held',
-    'off hours': ({ context }) => context.design.sheet.schedule !== null && context.sensed.peak,
+    'off hours': ({ context }) =>
+      context.design.sheet.schedule !== null && context.sensed.peak && !context.overridden,
+    'ends with a delay': ({ context }) => context.design.sheet.hoursEnd === 'delayed',
+    'delays again': ({ context }) => context.design.sheet.startDelay > 0 && !context.overridden,
     'limit changed': ({ context }) => context.sensed.limit !== context.limit,
     'PEN outside': ({ context }) => context.sensed.pen === 'outside',
     'no delay': ({ context }) => context.design.sheet.startDelay === 0,
@@ -110,7 +154,12 @@ export const unitSetup = setup({
     'start-up': ({ context }) => ms(context.design.sheet.startUp),
     debounce: ({ context }) => ms(context.design.timing.debounce),
     'random delay': ({ context }) =>
-      ms(Math.round(context.design.sheet.startDelay * context.design.delayShare(context.session))),
+      ms(
+        Math.round(
+          context.design.sheet.startDelay * context.design.delayShare(context.session, context.again),
+        ),
+      ),
+    'over-code time': ({ context }) => ms(context.design.sheet.overCode.seconds),
     'before closing': ({ context }) => ms(context.design.timing.beforeClosing),
     'contactor patience': ms(CONTACTOR_PATIENCE),
     'contactor unwatched': ms(CONTACTOR_UNWATCHED),
