@@ -6,6 +6,7 @@
 import { minimumInsulation } from '../laws/insulationLimits.ts';
 import type { Ohms } from '../laws/quantities.ts';
 import { CONTACT_ALLOWANCE, expectedCable, expectedCircuitProtective } from '../site/expected.ts';
+import { opensEarthUnpowered } from '../unit/design.ts';
 import type { FailedTest, Knowledge } from './knowledge.ts';
 import type { Measurement } from './operation.ts';
 import type { Reading } from './reading.ts';
@@ -119,6 +120,9 @@ function continuity(world: World, between: readonly [Probe, Probe], reading: Rea
   const bond = between.filter((probe) => probe === 'case').length === 1 ? ['PE bond of the case'] : [];
   const paths = [...ALONG.slice(from, to).map((part) => `PE of the ${part}`), ...bond];
   if (paths.length === 0) return null;
+  // Through a PE pole that stands open without power nothing is shown either way.
+  if (to === STANDS_AT['outlet.PE'] && from < to && opensEarthUnpowered(world.installation.design.sheet))
+    return null;
   const isOpen = reading.qualifier === '>' || (reading.value ?? 0) >= AS_GOOD_AS_OPEN;
   const failure = isOpen ? 'protective conductor open' : aboveItsSum(world, from, to, reading);
   return { paths, failure, volts: 0, isOpen: failure !== null && isOpen };

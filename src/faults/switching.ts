@@ -16,6 +16,9 @@ const frame = {
   tell: TELL_MAKER,
 } as const;
 
+/** Supply only while it is asked for; a socket that is not mated has its contacts open or watched. */
+const LET_GO = 'IEC 61851-1:2017 6.3.1 and 8.1';
+
 const WELDED: PoleDesign = { welded: true };
 const STUCK_OPEN: PoleDesign = { welded: false, stuckOpen: true };
 
@@ -35,6 +38,7 @@ export const switchingFaults: readonly Fault[] = [
     where: 'the contactor; the contact that should report it is not read',
     cause: 'Inrush has welded the pole, and the sensing wire is off.',
     hazard: 'The connector is live with nothing plugged in.',
+    source: LET_GO,
     impossible: noSuchLine,
     change: (parts, values) => unwatched(withPoles(parts, [lineOf(values)], WELDED)),
   },
@@ -46,6 +50,7 @@ export const switchingFaults: readonly Fault[] = [
     where: 'the contactor; the contact that reports it works',
     cause: 'Inrush has welded the pole.',
     hazard: 'The connector is live, though nobody can start a charge.',
+    source: LET_GO,
     impossible: noSuchLine,
     change: (parts, values) => withPoles(parts, [lineOf(values)], WELDED),
   },
@@ -57,6 +62,7 @@ export const switchingFaults: readonly Fault[] = [
     where: 'the contactor; the contact that should report it is not read',
     cause: 'Inrush has welded the pole.',
     hazard: 'The neutral is always through: the vehicle is never isolated from it.',
+    source: LET_GO,
     change: (parts) => unwatched(withPoles(parts, ['N'], WELDED)),
   },
   {
@@ -67,6 +73,7 @@ export const switchingFaults: readonly Fault[] = [
     where: 'the contactor; the contact that should report it is not read',
     cause: 'A short circuit in a vehicle.',
     hazard: 'The connector is live with nothing plugged in.',
+    source: LET_GO,
     change: (parts) => unwatched(withPoles(parts, polesOf(parts.site.phases), WELDED)),
   },
   {

@@ -106,6 +106,13 @@ export interface UnitSheet {
   readonly clearsBy: Readonly<Record<LatchReason, Clearing>>;
 }
 
+/** Whether the outlet's protective conductor reads open with the supply off, and rightly so. */
+export const opensEarthUnpowered = ({
+  openPen,
+  openPenUnpowered,
+}: Pick<UnitSheet, 'openPen' | 'openPenUnpowered'>): boolean =>
+  openPen !== 'none' && openPenUnpowered === 'open';
+
 export interface PoleDesign {
   readonly welded: boolean;
   /** The pole stays open whatever the coil does. */

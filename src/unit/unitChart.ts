@@ -6,6 +6,7 @@ import type { SnapshotFrom } from 'xstate';
 import { dutyForCurrent } from '../laws/pilotDuty.ts';
 import type { Duty } from '../laws/quantities.ts';
 import type { UnitDesign } from './design.ts';
+import { opensEarthUnpowered } from './design.ts';
 import { offeredCurrent } from './offer.ts';
 import { regions } from './regions/regions.ts';
 import { unitSetup } from './regions/setup.ts';
@@ -39,11 +40,15 @@ const makeChart = () =>
         on: { power: { guard: 'power goes', target: 'unpowered' } },
         states: {
           starting: {
-            on: { sensed: { actions: 'take in' } },
+            on: {
+              sensed: { actions: 'take in' },
+              // The button is read from the first moment: what it clears need not be pressed for twice.
+              button: { guard: { type: 'pressed', params: { button: 'reset' } }, actions: 'forget by reset' },
+            },
             after: { 'start-up': 'running' },
           },
           // A unit that has just started goes by the limit that stands now.
-          running: { type: 'parallel', entry: 'take limit', states: regions },
+          running: { type: 'parallel', entry: ['take limit', 'forget authorisation'], states: regions },
         },
       },
     },
@@ -91,7 +96,7 @@ const NO_POWER = { coil: false, pilot: 'unpowered', duty: 0, lock: null } as con
 
 /** The PE pole without power, and until the supply has been seen sound: left where it was, or let go. */
 const unpoweredPole = ({ sheet, openPen }: UnitDesign): false | null =>
-  sheet.openPen !== 'none' && sheet.openPenUnpowered === 'open' && openPen.opensEarth ? false : null;
+  opensEarthUnpowered(sheet) && openPen.opensEarth ? false : null;
 
 /** What the control drives in these states. */
 export function commandsOf(snapshot: UnitSnapshot): Commands {

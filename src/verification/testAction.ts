@@ -96,6 +96,8 @@ export interface TestAction {
   /** The state of the supply in which the test is done, and in which it leaves the installation. */
   readonly from: Supply;
   readonly leaves: Supply;
+  /** Nothing can be tested at an outlet that is never supplied, whatever it is asked. */
+  readonly needsSupply?: true;
   /**
    * What its readings depend on directly: when one of these is put right, the test is done again (BS 7671 643.1).
    * None: a step of the work, or a look, that is nothing to repeat by itself.

@@ -110,6 +110,15 @@ describe.each(CASES)('$reason, ended by $ending', ({ ending, shows, ...latch }) 
     if (stays) expect(unit.commands().coil).toBe(false);
   });
 
+  test('a reset while it starts again', () => {
+    const unit = latched({ ...latch, shows }, ending);
+    unit.power(false);
+    unit.power(true);
+    unit.press('reset');
+    unit.pass(60_000);
+    expect(standing(unit)).toBe(ending === 'state-A');
+  });
+
   test('its own ending after a return of supply, and the next return finds nothing', () => {
     const unit = latched({ ...latch, shows }, ending);
     const again = () => {

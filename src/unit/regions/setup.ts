@@ -91,7 +91,11 @@ export const unitSetup = setup({
     forget: assign(({ context }, { reason }: { reason: LatchReason }) => ({
       kept: context.kept.filter((other) => other !== reason),
     })),
+    'forget by reset': assign(({ context }) => ({
+      kept: context.kept.filter((reason) => context.design.sheet.clearsBy[reason] !== 'reset'),
+    })),
     authorise: assign({ authorised: true }),
+    'forget authorisation': assign({ authorised: false }),
     override: assign({ overridden: true }),
     'begin session': assign(({ context }) => ({
       session: context.session + 1,

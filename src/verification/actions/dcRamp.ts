@@ -46,6 +46,7 @@ export const dcRamp: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['direct-detector', 'contactor'],
   purpose: 'Show that the d.c. detector acts before a device upstream would be blinded.',
   applies: ({ sheet }) => sheet.residual.direct !== null,

@@ -58,6 +58,7 @@ export const dcStep: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['direct-detector', 'contactor'],
   purpose: 'Time how long smooth d.c. lasts that comes all at once; seconds are normal at 6 mA.',
   applies: (papers) => step(papers) !== null,

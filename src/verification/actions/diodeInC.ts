@@ -78,6 +78,7 @@ export const diodeInC: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['contactor', 'pilot', 'coding'],
   purpose:
     'See what the unit does with a diode that fails in service, and that it looks afresh at every request.',

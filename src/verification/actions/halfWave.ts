@@ -61,6 +61,7 @@ export const halfWave: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing'],
   purpose: 'Show that the residual device answers to the pulsating d.c. that a rectifier’s fault gives.',
   applies: (papers) => testedDevice(papers) !== null,

@@ -122,6 +122,7 @@ export const loop: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['supply', 'earthing', 'breaker', 'circuit', 'unit-earth', 'outlet', 'contactor'],
   purpose: 'Measure the path that a fault current would take, and hold it against what the device needs.',
   applies: () => true,

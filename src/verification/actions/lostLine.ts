@@ -90,6 +90,7 @@ export const lostLine: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['contactor', 'pilot'],
   purpose:
     'See what the unit does when a line goes, and that nothing stays live when its electronics have no supply.',

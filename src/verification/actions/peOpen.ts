@@ -18,6 +18,7 @@ export const peOpen: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['contactor', 'pilot', 'coding'],
   purpose: 'Show that supply goes when the vehicle loses its protective conductor.',
   applies: () => true,

@@ -1,10 +1,14 @@
 /** Test action `pe-outlet`: the protective conductor from unit to outlet, and exposed metal. */
 import { CONTACT_ALLOWANCE, expectedCable } from '../../site/expected.ts';
+import { opensEarthUnpowered } from '../../unit/design.ts';
 import { isInside, judgeAll } from '../judging.ts';
-import { CIRCUIT, PRACTICE, wiringRules } from '../sources.ts';
+import { CIRCUIT, PRACTICE, SHEET, wiringRules } from '../sources.ts';
 import { continuity } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 import { continuityOf, ohms, path } from './protectivePath.ts';
+
+/** As good as open on the continuity tester's ranges, Ω. A design choice. */
+const AS_GOOD_AS_OPEN = 100;
 
 /** A PE pole of an open-PEN measure lies in the path: where it stands open, the supply may be why. */
 const withPole =
@@ -28,6 +32,22 @@ const outletPath = ({ sheet }: Papers) => {
   );
 };
 
+/** An open-PEN measure whose PE pole a spring opens: only with power, or by the maker's own means, is the path whole. */
+const poleOpen: Expectation = {
+  id: 'pole-open',
+  should: true,
+  text: 'reads open from its supply terminal to the PE of its outlet',
+  why: 'Its sheet says that the PE pole of its open-PEN measure stands open without power. That is no fault; a loop test with power shows the path.',
+  source: SHEET,
+  of: 'unit',
+  points: ['supply-wiring', 'protective-conductor'],
+  judge: (o) =>
+    judgeAll(
+      continuityOf(o, 'supply.PE', 'outlet.PE'),
+      (r) => r.qualifier === '>' || (r.value ?? 0) >= AS_GOOD_AS_OPEN,
+    ),
+};
+
 export const peOutlet: TestAction = {
   id: 'pe-outlet',
   title: 'Protective conductor, unit to outlet',
@@ -40,7 +60,7 @@ export const peOutlet: TestAction = {
   steps: ({ sheet }) => [
     { op: 'null-leads' },
     continuity('supply.PE', 'outlet.PE'),
-    ...(sheet.outlet === 'tethered'
+    ...(sheet.outlet === 'tethered' && !opensEarthUnpowered(sheet)
       ? ([
           { op: 'flex-cable' },
           continuity('supply.PE', 'outlet.PE'),
@@ -50,8 +70,13 @@ export const peOutlet: TestAction = {
     continuity('supply.PE', 'case'),
   ],
   expectations: (papers) => [
-    ...outletPath(papers).expectations.map(withPole(papers)),
-    ...(papers.sheet.outlet === 'tethered'
+    ...(opensEarthUnpowered(papers.sheet)
+      ? // Metal of the building beside the circuit bridges the pole.
+        papers.site.circuit.parallelEarth === null
+        ? [poleOpen]
+        : []
+      : outletPath(papers).expectations.map(withPole(papers))),
+    ...(papers.sheet.outlet === 'tethered' && !opensEarthUnpowered(papers.sheet)
       ? [
           {
             id: 'jumps',
@@ -81,7 +106,18 @@ export const peOutlet: TestAction = {
         judgeAll(continuityOf(o, 'supply.PE', 'case'), (r) => isInside(r, { greatest: CONTACT_ALLOWANCE })),
     },
   ],
-  untold: () => [
+  untold: ({ sheet }) => [
+    ...(opensEarthUnpowered(sheet)
+      ? [
+          {
+            id: 'with-power',
+            toldBy: ['state-c', 'loop'],
+            text: 'carries its protective conductor on to the outlet when it has power',
+            why: 'Its PE pole stands open now. With power the pole closes, and a loop test goes through it.',
+            source: SHEET,
+          },
+        ]
+      : []),
     {
       id: 'to-met',
       toldBy: ['inspect', 'pe-circuit', 'electrode', 'make-good', 'ze', 'state-c', 'loop'],
@@ -92,7 +128,7 @@ export const peOutlet: TestAction = {
     },
   ],
   figures: () => [],
-  limits: (papers) => [outletPath(papers).limit],
+  limits: (papers) => (opensEarthUnpowered(papers.sheet) ? [] : [outletPath(papers).limit]),
   stops: {
     'near-sum': 'the protective conductor to the outlet failed: do not energise (BS 7671 643.1)',
     open: 'the protective conductor to the outlet is open: do not energise (BS 7671 643.1)',

@@ -18,6 +18,7 @@ export const pilotOpen: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['contactor', 'pilot', 'coding'],
   purpose: 'Show that supply goes when the pilot conductor parts.',
   applies: () => true,

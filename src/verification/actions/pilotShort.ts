@@ -23,6 +23,7 @@ export const pilotShort: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['contactor', 'pilot'],
   purpose: 'Show that supply goes when the unit can no longer prove the protective conductor.',
   applies: () => true,

@@ -4,7 +4,7 @@ import type { Ohms } from '../../laws/quantities.ts';
 import { livesOf } from '../../site/site.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { CIRCUIT, PRACTICE, SHEET, wiringRules } from '../sources.ts';
+import { CIRCUIT, pilotStandard, published, SHEET } from '../sources.ts';
 import { continuity } from '../steps.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
 import { continuityOf } from './protectivePath.ts';
@@ -42,7 +42,7 @@ export const polesOpen: TestAction = {
           ? 'reads over-range across every pole'
           : `reads no less than the ${papers.sheet.poleBleed / 1000} kΩ that its sheet gives, across every pole`,
       why: 'With no power the contactor is open, and nothing else joins its two sides.',
-      source: papers.sheet.poleBleed === null ? PRACTICE : SHEET,
+      source: papers.sheet.poleBleed === null ? pilotStandard('6.3.1') : SHEET,
       of: 'unit',
       points: ['switching', 'insulation'],
       judge: (o) => everyPole(papers, o, (r) => isInside(r, { least: leastOpen(papers) })),
@@ -52,7 +52,7 @@ export const polesOpen: TestAction = {
       should: false,
       text: `reads under ${WELDED} Ω across any pole`,
       why: 'All live conductors are to be opened. A pole that stays closed leaves its conductor at the outlet.',
-      source: wiringRules('722.531.3.101'),
+      source: published('IEC 61851-1:2017 6.3.1 and 8.1; BS 7671:2018+A2:2022 722.531.3.101'),
       of: 'unit',
       points: ['switching'],
       judge: (o) => everyPole(papers, o, (r) => r.qualifier === '>' || (r.value ?? 0) >= WELDED),

@@ -32,6 +32,7 @@ export const release: TestAction = {
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['lock'],
   purpose: 'Show that the plug comes free when the vehicle has gone, and after a fault.',
   applies: ({ sheet }) => sheet.outlet === 'socket',

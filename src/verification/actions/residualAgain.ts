@@ -57,6 +57,7 @@ export const residualAgain: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing'],
   purpose: 'Show that the d.c. tests have changed nothing, and that the button works.',
   applies: (papers) => testedDevice(papers) !== null,

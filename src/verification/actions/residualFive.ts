@@ -12,6 +12,7 @@ export const residualFive: TestAction = {
   optional: true,
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing'],
   purpose: 'Time the trip at a current nearer to a real fault. Recorded as extra: its absence is no fault.',
   applies: (papers) => testedDevice(papers) !== null,

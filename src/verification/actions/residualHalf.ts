@@ -22,6 +22,7 @@ export const residualHalf: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'outlet', 'earthing'],
   purpose: 'Show that standing leakage up to half the rating trips nothing.',
   applies: (papers) => testedDevice(papers) !== null,

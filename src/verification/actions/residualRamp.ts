@@ -23,6 +23,7 @@ export const residualRamp: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'contactor', 'outlet', 'earthing'],
   purpose: 'Find the current at which the residual device acts, and show that it then stays off.',
   applies: (papers) => testedDevice(papers) !== null,

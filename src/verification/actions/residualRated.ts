@@ -12,6 +12,7 @@ export const residualRated: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing'],
   purpose:
     'Time the trip at the rated current, on both half-waves, and show what opens and that it stays open.',

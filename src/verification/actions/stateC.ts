@@ -51,6 +51,7 @@ export const stateC: TestAction = {
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['circuit', 'contactor', 'pilot', 'coding'],
   purpose: 'Show that supply comes in time, on every line, with the right polarity.',
   applies: () => true,

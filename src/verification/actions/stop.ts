@@ -65,6 +65,7 @@ export const stop: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['contactor', 'pilot'],
   purpose: 'Show that a normal stop lets the vehicle go first, and that an emergency stop waits for nobody.',
   applies: () => true,

@@ -23,6 +23,7 @@ export const supplyReturn: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['contactor', 'pilot'],
   purpose: 'Show that nothing closes as the supply returns before everything has been checked afresh.',
   applies: ({ sheet }) => sheet.permission !== 'held',

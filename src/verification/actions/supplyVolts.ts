@@ -1,13 +1,14 @@
 /** Test action `supply-volts`: voltages, earth potential and rotation on the live side of the origin. */
 import type { Reading } from '../../bench/reading.ts';
 import type { Amps, Volts } from '../../laws/quantities.ts';
+import { OPEN_PEN_WINDOW } from '../../laws/supplyLimits.ts';
 import { linesOf } from '../../site/site.ts';
 import { between, isInside, judgeAll, readingsOf, samplesWhen, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { CIRCUIT, PRACTICE } from '../sources.ts';
+import { CIRCUIT, fromMemory, PRACTICE } from '../sources.ts';
 import { voltage } from '../steps.ts';
-import type { Finding, Papers, TestAction } from '../testAction.ts';
+import type { Expectation, Finding, Papers, TestAction } from '../testAction.ts';
 import { everyPair, threeLineSteps, threeLines, withinLimits } from './threeLines.ts';
 
 /** What load current may make of neutral or earth against true earth, V. Common practice, no source: a few volts. */
@@ -63,6 +64,33 @@ function swings(papers: Papers, o: Observed): Finding {
   });
 }
 
+const { least: LEAST, greatest: GREATEST } = OPEN_PEN_WINDOW;
+
+/**
+ * A measure that goes by line to neutral opens outside its window, and rightly: what is wrong is the supply. Below, where
+ * the distributor's limits end well before, a reading that leaves it open counts as outside.
+ */
+const unitWindow = (papers: Papers): readonly Expectation[] =>
+  papers.sheet.openPen !== 'voltage-window'
+    ? []
+    : [
+        {
+          id: 'unit-window',
+          should: true,
+          text: `reads ${LEAST} to ${GREATEST} V, within which the unit’s open-PEN measure lets it supply`,
+          why: 'Outside that window the measure opens, as it should. The unit cannot be tested on such a supply.',
+          source: fromMemory('BS 7671:2018+A2:2022 722.411.4.1'),
+          of: 'circuit',
+          points: ['supply-wiring'],
+          judge: (o) =>
+            everyPair(
+              volts(o),
+              toNeutral(papers),
+              (r) => (r.value ?? 0) - (r.uncertainty ?? 0) >= LEAST && isInside(r, { greatest: GREATEST }),
+            ),
+        },
+      ];
+
 export const supplyVolts: TestAction = {
   id: 'supply-volts',
   title: 'Supply voltage and rotation at the origin',
@@ -90,12 +118,13 @@ export const supplyVolts: TestAction = {
         id: 'line-to-neutral',
         should: true,
         text: `reads ${supply.lineToNeutral.least} to ${supply.lineToNeutral.greatest} V from line to neutral`,
-        why: '230 V + 10 % − 6 % at the supply terminals.',
+        why: '230 V + 10 % − 6 % at the supply terminals; the distributor answers for it there and nowhere else.',
         source: supply.source,
         of: 'circuit',
         points: ['supply-wiring'],
         judge: (o) => everyPair(volts(o), toNeutral(papers), (r) => withinLimits(r, supply.lineToNeutral)),
       },
+      ...unitWindow(papers),
       {
         id: 'line-to-earth',
         should: true,
@@ -171,6 +200,8 @@ export const supplyVolts: TestAction = {
   figures: () => [],
   limits: () => [],
   stops: {
+    'unit-window':
+      'the supply is outside the window of the unit’s open-PEN measure, which rightly lets nothing through: tell the distributor',
     'neutral-lifted': 'the neutral is not where it should be: do not energise, tell the distributor',
     'earth-lifted': 'the earthing terminal stands at a voltage: do not energise, tell the distributor',
   },

@@ -29,6 +29,7 @@ export const unplug: TestAction = {
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['contactor', 'pilot'],
   purpose: 'Time how soon the outlet is dead when the pilot is lost, and show that the session ends.',
   applies: () => true,
