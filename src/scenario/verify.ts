@@ -69,7 +69,8 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
     if (stopped !== null && (!isDead || world.plant.isolated.length === 0)) break;
     if (noSupply !== null && action.needsSupply === true) continue;
     const run = yield* carryingOut(world, action, papers);
-    const expectations = judgeExpectations(action, papers, run);
+    const earlier = actions.flatMap((done) => done.run.samples);
+    const expectations = judgeExpectations(action, papers, { ...run, before: earlier });
     const limits = judgeLimits(action, papers, run);
     actions.push({
       action,

@@ -6,9 +6,9 @@ import type { OperationInput } from '../bench/operation.ts';
 import type { Reading } from '../bench/reading.ts';
 import type { Seconds } from '../laws/quantities.ts';
 import { asked } from './actions/pilotLines.ts';
-import { outletDead, showsVoltage } from './judging.ts';
+import { showsVoltage } from './judging.ts';
 import type { Observed } from './observed.ts';
-import { offerRange, unplug, untilOffered } from './offer.ts';
+import { unplug, untilOffered } from './offer.ts';
 import { outletVoltages, waitFor } from './steps.ts';
 import type { Papers, TestAction } from './testAction.ts';
 
@@ -21,16 +21,20 @@ const PATIENCE: Seconds = 10;
 const atOutlet = ({ quantity, between }: Reading): boolean =>
   quantity === 'voltage' && between?.every((terminal) => terminal.startsWith('outlet.')) === true;
 
-const readings = ({ samples }: Observed): readonly Reading[] => samples.flatMap((one) => one.readings);
-
-/** Asked for and due by the sheet, and no line was live at the outlet; or nothing was read there, and it never said that it charges. */
+/** Asked for and due by the sheet, and no line was live at the outlet, or the unit never said that it charges. */
 export function gaveNoSupply(action: TestAction, papers: Papers, observed: Observed): boolean {
-  if (action.needsSupply !== true || papers.sheet.permission === 'held' || offerRange(papers).least === 0)
-    return false;
-  const read = readings(observed).filter(atOutlet);
-  if (read.some(showsVoltage)) return false;
-  if (outletDead(papers, observed, asked(papers, observed)) === 'met') return true;
-  return observed.samples.every(({ seen }) => seen.indicator !== 'charging');
+  const { samples } = observed;
+  const isDue = asked(papers, observed);
+  if (action.needsSupply !== true || !samples.some((one) => isDue(one.setUp, one))) return false;
+  const outlet = samples.flatMap(({ readings, seen }) =>
+    readings.filter(atOutlet).map((reading) => ({ reading, says: seen.indicator })),
+  );
+  if (outlet.some(({ reading }) => showsVoltage(reading))) return false;
+  // What was read once it had tripped or let go says nothing.
+  return (
+    outlet.some(({ says }) => says === 'charging') ||
+    samples.every(({ seen }) => seen.indicator !== 'charging')
+  );
 }
 
 /** Everything that might stand in the way reset, and asked once more with patience. */

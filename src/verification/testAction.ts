@@ -96,7 +96,7 @@ export interface TestAction {
   /** The state of the supply in which the test is done, and in which it leaves the installation. */
   readonly from: Supply;
   readonly leaves: Supply;
-  /** Nothing can be tested at an outlet that is never supplied, whatever it is asked. */
+  /** It tells nothing of a unit that never supplies its outlet, whatever it is asked: a refusal shows nothing there either. */
   readonly needsSupply?: true;
   /**
    * What its readings depend on directly: when one of these is put right, the test is done again (BS 7671 643.1).

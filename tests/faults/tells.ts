@@ -75,7 +75,7 @@ export const TELLS: Readonly<
   'supplies-in-b': ['home', 'state-b'],
   'misses-request': ['home', 'state-c'],
   'offer-too-high': ['home', 'state-b'],
-  'offer-too-low': ['home', 'state-b'],
+  'offer-too-low': ['home', 'limit'],
   'limit-ignored': ['home', 'limit'],
   'service-sensor-reversed': ['dairy', 'limit'],
   'service-sensor-misplaced': ['dairy', 'limit'],

@@ -60,6 +60,7 @@ export const diode: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['pilot', 'coding'],
   purpose: 'Show that the unit refuses what is no vehicle: something resistive across its pilot.',
   applies: () => true,

@@ -1,22 +1,40 @@
 /** Test action `pe-outlet`: the protective conductor from unit to outlet, and exposed metal. */
+import type { Reading } from '../../bench/reading.ts';
 import { CONTACT_ALLOWANCE, expectedCable } from '../../site/expected.ts';
 import { opensEarthUnpowered } from '../../unit/design.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import { CIRCUIT, PRACTICE, SHEET, wiringRules } from '../sources.ts';
 import { continuity } from '../steps.ts';
-import type { Expectation, Papers, TestAction } from '../testAction.ts';
+import type { Expectation, Limit, Papers, TestAction } from '../testAction.ts';
+import { foundLockedOut } from './penHazard.ts';
 import { continuityOf, ohms, path } from './protectivePath.ts';
 
 /** As good as open on the continuity tester's ranges, Ω. A design choice. */
 const AS_GOOD_AS_OPEN = 100;
 
-/** A PE pole of an open-PEN measure lies in the path: where it stands open, the supply may be why. */
+const isOpen = (r: Reading): boolean => r.qualifier === '>' || (r.value ?? 0) >= AS_GOOD_AS_OPEN;
+
+/**
+ * A PE pole of an open-PEN measure lies in the path. Where the unit was found locked out and the path reads open, the
+ * measure may have opened on a supply that is wrong, and rightly: that is looked at next, and this shows nothing.
+ */
 const withPole =
-  ({ site, sheet }: Papers) =>
+  (papers: Papers) =>
   (expectation: Expectation): Expectation =>
-    sheet.openPen === 'none' || site.earthing !== 'TN-C-S'
+    papers.sheet.openPen === 'none'
       ? expectation
-      : { ...expectation, points: [...expectation.points, 'supply-wiring'] };
+      : {
+          ...expectation,
+          points:
+            papers.site.earthing === 'TN-C-S' ? [...expectation.points, 'supply-wiring'] : expectation.points,
+          judge: (o) =>
+            foundLockedOut(papers, o) &&
+            [...continuityOf(o, 'supply.PE', 'outlet.PE'), ...continuityOf(o, 'supply.PE', 'case')].some(
+              isOpen,
+            )
+              ? 'not shown'
+              : expectation.judge(o),
+        };
 
 /** The tether belongs to the path; a bare socket-outlet has contacts alone. */
 const outletPath = ({ sheet }: Papers) => {
@@ -41,12 +59,54 @@ const poleOpen: Expectation = {
   source: SHEET,
   of: 'unit',
   points: ['supply-wiring', 'protective-conductor'],
-  judge: (o) =>
-    judgeAll(
-      continuityOf(o, 'supply.PE', 'outlet.PE'),
-      (r) => r.qualifier === '>' || (r.value ?? 0) >= AS_GOOD_AS_OPEN,
-    ),
+  judge: (o) => judgeAll(continuityOf(o, 'supply.PE', 'outlet.PE'), isOpen),
 };
+
+const lines = (papers: Papers): readonly Expectation[] => [
+  ...(opensEarthUnpowered(papers.sheet)
+    ? // Metal of the building beside the circuit bridges the pole.
+      papers.site.circuit.parallelEarth === null
+      ? [poleOpen]
+      : []
+    : outletPath(papers).expectations),
+  ...(papers.sheet.outlet === 'tethered' && !opensEarthUnpowered(papers.sheet)
+    ? [
+        {
+          id: 'jumps',
+          should: false,
+          text: 'jumps or opens while its cable is bent',
+          why: 'A core that has parted inside still touches while the cable lies still.',
+          source: PRACTICE,
+          of: 'unit',
+          points: ['protective-conductor'],
+          judge: (o) =>
+            judgeAll(
+              continuityOf(o, 'supply.PE', 'outlet.PE', ({ flexed }) => flexed),
+              (r) => isInside(r, { greatest: expectedCable(papers.sheet.cable) + CONTACT_ALLOWANCE }),
+            ),
+        } satisfies Expectation,
+      ]
+    : []),
+  {
+    id: 'case',
+    should: true,
+    text: 'joins its exposed metal to the protective conductor',
+    why: 'A fault to the case is cleared only through that joint.',
+    source: wiringRules('643.2.1'),
+    of: 'unit',
+    points: ['protective-conductor'],
+    judge: (o) =>
+      judgeAll(continuityOf(o, 'supply.PE', 'case'), (r) => isInside(r, { greatest: CONTACT_ALLOWANCE })),
+  },
+];
+
+/** A pole that stands open gives no length × mΩ/m: that has its own line. */
+function limitOf(papers: Papers): Limit {
+  const { limit } = outletPath(papers);
+  return papers.sheet.openPen === 'none'
+    ? limit
+    : { ...limit, applies: (r) => limit.applies(r) && !isOpen(r) };
+}
 
 export const peOutlet: TestAction = {
   id: 'pe-outlet',
@@ -69,43 +129,8 @@ export const peOutlet: TestAction = {
       : []),
     continuity('supply.PE', 'case'),
   ],
-  expectations: (papers) => [
-    ...(opensEarthUnpowered(papers.sheet)
-      ? // Metal of the building beside the circuit bridges the pole.
-        papers.site.circuit.parallelEarth === null
-        ? [poleOpen]
-        : []
-      : outletPath(papers).expectations.map(withPole(papers))),
-    ...(papers.sheet.outlet === 'tethered' && !opensEarthUnpowered(papers.sheet)
-      ? [
-          {
-            id: 'jumps',
-            should: false,
-            text: 'jumps or opens while its cable is bent',
-            why: 'A core that has parted inside still touches while the cable lies still.',
-            source: PRACTICE,
-            of: 'unit',
-            points: ['protective-conductor'],
-            judge: (o) =>
-              judgeAll(
-                continuityOf(o, 'supply.PE', 'outlet.PE', ({ flexed }) => flexed),
-                (r) => isInside(r, { greatest: expectedCable(papers.sheet.cable) + CONTACT_ALLOWANCE }),
-              ),
-          } satisfies Expectation,
-        ]
-      : []),
-    {
-      id: 'case',
-      should: true,
-      text: 'joins its exposed metal to the protective conductor',
-      why: 'A fault to the case is cleared only through that joint.',
-      source: wiringRules('643.2.1'),
-      of: 'unit',
-      points: ['protective-conductor'],
-      judge: (o) =>
-        judgeAll(continuityOf(o, 'supply.PE', 'case'), (r) => isInside(r, { greatest: CONTACT_ALLOWANCE })),
-    },
-  ],
+  expectations: (papers) =>
+    lines(papers).map(opensEarthUnpowered(papers.sheet) ? (line) => line : withPole(papers)),
   untold: ({ sheet }) => [
     ...(opensEarthUnpowered(sheet)
       ? [
@@ -128,7 +153,7 @@ export const peOutlet: TestAction = {
     },
   ],
   figures: () => [],
-  limits: (papers) => (opensEarthUnpowered(papers.sheet) ? [] : [outletPath(papers).limit]),
+  limits: (papers) => (opensEarthUnpowered(papers.sheet) ? [] : [limitOf(papers)]),
   stops: {
     'near-sum': 'the protective conductor to the outlet failed: do not energise (BS 7671 643.1)',
     open: 'the protective conductor to the outlet is open: do not energise (BS 7671 643.1)',

@@ -9,6 +9,7 @@ import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, fromMemory, PRACTICE } from '../sources.ts';
 import { voltage } from '../steps.ts';
 import type { Expectation, Finding, Papers, TestAction } from '../testAction.ts';
+import { foundLockedOut } from './penHazard.ts';
 import { everyPair, threeLineSteps, threeLines, withinLimits } from './threeLines.ts';
 
 /** What load current may make of neutral or earth against true earth, V. Common practice, no source: a few volts. */
@@ -67,8 +68,9 @@ function swings(papers: Papers, o: Observed): Finding {
 const { least: LEAST, greatest: GREATEST } = OPEN_PEN_WINDOW;
 
 /**
- * A measure that goes by line to neutral opens outside its window, and rightly: what is wrong is the supply. Below, where
- * the distributor's limits end well before, a reading that leaves it open counts as outside.
+ * A measure that goes by line to neutral opens outside its window, and rightly: what is wrong is the supply. A reading
+ * that leaves it open counts as outside where the unit was found locked out, and below, where the distributor's limits
+ * end well before.
  */
 const unitWindow = (papers: Papers): readonly Expectation[] =>
   papers.sheet.openPen !== 'voltage-window'
@@ -83,11 +85,11 @@ const unitWindow = (papers: Papers): readonly Expectation[] =>
           of: 'circuit',
           points: ['supply-wiring'],
           judge: (o) =>
-            everyPair(
-              volts(o),
-              toNeutral(papers),
-              (r) => (r.value ?? 0) - (r.uncertainty ?? 0) >= LEAST && isInside(r, { greatest: GREATEST }),
-            ),
+            everyPair(volts(o), toNeutral(papers), (r) => {
+              const [value, uncertainty] = [r.value ?? 0, r.uncertainty ?? 0];
+              const margin = foundLockedOut(papers, o) ? uncertainty : -uncertainty;
+              return value - uncertainty >= LEAST && value + margin <= GREATEST;
+            }),
         },
       ];
 
