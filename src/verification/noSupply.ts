@@ -18,22 +18,28 @@ export const NO_SUPPLY =
 /** Late is not never: far beyond the 3 s that are due (IEC 61851-1:2017 Table A.6 sequence 4). A design choice. */
 const PATIENCE: Seconds = 10;
 
-const atOutlet = ({ quantity, between }: Reading): boolean =>
-  quantity === 'voltage' && between?.every((terminal) => terminal.startsWith('outlet.')) === true;
+/** Of a line at the outlet, to neutral or to PE. */
+const ofLine = ({ quantity, between }: Reading): boolean =>
+  quantity === 'voltage' &&
+  between?.every((terminal) => terminal.startsWith('outlet.')) === true &&
+  between.some((terminal) => terminal.startsWith('outlet.L'));
 
 /** Asked for and due by the sheet, and no line was live at the outlet, or the unit never said that it charges. */
 export function gaveNoSupply(action: TestAction, papers: Papers, observed: Observed): boolean {
   const { samples } = observed;
   const isDue = asked(papers, observed);
   if (action.needsSupply !== true || !samples.some((one) => isDue(one.setUp, one))) return false;
-  const outlet = samples.flatMap(({ readings, seen }) =>
-    readings.filter(atOutlet).map((reading) => ({ reading, says: seen.indicator })),
+  const atLines = samples.flatMap(({ readings, seen }, i) =>
+    readings.filter(ofLine).map((reading) => ({
+      reading,
+      // The indicator is seen once a reading is over: it may have closed meanwhile.
+      charging: seen.indicator === 'charging' && samples[i - 1]?.seen.indicator === 'charging',
+    })),
   );
-  if (outlet.some(({ reading }) => showsVoltage(reading))) return false;
+  if (atLines.some(({ reading }) => showsVoltage(reading))) return false;
   // What was read once it had tripped or let go says nothing.
   return (
-    outlet.some(({ says }) => says === 'charging') ||
-    samples.every(({ seen }) => seen.indicator !== 'charging')
+    atLines.some(({ charging }) => charging) || samples.every(({ seen }) => seen.indicator !== 'charging')
   );
 }
 

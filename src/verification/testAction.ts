@@ -84,7 +84,7 @@ export interface Limit {
   readonly source: Source;
   readonly points: readonly Family[];
   /** The readings it applies to. */
-  readonly applies: (sample: Reading) => boolean;
+  readonly applies: (sample: Reading, observed?: Observed) => boolean;
 }
 
 export interface TestAction {

@@ -100,12 +100,13 @@ const lines = (papers: Papers): readonly Expectation[] => [
   },
 ];
 
-/** A pole that stands open gives no length × mΩ/m: that has its own line. */
+/** A pole that may have opened on a supply that is wrong says nothing of the length. */
 function limitOf(papers: Papers): Limit {
   const { limit } = outletPath(papers);
-  return papers.sheet.openPen === 'none'
-    ? limit
-    : { ...limit, applies: (r) => limit.applies(r) && !isOpen(r) };
+  return {
+    ...limit,
+    applies: (r, o) => limit.applies(r) && !(o !== undefined && isOpen(r) && foundLockedOut(papers, o)),
+  };
 }
 
 export const peOutlet: TestAction = {
