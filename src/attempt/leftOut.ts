@@ -60,6 +60,6 @@ function hasFoundDanger(run: Run): boolean {
       ...lines.filter(({ finding }) => finding === 'broken').map(({ id }) => id),
       ...limits.filter(({ right }) => right === 'outside').map(({ limit }) => limit.id),
     ];
-    return broken.some((id) => id in action.stops);
+    return broken.some((id) => action.stops.includes(id));
   });
 }
