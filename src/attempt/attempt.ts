@@ -59,6 +59,8 @@ const name = v.pipe(v.string(), v.maxLength(60));
 const words = v.pipe(v.string(), v.maxLength(1000));
 const count = v.pipe(v.number(), v.integer(), v.minValue(0));
 const sure = v.picklist(SURENESS);
+/** Causes that a conclusion may name beside the first: as many as a scenario can have. */
+export const MOST_OTHERS = 9;
 
 /** What each kind of entry holds. */
 const contents = {
@@ -111,6 +113,18 @@ const contents = {
     /** A catalogue id, `nothing`, or null where it is not known. */
     cause: v.nullable(name),
     family: v.nullable(v.picklist(Object.keys(FAMILIES) as Family[])),
+    /** Further causes, where more than one thing is wrong. */
+    others: v.optional(
+      v.pipe(
+        v.array(
+          v.object({
+            cause: v.nullable(name),
+            family: v.nullable(v.picklist(Object.keys(FAMILIES) as Family[])),
+          }),
+        ),
+        v.maxLength(MOST_OTHERS),
+      ),
+    ),
     sure,
     findings: v.array(v.object({ test: name, id: name })),
     next: v.picklist(NEXT_STEPS),

@@ -5,7 +5,7 @@
 
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { UnsafeId } from '../bench/unsafe.ts';
-import { entryNamed, faultsAmong } from '../faults/catalogue.ts';
+import { faultsAmong } from '../faults/catalogue.ts';
 import { FAMILIES } from '../faults/families.ts';
 import type { Fault, NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -20,10 +20,13 @@ import type { Line } from './lines.ts';
 import { isRightFigure, testFigures } from './lines.ts';
 import type { Marks } from './mark.ts';
 import { isGiven, marking } from './mark.ts';
-import { conclusionOf, dueSteps } from './reasons.ts';
+import { lastOccasion } from './marks/occasions.ts';
+import { dueSteps } from './marks/reasons.ts';
+import { conclusionOf, isRightVerdict } from './marks/verdict.ts';
 import { repairedIn } from './repeats.ts';
 import type { Run } from './run.ts';
 import { rungOf } from './rung.ts';
+import { lastSitting } from './sitting.ts';
 import type { TruthOfLimit } from './truth.ts';
 import { judgedRight, truthOf } from './truth.ts';
 import { countingEntries, firstPrediction } from './untimely.ts';
@@ -95,7 +98,7 @@ export interface Debrief {
   /** What was to be written down and advised, though nothing was broken by it. */
   readonly advice: readonly (Advice & { readonly test: string })[];
   /** What the trainee put right, and whether anything was wrong there. */
-  readonly repaired: readonly { readonly title: string; readonly wasWrong: boolean }[];
+  readonly repaired: readonly { readonly what: string; readonly wasWrong: boolean }[];
   readonly due: { readonly next: readonly NextStep[]; readonly tell: readonly Tell[] };
   /** Every test that was due or begun. */
   readonly tests: readonly DebriefTest[];
@@ -119,8 +122,9 @@ export const debriefOf = (scenario: Scenario, attempt: Attempt): Debrief =>
 
 /** The same in pieces. */
 export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<null, Debrief> {
-  const { run, expected, whole, marks } = yield* marking(scenario, attempt);
-  const due = expected.actions.map(({ action }) => action.id);
+  const { run, expected, marks } = yield* marking(scenario, attempt);
+  const { asMet, asNow } = expected;
+  const due = expected.counted.map(({ action }) => action.id);
   const begun = new Set(attempt.entries.flatMap((entry) => ('test' in entry ? [entry.test] : [])));
   const tests: DebriefTest[] = [];
   for (const action of ACTIONS.filter(({ id }) => due.includes(id) || begun.has(id))) {
@@ -135,14 +139,14 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
   return {
     run,
     marks,
-    verdict: { said, right: isRightVerdict(said, whole.conclusion), truth: whole.conclusion },
-    stopped: expected.stopped,
+    verdict: { said, right: isRightVerdict(said, asNow), truth: asNow.conclusion },
+    stopped: asMet.stopped,
     causes: faultsAmong(scenario.faults),
-    advice: expected.actions.flatMap(({ action, advice }) =>
+    advice: expected.counted.flatMap(({ action, advice }) =>
       advice.map((one) => ({ ...one, test: action.id })),
     ),
     repaired: repairsOf(run),
-    due: dueSteps(run, whole),
+    due: dueSteps(run, asNow),
     tests,
     sureAndWrong,
     unsureAndWrong,
@@ -156,20 +160,18 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
 function repairsOf(run: Run): Debrief['repaired'] {
   const { repaired } = repairedIn(run);
   return run.repairs.map(({ what }) => ({
-    title: entryNamed(what)?.title ?? what,
+    what,
     wasWrong: repaired.some(({ id }) => id === what),
   }));
 }
-
-const isRightVerdict = (said: Verdict | null, truth: Conclusion): boolean =>
-  said === (truth === 'sound' ? 'fit' : truth === 'not sound' ? 'not-fit' : 'could-not-finish');
 
 function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest {
   const locked = firstPrediction(run, action.id);
   const given = locked?.given === true;
   const prediction = given ? undefined : locked;
-  const judgement = countingEntries(run, 'judgement', action.id).at(-1);
-  const truth = truthOf(run, action);
+  const occasion = lastOccasion(run, action.id);
+  const judgement = occasion?.judgement ?? countingEntries(run, 'judgement', action.id).at(-1);
+  const truth = truthOf(run, action, occasion?.sitting ?? lastSitting(run, action.id));
   return {
     test: action.id,
     done: run.samples.some(({ test }) => test === action.id),
@@ -251,7 +253,7 @@ function wrongCauseOf(run: Run, { parts }: Marks): string | null {
   const conclusion = conclusionOf(run);
   const counts = (run.scenario.marking.weights ?? PARTS).diagnosis > 0;
   if (!counts || conclusion?.sure !== 'would-sign' || conclusion.cause === null) return null;
-  return parts.diagnosis > 0 ? null : (entryNamed(conclusion.cause)?.title ?? 'nothing is wrong');
+  return parts.diagnosis > 0 ? null : conclusion.cause;
 }
 
 function calibrationOf(tests: readonly DebriefTest[], sure: Sure): Debrief['calibration'][number] {

@@ -23,7 +23,8 @@ import type { Untaken } from './untaken.ts';
 import { keyOfReading, untakenAt } from './untaken.ts';
 
 export interface Candidate {
-  readonly title: string;
+  /** Their ids in the catalogue; none: nothing is wrong. */
+  readonly causes: readonly string[];
   readonly faults: readonly FaultChoice[];
   /** It is what this unit really has. */
   readonly isTrue: boolean;
@@ -51,8 +52,6 @@ export interface Undone {
   readonly left: number;
 }
 
-export const NOTHING_WRONG = 'nothing wrong';
-
 /**
  * The scenario's own faults as they are, nothing wrong, and every other cause by itself. A wrong design stands in the
  * papers: where there is one, every candidate has it, and where there is none, none has.
@@ -61,27 +60,26 @@ export function candidatesOn(scenario: Scenario): readonly Candidate[] {
   const own = scenario.faults.filter((choice) => faultsAmong([choice]).length > 0);
   const designs = designsAmong(own);
   const further = own.filter((choice) => !designs.includes(choice));
-  const titled = (faults: readonly FaultChoice[]) =>
-    faults.length === 0
-      ? NOTHING_WRONG
-      : faultsAmong(faults)
-          .map(({ title }) => title)
-          .join(', and ');
   const [only, ...more] = further;
   const papers = papersOf(scenario);
   const others = CATALOGUE.flatMap((entry): readonly Candidate[] => {
     if (entry.kind !== 'fault' || entry.alter !== undefined) return [];
     if (more.length === 0 && entry.id === only?.fault) return [];
     if (whyImpossible(entry, papers, {}) !== null) return [];
-    const faults = [...designs, { fault: entry.id, values: withDefaults(entry, {}) }];
-    return [{ title: titled(faults), faults, isTrue: false }];
+    return [candidateOf([...designs, { fault: entry.id, values: withDefaults(entry, {}) }])];
   });
   return [
-    { title: titled(own), faults: own, isTrue: true },
-    ...(further.length === 0 ? [] : [{ title: titled(designs), faults: designs, isTrue: false }]),
+    { ...candidateOf(own), isTrue: true },
+    ...(further.length === 0 ? [] : [candidateOf(designs)]),
     ...others,
   ];
 }
+
+const candidateOf = (faults: readonly FaultChoice[]): Candidate => ({
+  causes: faults.map(({ fault }) => fault),
+  faults,
+  isTrue: false,
+});
 
 /** All of it at once. */
 export const eliminate = (lockstep: Lockstep): Elimination => toItsEnd(eliminating(lockstep));

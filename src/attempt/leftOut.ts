@@ -49,8 +49,17 @@ function isStillHandedOver({ handedOver, papers, repairs }: Run, action: TestAct
 
 const isDeadTest = ({ from, stage }: TestAction): boolean => from === 'isolated' && stage === 'before power';
 
-/** A finding after which a faultless trainee goes no further, in the last sitting of any test, by what was typed. */
+/** Asked of every test that was left out. */
+const danger = new WeakMap<Run, boolean>();
+
 function hasFoundDanger(run: Run): boolean {
+  const found = danger.get(run) ?? findsDanger(run);
+  danger.set(run, found);
+  return found;
+}
+
+/** A finding after which a faultless trainee goes no further, in the last sitting of any test, by what was typed. */
+function findsDanger(run: Run): boolean {
   const done = new Set(run.samples.flatMap(({ test }) => test ?? []));
   return [...done].some((test) => {
     const action = actionNamed(test);

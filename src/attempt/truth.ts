@@ -12,7 +12,7 @@ import { linesToChooseFrom, testLines } from './lines.ts';
 import type { Run } from './run.ts';
 import { rungOf } from './rung.ts';
 import type { Sitting } from './sitting.ts';
-import { judgedSitting, readingsIn } from './sitting.ts';
+import { readingsIn } from './sitting.ts';
 import { asTyped, observedAsTyped, typedOf } from './typed.ts';
 import { firstPrediction } from './untimely.ts';
 
@@ -27,6 +27,8 @@ export interface TruthOfLimit {
   /** Index among all readings of the attempt, and the reading as typed. */
   readonly reading: number;
   readonly typed: Reading;
+  /** The typed figure by itself, without its uncertainty, keeps the limit. */
+  readonly pass: boolean;
   readonly right: LimitJudged;
 }
 
@@ -35,12 +37,8 @@ export interface TruthOfTest {
   readonly limits: readonly TruthOfLimit[];
 }
 
-/** By default of the sitting that the last judgement is about: the unit as it then was. */
-export function truthOf(
-  run: Run,
-  action: TestAction,
-  sitting: Sitting = judgedSitting(run, action.id),
-): TruthOfTest {
+/** By the unit as it was in that sitting. */
+export function truthOf(run: Run, action: TestAction, sitting: Sitting): TruthOfTest {
   const observed = observedAsTyped(run, sitting);
   const expectations = new Map(action.expectations(run.papers).map((e) => [e.id, e]));
   return {
@@ -69,7 +67,7 @@ function answerable(run: Run, action: TestAction): readonly Line[] {
 
 /** Every reading of the sitting that one of the test's limits applies to. */
 export function limitsOf(run: Run, action: TestAction, sitting: Sitting): readonly TruthOfLimit[] {
-  const typed = typedOf(run);
+  const typed = typedOf(run, sitting.told);
   return action.limits(run.papers).flatMap((limit) =>
     readingsIn(run, sitting).flatMap(({ reading, index }) => {
       if (reading.qualifier === 'unable' || !limit.applies(reading)) return [];
@@ -77,7 +75,7 @@ export function limitsOf(run: Run, action: TestAction, sitting: Sitting): readon
       const asRead = entry === undefined ? reading : asTyped(reading, entry);
       const { pass, tooClose } = judgeLimit(limit, asRead);
       const right: LimitJudged = tooClose ? 'too-close' : pass ? 'within' : 'outside';
-      return [{ limit, reading: index, typed: asRead, right }];
+      return [{ limit, reading: index, typed: asRead, pass, right }];
     }),
   );
 }

@@ -5,7 +5,6 @@
  */
 
 import { toItsEnd } from '../bench/toItsEnd.ts';
-import { faultsAmong } from '../faults/catalogue.ts';
 import type { NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verified } from '../scenario/verify.ts';
@@ -16,7 +15,9 @@ import type { Attempt, NotedOf } from './attempt.ts';
 import { TYPED_UNITS } from './attempt.ts';
 import { displayOf, showsTripTime } from './display.ts';
 import { testFigures, testLines } from './lines.ts';
-import { dueSteps } from './reasons.ts';
+import { faultsShown } from './marks/diagnosis.ts';
+import { dueSteps } from './marks/reasons.ts';
+import { rightVerdict } from './marks/verdict.ts';
 import { repeatsOf } from './repeats.ts';
 import type { Run, Taken } from './run.ts';
 import { act, note, startingRun } from './run.ts';
@@ -36,9 +37,9 @@ export function* workingAttempt(scenario: Scenario, file: unknown): Generator<nu
   return note(run, rightConclusion(run, yield* verifyingAtEnd(run)), 0).attempt;
 }
 
-/** The unit as it stands at the end, verified whole. */
+/** The unit as it stands at the end, verified with the tests that are allowed. */
 const verifyingAtEnd = ({ scenario, world }: Run): Generator<null, Verified> =>
-  verifyingOnce(scenario, { everything: true, faults: world.faults });
+  verifyingOnce(scenario, { faults: world.faults });
 
 function* workingTest(start: Run, action: TestAction): Generator<null, Run> {
   let run = note(start, rightPrediction(start, action), 0);
@@ -103,26 +104,31 @@ export function rightJudgement(run: Run, action: TestAction): NotedOf<'judgement
 
 export function rightConclusion(
   run: Run,
-  whole: Verified = toItsEnd(verifyingAtEnd(run)),
+  now: Verified = toItsEnd(verifyingAtEnd(run)),
 ): NotedOf<'conclusion'> {
   const { scenario, repairs } = run;
-  const [fault] = faultsAmong(scenario.faults);
-  const due = dueSteps(run, whole);
-  const isSound = whole.conclusion === 'sound';
+  const met = toItsEnd(verifyingOnce(scenario));
+  // What no test that is allowed shows cannot be named.
+  const [fault, ...others] = met.conclusion === 'not sound' ? faultsShown(scenario, met) : [];
+  const due = dueSteps(run, now);
+  const asksRepeats = now.conclusion === 'not sound' || repairs.length > 0;
   return {
     kind: 'conclusion',
-    verdict: isSound ? 'fit' : 'not-fit',
+    verdict: rightVerdict(now),
     because: '',
     cause: fault?.id ?? 'nothing',
     family: fault?.family ?? null,
+    ...(others.length === 0 ? {} : { others: others.map(({ id, family }) => ({ cause: id, family })) }),
     sure: 'would-sign',
-    findings: whole.actions.flatMap(({ action, expectations }) =>
-      expectations
+    findings: now.actions.flatMap(({ action, expectations, limits }) => {
+      const lines = expectations
         .filter(({ finding }) => finding === 'broken')
-        .map(({ expectation }) => ({ test: action.id, id: expectation.id })),
-    ),
+        .map(({ expectation }) => expectation.id);
+      const outside = limits.filter(({ pass }) => !pass).map(({ limit }) => limit.id);
+      return [...lines, ...new Set(outside)].map((id) => ({ test: action.id, id }));
+    }),
     next: due.next[0] as NextStep,
     tell: due.tell[0] as Tell,
-    ...(isSound && repairs.length === 0 ? {} : { repeat: [...repeatsOf(run, whole).due] }),
+    ...(asksRepeats ? { repeat: [...repeatsOf(run, now).due] } : {}),
   };
 }

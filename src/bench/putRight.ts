@@ -6,6 +6,7 @@ import { asTold, cannotBePutRight, entryNamed } from '../faults/catalogue.ts';
 import { COMPONENTS } from '../faults/components.ts';
 import type { Seconds } from '../laws/quantities.ts';
 import { reassemble } from './assemble.ts';
+import { isIsolated } from './plant.ts';
 import { pass } from './settle.ts';
 import type { World } from './world.ts';
 
@@ -21,7 +22,7 @@ export function putRight(world: World, what: string): string | null {
   const never = cannotBePutRight(entry, papers);
   if (never !== null) return never;
   if (COMPONENTS[entry.component] === 'behind cover' && plant.cover === 'closed') return 'cover closed';
-  if (plant.isolated.length === 0 || powered) return 'the circuit is not isolated';
+  if (!isIsolated(plant) || powered) return 'the circuit is not isolated';
   // Whatever was still on its way comes to rest first.
   pass(world, REPAIR);
   reassemble(

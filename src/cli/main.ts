@@ -2,6 +2,7 @@
  * The command line: the same floors without a screen. Results on standard output, errors on standard error; exit
  * code 1 where `check` finds something wrong, 2 for a bad file or a bad call.
  */
+
 import { CATALOGUE } from '../faults/catalogue.ts';
 import { nearest } from '../scenario/nearest.ts';
 import { playOutput } from '../scenario/playOutput.ts';
@@ -12,6 +13,7 @@ import { parseScript, playScript } from '../scenario/script.ts';
 import { verify } from '../scenario/verify.ts';
 import { sourceText } from '../verification/sources.ts';
 import { lineText, testTitle } from '../words/actions.ts';
+import { causeTitle } from '../words/causes.ts';
 import { check } from './check.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 import { insideOf } from './inside.ts';
@@ -96,7 +98,13 @@ const VERBS: Readonly<Record<string, Verb>> = {
     words: [0, 0],
     run: () => ({
       text: json(
-        CATALOGUE.map(({ id, title, family, kind, parameters }) => ({ id, title, family, kind, parameters })),
+        CATALOGUE.map(({ id, family, kind, parameters }) => ({
+          id,
+          title: causeTitle(id),
+          family,
+          kind,
+          parameters,
+        })),
       ),
     }),
   },

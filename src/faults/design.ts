@@ -79,12 +79,8 @@ export const designFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'breaker-over-cable',
-    title: 'Breaker rated higher than its cable carries',
     component: 'breaker',
     parameters: [],
-    where: 'the papers: the rating of the circuit’s breaker',
-    cause: 'The next size up was chosen so that it would not trip.',
-    hazard: 'The cable can overheat for hours, and the breaker never opens.',
     source: 'BS 7671:2018+A2:2022 433.1.1',
     ...wrongly((on) => {
       if (!isTabled(laidAs(on.site))) return null;
@@ -95,12 +91,8 @@ export const designFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'conductors-too-small-for-run',
-    title: 'Conductors too small for the length of the run',
     component: 'circuit',
     parameters: [],
-    where: 'the papers: the area of the circuit’s conductors',
-    cause: 'The cable was chosen by its current alone.',
-    hazard: 'The unit gets too little voltage under load, stops or locks out; the cable runs warm.',
     source: 'BS 7671:2018+A2:2022 525.202, Appendix 4',
     ...wrongly((on) => {
       const lineArea = FALLING.find((area) => {
@@ -114,12 +106,8 @@ export const designFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'insulation-not-counted',
-    title: 'Thermal insulation round the cable not counted',
     component: 'circuit',
     parameters: [{ name: 'millimetres', unit: 'mm', min: 201, max: 1000, default: 500 }],
-    where: 'the papers: how the cable is laid',
-    cause: 'The wall was insulated by others, and the cable chosen as if it were clipped to it.',
-    hazard: 'The cable cannot lose its heat there, and its insulation fails in time.',
     source: 'BS 7671:2018+A2:2022 523.9 (from memory), 433.1.1',
     ...wrongly(({ site }, { millimetres = 0 }) => {
       const { circuit } = site;
@@ -131,12 +119,8 @@ export const designFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'protective-too-small',
-    title: 'Protective conductor too small for the fault current',
     component: 'circuit',
     parameters: [],
-    where: 'the papers: the area of the protective conductor',
-    cause: 'Nobody did the sum.',
-    hazard: 'It can burn open in a fault, and the case stays live.',
     source: 'BS 7671:2018+A2:2022 543.1.3',
     ...wrongly((on) => {
       const protectiveArea = FALLING.find((area) => {
@@ -150,12 +134,8 @@ export const designFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'service-overloaded',
-    title: 'Service too small for house and unit together',
     component: 'supply',
     parameters: [{ name: 'over', unit: 'A', min: 4, max: 30, default: 12 }],
-    where: 'the papers: what house and unit ask of the service',
-    cause: 'The unit was counted with diversity, as a cooker is.',
-    hazard: 'The service’s fuse and tails run hot for hours, and the fuse may go.',
     source: 'BS 7671:2018+A2:2022 722.311',
     tell: TELL_DISTRIBUTOR,
     ...wrongly((on, { over = 0 }) => {

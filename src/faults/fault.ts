@@ -30,15 +30,10 @@ export type Tell = (typeof TELL)[number];
 
 interface Entry {
   readonly id: string;
-  readonly title: string;
   readonly family: Family;
   /** What of the installation is remade or replaced when it is put right. */
   readonly component: Component;
   readonly parameters: readonly Parameter[];
-  /** Where it sits, what brings it about, and who is at risk. */
-  readonly where: string;
-  readonly cause: string;
-  readonly hazard: string;
   readonly source: string;
   /** Why it cannot be on this installation, or null. */
   readonly impossible?: (on: Setting, values: Values) => string | null;

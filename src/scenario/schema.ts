@@ -124,12 +124,12 @@ const unit = v.variant('outlet', [
 
 /** Parts of a mark, with the points each has unless the scenario reweighs; together 100. */
 export const PARTS = {
-  prediction: 20,
-  observation: 15,
-  judgement: 25,
+  prediction: 15,
+  observation: 10,
+  judgement: 30,
   record: 10,
   diagnosis: 20,
-  reasons: 10,
+  reasons: 15,
 } as const;
 export type PartName = keyof typeof PARTS;
 

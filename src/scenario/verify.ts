@@ -3,6 +3,7 @@
  * order, stopping where that trainee stops. What was handed over as done is not done again. Looks at readings alone.
  */
 
+import { isIsolated } from '../bench/plant.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { UnsafeAct } from '../bench/unsafe.ts';
 import type { World } from '../bench/world.ts';
@@ -63,7 +64,7 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
   let stopped: Verification['stopped'] = null;
   for (const action of wanted) {
     const isDead = action.from === 'isolated' && action.stage === 'before power';
-    if (stopped !== null && (!isDead || world.plant.isolated.length === 0)) break;
+    if (stopped !== null && (!isDead || !isIsolated(world.plant))) break;
     const run = yield* carryingOut(world, action, papers);
     const expectations = judgeExpectations(action, papers, run);
     const limits = judgeLimits(action, papers, run);
@@ -93,23 +94,26 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
   };
 }
 
-/** What is known of scenarios as they are, by whether everything was done. */
-const known = new WeakMap<Scenario, Map<boolean, Verified>>();
+/** What is known, by all that it follows from; the longest known first. */
+const known = new Map<string, Verified>();
+/** So many are kept, of a few hundred kilobytes each: more than all scenarios of the project, with tests left out and with all. */
+const MOST_KNOWN = 40;
 
 /**
- * The same without the bench that is left behind. A scenario as it is is worked out once: whoever shows how it is done,
- * marks or tells what was true asks for it.
+ * The same without the bench that is left behind. What was worked out is kept: whoever shows how it is done, marks or
+ * tells what was true asks for it. Goes by what the scenario holds, so that one that is read again is known.
  */
 export function* verifyingOnce(scenario: Scenario, options: VerifyOptions = {}): Generator<null, Verified> {
-  if (options.faults !== undefined && options.faults !== scenario.faults)
-    return yield* verifying(scenario, options);
+  const { faults = scenario.faults } = options;
   const isAllAnyway = scenario.allowed === 'all' && scenario.handover === null;
   const everything = isAllAnyway || options.everything === true;
-  const before = known.get(scenario)?.get(everything);
+  const key = JSON.stringify([scenario, faults, everything]);
+  const before = known.get(key);
   if (before !== undefined) return before;
-  const { world: _, ...verified } = yield* verifying(scenario, { everything });
-  const now = known.get(scenario) ?? new Map<boolean, Verified>();
-  known.set(scenario, now.set(everything, verified));
+  const { world: _, ...verified } = yield* verifying(scenario, { everything, faults });
+  const [oldest] = known.keys();
+  if (oldest !== undefined && known.size >= MOST_KNOWN) known.delete(oldest);
+  known.set(key, verified);
   return verified;
 }
 

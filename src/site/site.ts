@@ -94,6 +94,8 @@ export const livesOf = (site: Pick<Site, 'phases'>): readonly Live[] => [...line
 const REMOTE_ROD: Ohms = 20;
 /** A closed pole or a made terminal, Ω. Common practice, no source: a few milliohms. */
 const CONTACT: Ohms = 0.001;
+/** A pole of the main switch, Ω; with the circuit's own pole it comes to one contact. A design choice. */
+const MAIN_CONTACT: Ohms = 0.0001;
 /** Insulation of new circuit cable, Ω for each pair. Common practice, no source: hundreds of megohms and more. */
 const CABLE_INSULATION: Ohms = 2e9;
 /** A balanced three-phase set on the unit circle: −1/2 and √3/2 are written as constants so that every engine agrees. */
@@ -140,17 +142,26 @@ function supplyParts(site: Site): readonly Part[] {
       ? { id: 'pen', a: 'star', b: 'service.N', resistance: line, contact: 'pen' }
       : { id: 'source.N', a: 'star', b: 'service.N', resistance: neutral },
     { id: 'source.electrode', a: 'star', b: 'earth', resistance: site.sourceElectrodeResistance },
+    // The main switch has a pole for every live conductor (BS 7671 462.1.201, from memory: both where ordinary
+    // persons use it). Earth is taken before it, all circuits after it.
+    ...livesOf(site).map((x) => ({
+      id: `main.${x}`,
+      a: `service.${x}`,
+      b: `busbar.${x}`,
+      resistance: MAIN_CONTACT,
+      contact: `main.${x}`,
+    })),
     ...site.otherLoads.map((load, i) => ({
       id: `load.${i}`,
-      a: `service.${load.line}`,
-      b: 'service.N',
+      a: `busbar.${load.line}`,
+      b: 'busbar.N',
       resistance: loadResistance(load.power),
     })),
     // A load that is switched on to see what follows it; its current is a setting.
     ...linesOf(site).map((line) => ({
       id: `known-load.${line}`,
-      a: `service.${line}`,
-      b: 'service.N',
+      a: `busbar.${line}`,
+      b: 'busbar.N',
       resistance: Infinity,
     })),
     // Neighbours behind the same PEN conductor, on any line; their power is a setting.
@@ -194,9 +205,9 @@ function circuitParts(site: Site): readonly Part[] {
   return [
     ...lives.map((x) => ({
       id: `origin.${x}`,
-      a: `service.${x}`,
+      a: `busbar.${x}`,
       b: `origin.${x}`,
-      resistance: CONTACT,
+      resistance: CONTACT - MAIN_CONTACT,
       contact: `origin.${x}`,
     })),
     ...lives.map((x) => ({
@@ -207,13 +218,17 @@ function circuitParts(site: Site): readonly Part[] {
     })),
     { id: 'circuit.PE', a: 'origin.PE', b: 'supply.PE', resistance: run(circuit.protectiveArea) },
     { id: 'circuit.parallel', a: 'met', b: 'bar', resistance: circuit.parallelEarth ?? OPEN },
-    ...linesOf(site).map((x) => ({
-      id: `link.${x}-PE`,
-      a: `origin.${x}`,
-      b: 'origin.PE',
-      resistance: CONTACT,
-      contact: `link.${x}-PE`,
-    })),
+    ...linesOf(site).flatMap((x) =>
+      ['PE', 'N'].map((to) => ({
+        id: `link.${x}-${to}`,
+        a: `origin.${x}`,
+        b: `origin.${to}`,
+        resistance: CONTACT,
+        contact: `link.${x}-${to}`,
+        // Not put in, it is no path at all; the one to PE counts as an open contact, which insulates as well.
+        ...(to === 'N' ? { openResistance: Infinity } : {}),
+      })),
+    ),
     ...insulationAt('circuit', 'supply', [...lives, 'PE'], CABLE_INSULATION),
   ];
 }

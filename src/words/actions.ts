@@ -156,12 +156,18 @@ export const adviceText = (test: string, { id, values }: Worded): string =>
 export const stopWhy = (test: string, id: string): string =>
   among(wordsOf(test).stops, id, `stopping at ${id} of ${test}`);
 
-export type InWords<T> = T & { readonly text: string; readonly why: string };
+export type InWords<T> = T & {
+  readonly text: string;
+  readonly why: string;
+  /** What a faulty unit would show; null where the line is not one to be judged. */
+  readonly otherwise: string | null;
+};
 
-const inWords = <T extends Worded>(one: T, { text, why }: LineWords): InWords<T> => ({
+const inWords = <T extends Worded>(one: T, { text, why, otherwise }: LineWords): InWords<T> => ({
   ...one,
   text: said(text, one.values),
   why: said(why, one.values),
+  otherwise: otherwise === undefined ? null : said(otherwise, one.values),
 });
 
 /** The line, or the figure, with its words. */

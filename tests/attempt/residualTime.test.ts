@@ -1,20 +1,22 @@
 /** What is written of a test at a fixed residual current: the time, not the current, which was set. */
 import { describe, expect, test } from 'vitest';
-import type { Attempt, NotedOf } from '../../src/attempt/attempt.ts';
+import type { Attempt } from '../../src/attempt/attempt.ts';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { mark } from '../../src/attempt/mark.ts';
 import { replay } from '../../src/attempt/run.ts';
+import { lastSitting } from '../../src/attempt/sitting.ts';
 import { truthOf } from '../../src/attempt/truth.ts';
 import { readRightly, recordedFully } from '../../src/attempt/typed.ts';
 import { typedAsShown } from '../../src/attempt/worked.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
+import type { Habits } from '../helpers/trainee.ts';
 import { attemptBy, faultlessAttempt } from '../helpers/trainee.ts';
 
 const { scenario, file } = scenarioNamed('harbour-mews');
 const only = (id: string) => (all: readonly { readonly id: string }[]) =>
   all.filter((action) => action.id === id || action.id === 'pe-outlet') as never;
-const done = (id: string, type?: (typed: NotedOf<'observation'>) => NotedOf<'observation'>) =>
+const done = (id: string, type?: Habits['type']) =>
   attemptBy(scenario, file, { tests: only(id), ...(type === undefined ? {} : { type }) });
 const typedIn = ({ entries }: Attempt, test_: string) =>
   entries
@@ -66,8 +68,8 @@ test('a ramp is its current, with the last step’s time where that was written'
 });
 
 test('the current that was set is no record, and earns no observation', () => {
-  const current = done('residual-rated', ({ tripMs: _, ...typed }) =>
-    typed.tripped === undefined ? { ...typed } : { ...typed, value: 30, unit: 'mA' },
+  const current = done('residual-rated', ({ tripMs: _, ...typed }, { reading }) =>
+    typed.tripped === undefined ? typed : { ...typed, value: 1000 * (reading.value ?? 0), unit: 'mA' },
   );
   expect(typedIn(current, 'residual-rated').length).toBeGreaterThan(0);
   const honest = done('residual-rated');
@@ -86,7 +88,8 @@ describe('the limit of the trip time is held against what was written', () => {
     const attempt = done('residual-rated', (typed) =>
       typed.tripMs === undefined ? typed : { ...typed, tripMs },
     );
-    const { limits } = truthOf(replay(scenario, attempt), action);
+    const run = replay(scenario, attempt);
+    const { limits } = truthOf(run, action, lastSitting(run, action.id));
     expect(limits.length).toBeGreaterThan(0);
     expect(new Set(limits.map((limit) => limit.right))).toEqual(new Set([right]));
   });

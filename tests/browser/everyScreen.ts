@@ -126,7 +126,7 @@ export async function throughAnAttempt(page: Page, look: Look): Promise<void> {
   await look('harm');
   await press(page, 'Make safe and go on');
   await page.getByLabel('act', { exact: true }).selectOption({ label: 'prove dead at the outlet' });
-  await press(page, 'Do it');
+  await press(page, 'Prove the detector, test, prove it again');
   await look('every pair');
   await press(page, 'Stop…');
   await page.getByLabel('reason').fill('enough');

@@ -193,8 +193,11 @@ async function chooseLines(page: Page, run: Run, action: TestAction): Promise<vo
 /** One act from the list of acts. */
 export async function act(page: Page, words: string): Promise<void> {
   await take(page.getByLabel('act', { exact: true }), words);
-  await press(button(page, 'Do it'));
+  await press(button(page, words.startsWith('prove dead') ? PROVED : 'Do it'));
 }
+
+/** The detector tried before the test and after it, chosen or as it was the last time. */
+const PROVED = /prove the detector, test, prove it again$/i;
 
 /** One act that takes a figure. */
 export async function actWith(page: Page, words: string, field: string, figure: number): Promise<void> {
@@ -357,9 +360,11 @@ function figured(operation: Operation): readonly [act: string, field: string, fi
 function actWords(operation: Operation): string {
   switch (operation.op) {
     case 'isolate':
-      return 'isolate at the origin: all poles, locked';
+      return operation.at === 'main-switch'
+        ? 'isolate at the main switch: whole installation, locked'
+        : 'isolate at the origin: all poles, locked';
     case 'energise':
-      return 'energise';
+      return operation.at === 'main-switch' ? 'energise at the main switch' : 'energise: all that is off';
     case 'open-cover':
       return 'open the cover';
     case 'close-cover':

@@ -3,17 +3,19 @@
  * nothing else reads like one. And the breaker of a slower type, which is a fault only where its loop is too high for it.
  */
 import { describe, expect, test } from 'vitest';
-import { gradingDiagnosis, NOTHING } from '../../src/attempt/diagnosis.ts';
 import { candidatesOn } from '../../src/attempt/elimination.ts';
+import { mark } from '../../src/attempt/mark.ts';
+import { NOTHING } from '../../src/attempt/marks/diagnosis.ts';
 import { causesOf } from '../../src/attempt/roots.ts';
-import { startRun } from '../../src/attempt/run.ts';
-import { toItsEnd } from '../../src/bench/toItsEnd.ts';
+import { rightConclusion } from '../../src/attempt/worked.ts';
 import { whyImpossible, withFaults } from '../../src/faults/catalogue.ts';
 import { designFaults } from '../../src/faults/design.ts';
 import { supplyWiringFaults } from '../../src/faults/supplyWiring.ts';
-import { benchOf, papersOf, soundPartsOf } from '../../src/scenario/scenario.ts';
+import { benchOf, papersOf, readScenario, soundPartsOf } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { benchWith, doing, MAKE_DEAD, type Wanted } from '../bench/build.ts';
+import { attemptOf } from '../helpers/person.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
 import { scenarioOf } from '../scenario/build.ts';
 import { scenarioOn } from './installations.ts';
 
@@ -58,13 +60,22 @@ describe.each(chosen)('$fault', (choice) => {
   });
 
   test('nothing else is named rightly in its place', () => {
-    const run = startRun(scenario, {});
-    const graded = (cause: string) => toItsEnd(gradingDiagnosis(run, cause, null));
-    expect(graded(choice.fault)).toBe('right');
-    expect(graded(NOTHING)).toBe('wrong');
-    expect(graded('labels-missing')).toBe('wrong');
-    for (const other of chosen.filter(({ fault }) => fault !== choice.fault))
-      expect(graded(other.fault)).toBe('wrong');
+    const file = { ...(scenarioNamed('harbour-mews').file as object), faults: [{ fault: choice.fault }] };
+    const read = readScenario(file);
+    if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join('\n'));
+    const named = (cause: string) =>
+      mark(
+        read.scenario,
+        attemptOf(read.scenario, file, {
+          leavesOut: ({ id }) => id !== 'papers',
+          conclude: (run) => ({ ...rightConclusion(run), cause, family: null }),
+        }),
+      ).parts.diagnosis;
+    expect(named(choice.fault)).toBe(20);
+    expect(named(NOTHING)).toBe(0);
+    expect(named('labels-missing')).toBe(0);
+    const other = chosen.find(({ fault }) => fault !== choice.fault)?.fault ?? '';
+    expect(named(other)).toBe(0);
   });
 
   test('every other cause that is still possible is one beside it, and without it none has it', () => {

@@ -92,7 +92,7 @@ export const CHEATS: readonly Cheat[] = [
     marked: { ...CARRIED, pass: 0, passed: true },
     told: [/^scenario\.marking: the file says \{"pass":0\}, .* nothing$/],
     against: { pass: 70, passed: false },
-    onPage: [NOT_THE_SHIPPED, /pass mark\s*0, with every gate met/],
+    onPage: [NOT_THE_SHIPPED, /pass mark\s*0, with every gate and hurdle met/],
   },
   {
     name: 'a gate was set aside',

@@ -35,7 +35,7 @@ test('every word is one that a trainee meets, and stands once', () => {
 
 test.each([
   ['refuses a vehicle whose diode is shorted', ['diode']],
-  ['trips above 3 mA and by 6 mA of positive smooth d.c.', ['smooth d.c.']],
+  ['trips between 3 and 6 mA of rising positive smooth d.c.', ['smooth d.c.']],
   ['has IP44 or better', ['IP44']],
 ])('%s', (text, words) => {
   expect(wordsIn([text]).map(({ word }) => word)).toEqual(expect.arrayContaining(words));

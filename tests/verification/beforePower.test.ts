@@ -114,9 +114,10 @@ describe('a sound installation meets all of it', () => {
     const world = benchWith(installation);
     expect(complaints(world, papersOf(installation), own)).toEqual([]);
     // Nothing that was moved for a test is left so.
-    const { isolated, removed, links, cover } = world.plant;
-    expect({ isolated, removed, links, cover }).toEqual({
+    const { isolated, mainOff, removed, links, cover } = world.plant;
+    expect({ isolated, mainOff, removed, links, cover }).toEqual({
       isolated: [],
+      mainOff: [],
       removed: [],
       links: [],
       cover: 'closed',

@@ -120,8 +120,12 @@ function predictionOf(
 const isLess = (own: Sure, whole: Sure | null): boolean =>
   whole !== null && SURENESS.indexOf(own) < SURENESS.indexOf(whole);
 
-const MAKE_SAFE: readonly OperationInput[] = [
+/** With an earth off nothing of the house may stay on. */
+const makeSafe = ({ run }: Bench): readonly OperationInput[] => [
   { op: 'isolate', poles: 'all', lock: true },
+  ...(run.world.plant.removed.some((what) => what === 'earthing-conductor' || what === 'electrode')
+    ? [{ op: 'isolate', at: 'main-switch' } as const]
+    : []),
   { op: 'prove-dead', at: 'origin' },
 ];
 
@@ -195,7 +199,7 @@ export const attemptMachine = setup({
     'make it safe': assign(({ context, event }) =>
       event.type === 'make safe'
         ? {
-            ...performed({ ...context, test: null }, context.bench, MAKE_SAFE, event.wall),
+            ...performed({ ...context, test: null }, context.bench, makeSafe(context.bench), event.wall),
             harm: null,
           }
         : {},

@@ -27,6 +27,8 @@ export interface TruthLine {
   readonly text: string;
   readonly pairs: readonly TruthPair[];
   readonly why: string;
+  /** What a unit or a circuit that is faulty in this shows. */
+  readonly otherwise?: string | null;
   readonly source: string;
 }
 
@@ -52,6 +54,12 @@ export function TruthLines({ lines }: { readonly lines: readonly TruthLine[] }) 
             ))}
             <dt>why</dt>
             <dd>{line.why}</dd>
+            {line.otherwise == null || isAsSaid(line) ? null : (
+              <>
+                <dt>if faulty</dt>
+                <dd>you would see {line.otherwise}</dd>
+              </>
+            )}
             <dt>source</dt>
             <dd>{line.source}</dd>
           </dl>

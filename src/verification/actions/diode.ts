@@ -35,20 +35,19 @@ const SHORTED_LOW = pilotLow({
 /** Spread from the source's own tolerance of ±5 % and ±3 %, V (IEC 61851-1:2017 Table A.2). */
 const SHORTED_SPREAD = 0.6;
 
+const LOW_RANGE = { least: SHORTED_LOW - SHORTED_SPREAD, greatest: SHORTED_LOW + SHORTED_SPREAD };
+
 const lowHalfRises: Expectation = {
   id: 'low-half',
   should: true,
+  values: { low: SHORTED_LOW, ...LOW_RANGE },
   source: CIRCUIT,
   of: 'circuit',
   points: ['pilot'],
   judge: (o) =>
     judgeAll(
       readingsOf(o, 'pilot', diodeShorted('B')).filter((r) => r.frequency !== null),
-      (r) =>
-        isNumberInside(r.low ?? 0, r.uncertainty ?? 0, {
-          least: SHORTED_LOW - SHORTED_SPREAD,
-          greatest: SHORTED_LOW + SHORTED_SPREAD,
-        }),
+      (r) => isNumberInside(r.low ?? 0, r.uncertainty ?? 0, LOW_RANGE),
     ),
 };
 

@@ -17,6 +17,7 @@ const SHORTED_LOW = pilotLow({
 });
 /** Spread from the source's own tolerance of ±5 % and ±3 %, V (IEC 61851-1:2017 Table A.2). */
 const SHORTED_SPREAD = 0.5;
+const LOW_RANGE = { least: SHORTED_LOW - SHORTED_SPREAD, greatest: SHORTED_LOW + SHORTED_SPREAD };
 
 const shortedInC: When = ({ supply, standIn }) =>
   supply === 'on' &&
@@ -52,6 +53,7 @@ const always = (papers: Papers): Expectation => ({
 const lowHalf: Expectation = {
   id: 'low-half',
   should: true,
+  values: { low: SHORTED_LOW, ...LOW_RANGE },
   source: CIRCUIT,
   of: 'circuit',
   points: ['pilot'],
@@ -60,11 +62,7 @@ const lowHalf: Expectation = {
       readingsOf(o, 'pilot', (setUp, s) => shortedInC(setUp, s) && !askedAgain(o, s)).filter(
         (r) => r.frequency !== null,
       ),
-      (r) =>
-        isNumberInside(r.low ?? 0, r.uncertainty ?? 0, {
-          least: SHORTED_LOW - SHORTED_SPREAD,
-          greatest: SHORTED_LOW + SHORTED_SPREAD,
-        }),
+      (r) => isNumberInside(r.low ?? 0, r.uncertainty ?? 0, LOW_RANGE),
     ),
 };
 

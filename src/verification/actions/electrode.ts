@@ -37,27 +37,29 @@ export const electrode: TestAction = {
   restsOn: ['earthing'],
   applies: ({ site }) => site.earthing === 'TT',
   steps: () => [
+    // Every circuit of the house has this earth: all of it is off before the earth is.
+    { op: 'isolate', at: 'main-switch' },
+    { op: 'prove-dead', at: 'origin' },
     { op: 'disconnect', what: 'electrode' },
     { op: 'measure', quantity: 'electrode' },
     { op: 'reconnect', what: 'electrode' },
+    { op: 'energise', at: 'main-switch' },
   ],
   expectations: (papers) => {
     const rules = rulesFor(papers).electrode;
+    const range = {
+      least: SHARE.least * declared(papers),
+      greatest: SHARE.greatest * declared(papers),
+    };
     return [
       {
         id: 'as-papers',
         should: true,
-        values: { declared: declared(papers) },
+        values: { declared: declared(papers), ...range },
         source: PRACTICE,
         of: 'circuit',
         points: ['protective-conductor'],
-        judge: (o) =>
-          judgeAll(alone(o), (r) =>
-            isInside(r, {
-              least: SHARE.least * declared(papers),
-              greatest: SHARE.greatest * declared(papers),
-            }),
-          ),
+        judge: (o) => judgeAll(alone(o), (r) => isInside(r, range)),
       },
       {
         id: 'too-high',

@@ -2,7 +2,8 @@
 import { LOW_TEST_CURRENT } from '../../bench/instruments/loopTester.ts';
 import type { Reading } from '../../bench/reading.ts';
 import { loopImpedance } from '../../laws/loop.ts';
-import type { Ohms } from '../../laws/quantities.ts';
+import { greatestLoopImpedance } from '../../laws/overcurrent.ts';
+import type { Ohms, Range } from '../../laws/quantities.ts';
 import { NON_TRIPPING_SHARE } from '../../laws/residualLimits.ts';
 import { timeAtLimit } from '../../laws/residualProtection.ts';
 import {
@@ -19,7 +20,7 @@ import { unplug, untilSupplied } from '../offer.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, published } from '../sources.ts';
 import { loop as loopTest, outletVoltages } from '../steps.ts';
-import type { Expectation, Limit, Papers, TestAction } from '../testAction.ts';
+import type { Expectation, Limit, Papers, TestAction, Values } from '../testAction.ts';
 import { suppliedAgain } from './residual.ts';
 
 /** Loop at the outlet by the papers: external loop, both ways along the circuit, both ways along the cable. */
@@ -95,7 +96,7 @@ function loopLimit(papers: Papers): Limit {
   return {
     ...frame,
     limit,
-    values: { by: 'breaker', type, rating, limit },
+    values: { by: 'breaker', type, rating, limit, table: greatestLoopImpedance(type, rating) },
     source: rules.loop.source,
   };
 }
@@ -111,6 +112,24 @@ const answersToTest = ({ site, sheet }: Papers): boolean =>
   LOW_TEST_CURRENT >
   NON_TRIPPING_SHARE *
     Math.min(site.circuit.residualDevice?.rated ?? Infinity, sheet.residual.rated ?? Infinity);
+
+/** What the reading from line to PE may be by the papers, Ω. */
+function loopRange(papers: Papers): Range {
+  const { whole } = loopSum(papers);
+  const beside =
+    expectedCircuitProtective(papers.site) - leastCircuitProtective(papers.site) + besideElectrode(papers);
+  return {
+    least: (whole - beside) * (1 - GAIN_OF_THE_TRUE) - CONTACT_ALLOWANCE,
+    greatest: whole + CONTACT_ALLOWANCE + COILS,
+  };
+}
+
+const neutralGreatest = (papers: Papers): Ohms => neutralSum(papers) + CONTACT_ALLOWANCE + COILS;
+
+const sumValues = (papers: Papers): Values => ({
+  ...loopSum(papers),
+  electrodes: papers.site.earthing === 'TT',
+});
 
 const notTripping: Expectation = {
   id: 'trips',
@@ -148,37 +167,27 @@ export const loop: TestAction = {
     {
       id: 'near-sum',
       should: true,
-      values: loopSum(papers),
+      values: { ...sumValues(papers), ...loopRange(papers) },
       source: rulesFor(papers).regulation('643.7.3; the sum from IEC 60228'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring', 'switching'],
-      judge: (o) => {
-        const { whole } = loopSum(papers);
-        const beside =
-          expectedCircuitProtective(papers.site) -
-          leastCircuitProtective(papers.site) +
-          besideElectrode(papers);
-        return judgeAll(
+      judge: (o) =>
+        judgeAll(
           loopReadings(o, 'PE').filter(({ reason }) => reason !== 'no voltage between the leads'),
-          (r) =>
-            isInside(r, {
-              least: (whole - beside) * (1 - GAIN_OF_THE_TRUE) - CONTACT_ALLOWANCE,
-              greatest: whole + CONTACT_ALLOWANCE + COILS,
-            }),
-        );
-      },
+          (r) => isInside(r, loopRange(papers)),
+        ),
     },
     {
       id: 'neutral-near-sum',
       should: true,
-      values: { sum: neutralSum(papers) },
+      values: { sum: neutralSum(papers), greatest: neutralGreatest(papers) },
       source: rulesFor(papers).regulation('643.7.3; the sum from IEC 60228'),
       of: 'circuit',
       points: ['supply-wiring', 'switching'],
       judge: (o) =>
         judgeAll(
           loopReadings(o, 'N').filter(({ reason }) => reason !== 'no voltage between the leads'),
-          (r) => isInside(r, { greatest: neutralSum(papers) + CONTACT_ALLOWANCE + COILS }),
+          (r) => isInside(r, { greatest: neutralGreatest(papers) }),
         ),
     },
     {
@@ -213,7 +222,7 @@ export const loop: TestAction = {
   figures: (papers) => [
     {
       id: 'sum',
-      values: loopSum(papers),
+      values: sumValues(papers),
       unit: 'Ω',
       value: loopSum(papers).whole,
       tolerance: 0.15,

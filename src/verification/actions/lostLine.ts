@@ -111,6 +111,7 @@ export const lostLine: TestAction = {
     {
       id: 'lost-line-live',
       should: false,
+      values: { lost: OTHER },
       source: CIRCUIT,
       of: 'circuit',
       points: ['supply-wiring'],
@@ -134,6 +135,7 @@ export const lostLine: TestAction = {
     {
       id: 'pilot-dead',
       should: true,
+      values: { line: ELECTRONICS },
       source: pilotStandard('Tables A.4 and A.5'),
       of: 'unit',
       points: ['pilot'],
@@ -145,6 +147,7 @@ export const lostLine: TestAction = {
     {
       id: 'voltage',
       should: false,
+      values: { line: ELECTRONICS },
       source: pilotStandard('6.3.1, Table A.6 sequence 12'),
       of: 'unit',
       points: ['switching'],

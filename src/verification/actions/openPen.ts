@@ -88,6 +88,7 @@ const opensEarth = (papers: Papers): readonly Expectation[] =>
         {
           id: 'opens-earth',
           should: true,
+          values: { window: byWindow(papers) },
           source: rulesFor(papers).regulation('722.411.4.1'),
           of: 'unit',
           points: ['supply-wiring', 'protective-conductor'],

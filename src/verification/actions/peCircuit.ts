@@ -58,6 +58,7 @@ export const peCircuit: TestAction = {
   figures: (papers) => [
     {
       id: 'sum',
+      values: { length: papers.site.circuit.length, sum: expectedCircuitProtective(papers.site) },
       unit: 'Ω',
       value: expectedCircuitProtective(papers.site),
       tolerance: CONTACT_ALLOWANCE,

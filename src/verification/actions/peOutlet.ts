@@ -1,4 +1,5 @@
 /** Test action `pe-outlet`: the protective conductor from unit to outlet, and exposed metal. */
+import type { Ohms } from '../../laws/quantities.ts';
 import { CONTACT_ALLOWANCE, expectedCable } from '../../site/expected.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import { rulesFor } from '../rules/rules.ts';
@@ -30,6 +31,9 @@ const outletPath = (papers: Papers) => {
   );
 };
 
+/** What the tether's PE may read while it is bent, Ω. */
+const greatestFlexed = ({ sheet }: Papers): Ohms => expectedCable(sheet.cable) + CONTACT_ALLOWANCE;
+
 export const peOutlet: TestAction = {
   id: 'pe-outlet',
   stage: 'before power',
@@ -56,13 +60,14 @@ export const peOutlet: TestAction = {
           {
             id: 'jumps',
             should: false,
+            values: { greatest: greatestFlexed(papers) },
             source: PRACTICE,
             of: 'unit',
             points: ['protective-conductor'],
             judge: (o) =>
               judgeAll(
                 continuityOf(o, 'supply.PE', 'outlet.PE', ({ flexed }) => flexed),
-                (r) => isInside(r, { greatest: expectedCable(papers.sheet.cable) + CONTACT_ALLOWANCE }),
+                (r) => isInside(r, { greatest: greatestFlexed(papers) }),
               ),
           } satisfies Expectation,
         ]
@@ -70,6 +75,7 @@ export const peOutlet: TestAction = {
     {
       id: 'case',
       should: true,
+      values: { allowance: CONTACT_ALLOWANCE },
       source: rulesFor(papers).regulation('643.2.1'),
       of: 'unit',
       points: ['protective-conductor'],

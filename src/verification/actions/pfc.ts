@@ -7,7 +7,7 @@ import { isInside, judgeAll, type When } from '../judging.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, PRACTICE } from '../sources.ts';
 import type { Expectation, Limit, Papers, TestAction } from '../testAction.ts';
-import { earthLoop, everyLine, near, neutralLoop, originLoop, toTerminal } from './originLoop.ts';
+import { aroundLoop, earthLoop, everyLine, near, neutralLoop, originLoop, toTerminal } from './originLoop.ts';
 
 const NEUTRAL = 'incoming.N';
 const EARTH = 'met';
@@ -63,6 +63,7 @@ function earthLines(papers: Papers): readonly Expectation[] {
       {
         id: 'joined',
         should: false,
+        values: { joined: asGoodAsJoined(site) },
         source: PRACTICE,
         of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
@@ -76,22 +77,23 @@ function earthLines(papers: Papers): readonly Expectation[] {
           ),
       },
     ];
+  const { greatest: greatestToEarth } = aroundLoop(earthLoop(site));
   return [
     {
       id: 'earth-way',
       should: true,
-      values: { loop: earthLoop(site) },
+      values: { loop: earthLoop(site), allowance: CONTACT_ALLOWANCE, greatest: greatestToEarth },
       source: rulesFor(papers).regulation('643.7.3.201'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring'],
-      judge: (o) =>
-        everyLine(o, papers, EARTH, connected, (r) => near(r, { least: 0, greatest: earthLoop(site) })),
+      judge: (o) => everyLine(o, papers, EARTH, connected, (r) => near(r, { greatest: greatestToEarth })),
     },
     ...(site.earthing === 'TN-C-S'
       ? [
           {
             id: 'alike',
             should: true,
+            values: { allowance: CONTACT_ALLOWANCE },
             source: CIRCUIT,
             of: 'circuit',
             points: ['protective-conductor', 'supply-wiring'],
@@ -134,14 +136,12 @@ export const pfc: TestAction = {
     {
       id: 'neutral-way',
       should: true,
-      values: { loop: neutralLoop(papers.site) },
+      values: { loop: neutralLoop(papers.site), ...aroundLoop(neutralLoop(papers.site)) },
       source: rulesFor(papers).regulation('643.7.3.201'),
       of: 'circuit',
       points: ['supply-wiring'],
       judge: (o) =>
-        everyLine(o, papers, NEUTRAL, connected, (r) =>
-          near(r, { least: 0.9 * neutralLoop(papers.site), greatest: neutralLoop(papers.site) }),
-        ),
+        everyLine(o, papers, NEUTRAL, connected, (r) => near(r, aroundLoop(neutralLoop(papers.site)))),
     },
     {
       id: 'no-return',
@@ -168,7 +168,11 @@ export const pfc: TestAction = {
   figures: (papers) => [
     {
       id: 'current',
-      values: { voltage: rulesFor(papers).prospective.voltage, loop: neutralLoop(papers.site) },
+      values: {
+        voltage: rulesFor(papers).prospective.voltage,
+        loop: neutralLoop(papers.site),
+        threePhase: papers.site.phases === 3,
+      },
       unit: 'A',
       value: rulesFor(papers).prospective.voltage / neutralLoop(papers.site),
       tolerance: (0.15 * rulesFor(papers).prospective.voltage) / neutralLoop(papers.site),

@@ -37,7 +37,9 @@ export const polesOpen: TestAction = {
       id: 'over-range',
       should: true,
       values:
-        papers.sheet.poleBleed === null ? { bleeds: false } : { bleeds: true, ohms: papers.sheet.poleBleed },
+        papers.sheet.poleBleed === null
+          ? { bleeds: false, least: leastOpen(papers) }
+          : { bleeds: true, least: leastOpen(papers), ohms: papers.sheet.poleBleed },
       source: papers.sheet.poleBleed === null ? PRACTICE : SHEET,
       of: 'unit',
       points: ['switching', 'insulation'],

@@ -32,7 +32,8 @@ export function path(
   of: 'unit' | 'circuit',
   conductor: Values,
 ) {
-  const values: Values = { ...conductor, sum, allowance: CONTACT_ALLOWANCE };
+  const lowest = least - CONTACT_ALLOWANCE;
+  const values: Values = { ...conductor, sum, least: lowest, allowance: CONTACT_ALLOWANCE };
   const points: Expectation['points'] = ['protective-conductor'];
   const expectations: readonly Expectation[] = [
     {
@@ -46,7 +47,7 @@ export function path(
       points,
       judge: (o) =>
         judgeAll(continuityOf(o, a, b), (r) =>
-          isInside(r, { least: least - CONTACT_ALLOWANCE, greatest: sum + CONTACT_ALLOWANCE }),
+          isInside(r, { least: lowest, greatest: sum + CONTACT_ALLOWANCE }),
         ),
     },
     {

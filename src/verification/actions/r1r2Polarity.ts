@@ -1,7 +1,7 @@
 /** Test action `r1r2-polarity`: line and PE linked at the origin, line by line, measured at the supply terminals. */
 import type { OperationInput } from '../../bench/operation.ts';
+import type { Link } from '../../bench/plant.ts';
 import type { Reading } from '../../bench/reading.ts';
-import type { Line } from '../../laws/conductors.ts';
 import type { Ohms } from '../../laws/quantities.ts';
 import {
   CONTACT_ALLOWANCE,
@@ -19,6 +19,12 @@ import type { Papers, TestAction } from '../testAction.ts';
 
 const sumOf = ({ site }: Papers): Ohms => expectedCircuitLine(site) + expectedCircuitProtective(site);
 
+/** The least that may be read: declared steelwork in parallel lowers it. */
+const leastSum = (papers: Papers): Ohms =>
+  sumOf(papers) -
+  (expectedCircuitProtective(papers.site) - leastCircuitProtective(papers.site)) -
+  CONTACT_ALLOWANCE;
+
 /** What the sum is made of: m, and Ω each. */
 const conductorsOf = ({ site }: Papers) => ({
   length: site.circuit.length,
@@ -26,11 +32,11 @@ const conductorsOf = ({ site }: Papers) => ({
   protective: expectedCircuitProtective(site),
 });
 
-/** Readings from a conductor of the supply terminals to PE there, beside the lines that were linked at the origin. */
+/** Readings from a conductor of the supply terminals to PE there, beside what was linked at the origin. */
 const toEarth = (
   papers: Papers,
   o: Observed,
-  when: (x: string, links: readonly Line[]) => boolean,
+  when: (x: string, links: readonly Link[]) => boolean,
 ): readonly Reading[] =>
   livesOf(papers.site).flatMap((x) =>
     between(
@@ -47,7 +53,15 @@ const isOpen = ({ qualifier, value }: Reading): boolean => qualifier === '>' || 
 /** Only with the neutral open at the origin does it say anything of the cable. */
 const neutralToEarth = (o: Observed): readonly Reading[] =>
   between(
-    readingsOf(o, 'continuity', (setUp, sample) => off(setUp, sample) && setUp.neutral === 'open'),
+    readingsOf(
+      o,
+      'continuity',
+      (setUp, sample) =>
+        off(setUp, sample) &&
+        setUp.neutral === 'open' &&
+        // Linked to a line it is joined to whatever that line is joined to.
+        !setUp.links.some((link) => link.endsWith('-N')),
+    ),
     'supply.N',
     'supply.PE',
   ).filter(({ qualifier }) => qualifier !== 'unable');
@@ -72,25 +86,24 @@ export const r1r2Polarity: TestAction = {
     {
       id: 'near-sum',
       should: true,
-      values: { ...conductorsOf(papers), allowance: CONTACT_ALLOWANCE },
+      values: { ...conductorsOf(papers), least: leastSum(papers), allowance: CONTACT_ALLOWANCE },
       source: rulesFor(papers).regulation(
         '643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice',
       ),
       of: 'circuit',
       points: ['supply-wiring', 'protective-conductor'],
       judge: (o) => {
-        const sum = sumOf(papers);
-        const parallel = expectedCircuitProtective(papers.site) - leastCircuitProtective(papers.site);
+        const range = { least: leastSum(papers), greatest: sumOf(papers) + CONTACT_ALLOWANCE };
         return judgeAll(
-          toEarth(papers, o, (x, links) => links.includes(x as Line)),
-          (r) =>
-            isInside(r, { least: sum - parallel - CONTACT_ALLOWANCE, greatest: sum + CONTACT_ALLOWANCE }),
+          toEarth(papers, o, (x, links) => links.includes(`${x}-PE` as Link)),
+          (r) => isInside(r, range),
         );
       },
     },
     {
       id: 'other-conductor',
       should: false,
+      values: { open: OPEN },
       source: rulesFor(papers).regulation('643.6'),
       of: 'circuit',
       points: ['supply-wiring'],
@@ -99,7 +112,10 @@ export const r1r2Polarity: TestAction = {
           toEarth(
             papers,
             o,
-            (x, links) => links.length > 0 && x !== 'N' && !links.includes(x as Line),
+            (x, links) =>
+              links.length > 0 &&
+              links.every((link) => link.endsWith('-PE') && link !== `${x}-PE`) &&
+              x !== 'N',
           ).concat(neutralToEarth(o)),
           isOpen,
         ),

@@ -91,7 +91,7 @@ export const goesDark = (papers: Papers): readonly Expectation[] =>
 
 export const timeLimit = (test: FixedTest, source: Limit['source']): Limit => ({
   id: 'trip-time',
-  values: { amps: test.amps },
+  values: { ...test },
   quantity: 'residual',
   unit: 's',
   limit: test.greatest,

@@ -114,7 +114,7 @@ export const residualOrigin: TestAction = {
     return [
       {
         id: 'trip-time',
-        values: { amps: rated },
+        values: { amps: rated, least: VERIFICATION[delay].least, greatest: breakTimeLimit(delay, 1) },
         quantity: 'residual',
         unit: 's',
         limit: breakTimeLimit(delay, 1),

@@ -87,6 +87,7 @@ export const stateC: TestAction = {
     {
       id: 'line-to-earth',
       should: true,
+      values: { few: ALIKE },
       source: rulesFor(papers).regulation('643.6'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring'],

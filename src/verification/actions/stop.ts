@@ -117,6 +117,7 @@ export const stop: TestAction = {
     {
       id: 'emergency',
       should: true,
+      values: { atOnce: AT_ONCE },
       source: rulesFor(papers).regulation('722.537.2.201; at once: common practice, no source'),
       of: 'unit',
       points: ['switching'],

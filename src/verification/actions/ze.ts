@@ -4,7 +4,7 @@ import type { When } from '../judging.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT } from '../sources.ts';
 import type { TestAction } from '../testAction.ts';
-import { earthLoop, everyLine, near, originLoop } from './originLoop.ts';
+import { aroundLoop, earthLoop, everyLine, near, originLoop } from './originLoop.ts';
 
 const EARTH = 'earthing';
 
@@ -20,9 +20,13 @@ export const ze: TestAction = {
   cover: 'closed',
   applies: ({ site }) => site.earthing !== 'TT',
   steps: ({ site }) => [
+    // Every circuit of the house has this earth: all of it is off before the earth is.
+    { op: 'isolate', at: 'main-switch' },
+    { op: 'prove-dead', at: 'origin' },
     { op: 'disconnect', what: 'earthing-conductor' },
     ...linesOf(site).map((line) => originLoop(line, EARTH)),
     { op: 'reconnect', what: 'earthing-conductor' },
+    { op: 'energise', at: 'main-switch' },
   ],
   expectations: (papers) => {
     const design = earthLoop(papers.site);
@@ -31,12 +35,11 @@ export const ze: TestAction = {
       {
         id: 'as-design',
         should: true,
-        values: { design },
+        values: { design, ...aroundLoop(design) },
         source: rules.regulation('643.7.3'),
         of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
-        judge: (o) =>
-          everyLine(o, papers, EARTH, alone, (r) => near(r, { least: 0.9 * design, greatest: design })),
+        judge: (o) => everyLine(o, papers, EARTH, alone, (r) => near(r, aroundLoop(design))),
       },
       {
         id: 'no-earth',

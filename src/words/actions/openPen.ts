@@ -1,53 +1,72 @@
 /** Words of the test action `open-pen`. */
+import { OPEN_PEN_IGNORED, OPEN_PEN_TIME, OPEN_PEN_WINDOW, TOUCH_LIMIT } from '../../laws/supplyLimits.ts';
 import type { ActionWords } from '../actionWords.ts';
 import { is } from '../values.ts';
 
+const WITHIN = `${OPEN_PEN_TIME} s`;
+const WINDOW = `${OPEN_PEN_WINDOW.least} to ${OPEN_PEN_WINDOW.greatest} V`;
+const TOUCH = `${TOUCH_LIMIT} V`;
+
 export const openPen: ActionWords = {
   title: 'Open-PEN measure',
-  purpose: 'Show that the unit parts the vehicle from a broken PEN conductor, PE and all, and stays parted.',
+  purpose: 'Show that the unit parts the vehicle from a broken PEN conductor, PE included, and stays parted.',
   stops: {
-    opens: 'the open-PEN measure does not open: isolate',
-    'opens-earth': 'the open-PEN measure leaves the protective conductor closed: isolate',
-    'onto-hazard': 'the unit closes onto the hazard: isolate',
+    opens: 'the open-PEN measure does not open, so a broken PEN makes the vehicle’s body live: isolate',
+    'opens-earth':
+      'the open-PEN measure leaves PE closed, so the vehicle’s body stays on a broken earth: isolate',
+    'onto-hazard': 'the unit closes while the disturbance lasts, so the vehicle’s body may be live: isolate',
   },
   lines: {
     'opens-earth': {
-      text: 'opens the protective conductor as well',
-      why: 'The vehicle’s body stands on that conductor: it must not stay on a broken earth.',
+      text: 'opens the protective conductor (PE) as well',
+      why: 'The vehicle’s body is joined to PE. When the PEN breaks, PE itself can become live, and opening line and neutral alone does not help.',
+      otherwise: (v) =>
+        is(v, 'window')
+          ? 'a meter at about 0 V from earthing terminal to case, as the two are still joined'
+          : `more than ${TOUCH} from the case to true earth, as on the earthing terminal`,
     },
     'rides-out': {
-      text: 'is back to supplying, without a reset, after a disturbance of 3 s',
-      why: 'It may ignore what is over within 4 s; a lock-out for every dip would be a nuisance.',
+      text: 'supplies again by itself after a disturbance of 3 s',
+      why: `A motor that starts nearby can dip the voltage for a moment. The measure may ignore up to ${OPEN_PEN_IGNORED} s, so that not every dip ends a charge.`,
+      otherwise: 'no voltage at the outlet and a fault shown after the 3 s, until somebody resets the unit',
     },
     opens: {
-      text: 'is dead at the outlet 5 s after the disturbance began',
+      text: `keeps the outlet dead from ${WITHIN} after the disturbance began`,
       why: (v) =>
         is(v, 'window')
-          ? 'Line to neutral outside 207 to 253 V may mean that the PEN conductor is open.'
-          : 'The earthing terminal stands at more than 70 V to true earth.',
+          ? `With the PEN broken, load current shifts the neutral, and line to neutral leaves ${WINDOW}. PE is joined to that neutral, so the vehicle’s body shifts with it.`
+          : `With the PEN broken, load current lifts the earthing terminal. Above ${TOUCH} to true earth, whoever touches the vehicle can get a dangerous shock.`,
+      otherwise: `voltage still at the outlet ${WITHIN} after the start, and the display at charging`,
     },
-    'in-time': { text: 'opens within 5 s', why: 'The contactor can be heard.' },
+    'in-time': {
+      text: `opens its contactor within ${WITHIN} of the start of the disturbance`,
+      why: `If the PEN breaks, the vehicle’s body can become live, so everything must open within ${WITHIN}. Time it from the break to the contactor’s sound.`,
+      otherwise: 'the contactor opening later, such as after 9 s, or not at all',
+    },
     'says-so': {
-      text: 'says by a fault why it is off',
-      why: 'Whoever comes to charge has to be told not to try.',
+      text: 'shows a fault on its display while the disturbance lasts',
+      why: 'The unit’s sheet says so. Without a message the next driver tries again and again, on a supply that may be dangerous.',
+      otherwise: 'a display at ready, waiting or charging, as if the supply were sound',
     },
     'onto-hazard': {
-      text: 'closes again while the disturbance lasts, reset or not',
-      why: 'Nothing may close onto the hazard.',
+      text: 'closes again while the disturbance lasts, even after a reset',
+      why: 'Closing would join the vehicle’s body to the shifted earth again. So the measure looks at the supply first, whoever pressed the reset.',
+      otherwise: 'voltage back at the outlet after the reset, with the disturbance still on',
     },
     'earth-back': {
-      text: 'closes the protective conductor again once the supply is sound and it was cleared as its sheet says',
-      why: 'Nothing is supplied without PE.',
+      text: 'closes PE again once the supply is sound and the unit is cleared as its sheet says',
+      why: 'The next vehicle needs its earth before it is supplied. With PE closed, a meter shows no voltage from earthing terminal to case.',
+      otherwise: 'about half the mains voltage on a meter from earthing terminal to case',
     },
     'other-way': {
       text: (v) =>
         is(v, 'window')
-          ? 'notices a PEN conductor that opens while line to neutral stays inside the window'
-          : 'notices a PEN conductor that is open while the earthing terminal stays under 70 V',
+          ? `notices a broken PEN while line to neutral stays inside ${WINDOW}`
+          : `notices a broken PEN while the earthing terminal stays under ${TOUCH}`,
       why: (v) =>
         is(v, 'window')
-          ? 'A window looks at line to neutral alone; neighbours can move the neutral sideways.'
-          : 'With little current and a good electrode the voltage stays low, and so does the hazard.',
+          ? 'A window looks at line to neutral alone. Loads on other lines can pull the neutral sideways, and line to neutral then looks normal while PE is live.'
+          : 'With little load and a good electrode, the earthing terminal stays near true earth. The measure then has nothing to see, and nobody is in danger yet.',
     },
   },
 };

@@ -5,6 +5,7 @@ import { isLeftAlone } from '../../../attempt/debrief.ts';
 import { isRightFigure, testFigures } from '../../../attempt/lines.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
+import { lastSitting } from '../../../attempt/sitting.ts';
 import { judgedRight, truthOf } from '../../../attempt/truth.ts';
 import { sourceText } from '../../../verification/sources.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
@@ -44,10 +45,13 @@ function toldLines(
   prediction: EntryOf<'prediction'> | undefined,
 ): readonly TruthLine[] {
   const judgement = entriesAbout(run.attempt, 'judgement', action.id).at(-1);
-  const truth = truthOf(run, action);
+  const truth = truthOf(run, action, lastSitting(run, action.id));
   return [
     ...truth.lines.map((line): TruthLine => {
-      const { id, text, subject, right, finding, why, source, toldBy } = lineInWords(action.id, line);
+      const { id, text, subject, right, finding, why, otherwise, source, toldBy } = lineInWords(
+        action.id,
+        line,
+      );
       const said = prediction?.lines.find((one) => one.id === id)?.answer;
       const judged = judgement?.lines.find((one) => one.id === id)?.judged;
       const rightly = finding === null ? undefined : judgedRight(line);
@@ -67,6 +71,7 @@ function toldLines(
           ...(rightly === undefined ? [] : [judgedPair(judged, rightly)]),
         ],
         why: whyText(why, toldBy.map(testTitle)),
+        otherwise,
         source: sourceText(source),
       };
     }),

@@ -7,7 +7,7 @@ import type { FormEvent } from 'react';
 import { useState } from 'react';
 import type { EntryOf, Sure, Verdict } from '../../../attempt/attempt.ts';
 import { LEFT_OUT, NEXT_STEPS, SURENESS, TELL, VERDICTS } from '../../../attempt/attempt.ts';
-import { NOTHING } from '../../../attempt/diagnosis.ts';
+import { NOTHING } from '../../../attempt/marks/diagnosis.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import { CATALOGUE, entryNamed } from '../../../faults/catalogue.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
@@ -27,6 +27,7 @@ import { Head } from '../bench/Head.tsx';
 import { YourTests } from '../bench/Tests.tsx';
 import { Findings } from './Findings.tsx';
 import { judgedFindings } from './judgedFindings.ts';
+import { OtherCauses } from './OtherCauses.tsx';
 import { Repeats } from './Repeats.tsx';
 
 interface Props {
@@ -45,6 +46,8 @@ const NO_CAUSE = [
   [UNKNOWN, 'something, cause not known'],
 ] as const;
 const CAUSES = [NOTHING, UNKNOWN, ...CATALOGUE.map(({ id }) => id)];
+/** A further cause that was asked for and is not chosen yet is empty. */
+const OTHER_CAUSES = ['', ...CATALOGUE.map(({ id }) => id)];
 
 export function Conclude({ bench, send, wall, keepFailed }: Props) {
   const { scenario, attempt } = bench.run;
@@ -60,6 +63,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
     '',
     FAMILY_NAMES.map(([id]) => id),
   );
+  const [others, setOthers] = useKept<readonly string[]>('conclude other causes', [], OTHER_CAUSES);
   const [sure, setSure] = useKept<Sure | null>('conclude sure', null, SURENESS);
   const [cited, setCited] = useKept<readonly string[]>('conclude findings', []);
   const [repeated, setRepeated] = useKept<readonly string[]>('conclude repeats', []);
@@ -92,12 +96,17 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
       const why = LEFT_OUT.find((reason) => reason === leftOut[id]);
       return why === undefined ? [] : [{ kind: 'record', test: id, leftOut: why }];
     });
+    const further = others.flatMap((id) => {
+      const entry = entryNamed(id);
+      return entry === undefined || cause === NOTHING ? [] : [{ cause: id, family: entry.family }];
+    });
     const conclusion: Note = {
       kind: 'conclusion',
       verdict,
       because: because.trim(),
       cause: cause === UNKNOWN ? null : cause,
       family: FAMILY_NAMES.find(([id]) => id === family)?.[0] ?? null,
+      ...(further.length === 0 ? {} : { others: further }),
       sure,
       findings: findings.filter(({ key }) => cited.includes(key)).map(({ test, id }) => ({ test, id })),
       next: next as Conclusion['next'],
@@ -141,6 +150,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
               value={family}
               onChange={setFamily}
             />
+            {cause === '' || cause === NOTHING ? null : <OtherCauses others={others} onChange={setOthers} />}
             <Keys
               legend="How sure of that"
               options={SURENESS}

@@ -205,12 +205,13 @@ const verdictText = ({ verdict: { said, right } }: Told): string =>
 const TRUTH_WORDS = {
   sound: 'finds nothing broken here and finishes: fit for service.',
   'not sound': 'finds something broken here: not fit for service.',
-  'could not finish': 'cannot finish here.',
+  'could not finish': 'cannot tell with the tests that are allowed here: could not finish.',
 } as const;
 
 function Gates({ told }: { readonly told: Told }) {
   const { critical, verdict } = told.marks.gates;
   const names = [...new Set(critical.map(({ act }) => act))];
+  const isSetAside = verdict && critical.every(({ setAside }) => setAside !== null);
   return (
     <>
       <p>
@@ -219,10 +220,12 @@ function Gates({ told }: { readonly told: Told }) {
       </p>
       <p>
         <strong>
-          Gates: {names.length === 0 && verdict ? 'both met.' : told.marks.passed ? 'set aside.' : 'not yet.'}
+          Gates: {names.length === 0 && verdict ? 'both met.' : isSetAside ? 'set aside.' : 'not yet.'}
         </strong>{' '}
         {names.length === 0 ? 'No critical act. ' : `Critical: ${names.join('; ')}. `}
-        {verdict ? 'No dangerous unit accepted.' : 'A unit that is not sound was accepted.'}
+        {verdict
+          ? 'No dangerous unit accepted.'
+          : 'A unit was called fit that could not be shown to be sound.'}
       </p>
       {told.stopped === null ? null : (
         <p className="note">

@@ -10,7 +10,6 @@ import {
   limitSum,
   limitText,
   lineInWords,
-  lineText,
   testTitle,
 } from '../../../words/actions.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
@@ -54,10 +53,11 @@ const summary = (differing: number, all: number): string =>
 
 function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
   return [
-    ...test.lines.map(
-      (line): TruthLine => ({
+    ...test.lines.map((line): TruthLine => {
+      const { text, why, otherwise } = lineInWords(test.test, line);
+      return {
         id: line.id,
-        text: `${OWN_WORDS[line.subject]} ${lineText(test.test, line)}`,
+        text: `${OWN_WORDS[line.subject]} ${text}`,
         pairs: [
           {
             of: 'predicted',
@@ -70,10 +70,11 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
           },
           ...(line.judgement === null ? [] : [judgedPair(line.judged, line.judgement)]),
         ],
-        why: whyText(lineInWords(test.test, line).why, line.toldBy.map(testTitle)),
+        why: whyText(why, line.toldBy.map(testTitle)),
+        otherwise,
         source: sourceText(line.source),
-      }),
-    ),
+      };
+    }),
     ...test.figures.map((figure): TruthLine => {
       const { text, unit, said, value, isRight, why, source } = figureInWords(test.test, figure);
       return {

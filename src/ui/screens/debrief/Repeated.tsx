@@ -3,6 +3,7 @@
 import { memo } from 'react';
 import type { Debrief } from '../../../attempt/debrief.ts';
 import { testTitle } from '../../../words/actions.ts';
+import { causeTitle } from '../../../words/causes.ts';
 
 export const Repeated = memo(function Repeated({ told }: { readonly told: Debrief }) {
   const { due, named, free, done } = told.marks.repeats;
@@ -14,10 +15,11 @@ export const Repeated = memo(function Repeated({ told }: { readonly told: Debrie
     <section className="stack" aria-labelledby="repeated-heading">
       <h2 id="repeated-heading">Put right, and repeated</h2>
       {told.repaired.length === 0 ? <p>You put nothing right.</p> : null}
-      {told.repaired.map(({ title, wasWrong }, i) => (
+      {told.repaired.map(({ what, wasWrong }, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the same cause may be put right twice
         <p key={i}>
-          You put right: <strong>{title}</strong>. {wasWrong ? 'It was there.' : 'Nothing was wrong there.'}
+          You put right: <strong>{causeTitle(what)}</strong>.{' '}
+          {wasWrong ? 'It was there.' : 'Nothing was wrong there.'}
         </p>
       ))}
       {rows.length === 0 ? (

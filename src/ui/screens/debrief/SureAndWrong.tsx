@@ -8,6 +8,7 @@ import { MISCONCEPTIONS } from '../../../attempt/debrief.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import { sourceText } from '../../../verification/sources.ts';
 import { lineInWords } from '../../../words/actions.ts';
+import { causesTitle, causeTitle } from '../../../words/causes.ts';
 import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
 
@@ -51,14 +52,12 @@ export function SureAndWrong({ told, timeline, shown, onShow }: Props) {
           <div className="card-head">
             <span className="circled">{sureAndWrong.length + 1}</span>
             <p>
-              <strong>Cause: “{wrongCause}”</strong>
+              <strong>Cause: “{causeTitle(wrongCause)}”</strong>
             </p>
           </div>
           <dl className="told">
             <dt>true</dt>
-            <dd className="true">
-              {causes.length === 0 ? 'nothing is wrong' : causes.map(({ title }) => title).join('; ')}
-            </dd>
+            <dd className="true">{causesTitle(causes.map(({ id }) => id))}</dd>
           </dl>
         </div>
       )}

@@ -6,6 +6,7 @@ import { mainsText } from '../../../attempt/inWords.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import type { Lockstep } from '../../../attempt/twin.ts';
 import { testTitle } from '../../../words/actions.ts';
+import { causesTitle } from '../../../words/causes.ts';
 import { benchTime } from '../../words/figures.ts';
 import { levelAt } from './course.ts';
 import { Scroll } from './Scroll.tsx';
@@ -80,8 +81,8 @@ function AtTheEnd({ elimination, undone }: AtTheEndProps) {
   return (
     <>
       <p>
-        <strong>Left at the end: {remaining.length}.</strong> {remaining.map(({ title }) => title).join('; ')}
-        .
+        <strong>Left at the end: {remaining.length}.</strong>{' '}
+        {remaining.map(({ causes }) => causesTitle(causes)).join('; ')}.
       </p>
       {undone === null ? null : (
         <p>

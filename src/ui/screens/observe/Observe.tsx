@@ -7,7 +7,7 @@ import type { OperationInput } from '../../../bench/operation.ts';
 import type { Papers } from '../../../verification/testAction.ts';
 import type { InWords } from '../../../words/actions.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
-import { perceived, runningStartDelay } from '../../flow/known.ts';
+import { lastProof, perceived, runningStartDelay } from '../../flow/known.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
 import { Why } from '../../parts/Why.tsx';
 import { answerText } from '../../words/answers.ts';
@@ -79,7 +79,7 @@ export function Observe({
       </section>
       <Announcer bench={bench} />
       <Measure bench={bench} site={papers.site} measuring={measuring} onApply={onDo} />
-      <Do papers={papers} startDelay={runningStartDelay(bench)} onDo={onDo} />
+      <Do papers={papers} startDelay={runningStartDelay(bench)} lastProof={lastProof(bench)} onDo={onDo} />
     </div>
   );
 }

@@ -2,10 +2,11 @@
  * A worked run: the job done by somebody who does it rightly, one step after the other, forward and back. Nothing of
  * it is kept or marked; at its end the same job is the trainee's own, with the lines filled in.
  */
+
 import { useCallback, useState } from 'react';
 import { supportOf } from '../../../attempt/rung.ts';
-import { entryNamed } from '../../../faults/catalogue.ts';
 import { readingScenario } from '../../../scenario/scenario.ts';
+import { causeTitle } from '../../../words/causes.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
@@ -230,7 +231,7 @@ function Concluded({ step: { conclusion } }: Of<'concluded'>) {
       <dt>verdict</dt>
       <dd className="true">{VERDICT_WORDS[verdict]}</dd>
       <dt>cause</dt>
-      <dd>{cause === null ? 'not known' : (entryNamed(cause)?.title ?? 'nothing is wrong')}</dd>
+      <dd>{cause === null ? 'not known' : causeTitle(cause)}</dd>
       <dt>what next</dt>
       <dd>{NEXT_WORDS[next]}</dd>
       <dt>whom to tell</dt>
