@@ -3,15 +3,16 @@
  * order, stopping where that trainee stops. What was handed over as done is not done again. Looks at readings alone.
  */
 
+import { isIsolated } from '../bench/plant.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { UnsafeAct } from '../bench/unsafe.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import type { JudgedExpectation, JudgedLimit } from '../verification/assess.ts';
-import { judgeExpectations, judgeLimits, reasonToStop } from '../verification/assess.ts';
+import { adviceDue, judgeExpectations, judgeLimits, reasonToStop } from '../verification/assess.ts';
 import type { ActionRun } from '../verification/procedure.ts';
 import { carryingOut } from '../verification/procedure.ts';
-import type { TestAction } from '../verification/testAction.ts';
+import type { Advice, TestAction } from '../verification/testAction.ts';
 import type { Scenario } from './scenario.ts';
 import { allowedActions, applicableActions, beginning, papersOf } from './scenario.ts';
 
@@ -21,6 +22,8 @@ export interface VerifiedAction {
   readonly unsafe: readonly UnsafeAct[];
   readonly expectations: readonly JudgedExpectation[];
   readonly limits: readonly JudgedLimit[];
+  /** What is to be written down and advised, though nothing is broken. */
+  readonly advice: readonly Advice[];
 }
 
 export const CONCLUSIONS = ['sound', 'not sound', 'could not finish'] as const;
@@ -29,8 +32,8 @@ export type Conclusion = (typeof CONCLUSIONS)[number];
 /** What was found, and what follows from it. */
 export interface Verified {
   readonly conclusion: Conclusion;
-  /** The action whose finding forbids going on, and why; dead tests that need no power are still done after it. */
-  readonly stopped: { readonly action: string; readonly why: string } | null;
+  /** The action whose finding forbids going on, and the line that is broken; dead tests that need no power are still done after it. */
+  readonly stopped: { readonly action: string; readonly line: string } | null;
   readonly actions: readonly VerifiedAction[];
 }
 
@@ -51,7 +54,7 @@ export const verify = (scenario: Scenario, options: VerifyOptions = {}): Verific
 export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Generator<null, Verification> {
   const { world, handedOver } = yield* beginning(scenario, options.faults);
   const before = handedOver?.tests.map(({ action }) => action) ?? [];
-  const papers = papersOf(scenario);
+  const papers = papersOf(scenario, options.faults);
   const applicable = applicableActions(scenario);
   const wanted =
     options.everything === true
@@ -61,7 +64,7 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
   let stopped: Verification['stopped'] = null;
   for (const action of wanted) {
     const isDead = action.from === 'isolated' && action.stage === 'before power';
-    if (stopped !== null && (!isDead || world.plant.isolated.length === 0)) break;
+    if (stopped !== null && (!isDead || !isIsolated(world.plant))) break;
     const run = yield* carryingOut(world, action, papers);
     const expectations = judgeExpectations(action, papers, run);
     const limits = judgeLimits(action, papers, run);
@@ -71,9 +74,10 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
       unsafe: run.outcomes.flatMap(({ unsafe }) => unsafe),
       expectations,
       limits,
+      advice: adviceDue(action, papers, run),
     });
-    const why = reasonToStop(action, expectations);
-    if (why !== null && stopped === null) stopped = { action: action.id, why };
+    const line = reasonToStop(action, expectations);
+    if (line !== null && stopped === null) stopped = { action: action.id, line };
     yield null;
   }
   return {

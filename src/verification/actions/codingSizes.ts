@@ -21,12 +21,10 @@ const uncoded: When = (setUp, sample) => setUp.standIn.coding === null && inStat
 
 export const codingSizes: TestAction = {
   id: 'coding-sizes',
-  title: 'What each size of cable is offered',
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
   restsOn: ['contactor', 'pilot', 'coding'],
-  purpose: 'Show that the unit reads the coding of the cable and never offers more than the cable carries.',
   applies: ({ sheet }) => sheet.outlet === 'socket',
   steps: (papers) => [
     ...CABLE_CODINGS.flatMap((coding) => [...plugIn(papers, coding), ...unplug]),
@@ -41,8 +39,6 @@ export const codingSizes: TestAction = {
     {
       id: 'too-much',
       should: false,
-      text: 'offers more than the cable carries',
-      why: 'The vehicle would take it, and the cable would overheat.',
       source: pilotStandard('6.3.1.6, Table B.2'),
       of: 'unit',
       points: ['proximity-retention', 'pilot'],
@@ -55,8 +51,6 @@ export const codingSizes: TestAction = {
     {
       id: 'all-of-it',
       should: true,
-      text: 'offers every coded size the least of cable, unit and setting, per line',
-      why: '13 A is a duty of 21.7 %, 20 A of 33.3 %, 32 A of 53.3 %; a larger cable does not raise the unit’s own limit.',
       source: pilotStandard('6.3.1.6, Tables A.7, A.8 and B.2'),
       of: 'unit',
       points: ['proximity-retention', 'pilot'],
@@ -65,8 +59,6 @@ export const codingSizes: TestAction = {
     {
       id: 'uncoded-offer',
       should: false,
-      text: 'offers anything to a plug that is not coded',
-      why: 'Above 4500 Ω nothing counts as plugged in.',
       source: pilotStandard('Table B.2'),
       of: 'unit',
       points: ['proximity-retention'],
@@ -75,8 +67,6 @@ export const codingSizes: TestAction = {
     {
       id: 'uncoded-voltage',
       should: false,
-      text: 'supplies a plug that is not coded',
-      why: 'Above 4500 Ω no power is given.',
       source: pilotStandard('Table B.2'),
       of: 'unit',
       points: ['proximity-retention', 'switching'],
@@ -87,8 +77,6 @@ export const codingSizes: TestAction = {
     {
       id: 'cable-itself',
       toldBy: ['inspect', 'coding'],
-      text: 'is used with a cable whose own coding is right',
-      why: 'The stand-in’s resistors were read here, not those of the customer’s cable.',
       source: pilotStandard('Annex B'),
     },
   ],
@@ -101,15 +89,13 @@ export const codingSizes: TestAction = {
         : [
             {
               id: `offer-${coding}`,
-              text: `offers with a ${coding} A cable, per line`,
               unit: 'A' as const,
               value,
               tolerance: 0.5,
-              why: 'The least of unit, setting, limit and cable.',
               source: pilotStandard('6.3.1.6, Tables A.7 and B.2'),
             },
           ];
     }),
   limits: () => [],
-  stops: { 'uncoded-voltage': 'the socket supplies a plug that is not coded: isolate' },
+  stops: ['uncoded-voltage'],
 };

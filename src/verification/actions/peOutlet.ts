@@ -1,10 +1,12 @@
 /** Test action `pe-outlet`: the protective conductor from unit to outlet, and exposed metal. */
+import type { Ohms } from '../../laws/quantities.ts';
 import { CONTACT_ALLOWANCE, expectedCable } from '../../site/expected.ts';
 import { isInside, judgeAll } from '../judging.ts';
-import { CIRCUIT, PRACTICE, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, PRACTICE } from '../sources.ts';
 import { continuity } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
-import { continuityOf, ohms, path } from './protectivePath.ts';
+import { continuityOf, path } from './protectivePath.ts';
 
 /** A PE pole of an open-PEN measure lies in the path: where it stands open, the supply may be why. */
 const withPole =
@@ -15,27 +17,29 @@ const withPole =
       : { ...expectation, points: [...expectation.points, 'supply-wiring'] };
 
 /** The tether belongs to the path; a bare socket-outlet has contacts alone. */
-const outletPath = ({ sheet }: Papers) => {
+const outletPath = (papers: Papers) => {
+  const { sheet } = papers;
   const tethered = sheet.outlet === 'tethered';
   const sum = tethered ? expectedCable(sheet.cable) : 0;
   return path(
-    'supply.PE',
-    'outlet.PE',
+    papers,
+    ['supply.PE', 'outlet.PE'],
     sum,
     sum,
     'unit',
-    tethered ? `${sheet.cable.length} m of ${sheet.cable.area} mm² = ${ohms(sum)} Ω` : 'contacts alone, 0 Ω',
+    tethered ? { tethered, length: sheet.cable.length, area: sheet.cable.area } : { tethered },
   );
 };
 
+/** What the tether's PE may read while it is bent, Ω. */
+const greatestFlexed = ({ sheet }: Papers): Ohms => expectedCable(sheet.cable) + CONTACT_ALLOWANCE;
+
 export const peOutlet: TestAction = {
   id: 'pe-outlet',
-  title: 'Protective conductor, unit to outlet',
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: ['unit-earth', 'outlet'],
-  purpose: 'Show that the unit carries the protective conductor on to the outlet and to its exposed metal.',
   applies: () => true,
   steps: ({ sheet }) => [
     { op: 'null-leads' },
@@ -56,15 +60,14 @@ export const peOutlet: TestAction = {
           {
             id: 'jumps',
             should: false,
-            text: 'jumps or opens while its cable is bent',
-            why: 'A core that has parted inside still touches while the cable lies still.',
+            values: { greatest: greatestFlexed(papers) },
             source: PRACTICE,
             of: 'unit',
             points: ['protective-conductor'],
             judge: (o) =>
               judgeAll(
                 continuityOf(o, 'supply.PE', 'outlet.PE', ({ flexed }) => flexed),
-                (r) => isInside(r, { greatest: expectedCable(papers.sheet.cable) + CONTACT_ALLOWANCE }),
+                (r) => isInside(r, { greatest: greatestFlexed(papers) }),
               ),
           } satisfies Expectation,
         ]
@@ -72,9 +75,8 @@ export const peOutlet: TestAction = {
     {
       id: 'case',
       should: true,
-      text: 'joins its exposed metal to the protective conductor',
-      why: 'A fault to the case is cleared only through that joint.',
-      source: wiringRules('643.2.1'),
+      values: { allowance: CONTACT_ALLOWANCE },
+      source: rulesFor(papers).regulation('643.2.1'),
       of: 'unit',
       points: ['protective-conductor'],
       judge: (o) =>
@@ -86,16 +88,10 @@ export const peOutlet: TestAction = {
       id: 'to-met',
       toldBy: ['inspect', 'pe-circuit', 'electrode', 'make-good', 'ze', 'state-c', 'loop'],
       of: 'circuit',
-      text: 'is joined to the main earthing terminal',
-      why: 'Both leads are at the unit: this is its own half of the path only.',
       source: CIRCUIT,
     },
   ],
   figures: () => [],
   limits: (papers) => [outletPath(papers).limit],
-  stops: {
-    'near-sum': 'the protective conductor to the outlet failed: do not energise (BS 7671 643.1)',
-    open: 'the protective conductor to the outlet is open: do not energise (BS 7671 643.1)',
-    case: 'exposed metal is not earthed: do not energise (BS 7671 643.1)',
-  },
+  stops: ['near-sum', 'open', 'case'],
 };

@@ -48,12 +48,10 @@ const afterAll: When = (setUp, sample) =>
 
 export const recovery: TestAction = {
   id: 'recovery',
-  title: 'Clearing what has tripped or latched',
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
   restsOn: ['contactor', 'pilot', 'coding', 'residual-device', 'earthing'],
-  purpose: 'Show that a fault clears as the unit’s sheet says, and in no other way.',
   applies: (papers) => testedDevice(papers) !== null && papers.sheet.permission !== 'held',
   steps: (papers) => {
     const { rated } = testedDevice(papers) ?? { rated: 0.03 };
@@ -78,8 +76,6 @@ export const recovery: TestAction = {
     {
       id: 'after-short',
       should: true,
-      text: 'offers again after a shorted pilot, cleared as its sheet says',
-      why: 'Nothing else may be needed, and the usual order follows.',
       source: SHEET,
       of: 'unit',
       points: ['pilot', 'switching'],
@@ -96,8 +92,6 @@ export const recovery: TestAction = {
     {
       id: 'after-trip',
       should: true,
-      text: 'supplies again after a residual trip, reset as its sheet says',
-      why: 'Nothing else may be needed, and the usual order follows.',
       source: SHEET,
       of: 'unit',
       points: ['residual-direct', 'switching'],
@@ -114,8 +108,6 @@ export const recovery: TestAction = {
     {
       id: 'by-itself',
       should: false,
-      text: 'closes by itself after a residual trip',
-      why: 'Somebody has to look first.',
       source: pilotStandard('clause 14, UK note'),
       of: 'unit',
       points: ['residual-direct', 'switching'],
@@ -125,8 +117,6 @@ export const recovery: TestAction = {
     {
       id: 'ready',
       should: true,
-      text: 'is ready at the end',
-      why: 'Everything was restored and cleared.',
       source: SHEET,
       of: 'unit',
       points: ['pilot', 'residual-direct', 'switching'],
@@ -148,12 +138,10 @@ export const recovery: TestAction = {
     {
       id: 'every-cause',
       toldBy: [],
-      text: 'clears after every other fault as its sheet says',
-      why: 'Two of its causes were tried; each has its own line on the sheet.',
       source: SHEET,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {},
+  stops: [],
 };

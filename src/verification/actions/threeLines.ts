@@ -12,7 +12,7 @@ import { voltage } from '../steps.ts';
 import type { Expectation, Finding, Papers } from '../testAction.ts';
 
 /** A published limit of the true value, the last digit shown counted with the reading's uncertainty, V. */
-const LAST_DIGIT: Volts = 1;
+export const LAST_DIGIT: Volts = 1;
 export const withinLimits = (r: Reading, range: Partial<Range>): boolean =>
   isInside({ ...r, uncertainty: (r.uncertainty ?? 0) + LAST_DIGIT }, range);
 
@@ -47,13 +47,11 @@ export function threeLines(papers: Papers, place: Place, when: When): readonly E
   const { supply, regulation } = rulesFor(papers);
   // An outlet that is not supplied says nothing of the lines.
   const shown = (o: Observed) => place === 'incoming' || outletSupplied(papers, o, when) === 'met';
-  const where = place === 'outlet' ? ' at the outlet' : '';
   return [
     {
       id: 'line-to-line',
       should: true,
-      text: `reads ${supply.lineToLine.least} to ${supply.lineToLine.greatest} V between lines${where}`,
-      why: 'Three lines a third of a turn apart, each within its limits.',
+      values: { ...supply.lineToLine },
       source: supply.source,
       of: 'circuit',
       points: ['supply-wiring'],
@@ -69,11 +67,6 @@ export function threeLines(papers: Papers, place: Place, when: When): readonly E
     {
       id: 'rotation',
       should: true,
-      text: `rotates L1, L2, L3 as marked${where}`,
-      why:
-        place === 'outlet'
-          ? 'The order at the origin is to be kept as far as the vehicle.'
-          : 'What is documented here is to be kept to the outlet.',
       source: regulation('643.9'),
       of: 'circuit',
       points: ['supply-wiring'],
