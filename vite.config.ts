@@ -115,7 +115,7 @@ const offline = VitePWA({
 
 /** The simulated installation and what is written of its tests, with the libraries that these stand on. */
 const OF_THE_WORLD =
-  /src\/(laws|network|site|unit|faults|bench|verification|scenario)\/|node_modules\/(xstate|valibot|fastest-levenshtein|@noble)\//;
+  /src\/(laws|network|site|unit|faults|bench|verification|scenario|words)\/|node_modules\/(xstate|valibot|fastest-levenshtein|@noble)\//;
 
 /** Attempts, and every screen that shows something of one; not those that come without. */
 const OF_THE_BENCH =

@@ -20,12 +20,15 @@ export const FLOORS = [
   'quiz',
   'exchange',
   'store',
+  'words',
   'ui',
   'cli',
 ] as const;
 
 /** The floors that meet the outside world; each stands beside the other and imports nothing from it. */
 const TOP_FLOORS: readonly string[] = ['ui', 'cli'];
+/** What a reader meets is worded at the edge: below it there are ids and values, so that a language is one folder. */
+const WORDS = 'words';
 const ROOT_FILE = 'src/main.tsx';
 
 const CLOCKS_AND_SCREENS = new Set([
@@ -105,6 +108,9 @@ function judgeImport(file: string, target: string | undefined): string | undefin
   const to = resolve(file, target);
   if (!to.startsWith('src/')) {
     return mustReplayAlike(file) ? `imports ${target} from outside src` : undefined;
+  }
+  if (floorOf(to) === WORDS && ![WORDS, ...TOP_FLOORS].includes(floor)) {
+    return `imports ${to}: only ${TOP_FLOORS.join(' and ')} put things into words`;
   }
   if (rankOf(to) > rankOf(file)) return `imports ${to} from a floor above its own`;
   if (floor !== floorOf(to) && TOP_FLOORS.includes(floor) && TOP_FLOORS.includes(floorOf(to))) {

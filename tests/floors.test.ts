@@ -34,6 +34,8 @@ describe('an import is reported', () => {
     ['an import split over lines', 'src/laws/a.ts', `import {\n  b,\n} from '../site/b.ts';`],
     ['the command line from the screen', 'src/ui/a.tsx', `import { b } from '../cli/b.ts';`],
     ['the screen from the command line', 'src/cli/a.ts', `import { b } from '../ui/b.tsx';`],
+    ['words from the attempt', 'src/attempt/a.ts', `import { b } from '../words/b.ts';`],
+    ['words from the root file', 'src/main.tsx', `import { b } from './words/b.ts';`],
     ['the root file from the screen', 'src/ui/a.tsx', `import { b } from '../main.tsx';`],
     ['a name only known at run time', 'src/laws/a.ts', 'const b = (name: string) => import(name);'],
     ['a file outside src', 'src/laws/a.ts', `import { b } from '../../tests/b.ts';`],
@@ -42,7 +44,7 @@ describe('an import is reported', () => {
     ['a screen library', 'src/attempt/a.ts', `import { useState } from 'react';`],
   ])('%s', (_, file, text) => {
     const found = breachesOf({ [file]: `// a comment\n${text}\n` });
-    expect(found).toEqual([expect.stringMatching(/^src\/\w+\/a\.tsx?:2: imports /)]);
+    expect(found).toEqual([expect.stringMatching(/^src\/(\w+\/a|main)\.tsx?:2: imports /)]);
   });
 });
 
@@ -110,7 +112,10 @@ test('what is sound is not reported', () => {
     `,
     'src/site/b.ts': `import { r } from '../laws/a.ts'; export type { Row } from '../laws/a.ts'; export const s = r;`,
     'src/ui/C.tsx': `import { useState } from 'react'; import { s } from '../site/b.ts'; export const C = () => <p>{s}</p>;`,
-    'src/cli/main.ts': `import { readFileSync } from 'node:fs'; import { s } from '../site/b.ts';`,
+    'src/words/b.ts': `import type { s } from '../site/b.ts'; import { t } from './t.ts';`,
+    'src/words/t.ts': `export const t = 1;`,
+    'src/ui/D.tsx': `import { t } from '../words/t.ts';`,
+    'src/cli/main.ts': `import { t } from '../words/t.ts'; import { readFileSync } from 'node:fs'; import { s } from '../site/b.ts';`,
     'src/main.tsx': `import { C } from './ui/C.tsx'; import './ui/page.css';`,
   });
   expect(found).toEqual([]);

@@ -13,16 +13,31 @@ import { NEXT_STEPS, TELL } from '../faults/fault.ts';
 /** Of the engine whose readings an attempt holds; a change that alters any reading or mark raises it. */
 export const ENGINE = '1.4.0';
 
-export const ANSWERS = ['should', 'should not', "can't tell"] as const;
+// What a trainee says is logged by id; its words, in whatever language, are the screen's business.
+export const ANSWERS = ['should', 'should-not', 'cant-tell'] as const;
 export type Answer = (typeof ANSWERS)[number];
-export const SURENESS = ['under 67 %', '67 to 80 %', 'over 80 %'] as const;
+/** From the least to the most. */
+export const SURENESS = ['guessing', 'fairly-sure', 'would-sign'] as const;
 export type Sure = (typeof SURENESS)[number];
-export const JUDGEMENTS = ['as it should', 'not as it should', 'not shown'] as const;
+/** What the unit or the circuit did of a line; whether that is right follows from the line. */
+export const JUDGEMENTS = ['did', 'did-not', 'not-shown'] as const;
 export type Judged = (typeof JUDGEMENTS)[number];
-export const LIMIT_JUDGEMENTS = ['within', 'outside', 'too close'] as const;
+export const LIMIT_JUDGEMENTS = ['within', 'outside', 'too-close'] as const;
 export type LimitJudged = (typeof LIMIT_JUDGEMENTS)[number];
-export const VERDICTS = ['fit for service', 'not fit for service', 'could not finish'] as const;
+export const VERDICTS = ['fit', 'not-fit', 'could-not-finish'] as const;
 export type Verdict = (typeof VERDICTS)[number];
+/** Why a test was left out; when each is true: leftOut.ts. */
+export const LEFT_OUT = [
+  'not-safe',
+  'not-allowed',
+  'not-applicable',
+  'handed-over',
+  'not-asked',
+  'no-time',
+] as const;
+/** A reason of format 1, which took any words; no page offers it, and it holds in no other format. */
+export const IN_WORDS = 'in-words';
+export type LeftOut = (typeof LEFT_OUT)[number] | typeof IN_WORDS;
 export { NEXT_STEPS, TELL };
 
 /** Units that a reading may be typed in, each with its factor to SI. */
@@ -44,30 +59,38 @@ const name = v.pipe(v.string(), v.maxLength(60));
 const words = v.pipe(v.string(), v.maxLength(1000));
 const count = v.pipe(v.number(), v.integer(), v.minValue(0));
 const sure = v.picklist(SURENESS);
+/** Causes that a conclusion may name beside the first: as many as a scenario can have. */
+export const MOST_OTHERS = 9;
 
 /** What each kind of entry holds. */
 const contents = {
   operation: v.object({ test: v.nullable(name), operation: operationSchema }),
   prediction: v.object({
     test: name,
-    lines: v.array(v.object({ id: name, answer: v.picklist(ANSWERS) })),
+    /** `sure`: of this line, where it is less than of the whole. */
+    lines: v.array(v.object({ id: name, answer: v.picklist(ANSWERS), sure: v.optional(sure) })),
     figures: v.array(v.object({ id: name, value: v.number() })),
-    /** Null where the lines were given. */
+    /** Of the whole; null where the lines were given. */
     sure: v.nullable(sure),
     /** Filled in by the page: the trainee did not say it. */
     given: v.optional(v.literal(true)),
   }),
-  /** What was typed of a reading (by its index among all readings): in its unit, never converted. */
+  /**
+   * What was typed of a reading (by its index among all readings): in its unit, never converted. Of a residual test at a
+   * fixed current that is the time in which it tripped, ms, and no value; of a ramp the current, and its last step's ms
+   * where they were typed.
+   */
   observation: v.object({
     test: name,
     reading: count,
     value: v.nullable(v.number()),
-    qualifier: v.nullable(v.picklist(['>', '<', 'no reading'])),
+    qualifier: v.nullable(v.picklist(['>', '<', 'no-reading'])),
     unit: v.picklist(Object.keys(TYPED_UNITS) as TypedUnit[]),
     /** Further figures of a pilot reading: low in volts, duty as a share, amps per line. */
     low: v.optional(v.number()),
     duty: v.optional(v.number()),
     amps: v.optional(v.number()),
+    tripMs: v.optional(v.number()),
     /** What the trainee says tripped, and the test voltage used. */
     tripped: v.optional(name),
     volts: v.optional(v.number()),
@@ -78,13 +101,30 @@ const contents = {
     limits: v.array(v.object({ id: name, reading: count, judged: v.picklist(LIMIT_JUDGEMENTS) })),
   }),
   /** Why a test was left out. */
-  record: v.object({ test: name, leftOut: words }),
+  record: v.object({
+    test: name,
+    leftOut: v.picklist([...LEFT_OUT, IN_WORDS]),
+    /** As format 1 has them. */
+    words: v.optional(words),
+  }),
   conclusion: v.object({
     verdict: v.picklist(VERDICTS),
     because: words,
     /** A catalogue id, `nothing`, or null where it is not known. */
     cause: v.nullable(name),
     family: v.nullable(v.picklist(Object.keys(FAMILIES) as Family[])),
+    /** Further causes, where more than one thing is wrong. */
+    others: v.optional(
+      v.pipe(
+        v.array(
+          v.object({
+            cause: v.nullable(name),
+            family: v.nullable(v.picklist(Object.keys(FAMILIES) as Family[])),
+          }),
+        ),
+        v.maxLength(MOST_OTHERS),
+      ),
+    ),
     sure,
     findings: v.array(v.object({ test: name, id: name })),
     next: v.picklist(NEXT_STEPS),
@@ -120,12 +160,15 @@ const entrySchema: v.GenericSchema<unknown, Entry> = v.variant('kind', [
   v.looseObject({ kind: v.literal('conclusion'), ...frame, ...contents.conclusion.entries }),
 ]);
 
+/** The format that is written; older ones are converted when they are read (format1.ts), newer ones refused. */
+export const FORMAT = 2;
+
 /** Longest log that is read, entries. */
 export const LONGEST_LOG = 5000;
 
 /** Unknown fields are kept, never executed: loose objects, with the log's entries among them. */
 export const attemptSchema = v.looseObject({
-  format: v.literal(1),
+  format: v.literal(FORMAT),
   engine: v.string(),
   scenario: v.unknown(),
   trainee: v.optional(name),
@@ -136,8 +179,10 @@ export const attemptSchema = v.looseObject({
   /** As the page that wrote the file had them; never believed. */
   marks: v.optional(v.unknown()),
 });
+/** Under it stands a file of an older format as it was written. A file cannot hold it, and none is written with it. */
+export const WRITTEN: unique symbol = Symbol.for('attempt as written');
 export interface Attempt {
-  format: 1;
+  format: typeof FORMAT;
   engine: string;
   scenario?: unknown;
   trainee?: string | undefined;
@@ -145,7 +190,18 @@ export interface Attempt {
   rung?: 1 | 2 | 3 | 4 | undefined;
   entries: Entry[];
   marks?: unknown;
+  readonly [WRITTEN]?: Written;
 }
+/** An attempt's own file, in whichever format; with what its chain is about. */
+export interface Written extends Omit<Attempt, 'format' | 'entries'> {
+  format: number;
+  entries: readonly { readonly kind: Kind; readonly hash: string }[];
+}
+
+/** What is kept, handed in and hashed: the file as it was written, where it was converted. */
+export const asWritten = (attempt: Attempt): Written => attempt[WRITTEN] ?? attempt;
+/** Converted from an older format: it is told and marked, and not gone on with. */
+export const isConverted = (attempt: Attempt): boolean => attempt[WRITTEN] !== undefined;
 
 /** The first engine whose chains begin with the trainee's label too; older ones are checked as they were made. */
 const LABELLED = [1, 4];
@@ -173,17 +229,17 @@ const digest = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
 /** SHA-256 of a JSON value, its keys in one order (RFC 8785); 64 hexadecimal digits. */
 export const digestOf = (value: unknown): string => digest(canonical(value));
 
-/** Hash of an entry on top of the one before it. */
+/** Hash of an entry on top of the one before it, as both were written. */
 export function chainedHash(attempt: Attempt, index: number): string {
-  const content = Object.fromEntries(
-    Object.entries(attempt.entries[index] as Entry).filter(([key]) => key !== 'hash'),
-  );
-  const before = index === 0 ? genesis(attempt) : (attempt.entries[index - 1] as Entry).hash;
+  const { entries } = asWritten(attempt);
+  const content = Object.fromEntries(Object.entries(entries[index] ?? {}).filter(([key]) => key !== 'hash'));
+  const before = index === 0 ? genesis(attempt) : entries[index - 1]?.hash;
   return digest(before + canonical(content));
 }
 
-/** The attempt with one more entry at its end. */
+/** The attempt with one more entry at its end. Throws for one of an older format: its chain cannot go on in this one. */
 export function appended(attempt: Attempt, entry: Noted, at: number, wall: number): Attempt {
+  if (isConverted(attempt)) throw new Error('an attempt of an older format cannot be gone on with');
   const unhashed = { ...attempt, entries: [...attempt.entries, { ...entry, at, wall, hash: '' } as Entry] };
   const hash = chainedHash(unhashed, attempt.entries.length);
   return {

@@ -5,7 +5,7 @@ import { chainedHash, ENGINE } from './attempt.ts';
 import type { Run } from './run.ts';
 
 /** Figures of a file's own marks that are compared, by their names in `Marks`. */
-const COMPARED = ['total', 'parts', 'weights', 'pass', 'gates', 'passed', 'repeats'] as const;
+const COMPARED = ['total', 'parts', 'weights', 'pass', 'hurdles', 'gates', 'passed', 'repeats'] as const;
 export type Claimable = Readonly<Record<(typeof COMPARED)[number], unknown>>;
 
 export const differences = (run: Run, marks: Claimable): readonly string[] => [

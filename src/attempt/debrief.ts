@@ -4,26 +4,29 @@
  */
 
 import { toItsEnd } from '../bench/toItsEnd.ts';
-import { UNSAFE_ACTS } from '../bench/unsafe.ts';
-import { entryNamed, faultsAmong } from '../faults/catalogue.ts';
+import type { UnsafeId } from '../bench/unsafe.ts';
+import { faultsAmong } from '../faults/catalogue.ts';
 import { FAMILIES } from '../faults/families.ts';
-import type { Fault, Tell } from '../faults/fault.ts';
+import type { Fault, NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { PARTS } from '../scenario/schema.ts';
-import type { Conclusion } from '../scenario/verify.ts';
-import { ACTIONS, actionNamed } from '../verification/actions.ts';
+import type { Conclusion, Verified } from '../scenario/verify.ts';
+import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
-import type { TestAction } from '../verification/testAction.ts';
+import type { Advice, Figure, TestAction } from '../verification/testAction.ts';
 import type { Answer, Attempt, EntryOf, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
-import { SURENESS } from './attempt.ts';
+import { isConverted, SURENESS } from './attempt.ts';
 import type { Line } from './lines.ts';
 import { isRightFigure, testFigures } from './lines.ts';
 import type { Marks } from './mark.ts';
 import { isGiven, marking } from './mark.ts';
-import { conclusionOf, dueSteps } from './reasons.ts';
+import { lastOccasion } from './marks/occasions.ts';
+import { dueSteps } from './marks/reasons.ts';
+import { conclusionOf, isRightVerdict } from './marks/verdict.ts';
 import { repairedIn } from './repeats.ts';
 import type { Run } from './run.ts';
 import { rungOf } from './rung.ts';
+import { lastSitting } from './sitting.ts';
 import type { TruthOfLimit } from './truth.ts';
 import { judgedRight, truthOf } from './truth.ts';
 import { countingEntries, firstPrediction } from './untimely.ts';
@@ -31,17 +34,20 @@ import { countingEntries, firstPrediction } from './untimely.ts';
 export interface DebriefLine {
   readonly test: string;
   readonly id: string;
-  readonly text: string;
+  readonly values: Line['values'];
   readonly subject: 'unit' | 'circuit';
   readonly predicted: Answer | null;
   readonly right: Answer;
+  /** How sure of this very line. */
+  readonly sure: Sure | null;
   readonly judged: Judged | null;
   readonly judgement: Judged | null;
+  /** What was seen of it, as typed, is not as it should be. */
+  readonly isBroken: boolean;
   /** Rightly not taken among those that the test tells, where those were to be chosen. */
   readonly leftAlone: boolean;
-  /** Of what the test cannot tell: titles of the tests that do. */
+  /** Of what the test cannot tell: the tests that do, by their ids. */
   readonly toldBy: readonly string[];
-  readonly why: string;
   readonly source: Source;
   /** What it is about: where the line points, or that a test cannot tell. */
   readonly topic: string;
@@ -56,16 +62,22 @@ export const MISCONCEPTIONS = {
 } as const;
 export type Misconception = keyof typeof MISCONCEPTIONS;
 
-/** Wrong lines that one was sure of and that have the same behind them. */
+/** Wrong lines that have the same behind them. */
 export interface WrongGroup {
   readonly misconception: Misconception;
   readonly topic: string;
   readonly lines: readonly DebriefLine[];
 }
 
+/** One goal for next time. */
+export type Goal =
+  | { readonly what: 'critical act'; readonly act: UnsafeId }
+  | { readonly what: 'wrong line'; readonly line: DebriefLine }
+  | { readonly what: 'tests left out'; readonly tests: readonly string[] }
+  | { readonly what: 'verdict' | 'repeats' | 'judgements' | 'another unit' };
+
 export interface DebriefTest {
   readonly test: string;
-  readonly title: string;
   readonly done: boolean;
   /** Whether it is marked: a faultless trainee would have done it here. */
   readonly counts: boolean;
@@ -73,15 +85,7 @@ export interface DebriefTest {
   /** Its lines were filled in by the page: then nobody predicted them. */
   readonly given: boolean;
   readonly lines: readonly DebriefLine[];
-  readonly figures: readonly {
-    readonly text: string;
-    readonly unit: string;
-    readonly said: number | null;
-    readonly right: number;
-    readonly isRight: boolean;
-    readonly why: string;
-    readonly source: Source;
-  }[];
+  readonly figures: readonly (Figure & { readonly said: number | null; readonly isRight: boolean })[];
   readonly limits: readonly (TruthOfLimit & { readonly judged: LimitJudged | null })[];
 }
 
@@ -89,22 +93,26 @@ export interface Debrief {
   readonly run: Run;
   readonly marks: Marks;
   readonly verdict: { readonly said: Verdict | null; readonly right: boolean; readonly truth: Conclusion };
-  readonly stopped: { readonly action: string; readonly why: string } | null;
+  readonly stopped: Verified['stopped'];
   readonly causes: readonly Fault[];
+  /** What was to be written down and advised, though nothing was broken by it. */
+  readonly advice: readonly (Advice & { readonly test: string })[];
   /** What the trainee put right, and whether anything was wrong there. */
-  readonly repaired: readonly { readonly title: string; readonly wasWrong: boolean }[];
-  readonly due: { readonly next: readonly string[]; readonly tell: readonly Tell[] };
+  readonly repaired: readonly { readonly what: string; readonly wasWrong: boolean }[];
+  readonly due: { readonly next: readonly NextStep[]; readonly tell: readonly Tell[] };
   /** Every test that was due or begun. */
   readonly tests: readonly DebriefTest[];
-  /** Predictions made over 80 % sure that were wrong, grouped by misconception, the largest group first. */
+  /** Predictions made as one would sign for that were wrong, grouped by misconception, the largest group first. */
   readonly sureAndWrong: readonly WrongGroup[];
-  /** The cause that was named over 80 % sure, where it is neither right nor of the right block. */
+  /** All others that were wrong, in the same way. */
+  readonly unsureAndWrong: readonly WrongGroup[];
+  /** The cause that was named as one would sign for, where it is neither right nor of the right block. */
   readonly wrongCause: string | null;
   /** All predictions were filled in by the page. */
   readonly given: boolean;
-  /** How often each sureness was right: right lines of all lines. */
+  /** How often each sureness was right: right lines of all lines. Those of format 1 had other shares and are not counted. */
   readonly calibration: readonly { readonly sure: Sure; readonly right: number; readonly of: number }[];
-  readonly goal: string;
+  readonly goal: Goal;
 }
 
 const UNTOLD = 'what a test cannot tell';
@@ -114,8 +122,9 @@ export const debriefOf = (scenario: Scenario, attempt: Attempt): Debrief =>
 
 /** The same in pieces. */
 export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<null, Debrief> {
-  const { run, expected, whole, marks } = yield* marking(scenario, attempt);
-  const due = expected.actions.map(({ action }) => action.id);
+  const { run, expected, marks } = yield* marking(scenario, attempt);
+  const { asMet, asNow } = expected;
+  const due = expected.counted.map(({ action }) => action.id);
   const begun = new Set(attempt.entries.flatMap((entry) => ('test' in entry ? [entry.test] : [])));
   const tests: DebriefTest[] = [];
   for (const action of ACTIONS.filter(({ id }) => due.includes(id) || begun.has(id))) {
@@ -124,49 +133,47 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
   }
   yield null;
   const said = conclusionOf(run)?.verdict ?? null;
-  const sureAndWrong = groupedWrong(tests);
+  const isSure = ({ sure }: DebriefLine) => sure === 'would-sign';
+  const sureAndWrong = groupedWrong(tests, isSure);
+  const unsureAndWrong = groupedWrong(tests, (line) => !isSure(line));
   return {
     run,
     marks,
-    verdict: { said, right: isRightVerdict(said, whole.conclusion), truth: whole.conclusion },
-    stopped: expected.stopped,
+    verdict: { said, right: isRightVerdict(said, asNow), truth: asNow.conclusion },
+    stopped: asMet.stopped,
     causes: faultsAmong(scenario.faults),
+    advice: expected.counted.flatMap(({ action, advice }) =>
+      advice.map((one) => ({ ...one, test: action.id })),
+    ),
     repaired: repairsOf(run),
-    due: dueSteps(run, whole),
+    due: dueSteps(run, asNow),
     tests,
     sureAndWrong,
+    unsureAndWrong,
     given: isGiven(run),
     wrongCause: wrongCauseOf(run, marks),
-    calibration: SURENESS.map((sure) => calibrationOf(tests, sure)),
-    goal: goalOf(marks, run.repairs.length > 0, sureAndWrong, tests),
+    calibration: SURENESS.map((sure) => calibrationOf(isConverted(attempt) ? [] : tests, sure)),
+    goal: goalOf(marks, run.repairs.length > 0, sureAndWrong[0] ?? null, unsureAndWrong[0] ?? null, tests),
   };
 }
 
 function repairsOf(run: Run): Debrief['repaired'] {
   const { repaired } = repairedIn(run);
   return run.repairs.map(({ what }) => ({
-    title: entryNamed(what)?.title ?? what,
+    what,
     wasWrong: repaired.some(({ id }) => id === what),
   }));
 }
-
-const isRightVerdict = (said: Verdict | null, truth: Conclusion): boolean =>
-  said ===
-  (truth === 'sound'
-    ? 'fit for service'
-    : truth === 'not sound'
-      ? 'not fit for service'
-      : 'could not finish');
 
 function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest {
   const locked = firstPrediction(run, action.id);
   const given = locked?.given === true;
   const prediction = given ? undefined : locked;
-  const judgement = countingEntries(run, 'judgement', action.id).at(-1);
-  const truth = truthOf(run, action);
+  const occasion = lastOccasion(run, action.id);
+  const judgement = occasion?.judgement ?? countingEntries(run, 'judgement', action.id).at(-1);
+  const truth = truthOf(run, action, occasion?.sitting ?? lastSitting(run, action.id));
   return {
     test: action.id,
-    title: action.title,
     done: run.samples.some(({ test }) => test === action.id),
     counts,
     sure: prediction?.sure ?? null,
@@ -174,22 +181,22 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
     lines: truth.lines.map((line) => ({
       test: action.id,
       id: line.id,
-      text: line.text,
+      values: line.values,
       subject: line.subject,
       predicted: prediction?.lines.find(({ id }) => id === line.id)?.answer ?? null,
       right: line.right,
+      sure: prediction?.lines.find(({ id }) => id === line.id)?.sure ?? prediction?.sure ?? null,
       judged: judgement?.lines.find(({ id }) => id === line.id)?.judged ?? null,
-      judgement: line.finding === null ? null : judgedRight(line.finding),
-      why: line.why,
+      judgement: line.finding === null ? null : judgedRight(line),
+      isBroken: line.finding === 'broken',
       source: line.source,
       leftAlone: isLeftAlone(run, line, prediction),
-      toldBy: titlesOf(line.toldBy),
+      toldBy: line.toldBy,
       topic: line.points[0] === undefined ? UNTOLD : FAMILIES[line.points[0]],
     })),
     figures: testFigures(run.scenario, action).map((figure) => {
-      const { id, text, unit, value, why, source } = figure;
-      const said = prediction?.figures.find((f) => f.id === id)?.value ?? null;
-      return { text, unit, said, right: value, isRight: isRightFigure(figure, said), why, source };
+      const said = prediction?.figures.find((f) => f.id === figure.id)?.value ?? null;
+      return { ...figure, said, isRight: isRightFigure(figure, said) };
     }),
     limits: truth.limits.map((limit) => ({
       ...limit,
@@ -209,15 +216,14 @@ export const isLeftAlone = (
   !judged &&
   prediction?.lines.every((line) => line.id !== id) === true;
 
-export const titlesOf = (tests: readonly string[]): readonly string[] =>
-  tests.map((test) => actionNamed(test)?.title ?? test);
-
 const isWrong = ({ predicted, right }: DebriefLine): boolean => predicted !== null && predicted !== right;
 
-function groupedWrong(tests: readonly DebriefTest[]): readonly WrongGroup[] {
+function groupedWrong(
+  tests: readonly DebriefTest[],
+  isMeant: (line: DebriefLine) => boolean,
+): readonly WrongGroup[] {
   const wrong = tests
-    .filter(({ sure }) => sure === 'over 80 %')
-    .flatMap(({ lines }) => lines.filter(isWrong))
+    .flatMap(({ lines }) => lines.filter((line) => isWrong(line) && isMeant(line)))
     .map((line) => ({ line, misconception: misconceptionIn(line) }));
   const keyOf = ({ line, misconception }: (typeof wrong)[number]) => `${misconception} ${line.topic}`;
   return [...new Set(wrong.map(keyOf))]
@@ -234,9 +240,9 @@ function groupedWrong(tests: readonly DebriefTest[]): readonly WrongGroup[] {
 }
 
 const misconceptionIn = ({ predicted, right }: DebriefLine): Misconception =>
-  right === "can't tell"
+  right === 'cant-tell'
     ? 'reads too much'
-    : predicted === "can't tell"
+    : predicted === 'cant-tell'
       ? 'misses what it tells'
       : right === 'should'
         ? 'forbids what is sound'
@@ -246,41 +252,37 @@ const misconceptionIn = ({ predicted, right }: DebriefLine): Misconception =>
 function wrongCauseOf(run: Run, { parts }: Marks): string | null {
   const conclusion = conclusionOf(run);
   const counts = (run.scenario.marking.weights ?? PARTS).diagnosis > 0;
-  if (!counts || conclusion?.sure !== 'over 80 %' || conclusion.cause === null) return null;
-  return parts.diagnosis > 0 ? null : (entryNamed(conclusion.cause)?.title ?? 'nothing is wrong');
+  if (!counts || conclusion?.sure !== 'would-sign' || conclusion.cause === null) return null;
+  return parts.diagnosis > 0 ? null : conclusion.cause;
 }
 
 function calibrationOf(tests: readonly DebriefTest[], sure: Sure): Debrief['calibration'][number] {
   const lines = tests
-    .filter((test) => test.sure === sure)
-    .flatMap((test) => test.lines.filter(({ predicted }) => predicted !== null));
+    .flatMap((test) => test.lines)
+    .filter((line) => line.sure === sure && line.predicted !== null);
   return { sure, right: lines.filter((line) => !isWrong(line)).length, of: lines.length };
 }
 
-/** What would have helped most: safety first, then the verdict, then what one was sure of and wrong. */
+/** What would have helped most: safety first, then the verdict, then a wrong line, one that was sure before the others. */
 function goalOf(
   marks: Marks,
   repaired: boolean,
-  sureAndWrong: Debrief['sureAndWrong'],
+  sureAndWrong: WrongGroup | null,
+  unsureAndWrong: WrongGroup | null,
   tests: readonly DebriefTest[],
-): string {
+): Goal {
   const [critical] = marks.gates.critical;
-  if (critical !== undefined) return UNSAFE_ACTS[critical.id as keyof typeof UNSAFE_ACTS].why;
-  if (!marks.gates.verdict)
-    return 'Before calling a unit fit, name for every test the finding that allows it.';
-  const [worst] = sureAndWrong;
-  if (worst !== undefined)
-    return `Look again at ${worst.topic}: ${worst.lines.length} of the lines you were sure of were wrong.`;
+  if (critical !== undefined) return { what: 'critical act', act: critical.id as UnsafeId };
+  if (!marks.gates.verdict) return { what: 'verdict' };
+  const [worst] = (sureAndWrong ?? unsureAndWrong)?.lines ?? [];
+  if (worst !== undefined) return { what: 'wrong line', line: worst };
   const { due, done } = marks.repeats;
   const unrepeated = due.filter((test) => !done.includes(test));
-  if (repaired && unrepeated.length > 0)
-    return 'After a repair, repeat the failed test and every earlier one that the fault may have influenced, before calling it fit.';
+  if (repaired && unrepeated.length > 0) return { what: 'repeats' };
   const undone = tests.filter(({ done, counts }) => counts && !done);
-  if (undone.length > 0) return `Do the tests you left out: ${undone.map(({ title }) => title).join('; ')}.`;
+  if (undone.length > 0) return { what: 'tests left out', tests: undone.map(({ test }) => test) };
   const missed = tests.flatMap(({ lines }) =>
-    lines.filter((line) => line.judgement === 'not as it should' && line.judged !== line.judgement),
+    lines.filter((line) => line.isBroken && line.judged !== line.judgement),
   );
-  if (missed.length > 0)
-    return 'Hold every reading against its line before going on: what should not be was passed over.';
-  return 'Do the same on a unit you have not seen.';
+  return { what: missed.length > 0 ? 'judgements' : 'another unit' };
 }

@@ -14,8 +14,10 @@ import { alikeReadings, BY_EAR } from './telling.ts';
 export interface Difference extends State {
   /** What is truly wrong, what stands otherwise because of it, or what an instrument or a person met of it. */
   readonly kind: 'cause' | 'state' | 'reading';
-  /** Title of the fault that it belongs to, where it is a cause. */
+  /** The fault that it belongs to, by its id, where it is a cause. */
   readonly fault: string | null;
+  /** A difference before it belongs to the same fault. */
+  readonly again: boolean;
 }
 
 export function differences(unit: Moment, twin: Moment, causes: readonly Cause[]): readonly Difference[] {
@@ -38,20 +40,24 @@ export function differences(unit: Moment, twin: Moment, causes: readonly Cause[]
   ];
 }
 
-const ofKind = (kind: Difference['kind'], state: State): Difference => ({ ...state, kind, fault: null });
+const ofKind = (kind: Difference['kind'], state: State): Difference => ({
+  ...state,
+  kind,
+  fault: null,
+  again: false,
+});
 
 function causeAt(cause: Cause, state: State | undefined, again: boolean): Difference {
   const { place, what, unit, twin, fault } = cause;
-  const origin =
-    fault === null ? '' : again ? 'It belongs to the same fault.' : `Where: ${fault.where}. ${fault.cause}`;
   return {
     place,
     what,
     unit: state?.unit ?? unit,
     twin: state?.twin ?? twin,
-    why: [state?.why ?? '', origin].filter((text) => text !== '').join(' '),
+    why: state?.why ?? '',
     kind: 'cause',
-    fault: fault?.title ?? null,
+    fault: fault?.id ?? null,
+    again,
   };
 }
 

@@ -7,7 +7,12 @@ export interface Display {
   readonly decimals: number;
 }
 
-export function displayOf({ quantity, value, limit }: Reading): Display {
+/** At a fixed test current the instrument shows the time in which it tripped; the current is its setting. */
+export const showsTripTime = ({ quantity, mode }: Reading): boolean =>
+  quantity === 'residual' && mode === 'fixed';
+
+export function displayOf(reading: Reading): Display {
+  const { quantity, value, limit } = reading;
   const size = Math.abs(value ?? limit ?? 0);
   switch (quantity) {
     case 'insulation':
@@ -25,7 +30,7 @@ export function displayOf({ quantity, value, limit }: Reading): Display {
     case 'pilot':
       return { unit: 'V', decimals: 2 };
     case 'residual':
-      return { unit: 'mA', decimals: 1 };
+      return showsTripTime(reading) ? { unit: 'ms', decimals: 0 } : { unit: 'mA', decimals: 1 };
     case 'opening-time':
       return { unit: 'ms', decimals: 0 };
     case 'phase-sequence':

@@ -10,7 +10,7 @@ import { perform } from '../bench/perform.ts';
 import { toItsEnd, within } from '../bench/toItsEnd.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
-import { CATALOGUE, faultsAmong, whyImpossible, withDefaults } from '../faults/catalogue.ts';
+import { CATALOGUE, designsAmong, faultsAmong, whyImpossible, withDefaults } from '../faults/catalogue.ts';
 import type { Seconds } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -23,7 +23,8 @@ import type { Untaken } from './untaken.ts';
 import { keyOfReading, untakenAt } from './untaken.ts';
 
 export interface Candidate {
-  readonly title: string;
+  /** Their ids in the catalogue; none: nothing is wrong. */
+  readonly causes: readonly string[];
   readonly faults: readonly FaultChoice[];
   /** It is what this unit really has. */
   readonly isTrue: boolean;
@@ -51,26 +52,34 @@ export interface Undone {
   readonly left: number;
 }
 
-export const NOTHING_WRONG = 'nothing wrong';
-
-/** The scenario's own faults as they are, nothing wrong, and every other cause by itself. */
+/**
+ * The scenario's own faults as they are, nothing wrong, and every other cause by itself. A wrong design stands in the
+ * papers: where there is one, every candidate has it, and where there is none, none has.
+ */
 export function candidatesOn(scenario: Scenario): readonly Candidate[] {
   const own = scenario.faults.filter((choice) => faultsAmong([choice]).length > 0);
-  const titles = faultsAmong(own).map(({ title }) => title);
-  const [only, ...more] = own;
+  const designs = designsAmong(own);
+  const further = own.filter((choice) => !designs.includes(choice));
+  const [only, ...more] = further;
   const papers = papersOf(scenario);
   const others = CATALOGUE.flatMap((entry): readonly Candidate[] => {
-    if (entry.kind !== 'fault' || (more.length === 0 && entry.id === only?.fault)) return [];
+    if (entry.kind !== 'fault' || entry.alter !== undefined) return [];
+    if (more.length === 0 && entry.id === only?.fault) return [];
     if (whyImpossible(entry, papers, {}) !== null) return [];
-    const values = withDefaults(entry, {});
-    return [{ title: entry.title, faults: [{ fault: entry.id, values }], isTrue: false }];
+    return [candidateOf([...designs, { fault: entry.id, values: withDefaults(entry, {}) }])];
   });
   return [
-    { title: titles.length === 0 ? NOTHING_WRONG : titles.join(', and '), faults: own, isTrue: true },
-    ...(titles.length === 0 ? [] : [{ title: NOTHING_WRONG, faults: [], isTrue: false }]),
+    { ...candidateOf(own), isTrue: true },
+    ...(further.length === 0 ? [] : [candidateOf(designs)]),
     ...others,
   ];
 }
+
+const candidateOf = (faults: readonly FaultChoice[]): Candidate => ({
+  causes: faults.map(({ fault }) => fault),
+  faults,
+  isTrue: false,
+});
 
 /** All of it at once. */
 export const eliminate = (lockstep: Lockstep): Elimination => toItsEnd(eliminating(lockstep));

@@ -7,8 +7,9 @@ import type { Parsed, Problem } from '../scenario/problems.ts';
 import { check, longLists, parseJson } from '../scenario/problems.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { newerFormat, readingScenario } from '../scenario/scenario.ts';
-import type { Attempt } from './attempt.ts';
-import { attemptSchema, LONGEST_LOG } from './attempt.ts';
+import type { Attempt, Written } from './attempt.ts';
+import { asWritten, attemptSchema, FORMAT, LONGEST_LOG, WRITTEN } from './attempt.ts';
+import { fromFormat1, isFormat1 } from './format1.ts';
 import { asGiven } from './origin.ts';
 import { replaying } from './run.ts';
 
@@ -27,12 +28,12 @@ export function* parsingAttempt(text: string): Generator<null, Parsed<ReadAttemp
 
 /** An attempt's file, already read as JSON; in pieces. */
 export function* readingAttempt(value: unknown): Generator<null, Parsed<ReadAttempt>> {
-  const newer = newerFormat(value, 'attempt');
+  const newer = newerFormat(value, 'attempt', FORMAT);
   if (newer !== null) return newer;
   // The scenario in it has shorter lists still, and sees to these itself.
   const long = longLists((value as { entries?: unknown } | null)?.entries, LONGEST_LOG, 'entries');
   if (long.length > 0) return { ok: false, problems: long };
-  const attempt = check(attemptSchema, value);
+  const attempt = checked(value);
   yield null;
   const read = yield* readingScenario((value as { scenario?: unknown } | null)?.scenario);
   const problems: Problem[] = [
@@ -43,6 +44,14 @@ export function* readingAttempt(value: unknown): Generator<null, Parsed<ReadAtte
   const lacking = lackingIn(attempt.value, read.scenario);
   if (lacking.length > 0) return { ok: false, problems: lacking };
   return { ok: true, value: { attempt: attempt.value, scenario: read.scenario } };
+}
+
+/** One of format 1 as this version has it, with what was written kept beside it. */
+function checked(value: unknown): Parsed<Attempt> {
+  if (!isFormat1(value)) return check(attemptSchema, value);
+  const read = check(attemptSchema, fromFormat1(value));
+  // Its own hashes and kinds were checked with the rest.
+  return read.ok ? { ok: true, value: { ...read.value, [WRITTEN]: value as unknown as Written } } : read;
 }
 
 /** What its operations ask for and the scenario's site does not have. */
@@ -83,6 +92,12 @@ export const notReplayed = (error: unknown): Problem => ({
 
 const inScenario = (path: string): string => (path === '' ? 'scenario' : `scenario.${path}`);
 
-/** The text of an attempt's file: keys in one order, so that the same attempt is the same text. */
-export const makeAttemptText = (attempt: Attempt): string =>
-  `${JSON.stringify(JSON.parse(canonicalize(attempt) ?? 'null'), null, 1)}\n`;
+/**
+ * The text of an attempt's file: keys in one order, so that the same attempt is the same text. One of an older format
+ * goes out as it came, with the marks that go with it.
+ */
+export function makeAttemptText(attempt: Attempt): string {
+  const { marks } = attempt;
+  const file = { ...asWritten(attempt), ...(marks === undefined ? {} : { marks }) };
+  return `${JSON.stringify(JSON.parse(canonicalize(file) ?? 'null'), null, 1)}\n`;
+}

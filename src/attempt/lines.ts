@@ -7,17 +7,17 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { papersOf } from '../scenario/scenario.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
-import type { Figure, TestAction, Untold } from '../verification/testAction.ts';
+import type { Figure, TestAction, Untold, Values } from '../verification/testAction.ts';
 import type { Answer } from './attempt.ts';
 
 export interface Line {
+  /** Of a line of another test, that test's id stands before it, with a slash. */
   readonly id: string;
-  readonly text: string;
   readonly subject: 'unit' | 'circuit';
   readonly right: Answer;
   /** An expectation is judged afterwards; what this test cannot tell is not. */
   readonly judged: boolean;
-  readonly why: string;
+  readonly values: Values;
   readonly source: Source;
   /** Of what this test cannot tell: the tests that do, by their ids. */
   readonly toldBy: readonly string[];
@@ -28,13 +28,12 @@ export function testLines(scenario: Scenario, action: TestAction): readonly Line
   const draw = drawer(scenario.seed);
   const lines: Line[] = [
     ...action.expectations(papers).map(
-      ({ id, text, of, should, why, source }): Line => ({
+      ({ id, of, should, values = {}, source }): Line => ({
         id,
-        text,
         subject: of,
-        right: should ? ('should' as const) : ('should not' as const),
+        right: should ? ('should' as const) : ('should-not' as const),
         judged: true,
-        why,
+        values,
         source,
         toldBy: [],
       }),
@@ -54,13 +53,12 @@ const drawn = (lines: readonly Line[], place: (line: Line) => number): readonly 
     .sort((x, y) => x.at - y.at)
     .map(({ line }) => line);
 
-const lineOf = ({ id, text, of = 'unit', why, source, toldBy }: Untold): Line => ({
+const lineOf = ({ id, of = 'unit', values = {}, source, toldBy }: Untold): Line => ({
   id,
-  text,
   subject: of,
-  right: "can't tell",
+  right: 'cant-tell',
   judged: false,
-  why,
+  values,
   source,
   toldBy,
 });
@@ -79,19 +77,12 @@ export function linesToChooseFrom(scenario: Scenario, action: TestAction): reado
   const own = testLines(scenario, action);
   const papers = papersOf(scenario);
   const draw = drawer(scenario.seed);
-  const ownTexts = [
-    ...action.expectations(papers).map(({ text }) => text),
-    ...action.untold(papers).map(({ text }) => text),
-  ];
   const others = ACTIONS.filter(
     (other) => other.id !== action.id && other.from === action.from && other.applies(papers),
   ).flatMap((other) =>
     other
       .untold(papers)
-      .filter(
-        ({ text, toldBy, ownOnly }) =>
-          ownOnly !== true && !toldBy.includes(action.id) && !ownTexts.includes(text),
-      )
+      .filter(({ toldBy, ownOnly }) => ownOnly !== true && !toldBy.includes(action.id))
       .map((untold): Line => ({ ...lineOf(untold), id: `${other.id}/${untold.id}` })),
   );
   const count = Math.max(LEAST_DECOYS, CHOOSE_FROM - own.length);

@@ -83,11 +83,11 @@ export interface Moment extends Look {
 
 /** The bench as it stands now. */
 export function lookInside(world: World, solved: Solved): Look {
-  const { plant, installation, actor, lastSent } = world;
+  const { plant, installation, control, lastSent } = world;
   const { site, design } = installation;
   const { sheet } = design;
   const lives = livesOf(site);
-  const snapshot = actor.getSnapshot();
+  const { snapshot } = control;
   const byLive = <T>(of: (live: Live) => T) =>
     Object.fromEntries(lives.map((live) => [live, of(live)])) as Partial<Record<Live, T>>;
   const contacts = contactsOf(site, design);

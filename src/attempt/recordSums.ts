@@ -33,11 +33,14 @@ export function weakTopics(summaries: readonly Summary[]): readonly WeakTopic[] 
     .sort((x, y) => wrongIn(y) - wrongIn(x) || (x.topic < y.topic ? -1 : 1));
 }
 
-/** The shares that each sureness claims, as its name says; from what can be had by guessing among three. */
+/**
+ * The shares that each sureness claims: about half, three in four, nineteen in twenty, each with room for a line or two
+ * of twenty. The room is a design choice.
+ */
 const CLAIMED: Readonly<Record<Sure, readonly [from: number, to: number]>> = {
-  'under 67 %': [1 / 3, 0.67],
-  '67 to 80 %': [0.67, 0.8],
-  'over 80 %': [0.8, 1],
+  guessing: [0.35, 0.65],
+  'fairly-sure': [0.65, 0.85],
+  'would-sign': [0.9, 1],
 };
 
 /** Below this a share says little: one line more or less moves it by more than ten in a hundred. */

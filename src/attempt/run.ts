@@ -20,7 +20,7 @@ import type { Sample } from '../verification/observed.ts';
 import { observe } from '../verification/observed.ts';
 import type { Papers } from '../verification/testAction.ts';
 import type { Attempt, Entry, EntryOf, Noted } from './attempt.ts';
-import { appended, ENGINE } from './attempt.ts';
+import { appended, ENGINE, FORMAT } from './attempt.ts';
 
 export interface Taken {
   readonly reading: Reading;
@@ -62,7 +62,7 @@ export const startRun = (scenario: Scenario, file: unknown, labels: Labels = {})
 
 /** The same in pieces, one an operation that was done before. */
 export const startingRun = (scenario: Scenario, file: unknown, labels: Labels = {}): Generator<null, Run> =>
-  bareRun(scenario, { format: 1, engine: ENGINE, scenario: file, ...labels, entries: [] });
+  bareRun(scenario, { format: FORMAT, engine: ENGINE, scenario: file, ...labels, entries: [] });
 
 function* bareRun(
   scenario: Scenario,

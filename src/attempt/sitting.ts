@@ -4,13 +4,15 @@
  */
 import type { Sample } from '../verification/observed.ts';
 import type { Run } from './run.ts';
-import { countingEntries, endOf } from './untimely.ts';
+import { endOf } from './untimely.ts';
 
 /** Of one test: what was done in it after one entry of the log and up to another. */
 export interface Sitting {
   readonly test: string;
   readonly after: number;
   readonly upTo: number;
+  /** What was typed after this entry does not count; left out, all of it does. */
+  readonly told?: number;
 }
 
 const isIn = ({ test, after, upTo }: Sitting, of: { readonly test: string | null; readonly entry: number }) =>
@@ -44,13 +46,6 @@ const nothing = (test: string): Sitting => ({ test, after: -1, upTo: -1 });
 
 /** The last sitting, judged or not: the one at hand. */
 export const lastSitting = (run: Run, test: string): Sitting => sittingsOf(run, test).at(-1) ?? nothing(test);
-
-/** The sitting that the last judgement is about; the last one where none was judged. */
-export function judgedSitting(run: Run, test: string): Sitting {
-  const judgement = countingEntries(run, 'judgement', test).at(-1);
-  const judgedAt = judgement === undefined ? Infinity : run.attempt.entries.indexOf(judgement);
-  return sittingsOf(run, test).findLast(({ after }) => after < judgedAt) ?? nothing(test);
-}
 
 export const samplesIn = (run: Run, sitting: Sitting): readonly Sample[] =>
   run.samples.filter((sample) => isIn(sitting, sample)).map(({ sample }) => sample);

@@ -8,7 +8,7 @@ import type { Summary } from './summary.ts';
 /** One concluded attempt, as far as a suggestion looks at it. */
 export interface Went {
   readonly rung: Rung;
-  readonly summary: Pick<Summary, 'criticalActs' | 'total' | 'of'>;
+  readonly summary: Pick<Summary, 'criticalActs' | 'total' | 'of' | 'passed'>;
 }
 
 /** A guess that this many in a hundred is enough to need less help, or little enough to need more: of our own. */
@@ -21,8 +21,8 @@ export interface Suggestion {
 }
 
 /**
- * Up one after two attempts on a rung of 80 or more in a hundred with no critical act, down one after a critical act
- * or under 50. `went` from the oldest to the newest; null where there is none.
+ * Up one after two attempts on a rung of 80 or more in a hundred that were passed, with no critical act; down one after a
+ * critical act or under 50. `went` from the oldest to the newest; null where there is none.
  */
 export function suggestedRung(went: readonly Went[]): Suggestion | null {
   const last = went.at(-1);
@@ -38,4 +38,6 @@ export function suggestedRung(went: readonly Went[]): Suggestion | null {
 }
 
 const inHundred = ({ summary: { total, of } }: Went): number => (of > 0 ? (100 * total) / of : 0);
-const isGood = (one: Went): boolean => one.summary.criticalActs === 0 && inHundred(one) >= UP;
+/** Where no pass is stated, the total alone speaks. */
+const isGood = (one: Went): boolean =>
+  one.summary.criticalActs === 0 && one.summary.passed !== false && inHundred(one) >= UP;

@@ -26,7 +26,8 @@ export interface Summary {
   readonly verdictGate: boolean;
   /** Gates that are not met and not set aside: then it is not passed, whatever the total. */
   readonly gatesMet: boolean;
-  readonly passed: boolean;
+  /** Null where no pass is stated. */
+  readonly passed: boolean | null;
   readonly total: number;
   /** What the total is out of. */
   readonly of: number;

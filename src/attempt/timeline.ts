@@ -3,7 +3,6 @@
  * steps of each in the lockstep. Levels and causes left come from twin.ts and elimination.ts.
  */
 import type { Seconds } from '../laws/quantities.ts';
-import { actionNamed } from '../verification/actions.ts';
 import type { Debrief, DebriefLine } from './debrief.ts';
 import { differences } from './differences.ts';
 import type { Lockstep, Step } from './twin.ts';
@@ -12,13 +11,12 @@ export interface TestMark {
   /** From 1, in the order in which the tests were begun. */
   readonly number: number;
   readonly test: string;
-  readonly title: string;
   /** Bench time at which its first operation had been done. */
   readonly at: Seconds;
   /** Its first and last step in the lockstep. */
   readonly first: number;
   readonly last: number;
-  /** Lines that one was over 80 % sure of, and wrong. */
+  /** Lines that one was sure of, and wrong. */
   readonly wrong: readonly DebriefLine[];
 }
 
@@ -37,7 +35,6 @@ export function timelineOf(lockstep: Lockstep, sureAndWrong: Debrief['sureAndWro
       return {
         number: i + 1,
         test,
-        title: actionNamed(test)?.title ?? test,
         at: (steps[first] as Step).unit.at,
         first,
         last: steps.findLastIndex((step) => step.test === test),

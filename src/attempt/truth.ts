@@ -6,13 +6,13 @@ import type { Reading } from '../bench/reading.ts';
 import type { Family } from '../faults/families.ts';
 import { judgeLimit } from '../verification/assess.ts';
 import type { Finding, Limit, TestAction } from '../verification/testAction.ts';
-import type { LimitJudged } from './attempt.ts';
+import type { Answer, Judged, LimitJudged } from './attempt.ts';
 import type { Line } from './lines.ts';
 import { linesToChooseFrom, testLines } from './lines.ts';
 import type { Run } from './run.ts';
 import { rungOf } from './rung.ts';
 import type { Sitting } from './sitting.ts';
-import { judgedSitting, readingsIn } from './sitting.ts';
+import { readingsIn } from './sitting.ts';
 import { asTyped, observedAsTyped, typedOf } from './typed.ts';
 import { firstPrediction } from './untimely.ts';
 
@@ -27,6 +27,8 @@ export interface TruthOfLimit {
   /** Index among all readings of the attempt, and the reading as typed. */
   readonly reading: number;
   readonly typed: Reading;
+  /** The typed figure by itself, without its uncertainty, keeps the limit. */
+  readonly pass: boolean;
   readonly right: LimitJudged;
 }
 
@@ -35,12 +37,8 @@ export interface TruthOfTest {
   readonly limits: readonly TruthOfLimit[];
 }
 
-/** By default of the sitting that the last judgement is about: the unit as it then was. */
-export function truthOf(
-  run: Run,
-  action: TestAction,
-  sitting: Sitting = judgedSitting(run, action.id),
-): TruthOfTest {
+/** By the unit as it was in that sitting. */
+export function truthOf(run: Run, action: TestAction, sitting: Sitting): TruthOfTest {
   const observed = observedAsTyped(run, sitting);
   const expectations = new Map(action.expectations(run.papers).map((e) => [e.id, e]));
   return {
@@ -69,7 +67,7 @@ function answerable(run: Run, action: TestAction): readonly Line[] {
 
 /** Every reading of the sitting that one of the test's limits applies to. */
 export function limitsOf(run: Run, action: TestAction, sitting: Sitting): readonly TruthOfLimit[] {
-  const typed = typedOf(run);
+  const typed = typedOf(run, sitting.told);
   const observed = observedAsTyped(run, sitting);
   return action.limits(run.papers).flatMap((limit) =>
     readingsIn(run, sitting).flatMap(({ reading, index }) => {
@@ -77,11 +75,21 @@ export function limitsOf(run: Run, action: TestAction, sitting: Sitting): readon
       const entry = typed.get(index);
       const asRead = entry === undefined ? reading : asTyped(reading, entry);
       const { pass, tooClose } = judgeLimit(limit, asRead);
-      const right: LimitJudged = tooClose ? 'too close' : pass ? 'within' : 'outside';
-      return [{ limit, reading: index, typed: asRead, right }];
+      const right: LimitJudged = tooClose ? 'too-close' : pass ? 'within' : 'outside';
+      return [{ limit, reading: index, typed: asRead, pass, right }];
     }),
   );
 }
 
-export const judgedRight = (finding: Finding): 'as it should' | 'not as it should' | 'not shown' =>
-  finding === 'met' ? 'as it should' : finding === 'broken' ? 'not as it should' : 'not shown';
+/**
+ * What is rightly said of a judged line: that the unit did what it should, or did not what it should not, where the line
+ * is met; the other way where it is broken.
+ */
+export function judgedRight({ finding, right }: Pick<TruthOfLine, 'finding' | 'right'>): Judged {
+  if (finding === null || finding === 'not shown') return 'not-shown';
+  return (finding === 'met') === (right === 'should') ? 'did' : 'did-not';
+}
+
+/** Whether a line was judged to be as it was said beforehand that it should be. */
+export const isJudgedAsSaid = (answer: Answer | undefined, judged: Judged): boolean =>
+  (answer === 'should' && judged === 'did') || (answer === 'should-not' && judged === 'did-not');

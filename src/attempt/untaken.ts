@@ -6,6 +6,7 @@ import { continuity } from '../bench/instruments/directTester.ts';
 import { pilot } from '../bench/instruments/pilotMeter.ts';
 import { voltage } from '../bench/instruments/voltageTools.ts';
 import type { Measurement } from '../bench/operation.ts';
+import { isIsolated } from '../bench/plant.ts';
 import { leadsOn } from '../bench/port.ts';
 import type { Reading, Truth } from '../bench/reading.ts';
 import { shown } from '../bench/reading.ts';
@@ -26,7 +27,7 @@ export const keyOfReading = ({ quantity, between }: Pick<Reading, 'quantity' | '
   `${quantity} ${[...(between ?? [])].sort().join(' – ')}`;
 
 export function untakenAt(world: World, taken: ReadonlySet<string>): readonly Untaken[] {
-  const list = world.plant.isolated.length === 0 ? powered(world) : dead(world);
+  const list = isIsolated(world.plant) ? dead(world) : powered(world);
   return list.flatMap(([measurement, truth]) => {
     const key = keyOfReading({ quantity: truth.quantity, ...truth.details });
     if (taken.has(key)) return [];
@@ -57,7 +58,7 @@ function powered(world: World): readonly Option[] {
 function dead(world: World): readonly Option[] {
   const { plant, installation, knowledge } = world;
   // Nobody is to be told that a continuity tester would have helped where nothing was proved dead.
-  const isProved = Object.values(knowledge.provedDead).some((at) => at !== undefined);
+  const isProved = Object.values(knowledge.provedDead).some(({ isWhole }) => isWhole);
   if (plant.testerFuse === 'opened' || !isProved) return [];
   const behindCover = [...livesOf(installation.site), 'PE'].map((x): [Terminal, Terminal] => [
     `supply.${x}`,

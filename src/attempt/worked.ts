@@ -6,7 +6,7 @@
 
 import type { Operation } from '../bench/operation.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
-import { faultsAmong } from '../faults/catalogue.ts';
+import type { NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verified } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
@@ -14,9 +14,11 @@ import { procedure, stillToDo } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, NotedOf } from './attempt.ts';
 import { TYPED_UNITS } from './attempt.ts';
-import { displayOf } from './display.ts';
+import { displayOf, showsTripTime } from './display.ts';
 import { testFigures, testLines } from './lines.ts';
-import { dueSteps } from './reasons.ts';
+import { faultsShown } from './marks/diagnosis.ts';
+import { dueSteps } from './marks/reasons.ts';
+import { rightVerdict } from './marks/verdict.ts';
 import { repeatsOf } from './repeats.ts';
 import type { Run, Taken } from './run.ts';
 import { act, note, startingRun } from './run.ts';
@@ -36,9 +38,9 @@ export function* workingAttempt(scenario: Scenario, file: unknown): Generator<nu
   return note(run, rightConclusion(run, yield* verifyingAtEnd(run)), 0).attempt;
 }
 
-/** The unit as it stands at the end, verified whole. */
+/** The unit as it stands at the end, verified with the tests that are allowed. */
 const verifyingAtEnd = ({ scenario, world }: Run): Generator<null, Verified> =>
-  verifyingOnce(scenario, { everything: true, faults: world.faults });
+  verifyingOnce(scenario, { faults: world.faults });
 
 function* workingTest(start: Run, action: TestAction): Generator<null, Run> {
   let run = note(start, rightPrediction(start, action), 0);
@@ -69,20 +71,22 @@ export const rightPrediction = ({ scenario }: Run, action: TestAction): NotedOf<
   test: action.id,
   lines: testLines(scenario, action).map(({ id, right }) => ({ id, answer: right })),
   figures: testFigures(scenario, action).map(({ id, value }) => ({ id, value })),
-  sure: 'over 80 %',
+  sure: 'would-sign',
 });
 
 /** A reading typed as it is shown, in the unit of the display, with all that belongs to it. */
 export function typedAsShown({ reading, test }: Taken, index: number): NotedOf<'observation'> {
   const { unit } = displayOf(reading);
-  const shown = shownFigure(reading);
+  const isTimed = showsTripTime(reading);
+  const shown = isTimed ? null : shownFigure(reading);
   return {
     kind: 'observation',
     test: test ?? '',
     reading: index,
     value: shown === null ? null : Number((shown / TYPED_UNITS[unit]).toPrecision(6)),
-    qualifier: reading.qualifier === 'unable' ? 'no reading' : reading.qualifier,
+    qualifier: reading.qualifier === 'unable' ? 'no-reading' : reading.qualifier,
     unit,
+    ...(isTimed && reading.tripMs != null ? { tripMs: reading.tripMs } : {}),
     ...(reading.quantity === 'pilot' && reading.low !== undefined ? { low: reading.low } : {}),
     ...(reading.quantity === 'pilot' && reading.duty != null ? { duty: reading.duty } : {}),
     ...(reading.quantity === 'insulation' && reading.volts !== undefined ? { volts: reading.volts } : {}),
@@ -97,8 +101,8 @@ export function rightJudgement(run: Run, action: TestAction): NotedOf<'judgement
   return {
     kind: 'judgement',
     test: action.id,
-    lines: truth.lines.flatMap(({ id, finding }) =>
-      finding === null ? [] : [{ id, judged: judgedRight(finding) }],
+    lines: truth.lines.flatMap((line) =>
+      line.finding === null ? [] : [{ id: line.id, judged: judgedRight(line) }],
     ),
     limits: truth.limits.map(({ limit, reading, right }) => ({ id: limit.id, reading, judged: right })),
   };
@@ -106,26 +110,31 @@ export function rightJudgement(run: Run, action: TestAction): NotedOf<'judgement
 
 export function rightConclusion(
   run: Run,
-  whole: Verified = toItsEnd(verifyingAtEnd(run)),
+  now: Verified = toItsEnd(verifyingAtEnd(run)),
 ): NotedOf<'conclusion'> {
   const { scenario, repairs } = run;
-  const [fault] = faultsAmong(scenario.faults);
-  const due = dueSteps(run, whole);
-  const isSound = whole.conclusion === 'sound';
+  const met = toItsEnd(verifyingOnce(scenario));
+  // What no test that is allowed shows cannot be named.
+  const [fault, ...others] = met.conclusion === 'not sound' ? faultsShown(scenario, met) : [];
+  const due = dueSteps(run, now);
+  const asksRepeats = now.conclusion === 'not sound' || repairs.length > 0;
   return {
     kind: 'conclusion',
-    verdict: isSound ? 'fit for service' : 'not fit for service',
+    verdict: rightVerdict(now),
     because: '',
     cause: fault?.id ?? 'nothing',
     family: fault?.family ?? null,
-    sure: 'over 80 %',
-    findings: whole.actions.flatMap(({ action, expectations }) =>
-      expectations
+    ...(others.length === 0 ? {} : { others: others.map(({ id, family }) => ({ cause: id, family })) }),
+    sure: 'would-sign',
+    findings: now.actions.flatMap(({ action, expectations, limits }) => {
+      const lines = expectations
         .filter(({ finding }) => finding === 'broken')
-        .map(({ expectation }) => ({ test: action.id, id: expectation.id })),
-    ),
-    next: due.next[0] as NotedOf<'conclusion'>['next'],
-    tell: due.tell[0] as NotedOf<'conclusion'>['tell'],
-    ...(isSound && repairs.length === 0 ? {} : { repeat: [...repeatsOf(run, whole).due] }),
+        .map(({ expectation }) => expectation.id);
+      const outside = limits.filter(({ pass }) => !pass).map(({ limit }) => limit.id);
+      return [...lines, ...new Set(outside)].map((id) => ({ test: action.id, id }));
+    }),
+    next: due.next[0] as NextStep,
+    tell: due.tell[0] as Tell,
+    ...(asksRepeats ? { repeat: [...repeatsOf(run, now).due] } : {}),
   };
 }

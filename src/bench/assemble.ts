@@ -2,12 +2,12 @@
  * Puts an installation on the bench: wires it, starts the control, connects the devices that trip, and lets it stand
  * powered for a minute.
  */
-import { createActor } from 'xstate';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import { withFaults } from '../faults/catalogue.ts';
 import type { Parts } from '../faults/parts.ts';
 import type { Amps, Seconds } from '../laws/quantities.ts';
 import { microseconds } from '../laws/quantities.ts';
+import { Control } from '../unit/control.ts';
 import type { Draw } from '../unit/design.ts';
 import { unitChart } from '../unit/unitChart.ts';
 import type { Seed } from './draw.ts';
@@ -55,7 +55,7 @@ export function* assembling(
     installation,
     wiring,
     upstreamPickup: upstreamPickupOf(installation, draw),
-    actor: controlOf(installation, timeline, counts),
+    control: controlOf(installation, timeline, counts),
     timeline,
     draw,
     trips: {
@@ -104,8 +104,8 @@ export function reassemble(world: World, faults: readonly FaultChoice[]): void {
   world.installation = withFaults(world.sound, faults);
   world.wiring = wire(world.installation);
   world.upstreamPickup = upstreamPickupOf(world.installation, world.draw);
-  world.actor.stop();
-  world.actor = controlOf(world.installation, world.timeline, world.counts);
+  world.control.stop();
+  world.control = controlOf(world.installation, world.timeline, world.counts);
   world.lastSent = null;
   // With no supply the lock's motor drives nothing: the control finds the lock where it stands.
   move(world, { lockDriven: world.plant.plugLock === 'held' });
@@ -119,15 +119,11 @@ function upstreamPickupOf({ site, upstreamDevice }: Parts, draw: Draw): Amps {
 }
 
 /** The unit's control on this design, unpowered as yet. */
-function controlOf({ design }: Parts, timeline: Timeline, counts: World['counts']): World['actor'] {
+function controlOf({ design }: Parts, timeline: Timeline, counts: World['counts']): World['control'] {
   const clock = timeline.asClock(() => {
     counts.chartEvents += 1;
   });
-  const actor = createActor(unitChart(), { input: { design }, clock });
-  // A chart that throws only turns to 'error'; the sender must look (checkChart).
-  actor.subscribe({ error: () => {} });
-  actor.start();
-  return actor;
+  return new Control(design, clock);
 }
 
 function tripResidual(world: World): void {

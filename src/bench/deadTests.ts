@@ -9,6 +9,7 @@ import { CONTACT_ALLOWANCE, expectedCable, expectedCircuitProtective } from '../
 import { opensEarthUnpowered } from '../unit/design.ts';
 import type { FailedTest, Knowledge } from './knowledge.ts';
 import type { Measurement } from './operation.ts';
+import { isNeutralOpened } from './plant.ts';
 import type { Reading } from './reading.ts';
 import type { Probe, Terminal } from './terminals.ts';
 import { isAt, isEarth, labelOf, onEarth, onPilot, terminalsBetween, terminalsIn } from './terminals.ts';
@@ -59,8 +60,8 @@ function insulation(
   { between, volts }: Extract<Measurement, { quantity: 'insulation' }>,
   reading: Reading,
 ): Told | null {
-  if (onPilot(between) || isThroughElectronics(world, between) || isJoinedAtSource(world, between))
-    return null;
+  const canBeNothingElse = [isThroughElectronics, isThroughOtherLoads, isJoinedAtSource, isLinked];
+  if (onPilot(between) || canBeNothingElse.some((is) => is(world, between))) return null;
   const { minimum } = minimumInsulation(230);
   const failure =
     reading.value !== null && reading.value < minimum ? `insulation under ${minimum / 1e6} MΩ` : null;
@@ -92,11 +93,27 @@ export const isThroughElectronics = (
   !onEarth(between) &&
   (installation.design.sheet.poleBleed !== null || terminalsBetween(between).some((t) => !isAt(t, 'outlet')));
 
+/** Off by the main switch alone, the circuit’s lives are joined through whatever the other circuits supply. */
+const isThroughOtherLoads = ({ plant }: World, between: readonly [Probe, Probe]): boolean =>
+  plant.isolated.length === 0 &&
+  !onEarth(between) &&
+  terminalsBetween(between).some((t) => !isAt(t, 'outlet'));
+
 /** The neutral is joined to earth at the source: with its pole closed nothing but that is read. */
 const isJoinedAtSource = ({ plant }: World, between: readonly [Probe, Probe]): boolean =>
   onEarth(between) &&
-  !plant.isolated.includes('N') &&
-  terminalsBetween(between).some((t) => t === 'origin.N' || t === 'supply.N' || t === 'incoming.N');
+  terminalsBetween(between).some(
+    (t) => t === 'incoming.N' || ((t === 'origin.N' || t === 'supply.N') && !isNeutralOpened(plant)),
+  );
+
+/** Through a temporary link of the trainee's own. */
+const isLinked = ({ plant }: World, between: readonly [Probe, Probe]): boolean => {
+  const [first = [], second = []] = between.map((probe) => terminalsIn(probe).map(conductorOf));
+  const joins = (a: string, b: string) =>
+    plant.links.some((link) => [a, b].sort().join() === link.split('-').map(circuitEnd).sort().join());
+  return first.some((a) => second.some((b) => joins(a, b)));
+};
+const circuitEnd = (x: string): string => (x === 'PE' ? x : `circuit ${x}`);
 
 /** A protective conductor that reads this much or more is as good as open, Ω. A design choice. */
 const AS_GOOD_AS_OPEN: Ohms = 100;

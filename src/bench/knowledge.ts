@@ -3,11 +3,12 @@
  * it was found live since it was isolated, which dead tests stand failed, whether the protective conductor is known to
  * be open. Unsafe acts are judged by it.
  */
-import type { Microseconds, Volts } from '../laws/quantities.ts';
+import type { Volts } from '../laws/quantities.ts';
+import type { Proofs } from './proofs.ts';
 import type { Place } from './terminals.ts';
 
 export interface Knowledge {
-  readonly provedDead: Readonly<Partial<Record<Place, Microseconds>>>;
+  readonly provedDead: Proofs;
   /** Where proving showed a voltage though it was isolated, and no later one showed it gone. */
   readonly foundLive: readonly Place[];
   /** Failed dead tests that stand: those of which a path has not passed since. */

@@ -11,7 +11,7 @@ import { LOOP_CURRENTS } from './instruments/loopTester.ts';
 import { OPENINGS, type Opening } from './instruments/openingTimer.ts';
 import { WAVEFORMS } from './instruments/residualTester.ts';
 import { VOLTAGE_TOOLS } from './instruments/voltageTools.ts';
-import { REMOVABLES, TESTED_PLACES } from './plant.ts';
+import { ISOLATORS, REMOVABLES, TESTED_PLACES } from './plant.ts';
 import { VEHICLE_STATES } from './standIn.ts';
 import { PLACES } from './terminals.ts';
 
@@ -81,6 +81,13 @@ const measurement = v.variant('quantity', [
   }),
 ]);
 
+/**
+ * When the detector was tried on a proving unit: before the test and after it, before it alone, not at all. Without a
+ * word of it, as in scripts and logs from before it was asked, it was both.
+ */
+export const PROOFS = ['both', 'before', 'none'] as const;
+export type DetectorProof = (typeof PROOFS)[number];
+
 /** Buttons that the contract's `press` knows; `reset` is an operation of its own. */
 export const PRESSABLE = ['residual-test', 'stop', 'emergency', 'authorise', 'override-delay'] as const;
 
@@ -94,11 +101,12 @@ export const leakageSchema = v.strictObject({
 const plainOperations = v.variant('op', [
   v.strictObject({
     op: v.literal('isolate'),
-    at: v.optional(v.literal('origin'), 'origin'),
+    at: v.optional(v.picklist(ISOLATORS), 'origin'),
     poles: v.optional(v.picklist(['all', 'line']), 'all'),
     lock: v.optional(v.boolean(), true),
   }),
-  v.strictObject({ op: v.literal('energise') }),
+  /** Left out, everything that is off goes on. */
+  v.strictObject({ op: v.literal('energise'), at: v.optional(v.picklist(ISOLATORS)) }),
   v.strictObject({ op: v.literal('open-cover') }),
   v.strictObject({ op: v.literal('close-cover') }),
   v.strictObject({ op: v.literal('check-instruments') }),
@@ -108,6 +116,7 @@ const plainOperations = v.variant('op', [
     op: v.literal('prove-dead'),
     at: v.picklist(PLACES),
     tool: v.optional(v.picklist(VOLTAGE_TOOLS), 'two-pole'),
+    proof: v.optional(v.picklist(PROOFS), 'both'),
   }),
   v.strictObject({ op: v.literal('disconnect'), what: v.picklist(REMOVABLES) }),
   v.strictObject({ op: v.literal('reconnect'), what: v.picklist(REMOVABLES) }),

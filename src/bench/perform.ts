@@ -6,15 +6,16 @@ import type { Seconds } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
 import type { Found } from '../site/part.ts';
 import { pairsOf } from '../site/part.ts';
-import { livesOf } from '../site/site.ts';
+import { linesOf, livesOf } from '../site/site.ts';
 import type { Indicator } from '../unit/unitChart.ts';
 import { learn } from './deadTests.ts';
 import { voltage } from './instruments/voltageTools.ts';
-import type { Knowledge } from './knowledge.ts';
 import { measure } from './measure.ts';
 import type { Operation } from './operation.ts';
-import { polesOpenedBy } from './plant.ts';
+import type { Link } from './plant.ts';
+import { ISOLATORS, isIsolated, offAt, polesOpenedBy } from './plant.ts';
 import { leadsOn } from './port.ts';
+import { afterProving, afterSwitchingOn, showDead, showLive } from './proofs.ts';
 import { putRight } from './putRight.ts';
 import type { Reading, Truth } from './reading.ts';
 import { shown } from './reading.ts';
@@ -108,7 +109,7 @@ function act(world: World, operation: Operation, key: string): Done {
     case 'isolate':
       return isolate(world, operation);
     case 'energise':
-      return energise(world);
+      return energise(world, operation);
     case 'open-cover':
       return set(world, { cover: 'open' });
     case 'close-cover':
@@ -185,8 +186,10 @@ function wait(world: World, time: Seconds): Done {
   return DONE;
 }
 
-function isolate(world: World, { poles, lock }: OperationNamed<'isolate'>): Done {
+function isolate(world: World, { at, poles, lock }: OperationNamed<'isolate'>): Done {
   const { site } = world.installation;
+  // It has a pole for the neutral, which opens with the lines.
+  if (at === 'main-switch') return set(world, { mainOff: livesOf(site), mainLocked: lock });
   const opened =
     poles === 'all'
       ? livesOf(site)
@@ -194,15 +197,25 @@ function isolate(world: World, { poles, lock }: OperationNamed<'isolate'>): Done
   return set(world, { isolated: opened, locked: lock });
 }
 
-/** Closes what was opened at the origin, a tripped breaker too. What was proved dead is so no longer. */
-function energise(world: World): Done {
-  world.knowledge = { ...world.knowledge, provedDead: {}, foundLive: [] };
-  const done = set(world, { isolated: [], locked: false, breaker: 'closed' });
-  world.trips.breaker.reset();
+/** Closes what was opened there, at the origin a tripped breaker too. What was proved dead by it is so no longer. */
+function energise(world: World, { at }: OperationNamed<'energise'>): Done {
+  const on = at === undefined ? ISOLATORS : [at];
+  const stays = offAt(world.plant).some((other) => !on.includes(other));
+  world.knowledge = {
+    ...world.knowledge,
+    provedDead: afterSwitchingOn(world.knowledge.provedDead, on),
+    foundLive: stays ? world.knowledge.foundLive : [],
+  };
+  const done = set(world, {
+    ...(on.includes('main-switch') ? { mainOff: [], mainLocked: false } : {}),
+    ...(on.includes('origin') ? { isolated: [], locked: false, breaker: 'closed' as const } : {}),
+  });
+  if (on.includes('origin')) world.trips.breaker.reset();
   return done;
 }
 
-function proveDead(world: World, { at, tool }: OperationNamed<'prove-dead'>, key: string): Done {
+function proveDead(world: World, operation: OperationNamed<'prove-dead'>, key: string): Done {
+  const { at, tool } = operation;
   const outOfReach = at === 'supply' && world.plant.cover === 'closed';
   const readings = pairsOf([...livesOf(world.installation.site), 'PE']).map(([x, y]) => {
     const between = [`${at}.${x}`, `${at}.${y}`] as const;
@@ -212,29 +225,31 @@ function proveDead(world: World, { at, tool }: OperationNamed<'prove-dead'>, key
     world.onlooker?.met(world, truth);
     return shown(truth, `${key} ${x}-${y}`, seconds(world.timeline.now), world.draw);
   });
-  const dead = readings.every(({ value }) => value !== null && value < DEAD);
-  const isLive = readings.some(({ value }) => value !== null && value >= DEAD);
-  if (world.plant.isolated.length > 0) world.knowledge = learnProved(world, at, { dead, isLive, tool });
+  learnProved(world, operation, readings);
   pass(world, DURATIONS['prove-dead']);
   return { ...shows(...readings), refused: outOfReach ? 'cover closed' : null };
 }
 
-/** What one proving at a place has shown: dead only by the tool for it, live by any. */
+/** What one proving at a place has shown: dead only by a detector that was tried before and after, live by any tool. */
 function learnProved(
-  { knowledge, timeline }: World,
-  at: OperationNamed<'prove-dead'>['at'],
-  { dead, isLive, tool }: { dead: boolean; isLive: boolean; tool: OperationNamed<'prove-dead'>['tool'] },
-): Knowledge {
-  const { [at]: _, ...elsewhere } = knowledge.provedDead;
+  world: World,
+  operation: OperationNamed<'prove-dead'>,
+  readings: readonly Reading[],
+): void {
+  const { knowledge, timeline, plant } = world;
+  if (!isIsolated(plant)) return;
+  const { at, tool, proof } = operation;
   const others = knowledge.foundLive.filter((place) => place !== at);
-  if (isLive) return { ...knowledge, provedDead: elsewhere, foundLive: [...others, at] };
-  return dead && tool === 'two-pole'
-    ? { ...knowledge, provedDead: { ...elsewhere, [at]: timeline.now }, foundLive: others }
-    : knowledge;
+  const isDead = showDead(readings) && tool === 'two-pole' && proof === 'both';
+  world.knowledge = {
+    ...knowledge,
+    provedDead: afterProving(knowledge.provedDead, operation, readings, {
+      at: timeline.now,
+      off: offAt(plant),
+    }),
+    foundLive: showLive(readings) ? [...others, at] : isDead ? others : knowledge.foundLive,
+  };
 }
-
-/** A detector that shows less than this calls it dead, V. A design choice: under the lowest step of a two-pole detector (12 V, common practice, no source). */
-export const DEAD = 12;
 
 function remove(world: World, { op, what }: OperationNamed<'disconnect' | 'reconnect'>): Done {
   const { removed, cover } = world.plant;
@@ -250,11 +265,20 @@ function remove(world: World, { op, what }: OperationNamed<'disconnect' | 'recon
 
 function link(world: World, { op, between }: OperationNamed<'link' | 'unlink'>): Done {
   const ends = between.map((probe) => (typeof probe === 'string' ? probe : '')).sort();
-  const line = (['L1', 'L2', 'L3'] as const).find((x) => ends.join() === `origin.${x},origin.PE`);
-  if (line === undefined || !livesOf(world.installation.site).includes(line))
-    return refuse('a link goes from a line to PE at the origin');
-  const others = world.plant.links.filter((x) => x !== line);
-  return set(world, { links: op === 'link' ? [...others, line] : others });
+  const wanted = linesOf(world.installation.site)
+    .flatMap((x): Link[] => [`${x}-PE`, `${x}-N`])
+    .find(
+      (x) =>
+        ends.join() ===
+        x
+          .split('-')
+          .map((end) => `origin.${end}`)
+          .sort()
+          .join(),
+    );
+  if (wanted === undefined) return refuse('a link goes from a line to PE or N at the origin');
+  const others = world.plant.links.filter((x) => x !== wanted);
+  return set(world, { links: op === 'link' ? [...others, wanted] : others });
 }
 
 function setVehicle(world: World, { op: _, ...settings }: OperationNamed<'vehicle'>): Done {
@@ -308,8 +332,8 @@ function reset(world: World, what: OperationNamed<'reset'>['what']): Done {
       settle(world);
       return wait(world, DURATIONS['reset upstream']);
     case 'supply': {
+      if (isIsolated(world.plant)) return refuse('the supply is off');
       const { isolated } = world.plant;
-      if (isolated.length > 0) return refuse('the supply is off');
       set(world, { isolated: livesOf(world.installation.site) });
       pass(world, DURATIONS['reset supply']);
       world.knowledge = { ...world.knowledge, provedDead: {} };

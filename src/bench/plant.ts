@@ -19,6 +19,13 @@ import { standInContacts, unpluggedStandIn } from './standIn.ts';
 export const REMOVABLES = ['unit', 'arrester', 'earthing-conductor', 'electrode'] as const;
 export type Removable = (typeof REMOVABLES)[number];
 
+/** Where it is isolated by hand: this circuit at the origin, or the whole installation at its main switch. */
+export const ISOLATORS = ['origin', 'main-switch'] as const;
+export type Isolator = (typeof ISOLATORS)[number];
+
+/** Temporary links at the origin, each from a line to PE or to N. */
+export type Link = `${Line}-${'PE' | 'N'}`;
+
 /** Where a test current can flow: at the outlet, or at the outgoing terminals of the origin, before the unit. */
 export const TESTED_PLACES = ['outlet', 'origin'] as const;
 export type TestedPlace = (typeof TESTED_PLACES)[number];
@@ -40,6 +47,9 @@ export interface Plant {
   /** Poles opened by hand at the origin, and whether they are locked. */
   readonly isolated: readonly Live[];
   readonly locked: boolean;
+  /** Poles opened by hand at the main switch, which takes the other circuits with it, and whether they are locked. */
+  readonly mainOff: readonly Live[];
+  readonly mainLocked: boolean;
   readonly breaker: 'closed' | 'tripped';
   readonly upstream: 'closed' | 'tripped';
   readonly unitBreaker: 'closed' | 'tripped';
@@ -52,8 +62,7 @@ export interface Plant {
   readonly duty: Duty;
   readonly cover: 'closed' | 'open';
   readonly removed: readonly Removable[];
-  /** Temporary links at the origin, by line, to PE. */
-  readonly links: readonly Line[];
+  readonly links: readonly Link[];
   /** The PE pole of an open-PEN measure, held mechanically. */
   readonly earthPole: 'closed' | 'open';
   readonly pen: 'sound' | 'open';
@@ -81,6 +90,8 @@ export interface Plant {
 export const plantAtRest = (site: Site, design: UnitDesign): Plant => ({
   isolated: [],
   locked: false,
+  mainOff: [],
+  mainLocked: false,
   breaker: 'closed',
   upstream: 'closed',
   unitBreaker: 'closed',
@@ -112,6 +123,7 @@ export const plantAtRest = (site: Site, design: UnitDesign): Plant => ({
 /** Positions that change nothing in the network. */
 const UNFELT = {
   locked: undefined,
+  mainLocked: undefined,
   coil: undefined,
   plugLock: undefined,
   lockDriven: undefined,
@@ -145,6 +157,19 @@ function textOf(part: object): string {
   return text;
 }
 
+/** What is off by hand: with either of them off the circuit is isolated. */
+export const offAt = ({ isolated, mainOff }: Plant): readonly Isolator[] =>
+  ISOLATORS.filter((at) => (at === 'origin' ? isolated : mainOff).length > 0);
+export const isIsolated = (plant: Plant): boolean => offAt(plant).length > 0;
+
+/** Nobody else can switch it on again: one of the two is off and locked. */
+export const isLockedOff = (plant: Plant): boolean =>
+  (plant.isolated.length > 0 && plant.locked) || isMainLockedOff(plant);
+export const isMainLockedOff = ({ mainOff, mainLocked }: Plant): boolean => mainOff.length > 0 && mainLocked;
+
+export const isNeutralOpened = ({ isolated, mainOff }: Plant): boolean =>
+  isolated.includes('N') || mainOff.includes('N');
+
 export const plugPosition = (plant: Plant): 'out' | 'in' | 'held' =>
   !plant.standIn.plugged ? 'out' : plant.plugLock === 'held' ? 'held' : 'in';
 
@@ -166,6 +191,7 @@ export function contactsOf(site: Site, design: UnitDesign): ReadonlyMap<string, 
   const openedByBreaker = polesOpenedBy(site, breaker.poles);
   const openedUpstream = residualDevice === null ? [] : polesOpenedBy(site, residualDevice.poles);
   const ofPole = (pole: Live): readonly (readonly [string, IsClosed])[] => [
+    [`main.${pole}`, (plant) => !plant.mainOff.includes(pole)],
     [
       `origin.${pole}`,
       (plant) =>
@@ -176,7 +202,10 @@ export function contactsOf(site: Site, design: UnitDesign): ReadonlyMap<string, 
     ],
     [`unit.${pole}`, (plant) => !plant.removed.includes('unit') && plant.unitBreaker === 'closed'],
     [`contactor.${pole}`, (plant) => poleClosed(plant, design, pole)],
-    [`link.${pole}-PE`, (plant) => pole !== 'N' && plant.links.includes(pole)],
+    ...(['PE', 'N'] as const).map((to): readonly [string, IsClosed] => [
+      `link.${pole}-${to}`,
+      (plant) => pole !== 'N' && plant.links.includes(`${pole}-${to}`),
+    ]),
   ];
   return new Map<string, IsClosed>([
     ...standInContacts.map(([name, isClosed]) => [name, (plant: Plant) => isClosed(plant.standIn)] as const),

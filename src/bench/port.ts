@@ -3,6 +3,7 @@
  * instrument would call it live.
  */
 
+import type { Parts } from '../faults/parts.ts';
 import type { Live } from '../laws/conductors.ts';
 import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
 import type { Seen } from '../network/port.ts';
@@ -12,7 +13,7 @@ import { difference } from '../network/potentials.ts';
 import type { Part } from '../site/part.ts';
 import type { Place, Probe, Terminal } from './terminals.ts';
 import { terminalsIn } from './terminals.ts';
-import type { Solution } from './wiring.ts';
+import type { Solution, Wiring } from './wiring.ts';
 import { solve, wire } from './wiring.ts';
 import type { World } from './world.ts';
 import { portOf } from './world.ts';
@@ -47,7 +48,7 @@ function nodeOf(world: World, terminal: Terminal): string {
 export const nodeAtPlace = (world: World, place: Place | 'incoming', conductor: Live): string =>
   nodeOf(world, `${place}.${conductor}`);
 
-/** Where two probes touch. Joining terminals changes the network, so it is wired anew for this measurement. */
+/** Where two probes touch. Joining terminals changes the network: it is wired anew for them. */
 export function leadsOn(world: World, a: Probe, b: Probe): Leads {
   const [first, second] = [a, b].map((probe) => terminalsIn(probe).map((t) => nodeOf(world, t))) as [
     string[],
@@ -60,13 +61,33 @@ export function leadsOn(world: World, a: Probe, b: Probe): Leads {
       nodeAt: world.wiring.nodeAt,
       solution: world.solution,
     };
-  const installation = { ...world.installation, parts: [...world.installation.parts, ...joins] };
-  const wiring = wire(installation);
+  const { installation, wiring } = wiredWith(world, joins);
   return {
     port: { a: wiring.nodeAt(first[0] as string), b: wiring.nodeAt(second[0] as string) },
     nodeAt: wiring.nodeAt,
     solution: solve(wiring, installation, world.plant),
   };
+}
+
+interface Wired {
+  readonly installation: Parts;
+  readonly wiring: Wiring;
+}
+
+/** By which terminals are joined, for each wiring: a test joins the same ones in many positions. */
+const wiredBefore = new WeakMap<Wiring, Map<string, Wired>>();
+const MOST_WIRED = 10;
+
+function wiredWith({ installation: bare, wiring: own }: World, joins: readonly Part[]): Wired {
+  const before = wiredBefore.get(own) ?? new Map<string, Wired>();
+  const key = joins.map(({ id }) => id).join(' ');
+  const known = before.get(key);
+  if (known !== undefined) return known;
+  const installation = { ...bare, parts: [...bare.parts, ...joins] };
+  const wired = { installation, wiring: wire(installation) };
+  if (before.size >= MOST_WIRED) before.clear();
+  wiredBefore.set(own, before.set(key, wired));
+  return wired;
 }
 
 const joined = (nodes: readonly string[]): readonly Part[] =>

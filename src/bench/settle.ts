@@ -13,7 +13,6 @@ import { isPowered, sense } from '../unit/sense.ts';
 import type { Sensed, UnitEvent } from '../unit/sensed.ts';
 import { sameSensed } from '../unit/sensed.ts';
 import type { Commands } from '../unit/unitChart.ts';
-import { commandsOf } from '../unit/unitChart.ts';
 import type { Plant } from './plant.ts';
 import { plugPosition, poleClosed } from './plant.ts';
 import type { TripTimes } from './sensors.ts';
@@ -47,7 +46,7 @@ export function move(world: World, change: Partial<Plant>): void {
 /** Lets commands, plant, network and control follow each other until nothing changes. */
 export function settle(world: World): void {
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    obey(world, commandsOf(world.actor.getSnapshot()));
+    obey(world, world.control.commands);
     rearm(world);
     if (!tell(world)) return;
   }
@@ -59,7 +58,6 @@ export function advance(world: World, until: Microseconds, stop?: (world: World)
   const { timeline } = world;
   for (let due = timeline.next(); due !== null && due <= until; due = timeline.next()) {
     timeline.fire();
-    checkChart(world);
     settle(world);
     if (stop?.(world)) return;
   }
@@ -249,21 +247,14 @@ function activeCurrent({ solution, wiring }: World, part: string, line: string):
 const plugFelt = (plant: Plant, { lock }: UnitDesign) =>
   lock.feedback === 'always held' && plant.lockDriven && plant.standIn.plugged ? 'held' : plugPosition(plant);
 
-/** Sends one event to the control and makes sure that it took it. */
 export function send(world: World, event: UnitEvent): void {
   world.counts.chartEvents += 1;
-  world.actor.send(event);
-  checkChart(world);
-}
-
-function checkChart(world: World): void {
-  const snapshot = world.actor.getSnapshot();
-  if (snapshot.status === 'error') throw snapshot.error;
+  world.control.send(event);
 }
 
 /** A sensor that acts through the control is ready again as soon as the control is. */
 function rearm(world: World): void {
-  const snapshot = world.actor.getSnapshot();
+  const { snapshot } = world.control;
   const { sheet } = world.installation.design;
   const own = sheet.residual.by === 'breaker';
   if (!own && world.trips.residual.hasTripped && !snapshot.hasTag('residual tripped'))

@@ -69,7 +69,7 @@ export class Timeline {
 
   /** The same queue in the form that the statechart's timers use; `onTimer` is told of each that fires. */
   asClock(onTimer: () => void): {
-    setTimeout: (run: (...args: undefined[]) => void, ms: number) => Ticket;
+    setTimeout: (run: () => void, ms: number) => Ticket;
     clearTimeout: (ticket: Ticket) => void;
   } {
     return {

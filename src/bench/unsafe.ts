@@ -6,8 +6,8 @@ import { livesOf } from '../site/site.ts';
 import { opensEarthUnpowered } from '../unit/design.ts';
 import { isThroughElectronics } from './deadTests.ts';
 import type { Measurement, Operation } from './operation.ts';
-import type { Removable } from './plant.ts';
-import { polesOpenedBy } from './plant.ts';
+import type { Isolator, Removable } from './plant.ts';
+import { isIsolated, isLockedOff, isMainLockedOff, isNeutralOpened, offAt, polesOpenedBy } from './plant.ts';
 import { liveBetween } from './port.ts';
 import { isAt, onEarth, onPilot, terminalsBetween, terminalsIn } from './terminals.ts';
 import type { World } from './world.ts';
@@ -46,10 +46,20 @@ export const UNSAFE_ACTS = {
     act: 'conductor handled that was not locked off and proved dead where it is',
     why: 'Dead at the board is not dead at the unit, nor the other way round: another way, a second source, a borrowed neutral. Lock it off and prove it at the very terminals (EAWR regs 13 and 14, HSG85).',
   },
+  'conductor-half-proved': {
+    critical: false,
+    act: 'conductor handled on a detector that was proved before the test and not after it',
+    why: 'The detector may have failed during the test, and a failed detector shows every live part as dead. Prove it again at once, before you touch anything (GS38).',
+  },
+  'earth-off-supply-on': {
+    critical: true,
+    act: 'earthing conductor or electrode taken off with the main switch not locked off',
+    why: 'The whole house stays supplied with no earth: a fault in any circuit puts mains voltage on every case and pipe, and on the two ends that you hold apart (EAWR reg. 8, Guidance Note 3).',
+  },
   'energised-with-link': {
     critical: true,
     act: 'energised with a temporary link in',
-    why: 'The first switch-on is a dead short from line to earth.',
+    why: 'The first switch-on is a dead short from line to the conductor that it is linked to.',
   },
   'energised-cover-open': {
     critical: true,
@@ -80,6 +90,11 @@ export const UNSAFE_ACTS = {
     critical: false,
     act: 'proved dead with a meter',
     why: 'A meter on a wrong range or with a broken lead shows nothing on a live part; only a proved two-pole detector proves dead (GS38).',
+  },
+  'detector-not-proved': {
+    critical: false,
+    act: 'tested for dead with a detector that was not proved before and after',
+    why: 'A detector with a flat battery or a broken lead shows nothing on a live part. Try it on a proving unit, test every pair, and try it again (GS38).',
   },
   'isolated-without-lock': {
     critical: false,
@@ -143,31 +158,33 @@ export function unsafeIn(world: World, operation: Operation): readonly UnsafeAct
   switch (operation.op) {
     case 'isolate':
       when(!operation.lock, 'isolated-without-lock');
-      when(leavesNeutral(world, operation.poles), 'neutral-not-isolated');
+      when(operation.at === 'origin' && leavesNeutral(world, operation.poles), 'neutral-not-isolated');
       when(isLoaded(world), 'isolated-under-load');
       break;
     case 'prove-dead':
       when(operation.tool === 'meter', 'proved-with-meter');
+      when(operation.tool === 'two-pole' && operation.proof !== 'both', 'detector-not-proved');
       break;
     case 'open-cover':
       if (world.plant.cover === 'closed') ids.push(...unsafeOpening(world));
       break;
     case 'disconnect':
     case 'reconnect':
-      when(!mayHandleAt(world, PLACE_OF[operation.what]), 'conductor-not-proved-dead');
+      when(operation.op === 'disconnect' && leavesUnearthed(world, operation.what), 'earth-off-supply-on');
+      ids.push(...unsafeHandling(world, [PLACE_OF[operation.what]], operation.what === 'unit'));
       when(isVehicleThere(world), 'vehicle-left-plugged');
       break;
     case 'link':
     case 'unlink':
-      when(!mayHandleAt(world, 'origin'), 'conductor-not-proved-dead');
+      ids.push(...unsafeHandling(world, ['origin'], operation.between.flat().includes('origin.N')));
       when(isVehicleThere(world), 'vehicle-left-plugged');
       break;
     case 'put-right':
       // Both places whatever the cause is, so that what has to be proved tells nothing of it.
-      when(!(mayHandleAt(world, 'origin') && mayHandleAt(world, 'supply')), 'conductor-not-proved-dead');
+      ids.push(...unsafeHandling(world, ['origin', 'supply'], true));
       break;
     case 'energise':
-      if (world.plant.isolated.length > 0) ids.push(...unsafeEnergising(world));
+      ids.push(...unsafeEnergising(world, operation.at));
       break;
     case 'measure':
       ids.push(...unsafeMeasuring(world, operation));
@@ -179,8 +196,8 @@ export function unsafeIn(world: World, operation: Operation): readonly UnsafeAct
 }
 
 /** A charge is drawn through what is about to be opened. */
-const isLoaded = ({ plant: { standIn, contactor, isolated } }: World): boolean =>
-  isolated.length === 0 && contactor === 'closed' && standIn.plugged && standIn.load > 0;
+const isLoaded = ({ plant }: World): boolean =>
+  !isIsolated(plant) && plant.contactor === 'closed' && plant.standIn.plugged && plant.standIn.load > 0;
 
 /** Plugged in as a vehicle is; in state A it is a lead to measure through. */
 const isVehicleThere = ({ plant: { standIn } }: World): boolean => standIn.plugged && standIn.state !== 'A';
@@ -204,9 +221,10 @@ const isEarthShown = ({ knowledge, installation }: World, terminals: readonly st
     knowledge.earthShown.includes('PE of the cable'));
 
 /** On a TT site, by a device that has no pole for it. */
-const leavesNeutral = ({ installation: { site } }: World, poles: 'all' | 'line'): boolean =>
+const leavesNeutral = ({ installation: { site }, plant }: World, poles: 'all' | 'line'): boolean =>
   site.earthing === 'TT' &&
   poles === 'line' &&
+  !plant.mainOff.includes('N') &&
   !polesOpenedBy(site, Math.min(site.circuit.breaker.poles, livesOf(site).length)).includes('N');
 
 /** Where the conductors are that come off. At the board other ways and the tails stay live beside them. */
@@ -218,27 +236,49 @@ const PLACE_OF: Readonly<Record<Removable, 'origin' | 'supply'>> = {
 };
 
 /**
- * Locked off and proved dead at this place since it was last energised. The outlet is no such place: the open contactor
- * makes it dead whatever the supply does.
+ * Whatever is handled is locked off and proved dead at its place since it was last energised, by a detector tried before
+ * and after. The outlet is no such place: the open contactor makes it dead whatever the supply does. A neutral may stay
+ * joined where it is reliably at earth (BS 7671 461.2, from memory): not with an electrode of one’s own.
  */
-const mayHandleAt = ({ plant, knowledge }: World, place: 'origin' | 'supply'): boolean =>
-  plant.isolated.length > 0 && plant.locked && knowledge.provedDead[place] !== undefined;
+function unsafeHandling(
+  { plant, knowledge, installation: { site } }: World,
+  places: readonly ('origin' | 'supply')[],
+  withNeutral: boolean,
+): readonly UnsafeId[] {
+  const proofs = places.map((place) => knowledge.provedDead[place]);
+  const leftJoined = withNeutral && site.earthing === 'TT' && !isNeutralOpened(plant);
+  if (!isLockedOff(plant) || leftJoined || proofs.includes(undefined)) return ['conductor-not-proved-dead'];
+  return proofs.every((proof) => proof?.isWhole) ? [] : ['conductor-half-proved'];
+}
+
+/** Every circuit of the house has this one earth, and not this circuit alone is to be off without it. */
+const leavesUnearthed = ({ plant }: World, what: Removable): boolean =>
+  (what === 'earthing-conductor' || what === 'electrode') && !isMainLockedOff(plant);
 
 /**
  * To open it isolated and locked is right, since only then the terminals can be proved dead; even where the papers name
  * the wrong circuit. To open it after it was found live is not.
  */
 function unsafeOpening({ plant, knowledge }: World): readonly UnsafeId[] {
-  if (plant.isolated.length === 0 || knowledge.foundLive.length > 0) return ['cover-circuit-on'];
-  return plant.locked ? [] : ['cover-without-lock'];
+  if (!isIsolated(plant) || knowledge.foundLive.length > 0) return ['cover-circuit-on'];
+  return isLockedOff(plant) ? [] : ['cover-without-lock'];
 }
 
-function unsafeEnergising({ plant, knowledge }: World): readonly UnsafeId[] {
+/**
+ * What is wrong with the circuit counts when the circuit goes on: with the other of the two still off it does not. An
+ * earth off counts as soon as anything of the house goes on.
+ */
+function unsafeEnergising(world: World, at: Isolator | undefined): readonly UnsafeId[] {
+  const { plant, knowledge } = world;
+  const goesOn = offAt(plant).filter((one) => at === undefined || one === at);
+  const stays = offAt(plant).filter((one) => !goesOn.includes(one));
+  if (goesOn.length === 0 || stays.includes('main-switch')) return [];
+  const isEarthOff = plant.removed.includes('earthing-conductor') || plant.removed.includes('electrode');
+  const ofEarth = isEarthOff ? (['energised-earth-off'] as const) : [];
+  if (stays.includes('origin')) return ofEarth;
   return [
     ...(plant.links.length > 0 ? (['energised-with-link'] as const) : []),
-    ...(plant.removed.includes('earthing-conductor') || plant.removed.includes('electrode')
-      ? (['energised-earth-off'] as const)
-      : []),
+    ...ofEarth,
     ...(plant.removed.includes('unit') ? (['energised-unit-off'] as const) : []),
     ...(knowledge.failedTests.length > 0 ? (['energised-failed-test'] as const) : []),
     ...(plant.cover === 'open' ? (['energised-cover-open'] as const) : []),

@@ -2,18 +2,18 @@
  * What the bench is at one moment: installation, network, plant, control and clock, and what has been seen of it. How
  * it changes is settle.ts's business; a person changes it through perform.ts alone.
  */
-import type { Actor } from 'xstate';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import type { Parts } from '../faults/parts.ts';
 import type { Amps, Microseconds } from '../laws/quantities.ts';
 import { difference, type Port } from '../network/potentials.ts';
+import type { Control } from '../unit/control.ts';
 import type { Draw } from '../unit/design.ts';
 import type { Sensed } from '../unit/sensed.ts';
-import type { Indicator, UnitChart } from '../unit/unitChart.ts';
+import type { Indicator } from '../unit/unitChart.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Plant } from './plant.ts';
 import type { Truth } from './reading.ts';
-import type { Timeline } from './timeline.ts';
+import type { Ticket, Timeline } from './timeline.ts';
 import type { TripIntegrator } from './tripIntegrator.ts';
 import type { Solution, Wiring } from './wiring.ts';
 
@@ -49,7 +49,7 @@ export interface World {
   installation: Parts;
   wiring: Wiring;
   upstreamPickup: Amps;
-  actor: Actor<UnitChart>;
+  control: Control<Ticket>;
   readonly timeline: Timeline;
   readonly draw: Draw;
   readonly trips: Readonly<Record<'residual' | 'direct' | 'upstream' | 'breaker', TripIntegrator>>;

@@ -2,6 +2,7 @@
 
 import { visible } from '../scenario/quoted.ts';
 import { parseScenario } from '../scenario/scenario.ts';
+import { verdictWarnings } from '../scenario/tellable.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 
 export function check(files: readonly string[]): { text: string; exit: number } {
@@ -27,7 +28,8 @@ function checkFile(
     const first = ids.get(id);
     ids.set(id, first ?? file);
     const twice = first === undefined ? [] : [`${visible(file)}: id: "${id}" is taken by ${visible(first)}`];
-    return { problems: twice, warnings: problemLines(`${file}: warning`, read.warnings) };
+    const warnings = [...read.warnings, ...verdictWarnings(read.scenario)];
+    return { problems: twice, warnings: problemLines(`${file}: warning`, warnings) };
   } catch (error) {
     if (!(error instanceof BadInput)) throw error;
     return { problems: error.lines, warnings: [] };

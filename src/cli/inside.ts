@@ -3,10 +3,10 @@ import type { World } from '../bench/world.ts';
 
 const digits = (x: number): number => Number(x.toPrecision(6));
 
-export function insideOf({ actor, plant, solution, wiring, counts }: World) {
+export function insideOf({ control, plant, solution, wiring, counts }: World) {
   const { mains, high, low } = solution.planes;
   return {
-    states: actor.getSnapshot().value,
+    states: control.snapshot.value,
     plant,
     potentials: Object.fromEntries(
       wiring.topology.nodes.map((node, i) => [

@@ -2,6 +2,7 @@
  * The command line: the same floors without a screen. Results on standard output, errors on standard error; exit
  * code 1 where `check` finds something wrong, 2 for a bad file or a bad call.
  */
+
 import { CATALOGUE } from '../faults/catalogue.ts';
 import { nearest } from '../scenario/nearest.ts';
 import { playOutput } from '../scenario/playOutput.ts';
@@ -10,13 +11,15 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions, benchOf, papersOf, parseScenario } from '../scenario/scenario.ts';
 import { parseScript, playScript } from '../scenario/script.ts';
 import { verify } from '../scenario/verify.ts';
-import { verifyOutput } from '../scenario/verifyOutput.ts';
 import { sourceText } from '../verification/sources.ts';
+import { lineText, testTitle } from '../words/actions.ts';
+import { causeTitle } from '../words/causes.ts';
 import { check } from './check.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 import { insideOf } from './inside.ts';
 import { markFiles } from './mark.ts';
 import { verifyReport } from './report.ts';
+import { verifyOutput } from './verifyOutput.ts';
 
 const json = (value: unknown): string => JSON.stringify(value, null, 2);
 
@@ -75,16 +78,16 @@ const VERBS: Readonly<Record<string, Verb>> = {
       const papers = papersOf(scenario);
       const actions = allowedActions(scenario).map((action) => ({
         id: action.id,
-        title: action.title,
+        title: testTitle(action.id),
         stage: action.stage,
         from: action.from,
         leaves: action.leaves,
-        expectations: action.expectations(papers).map(({ id, should, text, source, points }) => ({
-          id,
-          should,
-          text,
-          source: sourceText(source),
-          points,
+        expectations: action.expectations(papers).map((line) => ({
+          id: line.id,
+          should: line.should,
+          text: lineText(action.id, line),
+          source: sourceText(line.source),
+          points: line.points,
         })),
       }));
       return { text: json(actions) };
@@ -95,7 +98,13 @@ const VERBS: Readonly<Record<string, Verb>> = {
     words: [0, 0],
     run: () => ({
       text: json(
-        CATALOGUE.map(({ id, title, family, kind, parameters }) => ({ id, title, family, kind, parameters })),
+        CATALOGUE.map(({ id, family, kind, parameters }) => ({
+          id,
+          title: causeTitle(id),
+          family,
+          kind,
+          parameters,
+        })),
       ),
     }),
   },

@@ -12,6 +12,7 @@ import { UNTIMELY } from '../attempt/untimely.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import { MOST_LISTED } from '../scenario/problem.ts';
 import { parseScenario } from '../scenario/scenario.ts';
+import { sumsInWords } from '../words/sums.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 
 const SHIPPED = fileURLToPath(new URL('../../scenarios/', import.meta.url));
@@ -86,10 +87,9 @@ function markFile(file: string, given: readonly unknown[] | null, shipped: reado
   if (!held.ok) throw new BadInput(problemLines(file, held.problems));
   const { scenario } = held.value;
   const origin = originOf(attempt, decides, shipped);
-  const { total, parts, weights, pass, gates, passed, repeats, thinking, untimely, differs } = mark(
-    scenario,
-    attempt,
-  );
+  const marks = mark(scenario, attempt);
+  const { total, parts, weights, pass, hurdles, gates, passed, repeats } = marks;
+  const { thinking, untimely, differs } = marks;
   const ungiven =
     given !== null && decides === undefined
       ? [`scenario.id: none of the given scenarios is "${origin.id}"`]
@@ -107,6 +107,8 @@ function markFile(file: string, given: readonly unknown[] | null, shipped: reado
       pass,
       total,
       parts,
+      sums: sumsInWords(marks),
+      hurdles,
       gates: { ...gates, setAside: scenario.marking.setAside ?? [] },
       passed,
       repeats,

@@ -3,33 +3,45 @@ import type { Reading } from '../bench/reading.ts';
 import { visible } from '../scenario/quoted.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verification, VerifiedAction } from '../scenario/verify.ts';
+import { editionNamed } from '../verification/rules/rules.ts';
 import { sourceText } from '../verification/sources.ts';
+import { adviceText, limitSum, lineText, stopWhy, testTitle } from '../words/actions.ts';
 
 export function verifyReport({ title, rules }: Scenario, verification: Verification): string {
   const { conclusion, stopped, actions } = verification;
   return [
     `${visible(title)}: ${conclusion}`,
-    `rules: ${rules}. Training only; no certificate.`,
-    ...(stopped === null ? [] : [`stopped after ${stopped.action}: ${stopped.why}`]),
+    `rules: ${editionNamed(rules)}. Training only; no certificate.`,
+    ...(stopped === null
+      ? []
+      : [`stopped after ${stopped.action}: ${stopWhy(stopped.action, stopped.line)}`]),
     ...actions.flatMap(actionLines),
   ].join('\n');
 }
 
-function actionLines({ action, run, expectations, limits, unsafe }: VerifiedAction): readonly string[] {
+function actionLines({
+  action,
+  run,
+  expectations,
+  limits,
+  advice,
+  unsafe,
+}: VerifiedAction): readonly string[] {
   return [
     '',
-    action.title,
+    testTitle(action.id),
     ...run.samples.flatMap(({ readings }) => readings.map((r) => `  ${describe(r)}`)),
     ...expectations
       .filter(({ finding }) => finding !== 'met')
       .map(
         ({ expectation: e, finding }) =>
-          `  ${finding}: ${e.should ? 'should' : 'should not'}: ${e.text} [${sourceText(e.source)}]`,
+          `  ${finding}: ${e.should ? 'should' : 'should not'}: ${lineText(action.id, e)} [${sourceText(e.source)}]`,
       ),
     ...limits.map(
       ({ limit, pass, tooClose }) =>
-        `  ${tooClose ? 'too close' : pass ? 'within' : 'outside'}: ${limit.sum} [${sourceText(limit.source)}]`,
+        `  ${tooClose ? 'too close' : pass ? 'within' : 'outside'}: ${limitSum(action.id, limit)} [${sourceText(limit.source)}]`,
     ),
+    ...advice.map((one) => `  advised: ${adviceText(action.id, one)} [${sourceText(one.source)}]`),
     ...unsafe.map(({ act }) => `  unsafe: ${act}`),
   ];
 }

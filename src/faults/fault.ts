@@ -1,9 +1,12 @@
 /**
- * What an entry of the catalogue is. A fault changes parts, the design or one rule before the installation is
- * assembled; a not-fault changes the papers, so that the trainee can read of it. Neither ever touches a reading.
+ * What an entry of the catalogue is. A fault changes parts, the unit's design or one rule before the installation is
+ * assembled; a not-fault changes the papers, so that the trainee can read of it; a wrong design changes both. None ever
+ * touches a reading.
  */
 import type { Line } from '../laws/conductors.ts';
-import type { Breaker, Circuit, Site } from '../site/site.ts';
+import type { Amps } from '../laws/quantities.ts';
+import type { Designed } from '../site/design.ts';
+import type { Site } from '../site/site.ts';
 import type { Clearing, LatchReason, ResidualProtection, UnitSheet } from '../unit/design.ts';
 import type { Component } from './components.ts';
 import type { Family } from './families.ts';
@@ -19,32 +22,18 @@ export interface Parameter {
 
 export type Values = Readonly<Record<string, number>>;
 
-/** What to do with a unit that has it, and whom to tell. */
-export const NEXT_STEPS = [
-  'hand over',
-  'put right and repeat the tests it may have touched',
-  'isolate, lock off and label',
-] as const;
+/** What to do with a unit that has it, and whom to tell, by ids. */
+export const NEXT_STEPS = ['hand-over', 'put-right-and-repeat', 'lock-off-and-label'] as const;
 export type NextStep = (typeof NEXT_STEPS)[number];
-export const TELL = [
-  'the client',
-  'whoever installed the circuit',
-  'the maker or supplier of the unit',
-  'the distributor',
-] as const;
+export const TELL = ['client', 'installer', 'maker', 'distributor'] as const;
 export type Tell = (typeof TELL)[number];
 
 interface Entry {
   readonly id: string;
-  readonly title: string;
   readonly family: Family;
   /** What of the installation is remade or replaced when it is put right. */
   readonly component: Component;
   readonly parameters: readonly Parameter[];
-  /** Where it sits, what brings it about, and who is at risk. */
-  readonly where: string;
-  readonly cause: string;
-  readonly hazard: string;
   readonly source: string;
   /** Why it cannot be on this installation, or null. */
   readonly impossible?: (on: Setting, values: Values) => string | null;
@@ -52,16 +41,21 @@ interface Entry {
 
 /** What decides whether an entry can be on an installation at all: of a file's site and unit as of the papers. */
 export interface Setting {
-  readonly site: Pick<Site, 'phases' | 'earthing'> & {
-    readonly circuit: Pick<Circuit, 'residualDevice'> & {
-      readonly breaker: Pick<Breaker, 'type' | 'rating'>;
-    };
-  };
+  readonly site: Designed & Pick<Site, 'service'>;
   readonly sheet: Pick<
     UnitSheet,
-    'outlet' | 'openPen' | 'surgeArrester' | 'ventilation' | 'lostLine' | 'serviceLimit'
+    | 'outlet'
+    | 'openPen'
+    | 'surgeArrester'
+    | 'ventilation'
+    | 'lostLine'
+    | 'serviceLimit'
+    | 'loadLimit'
+    | 'leastVoltage'
+    | 'ratedCurrent'
   > & {
     readonly clearsBy: Readonly<Partial<Record<LatchReason, Clearing | 'restored' | undefined>>>;
+    readonly setCurrent?: Amps | undefined;
     readonly residual: Pick<ResidualProtection, 'type' | 'direct'> & {
       readonly by?: ResidualProtection['by'] | undefined;
     };
@@ -79,6 +73,8 @@ export interface Fault extends Entry {
   readonly next: NextStep;
   readonly tell: readonly Tell[];
   readonly change: (parts: Parts, values: Values) => Parts;
+  /** Of a wrong design: what stands in the papers, by which it was built. The sound twin is built to the papers without it. */
+  readonly alter?: (told: Told, values: Values) => Told;
 }
 
 export interface NotFault extends Entry {
@@ -91,11 +87,11 @@ export type CatalogueEntry = Fault | NotFault;
 /** Most ranges and causes are trade judgement. */
 export const PRACTICE = 'common practice, no source';
 
-export const PUT_RIGHT = 'put right and repeat the tests it may have touched' satisfies NextStep;
-export const LOCK_OFF = 'isolate, lock off and label' satisfies NextStep;
-export const TELL_INSTALLER = ['whoever installed the circuit', 'the client'] as const;
-export const TELL_MAKER = ['the maker or supplier of the unit', 'the client'] as const;
-export const TELL_DISTRIBUTOR = ['the distributor', 'the client'] as const;
+export const PUT_RIGHT = 'put-right-and-repeat' satisfies NextStep;
+export const LOCK_OFF = 'lock-off-and-label' satisfies NextStep;
+export const TELL_INSTALLER = ['installer', 'client'] as const;
+export const TELL_MAKER = ['maker', 'client'] as const;
+export const TELL_DISTRIBUTOR = ['distributor', 'client'] as const;
 
 /** Which line a fault is on, as a number: 1, 2 or 3. */
 export const LINE: Parameter = { name: 'line', unit: '', min: 1, max: 3, default: 1 };

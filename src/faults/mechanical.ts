@@ -12,7 +12,7 @@ import {
 } from './fault.ts';
 import { withVisible } from './parts.ts';
 
-interface Sight extends Pick<Fault, 'id' | 'title' | 'component' | 'where' | 'cause' | 'hazard'> {
+interface Sight extends Pick<Fault, 'id' | 'component'> {
   readonly seen: Found;
   readonly source?: string;
   readonly next: NextStep;
@@ -32,11 +32,7 @@ const sight = ({ seen, ...entry }: Sight): Fault => ({
 export const mechanicalFaults: readonly Fault[] = [
   sight({
     id: 'gland-loose',
-    title: 'Cable gland not tight',
     component: 'enclosure',
-    where: 'the gland where the supply cable enters the unit',
-    cause: 'It was never tightened, and the cable pulls at it.',
-    hazard: 'Water gets in: shock and corrosion.',
     seen: { where: 'enclosure', what: 'the gland turns by hand, and there is a water mark below it' },
     source: 'BS 7671:2018+A2:2022 722.512.2',
     next: PUT_RIGHT,
@@ -44,11 +40,7 @@ export const mechanicalFaults: readonly Fault[] = [
   }),
   sight({
     id: 'enclosure-ip-low',
-    title: 'Enclosure not fit for outdoors',
     component: 'enclosure',
-    where: 'the enclosure',
-    cause: 'An indoor unit was hung outside.',
-    hazard: 'Water gets in: shock and corrosion.',
     seen: { where: 'enclosure', what: 'the plate says IP41, and it hangs in the rain' },
     source: 'BS 7671:2018+A2:2022 722.512.2: IP44 at least outdoors',
     next: LOCK_OFF,
@@ -56,11 +48,7 @@ export const mechanicalFaults: readonly Fault[] = [
   }),
   sight({
     id: 'connector-cracked',
-    title: 'Connector cracked',
     component: 'outlet',
-    where: 'the tether’s connector',
-    cause: 'It was dropped and driven over.',
-    hazard: 'Fingers reach what is live while charging.',
     seen: { where: 'outlet', what: 'the connector’s shell is cracked through, and a contact is burnt' },
     next: LOCK_OFF,
     tell: TELL_MAKER,
@@ -68,11 +56,7 @@ export const mechanicalFaults: readonly Fault[] = [
   }),
   sight({
     id: 'lid-spring-broken',
-    title: 'Spring of the socket’s lid broken',
     component: 'enclosure',
-    where: 'the socket-outlet’s lid',
-    cause: 'It was forced.',
-    hazard: 'Rain and fingers get in.',
     seen: { where: 'outlet', what: 'the lid hangs open by itself' },
     next: LOCK_OFF,
     tell: TELL_MAKER,
@@ -80,11 +64,7 @@ export const mechanicalFaults: readonly Fault[] = [
   }),
   sight({
     id: 'tether-strained',
-    title: 'Tether hangs by its conductors',
     component: 'outlet',
-    where: 'the tether’s entry into the unit',
-    cause: 'The clamp of the strain relief is missing.',
-    hazard: 'The protective conductor may be what parts first.',
     seen: { where: 'cable', what: 'the tether has no clamp and can be pulled out some way' },
     next: LOCK_OFF,
     tell: TELL_MAKER,
@@ -92,11 +72,7 @@ export const mechanicalFaults: readonly Fault[] = [
   }),
   sight({
     id: 'no-impact-guard',
-    title: 'Nothing keeps vehicles off the unit',
     component: 'enclosure',
-    where: 'the unit’s place beside the parking space',
-    cause: 'The layout was changed, and the post was left out.',
-    hazard: 'It is knocked over.',
     seen: {
       where: 'position',
       what: 'it stands at bumper height in line with the bay, with no post before it',
@@ -107,22 +83,14 @@ export const mechanicalFaults: readonly Fault[] = [
   }),
   sight({
     id: 'terminal-loose',
-    title: 'Line terminal not tight',
     component: 'circuit',
-    where: 'the unit’s supply terminals',
-    cause: 'It was not tightened to its torque.',
-    hazard: 'It heats under load, and may burn.',
     seen: { where: 'terminals', what: 'the line screw turns half round by hand, and the sleeve is browned' },
     next: PUT_RIGHT,
     tell: TELL_INSTALLER,
   }),
   sight({
     id: 'labels-missing',
-    title: 'Labels missing',
     component: 'enclosure',
-    where: 'the board',
-    cause: 'Haste.',
-    hazard: 'The wrong circuit is taken for isolated.',
     seen: {
       where: 'labels',
       what: 'the circuit is not in the schedule, and the six-monthly test notice is missing',

@@ -6,10 +6,11 @@ import * as v from 'valibot';
 import { operationSchema } from '../bench/operation.ts';
 import { CONDUCTOR_AREAS } from '../laws/conductor.ts';
 import { LINES } from '../laws/conductors.ts';
+import { AMBIENTS, CABLES, METHODS, MOST_GROUPED } from '../laws/currentCarrying.ts';
 import { BREAKER_TYPES } from '../laws/overcurrent.ts';
 import { CABLE_CODINGS } from '../laws/proximity.ts';
 import { DELAYS, DEVICE_TYPES } from '../laws/residualLimits.ts';
-import { EARTHINGS } from '../site/site.ts';
+import { EARTHINGS, FAULT_PROTECTIONS } from '../site/site.ts';
 import {
   CLEARINGS,
   DIODE_CHECKS,
@@ -50,12 +51,18 @@ const site = v.strictObject({
     length: number(0.5, 500),
     lineArea: area,
     protectiveArea: area,
+    method: v.optional(v.picklist(METHODS), 'C'),
+    cable: v.optional(v.picklist(CABLES)),
+    ambient: v.optional(v.picklist(AMBIENTS), 30),
+    grouped: v.optional(v.pipe(number(1, MOST_GROUPED), v.integer('a whole number is expected')), 1),
+    insulated: v.optional(number(0, 1000), 0),
     breaker: v.strictObject({
       type: v.picklist(BREAKER_TYPES),
       rating: v.picklist(ratings),
       breakingCapacity: v.optional(number(1000, 100_000), 6000),
       poles: v.optional(v.picklist([1, 2, 3, 4])),
     }),
+    conditionalRating: nullable(number(1000, 100_000)),
     residualDevice: nullable(
       v.strictObject({
         type: v.picklist(DEVICE_TYPES),
@@ -64,8 +71,11 @@ const site = v.strictObject({
         poles: v.picklist([1, 2, 3, 4]),
       }),
     ),
+    points: v.optional(v.pipe(number(1, 20), v.integer('a whole number is expected')), 1),
+    faultProtection: v.optional(v.picklist(FAULT_PROTECTIONS), 'overcurrent'),
     parallelEarth: nullable(number(0.001, 1000)),
   }),
+  service: nullable(v.strictObject({ rating: number(20, 400), demand: number(0, 400) })),
   otherLoads: v.optional(v.pipe(v.array(load), v.maxLength(20)), []),
   neighbours: v.optional(v.pipe(v.array(load), v.maxLength(20)), []),
 });
@@ -96,6 +106,7 @@ const unitCommon = {
   authoriseBefore: v.optional(v.boolean(), false),
   loadLimit: nullable(number(0, 80)),
   serviceLimit: nullable(number(10, 200)),
+  leastVoltage: nullable(number(150, 230)),
   schedule: nullable(v.picklist(SCHEDULES)),
   hoursEnd: v.optional(v.picklist(HOURS_ENDS), 'at-once'),
   /** What a socket-outlet lets a vehicle draw above its cable's coding, as a share, and for how long, s. */
@@ -128,12 +139,12 @@ const unit = v.variant('outlet', [
 
 /** Parts of a mark, with the points each has unless the scenario reweighs; together 100. */
 export const PARTS = {
-  prediction: 20,
-  observation: 15,
-  judgement: 25,
+  prediction: 15,
+  observation: 10,
+  judgement: 30,
   record: 10,
   diagnosis: 20,
-  reasons: 10,
+  reasons: 15,
 } as const;
 export type PartName = keyof typeof PARTS;
 

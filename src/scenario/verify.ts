@@ -3,16 +3,17 @@
  * order, stopping where that trainee stops, and without the tests that need a supply where the unit gives none. What was handed over as done is not done again. Looks at readings alone.
  */
 
+import { isIsolated } from '../bench/plant.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { UnsafeAct } from '../bench/unsafe.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import type { JudgedExpectation, JudgedLimit } from '../verification/assess.ts';
-import { judgeExpectations, judgeLimits, reasonToStop } from '../verification/assess.ts';
+import { adviceDue, judgeExpectations, judgeLimits, reasonToStop } from '../verification/assess.ts';
 import { gaveNoSupply, NO_SUPPLY } from '../verification/noSupply.ts';
 import type { ActionRun } from '../verification/procedure.ts';
 import { carryingOut } from '../verification/procedure.ts';
-import type { TestAction } from '../verification/testAction.ts';
+import type { Advice, TestAction } from '../verification/testAction.ts';
 import type { Scenario } from './scenario.ts';
 import { allowedActions, applicableActions, beginning, papersOf } from './scenario.ts';
 
@@ -22,6 +23,8 @@ export interface VerifiedAction {
   readonly unsafe: readonly UnsafeAct[];
   readonly expectations: readonly JudgedExpectation[];
   readonly limits: readonly JudgedLimit[];
+  /** What is to be written down and advised, though nothing is broken. */
+  readonly advice: readonly Advice[];
 }
 
 export const CONCLUSIONS = ['sound', 'not sound', 'could not finish'] as const;
@@ -31,10 +34,10 @@ export type Conclusion = (typeof CONCLUSIONS)[number];
 export interface Verified {
   readonly conclusion: Conclusion;
   /**
-   * The action whose finding forbids going on, and why; dead tests that need no power are still done after it. Or the
-   * one that found no supply: then what needs none is still done.
+   * The action whose finding forbids going on, and the line that is broken; dead tests that need no power are still done
+   * after it. Or the one that found no supply (NO_SUPPLY in place of a line): then what needs none is still done.
    */
-  readonly stopped: { readonly action: string; readonly why: string } | null;
+  readonly stopped: { readonly action: string; readonly line: string } | null;
   readonly actions: readonly VerifiedAction[];
 }
 
@@ -55,7 +58,7 @@ export const verify = (scenario: Scenario, options: VerifyOptions = {}): Verific
 export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Generator<null, Verification> {
   const { world, handedOver } = yield* beginning(scenario, options.faults);
   const before = handedOver?.tests.map(({ action }) => action) ?? [];
-  const papers = papersOf(scenario);
+  const papers = papersOf(scenario, options.faults);
   const applicable = applicableActions(scenario);
   const wanted =
     options.everything === true
@@ -66,7 +69,7 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
   let noSupply: Verification['stopped'] = null;
   for (const action of wanted) {
     const isDead = action.from === 'isolated' && action.stage === 'before power';
-    if (stopped !== null && (!isDead || world.plant.isolated.length === 0)) break;
+    if (stopped !== null && (!isDead || !isIsolated(world.plant))) break;
     if (noSupply !== null && action.needsSupply === true) continue;
     const run = yield* carryingOut(world, action, papers);
     const earlier = actions.flatMap((done) => done.run.samples);
@@ -78,10 +81,11 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
       unsafe: run.outcomes.flatMap(({ unsafe }) => unsafe),
       expectations,
       limits,
+      advice: adviceDue(action, papers, run),
     });
-    const why = reasonToStop(action, expectations);
-    if (why !== null && stopped === null) stopped = { action: action.id, why };
-    else if (gaveNoSupply(action, papers, run)) noSupply = { action: action.id, why: NO_SUPPLY };
+    const line = reasonToStop(action, expectations);
+    if (line !== null && stopped === null) stopped = { action: action.id, line };
+    else if (gaveNoSupply(action, papers, run)) noSupply = { action: action.id, line: NO_SUPPLY };
     yield null;
   }
   return {
@@ -99,23 +103,26 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
   };
 }
 
-/** What is known of scenarios as they are, by whether everything was done. */
-const known = new WeakMap<Scenario, Map<boolean, Verified>>();
+/** What is known, by all that it follows from; the longest known first. */
+const known = new Map<string, Verified>();
+/** So many are kept, of a few hundred kilobytes each: more than all scenarios of the project, with tests left out and with all. */
+const MOST_KNOWN = 40;
 
 /**
- * The same without the bench that is left behind. A scenario as it is is worked out once: whoever shows how it is done,
- * marks or tells what was true asks for it.
+ * The same without the bench that is left behind. What was worked out is kept: whoever shows how it is done, marks or
+ * tells what was true asks for it. Goes by what the scenario holds, so that one that is read again is known.
  */
 export function* verifyingOnce(scenario: Scenario, options: VerifyOptions = {}): Generator<null, Verified> {
-  if (options.faults !== undefined && options.faults !== scenario.faults)
-    return yield* verifying(scenario, options);
+  const { faults = scenario.faults } = options;
   const isAllAnyway = scenario.allowed === 'all' && scenario.handover === null;
   const everything = isAllAnyway || options.everything === true;
-  const before = known.get(scenario)?.get(everything);
+  const key = JSON.stringify([scenario, faults, everything]);
+  const before = known.get(key);
   if (before !== undefined) return before;
-  const { world: _, ...verified } = yield* verifying(scenario, { everything });
-  const now = known.get(scenario) ?? new Map<boolean, Verified>();
-  known.set(scenario, now.set(everything, verified));
+  const { world: _, ...verified } = yield* verifying(scenario, { everything, faults });
+  const [oldest] = known.keys();
+  if (oldest !== undefined && known.size >= MOST_KNOWN) known.delete(oldest);
+  known.set(key, verified);
   return verified;
 }
 

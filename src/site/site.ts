@@ -6,8 +6,9 @@
 import { conductorResistance } from '../laws/conductor.ts';
 import type { Line, Live } from '../laws/conductors.ts';
 import { LINES } from '../laws/conductors.ts';
+import type { CableKind, Method } from '../laws/currentCarrying.ts';
 import type { BreakerType } from '../laws/overcurrent.ts';
-import type { Amps, Metres, Ohms, SquareMillimetres, Volts, Watts } from '../laws/quantities.ts';
+import type { Amps, Celsius, Metres, Ohms, SquareMillimetres, Volts, Watts } from '../laws/quantities.ts';
 import type { Delay, DeviceType } from '../laws/residualLimits.ts';
 import type { Part, Source } from './part.ts';
 import { insulationAt, OPEN } from './part.ts';
@@ -29,12 +30,28 @@ export interface ResidualDevice {
   readonly poles: number;
 }
 
+/** What opens on an earth fault: the breaker, or the residual device at the origin. The unit's own never counts. */
+export const FAULT_PROTECTIONS = ['overcurrent', 'residual'] as const;
+export type FaultProtection = (typeof FAULT_PROTECTIONS)[number];
+
 export interface Circuit {
   readonly length: Metres;
   readonly lineArea: SquareMillimetres;
   readonly protectiveArea: SquareMillimetres;
+  /** How the cable is laid, and which it is; left out, the usual one for the method. */
+  readonly method: Method;
+  readonly cable?: CableKind | undefined;
+  /** Air round it, °C, circuits bunched with it, itself among them, and how much of it lies in thermal insulation, mm. */
+  readonly ambient: Celsius;
+  readonly grouped: number;
+  readonly insulated: number;
   readonly breaker: Breaker;
+  /** Short-circuit rating that the consumer unit is declared to have with this breaker in it, A; null: none. */
+  readonly conditionalRating: Amps | null;
   readonly residualDevice: ResidualDevice | null;
+  /** Charging points behind that device, this one among them. */
+  readonly points: number;
+  readonly faultProtection: FaultProtection;
   /** Resistance of armour, steel or tray in parallel with the circuit's protective conductor, Ω. */
   readonly parallelEarth: Ohms | null;
 }
@@ -43,6 +60,12 @@ export interface Load {
   readonly line: Line;
   /** Power at 230 V, W; the load is a resistance. */
   readonly power: Watts;
+}
+
+/** The service: what it is rated for on each line, and what the house asks of it, by the design, without the point. */
+export interface Service {
+  readonly rating: Amps;
+  readonly demand: Amps;
 }
 
 export interface Site {
@@ -58,6 +81,8 @@ export interface Site {
   readonly sourceElectrodeResistance: Ohms;
   readonly metEarthResistance: Ohms | null;
   readonly circuit: Circuit;
+  /** Null where the papers say nothing of it. */
+  readonly service: Service | null;
   readonly otherLoads: readonly Load[];
   readonly neighbours: readonly Load[];
 }
@@ -69,6 +94,8 @@ export const livesOf = (site: Pick<Site, 'phases'>): readonly Live[] => [...line
 const REMOTE_ROD: Ohms = 20;
 /** A closed pole or a made terminal, Ω. Common practice, no source: a few milliohms. */
 const CONTACT: Ohms = 0.001;
+/** A pole of the main switch, Ω; with the circuit's own pole it comes to one contact. A design choice. */
+const MAIN_CONTACT: Ohms = 0.0001;
 /** Insulation of new circuit cable, Ω for each pair. Common practice, no source: hundreds of megohms and more. */
 const CABLE_INSULATION: Ohms = 2e9;
 /** A balanced three-phase set on the unit circle: −1/2 and √3/2 are written as constants so that every engine agrees. */
@@ -115,17 +142,26 @@ function supplyParts(site: Site): readonly Part[] {
       ? { id: 'pen', a: 'star', b: 'service.N', resistance: line, contact: 'pen' }
       : { id: 'source.N', a: 'star', b: 'service.N', resistance: neutral },
     { id: 'source.electrode', a: 'star', b: 'earth', resistance: site.sourceElectrodeResistance },
+    // The main switch has a pole for every live conductor (BS 7671 462.1.201, from memory: both where ordinary
+    // persons use it). Earth is taken before it, all circuits after it.
+    ...livesOf(site).map((x) => ({
+      id: `main.${x}`,
+      a: `service.${x}`,
+      b: `busbar.${x}`,
+      resistance: MAIN_CONTACT,
+      contact: `main.${x}`,
+    })),
     ...site.otherLoads.map((load, i) => ({
       id: `load.${i}`,
-      a: `service.${load.line}`,
-      b: 'service.N',
+      a: `busbar.${load.line}`,
+      b: 'busbar.N',
       resistance: loadResistance(load.power),
     })),
     // A load that is switched on to see what follows it; its current is a setting.
     ...linesOf(site).map((line) => ({
       id: `known-load.${line}`,
-      a: `service.${line}`,
-      b: 'service.N',
+      a: `busbar.${line}`,
+      b: 'busbar.N',
       resistance: Infinity,
     })),
     // Neighbours behind the same PEN conductor, on any line; their power is a setting.
@@ -169,9 +205,9 @@ function circuitParts(site: Site): readonly Part[] {
   return [
     ...lives.map((x) => ({
       id: `origin.${x}`,
-      a: `service.${x}`,
+      a: `busbar.${x}`,
       b: `origin.${x}`,
-      resistance: CONTACT,
+      resistance: CONTACT - MAIN_CONTACT,
       contact: `origin.${x}`,
     })),
     ...lives.map((x) => ({
@@ -182,13 +218,17 @@ function circuitParts(site: Site): readonly Part[] {
     })),
     { id: 'circuit.PE', a: 'origin.PE', b: 'supply.PE', resistance: run(circuit.protectiveArea) },
     { id: 'circuit.parallel', a: 'met', b: 'bar', resistance: circuit.parallelEarth ?? OPEN },
-    ...linesOf(site).map((x) => ({
-      id: `link.${x}-PE`,
-      a: `origin.${x}`,
-      b: 'origin.PE',
-      resistance: CONTACT,
-      contact: `link.${x}-PE`,
-    })),
+    ...linesOf(site).flatMap((x) =>
+      ['PE', 'N'].map((to) => ({
+        id: `link.${x}-${to}`,
+        a: `origin.${x}`,
+        b: `origin.${to}`,
+        resistance: CONTACT,
+        contact: `link.${x}-${to}`,
+        // Not put in, it is no path at all; the one to PE counts as an open contact, which insulates as well.
+        ...(to === 'N' ? { openResistance: Infinity } : {}),
+      })),
+    ),
     ...insulationAt('circuit', 'supply', [...lives, 'PE'], CABLE_INSULATION),
   ];
 }

@@ -1,5 +1,5 @@
 /** What is kept of an attempt beside its log, so that a list of many shows without reading any of them. */
-import type { Attempt } from '../attempt/attempt.ts';
+import type { Written } from '../attempt/attempt.ts';
 import type { Rung } from '../attempt/rung.ts';
 import { rungOf } from '../attempt/rung.ts';
 import type { Summary } from '../attempt/summary.ts';
@@ -43,7 +43,7 @@ type FromLog = Pick<
 >;
 
 /** What the log itself says. */
-export function factsOf(attempt: Attempt): FromLog {
+export function factsOf(attempt: Written): FromLog {
   const { entries, scenario, trainee } = attempt;
   const { title, support } = (scenario ?? {}) as { title?: unknown; support?: unknown };
   const supported = support === 'assessment' || support === 'guided' ? support : 'practice';
@@ -60,7 +60,7 @@ export function factsOf(attempt: Attempt): FromLog {
 }
 
 /** Of an attempt that was not kept before. */
-export const aboutOf = (id: string, attempt: Attempt, own: Partial<About> = {}): About => ({
+export const aboutOf = (id: string, attempt: Written, own: Partial<About> = {}): About => ({
   id,
   stands: null,
   began: null,
@@ -77,10 +77,10 @@ export const aboutOf = (id: string, attempt: Attempt, own: Partial<About> = {}):
 });
 
 /** An attempt in text that this device kept; null where it is none. */
-export function attemptIn(text: string): Attempt | null {
+export function attemptIn(text: string): Written | null {
   try {
     const value: unknown = JSON.parse(text);
-    return Array.isArray((value as { entries?: unknown } | null)?.entries) ? (value as Attempt) : null;
+    return Array.isArray((value as { entries?: unknown } | null)?.entries) ? (value as Written) : null;
   } catch {
     return null;
   }

@@ -4,6 +4,7 @@
  * business of whoever calls; the database itself is in database.ts.
  */
 import type { Attempt } from '../attempt/attempt.ts';
+import { asWritten } from '../attempt/attempt.ts';
 import type { About } from './about.ts';
 import { aboutOf, factsOf } from './about.ts';
 import type { Transaction } from './database.ts';
@@ -65,7 +66,7 @@ export const beginAttempt = (
       const isEmpty = entries === 0 && (await all.objectStore('drafts').getKey(other)) === undefined;
       if (isEmpty && (holder === own.holder || changed < own.changed - FORGOTTEN)) await remove(all, other);
     }
-    await all.objectStore('attempts').put(JSON.stringify(attempt), id);
+    await all.objectStore('attempts').put(JSON.stringify(asWritten(attempt)), id);
     await all.objectStore('about').put(aboutOf(id, attempt, own), id);
   });
 
@@ -83,7 +84,7 @@ export const keepAttempt = (id: string, holder: string, { attempt, draft, about 
     const before = await all.objectStore('about').get(id);
     if (before === undefined) throw notKept('deleted');
     if (before.holder !== holder) throw notKept('taken over');
-    if (attempt !== undefined) await all.objectStore('attempts').put(JSON.stringify(attempt), id);
+    if (attempt !== undefined) await all.objectStore('attempts').put(JSON.stringify(asWritten(attempt)), id);
     if (draft === null) await all.objectStore('drafts').delete(id);
     else if (draft !== undefined) await all.objectStore('drafts').put(draft, id);
     const facts = attempt === undefined ? {} : factsOf(attempt);

@@ -1,5 +1,6 @@
 /** Everything on this device as one record, a record brought in and merged, and the goal that belongs to no attempt. */
 import type { Attempt } from '../attempt/attempt.ts';
+import { asWritten } from '../attempt/attempt.ts';
 import { aboutOf, attemptIn } from './about.ts';
 import type { Transaction } from './database.ts';
 import { inOne } from './database.ts';
@@ -72,7 +73,7 @@ export const mergeRecord = ({ items, unreadable, goal, further }: KeptRecord): P
 /** An attempt opened from a file of its own: kept as somebody's, until it is worked on here. Its id here. */
 export const keepOpened = (id: string, attempt: Attempt, now: number): Promise<string> =>
   inOne('readwrite', async (all) => {
-    const item = { id, attempt };
+    const item = { id, attempt: asWritten(attempt) };
     const place = belongs(item, await alike(all, item));
     await putIn(all, place, {
       ...item,

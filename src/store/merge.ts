@@ -3,11 +3,11 @@
  * the same attempt: the longer one is kept where one continues the other, both where they went separate ways.
  */
 import canonicalize from 'canonicalize';
-import type { Attempt } from '../attempt/attempt.ts';
+import type { Written } from '../attempt/attempt.ts';
 
 export interface Identified {
   readonly id: string;
-  readonly attempt: Attempt;
+  readonly attempt: Written;
 }
 
 export type Belongs =
@@ -38,7 +38,7 @@ function isSame(x: Identified, y: Identified): boolean {
 }
 
 /** Whether the log begins with the whole of the other: by what stands in it, not by the hashes it claims. */
-export const continues = (longer: Attempt, shorter: Attempt): boolean =>
+export const continues = (longer: Written, shorter: Written): boolean =>
   longer.entries.length >= shorter.entries.length &&
   text(longer.scenario) === text(shorter.scenario) &&
   text(longer.entries.slice(0, shorter.entries.length)) === text(shorter.entries);

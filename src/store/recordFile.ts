@@ -20,7 +20,8 @@
  * cannot be read or replayed is left out and named.
  */
 import * as v from 'valibot';
-import type { Attempt } from '../attempt/attempt.ts';
+import type { Written } from '../attempt/attempt.ts';
+import { asWritten } from '../attempt/attempt.ts';
 import { parsingAttempt, readingAttempt, readingToReplay } from '../attempt/file.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
@@ -79,13 +80,13 @@ export function* parsingRecord(text: string): Generator<null, Parsed<ReadRecord>
   for (const [i, item] of attempts.entries()) {
     yield null;
     const own = yield* readingToReplay(readingAttempt(item.attempt));
-    if (own.ok) items.push(itemOf(item, own.value.attempt));
+    if (own.ok) items.push(itemOf(item, asWritten(own.value.attempt)));
     else leftOut.push(...own.problems.map((problem) => within(problem, `attempts[${i}].attempt`)));
   }
   const stillNot: Unreadable[] = [];
   for (const [i, { id: name, text: own }] of unreadable.entries()) {
     const again = yield* readingToReplay(parsingAttempt(own));
-    if (again.ok) items.push(itemOf(AS_FOUND(name), again.value.attempt));
+    if (again.ok) items.push(itemOf(AS_FOUND(name), asWritten(again.value.attempt)));
     else {
       stillNot.push({ id: name, text: own });
       leftOut.push({ path: `unreadable[${i}]`, message: 'cannot be read here either; kept as it is' });
@@ -110,7 +111,7 @@ const AS_FOUND = (name: string) => ({
 export const looksLikeRecord = (value: unknown): boolean =>
   typeof value === 'object' && value !== null && Array.isArray((value as { attempts?: unknown }).attempts);
 
-function itemOf(item: v.InferOutput<typeof keptItem>, attempt: Attempt): RecordItem {
+function itemOf(item: v.InferOutput<typeof keptItem>, attempt: Written): RecordItem {
   const further = Object.fromEntries(Object.entries(item).filter(([name]) => !(name in keptItem.entries)));
   return recordItem({ ...item, further }, attempt, smallEnough(item.draft));
 }

@@ -1,5 +1,5 @@
 /** One attempt of a record, as the device keeps it and as a record's file has it. */
-import type { Attempt } from '../attempt/attempt.ts';
+import type { Written } from '../attempt/attempt.ts';
 
 export interface RecordItem {
   readonly id: string;
@@ -9,7 +9,8 @@ export interface RecordItem {
   readonly putAway: boolean;
   readonly stands: string | null;
   readonly isGuest: boolean;
-  readonly attempt: Attempt;
+  /** The file as it was written, in its own format. */
+  readonly attempt: Written;
   readonly draft: unknown;
   readonly further: Readonly<Record<string, unknown>>;
 }
@@ -17,7 +18,7 @@ export interface RecordItem {
 /** An attempt as it stands in a record, of all that is kept about it. */
 export const recordItem = (
   { id, began, changed, handedIn, putAway, stands, isGuest, further }: Omit<RecordItem, 'attempt' | 'draft'>,
-  attempt: Attempt,
+  attempt: Written,
   draft: unknown,
 ): RecordItem => ({
   id,

@@ -11,7 +11,7 @@ const LEAST_OFFER: Amps = 6;
 
 /** A; 0 where nothing may be offered (no valid coding at a socket-outlet, or under 6 A left). */
 export function offeredCurrent(
-  sheet: UnitSheet,
+  sheet: Pick<UnitSheet, 'outlet' | 'ratedCurrent' | 'setCurrent'>,
   proximity: CableCoding | 'none' | 'invalid',
   limit: Amps | null,
 ): Amps {

@@ -5,7 +5,7 @@
 import type { SnapshotFrom } from 'xstate';
 import { dutyForCurrent } from '../laws/pilotDuty.ts';
 import type { Duty } from '../laws/quantities.ts';
-import type { UnitDesign } from './design.ts';
+import type { AskedDesign } from './asked.ts';
 import { opensEarthUnpowered } from './design.ts';
 import { offeredCurrent } from './offer.ts';
 import { regions } from './regions/regions.ts';
@@ -19,8 +19,6 @@ const makeChart = () =>
       design: input.design,
       sensed: UNPLUGGED,
       candidate: 'A',
-      session: 0,
-      again: 0,
       authorised: false,
       overridden: false,
       kept: [],
@@ -95,7 +93,7 @@ export interface Commands {
 const NO_POWER = { coil: false, pilot: 'unpowered', duty: 0, lock: null } as const;
 
 /** The PE pole without power, and until the supply has been seen sound: left where it was, or let go. */
-const unpoweredPole = ({ sheet, openPen }: UnitDesign): false | null =>
+const unpoweredPole = ({ sheet, openPen }: AskedDesign): false | null =>
   opensEarthUnpowered(sheet) && openPen.opensEarth ? false : null;
 
 /** What the control drives in these states. */

@@ -12,8 +12,8 @@ import { unplug, untilOffered } from './offer.ts';
 import { outletVoltages, waitFor } from './steps.ts';
 import type { Papers, TestAction } from './testAction.ts';
 
-export const NO_SUPPLY =
-  'the unit gives no supply, asked for rightly and after a reset: what needs a supplied outlet cannot be tested';
+/** What stands in place of a broken line where a trainee stops for want of a supply. */
+export const NO_SUPPLY = 'no-supply';
 
 /** Late is not never: far beyond the 3 s that are due (IEC 61851-1:2017 Table A.6 sequence 4). A design choice. */
 const PATIENCE: Seconds = 10;

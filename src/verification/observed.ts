@@ -6,11 +6,11 @@
 import type { Operation } from '../bench/operation.ts';
 import type { Outcome, Seen } from '../bench/perform.ts';
 import { perform } from '../bench/perform.ts';
-import type { Removable } from '../bench/plant.ts';
+import type { Link, Removable } from '../bench/plant.ts';
+import { isIsolated, isNeutralOpened } from '../bench/plant.ts';
 import type { Reading } from '../bench/reading.ts';
 import type { StandIn } from '../bench/standIn.ts';
 import type { World } from '../bench/world.ts';
-import type { Line } from '../laws/conductors.ts';
 import type { Amps, Seconds } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
 import type { Load } from '../site/site.ts';
@@ -19,11 +19,11 @@ import type { Load } from '../site/site.ts';
 export interface SetUp {
   readonly supply: 'on' | 'off';
   readonly unitConnected: boolean;
-  /** Whether the neutral was opened at the origin with the lines. */
+  /** Whether the neutral was opened with the lines, at the origin or the main switch. */
   readonly neutral: 'open' | 'joined';
-  /** What was taken off, and the lines temporarily linked to PE at the origin. */
+  /** What was taken off, and the temporary links at the origin. */
   readonly removed: readonly Removable[];
-  readonly links: readonly Line[];
+  readonly links: readonly Link[];
   readonly cover: 'closed' | 'open';
   readonly leadsNulled: boolean;
   readonly flexed: boolean;
@@ -57,9 +57,9 @@ const sameLoads = (a: readonly Load[], b: readonly Load[]): boolean =>
   a.length === b.length && a.every(({ line, power }, i) => line === b[i]?.line && power === b[i]?.power);
 
 export const setUpOf = ({ plant, installation, timeline, changedAt }: World): SetUp => ({
-  supply: plant.isolated.length > 0 ? 'off' : 'on',
+  supply: isIsolated(plant) ? 'off' : 'on',
   unitConnected: !plant.removed.includes('unit'),
-  neutral: plant.isolated.includes('N') ? 'open' : 'joined',
+  neutral: isNeutralOpened(plant) ? 'open' : 'joined',
   removed: plant.removed,
   links: plant.links,
   cover: plant.cover,

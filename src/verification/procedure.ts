@@ -5,6 +5,7 @@
 import type { Operation, OperationInput } from '../bench/operation.ts';
 import { operation } from '../bench/operation.ts';
 import type { Outcome } from '../bench/perform.ts';
+import { isIsolated } from '../bench/plant.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { World } from '../bench/world.ts';
 import { gaveNoSupply, tryingAgain } from './noSupply.ts';
@@ -20,7 +21,8 @@ const startsAt = ({ from, cover }: TestAction): 'as found' | 'made good' | 'isol
 /** Isolated, proved dead, cover open: what dead work starts from. Proving is left to the action that teaches it. */
 function toIsolated(world: World, action: TestAction): readonly OperationInput[] {
   const { plant, knowledge } = world;
-  const proved = knowledge.provedDead.supply !== undefined;
+  const { origin, supply } = knowledge.provedDead;
+  const proved = origin?.isWhole === true && supply?.isWhole === true;
   return [
     ...toOff(world),
     ...(proved || action.id === 'prove-dead'
@@ -38,6 +40,7 @@ function toIsolated(world: World, action: TestAction): readonly OperationInput[]
 
 const toOff = ({ plant }: World): readonly OperationInput[] => [
   ...(plant.standIn.plugged ? unplug : []),
+  // By its own device: behind the main switch alone the other circuits hang on it.
   ...(plant.isolated.length === 0 ? [{ op: 'isolate' } as const, waitFor(2)] : []),
 ];
 
@@ -45,9 +48,9 @@ const toOff = ({ plant }: World): readonly OperationInput[] => [
 function toMadeGood(world: World): readonly OperationInput[] {
   return [
     ...toOff(world),
-    ...(world.knowledge.provedDead.origin === undefined
-      ? ([{ op: 'check-instruments' }, { op: 'prove-dead', at: 'origin' }] as const)
-      : []),
+    ...(world.knowledge.provedDead.origin?.isWhole === true
+      ? []
+      : ([{ op: 'check-instruments' }, { op: 'prove-dead', at: 'origin' }] as const)),
     ...putBack(world),
   ];
 }
@@ -57,9 +60,10 @@ function putBack({ plant }: World): readonly OperationInput[] {
   const behindCover = plant.removed.some((what) => what === 'unit' || what === 'arrester');
   const opens = behindCover && plant.cover === 'closed';
   return [
-    ...plant.links.map(
-      (line): OperationInput => ({ op: 'unlink', between: [`origin.${line}`, 'origin.PE'] }),
-    ),
+    ...plant.links.map((link): OperationInput => {
+      const [line = '', to = ''] = link.split('-');
+      return { op: 'unlink', between: [`origin.${line}`, `origin.${to}`] };
+    }),
     ...(opens ? [{ op: 'open-cover' } as const] : []),
     ...plant.removed.map((what): OperationInput => ({ op: 'reconnect', what })),
     ...(opens || plant.cover === 'open' ? [{ op: 'close-cover' } as const] : []),
@@ -68,9 +72,7 @@ function putBack({ plant }: World): readonly OperationInput[] {
 
 /** Everything back as it was, cover on, then power, and the start-up waited for. */
 export const toEnergised = (world: World, { sheet }: Papers): readonly OperationInput[] =>
-  world.plant.isolated.length === 0
-    ? []
-    : [...putBack(world), { op: 'energise' }, waitFor(sheet.startUp + 2)];
+  isIsolated(world.plant) ? [...putBack(world), { op: 'energise' }, waitFor(sheet.startUp + 2)] : [];
 
 function before(world: World, action: TestAction, papers: Papers): readonly OperationInput[] {
   switch (startsAt(action)) {

@@ -1,7 +1,7 @@
 /**
  * What a test action is: how a faultless trainee does it, and what a correct unit and a sound circuit should and
  * should not do, written from the standards and the unit's sheet. Nothing here looks inside the simulation: an
- * expectation is judged on what was read, seen and heard.
+ * expectation is judged on what was read, seen and heard. Its words stand in src/words, by its id.
  */
 
 import type { OperationInput } from '../bench/operation.ts';
@@ -26,15 +26,19 @@ export const STAGES = ['before power', 'with power', 'protection', 'fault respon
 export type Stage = (typeof STAGES)[number];
 export type Supply = 'isolated' | 'energised';
 
+/**
+ * What the words of a line need to know of the papers (src/words): raw numbers in SI units, names, and what is or is
+ * not so. A text is none of them.
+ */
+export type Values = Readonly<Record<string, string | number | boolean>>;
+
 export type Finding = 'met' | 'broken' | 'not shown';
 
 export interface Expectation {
   readonly id: string;
-  /** True: it should do what `text` says; false: it should not. */
+  /** True: it should do what its words say; false: it should not. */
   readonly should: boolean;
-  /** Completes "A correct unit …" or "A sound circuit …"; names no cause. */
-  readonly text: string;
-  readonly why: string;
+  readonly values?: Values;
   readonly source: Source;
   readonly of: 'unit' | 'circuit';
   /** Where to look when it is broken. */
@@ -46,32 +50,30 @@ export interface Expectation {
 /** A line whose right answer is that this test cannot tell. */
 export interface Untold {
   readonly id: string;
-  readonly text: string;
+  readonly values?: Values;
   /** The tests that do tell it, by their ids and by the papers alone; none where no test here does. */
   readonly toldBy: readonly string[];
   /** It speaks of this test, or of how things stand in it, and means nothing beside another one. */
   readonly ownOnly?: boolean;
   /** What it is said of; the unit where it is left out. */
   readonly of?: Expectation['of'];
-  readonly why: string;
   readonly source: Source;
 }
 
 /** A figure that a correct unit gives, to be said beforehand. */
 export interface Figure {
   readonly id: string;
-  readonly text: string;
+  readonly values?: Values;
   readonly unit: 'A' | 'V' | 'Ω';
   readonly value: number;
   /** Half-width within which the answer is right. */
   readonly tolerance: number;
-  readonly why: string;
   readonly source: Source;
 }
 
 export interface Limit {
   readonly id: string;
-  readonly text: string;
+  readonly values?: Values;
   readonly quantity: Quantity;
   readonly unit: Unit;
   readonly limit: number;
@@ -79,17 +81,22 @@ export interface Limit {
   readonly kind: 'most' | 'least';
   /** What of the reading is compared: its value, or the time in which something tripped, s. */
   readonly compares?: 'value' | 'trip time';
-  /** How the limit comes about, written out. */
-  readonly sum: string;
   readonly source: Source;
   readonly points: readonly Family[];
   /** The readings it applies to. */
   readonly applies: (sample: Reading, observed?: Observed) => boolean;
 }
 
+/** What a verifier writes down and advises: no limit is broken, and the verdict does not hang on it. */
+export interface Advice {
+  readonly id: string;
+  readonly values?: Values;
+  readonly source: Source;
+  readonly isDue: (observed: Observed) => boolean;
+}
+
 export interface TestAction {
   readonly id: string;
-  readonly title: string;
   readonly stage: Stage;
   /** Done or left out, it costs nothing: no document asks for it. */
   readonly optional?: boolean;
@@ -108,8 +115,6 @@ export interface TestAction {
    * `as found`: reading and looking, for which neither supply nor cover is touched.
    */
   readonly cover?: 'closed' | 'as found';
-  /** Why the test is done, in a sentence. */
-  readonly purpose: string;
   /** Whether the papers give anything to test. */
   readonly applies: (papers: Papers) => boolean;
   readonly steps: (papers: Papers) => readonly OperationInput[];
@@ -117,6 +122,7 @@ export interface TestAction {
   readonly untold: (papers: Papers) => readonly Untold[];
   readonly figures: (papers: Papers) => readonly Figure[];
   readonly limits: (papers: Papers) => readonly Limit[];
-  /** Broken findings after which a faultless trainee goes no further, by expectation or limit id, with the reason. */
-  readonly stops: Readonly<Record<string, string>>;
+  readonly advice?: (papers: Papers) => readonly Advice[];
+  /** Broken findings after which a faultless trainee goes no further, by expectation id. */
+  readonly stops: readonly string[];
 }

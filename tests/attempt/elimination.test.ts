@@ -4,13 +4,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import type { Elimination } from '../../src/attempt/elimination.ts';
-import {
-  candidatesOn,
-  eliminate,
-  eliminating,
-  NOTHING_WRONG,
-  seekingUndone,
-} from '../../src/attempt/elimination.ts';
+import { candidatesOn, eliminate, eliminating, seekingUndone } from '../../src/attempt/elimination.ts';
 import { alikeReadings } from '../../src/attempt/telling.ts';
 import { lockstep } from '../../src/attempt/twin.ts';
 import type { OperationInput } from '../../src/bench/operation.ts';
@@ -26,8 +20,9 @@ import { faultlessAttempt } from '../helpers/trainee.ts';
 import { logOf, logOfActions } from './logs.ts';
 
 const leftAtEnd = ({ candidates }: Elimination): readonly string[] =>
-  candidates.filter(({ ruledOutAt }) => ruledOutAt === null).map(({ title }) => title);
-const titleOf = (id: string): string => CATALOGUE.find((entry) => entry.id === id)?.title ?? '';
+  candidates.filter(({ ruledOutAt }) => ruledOutAt === null).map(({ causes }) => causes.join(' '));
+/** No cause: nothing is wrong. */
+const NOTHING_WRONG = '';
 
 function neverGrows({ left }: Elimination): void {
   for (const [i, count] of left.entries())
@@ -56,7 +51,7 @@ describe('what is really wrong is never ruled out, and the count never grows', (
     expect(told.left).toHaveLength(both.steps.length);
     expect(told.left[0]).toBe(told.candidates.length);
     expect(told.candidates.find(({ isTrue }) => isTrue)).toMatchObject({
-      title: titleOf(id),
+      causes: [id],
       ruledOutAt: null,
     });
     neverGrows(told);
@@ -76,10 +71,7 @@ describe('what is really wrong is never ruled out, and the count never grows', (
     const left = leftAtEnd(told);
     if (id === 'harbour-mews') expect(left).toEqual([NOTHING_WRONG]);
     // A detector that is dead, one that is late and one that needs more all fail the same ramp.
-    else
-      expect([...left].sort()).toEqual(
-        ['direct-detector-dead', 'direct-slow', 'direct-trips-late'].map(titleOf).sort(),
-      );
+    else expect([...left].sort()).toEqual(['direct-detector-dead', 'direct-slow', 'direct-trips-late']);
   });
 });
 
@@ -87,8 +79,8 @@ describe('candidates', () => {
   test('the unit’s own as it is, nothing wrong, each other cause once, as far as it can be here', () => {
     const own: FaultChoice = { fault: 'pe-joint', values: { ohms: 7 } };
     const [first, second, ...others] = candidatesOn(scenarioOn('home', [own]));
-    expect(first).toEqual({ title: titleOf('pe-joint'), faults: [own], isTrue: true });
-    expect(second).toEqual({ title: NOTHING_WRONG, faults: [], isTrue: false });
+    expect(first).toEqual({ causes: ['pe-joint'], faults: [own], isTrue: true });
+    expect(second).toEqual({ causes: [], faults: [], isTrue: false });
     const ids = others.map(({ faults: [choice] }) => choice?.fault);
     expect(new Set(ids).size).toBe(ids.length);
     expect(ids).not.toContain('pe-joint');
@@ -97,11 +89,11 @@ describe('candidates', () => {
   });
 
   test('of a sound unit nothing wrong stands first; of two faults both together', () => {
-    expect(candidatesOn(scenarioOn('home'))[0]?.title).toBe(NOTHING_WRONG);
+    expect(candidatesOn(scenarioOn('home'))[0]?.causes).toEqual([]);
     const two = ['residual-dead', 'gland-loose'].map((fault) => ({ fault, values: {} }));
     const [both, ...others] = candidatesOn(scenarioOn('home', two));
     expect(both?.faults).toEqual(two);
-    expect(others.map(({ title }) => title)).toContain(titleOf('gland-loose'));
+    expect(others.map(({ causes }) => causes)).toContainEqual(['gland-loose']);
   });
 });
 

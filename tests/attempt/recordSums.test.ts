@@ -11,8 +11,8 @@ const { scenario, file } = scenarioNamed('mill-race');
 
 describe('one attempt', () => {
   const attempt = attemptBy(scenario, file, {
-    answer: (right) => (right === 'should' ? "can't tell" : (right as 'should not')),
-    judge: () => 'as it should',
+    answer: (right) => (right === 'should' ? 'cant-tell' : (right as 'should-not')),
+    judge: (_, sound) => sound,
   });
   const told = debriefOf(scenario, attempt);
   const summary = summaryOf(told);
@@ -44,12 +44,12 @@ describe('one attempt', () => {
 
   test('marks that a file claims are not believed', () => {
     const claimed = { ...attempt, marks: { total: 100, passed: true } };
-    expect(summaryOf(debriefOf(scenario, claimed))).toMatchObject({ total: told.marks.total, differs: 1 });
+    expect(summaryOf(debriefOf(scenario, claimed))).toMatchObject({ total: told.marks.total, differs: 2 });
   });
 
   test.each([
-    ['an accepted unit that is not sound', 'fit for service', false],
-    ['the same unit rejected', 'not fit for service', true],
+    ['an accepted unit that is not sound', 'fit', false],
+    ['the same unit rejected', 'not-fit', true],
   ] as const)('gates: %s', (_, verdict, gatesMet) => {
     const other = attemptBy(scenario, file, { conclude: (right) => ({ ...right, verdict }) });
     expect(summaryOf(debriefOf(scenario, other))).toMatchObject({ gatesMet, verdictRight: gatesMet });
@@ -95,17 +95,17 @@ test.each([
   [0, 0, 'not used'],
   [9, 9, 'few lines yet'],
   [10, 10, 'right as often as said'],
-  [16, 20, 'right as often as said'],
-  [15, 20, 'right less often than said'],
-] as const)('over 80 %%: right %i of %i is: %s', (right, of, compared) => {
-  const [, , over80] = calibrationOver([made({ calibration: [{ sure: 'over 80 %', right, of }] })]);
-  expect(over80).toMatchObject({ right, of, compared, share: of === 0 ? null : right / of });
+  [18, 20, 'right as often as said'],
+  [17, 20, 'right less often than said'],
+] as const)('would sign: right %i of %i is: %s', (right, of, compared) => {
+  const [, , signed] = calibrationOver([made({ calibration: [{ sure: 'would-sign', right, of }] })]);
+  expect(signed).toMatchObject({ right, of, compared, share: of === 0 ? null : right / of });
 });
 
 test('each sureness is summed over all attempts', () => {
   const summaries = [
-    made({ calibration: [{ sure: 'under 67 %', right: 9, of: 10 }] }),
-    made({ calibration: [{ sure: 'under 67 %', right: 8, of: 10 }] }),
+    made({ calibration: [{ sure: 'guessing', right: 9, of: 10 }] }),
+    made({ calibration: [{ sure: 'guessing', right: 8, of: 10 }] }),
   ];
   expect(calibrationOver(summaries)[0]).toMatchObject({
     right: 17,

@@ -30,15 +30,15 @@ describe('lines filled in', () => {
     expect(total).toBe(100);
     expect(parts).toEqual(weights);
     expect(weights.prediction).toBe(0);
-    // 20 spread in proportion: each of the others a quarter more.
+    // 15 spread in proportion over the other 85.
     for (const [part, share] of [
-      ['observation', 15],
-      ['judgement', 25],
+      ['observation', 10],
+      ['judgement', 30],
       ['record', 10],
       ['diagnosis', 20],
-      ['reasons', 10],
+      ['reasons', 15],
     ] as const)
-      expect(Math.abs(weights[part] - 1.25 * share)).toBeLessThan(0.1);
+      expect(Math.abs(weights[part] - (share * 100) / 85)).toBeLessThan(0.1);
   });
 
   test('nobody is held to have said what was given, or to have been sure of it', () => {
@@ -51,11 +51,11 @@ describe('lines filled in', () => {
   });
 
   test('a judgement that is wrong costs as much more as it weighs', () => {
-    const careless = attemptBy(scenario, file, { ...GIVEN, judge: () => 'not shown' });
-    const asked = attemptBy(scenario, file, { judge: () => 'not shown' });
+    const careless = attemptBy(scenario, file, { ...GIVEN, judge: () => 'not-shown' });
+    const asked = attemptBy(scenario, file, { judge: () => 'not-shown' });
     const [here, there] = [mark(scenario, careless), mark(scenario, asked)];
     expect(here.parts.judgement).toBeGreaterThan(0);
-    expect(Math.abs(here.parts.judgement - 1.25 * there.parts.judgement)).toBeLessThan(0.2);
+    expect(Math.abs(here.parts.judgement - (100 / 85) * there.parts.judgement)).toBeLessThan(0.2);
   });
 
   test('a weighing that has nothing but predictions leaves nothing to mark', () => {
@@ -67,7 +67,7 @@ describe('lines filled in', () => {
 
 test.each([2, 3, 4] as const)('lines that claim to be given earn nothing on rung %d', (rung) => {
   const { parts, weights } = mark(scenario, { ...attemptBy(scenario, file, GIVEN), rung });
-  expect(weights.prediction).toBe(20);
+  expect(weights.prediction).toBe(15);
   expect(parts.prediction).toBe(0);
 });
 
@@ -97,8 +97,11 @@ test.each([
 
 const went = (rung: Rung, total: number, criticalActs = 0, of = 100): Went => ({
   rung,
-  summary: { total, criticalActs, of },
+  summary: { total, criticalActs, of, passed: criticalActs === 0 && total >= 70 },
 });
+
+const passing = ({ rung, summary }: Went): Went => ({ rung, summary: { ...summary, passed: true } });
+const failing = ({ rung, summary }: Went): Went => ({ rung, summary: { ...summary, passed: false } });
 
 test.each([
   { what: 'nothing done', all: [], rung: null },
@@ -106,7 +109,8 @@ test.each([
   { what: 'two of 80', all: [went(2, 80), went(2, 80)], rung: 3 },
   { what: 'two, one of 79', all: [went(2, 79), went(2, 99)], rung: 2 },
   { what: 'two on two rungs', all: [went(1, 90), went(2, 90)], rung: 2 },
-  { what: 'two of 40 out of 50', all: [went(2, 40, 0, 50), went(2, 40, 0, 50)], rung: 3 },
+  { what: 'two of 40 out of 50', all: [passing(went(2, 40, 0, 50)), passing(went(2, 40, 0, 50))], rung: 3 },
+  { what: 'two that were not passed', all: [failing(went(2, 90)), failing(went(2, 90))], rung: 2 },
   { what: 'good ones at the top', all: [went(4, 90), went(4, 90)], rung: 4 },
   { what: 'a critical act', all: [went(3, 90), went(3, 90, 1)], rung: 2 },
   { what: 'a critical act before', all: [went(3, 90, 1), went(3, 90)], rung: 3 },
@@ -141,7 +145,7 @@ describe('lines chosen', () => {
   test('answering what the test tells and leaving the rest alone earns all of it', () => {
     const marks = mark(scenario, attemptBy(scenario, file, choose([])));
     expect(marks.total).toBe(100);
-    expect(marks.parts.prediction).toBe(20);
+    expect(marks.parts.prediction).toBe(15);
   });
 
   test.each([
@@ -151,9 +155,9 @@ describe('lines chosen', () => {
     expect(id).not.toBe('');
     const said = (answer: Answer) =>
       mark(scenario, attemptBy(scenario, file, choose([{ id, answer }]))).parts.prediction;
-    expect(said("can't tell")).toBe(20);
-    expect(said('should')).toBeLessThan(20);
-    expect(said('should')).toBe(said('should not'));
+    expect(said('cant-tell')).toBe(15);
+    expect(said('should')).toBeLessThan(15);
+    expect(said('should')).toBe(said('should-not'));
   });
 
   test('answering nothing earns nothing', () => {
@@ -165,7 +169,7 @@ describe('lines chosen', () => {
     const lines = told.tests.find((one) => one.test === 'residual-rated')?.lines ?? [];
     expect(lines.find(({ id }) => id === decoy)).toMatchObject({
       predicted: 'should',
-      right: "can't tell",
+      right: 'cant-tell',
       judgement: null,
       leftAlone: false,
     });
@@ -185,8 +189,7 @@ describe.each(['harbour-mews', 'foundry-yard', 'weir-cottage'])('ten lines to ch
     const own = testLines(site, action);
     const decoys = lines.filter((line) => line.id.includes('/'));
     expect(lines).toHaveLength(Math.max(10, own.length + 2));
-    expect(new Set(lines.map(({ text }) => text)).size).toBe(lines.length);
-    expect(decoys.every(({ right, toldBy }) => right === "can't tell" && !toldBy.includes(id))).toBe(true);
+    expect(decoys.every(({ right, toldBy }) => right === 'cant-tell' && !toldBy.includes(id))).toBe(true);
     expect(
       lines
         .filter((line) => !decoys.includes(line))

@@ -8,7 +8,7 @@ import { actionNamed } from '../../src/verification/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBy, faultlessAttempt } from '../helpers/trainee.ts';
 
-function welded(answer?: (right: string) => "can't tell") {
+function welded(answer?: (right: string) => 'cant-tell') {
   const { file } = scenarioNamed('harbour-mews');
   const read = readScenario({ ...(file as object), faults: [{ fault: 'line-pole-welded' }] });
   if (!read.ok) throw new Error('the scenario does not read');
@@ -21,7 +21,7 @@ function welded(answer?: (right: string) => "can't tell") {
 }
 
 describe('the time line', () => {
-  const { both, told } = welded(() => "can't tell");
+  const { both, told } = welded(() => 'cant-tell');
   const { tests, end } = timelineOf(both, told.sureAndWrong);
 
   test('numbers the tests in the order in which they were begun, each with its steps', () => {
@@ -56,14 +56,14 @@ describe('the time line', () => {
 
 describe('sure and wrong, by misconception', () => {
   test.each([
-    ["can't tell", 'misses what it tells'],
+    ['cant-tell', 'misses what it tells'],
     ['should', 'expects a fault'],
-    ['should not', 'forbids what is sound'],
+    ['should-not', 'forbids what is sound'],
   ] as const)('always “%s” is, among others, “%s”', (said, misconception) => {
     const { told } = welded((() => said) as never);
     const kinds = new Set(told.sureAndWrong.map((group) => group.misconception));
     expect(kinds).toContain(misconception);
-    if (said !== "can't tell") expect(kinds).toContain('reads too much');
+    if (said !== 'cant-tell') expect(kinds).toContain('reads too much');
     const sizes = told.sureAndWrong.map(({ lines }) => lines.length);
     expect(sizes).toEqual([...sizes].sort((x, y) => y - x));
   });

@@ -1,7 +1,7 @@
 /*
  * How fast the bench is, for `npm run bench`: the three-phase bench against the circuit simulator's warm run of the same
  * netlist, turn and turn about; a whole verification of every scenario; then the built page: its size and how it feels
- * on a slower device. Words after the command choose among bench and page. Ends with 1 where a bound is not kept.
+ * on a slower device; then marks earned without knowing. Words after the command choose among bench, page and marks. Ends with 1 where a bound is not kept.
  */
 import { readFileSync } from 'node:fs';
 import { readdir } from 'node:fs/promises';
@@ -17,6 +17,7 @@ import { settleComplaints } from '../browser/complaints.ts';
 import { serveBuilt } from '../browser/serveBuilt.ts';
 import { sitDown } from '../browser/trainee.ts';
 import { netlistOf, simulate } from '../oracle/circuitSimulator.ts';
+import { printMarks } from './marksTable.ts';
 import { printSizes } from './pageSize.ts';
 import { printSpeed } from './pageSpeed.ts';
 
@@ -151,3 +152,4 @@ async function printPage(): Promise<void> {
 const asked = process.argv.slice(2);
 if (asked.length === 0 || asked.includes('bench')) await printBench();
 if (asked.length === 0 || asked.includes('page')) await printPage();
+if (asked.length === 0 || asked.includes('marks')) printMarks(hold);

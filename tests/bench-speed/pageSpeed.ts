@@ -120,7 +120,7 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
   await setUp(page, {});
   await answerAll(page);
   await tell('predicting');
-  await press(/^over 80 %/);
+  await press(/^would sign for it/);
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
   await tell('locking (the bench acts)');
   await measure(page, {
@@ -137,13 +137,13 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
   await tell('a pilot with its trace');
   await act(page, 'look it over');
   await tell('an act');
-  await judgeAll(page, 'not shown');
+  await judgeAll(page, 'not-shown');
   await tell('judging');
   await press('Stop…');
   await page.getByLabel('reason').pressSequentially('enough for today');
   await press('Stop the work');
   await tell('stopping');
-  await conclude(page, { ...COULD_NOT_FINISH, leftOut: 'stopped' });
+  await conclude(page, { ...COULD_NOT_FINISH, leftOut: 'no-time' });
   await tell('concluding');
   await page.getByRole('button', { name: 'Cancel' }).waitFor({ state: 'detached', timeout: 240_000 });
   await tell('the debrief works out');

@@ -139,6 +139,21 @@ describe('conductors and loops are their sums', () => {
     expect(truth(world, { op: 'measure', quantity: 'continuity', between })).toBeCloseTo(2 * circuit, 2);
   });
 
+  test('line plus neutral with a link between them at the board, the unit’s 10 kΩ beside it', () => {
+    const world = benchWith();
+    doing(world, ...MAKE_DEAD);
+    const measured: OperationInput = {
+      op: 'measure',
+      quantity: 'continuity',
+      between: ['supply.L1', 'supply.N'],
+    };
+    expect(Number(truth(world, measured))).toBeGreaterThan(9000);
+    doing(world, { op: 'link', between: ['origin.L1', 'origin.N'] });
+    expect(truth(world, measured)).toBeCloseTo(2 * circuit, 2);
+    doing(world, { op: 'unlink', between: ['origin.L1', 'origin.N'] });
+    expect(Number(truth(world, measured))).toBeGreaterThan(9000);
+  });
+
   test('Zs = Ze + circuit + tether, both ways', () => {
     const world = benchWith({ site: { otherLoads: [] } });
     doing(world, ...CHARGE);

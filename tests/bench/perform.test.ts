@@ -176,8 +176,9 @@ describe('what the bench does not allow', () => {
     [{ op: 'disconnect', what: 'unit' }, 'cover closed'],
     [{ op: 'disconnect', what: 'arrester' }, 'cover closed'],
     [{ op: 'disconnect', what: 'electrode' }, 'this site has no electrode of its own'],
-    [{ op: 'link', between: ['origin.L1', 'origin.N'] }, 'a link goes from a line to PE at the origin'],
-    [{ op: 'link', between: ['origin.L2', 'origin.PE'] }, 'a link goes from a line to PE at the origin'],
+    [{ op: 'link', between: ['origin.N', 'origin.PE'] }, 'a link goes from a line to PE or N at the origin'],
+    [{ op: 'link', between: ['origin.L2', 'origin.PE'] }, 'a link goes from a line to PE or N at the origin'],
+    [{ op: 'link', between: ['supply.L1', 'supply.N'] }, 'a link goes from a line to PE or N at the origin'],
   ] as const)('%o', (input, why) => {
     const between = 'between' in input ? { between: [...input.between] as [string, string] } : {};
     const [outcome] = doing(benchWith(), { ...input, ...between } as OperationInput);

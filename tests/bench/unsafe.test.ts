@@ -42,6 +42,17 @@ const AT_ORIGIN: readonly OperationInput[] = [
   { op: 'prove-dead', at: 'origin' },
 ];
 const AT_SUPPLY: readonly OperationInput[] = [...AT_ORIGIN.slice(0, 3), { op: 'prove-dead', at: 'supply' }];
+/** The unit proved by a detector that was tried before the test and not after it. */
+const HALF_PROVED: readonly OperationInput[] = [
+  ...AT_ORIGIN.slice(0, 3),
+  { op: 'prove-dead', at: 'supply', proof: 'before' },
+];
+/** The whole installation off and locked, and proved dead at the board. */
+const ALL_OFF: readonly OperationInput[] = [
+  { op: 'isolate', at: 'main-switch' },
+  { op: 'wait', seconds: 2 },
+  { op: 'prove-dead', at: 'origin' },
+];
 const UNLOCKED: readonly OperationInput[] = [...MAKE_DEAD, { op: 'isolate', lock: false }];
 /** The protective conductor shown to be continuous from the board to the outlet, and energised again. */
 const SHOWN: readonly OperationInput[] = [...MAKE_DEAD, continuity('met', 'outlet.PE'), ...BACK];
@@ -101,6 +112,29 @@ const PAIRS: readonly Pair[] = [
     ],
   },
   {
+    // GS38: a detector is tried again after the test, since it may have failed in it.
+    id: 'conductor-half-proved',
+    act: [...HALF_PROVED, { op: 'disconnect', what: 'unit' }],
+    near: [
+      [...HALF_PROVED, { op: 'prove-dead', at: 'supply' }, { op: 'disconnect', what: 'unit' }],
+      // A poorer proof takes nothing from the better one before it.
+      [
+        ...MAKE_DEAD,
+        { op: 'prove-dead', at: 'supply', proof: 'before' },
+        { op: 'prove-dead', at: 'supply', proof: 'none' },
+        { op: 'disconnect', what: 'unit' },
+      ],
+    ],
+  },
+  {
+    id: 'earth-off-supply-on',
+    act: [...MAKE_DEAD, { op: 'disconnect', what: 'earthing-conductor' }],
+    near: [
+      [...ALL_OFF, { op: 'disconnect', what: 'earthing-conductor' }],
+      [...MAKE_DEAD, { op: 'disconnect', what: 'unit' }],
+    ],
+  },
+  {
     id: 'energised-with-link',
     act: [...MAKE_DEAD, { op: 'link', between: LINK }, { op: 'close-cover' }, { op: 'energise' }],
     near: [
@@ -148,6 +182,11 @@ const PAIRS: readonly Pair[] = [
   {
     id: 'proved-with-meter',
     act: [{ op: 'isolate' }, { op: 'prove-dead', at: 'origin', tool: 'meter' }],
+    near: [[{ op: 'isolate' }, { op: 'prove-dead', at: 'origin' }]],
+  },
+  {
+    id: 'detector-not-proved',
+    act: [{ op: 'isolate' }, { op: 'prove-dead', at: 'origin', proof: 'before' }],
     near: [[{ op: 'isolate' }, { op: 'prove-dead', at: 'origin' }]],
   },
   {

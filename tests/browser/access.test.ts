@@ -103,7 +103,7 @@ test('each reading is announced once, the same one twice as well, and never agai
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
   await answerAll(page);
-  await press(page, /^over 80 %/);
+  await press(page, /^would sign for it/);
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
   const heardSince = await listen(page);
   const apply = async () => {

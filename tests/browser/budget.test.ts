@@ -2,6 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
+import { testTitle } from '../../src/words/actions.ts';
 import { openBuiltPage } from './builtPage.ts';
 import {
   act,
@@ -116,9 +117,9 @@ async function withThePilot(
   before: () => Promise<void> = async () => {},
 ) {
   const action = actionFor(id);
-  await choose(page, action.title);
+  await choose(page, testTitle(action.id));
   await setUp(page, settings);
-  await predict(page, await inHand(page), action, '67 to 80 %');
+  await predict(page, await inHand(page), action, 'fairly-sure');
   await before();
   await measure(page, { op: 'measure', quantity: 'pilot' });
   await writeDown(page, undefined);

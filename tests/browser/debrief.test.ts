@@ -27,7 +27,7 @@ function attemptText(): string {
   return makeAttemptText(
     attemptBy(read.scenario, scenarioFile, {
       tests: () => ids.map((id) => actionNamed(id)).filter((action) => action !== undefined),
-      answer: () => 'should not',
+      answer: () => 'should-not',
       operations: ({ id }, steps) =>
         id === 'state-a'
           ? steps

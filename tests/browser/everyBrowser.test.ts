@@ -39,10 +39,10 @@ describe.each(inject('browsers'))('$name', (found) => {
     for (const { action } of verify(scenario).actions) await doTest(page, action);
     await page.getByRole('button', { name: 'Conclude…' }).click();
     await conclude(page, {
-      verdict: 'fit for service',
+      verdict: 'fit',
       cause: 'nothing',
-      next: 'hand over',
-      tell: 'the client',
+      next: 'hand-over',
+      tell: 'client',
     });
     await page.getByRole('heading', { name: '“Fit for service”: right.' }).waitFor();
     await page.getByText('100 of 100').first().waitFor();

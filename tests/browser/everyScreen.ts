@@ -57,7 +57,7 @@ export async function throughLeaving(page: Page, look: Look): Promise<void> {
   await press(page, 'Stop…');
   await page.getByLabel('reason').fill('enough');
   await press(page, 'Stop the work');
-  await conclude(page, { ...COULD_NOT_FINISH, leftOut: 'stopped' });
+  await conclude(page, { ...COULD_NOT_FINISH, leftOut: 'no-time' });
   await look('debrief of an assessment');
   await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
   await page.getByRole('heading', { name: 'Not handed in' }).waitFor();
@@ -78,7 +78,7 @@ async function throughATest(page: Page, look: Look): Promise<void> {
   await look('predict');
   await answerAll(page);
   await look('how sure');
-  await press(page, /^over 80 %/);
+  await press(page, /^would sign for it/);
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
   await look('observe, no leads');
   await press(page, 'Check leads');
@@ -96,7 +96,7 @@ async function throughATest(page: Page, look: Look): Promise<void> {
   await look('a trace');
   await page.getByRole('radio', { name: 'not shown', exact: true }).first().click();
   await look('judge');
-  await judgeAll(page, 'not shown');
+  await judgeAll(page, 'not-shown');
   await page.getByRole('heading', { name: 'What was true' }).waitFor();
   await look('what was true');
 }
@@ -121,12 +121,12 @@ export async function throughAnAttempt(page: Page, look: Look): Promise<void> {
   await choose(page, 'Prove it dead');
   await setUp(page, { 'unit’s cover': 'open' });
   await answerAll(page);
-  await press(page, /^under 67 %/);
+  await press(page, /^guessing/);
   await page.getByRole('heading', { name: 'Stopped' }).waitFor();
   await look('harm');
   await press(page, 'Make safe and go on');
   await page.getByLabel('act', { exact: true }).selectOption({ label: 'prove dead at the outlet' });
-  await press(page, 'Do it');
+  await press(page, 'Prove the detector, test, prove it again');
   await look('every pair');
   await press(page, 'Stop…');
   await page.getByLabel('reason').fill('enough');
@@ -137,7 +137,7 @@ export async function throughAnAttempt(page: Page, look: Look): Promise<void> {
   await page.getByLabel('cause', { exact: true }).selectOption({ label: 'Labels missing' });
   await page.getByRole('group', { name: /which tests are repeated/ }).waitFor();
   await look('conclude, with repeats');
-  await conclude(page, { ...COULD_NOT_FINISH, leftOut: 'stopped' });
+  await conclude(page, { ...COULD_NOT_FINISH, leftOut: 'no-time' });
   await look('debrief');
   await press(page, 'Step on');
   for (const folded of await page.getByRole('group').locator('summary').all()) await folded.click();

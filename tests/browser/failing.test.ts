@@ -87,7 +87,7 @@ describe('a screen that fails', () => {
     const page = await sitDown(opened.browser, opened.url, { before: failOnPurpose });
     await readyToLock(page);
     await failing(page, 'heading');
-    await button(page, /^over 80 %/).click();
+    await button(page, /^would sign for it/).click();
     await heading(page, 'The bench failed').waitFor();
     await page.getByText(KEPT).waitFor();
     for (const [width, height] of [
@@ -122,7 +122,7 @@ describe('a screen that fails', () => {
     await button(page, `Go on with ${JOB}`).click();
     await heading(page, 'Predict').waitFor();
     expect((await keptHere(page))?.text).toBe(before?.text);
-    await button(page, /^over 80 %/).waitFor();
+    await button(page, /^would sign for it/).waitFor();
     await page.context().close();
   });
 
@@ -183,7 +183,7 @@ describe('a screen that fails', () => {
     await page.evaluate(failOnPurpose);
     await readyToLock(page);
     await failing(page, 'heading');
-    await button(page, /^over 80 %/).click();
+    await button(page, /^would sign for it/).click();
     await heading(page, 'The bench failed').waitFor();
     await page.getByText('Export everything before you reload').waitFor();
     const items = await exportedEverything(page);
@@ -208,7 +208,7 @@ describe('a screen that fails', () => {
     await sheet.getByText('no file today').first().waitFor();
     await sheet.getByRole('button', { name: 'Back' }).click();
     await sheet.waitFor({ state: 'detached' });
-    expect(await button(page, /^over 80 %/).count()).toBe(1);
+    expect(await button(page, /^would sign for it/).count()).toBe(1);
     await page.context().close();
   });
 });

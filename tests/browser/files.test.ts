@@ -40,7 +40,7 @@ async function halfWay(page: Page): Promise<void> {
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
   await answerAll(page);
-  await page.getByRole('button', { name: /^over 80 %/ }).click();
+  await page.getByRole('button', { name: /^would sign for it/ }).click();
   await measure(page, MEASURED);
   await writeDown(page, undefined);
   await page.getByText(/^you wrote \S/).waitFor();
@@ -153,4 +153,28 @@ test('an exported attempt opens again where it was left', async () => {
   await open(other, 'attempt.json', JSON.stringify(attempt));
   await other.getByRole('heading', { name: 'Observe' }).waitFor();
   expect((await inHand(other)).attempt).toEqual(attempt);
+});
+
+test('an attempt that an earlier version wrote: concluded it is told, unfinished it is read and exported as it came', async () => {
+  const earlier = JSON.parse(readFileSync(join(ROOT, 'tests/golden/hasty.json'), 'utf8'));
+  const page = await sitDown(opened.browser, opened.url);
+  await open(page, 'earlier.json', JSON.stringify(earlier));
+  await page.getByRole('heading', { name: 'Debrief' }).waitFor();
+  await toScenarios(page);
+
+  const begun = { ...earlier, entries: earlier.entries.slice(0, -1) };
+  // Another attempt than the one above, by its first entry.
+  begun.entries[0] = { ...begun.entries[0], hash: 'another' };
+  await open(page, 'begun.json', JSON.stringify(begun));
+  await page.getByRole('heading', { name: 'Read only' }).waitFor();
+  await page.getByText(/begun in an earlier version/).waitFor();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Export attempt' }).click(),
+  ]);
+  expect(JSON.parse(readFileSync((await download.path()) ?? '', 'utf8'))).toEqual(begun);
+  await page.getByRole('button', { name: 'To the scenarios' }).click();
+  // It stays among what is kept, as it came, and can be put away.
+  await page.getByRole('button', { name: /^Go on with / }).click();
+  await page.getByRole('heading', { name: 'Read only' }).waitFor();
 });

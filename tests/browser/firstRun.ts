@@ -9,7 +9,7 @@ const button = (page: Page, name: string | RegExp) => page.getByRole('button', {
 
 async function answer(page: Page, ...answers: readonly RegExp[]): Promise<void> {
   for (const words of answers) await button(page, words).click();
-  await button(page, /^over 80 %/).click();
+  await button(page, /^would sign for it/).click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
 }
 
@@ -37,8 +37,15 @@ export async function throughFirstRun(page: Page): Promise<void> {
   await answer(page, ...asked.map((text) => (text.includes('more than the least') ? SHOULD_NOT : SHOULD)));
   await measure(page, { op: 'measure', quantity: 'pilot' });
   await writeDown(page, undefined);
-  for (const line of await page.getByRole('radio', { name: 'as it should', exact: true }).all())
-    await line.click();
+  // The unit does each as it was answered.
+  for (const text of asked) {
+    const did = text.includes('more than the least') ? 'it did not' : 'it did';
+    const [, words = ''] = /(?:unit|circuit) (.+)$/s.exec(text.split('\n')[0] ?? '') ?? [];
+    await page
+      .getByRole('group', { name: words.trim() })
+      .getByRole('radio', { name: did, exact: true })
+      .click();
+  }
   await button(page, 'Next test').click();
 
   // State C: the contactor is heard.
@@ -74,7 +81,7 @@ export async function throughFirstRun(page: Page): Promise<void> {
   };
   expect(await shown('outlet.N')).toBeLessThan(5);
   expect(await shown('outlet.PE')).toBeGreaterThan(230);
-  await page.getByRole('radio', { name: 'not as it should', exact: true }).click();
+  await page.getByRole('radio', { name: 'it did', exact: true }).click();
   await button(page, /^Judge 1 line/).click();
   await button(page, 'Next test').click();
 

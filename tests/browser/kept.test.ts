@@ -56,7 +56,7 @@ async function lock(page: Page): Promise<void> {
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
   await answerAll(page);
-  await button(page, /^over 80 %/).click();
+  await button(page, /^would sign for it/).click();
   await heading(page, 'Observe').waitFor();
 }
 
@@ -77,7 +77,7 @@ test('killed in the middle of a set-up and of a prediction', async () => {
   const lines = page.getByRole('list', { name: 'Lines to predict' });
   const answered = (await lines.allInnerTexts()).join();
   expect(answered.match(/Change/g)).toHaveLength(2);
-  page = await killed(page, '"should not"');
+  page = await killed(page, '"should-not"');
   await heading(page, 'Predict').waitFor();
   const after = page.getByRole('list', { name: 'Lines to predict' });
   expect((await after.allInnerTexts()).join()).toBe(answered);
@@ -112,7 +112,7 @@ test('killed over a half-typed reading, a judgement, a reason to stop and a conc
   expect(await again.getByLabel('it shows').inputValue()).toBe('');
 
   await page.getByRole('radio', { name: 'not shown', exact: true }).first().check();
-  page = await killed(page, '"not shown"');
+  page = await killed(page, '"not-shown"');
   await heading(page, 'Judge').waitFor();
   expect(await page.getByRole('radio', { name: 'not shown', exact: true }).first().isChecked()).toBe(true);
 

@@ -19,7 +19,7 @@ async function lockWithWait(page: Page, seconds: string, test = 'No vehicle (A)'
   await choose(page, test);
   await setUp(page, { ...set, 'then wait, s': seconds });
   await answerAll(page);
-  await page.getByRole('button', { name: /^over 80 %/ }).click();
+  await page.getByRole('button', { name: /^would sign for it/ }).click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
 }
 
@@ -112,7 +112,7 @@ test('a start delay on the unit’s sheet is passed by its name', async () => {
   await choose(page, 'Vehicle connected (B)');
   await setUp(page, {});
   await answerAll(page);
-  await page.getByRole('button', { name: /^over 80 %/ }).click();
+  await page.getByRole('button', { name: /^would sign for it/ }).click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
   const starts = page.getByText(/^Starts within \d+ s/);
   // Nothing is plugged in yet.
@@ -135,7 +135,7 @@ test('where the set-up does harm nobody waits any more', async () => {
   await choose(page, 'No vehicle (A)');
   await setUp(page, { 'unit’s cover': 'open', 'then wait, s': '6' });
   await answerAll(page);
-  await page.getByRole('button', { name: /^over 80 %/ }).click();
+  await page.getByRole('button', { name: /^would sign for it/ }).click();
   await page.getByRole('button', { name: 'Make safe and go on' }).click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
   expect(await skip(page).count()).toBe(0);

@@ -78,11 +78,11 @@ test('out to a file, everything deleted, in again: the same record', async () =>
   await button(page, 'Write my own').click();
   await page.getByLabel('my goal for next time').fill('Name the finding before the verdict');
   await button(page, 'Keep my goal').click();
-  const wrong = (right: string) => (right === 'should' ? ("can't tell" as const) : ('should' as const));
+  const wrong = (right: string) => (right === 'should' ? ('cant-tell' as const) : ('should' as const));
   const record = recordOf([
     { answer: wrong },
-    { conclude: (right) => ({ ...right, verdict: 'fit for service' }) },
-    { sure: '67 to 80 %' },
+    { conclude: (right) => ({ ...right, verdict: 'fit' }) },
+    { sure: 'fairly-sure' },
   ]);
   await bringIn(page, makeRecordText(record));
   await page.getByText('Attempts: 3 brought in.').waitFor();
@@ -167,7 +167,7 @@ test('a file that is hostile, newer, too large or none is refused; an attempt th
   );
   await page.getByText('No attempt is kept here yet.').waitFor();
 
-  const out = JSON.parse(makeRecordText(recordOf([{}, { sure: 'under 67 %' }])));
+  const out = JSON.parse(makeRecordText(recordOf([{}, { sure: 'guessing' }])));
   out.attempts[0].attempt.entries[0].kind = 'guess';
   await bringIn(page, JSON.stringify(out));
   await page.getByText('Attempts: 1 brought in.').waitFor();

@@ -5,6 +5,7 @@ import { expect, test, vi } from 'vitest';
 import { mark } from '../../src/attempt/mark.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
+import { testTitle } from '../../src/words/actions.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { answerAll, begin, choose, doTest, inHand, judgeAll, setUp, sitDown } from './trainee.ts';
 
@@ -51,7 +52,7 @@ test('lines filled in: the tests in order, locked by one button, the rest one’
   if (first === undefined || second === undefined) throw new Error('too few tests');
   expect(first).toBe(order[0]);
   await doTest(page, first);
-  const next = page.getByRole('button', { name: second.title, exact: true });
+  const next = page.getByRole('button', { name: testTitle(second.id), exact: true });
   expect(await next.getAttribute('class')).toBe('main');
   const run = await inHand(page, 3);
   expect(run.attempt).toMatchObject({ rung: 1 });
@@ -65,12 +66,25 @@ test('assessment: judged again as long as nothing else is done, and the last jud
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
   await answerAll(page);
-  await page.getByRole('button', { name: /^over 80 %/ }).click();
+  // One line less sure than the rest.
+  await page.getByText('Less sure of one line?').click();
+  await page
+    .getByRole('combobox')
+    .filter({ hasText: 'as sure as of the rest' })
+    .first()
+    .selectOption('fairly sure');
+  await page.getByRole('button', { name: /^would sign for it/ }).click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
-  await judgeAll(page, 'not shown');
+  const [said] = (await inHand(page, 1)).attempt.entries;
+  if (said?.kind !== 'prediction') throw new Error('nothing was predicted');
+  expect([said.sure, ...said.lines.flatMap((line) => line.sure ?? [])]).toEqual([
+    'would-sign',
+    'fairly-sure',
+  ]);
+  await judgeAll(page, 'not-shown');
   await page.getByText('Judged: No vehicle (A).').waitFor();
   await page.getByRole('button', { name: 'Judge it again' }).click();
-  const first = page.getByRole('radio', { name: 'as it should', exact: true }).first();
+  const first = page.getByRole('radio', { name: 'it did', exact: true }).first();
   expect(await first.isChecked()).toBe(false);
   await first.click();
   // Nothing ends by itself where all was judged before.
@@ -78,7 +92,7 @@ test('assessment: judged again as long as nothing else is done, and the last jud
   await page.getByText('Judged: No vehicle (A).').waitFor();
   const { attempt } = await inHand(page, 3);
   const judged = attempt.entries.flatMap((entry) => (entry.kind === 'judgement' ? [entry.lines] : []));
-  expect(judged.map((lines) => lines.filter((line) => line.judged === 'not shown').length)).toEqual([3, 2]);
+  expect(judged.map((lines) => lines.filter((line) => line.judged === 'not-shown').length)).toEqual([3, 2]);
   await choose(page, 'Vehicle connected (B)');
   await page.getByRole('button', { name: 'Another test' }).click();
   await page.getByRole('button', { name: 'Judge it again' }).waitFor();
@@ -92,22 +106,22 @@ test('lines chosen: a line of another test taken for this one’s is told after 
   const list = page.getByRole('list', { name: 'Lines to choose from' });
   expect(await list.getByRole('listitem').count()).toBe(10);
   const key = (name: string) => page.getByRole('button', { name, exact: true });
-  const sure = page.getByRole('button', { name: /^over 80 %/ });
+  const sure = page.getByRole('button', { name: /^would sign for it/ });
   expect(await sure.isDisabled()).toBe(true);
-  await key('should not: puts voltage on the outlet').click();
-  await key('should: says that it is ready').click();
+  await key('should not: has voltage on its outlet with no vehicle there (A)').click();
+  await key('should: shows ready on its display').click();
   // Taken back by the same key.
-  await key('should: says that it is ready').click();
-  expect(await key('should: says that it is ready').getAttribute('aria-pressed')).toBe('false');
-  await key('should: says that it is ready').click();
-  await key('should: holds the pilot at 11.4 to 12.6 V').click();
+  await key('should: shows ready on its display').click();
+  expect(await key('should: shows ready on its display').getAttribute('aria-pressed')).toBe('false');
+  await key('should: shows ready on its display').click();
+  await key('should: holds the pilot at about +12 V (11.4 to 12.6 V) with no vehicle there').click();
   await key('should: has its neutral pole open').click();
   await sure.click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
   const { attempt } = await inHand(page, 1);
   const [prediction] = attempt.entries;
   expect(prediction?.kind === 'prediction' && prediction.lines).toHaveLength(4);
-  await judgeAll(page, 'not shown');
+  await judgeAll(page, 'not-shown');
   await page.getByText('you: should; true: can’t tell').waitFor();
   await page.getByText(/Told by: Every pole open\.$/).waitFor();
 });

@@ -22,7 +22,7 @@ test('set with the set-up, changed while observing, and disturbed', async () => 
   // What does not fit is not taken, folded away or not.
   await fold.click();
   await answerAll(page);
-  const lock = page.getByRole('button', { name: /^67 to 80 %/ });
+  const lock = page.getByRole('button', { name: /^fairly sure/ });
   await page.getByText('A figure of the set-up does not fit.').waitFor();
   expect(await lock.isDisabled()).toBe(true);
   await fold.click();

@@ -5,6 +5,7 @@
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
+import { testTitle } from '../../src/words/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { openBrowser } from './browsers.ts';
 import { settleComplaints } from './complaints.ts';
@@ -41,12 +42,12 @@ const take = async (page: Page, name: string): Promise<void> => {
 
 const titleOf = (id: string): string => scenarioNamed(id).scenario.title;
 
-/** A test whose every line is answered alike, over 80 % sure, and then rightly judged. */
+/** A test whose every line is answered alike, as one would sign for it, and then rightly judged. */
 async function sureAndWrong(page: Page, id: string, between: [string, string]): Promise<void> {
-  await choose(page, actionFor(id).title);
+  await choose(page, testTitle(id));
   await setUp(page, {});
   await answerAll(page);
-  await page.getByRole('button', { name: /^over 80 %/ }).click();
+  await page.getByRole('button', { name: /^would sign for it/ }).click();
   await measure(page, { op: 'measure', quantity: 'continuity', between });
   await writeDown(page, undefined);
   await page.getByText(/^you wrote \S/).waitFor();
@@ -96,12 +97,12 @@ try {
   await begin(desk, titleOf('foundry-yard'));
   await doTest(desk, actionFor('state-a'));
   const stateC = actionFor('state-c');
-  await choose(desk, stateC.title);
+  await choose(desk, testTitle(stateC.id));
   await setUp(desk, {
     'stand-in': 'B: connected, 2.74 kΩ',
     'then wait, s': '5',
   });
-  await predict(desk, await inHand(desk), stateC, '67 to 80 %');
+  await predict(desk, await inHand(desk), stateC, 'fairly-sure');
   await act(desk, 'stand-in: state C: asks, 1.3 kΩ added');
   await measure(desk, { op: 'measure', quantity: 'pilot' });
   await writeDown(desk, undefined);
@@ -115,7 +116,7 @@ try {
 
   const done = await sitDown(browser, built.url, DESK);
   await begin(done, titleOf('mill-race'));
-  await doTest(done, actionFor('isolate'), 'over 80 %');
+  await doTest(done, actionFor('isolate'), 'would-sign');
   await doTest(done, actionFor('prove-dead'));
   await sureAndWrong(done, 'pe-circuit', ['met', 'supply.PE']);
   await sureAndWrong(done, 'pe-outlet', ['supply.PE', 'outlet.PE']);
@@ -123,12 +124,12 @@ try {
   await done.getByLabel('reason').fill('The circuit’s protective conductor is above its sum.');
   await done.getByRole('button', { name: 'Stop the work' }).click();
   await conclude(done, {
-    verdict: 'not fit for service',
+    verdict: 'not-fit',
     cause: 'Poor joint in the circuit’s protective conductor',
-    finding: 'reads within',
-    next: 'isolate, lock off and label',
-    tell: 'the client',
-    leftOut: 'not to be energised with a failed dead test',
+    finding: 'reads length × mΩ/m',
+    next: 'lock-off-and-label',
+    tell: 'client',
+    leftOut: 'not-safe',
   });
   await done.getByText(/\d+ causes? left after it/).waitFor({ timeout: 60_000 });
   await done.getByRole('button', { name: 'Next sure-and-wrong' }).click();
@@ -136,7 +137,7 @@ try {
 
   const phone = await sitDown(browser, built.url, { width: 360, height: 740 });
   await begin(phone, titleOf('harbour-mews'));
-  await choose(phone, actionFor('state-b').title);
+  await choose(phone, testTitle('state-b'));
   await setUp(phone, {
     'stand-in': 'B: connected, 2.74 kΩ',
     'then wait, s': '4',

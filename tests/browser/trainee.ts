@@ -3,7 +3,7 @@
 // comes from the floors below the screens, from the attempt as the page keeps it.
 
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
-import type { Attempt, Judged, Sure } from '../../src/attempt/attempt.ts';
+import type { Attempt, Judged, Sure, Verdict } from '../../src/attempt/attempt.ts';
 import { headOf } from '../../src/attempt/attempt.ts';
 import { parseAttempt } from '../../src/attempt/file.ts';
 import { testFigures, testLines } from '../../src/attempt/lines.ts';
@@ -17,13 +17,25 @@ import type { Operation } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
 import type { Probe } from '../../src/bench/terminals.ts';
 import { terminalsIn } from '../../src/bench/terminals.ts';
+import type { NextStep, Tell } from '../../src/faults/fault.ts';
 import { takenUp } from '../../src/ui/flow/bench.ts';
 import type { Position } from '../../src/ui/flow/position.ts';
 import { operationsBetween, positionAfter } from '../../src/ui/flow/position.ts';
+import {
+  answerText,
+  JUDGED_WORDS,
+  LEFT_OUT_WORDS,
+  LIMIT_WORDS,
+  NEXT_WORDS,
+  SURE_WORDS,
+  TELL_WORDS,
+  VERDICT_WORDS,
+} from '../../src/ui/words/answers.ts';
 import { RUNG_NAMES } from '../../src/ui/words/rungs.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
+import { figureInWords, lineText, testTitle } from '../../src/words/actions.ts';
 import { listenTo } from './complaints.ts';
 import { end, press, take, tick, type, usesKeys } from './hands.ts';
 
@@ -159,25 +171,33 @@ export async function predict(page: Page, run: Run, action: TestAction, sure: Su
   if (rung === 3) await chooseLines(page, run, action);
   for (const { right } of rung === 3 ? [] : testLines(run.scenario, action))
     await press(
-      button(page, { should: /^should$/, 'should not': /^should not$/, "can't tell": /^can’t tell/ }[right]),
+      button(page, { should: /^should$/, 'should-not': /^should not$/, 'cant-tell': /^can’t tell/ }[right]),
     );
-  for (const { text, unit, value } of testFigures(run.scenario, action))
+  for (const figure of testFigures(run.scenario, action)) {
+    const { text, unit, value } = figureInWords(action.id, figure);
     await type(page.getByLabel(`${text}, ${unit}`), String(Number(value.toPrecision(3))).replace('.', ','));
-  await press(button(page, new RegExp(`^${sure}`)));
+  }
+  await press(button(page, new RegExp(`^${SURE_WORDS[sure]}`)));
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
 }
 
 /** Of the ten lines those that the test tells, each with its right answer; the others are left alone. */
 async function chooseLines(page: Page, run: Run, action: TestAction): Promise<void> {
-  for (const { text, right, judged } of testLines(run.scenario, action))
-    if (judged) await press(page.getByRole('button', { name: `${right}: ${text}`, exact: true }));
+  for (const line of testLines(run.scenario, action))
+    if (line.judged) {
+      const name = `${answerText(line.right)}: ${lineText(action.id, line)}`;
+      await press(page.getByRole('button', { name, exact: true }));
+    }
 }
 
 /** One act from the list of acts. */
 export async function act(page: Page, words: string): Promise<void> {
   await take(page.getByLabel('act', { exact: true }), words);
-  await press(button(page, 'Do it'));
+  await press(button(page, words.startsWith('prove dead') ? PROVED : 'Do it'));
 }
+
+/** The detector tried before the test and after it, chosen or as it was the last time. */
+const PROVED = /prove the detector, test, prove it again$/i;
 
 /** One act that takes a figure. */
 export async function actWith(page: Page, words: string, field: string, figure: number): Promise<void> {
@@ -340,9 +360,11 @@ function figured(operation: Operation): readonly [act: string, field: string, fi
 function actWords(operation: Operation): string {
   switch (operation.op) {
     case 'isolate':
-      return 'isolate at the origin: all poles, locked';
+      return operation.at === 'main-switch'
+        ? 'isolate at the main switch: whole installation, locked'
+        : 'isolate at the origin: all poles, locked';
     case 'energise':
-      return 'energise';
+      return operation.at === 'main-switch' ? 'energise at the main switch' : 'energise: all that is off';
     case 'open-cover':
       return 'open the cover';
     case 'close-cover':
@@ -455,9 +477,10 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
     .last();
   const [text = ''] = await reading.allInnerTexts();
   const shown = text.split('\n').slice(1).join(' ');
-  const figure = reading.getByLabel(/^(it shows|high half)$/);
+  const figure = reading.getByLabel(/^(it shows|high half|tripped after, ms)$/);
   const isNone = /no reading:/.test(text);
   if (isNone) await take(reading.getByLabel('sign'), 'no reading');
+  else if (/no trip/.test(shown)) await take(reading.getByLabel('sign'), 'no trip');
   else {
     const { number, unit, over } = figureIn(shown);
     await type(figure, `${over ? '> ' : ''}${number} ${unit}`);
@@ -637,13 +660,13 @@ export async function putRight(page: Page, cause: string): Promise<string> {
 }
 
 /** One whole test as a faultless person does it. */
-export async function doTest(page: Page, action: TestAction, sure: Sure = '67 to 80 %'): Promise<void> {
+export async function doTest(page: Page, action: TestAction, sure: Sure = 'fairly-sure'): Promise<void> {
   const before = await inHand(page);
   const operations = procedure(before.world, action, before.papers);
   const { position } = takenUp(before.scenario, before.attempt);
   const { settings, done } = setUpFor(before, position, operations);
   let stands = operations.slice(0, done).reduce((at, what) => positionAfter(at, what, false), position);
-  await choose(page, action.title);
+  await choose(page, testTitle(action.id));
   await setUp(page, settings);
   await predict(page, before, action, sure);
   let entries = before.attempt.entries.length + 1 + done;
@@ -673,14 +696,15 @@ async function endJudging(page: Page): Promise<void> {
 /** Judges every line and limit as it is, by what was written down. */
 export async function judgeRightly(page: Page, run: Run, action: TestAction): Promise<void> {
   const truth = truthOf(run, action, lastSitting(run, action.id));
-  for (const { text, finding } of truth.lines) {
-    if (finding === null) continue;
-    const word: Judged = judgedRight(finding);
-    await tick(page.getByRole('group', { name: text }).getByRole('radio', { name: word, exact: true }));
+  for (const line of truth.lines) {
+    if (line.finding === null) continue;
+    const name = JUDGED_WORDS[judgedRight(line)];
+    const text = lineText(action.id, line);
+    await tick(page.getByRole('group', { name: text }).getByRole('radio', { name, exact: true }));
   }
   const limits = page.getByRole('group', { name: / limit: / });
   for (const [i, { right }] of truth.limits.entries())
-    await tick(limits.nth(i).getByRole('radio', { name: right, exact: true }));
+    await tick(limits.nth(i).getByRole('radio', { name: LIMIT_WORDS[right], exact: true }));
   await endJudging(page);
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
 }
@@ -695,46 +719,53 @@ export async function answerAll(page: Page): Promise<void> {
 
 /** The same judgement of every line, and `within` of every limit. */
 export async function judgeAll(page: Page, word: Judged): Promise<void> {
-  for (const choice of await page.getByRole('radio', { name: word, exact: true }).all()) await tick(choice);
+  for (const choice of await page.getByRole('radio', { name: JUDGED_WORDS[word], exact: true }).all())
+    await tick(choice);
   for (const choice of await page.getByRole('radio', { name: 'within', exact: true }).all())
     await tick(choice);
   await endJudging(page);
 }
 
 export interface Conclusion {
-  readonly verdict: string;
+  readonly verdict: Verdict;
+  /** In words, as on the page. */
   readonly cause: string;
-  readonly next: string;
-  readonly tell: string;
+  readonly next: NextStep;
+  readonly tell: Tell;
   /** Words of a finding to rest it on. */
   readonly finding?: string;
   /** Titles of the tests to be repeated. */
   readonly repeat?: readonly string[];
   /** Why the tests not done were left out. */
-  readonly leftOut?: string;
+  readonly leftOut?: keyof typeof LEFT_OUT_WORDS;
 }
 
 /** What is concluded by whoever stopped early and only wants to get on. */
 export const COULD_NOT_FINISH: Conclusion = {
-  verdict: 'could not finish',
+  verdict: 'could-not-finish',
   cause: 'something, cause not known',
-  next: 'isolate, lock off and label',
-  tell: 'the client',
+  next: 'lock-off-and-label',
+  tell: 'client',
 };
 
 export async function conclude(page: Page, c: Conclusion): Promise<void> {
   await page.getByRole('heading', { name: 'Conclude' }).waitFor();
-  await tick(page.getByRole('radio', { name: c.verdict, exact: true }));
+  await tick(page.getByRole('radio', { name: VERDICT_WORDS[c.verdict], exact: true }));
   await take(page.getByLabel('cause', { exact: true }), c.cause);
-  await tick(page.getByRole('group', { name: 'How sure of that' }).getByRole('radio', { name: 'over 80 %' }));
+  await tick(
+    page
+      .getByRole('group', { name: 'How sure of that' })
+      .getByRole('radio', { name: SURE_WORDS['would-sign'] }),
+  );
   if (c.finding !== undefined) await tick(page.getByRole('checkbox', { name: c.finding }).first());
   const repeats = page.getByRole('group', { name: 'After putting it right, which tests are repeated?' });
   for (const title of c.repeat ?? []) await tick(repeats.getByRole('checkbox', { name: title, exact: true }));
-  await take(page.getByLabel('what next'), c.next);
-  await take(page.getByLabel('whom to tell'), c.tell);
+  await take(page.getByLabel('what next'), NEXT_WORDS[c.next]);
+  await take(page.getByLabel('whom to tell'), TELL_WORDS[c.tell]);
   if (c.leftOut !== undefined) {
-    await type(page.getByRole('region', { name: 'Tests left out' }).getByRole('textbox').first(), c.leftOut);
-    await press(button(page, 'Same reason for all that are empty'));
+    const first = page.getByRole('region', { name: 'Tests left out' }).getByRole('combobox').first();
+    await take(first, LEFT_OUT_WORDS[c.leftOut]);
+    await press(button(page, 'Same reason for all without one'));
   }
   await press(button(page, 'Conclude'));
   await page.getByRole('heading', { name: 'Debrief' }).waitFor();

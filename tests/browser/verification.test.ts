@@ -3,6 +3,7 @@
 
 import { expect, test, vi } from 'vitest';
 import { verify } from '../../src/scenario/verify.ts';
+import { testTitle } from '../../src/words/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { begin, conclude, doTest, putRight, sitDown } from './trainee.ts';
@@ -23,18 +24,18 @@ test('a faulty unit, stopped where a faultless person stops', async () => {
     .fill('The circuit’s protective conductor is above its sum: not to be energised.');
   await page.getByRole('button', { name: 'Stop the work' }).click();
   await conclude(page, {
-    verdict: 'not fit for service',
+    verdict: 'not-fit',
     cause: 'Poor joint in the circuit’s protective conductor',
-    finding: 'reads within',
-    next: 'isolate, lock off and label',
-    tell: 'whoever installed the circuit',
+    finding: 'reads length × mΩ/m',
+    next: 'lock-off-and-label',
+    tell: 'installer',
     repeat: [
       'Protective conductor, earthing terminal to unit',
       'R1 + R2 and polarity at the supply terminals',
       'Insulation of the circuit, unit taken off',
       'Insulation with the unit connected',
     ],
-    leftOut: 'not to be energised with a failed dead test',
+    leftOut: 'not-safe',
   });
   await page.getByRole('heading', { name: '“Not fit for service”: right.' }).waitFor();
   const marks = await marksAgreed(page);
@@ -56,11 +57,11 @@ test('a faulty unit, put right, its due tests repeated, and fit', async () => {
   for (const action of due) await doTest(page, action);
   await page.getByRole('button', { name: 'Conclude…' }).click();
   await conclude(page, {
-    verdict: 'fit for service',
+    verdict: 'fit',
     cause: 'Poor joint in the circuit’s protective conductor',
-    repeat: due.map(({ title }) => title),
-    next: 'hand over',
-    tell: 'the client',
+    repeat: due.map(({ id }) => testTitle(id)),
+    next: 'hand-over',
+    tell: 'client',
   });
   await page.getByRole('heading', { name: '“Fit for service”: right.' }).waitFor();
   await page.getByText('It was there.').waitFor();

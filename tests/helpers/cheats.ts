@@ -16,7 +16,7 @@ const poor = attemptBy(scenario, file, {
   tests: (all) => all.slice(0, 3),
   conclude: (right) => ({
     ...right,
-    verdict: 'not fit for service',
+    verdict: 'not-fit',
     cause: null,
     family: null,
     findings: [],
@@ -49,7 +49,7 @@ const conclusion = entries[end] as Entry;
 const before = entries.slice(0, end);
 const wrongly = {
   ...conclusion,
-  verdict: 'fit for service',
+  verdict: 'fit',
   cause: 'nothing',
   family: null,
   findings: [],
@@ -92,7 +92,7 @@ export const CHEATS: readonly Cheat[] = [
     marked: { ...CARRIED, pass: 0, passed: true },
     told: [/^scenario\.marking: the file says \{"pass":0\}, .* nothing$/],
     against: { pass: 70, passed: false },
-    onPage: [NOT_THE_SHIPPED, /pass mark\s*0, with every gate met/],
+    onPage: [NOT_THE_SHIPPED, /pass mark\s*0, with every gate and hurdle met/],
   },
   {
     name: 'a gate was set aside',

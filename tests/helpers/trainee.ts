@@ -3,7 +3,7 @@
  * one of them answers, types, judges and concludes can be replaced, so that single habits can be tried.
  */
 
-import type { Attempt, NotedOf, Sure } from '../../src/attempt/attempt.ts';
+import type { Answer, Attempt, Judged, LimitJudged, NotedOf, Sure } from '../../src/attempt/attempt.ts';
 import { repeatsOf } from '../../src/attempt/repeats.ts';
 import type { Run, Taken } from '../../src/attempt/run.ts';
 import { act, note, startRun } from '../../src/attempt/run.ts';
@@ -25,9 +25,10 @@ export interface Habits {
   readonly rung?: Rung;
   /** Lines of a test as it is locked, in place of all of them answered. */
   readonly predict?: (right: NotedOf<'prediction'>, run: Run, action: TestAction) => NotedOf<'prediction'>;
-  readonly answer?: (right: string) => 'should' | 'should not' | "can't tell";
-  readonly judge?: (right: string) => 'as it should' | 'not as it should' | 'not shown';
-  readonly judgeLimit?: (right: string) => 'within' | 'outside' | 'too close';
+  readonly answer?: (right: string) => Answer;
+  /** `sound`: what is said of the line by whoever finds everything fine. */
+  readonly judge?: (right: Judged, sound: 'did' | 'did-not') => Judged;
+  readonly judgeLimit?: (right: LimitJudged) => LimitJudged;
   readonly type?: (typed: NotedOf<'observation'>, taken: Taken) => NotedOf<'observation'>;
   readonly operations?: (action: TestAction, steps: readonly Operation[]) => readonly Operation[];
   readonly conclude?: (right: NotedOf<'conclusion'>, run: Run) => NotedOf<'conclusion'>;
@@ -121,9 +122,14 @@ function prediction(run: Run, action: TestAction, habits: Habits): NotedOf<'pred
 
 function judgement(run: Run, action: TestAction, { judge, judgeLimit }: Habits): NotedOf<'judgement'> {
   const right = rightJudgement(run, action);
+  const should = action.expectations(run.papers).filter((line) => line.should);
+  const soundOf = (id: string) => (should.some((line) => line.id === id) ? 'did' : 'did-not');
   return {
     ...right,
-    lines: right.lines.map((line) => ({ ...line, judged: judge?.(line.judged) ?? line.judged })),
+    lines: right.lines.map((line) => ({
+      ...line,
+      judged: judge?.(line.judged, soundOf(line.id)) ?? line.judged,
+    })),
     limits: right.limits.map((limit) => ({ ...limit, judged: judgeLimit?.(limit.judged) ?? limit.judged })),
   };
 }

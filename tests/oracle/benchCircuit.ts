@@ -44,9 +44,13 @@ export interface Circuit {
 export interface Position {
   /** Conductors that do not reach the outgoing side of the board. */
   readonly openAtOrigin: readonly Live[];
+  /** The main switch, which opens every live conductor of the board. */
+  readonly mainSwitch: 'on' | 'off';
   readonly earthingOff: boolean;
   readonly unitOff: boolean;
   readonly linked: readonly Line[];
+  /** Lines that are linked to neutral at the board. */
+  readonly linkedToNeutral: readonly Line[];
   readonly pen: 'whole' | 'broken';
   readonly volts: number | null;
   readonly neighbours: Readonly<Partial<Record<Line, number>>>;
@@ -77,9 +81,11 @@ export interface Position {
 /** Energised, the unit ready, nothing plugged in. */
 export const AT_REST: Position = {
   openAtOrigin: [],
+  mainSwitch: 'on',
   earthingOff: false,
   unitOff: false,
   linked: [],
+  linkedToNeutral: [],
   pen: 'whole',
   volts: null,
   neighbours: {},
@@ -99,6 +105,8 @@ export const AT_REST: Position = {
 };
 
 const MILLI = 1e-3;
+/** A pole of the main switch: a tenth of the milliohm that it makes with the circuit’s own. */
+const MAIN_POLE = MILLI / 10;
 /** What stands across an open contact or a broken conductor. */
 export const GAP = 10e9;
 const [CIRCUIT_INSULATION, UNIT_INSULATION] = [2e9, 5e9];
@@ -178,8 +186,16 @@ function drawSupply(circuit: Circuit, site: Site, at: Position): void {
     earthing !== 'TN-C-S' ? site.neutralImpedance - half : closedIf(at.pen === 'whole', half),
   );
   add(circuit, 'electrode of the supply', 'star', 'earth', site.sourceElectrodeResistance);
+  for (const x of livesOn(site))
+    add(
+      circuit,
+      `main switch ${x}`,
+      `service.${x}`,
+      `busbar.${x}`,
+      closedIf(at.mainSwitch === 'on', MAIN_POLE),
+    );
   for (const [i, { line, power }] of site.otherLoads.entries())
-    add(circuit, `load ${i}`, `service.${line}`, 'service.N', ofPower(power));
+    add(circuit, `load ${i}`, `busbar.${line}`, 'busbar.N', ofPower(power));
   for (const [line, power] of Object.entries(at.neighbours) as [Line, number][])
     add(circuit, `neighbour ${line}`, 'star', 'service.N', ofPower(power), { drive: mains(line) });
 
@@ -197,13 +213,21 @@ function drawFinalCircuit(circuit: Circuit, site: Site, at: Position): void {
   const { length, lineArea, protectiveArea, parallelEarth } = site.circuit;
   add(circuit, 'board PE', 'met', 'origin.PE', MILLI);
   for (const x of livesOn(site)) {
-    add(circuit, `board ${x}`, `service.${x}`, `origin.${x}`, closedIf(!at.openAtOrigin.includes(x), MILLI));
+    add(
+      circuit,
+      `board ${x}`,
+      `busbar.${x}`,
+      `origin.${x}`,
+      closedIf(!at.openAtOrigin.includes(x), MILLI - MAIN_POLE),
+    );
     add(circuit, `core ${x}`, `origin.${x}`, `supply.${x}`, copper(length, lineArea, 'class2'));
   }
   add(circuit, 'core PE', 'origin.PE', 'supply.PE', copper(length, protectiveArea, 'class2'));
   add(circuit, 'parallel earth', 'met', 'bar', parallelEarth ?? GAP);
-  for (const x of linesOn(site))
+  for (const x of linesOn(site)) {
     add(circuit, `link ${x}`, `origin.${x}`, 'origin.PE', closedIf(at.linked.includes(x), MILLI));
+    if (at.linkedToNeutral.includes(x)) add(circuit, `link ${x} to N`, `origin.${x}`, 'origin.N', MILLI);
+  }
   drawInsulation(circuit, 'supply', [...livesOn(site), 'PE'], CIRCUIT_INSULATION);
 }
 

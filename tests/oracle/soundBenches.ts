@@ -30,6 +30,12 @@ export const THIRTY_DRAWN = { line: 'L1', to: 'PE', ohms: 230 / 0.03, direct: 0,
 const everywhere = (at: InstallationName): readonly Bench[] => [
   { name: 'energised, nothing plugged in', at, bring: () => {}, position: {} },
   { name: 'isolated and proved dead', at, bring: done(...MAKE_DEAD), position: DEAD(at) },
+  {
+    name: 'main switch off, the circuit on behind it',
+    at,
+    bring: done({ op: 'isolate', at: 'main-switch' }, { op: 'wait', seconds: 2 }),
+    position: { mainSwitch: 'off', pilot: 'dead' },
+  },
   { name: 'state B', at, bring: done(...PLUG_IN), position: IN_B },
   {
     name: 'supplied, with load and leakage',
@@ -84,10 +90,26 @@ const HERE: readonly Bench[] = [
     position: { ...DEAD('home'), linked: ['L1'] },
   },
   {
+    name: 'dead, line linked to neutral at the board',
+    at: 'home',
+    bring: done(...MAKE_DEAD, { op: 'link', between: ['origin.L1', 'origin.N'] }),
+    position: { ...DEAD('home'), linkedToNeutral: ['L1'] },
+  },
+  {
     name: 'earthing conductor off, circuit dead',
     at: 'home',
     bring: done(...MAKE_DEAD, { op: 'disconnect', what: 'earthing-conductor' }),
     position: { ...DEAD('home'), earthingOff: true },
+  },
+  {
+    name: 'earthing conductor off, main switch off',
+    at: 'home',
+    bring: done(
+      ...MAKE_DEAD,
+      { op: 'isolate', at: 'main-switch' },
+      { op: 'disconnect', what: 'earthing-conductor' },
+    ),
+    position: { ...DEAD('home'), mainSwitch: 'off', earthingOff: true },
   },
   {
     name: 'diode shorted in B',

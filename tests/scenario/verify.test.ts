@@ -1,4 +1,4 @@
-/** What a faultless trainee finds, worked out once a scenario, is what is found anew. */
+/** What a faultless trainee finds, worked out once for all that it follows from, is what is found anew. */
 import { expect, test } from 'vitest';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import { verify, verifyingOnce } from '../../src/scenario/verify.ts';
@@ -12,4 +12,23 @@ test.each(['mill-race', 'bakery-lane', 'quarry-offices'])('%s', (id) => {
       const once = toItsEnd(verifyingOnce(scenario, { everything }));
       expect(JSON.stringify(once)).toBe(JSON.stringify({ conclusion, stopped, actions }));
     }
+});
+
+test('a scenario that was read again is known; one that differs in anything is found anew', () => {
+  const { scenario } = scenarioNamed('mill-race');
+  const first = toItsEnd(verifyingOnce(scenario));
+  expect(toItsEnd(verifyingOnce(structuredClone(scenario)))).toBe(first);
+  const others = [
+    { ...scenario, seed: scenario.seed + 1 },
+    { ...scenario, unit: { ...scenario.unit, insulationTestVoltageMax: 500 } },
+    { ...scenario, allowed: ['inspect'] },
+    { ...scenario, faults: [] },
+  ];
+  for (const other of others) {
+    const { conclusion, stopped, actions } = verify(other);
+    const once = toItsEnd(verifyingOnce(other));
+    expect(JSON.stringify(once)).toBe(JSON.stringify({ conclusion, stopped, actions }));
+  }
+  const { actions } = verify(scenario, { faults: [] });
+  expect(toItsEnd(verifyingOnce(scenario, { faults: [] })).actions).toHaveLength(actions.length);
 });

@@ -3,10 +3,12 @@
  * becomes the present one and the next, copies of the page at one origin keep apart, and what cannot be read is not lost.
  */
 import 'fake-indexeddb/auto';
+import { readFileSync } from 'node:fs';
 import { IDBFactory } from 'fake-indexeddb';
 import { openDB } from 'idb';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Attempt } from '../../src/attempt/attempt.ts';
+import { parseAttempt } from '../../src/attempt/file.ts';
 import type { KeepProblem } from '../../src/store/keepProblem.ts';
 import { parseRecord } from '../../src/store/recordFile.ts';
 import { makeRecordText } from '../../src/store/recordText.ts';
@@ -155,6 +157,45 @@ describe('copies of the page at one origin', () => {
     await root.claimAttempt('a', 'tab');
     await root.keepAttempt('a', 'tab', { attempt: whole, about: {} });
     expect(await listed(await copyAt('/'))).toEqual([['a', whole.entries.length]]);
+  });
+});
+
+describe('an attempt of format 1', () => {
+  const text = readFileSync(new URL('../golden/hasty.json', import.meta.url), 'utf8');
+  const read = parseAttempt(text);
+  if (!read.ok) throw new Error('it does not read');
+  const { attempt } = read.value;
+
+  test('is kept as it was written, goes out so, and is the same attempt elsewhere', async () => {
+    const here = await copyAt('/');
+    const id = await here.keepOpened('old', attempt, 5);
+    expect(JSON.parse((await here.keptAttempt(id))?.text ?? '')).toEqual(JSON.parse(text));
+    const out = makeRecordText(await here.keptRecord());
+    expect(JSON.parse(out).attempts[0].attempt).toEqual(JSON.parse(text));
+    const again = parseRecord(out);
+    if (!again.ok) throw new Error(again.problems[0]?.message);
+    const same = { added: 0, longer: 0, keptAlready: 1 };
+    expect(await here.mergeRecord(again.value.record)).toEqual(same);
+    const there = await copyAt('/elsewhere/');
+    expect(await there.mergeRecord(again.value.record)).toEqual({ ...same, added: 1, keptAlready: 0 });
+    expect(await listed(there)).toEqual([['old', attempt.entries.length]]);
+  });
+
+  test('a shorter one of it is gone on with by the longer', async () => {
+    const here = await copyAt('/');
+    const file = JSON.parse(text);
+    const shorter = parseAttempt(JSON.stringify({ ...file, entries: file.entries.slice(0, 9) }));
+    if (!shorter.ok) throw new Error('it does not read');
+    const id = await here.keepOpened('old', shorter.value.attempt, 5);
+    expect(await here.keepOpened('new', attempt, 6)).toBe(id);
+    expect(await listed(here)).toEqual([[id, attempt.entries.length]]);
+  });
+
+  test('is kept so too where it is kept as it goes', async () => {
+    const here = await copyAt('/');
+    await here.beginAttempt('old', attempt, { changed: 5, holder: 'tab' });
+    await here.keepAttempt('old', 'tab', { attempt, about: {} });
+    expect(JSON.parse((await here.keptAttempt('old'))?.text ?? '')).toEqual(JSON.parse(text));
   });
 });
 

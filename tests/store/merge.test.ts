@@ -4,12 +4,12 @@ import type { Attempt } from '../../src/attempt/attempt.ts';
 import { appended, ENGINE } from '../../src/attempt/attempt.ts';
 import { belongs } from '../../src/store/merge.ts';
 
-const EMPTY: Attempt = { format: 1, engine: ENGINE, scenario: { id: 'a', title: 'A' }, entries: [] };
+const EMPTY: Attempt = { format: 2, engine: ENGINE, scenario: { id: 'a', title: 'A' }, entries: [] };
 
 /** An attempt that left out tests with these names, one after the other. */
 const left = (...tests: readonly string[]): Attempt =>
   tests.reduce(
-    (attempt, name, i) => appended(attempt, { kind: 'record', test: name, leftOut: 'no time' }, i, i),
+    (attempt, name, i) => appended(attempt, { kind: 'record', test: name, leftOut: 'no-time' }, i, i),
     EMPTY,
   );
 

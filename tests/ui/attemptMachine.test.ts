@@ -33,8 +33,8 @@ function locked(actor: Actor, cover: 'closed' | 'open' = 'closed'): void {
   actor.send({ type: 'choose', test: 'state-a' });
   const { draft } = actor.getSnapshot().context;
   actor.send({ type: 'draft', draft: { position: { ...draft.position, cover }, wait: 2 } });
-  actor.send({ type: 'answer', id: 'voltage', answer: 'should not' });
-  actor.send({ type: 'lock', sure: 'over 80 %', wall: 10 });
+  actor.send({ type: 'answer', id: 'voltage', answer: 'should-not' });
+  actor.send({ type: 'lock', sure: 'would-sign', wall: 10 });
 }
 
 test('nothing is done and nothing is logged before the lock; then the prediction comes first', () => {
@@ -48,6 +48,23 @@ test('nothing is done and nothing is logged before the lock; then the prediction
   expect(actor.getSnapshot().matches({ working: 'observing' })).toBe(true);
 });
 
+test.each([
+  ['guessing', 'fairly-sure', { sure: 'guessing' }],
+  // No line can be surer than the whole, nor is one as sure as it written apart.
+  ['fairly-sure', 'fairly-sure', {}],
+  ['fairly-sure', 'guessing', {}],
+] as const)('one line %s of a whole that is %s', (own, whole, logged) => {
+  const actor = begun();
+  actor.send({ type: 'choose', test: 'state-a' });
+  actor.send({ type: 'answer', id: 'voltage', answer: 'should-not' });
+  actor.send({ type: 'lock', sure: whole, lessSure: { voltage: own }, wall: 10 });
+  const [prediction] = entriesOf(actor);
+  expect(prediction).toMatchObject({ sure: whole });
+  expect(prediction?.kind === 'prediction' && prediction.lines).toEqual([
+    { id: 'voltage', answer: 'should-not', ...logged },
+  ]);
+});
+
 test('a critical act stops the work in practice, and making safe goes on with the same test', () => {
   const actor = begun();
   locked(actor, 'open');
@@ -56,6 +73,18 @@ test('a critical act stops the work in practice, and making safe goes on with th
   actor.send({ type: 'make safe', wall: 20 });
   expect(actor.getSnapshot().matches({ working: 'observing' })).toBe(true);
   expect(actor.getSnapshot().context.bench.position.supply).toBe('off-locked');
+});
+
+test('with an earth off, making safe takes the whole installation off', () => {
+  const actor = begun();
+  locked(actor);
+  actor.send({ type: 'do', operation: { op: 'disconnect', what: 'earthing-conductor' }, wall: 20 });
+  expect(actor.getSnapshot().context.harm?.acts.map(({ id }) => id)).toContain('earth-off-supply-on');
+  actor.send({ type: 'make safe', wall: 20 });
+  expect(actor.getSnapshot().context.bench.position).toMatchObject({
+    supply: 'off-locked',
+    main: 'off-locked',
+  });
 });
 
 /** Isolated, cover open, proved dead at both places: by hand, in a test that is then judged. */
@@ -148,7 +177,7 @@ test('in assessment a test is judged once more as long as nothing else is done; 
   actor.send({ type: 'judge again' });
   expect(actor.getSnapshot().matches({ working: 'judging' })).toBe(true);
   expect(actor.getSnapshot().context).toMatchObject({ test: 'state-a', since: 0 });
-  const lines = [{ id: 'voltage', judged: 'not shown' as const }];
+  const lines = [{ id: 'voltage', judged: 'not-shown' as const }];
   actor.send({ type: 'judged', note: { ...note, lines }, wall: 40 });
   expect(actor.getSnapshot().matches({ working: 'choosing' })).toBe(true);
   expect(entriesOf(actor).filter(({ kind }) => kind === 'judgement')).toHaveLength(2);
@@ -196,7 +225,7 @@ test('a log that somebody changed keeps its broken chain when it is taken up', (
   const changed = {
     ...attempt,
     entries: attempt.entries.map((entry) =>
-      entry.kind === 'prediction' ? { ...entry, sure: 'under 67 %' as const } : entry,
+      entry.kind === 'prediction' ? { ...entry, sure: 'guessing' as const } : entry,
     ),
   };
   const hashes = takenUp(scenario, changed).run.attempt.entries.map(({ hash }) => hash);

@@ -37,7 +37,8 @@ function scenesOf(papers: Papers, view: View): readonly Scene[] {
     { ...start, plugged: true, state: 'C' },
     { ...start, plugged: true, state: 'D', pilot: 'open', diode: 'shorted', earth: 'open', coding: null },
     { ...start, supply: 'off-line-locked', cover: 'open', unit: 'taken off', pilot: 'shorted-to-earth' },
-    { ...start, supply: 'off-unlocked', cover: 'open' },
+    { ...start, supply: 'off-unlocked', main: 'off-unlocked', cover: 'open' },
+    { ...start, main: 'off-locked' },
   ];
   return positions.flatMap((position) =>
     [position, start].map((now, i) => ({
@@ -45,7 +46,7 @@ function scenesOf(papers: Papers, view: View): readonly Scene[] {
       position,
       now,
       removed: i === 0 ? [] : [papers.site.earthing === 'TT' ? 'electrode' : 'earthing-conductor'],
-      links: i === 0 ? [] : ['L1'],
+      links: i === 0 ? [] : position.main === 'off-locked' ? ['L1-N'] : ['L1-PE', 'L1-N'],
       switchedAt: i === 0 ? null : 5999,
       layout: layoutOf(papers, position, view),
     })),

@@ -37,7 +37,10 @@ describe('a reading is shown with as many digits as the instrument has, its unit
     [reading('pilot', -11.97), '−11.97 V'],
     [reading('coding', 680), '680 Ω'],
     [reading('loop', 0.4), '0.40 Ω'],
-    [reading('residual', 0.021), '21.0 mA'],
+    [reading('residual', 0.021, { mode: 'ramp' }), '21.0 mA'],
+    // A test at a fixed current shows the time in which it tripped.
+    [reading('residual', 0.0312, { mode: 'fixed', tripMs: 23 }), '23 ms'],
+    [reading('residual', null, { mode: 'fixed', qualifier: '>', limit: 0.0312 }), 'no trip'],
     [reading('residual', null, { qualifier: '>', limit: 0.033 }), '> 33.0 mA'],
     [reading('opening-time', 0.024), '24 ms'],
     [reading('opening-time', null, { qualifier: '>', limit: 5 }), '> 5000 ms'],

@@ -1,9 +1,11 @@
 /** Trade words: found where they stand, in every test's lines, and explained without a verdict. */
+
 import { expect, test } from 'vitest';
 import { papersOf } from '../../src/scenario/scenario.ts';
 import { sheetLines, siteLines } from '../../src/scenario/words.ts';
 import { GLOSSARY, wordsIn } from '../../src/ui/words/glossary.ts';
 import { ACTIONS } from '../../src/verification/actions.ts';
+import { limitText, lineText, testPurpose, testTitle } from '../../src/words/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
 /** What a trainee reads: lines, titles, purposes, the papers and the unit's sheet, an arrester among its devices. */
@@ -13,11 +15,10 @@ const TEXTS = ['harbour-mews', 'foundry-yard', 'weir-cottage'].flatMap((id) => {
   return [
     ...[...siteLines(papers), ...sheetLines(withArrester)].flatMap(({ term, text }) => [term, text]),
     ...ACTIONS.filter((action) => action.applies(papers)).flatMap((action) => [
-      action.title,
-      action.purpose,
-      ...[...action.expectations(papers), ...action.untold(papers), ...action.limits(papers)].map(
-        ({ text }) => text,
-      ),
+      testTitle(action.id),
+      testPurpose(action.id),
+      ...[...action.expectations(papers), ...action.untold(papers)].map((line) => lineText(action.id, line)),
+      ...action.limits(papers).map((limit) => limitText(action.id, limit)),
     ]),
   ];
 });
@@ -34,7 +35,7 @@ test('every word is one that a trainee meets, and stands once', () => {
 
 test.each([
   ['refuses a vehicle whose diode is shorted', ['diode']],
-  ['trips above 3 mA and by 6 mA of positive smooth d.c.', ['smooth d.c.']],
+  ['trips between 3 and 6 mA of rising positive smooth d.c.', ['smooth d.c.']],
   ['has IP44 or better', ['IP44']],
 ])('%s', (text, words) => {
   expect(wordsIn([text]).map(({ word }) => word)).toEqual(expect.arrayContaining(words));

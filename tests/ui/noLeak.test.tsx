@@ -69,7 +69,7 @@ function pagesBeforeLock(sitting: Sitting, name: string): readonly string[] {
   for (const { id } of testLines(scenario, action)) sitting.send({ type: 'answer', id, answer: 'should' });
   for (const { id } of testFigures(scenario, action)) sitting.send({ type: 'figure', id, value: 1 });
   pages.push(pageOf(sitting));
-  sitting.send({ type: 'lock', sure: 'over 80 %', wall: 0 });
+  sitting.send({ type: 'lock', sure: 'would-sign', wall: 0 });
   return pages;
 }
 
@@ -113,7 +113,10 @@ const SITES: readonly { readonly id: string; readonly rung: Rung; readonly file:
   },
 ];
 const siteOf = (fault: string): string | undefined => SITES.find(({ file }) => isPossible(file, fault))?.id;
-const FAULTS = CATALOGUE.filter(({ kind }) => kind === 'fault').map(({ id }) => ({ id, site: siteOf(id) }));
+/** A wrong design stands in the papers: that is where it is to be read. */
+const isHidden = (entry: (typeof CATALOGUE)[number]): boolean =>
+  entry.kind === 'fault' && entry.alter === undefined;
+const FAULTS = CATALOGUE.filter(isHidden).map(({ id }) => ({ id, site: siteOf(id) }));
 
 test('every fault of the catalogue has a site here', () => {
   expect(FAULTS.filter(({ site }) => site === undefined)).toEqual([]);

@@ -19,8 +19,8 @@ type Actor = ReturnType<typeof begun>;
 type Sent = Parameters<Actor['send']>[0];
 
 const CHOOSE: Sent = { type: 'choose', test: 'state-a' };
-const ANSWER: Sent = { type: 'answer', id: 'voltage', answer: 'should not' };
-const LOCK: Sent = { type: 'lock', sure: 'over 80 %', wall: 10 };
+const ANSWER: Sent = { type: 'answer', id: 'voltage', answer: 'should-not' };
+const LOCK: Sent = { type: 'lock', sure: 'would-sign', wall: 10 };
 const FIGURE: Sent = { type: 'figure', id: 'volts', value: 12.5 };
 const JUDGED: Sent = {
   type: 'judged',

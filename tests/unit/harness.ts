@@ -2,14 +2,12 @@
  * Drives the unit's statechart alone: bands are said to it, time is a queue, and the plant follows as told or not at
  * all. Judges nothing.
  */
-import type { Actor } from 'xstate';
-import { createActor } from 'xstate';
-import { Timeline } from '../../src/bench/timeline.ts';
+import { type Ticket, Timeline } from '../../src/bench/timeline.ts';
+import { Control } from '../../src/unit/control.ts';
 import type { UnitDesign, UnitSheet } from '../../src/unit/design.ts';
 import type { Button, Sensed } from '../../src/unit/sensed.ts';
 import { UNPLUGGED } from '../../src/unit/sensed.ts';
-import type { Commands, UnitChart } from '../../src/unit/unitChart.ts';
-import { commandsOf, unitChart } from '../../src/unit/unitChart.ts';
+import type { Commands } from '../../src/unit/unitChart.ts';
 import { designOf } from '../bench/build.ts';
 
 const us = (ms: number): number => Math.round(ms * 1000);
@@ -28,7 +26,7 @@ export const TIMING: UnitDesign['timing'] = {
 };
 
 export interface Rig {
-  readonly actor: Actor<UnitChart>;
+  readonly control: Control<Ticket>;
   readonly at: () => number;
   /** Changes what is sensed and tells it. */
   readonly sense: (change: Partial<Sensed>) => void;
@@ -55,7 +53,7 @@ function leaves(value: unknown, path: string): readonly string[] {
 export const leavesIn = (value: unknown): readonly string[] =>
   leaves(value, '').map((name) => name.replace('powered.running.', ''));
 
-export const statesOf = (actor: Actor<UnitChart>): readonly string[] => leavesIn(actor.getSnapshot().value);
+export const statesOf = ({ snapshot }: Control<Ticket>): readonly string[] => leavesIn(snapshot.value);
 
 /** An unpowered unit; `follows`: the contactor's linked contact and the plug's lock do what they are told at once. */
 export function rig(
@@ -64,23 +62,18 @@ export function rig(
 ): Rig {
   const timeline = new Timeline(0);
   let sensed: Sensed = UNPLUGGED;
-  const actor: Actor<UnitChart> = createActor(unitChart(), {
-    input: { design: { ...designOf(sheet), timing: TIMING, ...design } },
-    clock: timeline.asClock(() => {}),
-  });
-  actor.subscribe({ error: () => {} });
-  actor.start();
+  const control = new Control(
+    { ...designOf(sheet), timing: TIMING, ...design },
+    timeline.asClock(() => {}),
+  );
   const tell = (change: Partial<Sensed>) => {
     sensed = { ...sensed, ...change };
-    actor.send({ type: 'sensed', sensed });
+    control.send({ type: 'sensed', sensed });
   };
-  const commands = () => commandsOf(actor.getSnapshot());
   /** What the plant would have done, until it has nothing more to do. */
   const follow = () => {
-    const { status, error } = actor.getSnapshot();
-    if (status === 'error') throw error;
     if (!follows) return;
-    const { coil, lock } = commands();
+    const { coil, lock } = control.commands;
     const linkedContact = coil ? 'closed' : 'open';
     const plug = sensed.plug === 'out' || lock === null ? sensed.plug : lock ? 'held' : 'in';
     if (linkedContact === sensed.linkedContact && plug === sensed.plug) return;
@@ -92,13 +85,13 @@ export function rig(
     follow();
   };
   return {
-    actor,
+    control,
     at: () => timeline.now / 1000,
-    commands,
+    commands: () => control.commands,
     sense: (change) => done(() => tell(change))(),
-    power: (on) => done(() => actor.send({ type: 'power', on }))(),
-    press: (button) => done(() => actor.send({ type: 'button', button }))(),
-    trip: (which) => done(() => actor.send({ type: `${which} trip` }))(),
+    power: (on) => done(() => control.send({ type: 'power', on }))(),
+    press: (button) => done(() => control.send({ type: 'button', button }))(),
+    trip: (which) => done(() => control.send({ type: `${which} trip` }))(),
     pass: (ms) => {
       const until = timeline.now + us(ms);
       for (let due = timeline.next(); due !== null && due <= until; due = timeline.next()) {
@@ -107,8 +100,8 @@ export function rig(
       }
       timeline.moveTo(until);
     },
-    states: () => statesOf(actor),
-    is: (state) => statesOf(actor).includes(state),
+    states: () => statesOf(control),
+    is: (state) => statesOf(control).includes(state),
   };
 }
 

@@ -9,12 +9,13 @@
 import { expect, test } from 'vitest';
 import type { AnyStateNode } from 'xstate';
 import { getShortestPaths } from 'xstate/graph';
+import { askedOf } from '../../src/unit/asked.ts';
 import type { UnitSheet } from '../../src/unit/design.ts';
 import type { Button, Sensed, UnitEvent } from '../../src/unit/sensed.ts';
 import type { UnitSnapshot } from '../../src/unit/unitChart.ts';
 import { commandsOf, unitChart } from '../../src/unit/unitChart.ts';
 import { designOf } from '../bench/build.ts';
-import { leavesIn, TIMING } from './harness.ts';
+import { leavesIn } from './harness.ts';
 
 type Move = (at: UnitSnapshot) => UnitEvent;
 const sensed =
@@ -154,7 +155,7 @@ function lacking(at: UnitSnapshot): readonly string[] {
 
 const pathsThrough = ({ sheet = {}, moves }: Theme) =>
   getShortestPaths(unitChart(), {
-    input: { design: { ...designOf({ startUp: 1, ...sheet }), timing: TIMING } },
+    input: { design: askedOf(designOf(sheet)) },
     events: (at): readonly UnitEvent[] => [
       { type: 'power', on: true },
       { type: 'power', on: false },

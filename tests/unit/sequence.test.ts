@@ -206,7 +206,7 @@ describe('permission and delay', () => {
 describe('commandsOf', () => {
   test('is a pure function of the states', () => {
     const unit = charging();
-    const snapshot = unit.actor.getSnapshot();
+    const { snapshot } = unit.control;
     const before = JSON.stringify(snapshot.value);
     const first = commandsOf(snapshot);
     expect(commandsOf(snapshot)).toEqual(first);

@@ -38,7 +38,7 @@ const PAPERS = [
   scenarioOf({
     site: { circuit: { residualDevice: { type: 'A', rated: 0.1, delay: 'S', poles: 2 } } },
   }),
-].map(papersOf);
+].map((scenario) => papersOf(scenario));
 
 describe.each(ACTIONS)('$id', (action) => {
   const papers = PAPERS.filter((p) => action.applies(p));
@@ -51,15 +51,11 @@ describe.each(ACTIONS)('$id', (action) => {
         const ids = list.map(({ id }) => id);
         expect(new Set(ids).size).toBe(ids.length);
       }
-      for (const { text, why } of lines) {
-        expect(text).not.toBe('');
-        expect(why).not.toBe('');
-      }
     }
   });
 
   test('stops only for what it expects', () => {
     const known = papers.flatMap((p) => [...action.expectations(p), ...action.limits(p)]).map(({ id }) => id);
-    expect(Object.keys(action.stops).filter((stop) => !known.includes(stop))).toEqual([]);
+    expect(action.stops.filter((stop) => !known.includes(stop))).toEqual([]);
   });
 });

@@ -40,12 +40,7 @@ describe.each(ACTIONS.map((action) => [action.id, action] as const))('%s', (_, a
     const ids = [...expectations, ...action.untold(papers)].map(({ id }) => id);
     expect(expectations.length).toBeGreaterThan(0);
     expect(new Set(ids).size).toBe(ids.length);
-    for (const { text, why, source } of [
-      ...expectations,
-      ...action.untold(papers),
-      ...action.figures(papers),
-    ]) {
-      expect(text.length * why.length).toBeGreaterThan(0);
+    for (const { source } of [...expectations, ...action.untold(papers), ...action.figures(papers)]) {
       expect(BASES).toContain(source.basis);
       expect(sourceText(source).length).toBeGreaterThan(3);
     }
@@ -57,7 +52,7 @@ describe.each(ACTIONS.map((action) => [action.id, action] as const))('%s', (_, a
 
   test('stops only at what it expects on some site', () => {
     const ids = [...PAPERS, ...WAITING].flatMap((papers) => action.expectations(papers).map(({ id }) => id));
-    expect(ids).toEqual(expect.arrayContaining(Object.keys(action.stops)));
+    expect(ids).toEqual(expect.arrayContaining([...action.stops]));
   });
 
   test.each(PAPERS)('is made of operations that the bench has', (papers) => {
@@ -75,12 +70,10 @@ describe.each(ACTIONS.map((action) => [action.id, action] as const))('%s', (_, a
 describe('a limit', () => {
   const limit = (kind: Limit['kind'], value: number): Limit => ({
     id: 'x',
-    text: 'x',
     quantity: 'loop',
     unit: 'Ω',
     limit: value,
     kind,
-    sum: 'x',
     source: { basis: 'common practice, no source', where: '' },
     points: ['insulation'],
     applies: () => true,

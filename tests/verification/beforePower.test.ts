@@ -114,9 +114,10 @@ describe('a sound installation meets all of it', () => {
     const world = benchWith(installation);
     expect(complaints(world, papersOf(installation), own)).toEqual([]);
     // Nothing that was moved for a test is left so.
-    const { isolated, removed, links, cover } = world.plant;
-    expect({ isolated, removed, links, cover }).toEqual({
+    const { isolated, mainOff, removed, links, cover } = world.plant;
+    expect({ isolated, mainOff, removed, links, cover }).toEqual({
       isolated: [],
+      mainOff: [],
       removed: [],
       links: [],
       cover: 'closed',
@@ -240,7 +241,7 @@ const ALTERED: readonly Altered[] = [
     name: 'an electrode in dry ground',
     on: ROD,
     parts: resistance('electrode', 600),
-    broken: ['electrode: as-papers broken', 'electrode: unstable broken', 'electrode: electrode failed'],
+    broken: ['electrode: as-papers broken', 'electrode: too-high broken', 'electrode: electrode failed'],
   },
   {
     name: 'an electrode that has met a pipe',
@@ -497,7 +498,7 @@ describe('what a person did, judged by the set-up', () => {
     });
     expect(judged('electrode', ROD, { op: 'isolate' }, { op: 'measure', quantity: 'electrode' })).toEqual({
       'as-papers': 'not shown',
-      unstable: 'not shown',
+      'too-high': 'not shown',
     });
   });
 

@@ -1,22 +1,31 @@
 /**
- * The origin of the circuit: its breaker, drawn as the trainee has switched it, the residual device's ring where there
+ * The origin of the circuit: the main switch and the circuit's breaker, drawn as the trainee has switched it, the residual device's ring where there
  * is one, the main earthing terminal, and the circuit as far as the unit.
  */
 
-import type { SupplyPosition } from '../flow/position.ts';
+import type { MainPosition, SupplyPosition } from '../flow/position.ts';
 import { benchTime } from '../words/figures.ts';
 import type { Figure, Shape } from './figure.ts';
 import { EMPTY, joint, label, labels, path, rect, shapes, together } from './figure.ts';
+import type { Conductor } from './layout.ts';
 import type { Scene } from './scene.ts';
 import { amount } from './scene.ts';
 import { contact, cross, dimension } from './symbols.ts';
 
 const SWITCH_WORDS: Readonly<Record<SupplyPosition, string>> = {
-  on: 'ON',
-  'off-locked': 'OFF, locked',
+  on: 'circuit ON',
+  'off-locked': 'circuit OFF, locked',
   'off-line-locked': 'lines OFF, locked',
-  'off-unlocked': 'OFF, no lock',
+  'off-unlocked': 'circuit OFF, no lock',
 };
+const MAIN_SWITCH_WORDS: Readonly<Record<MainPosition, string>> = {
+  on: 'main ON',
+  'off-locked': 'main OFF, locked',
+  'off-unlocked': 'main OFF, no lock',
+};
+
+/** The lines under the origin's box, one below the other. */
+const UNDER = [32, 45, 58, 71] as const;
 
 export function originFigure(scene: Scene): Figure {
   const { papers, layout, position, now } = scene;
@@ -24,7 +33,15 @@ export function originFigure(scene: Scene): Figure {
   const { breaker, residualDevice } = papers.site.circuit;
   const { incoming, origin, met, rod } = columns;
   const first = rows[lives[0] ?? 'N'];
-  const isChanged = position.supply !== now.supply;
+  const isChanged = position.supply !== now.supply || position.main !== now.main;
+  const isOff = position.supply !== 'on' || position.main !== 'on';
+  const under = [
+    label(incoming, 0, MAIN_SWITCH_WORDS[position.main], { bold: true }),
+    label(incoming, 0, SWITCH_WORDS[position.supply], { bold: true }),
+    label(incoming, 0, isChanged ? 'at the lock' : switchedText(scene)),
+    // Who proves dead on the outgoing side has these beside the probes.
+    ...(isOff ? [label(incoming, 0, 'live side stays live')] : []),
+  ];
   return together(
     labels(
       label(incoming, 16, 'origin', { bold: true }),
@@ -38,8 +55,7 @@ export function originFigure(scene: Scene): Figure {
               `type ${residualDevice.type}${residualDevice.delay === 'S' ? ' S' : ''} ${amount(1000 * residualDevice.rated)} mA`,
             ),
           ]),
-      label(incoming, rows.N + 32, SWITCH_WORDS[position.supply], { bold: true }),
-      label(incoming, rows.N + 46, isChanged ? 'at the lock' : switchedText(scene)),
+      ...under.map((line, i) => ({ ...line, y: rows.N + (UNDER[i] ?? 0) })),
       label(met, rows.PE - 9, 'MET', { anchor: 'middle' }),
     ),
     shapes(rect('box', incoming, first - 17, origin - incoming, rows.N - first + 34), ...poles(scene)),
@@ -67,55 +83,75 @@ const switchedText = ({ switchedAt }: Scene): string =>
 const switchedPoles = ({ papers, layout }: Scene): number =>
   Math.min(papers.site.circuit.breaker.poles, layout.lives.length);
 
+/** From the live side to the circuit: where the main switch, the sensor’s ring and the breaker’s contacts stand. */
+const MAIN = { from: 8, to: 28 } as const;
+const RING = 37;
+const BREAKER = { from: 47, to: 67 } as const;
+
 function poles(scene: Scene): readonly Shape[] {
   const { layout, position } = scene;
   const { columns, lives, rows } = layout;
   const { incoming, origin } = columns;
-  const from = incoming + 36;
-  const to = origin - 12;
   const switched = switchedPoles(scene);
   const isClosed = (x: string) =>
     position.supply === 'on' || (position.supply === 'off-line-locked' && x === 'N');
-  const linked = lives.slice(0, switched).map((x) => rows[x]);
-  const middle = (from + to) / 2;
+  const [main, breaker] = [MAIN, BREAKER].map(({ from, to }) => ({
+    from: incoming + from,
+    to: incoming + to,
+  })) as [Span, Span];
   return [
-    ...lives.flatMap((x, i) =>
-      i < switched
+    ...lives.flatMap((x, i) => [
+      path('conductor', `M${incoming} ${rows[x]}H${main.from}`),
+      contact(main.from, main.to, rows[x], position.main === 'on'),
+      ...(i < switched
         ? [
-            path('conductor', `M${incoming} ${rows[x]}H${from}M${to} ${rows[x]}H${origin}`),
-            contact(from, to, rows[x], isClosed(x)),
-            cross(to, rows[x]),
+            path('conductor', `M${main.to} ${rows[x]}H${breaker.from}M${breaker.to} ${rows[x]}H${origin}`),
+            contact(breaker.from, breaker.to, rows[x], isClosed(x)),
+            cross(breaker.to, rows[x]),
           ]
-        : [path('conductor', `M${incoming} ${rows[x]}H${origin}`)],
+        : [path('conductor', `M${main.to} ${rows[x]}H${origin}`)]),
+    ]),
+    ...linkage(
+      main,
+      lives.map((x) => rows[x]),
     ),
-    ...(linked.length > 1
-      ? [path('linkage', `M${middle} ${Math.min(...linked) - 5}V${Math.max(...linked)}`)]
-      : []),
+    ...linkage(
+      breaker,
+      lives.slice(0, switched).map((x) => rows[x]),
+    ),
   ];
 }
+
+interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Poles that move together. */
+const linkage = ({ from, to }: Span, ys: readonly number[]): readonly Shape[] =>
+  ys.length > 1 ? [path('linkage', `M${(from + to) / 2} ${Math.min(...ys) - 5}V${Math.max(...ys)}`)] : [];
 
 /** The residual device's sensor: a ring round every live conductor. */
 function ring({ layout }: Scene): readonly Shape[] {
   const { columns, lives, rows } = layout;
-  const x = columns.incoming + 20;
+  const x = columns.incoming + RING;
   const top = rows[lives[0] ?? 'N'] - 10;
   const bottom = rows.N + 10;
   return [path('ring', `M${x - 6} ${top + 6}a6 6 0 0 1 12 0V${bottom - 6}a6 6 0 0 1 -12 0z`)];
 }
 
-/** Temporary links from a line to PE, for R1 + R2. */
+/** Temporary links from a line to PE, for R1 + R2, or to N. */
 function links({ layout, links: linked }: Scene): Figure {
   const { columns, rows } = layout;
   if (linked.length === 0) return EMPTY;
   const x = columns.origin + 12;
-  const first = Math.min(...linked.map((line) => rows[line]));
+  const ends = linked.flatMap((link) => link.split('-').map((end) => rows[end as Conductor]));
   return together(
     shapes(
-      path('conductor', `M${x} ${first}V${rows.PE}`),
-      ...linked.map((line) => joint(x, rows[line])),
-      joint(x, rows.PE),
+      path('conductor', `M${x} ${Math.min(...ends)}V${Math.max(...ends)}`),
+      ...[...new Set(ends)].map((y) => joint(x, y)),
     ),
-    labels(label(x + 6, rows.PE - 34, 'link')),
+    labels(label(x + 6, rows.PE - 30, 'link')),
   );
 }
 

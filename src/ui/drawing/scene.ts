@@ -2,8 +2,7 @@
  * What the drawing shows: the papers, and where the trainee's own hand has put things or, before the lock, will put
  * them. Nothing of what is wrong is known here, and no contact that the trainee has not moved.
  */
-import type { Removable } from '../../bench/plant.ts';
-import type { Line } from '../../laws/conductors.ts';
+import type { Link, Removable } from '../../bench/plant.ts';
 import { LINES } from '../../laws/conductors.ts';
 import type { Papers } from '../../verification/testAction.ts';
 import type { Bench, Happened } from '../flow/bench.ts';
@@ -16,9 +15,9 @@ export interface Scene {
   readonly position: Position;
   /** As it is. */
   readonly now: Position;
-  /** What was taken off at the origin, and which lines are linked to PE there. */
+  /** What was taken off at the origin, and what is linked there. */
   readonly removed: readonly Removable[];
-  readonly links: readonly Line[];
+  readonly links: readonly Link[];
   /** When the supply was last switched, s; null: never. */
   readonly switchedAt: number | null;
   readonly layout: Layout;
@@ -48,14 +47,16 @@ function removedIn(happened: readonly Happened[]): readonly Removable[] {
   return [...off];
 }
 
-function linksIn(happened: readonly Happened[]): readonly Line[] {
-  const linked = new Set<Line>();
+function linksIn(happened: readonly Happened[]): readonly Link[] {
+  const linked = new Set<Link>();
   for (const { operation, outcome } of happened) {
     if (outcome.refused !== null || (operation.op !== 'link' && operation.op !== 'unlink')) continue;
-    const line = LINES.find((x) => operation.between.flat().includes(`origin.${x}`));
+    const ends = operation.between.flat();
+    const line = LINES.find((x) => ends.includes(`origin.${x}`));
     if (line === undefined) continue;
-    if (operation.op === 'link') linked.add(line);
-    else linked.delete(line);
+    const link: Link = `${line}-${ends.includes('origin.N') ? 'N' : 'PE'}`;
+    if (operation.op === 'link') linked.add(link);
+    else linked.delete(link);
   }
   return [...linked];
 }

@@ -6,6 +6,7 @@
 import type { ActorRefFrom, SnapshotFrom } from 'xstate';
 import { assign, setup } from 'xstate';
 import type { Answer, Sure } from '../../attempt/attempt.ts';
+import { SURENESS } from '../../attempt/attempt.ts';
 import { rungOf } from '../../attempt/rung.ts';
 import { givenPrediction } from '../../attempt/worked.ts';
 import type { OperationInput } from '../../bench/operation.ts';
@@ -40,6 +41,9 @@ interface Context {
   readonly failed: string | null;
 }
 
+/** How sure of single lines, by their ids, where that is not the sureness of the whole. */
+export type LessSure = Readonly<Record<string, Sure>>;
+
 type Event =
   | { type: 'choose'; test: string }
   | { type: 'draft'; draft: Draft }
@@ -49,10 +53,10 @@ type Event =
   | { type: 'answer'; id: string; answer: Answer | null }
   | { type: 'figure'; id: string; value: number | null }
   /**
-   * How sure, but for lines that were given. `waitsLater`: the wait at the end of the set-up is not carried out with it
+   * How sure, but for lines that were given, and of which of them less. `waitsLater`: the wait at the end of the set-up is not carried out with it
    * but by an act of its own.
    */
-  | { type: 'lock'; sure: Sure | null; wall: number; waitsLater?: true }
+  | { type: 'lock'; sure: Sure | null; lessSure?: LessSure; wall: number; waitsLater?: true }
   | { type: 'do'; operation: OperationInput; wall: number }
   | { type: 'put right' }
   | { type: 'note'; note: Note; wall: number }
@@ -93,20 +97,35 @@ function performed(
 }
 
 /** What was answered; on the first rung, what the page has filled in. */
-function predictionOf({ bench, answers, figures }: Context, test: string, sure: Sure | null): Note {
+function predictionOf(
+  { bench, answers, figures }: Context,
+  test: string,
+  sure: Sure | null,
+  lessSure: LessSure = {},
+): Note {
   const action = actionNamed(test);
   if (rungOn(bench) === 1 && action !== undefined) return givenPrediction(bench.run, action);
   return {
     kind: 'prediction',
     test,
-    lines: Object.entries(answers).map(([id, answer]) => ({ id, answer })),
+    lines: Object.entries(answers).map(([id, answer]) => {
+      const own = lessSure[id];
+      return { id, answer, ...(own !== undefined && isLess(own, sure) ? { sure: own } : {}) };
+    }),
     figures: Object.entries(figures).map(([id, value]) => ({ id, value })),
     sure,
   };
 }
 
-const MAKE_SAFE: readonly OperationInput[] = [
+const isLess = (own: Sure, whole: Sure | null): boolean =>
+  whole !== null && SURENESS.indexOf(own) < SURENESS.indexOf(whole);
+
+/** With an earth off nothing of the house may stay on. */
+const makeSafe = ({ run }: Bench): readonly OperationInput[] => [
   { op: 'isolate', poles: 'all', lock: true },
+  ...(run.world.plant.removed.some((what) => what === 'earthing-conductor' || what === 'electrode')
+    ? [{ op: 'isolate', at: 'main-switch' } as const]
+    : []),
   { op: 'prove-dead', at: 'origin' },
 ];
 
@@ -160,7 +179,7 @@ export const attemptMachine = setup({
     'lock and act': assign(({ context, event }) => {
       if (event.type !== 'lock' || context.test === null) return {};
       const { bench, draft, test } = context;
-      const locked = noted(bench, predictionOf(context, test, event.sure), event.wall);
+      const locked = noted(bench, predictionOf(context, test, event.sure, event.lessSure), event.wall);
       const { outlet } = bench.run.papers.sheet;
       const wait = event.waitsLater === true ? 0 : draft.wait;
       const inputs = operationsBetween(bench.position, draft.position, wait, outlet);
@@ -180,7 +199,7 @@ export const attemptMachine = setup({
     'make it safe': assign(({ context, event }) =>
       event.type === 'make safe'
         ? {
-            ...performed({ ...context, test: null }, context.bench, MAKE_SAFE, event.wall),
+            ...performed({ ...context, test: null }, context.bench, makeSafe(context.bench), event.wall),
             harm: null,
           }
         : {},

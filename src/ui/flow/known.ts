@@ -3,14 +3,17 @@
  * Nothing is said that nobody measured. Also what was seen and heard, operation by operation.
  */
 import { faultsSet } from '../../attempt/standInWords.ts';
-import { DEAD } from '../../bench/perform.ts';
-import type { Place } from '../../bench/terminals.ts';
+import type { DetectorProof } from '../../bench/operation.ts';
+import type { Isolator } from '../../bench/plant.ts';
+import { ISOLATORS } from '../../bench/plant.ts';
+import type { Proof, Proofs } from '../../bench/proofs.ts';
+import { afterProving, afterSwitchingOn } from '../../bench/proofs.ts';
 import { PLACES } from '../../bench/terminals.ts';
 import { benchTime } from '../words/figures.ts';
 import { DISTURBANCE_WORDS, leakageText, loadText } from '../words/settings.ts';
 import { INDICATOR_WORDS, PLACE_WORDS, PLUG_WORDS } from '../words/trade.ts';
 import type { Bench, Happened } from './bench.ts';
-import type { SupplyPosition } from './position.ts';
+import type { MainPosition, Position, SupplyPosition } from './position.ts';
 
 export interface Known {
   readonly what: string;
@@ -25,34 +28,68 @@ export const SUPPLY_WORDS: Readonly<Record<SupplyPosition, string>> = {
   'off-unlocked': 'off, all poles, not locked',
 };
 
-const switches = ({ operation }: Happened): boolean =>
-  operation.op === 'isolate' || operation.op === 'energise';
-const energises = ({ operation }: Happened): boolean =>
-  operation.op === 'energise' || (operation.op === 'reset' && operation.what === 'supply');
+export const MAIN_WORDS: Readonly<Record<MainPosition, string>> = {
+  on: 'on',
+  'off-locked': 'off, locked',
+  'off-unlocked': 'off, not locked',
+};
 
-/** When a place was last shown dead with the detector since it was last energised, s; else null. */
-export function provedDeadAt({ happened }: Bench, place: Place): number | null {
-  const since = happened.slice(happened.findLastIndex(energises) + 1);
-  const isolated = happened.findLast(switches)?.operation.op === 'isolate';
-  const proof = since.findLast(
-    ({ operation, outcome }) =>
-      operation.op === 'prove-dead' &&
-      operation.at === place &&
-      operation.tool === 'two-pole' &&
-      outcome.readings.length > 0 &&
-      outcome.readings.every(({ value }) => value !== null && value < DEAD),
-  );
-  return proof === undefined || !isolated ? null : proof.at;
+const switches = ({ operation }: Happened, at: Isolator): boolean =>
+  operation.op === 'isolate'
+    ? operation.at === at
+    : operation.op === 'energise' && (operation.at ?? at) === at;
+
+/** With what a place was shown dead, and when. */
+export const proofText = ({ at, isWhole }: Proof): string =>
+  isWhole
+    ? `two-pole detector, ${benchTime(at)}`
+    : `two-pole detector, ${benchTime(at)}, not proved after the test`;
+
+/** What stands proved dead, each with its bench time, s; nothing while nothing is off. */
+export function proofsOf({ run, happened }: Bench): Proofs {
+  const before = (run.handedOver?.steps ?? []).map(({ sample: { operation }, outcome }) => ({
+    operation,
+    outcome,
+    at: outcome.seen.at,
+  }));
+  let proofs: Proofs = {};
+  let off: readonly Isolator[] = [];
+  for (const { operation, outcome, at } of [...before, ...happened]) {
+    if (operation.op === 'isolate') off = [...off.filter((x) => x !== operation.at), operation.at];
+    if (operation.op === 'energise') {
+      const on = operation.at === undefined ? ISOLATORS : [operation.at];
+      off = off.filter((x) => !on.includes(x));
+      proofs = afterSwitchingOn(proofs, on);
+    }
+    if (operation.op === 'prove-dead')
+      proofs = afterProving(proofs, operation, outcome.readings, { at, off });
+  }
+  return proofs;
 }
+
+/** How the detector was proved when the trainee last tested for dead; null before that. */
+export const lastProof = ({ happened }: Bench): DetectorProof | null =>
+  happened.reduce<DetectorProof | null>(
+    (last, { operation, test }) => (operation.op === 'prove-dead' && test !== null ? operation.proof : last),
+    null,
+  );
+
+/** The supply as it was switched, the main switch where it is off. */
+export const supplyText = ({ supply, main }: Position): string =>
+  main === 'on'
+    ? SUPPLY_WORDS[supply]
+    : `${supply === 'on' ? '' : `${SUPPLY_WORDS[supply]}; `}main switch ${MAIN_WORDS[main]}`;
 
 export function knownOf(bench: Bench): readonly Known[] {
   const { position, happened } = bench;
-  const switched = happened.findLast(switches);
+  const proofs = proofsOf(bench);
+  const switched = (at: Isolator) => happened.findLast((one) => switches(one, at))?.at;
   const asFound = bench.run.handedOver === null ? 'from the start' : 'as handed over';
   const when = (at: number | undefined) => (at === undefined ? asFound : `your hand, ${benchTime(at)}`);
   const handled = (...ops: string[]) => happened.findLast(({ operation }) => ops.includes(operation.op))?.at;
   return [
-    { what: 'supply', value: SUPPLY_WORDS[position.supply], how: when(switched?.at) },
+    { what: 'supply', value: SUPPLY_WORDS[position.supply], how: when(switched('origin')) },
+    { what: 'main switch', value: MAIN_WORDS[position.main], how: when(switched('main-switch')) },
     {
       what: 'unit',
       value: `cover ${position.cover}, conductors ${position.unit}`,
@@ -61,11 +98,11 @@ export function knownOf(bench: Bench): readonly Known[] {
     { what: 'stand-in', value: standInText(bench), how: when(handled('vehicle')) },
     ...disturbed(bench).map((value) => ({ what: 'disturbance', value, how: when(handled('supply')) })),
     ...PLACES.map((place) => {
-      const at = provedDeadAt(bench, place);
+      const proof = proofs[place];
       return {
         what: PLACE_WORDS[place] ?? place,
-        value: at === null ? 'not proved dead' : 'proved dead',
-        how: at === null ? '' : `two-pole detector, ${benchTime(at)}`,
+        value: proof?.isWhole === true ? 'proved dead' : 'not proved dead',
+        how: proof === undefined ? '' : proofText(proof),
       };
     }),
   ];

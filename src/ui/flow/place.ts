@@ -12,7 +12,7 @@ import { CABLE_CODINGS } from '../../laws/proximity.ts';
 import { allowedActions } from '../../scenario/scenario.ts';
 import type { Bench } from './bench.ts';
 import { standingOf } from './bench.ts';
-import { SUPPLY_POSITIONS } from './position.ts';
+import { MAIN_POSITIONS, SUPPLY_POSITIONS } from './position.ts';
 
 export const STEPS = [
   'choosing',
@@ -30,6 +30,8 @@ export type Step = (typeof STEPS)[number];
 
 const positionSchema = v.object({
   supply: v.picklist(SUPPLY_POSITIONS),
+  // Places kept before it could be switched have it on.
+  main: v.optional(v.picklist(MAIN_POSITIONS), 'on'),
   cover: v.picklist(['closed', 'open']),
   unit: v.picklist(['connected', 'taken off']),
   plugged: v.boolean(),

@@ -10,8 +10,14 @@ import type { UnitSheet } from '../../unit/design.ts';
 export const SUPPLY_POSITIONS = ['on', 'off-locked', 'off-line-locked', 'off-unlocked'] as const;
 export type SupplyPosition = (typeof SUPPLY_POSITIONS)[number];
 
+/** The main switch of the whole installation, which opens every pole that it has. */
+export const MAIN_POSITIONS = ['on', 'off-locked', 'off-unlocked'] as const;
+export type MainPosition = (typeof MAIN_POSITIONS)[number];
+
 export interface Position {
+  /** The circuit, at its own device. */
   readonly supply: SupplyPosition;
+  readonly main: MainPosition;
   readonly cover: 'closed' | 'open';
   readonly unit: 'connected' | 'taken off';
   readonly plugged: boolean;
@@ -27,6 +33,7 @@ export interface Position {
 /** As the bench stands when an attempt begins. */
 export const positionAtStart = (sheet: UnitSheet): Position => ({
   supply: 'on',
+  main: 'on',
   cover: 'closed',
   unit: 'connected',
   plugged: false,
@@ -54,13 +61,19 @@ export function positionAfter(position: Position, operation: Operation, refused:
   if (refused && operation.op !== 'vehicle') return position;
   switch (operation.op) {
     case 'isolate':
+      if (operation.at === 'main-switch')
+        return { ...position, main: operation.lock ? 'off-locked' : 'off-unlocked' };
       return {
         ...position,
         supply:
           operation.poles === 'line' ? 'off-line-locked' : operation.lock ? 'off-locked' : 'off-unlocked',
       };
     case 'energise':
-      return { ...position, supply: 'on' };
+      return {
+        ...position,
+        ...(operation.at === 'main-switch' ? {} : { supply: 'on' }),
+        ...(operation.at === 'origin' ? {} : { main: 'on' }),
+      };
     case 'open-cover':
       return { ...position, cover: 'open' };
     case 'close-cover':
@@ -101,24 +114,42 @@ export function operationsBetween(
   outlet: UnitSheet['outlet'],
 ): readonly OperationInput[] {
   const vehicle = vehicleOperations(from, to, outlet);
-  const goesOff = to.supply !== from.supply && to.supply !== 'on';
-  const comesOn = to.supply !== from.supply && to.supply === 'on';
-  const list: OperationInput[] = [];
-  if (goesOff) {
-    list.push(...vehicle, {
-      op: 'isolate',
-      poles: to.supply === 'off-line-locked' ? 'line' : 'all',
-      lock: to.supply !== 'off-unlocked',
-    });
-  }
+  const goingOff = switchedOff(from, to);
+  const goesOff = goingOff.length > 0;
+  const list: OperationInput[] = goesOff ? [...vehicle, ...goingOff] : [];
   if (from.cover === 'closed' && to.cover === 'open') list.push({ op: 'open-cover' });
   if (from.unit !== to.unit)
     list.push({ op: to.unit === 'connected' ? 'reconnect' : 'disconnect', what: 'unit' });
   if (from.cover === 'open' && to.cover === 'closed') list.push({ op: 'close-cover' });
-  if (comesOn) list.push({ op: 'energise' });
+  list.push(...switchedOn(from, to));
   if (!goesOff) list.push(...vehicle);
   if (wait > 0) list.push({ op: 'wait', seconds: wait });
   return list;
+}
+
+/** The circuit first, then the main switch behind which there is nothing left to break. */
+function switchedOff(from: Position, to: Position): readonly OperationInput[] {
+  const list: OperationInput[] = [];
+  if (to.supply !== from.supply && to.supply !== 'on')
+    list.push({
+      op: 'isolate',
+      poles: to.supply === 'off-line-locked' ? 'line' : 'all',
+      lock: to.supply !== 'off-unlocked',
+    });
+  if (to.main !== from.main && to.main !== 'on')
+    list.push({ op: 'isolate', at: 'main-switch', lock: to.main === 'off-locked' });
+  return list;
+}
+
+/** Of the two what is to be on; both at once where nothing is left off. */
+function switchedOn(from: Position, to: Position): readonly OperationInput[] {
+  const circuit = from.supply !== 'on' && to.supply === 'on';
+  const main = from.main !== 'on' && to.main === 'on';
+  if (to.supply === 'on' && to.main === 'on') return circuit || main ? [{ op: 'energise' }] : [];
+  return [
+    ...(main ? [{ op: 'energise', at: 'main-switch' } as const] : []),
+    ...(circuit ? [{ op: 'energise', at: 'origin' } as const] : []),
+  ];
 }
 
 function vehicleOperations(

@@ -3,21 +3,23 @@ import { useId } from 'react';
 import { CATALOGUE } from '../../faults/catalogue.ts';
 import type { Family } from '../../faults/families.ts';
 import { FAMILIES } from '../../faults/families.ts';
+import { causeTitle } from '../../words/causes.ts';
 
 export const FAMILY_NAMES = Object.entries(FAMILIES) as [Family, string][];
 
 interface Props {
+  readonly label?: string;
   readonly value: string;
   /** Answers that are no cause, before the causes. */
   readonly others?: readonly (readonly [value: string, text: string])[];
   readonly onChange: (id: string) => void;
 }
 
-export function CauseChoice({ value, others = [], onChange }: Props) {
+export function CauseChoice({ label = 'cause', value, others = [], onChange }: Props) {
   const id = useId();
   return (
     <div className="field-row">
-      <label htmlFor={id}>cause</label>
+      <label htmlFor={id}>{label}</label>
       <select id={id} value={value} onChange={(event) => onChange(event.target.value)}>
         <option value="">choose</option>
         {others.map(([other, text]) => (
@@ -31,7 +33,7 @@ export function CauseChoice({ value, others = [], onChange }: Props) {
             <optgroup key={family} label={name}>
               {entries.map((entry) => (
                 <option key={entry.id} value={entry.id}>
-                  {entry.title}
+                  {causeTitle(entry.id)}
                 </option>
               ))}
             </optgroup>

@@ -1,6 +1,8 @@
 /** What was done before the trainee came, as its sheet says: test by test, what was read. */
+
 import { memo } from 'react';
 import type { Run } from '../../attempt/run.ts';
+import { testTitle } from '../../words/actions.ts';
 import { shownText } from '../words/figures.ts';
 import { readingTitle } from '../words/trade.ts';
 
@@ -27,7 +29,7 @@ export const HandedOverSheet = memo(function HandedOverSheet({ handedOver }: Pic
               const readings = observed.samples.flatMap((sample) => sample.readings);
               return (
                 <tr key={action.id}>
-                  <th scope="row">{action.title}</th>
+                  <th scope="row">{testTitle(action.id)}</th>
                   <td>
                     {readings.length === 0 ? 'as it should' : null}
                     {readings.slice(0, SHOWN).map((reading, i) => (

@@ -1,4 +1,7 @@
 /** Lines of one test as they were answered and as they are, with why and source. Never a bare tick. */
+import type { Judged, LimitJudged } from '../../attempt/attempt.ts';
+import { JUDGED_WORDS, LIMIT_WORDS } from '../words/answers.ts';
+
 export interface TruthPair {
   readonly of: string;
   readonly you: string;
@@ -7,11 +10,25 @@ export interface TruthPair {
   readonly agrees?: boolean;
 }
 
+export const judgedPair = (judged: Judged | null | undefined, right: Judged): TruthPair => ({
+  of: 'judged',
+  you: judged == null ? 'nothing' : JUDGED_WORDS[judged],
+  truth: JUDGED_WORDS[right],
+});
+
+export const limitPair = (judged: LimitJudged | null | undefined, right: LimitJudged): TruthPair => ({
+  of: 'judged',
+  you: judged == null ? 'nothing' : LIMIT_WORDS[judged],
+  truth: LIMIT_WORDS[right],
+});
+
 export interface TruthLine {
   readonly id: string;
   readonly text: string;
   readonly pairs: readonly TruthPair[];
   readonly why: string;
+  /** What a unit or a circuit that is faulty in this shows. */
+  readonly otherwise?: string | null;
   readonly source: string;
 }
 
@@ -37,6 +54,12 @@ export function TruthLines({ lines }: { readonly lines: readonly TruthLine[] }) 
             ))}
             <dt>why</dt>
             <dd>{line.why}</dd>
+            {line.otherwise == null || isAsSaid(line) ? null : (
+              <>
+                <dt>if faulty</dt>
+                <dd>you would see {line.otherwise}</dd>
+              </>
+            )}
             <dt>source</dt>
             <dd>{line.source}</dd>
           </dl>

@@ -1,4 +1,5 @@
 /** Everything that this device keeps, as one file; where something could not be kept, the attempt in hand as it stands. */
+import { asWritten } from '../../attempt/attempt.ts';
 import { aboutOf } from '../../store/about.ts';
 import { keptRecord } from '../../store/keptRecord.ts';
 import { recordItem } from '../../store/recordItem.ts';
@@ -36,6 +37,6 @@ function withInHand(kept: KeptRecord, { id, now, keeper }: InHand): KeptRecord {
   const draft = change.draft === undefined ? (before?.draft ?? null) : change.draft;
   return {
     ...kept,
-    items: [...kept.items.filter((item) => item !== before), recordItem(about, attempt, draft)],
+    items: [...kept.items.filter((item) => item !== before), recordItem(about, asWritten(attempt), draft)],
   };
 }

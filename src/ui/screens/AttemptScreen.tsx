@@ -3,6 +3,7 @@
  * after every change, and shows the screen that belongs to where the attempt is.
  */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { isConverted } from '../../attempt/attempt.ts';
 import type { KeepProblem } from '../../store/keepProblem.ts';
 import { changeAbout, keptAttempts } from '../../store/keptAttempt.ts';
 import type { AttemptActor, AttemptState } from '../flow/attemptMachine.ts';
@@ -21,6 +22,7 @@ import { standsText } from '../words/stands.ts';
 import { BenchScreen } from './bench/BenchScreen.tsx';
 import { Conclude } from './conclude/Conclude.tsx';
 import { Debrief } from './debrief/Debrief.tsx';
+import { EarlierFormat } from './elsewhere/EarlierFormat.tsx';
 
 interface Props {
   readonly inHand: InHand;
@@ -62,6 +64,8 @@ export function AttemptScreen({ inHand, problem, onConcluded, onAgain }: Props) 
         <FieldsOfAttempt value={fields}>
           {isOver ? (
             <Debrief bench={state.context.bench} keepFailed={keepFailed} onAgain={onAgain} />
+          ) : isConverted(state.context.bench.run.attempt) ? (
+            <EarlierFormat bench={state.context.bench} />
           ) : state.matches('concluding') ? (
             <Conclude bench={state.context.bench} send={tell} wall={wall} keepFailed={keepFailed} />
           ) : (

@@ -1,9 +1,20 @@
 /** Where statements and limits come from: each document once, with the tests that lean on it. */
+
 import { papersOf, readingScenario } from '../../scenario/scenario.ts';
 import { ACTIONS } from '../../verification/actions.ts';
+import { RULE_SET_NAMES } from '../../verification/rules/ruleSet.ts';
 import { sourceText } from '../../verification/sources.ts';
 import type { Papers, TestAction } from '../../verification/testAction.ts';
+import {
+  adviceText,
+  figureInWords,
+  limitSum,
+  limitText,
+  lineInWords,
+  testTitle,
+} from '../../words/actions.ts';
 import { useSliced } from '../flow/useSliced.ts';
+import { EditionNote } from '../parts/EditionNote.tsx';
 import type { Offered } from './offered.ts';
 import { OFFERED } from './offered.ts';
 import { Reading } from './Reading.tsx';
@@ -22,6 +33,9 @@ export function Sources() {
         “From memory” means that the value is still to be checked against the document; “common practice” that
         the trade does it so and no document says so.
       </p>
+      {RULE_SET_NAMES.map((rules) => (
+        <EditionNote key={rules} rules={rules} />
+      ))}
       <p className="prose">
         <a href="licences.txt">Licences</a> of this page and of the software in it.
       </p>
@@ -36,8 +50,8 @@ export function Sources() {
         </p>
       ) : null}
       {[...(gathering.result ?? [])].map(([action, rows]) => (
-        <section key={action.id} aria-label={action.title}>
-          <h2>{action.title}</h2>
+        <section key={action.id} aria-label={testTitle(action.id)}>
+          <h2>{testTitle(action.id)}</h2>
           <div className="scroll">
             <table>
               <thead>
@@ -86,8 +100,11 @@ function* papersFrom({ handover: _, ...file }: Offered): Generator<null, Papers 
 
 const rowsOf = (action: TestAction, papers: Papers): readonly Row[] =>
   [
-    ...action.expectations(papers),
-    ...action.untold(papers),
-    ...action.figures(papers),
-    ...action.limits(papers).map((limit) => ({ ...limit, text: `${limit.text}: ${limit.sum}` })),
+    ...[...action.expectations(papers), ...action.untold(papers)].map((line) => lineInWords(action.id, line)),
+    ...action.figures(papers).map((figure) => figureInWords(action.id, figure)),
+    ...action.limits(papers).map((limit) => ({
+      ...limit,
+      text: `${limitText(action.id, limit)}: ${limitSum(action.id, limit)}`,
+    })),
+    ...(action.advice?.(papers) ?? []).map((one) => ({ ...one, text: adviceText(action.id, one) })),
   ].map(({ text, source }) => ({ text, source: sourceText(source) }));

@@ -1,4 +1,71 @@
-/** Answers as they stand on buttons: with a typographic apostrophe, alike everywhere. */
-import type { Answer } from '../../attempt/attempt.ts';
+/** What a trainee says, in words: the log has ids alone. The same words on buttons, in tables and in the debrief. */
+import type { Answer, EntryOf, Judged, LeftOut, LimitJudged, Sure, Verdict } from '../../attempt/attempt.ts';
+import type { NextStep, Tell } from '../../faults/fault.ts';
 
-export const answerText = (answer: Answer): string => answer.replace("'", '’');
+const ANSWER_WORDS: Readonly<Record<Answer, string>> = {
+  should: 'should',
+  'should-not': 'should not',
+  'cant-tell': 'can’t tell',
+};
+export const answerText = (answer: Answer): string => ANSWER_WORDS[answer];
+
+export const SURE_WORDS: Readonly<Record<Sure, string>> = {
+  guessing: 'guessing',
+  'fairly-sure': 'fairly sure',
+  'would-sign': 'would sign for it',
+};
+
+/** How often that is right, where somebody means it. */
+export const SURE_SHARES: Readonly<Record<Sure, string>> = {
+  guessing: 'about half',
+  'fairly-sure': 'three in four',
+  'would-sign': 'nineteen in twenty',
+};
+
+export const JUDGED_WORDS: Readonly<Record<Judged, string>> = {
+  did: 'it did',
+  'did-not': 'it did not',
+  'not-shown': 'not shown',
+};
+
+export const LIMIT_WORDS: Readonly<Record<LimitJudged, string>> = {
+  within: 'within',
+  outside: 'outside',
+  'too-close': 'too close',
+};
+
+export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
+  fit: 'fit for service',
+  'not-fit': 'not fit for service',
+  'could-not-finish': 'could not finish',
+};
+/** As a sentence begins with it. */
+export const verdictTitle = (verdict: Verdict): string => {
+  const words = VERDICT_WORDS[verdict];
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+};
+
+export const NEXT_WORDS: Readonly<Record<NextStep, string>> = {
+  'hand-over': 'hand over',
+  'put-right-and-repeat': 'put right and repeat the tests it may have touched',
+  'lock-off-and-label': 'isolate, lock off and label',
+};
+
+export const TELL_WORDS: Readonly<Record<Tell, string>> = {
+  client: 'the client',
+  installer: 'whoever installed the circuit',
+  maker: 'the maker or supplier of the unit',
+  distributor: 'the distributor',
+};
+
+export const LEFT_OUT_WORDS: Readonly<Record<Exclude<LeftOut, 'in-words'>, string>> = {
+  'not-safe': 'not safe to go on',
+  'not-allowed': 'not allowed by this job',
+  'not-applicable': 'does not apply here',
+  'handed-over': 'handed over as done',
+  'not-asked': 'no document asks for it',
+  'no-time': 'no time left',
+};
+
+export const leftOutText = ({ leftOut, words }: EntryOf<'record'>): string =>
+  leftOut === 'in-words' ? (words ?? '') : LEFT_OUT_WORDS[leftOut];

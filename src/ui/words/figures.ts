@@ -4,8 +4,9 @@
  */
 import type { TypedUnit } from '../../attempt/attempt.ts';
 import { TYPED_UNITS } from '../../attempt/attempt.ts';
-import { displayOf } from '../../attempt/display.ts';
+import { displayOf, showsTripTime } from '../../attempt/display.ts';
 import type { Reading } from '../../bench/reading.ts';
+import { TIME_UNCERTAINTY } from '../../bench/reading.ts';
 
 /** Narrow no-break space, between a figure and its unit. */
 const THIN = '\u202f';
@@ -28,10 +29,15 @@ export const signedFigure = (value: number, unit: string, decimals: number): str
 export const timeText = (seconds: number, unit: 'ms' | 's', decimals: number): string =>
   figure(unit === 'ms' ? 1000 * seconds : seconds, unit, decimals);
 
+/** What an instrument shows of a test current that tripped nothing. */
+export const NO_TRIP = 'no trip';
+
 /** The reading as the instrument shows it, without its uncertainty. */
 export function shownText(reading: Reading): string {
   const { unit, decimals } = displayOf(reading);
   const factor = TYPED_UNITS[unit];
+  if (showsTripTime(reading) && reading.qualifier !== 'unable')
+    return reading.tripMs == null ? NO_TRIP : figure(reading.tripMs, unit, decimals);
   if (reading.qualifier === 'unable') return `no reading: ${reading.reason ?? 'the instrument refuses'}`;
   if (reading.value === null)
     return `${reading.qualifier ?? ''} ${figure((reading.limit ?? 0) / factor, unit, atLimit(reading, decimals))}`.trim();
@@ -46,6 +52,7 @@ export function uncertaintyText(reading: Reading): string {
   if (reading.uncertainty === null || reading.qualifier !== null) return '';
   const { unit, decimals } = displayOf(reading);
   const factor = TYPED_UNITS[unit];
+  if (showsTripTime(reading)) return `±${figure(TIME_UNCERTAINTY / factor, unit, decimals)}`;
   // A fixed current or a small reading may be surer than its last digit; then one digit more says so.
   const half = reading.uncertainty / factor;
   return `±${figure(half, unit, half > 0 && half < 10 ** -decimals ? decimals + 1 : decimals)}`;
@@ -71,11 +78,13 @@ export function furtherFacts(reading: Reading): readonly Fact[] {
         ? []
         : [{ term: 'd.c.', text: signedFigure(reading.dc, 'V', 0) }];
     case 'residual':
+      if (showsTripTime(reading))
+        return [{ term: 'at', text: figure(1000 * (reading.tripAmps ?? reading.limit ?? 0), 'mA', 1) }];
       return [
         reading.tripMs === null || reading.tripMs === undefined
           ? { term: 'no trip up to', text: shownText({ ...reading, value: reading.limit ?? 0 }) }
           : {
-              term: reading.mode === 'ramp' ? 'in the last step after' : 'after',
+              term: 'in the last step after',
               text: figure(reading.tripMs, 'ms', 0),
             },
       ];

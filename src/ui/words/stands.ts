@@ -1,6 +1,8 @@
 /** Where an attempt that is not concluded stands, in words, for whoever takes it up again. */
+
 import type { Scenario } from '../../scenario/scenario.ts';
 import { allowedActions } from '../../scenario/scenario.ts';
+import { testTitle } from '../../words/actions.ts';
 import type { Place, Step } from '../flow/place.ts';
 
 const WORDS: Readonly<Record<Step, string>> = {
@@ -16,6 +18,6 @@ const WORDS: Readonly<Record<Step, string>> = {
 };
 
 export function standsText({ step, test }: Pick<Place, 'step' | 'test'>, scenario: Scenario): string {
-  const title = allowedActions(scenario).find(({ id }) => id === test)?.title;
-  return title === undefined ? WORDS[step] : `${WORDS[step]}: ${title}`;
+  const action = allowedActions(scenario).find(({ id }) => id === test);
+  return action === undefined ? WORDS[step] : `${WORDS[step]}: ${testTitle(action.id)}`;
 }

@@ -2,11 +2,11 @@
  * Operations, terminals and instruments in the trade's words, for buttons, logs and the line that repeats where the
  * leads are. It says what the trainee set, never what should have been set.
  */
-import type { Measurement, Operation } from '../../bench/operation.ts';
+import type { DetectorProof, Measurement, Operation } from '../../bench/operation.ts';
 import type { Quantity, Reading } from '../../bench/reading.ts';
 import type { Probe, Terminal } from '../../bench/terminals.ts';
 import { terminalsIn } from '../../bench/terminals.ts';
-import { entryNamed } from '../../faults/catalogue.ts';
+import { causeTitle } from '../../words/causes.ts';
 import { DISTURBANCE_WORDS, VEHICLE_WORDS } from './settings.ts';
 
 export const PLACE_WORDS: Readonly<Record<string, string>> = {
@@ -189,9 +189,11 @@ export const STATE_WORDS = {
 export function operationText(operation: Operation): string {
   switch (operation.op) {
     case 'isolate':
+      if (operation.at === 'main-switch')
+        return `main switch off, whole installation${operation.lock ? ', locked' : ', not locked'}`;
       return `isolated at the origin, ${operation.poles === 'all' ? 'all poles' : 'line poles only'}${operation.lock ? ', locked' : ', not locked'}`;
     case 'energise':
-      return 'energised';
+      return operation.at === undefined ? 'energised' : ENERGISED_WORDS[operation.at];
     case 'open-cover':
       return 'cover opened';
     case 'close-cover':
@@ -203,13 +205,13 @@ export function operationText(operation: Operation): string {
     case 'null-leads':
       return operation.on ? 'leads nulled' : 'leads not nulled';
     case 'prove-dead':
-      return `proved dead at the ${PLACE_WORDS[operation.at]}, ${operation.tool === 'meter' ? 'meter' : 'two-pole detector'}`;
+      return `proved dead at the ${PLACE_WORDS[operation.at]}, ${operation.tool === 'meter' ? 'meter' : `two-pole detector${PROOF_DONE[operation.proof]}`}`;
     case 'disconnect':
       return `${REMOVABLE_WORDS[operation.what]} taken off`;
     case 'reconnect':
       return `${REMOVABLE_WORDS[operation.what]} connected`;
     case 'put-right':
-      return `put right: ${entryNamed(operation.what)?.title ?? operation.what}`;
+      return `put right: ${causeTitle(operation.what)}`;
     case 'link':
       return `link put in, ${betweenText(...operation.between)}`;
     case 'unlink':
@@ -244,6 +246,24 @@ export function operationText(operation: Operation): string {
       return applyText(operation).replace(/^Apply/, 'applied');
   }
 }
+
+const ENERGISED_WORDS = {
+  origin: 'energised at the origin',
+  'main-switch': 'energised at the main switch',
+} as const;
+
+const PROOF_DONE: Readonly<Record<DetectorProof, string>> = {
+  both: ' proved before and after',
+  before: ' proved before, not after',
+  none: ' not proved',
+};
+
+/** What is done when a place is tested for dead, by when the detector is tried on the proving unit. */
+export const PROOF_WORDS: Readonly<Record<DetectorProof, string>> = {
+  both: 'prove the detector, test, prove it again',
+  before: 'prove the detector, then test',
+  none: 'test without proving the detector',
+};
 
 export const BUTTON_WORDS = {
   authorise: 'authorise',

@@ -1,23 +1,20 @@
 /**
- * What every region of the control logic shares: context, events, tags, and the guards and delays by name. A guard
+ * What every region of the control logic shares: context, events, tags, guards by name, and timers. A guard
  * looks at what was sensed before; one region takes new values in, the others see them in the next microstep.
  */
 import { assign, setup } from 'xstate';
-import type { Amps, Seconds } from '../../laws/quantities.ts';
-import { GREATEST_VEHICLE_FOLLOW, LEAST_STATE_F } from '../../laws/timing.ts';
-import type { LatchReason, UnitDesign, UnitSheet } from '../design.ts';
+import type { Amps } from '../../laws/quantities.ts';
+import type { AskedDesign, AskedSheet } from '../asked.ts';
+import type { LatchReason } from '../design.ts';
 import { offeredCurrent } from '../offer.ts';
 import type { PilotBand, Sensed, UnitEvent } from '../sensed.ts';
+import { DELAYS } from '../timers.ts';
 
 export interface UnitContext {
-  readonly design: UnitDesign;
+  readonly design: AskedDesign;
   readonly sensed: Sensed;
   /** The band that the debounce is waiting to accept. */
   readonly candidate: PilotBand;
-  /** Sessions since the unit was made: each draws its own random delay. */
-  readonly session: number;
-  /** Random delays of this session after its first. */
-  readonly again: number;
   /** Authorised before a vehicle came, where the sheet lets that count. */
   readonly authorised: boolean;
   /** Hours and delays were taken away for this session. */
@@ -33,28 +30,11 @@ export interface UnitContext {
  * by itself (BS 7671 722.411.4.1, IEC 61851-1:2017 clause 14, UK note: nothing closes again unasked). The pilot of a
  * contactor that failed shows no vehicle's going: there only the reset waits.
  */
-const outlasts = ({ clearsBy }: UnitSheet, reason: LatchReason): boolean =>
+const outlasts = ({ clearsBy }: AskedSheet, reason: LatchReason): boolean =>
   clearsBy[reason] === 'reset' || (clearsBy[reason] === 'state-A' && reason !== 'F');
-
-const ms = (s: Seconds): number => s * 1000;
-
-/** How long the control waits for the linked contact to follow the coil before it calls the contactor failed. A design choice. */
-const CONTACTOR_PATIENCE: Seconds = 0.5;
-
-/** Settling allowed for a contactor that nobody watches. A design choice. */
-const CONTACTOR_UNWATCHED: Seconds = 0.06;
-
-/** A wrong low half must last this long before it latches. A design choice, far below the 3 s of IEC 61851-1:2017 Table A.6. */
-const DIODE_PATIENCE: Seconds = 0.1;
-
-/** The lock motor's time limit. A design choice. */
-const LOCK_PATIENCE: Seconds = 2;
 
 /** The line that feeds the electronics (parts.ts). */
 const ELECTRONICS = 'L1';
-
-/** Longer than any verification, s: a timer that nothing waits for. A design choice. */
-const NEVER: Seconds = 1_000_000;
 
 /** What commandsOf looks for in the states. */
 export type UnitTag =
@@ -76,10 +56,12 @@ export const unitSetup = setup({
   types: {
     context: {} as UnitContext,
     events: {} as UnitEvent,
-    input: {} as { design: UnitDesign },
+    input: {} as { design: AskedDesign },
     tags: {} as UnitTag,
   },
   actions: {
+    /** For whoever runs the chart: sessions are counted there, since each is like the others to the logic. */
+    'new session': () => {},
     'take limit': assign({ limit: ({ context }) => context.sensed.limit }),
     keep: assign(({ context }, { reason }: { reason: LatchReason }) =>
       context.design.latchMemory === 'lost' ||
@@ -97,13 +79,9 @@ export const unitSetup = setup({
     authorise: assign({ authorised: true }),
     'forget authorisation': assign({ authorised: false }),
     override: assign({ overridden: true }),
-    'begin session': assign(({ context }) => ({
-      session: context.session + 1,
-      again: 0,
-      overridden: false,
-      authorised: false,
-    })),
-    'delay again': assign(({ context }) => ({ again: context.again + 1 })),
+    'begin session': assign({ overridden: false, authorised: false }),
+    /** The same: a later random delay of the session draws its own share. */
+    'delay again': () => {},
     'take in': assign({
       sensed: ({ context, event }) => (event.type === 'sensed' ? event.sensed : context.sensed),
     }),
@@ -154,28 +132,5 @@ export const unitSetup = setup({
     'clears by': ({ context }, { reason, by }: { reason: LatchReason; by: string }) =>
       context.design.sheet.clearsBy[reason] === by,
   },
-  delays: {
-    'start-up': ({ context }) => ms(context.design.sheet.startUp),
-    debounce: ({ context }) => ms(context.design.timing.debounce),
-    'random delay': ({ context }) =>
-      ms(
-        Math.round(
-          context.design.sheet.startDelay * context.design.delayShare(context.session, context.again),
-        ),
-      ),
-    'over-code time': ({ context }) => ms(context.design.sheet.overCode.seconds),
-    'before closing': ({ context }) => ms(context.design.timing.beforeClosing),
-    'contactor patience': ms(CONTACTOR_PATIENCE),
-    'contactor unwatched': ms(CONTACTOR_UNWATCHED),
-    'diode patience': ms(DIODE_PATIENCE),
-    // IEC 61851-1:2017 Table A.6 sequence 9.2.
-    'restart pause': ({ context }) => ms(context.design.timing.pause),
-    'lock patience': ms(LOCK_PATIENCE),
-    'open-PEN time': ({ context }) => ms(context.design.timing.openPen),
-    'before closing after trip': ({ context }) => ms(context.design.closesAfterTrip ?? NEVER),
-    'limit time': ({ context }) => ms(context.design.timing.limit),
-    'least F': ms(LEAST_STATE_F),
-    'vehicle follows': ms(GREATEST_VEHICLE_FOLLOW),
-    'stop patience': ({ context }) => ms(context.design.timing.stop),
-  },
+  delays: DELAYS,
 });

@@ -1,6 +1,4 @@
 /** Test action `c-to-b`: a vehicle that takes its request back. */
-import type { Reading } from '../../bench/reading.ts';
-import { DUTY_UNCERTAINTY } from '../../bench/reading.ts';
 import { GREATEST_OFF_AFTER_NOT_READY } from '../../laws/timing.ts';
 import { linesOf } from '../../site/site.ts';
 import {
@@ -10,43 +8,15 @@ import {
   outletDead,
   outletSupplied,
   readingsOf,
-  samplesWhen,
   settledFor,
   type When,
 } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { mayWait, session, unplug, untilSupplied } from '../offer.ts';
+import { session, unplug, untilSupplied } from '../offer.ts';
 import { pilotStandard } from '../sources.ts';
 import { pilot, voltage, waitFor } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
-import { asked, dutyOf, oscillating } from './pilotLines.ts';
-
-/** The pilot's readings in B, each beside the last one in C of the same session, with nothing else changed between. */
-function offersBeforeAndAfter(papers: Papers, o: Observed): readonly (readonly [Reading, Reading])[] {
-  return samplesWhen(o, settledFor(inState('B'), 0.5)).flatMap((sample) => {
-    if (mayWait(papers, o, sample)) return [];
-    const { loadLimit, siteLoad } = sample.setUp;
-    const last = session(o, sample).findLast(
-      (one) =>
-        inState('C')(one.setUp, one) &&
-        one.setUp.loadLimit === loadLimit &&
-        one.setUp.siteLoad === siteLoad &&
-        one.readings.some(isOffer),
-    );
-    const before = last?.readings.find(isOffer);
-    return before === undefined
-      ? []
-      : sample.readings
-          .filter(({ quantity }) => quantity === 'pilot')
-          .map((after) => [before, after] as const);
-  });
-}
-
-const isOffer = (r: Reading): boolean => r.quantity === 'pilot' && oscillating(r);
-
-/** As far as two readings of a duty tell. */
-const isSame = (before: Reading, after: Reading): boolean =>
-  oscillating(after) && Math.abs(dutyOf(after) - dutyOf(before)) <= 2 * DUTY_UNCERTAINTY + 1e-9;
+import { asked, isDue, offersShown } from './pilotLines.ts';
 
 /** Asked for the second time in a session, supply being due, and not authorised anew since. */
 function askedAgain(papers: Papers, o: Observed): When {
@@ -64,17 +34,14 @@ function askedAgain(papers: Papers, o: Observed): When {
 
 export const cToB: TestAction = {
   id: 'c-to-b',
-  title: 'Vehicle stops asking (C to B)',
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['contactor', 'pilot', 'coding'],
-  purpose: 'Time how soon the outlet is dead, and show that supply returns when asked again.',
   applies: () => true,
   steps: (papers) => [
     ...untilSupplied(papers),
-    pilot,
     { op: 'measure', quantity: 'opening-time', of: 'C-to-B' },
     waitFor(1),
     { op: 'prove-dead', at: 'outlet' },
@@ -88,8 +55,6 @@ export const cToB: TestAction = {
     {
       id: 'off-in-time',
       should: true,
-      text: 'is dead on every pole within 100 ms',
-      why: 'A vehicle that takes its request back may be unplugged at once.',
       source: pilotStandard('Table A.6 sequence 8.1'),
       of: 'unit',
       points: ['switching', 'pilot'],
@@ -102,8 +67,6 @@ export const cToB: TestAction = {
     {
       id: 'voltage',
       should: false,
-      text: 'leaves voltage on the outlet in B',
-      why: 'The connector would come out live.',
       source: pilotStandard('Table A.6 sequence 8.1'),
       of: 'unit',
       points: ['switching', 'pilot'],
@@ -112,18 +75,14 @@ export const cToB: TestAction = {
     {
       id: 'same-offer',
       should: true,
-      text: 'goes on offering the same current',
-      why: 'The session is not over: the vehicle may ask again.',
       source: pilotStandard('A.3'),
       of: 'unit',
       points: ['pilot'],
-      judge: (o) => judgeAll(offersBeforeAndAfter(papers, o), ([before, after]) => isSame(before, after)),
+      judge: (o) => judgeAll(offersShown(papers, o, inState('B')), isDue),
     },
     {
       id: 'supplies-again',
       should: true,
-      text: 'supplies again when asked again, with no new permission',
-      why: 'Going back to B does not end the permission.',
       source: pilotStandard('A.3, Table A.6 sequence 4'),
       of: 'unit',
       points: ['switching', 'pilot', 'protective-conductor'],
@@ -134,8 +93,6 @@ export const cToB: TestAction = {
     {
       id: 'unplugged',
       toldBy: ['unplug', 'release'],
-      text: 'switches off when the connector is pulled',
-      why: 'It stayed plugged in throughout.',
       source: pilotStandard('Table A.6 sequence 2.2'),
     },
   ],
@@ -143,16 +100,14 @@ export const cToB: TestAction = {
   limits: () => [
     {
       id: 'opening',
-      text: 'time from the end of the request to a dead outlet',
       quantity: 'opening-time',
       unit: 's',
       limit: GREATEST_OFF_AFTER_NOT_READY,
       kind: 'most',
-      sum: 'C2 to B2: supply off within 100 ms',
       source: pilotStandard('Table A.6 sequence 8.1'),
       points: ['switching', 'pilot'],
       applies: (r) => r.quantity === 'opening-time' && r.of === 'C-to-B',
     },
   ],
-  stops: { voltage: 'the outlet stays live after the request ended: isolate and keep people away' },
+  stops: ['voltage'],
 };

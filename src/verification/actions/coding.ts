@@ -19,12 +19,10 @@ const permits = ({ site, sheet }: Papers, r: Reading): boolean => {
 
 export const coding: TestAction = {
   id: 'coding',
-  title: 'Coding of the tether',
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: ['outlet'],
-  purpose: 'Show that the connector tells the vehicle what its cable carries.',
   applies: ({ sheet }) => sheet.outlet === 'tethered',
   steps: () => [{ op: 'measure', quantity: 'coding' }],
   expectations: (papers) => {
@@ -34,8 +32,7 @@ export const coding: TestAction = {
       {
         id: 'as-marked',
         should: true,
-        text: `reads ${nominal} Ω ± 3 % from its proximity contact to PE`,
-        why: `That codes the ${marked} A that its sheet gives for the cable.`,
+        values: { resistance: nominal, coding: marked },
         source: pilotStandard('Table B.2'),
         of: 'unit',
         points: ['proximity-retention'],
@@ -50,8 +47,6 @@ export const coding: TestAction = {
       {
         id: 'less-than-offered',
         should: false,
-        text: 'codes less than it may offer',
-        why: 'The vehicle goes by the lesser of coding and offer; a cable for less would not be the unit’s own.',
         source: pilotStandard('6.3.1.6, Annex B'),
         of: 'unit',
         points: ['proximity-retention'],
@@ -63,22 +58,19 @@ export const coding: TestAction = {
     {
       id: 'setting',
       toldBy: ['papers', 'inspect', 'state-b', 'coding-sizes', 'limit'],
-      text: 'is set to the current that the coding gives',
-      why: 'Nothing in a tethered unit reads this resistor: its own limit is fixed inside.',
       source: pilotStandard('Annex B'),
     },
   ],
   figures: ({ sheet }) => [
     {
       id: 'coding',
-      text: 'reads about',
+      values: { coding: sheet.cable.coding },
       unit: 'Ω',
       value: codingResistance(sheet.cable.coding),
       tolerance: CODING_TOLERANCE * codingResistance(sheet.cable.coding),
-      why: `The resistor for ${sheet.cable.coding} A.`,
       source: pilotStandard('Table B.2'),
     },
   ],
   limits: () => [],
-  stops: {},
+  stops: [],
 };

@@ -53,8 +53,6 @@ const lostWhileSupplying = (papers: Papers): readonly Expectation[] =>
         {
           id: 'lost-in-time',
           should: true,
-          text: 'takes the voltage away within 100 ms when it no longer feels the plug',
-          why: 'A plug that is no longer felt may be on its way out, with its contacts live.',
           source: CHOSEN_TIME,
           of: 'unit',
           points: ['proximity-retention', 'switching'],
@@ -112,8 +110,7 @@ const cutOff = (papers: Papers): readonly Expectation[] => {
         {
           id: 'over-code',
           should: true,
-          text: `cuts off a vehicle that draws over ${Math.round(1000 * margin) / 10} % more than its cable is coded for, after ${seconds} s`,
-          why: 'The cable would overheat. The standard asks for the cut-off; margin and time are the unit’s sheet’s.',
+          values: { margin, seconds },
           source: pilotStandard('Annex B, with the unit’s sheet'),
           of: 'unit',
           points: ['proximity-retention', 'switching'],
@@ -124,12 +121,10 @@ const cutOff = (papers: Papers): readonly Expectation[] => {
 
 export const codingSizes: TestAction = {
   id: 'coding-sizes',
-  title: 'What each size of cable is offered',
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
   restsOn: ['contactor', 'pilot', 'coding'],
-  purpose: 'Show that the unit reads the coding of the cable and never offers more than the cable carries.',
   applies: ({ sheet }) => sheet.outlet === 'socket',
   steps: (papers) => [
     ...CABLE_CODINGS.flatMap((coding) => [...plugIn(papers, coding), ...unplug]),
@@ -146,8 +141,6 @@ export const codingSizes: TestAction = {
     {
       id: 'too-much',
       should: false,
-      text: 'offers more than the cable carries',
-      why: 'The vehicle would take it, and the cable would overheat.',
       source: pilotStandard('6.3.1.6, Table B.2'),
       of: 'unit',
       points: ['proximity-retention', 'pilot'],
@@ -160,8 +153,6 @@ export const codingSizes: TestAction = {
     {
       id: 'all-of-it',
       should: true,
-      text: 'offers every coded size the least of cable, unit and setting, per line',
-      why: '13 A is a duty of 21.7 %, 20 A of 33.3 %, 32 A of 53.3 %; a larger cable does not raise the unit’s own limit.',
       source: pilotStandard('6.3.1.6, Tables A.7, A.8 and B.2'),
       of: 'unit',
       points: ['proximity-retention', 'pilot'],
@@ -170,8 +161,6 @@ export const codingSizes: TestAction = {
     {
       id: 'uncoded-offer',
       should: false,
-      text: 'offers anything to a plug that is not coded',
-      why: 'Above 4500 Ω nothing counts as plugged in.',
       source: pilotStandard('Table B.2'),
       of: 'unit',
       points: ['proximity-retention'],
@@ -180,8 +169,6 @@ export const codingSizes: TestAction = {
     {
       id: 'uncoded-voltage',
       should: false,
-      text: 'supplies a plug that is not coded',
-      why: 'Above 4500 Ω no power is given.',
       source: pilotStandard('Table B.2'),
       of: 'unit',
       points: ['proximity-retention', 'switching'],
@@ -194,8 +181,6 @@ export const codingSizes: TestAction = {
     {
       id: 'cable-itself',
       toldBy: ['inspect', 'coding'],
-      text: 'is used with a cable whose own coding is right',
-      why: 'The stand-in’s resistors were read here, not those of the customer’s cable.',
       source: pilotStandard('Annex B'),
     },
   ],
@@ -208,11 +193,9 @@ export const codingSizes: TestAction = {
         : [
             {
               id: `offer-${coding}`,
-              text: `offers with a ${coding} A cable, per line`,
               unit: 'A' as const,
               value,
               tolerance: 0.5,
-              why: 'The least of unit, setting, limit and cable.',
               source: pilotStandard('6.3.1.6, Tables A.7 and B.2'),
             },
           ];
@@ -222,17 +205,15 @@ export const codingSizes: TestAction = {
       ? [
           {
             id: 'opening',
-            text: 'time from the loss of the plug’s coding to a dead outlet',
             quantity: 'opening-time',
             unit: 's',
             limit: GREATEST_OFF_AFTER_PROXIMITY_LOSS,
             kind: 'most',
-            sum: 'proximity lost: supply off within 100 ms',
             source: CHOSEN_TIME,
             points: ['proximity-retention', 'switching'],
             applies: isLoss,
           },
         ]
       : [],
-  stops: { 'uncoded-voltage': 'the socket supplies a plug that is not coded: isolate' },
+  stops: ['uncoded-voltage'],
 };

@@ -6,15 +6,7 @@ import type { Source } from '../sources.ts';
 import { fromMemory, PRACTICE, pilotStandard, published } from '../sources.ts';
 import { outletVoltages } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
-import {
-  afterTrip,
-  atOnce,
-  atTheOutlet,
-  fixedReadings,
-  milliamps,
-  oneAfterAnother,
-  tripsInTime,
-} from './residual.ts';
+import { afterTrip, atOnce, atTheOutlet, fixedReadings, oneAfterAnother, tripsInTime } from './residual.ts';
 
 interface Step {
   readonly amps: Amps;
@@ -54,13 +46,11 @@ const stepOf = (papers: Papers): Step =>
 
 export const dcStep: TestAction = {
   id: 'dc-step',
-  title: 'Smooth d.c. at once',
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['direct-detector', 'contactor'],
-  purpose: 'Time how long smooth d.c. lasts that comes all at once; seconds are normal at 6 mA.',
   applies: (papers) => step(papers) !== null,
   steps: (papers) => {
     const { amps } = stepOf(papers);
@@ -82,8 +72,7 @@ export const dcStep: TestAction = {
       {
         id: 'in-time',
         should: true,
-        text: `trips within ${greatest} s at ${milliamps(amps)} mA of smooth d.c.`,
-        why: 'Until then the d.c. may blind other residual devices.',
+        values: { amps, greatest },
         source,
         of,
         points: ['residual-direct'],
@@ -96,8 +85,6 @@ export const dcStep: TestAction = {
       {
         id: 'closes-again',
         should: false,
-        text: 'closes again by itself',
-        why: 'Nothing may close by itself after a d.c. trip either.',
         source: pilotStandard('clause 14, UK note'),
         of: 'unit',
         points: ['residual-direct', 'switching'],
@@ -106,8 +93,6 @@ export const dcStep: TestAction = {
       {
         id: 'breaker',
         should: false,
-        text: 'takes the circuit breaker off',
-        why: 'A few milliamperes are nothing to it.',
         source: PRACTICE,
         of: 'circuit',
         points: ['supply-wiring'],
@@ -123,19 +108,15 @@ export const dcStep: TestAction = {
     {
       id: 'asked-for',
       toldBy: ['papers'],
-      text: 'is asked to pass a d.c. test on site by the wiring rules',
-      why: 'It is the maker’s or the client’s test, and is recorded as such.',
       source: PRACTICE,
     },
   ],
   figures: (papers) => [
     {
       id: 'step',
-      text: 'has to trip at once with',
       unit: 'A',
       value: stepOf(papers).amps,
       tolerance: 0.0005,
-      why: 'The rated d.c. current of its detector, or twice the rating of a type B device.',
       source: stepOf(papers).source,
     },
   ],
@@ -144,18 +125,17 @@ export const dcStep: TestAction = {
     return [
       {
         id: 'trip-time',
-        text: `greatest trip time at ${milliamps(amps)} mA of smooth d.c.`,
+        values: { amps, greatest },
         quantity: 'residual',
         unit: 's',
         limit: greatest,
         kind: 'most',
         compares: 'trip time',
-        sum: `${milliamps(amps)} mA at once: ${greatest} s`,
         source,
         points: ['residual-direct'],
         applies: (r) => atTheOutlet(r) && r.mode === 'fixed' && r.waveform?.startsWith('smooth') === true,
       },
     ];
   },
-  stops: { 'in-time': 'smooth d.c. is not switched off in time: leave off, lock off' },
+  stops: ['in-time'],
 };

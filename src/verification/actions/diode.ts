@@ -35,34 +35,29 @@ const SHORTED_LOW = pilotLow({
 /** Spread from the source's own tolerance of ±5 % and ±3 %, V (IEC 61851-1:2017 Table A.2). */
 const SHORTED_SPREAD = 0.6;
 
+const LOW_RANGE = { least: SHORTED_LOW - SHORTED_SPREAD, greatest: SHORTED_LOW + SHORTED_SPREAD };
+
 const lowHalfRises: Expectation = {
   id: 'low-half',
   should: true,
-  text: 'lets the low half of the pilot rise to about −8.8 V in B',
-  why: 'With no diode the vehicle’s resistor divides the low half too.',
+  values: { low: SHORTED_LOW, ...LOW_RANGE },
   source: CIRCUIT,
   of: 'circuit',
   points: ['pilot'],
   judge: (o) =>
     judgeAll(
       readingsOf(o, 'pilot', diodeShorted('B')).filter((r) => r.frequency !== null),
-      (r) =>
-        isNumberInside(r.low ?? 0, r.uncertainty ?? 0, {
-          least: SHORTED_LOW - SHORTED_SPREAD,
-          greatest: SHORTED_LOW + SHORTED_SPREAD,
-        }),
+      (r) => isNumberInside(r.low ?? 0, r.uncertainty ?? 0, LOW_RANGE),
     ),
 };
 
 export const diode: TestAction = {
   id: 'diode',
-  title: 'Vehicle’s diode shorted, then asks',
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['pilot', 'coding'],
-  purpose: 'Show that the unit refuses what is no vehicle: something resistive across its pilot.',
   applies: () => true,
   steps: (papers) => [
     { op: 'vehicle', diode: 'shorted' },
@@ -80,8 +75,6 @@ export const diode: TestAction = {
     {
       id: 'voltage',
       should: false,
-      text: 'supplies when asked',
-      why: 'The low half is outside −13 to −11 V; it has to be checked at least once before closing.',
       source: pilotStandard('Table A.4 note c'),
       of: 'unit',
       points: ['pilot'],
@@ -90,8 +83,6 @@ export const diode: TestAction = {
     {
       id: 'fault',
       should: true,
-      text: 'shows a fault',
-      why: 'The unit’s sheet says so.',
       source: SHEET,
       of: 'unit',
       points: ['pilot'],
@@ -107,12 +98,10 @@ export const diode: TestAction = {
     {
       id: 'while-charging',
       toldBy: ['diode-in-c'],
-      text: 'notices a diode that fails while charging',
-      why: 'It was shorted before supply was asked for; some sound units check only then.',
       source: SHEET,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: { voltage: 'the unit supplies without a vehicle’s diode: isolate' },
+  stops: ['voltage'],
 };

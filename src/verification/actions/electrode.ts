@@ -5,7 +5,7 @@ import { isInside, judgeAll, off, readingsOf } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, PRACTICE } from '../sources.ts';
-import type { Papers, TestAction } from '../testAction.ts';
+import type { Papers, TestAction, Values } from '../testAction.ts';
 
 /** By itself alone: with the conductor on, every path in parallel is measured with it. */
 const alone = (o: Observed): readonly Reading[] =>
@@ -22,91 +22,107 @@ const ratedOf = ({ site, sheet }: Papers): number =>
 const SHARE = { least: 0.5, greatest: 1.5 } as const;
 const declared = ({ site }: Papers): Ohms => site.electrodeResistance ?? 0;
 
+const greatestOf = (papers: Papers): Ohms => rulesFor(papers).electrode.greatest(ratedOf(papers));
+const limitValues = (papers: Papers): Values => ({
+  touchVoltage: rulesFor(papers).electrode.touchVoltage,
+  rated: ratedOf(papers),
+  greatest: greatestOf(papers),
+});
+
 export const electrode: TestAction = {
   id: 'electrode',
-  title: 'Earth electrode',
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: ['earthing'],
-  purpose: 'Measure what every earth fault current of this installation has to pass.',
   applies: ({ site }) => site.earthing === 'TT',
   steps: () => [
+    // Every circuit of the house has this earth: all of it is off before the earth is.
+    { op: 'isolate', at: 'main-switch' },
+    { op: 'prove-dead', at: 'origin' },
     { op: 'disconnect', what: 'electrode' },
     { op: 'measure', quantity: 'electrode' },
     { op: 'reconnect', what: 'electrode' },
+    { op: 'energise', at: 'main-switch' },
   ],
   expectations: (papers) => {
     const rules = rulesFor(papers).electrode;
+    const range = {
+      least: SHARE.least * declared(papers),
+      greatest: SHARE.greatest * declared(papers),
+    };
     return [
       {
         id: 'as-papers',
         should: true,
-        text: `reads half to half as much again of the ${declared(papers)} Ω in its papers`,
-        why: 'Soil varies with the season. Much less means that it has met another earth, much more a poor joint or dry ground.',
+        values: { declared: declared(papers), ...range },
         source: PRACTICE,
         of: 'circuit',
         points: ['protective-conductor'],
-        judge: (o) =>
-          judgeAll(alone(o), (r) =>
-            isInside(r, {
-              least: SHARE.least * declared(papers),
-              greatest: SHARE.greatest * declared(papers),
-            }),
-          ),
+        judge: (o) => judgeAll(alone(o), (r) => isInside(r, range)),
       },
       {
-        id: 'unstable',
+        id: 'too-high',
         should: false,
-        text: `reads over ${rules.stable} Ω`,
-        why: 'Such an electrode may not be stable, whatever the arithmetic says.',
-        source: rules.stableSource,
+        values: limitValues(papers),
+        source: rules.source,
         of: 'circuit',
         points: ['protective-conductor'],
-        judge: (o) => judgeAll(alone(o), (r) => isInside(r, { greatest: rules.stable })),
+        judge: (o) => judgeAll(alone(o), (r) => isInside(r, { greatest: greatestOf(papers) })),
       },
     ];
   },
-  untold: () => [
+  untold: (papers) => [
+    {
+      id: 'stays-so',
+      toldBy: [],
+      ownOnly: true,
+      of: 'circuit',
+      values: { stable: rulesFor(papers).electrode.stable },
+      source: rulesFor(papers).electrode.stableSource,
+    },
     {
       id: 'joined',
       toldBy: ['inspect', 'pe-circuit', 'make-good', 'ze', 'loop'],
       of: 'circuit',
-      text: 'has its electrode joined to the main earthing terminal',
-      why: 'It was taken off for this; the loop shows whether it is back.',
       source: CIRCUIT,
     },
   ],
   figures: (papers) => [
     {
       id: 'electrode',
-      text: 'reads about',
       unit: 'Ω',
       value: declared(papers),
       tolerance: SHARE.least * declared(papers),
-      why: 'The figure in the papers; soil varies.',
       source: PRACTICE,
     },
   ],
   limits: (papers) => {
     const rules = rulesFor(papers).electrode;
-    const rated = ratedOf(papers);
-    const greatest = rules.greatest(rated);
-    const sum = `${rules.touchVoltage} V ÷ ${1000 * rated} mA = ${greatest.toFixed(0)} Ω`;
     return [
       {
         id: 'electrode',
-        text: 'greatest resistance of the electrode',
+        values: limitValues(papers),
         quantity: 'electrode',
         unit: 'Ω',
-        limit: Math.min(greatest, rules.stable),
+        limit: greatestOf(papers),
         kind: 'most',
-        sum: greatest > rules.stable ? `${sum}; above ${rules.stable} Ω it may not be stable` : sum,
-        source: greatest > rules.stable ? rules.stableSource : rules.source,
+        source: rules.source,
         points: ['protective-conductor'],
         applies: (r) => r.quantity === 'electrode',
       },
     ];
   },
-  stops: { unstable: 'the electrode failed: do not energise (BS 7671 643.1)' },
+  advice: (papers) => {
+    const { stable, stableSource } = rulesFor(papers).electrode;
+    return [
+      {
+        id: 'unstable',
+        values: { stable },
+        source: stableSource,
+        isDue: (o) => alone(o).some(({ qualifier, value }) => qualifier === '>' || (value ?? 0) > stable),
+      },
+    ];
+  },
+  stops: ['too-high'],
 };

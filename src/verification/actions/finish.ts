@@ -3,7 +3,8 @@ import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import { judgeAll, outletDead, samplesWhen, settledFor, unplugged, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { unplug } from '../offer.ts';
-import { pilotStandard, published, SHEET } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { pilotStandard, SHEET } from '../sources.ts';
 import { pilot, waitFor } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
 import { halfInside, pilotReadings } from './pilotLines.ts';
@@ -13,20 +14,16 @@ const last = (o: Observed) => samplesWhen(o, settled).slice(-1);
 
 export const finish: TestAction = {
   id: 'finish',
-  title: 'Leaving it',
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
   restsOn: [],
-  purpose: 'Leave the unit dead at its outlet, ready, and as its papers have it.',
   applies: () => true,
   steps: () => [...unplug, waitFor(2), { op: 'prove-dead', at: 'outlet' }, pilot],
   expectations: (papers) => [
     {
       id: 'voltage',
       should: false,
-      text: 'leaves voltage on its outlet with nothing connected',
-      why: 'The contactor has worked many times by now: once more it has to be open.',
       source: pilotStandard('6.3.1'),
       of: 'unit',
       points: ['switching'],
@@ -35,8 +32,6 @@ export const finish: TestAction = {
     {
       id: 'ready',
       should: true,
-      text: 'says that it is ready',
-      why: 'Every fault was taken away and cleared.',
       source: SHEET,
       of: 'unit',
       points: ['pilot', 'switching', 'residual-direct'],
@@ -45,8 +40,6 @@ export const finish: TestAction = {
     {
       id: 'twelve-volts',
       should: true,
-      text: 'holds the pilot steady at 11.4 to 12.6 V',
-      why: 'Nothing is connected.',
       source: pilotStandard('Table A.10'),
       of: 'unit',
       points: ['pilot'],
@@ -55,24 +48,20 @@ export const finish: TestAction = {
     {
       id: 'plug',
       should: false,
-      text: 'keeps a plug',
-      why: 'The next user finds an empty outlet.',
       source: pilotStandard('Table A.6 sequence 2.1'),
       of: 'unit',
       points: ['proximity-retention'],
       judge: (o) => judgeAll(last(o), ({ seen }) => seen.plug === 'out'),
     },
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'next-test',
       toldBy: [],
-      text: 'stays as good until it is tested next',
-      why: 'A verification is of the day.',
-      source: published('BS 7671:2018+A2:2022 644'),
+      source: rulesFor(papers).regulation('644'),
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {},
+  stops: [],
 };

@@ -3,12 +3,12 @@ import type { Amps, Range } from '../../laws/quantities.ts';
 import { DIRECT, halfWaveBand, halfWaveBreakTimeLimit } from '../../laws/residualLimits.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { CIRCUIT, fromMemory, published, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, fromMemory, published } from '../sources.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 import {
   atOnce,
   fixedReadings,
-  milliamps,
   oneAfterAnother,
   residualReadings,
   testedDevice,
@@ -41,8 +41,7 @@ const answers = (papers: Papers, sign: 'positive' | 'negative'): Expectation => 
   return {
     id: `answers-${sign}`,
     should: true,
-    text: `trips within 300 ms at ${milliamps(amps)} mA r.m.s. of ${sign} half-waves`,
-    why: `That is ${MULTIPLE} times the rating; a device of type A, F or B answers to both polarities.`,
+    values: { amps, multiple: MULTIPLE },
     source: fromMemory('IEC 61008-1, 9.9'),
     of: testedDevice(papers)?.of ?? 'circuit',
     points: POINTS,
@@ -57,13 +56,11 @@ const allRising = (o: Observed) => SIGNS.flatMap((sign) => residualReadings(o, `
 
 export const halfWave: TestAction = {
   id: 'half-wave',
-  title: 'Half-wave residual current, both polarities',
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing'],
-  purpose: 'Show that the residual device answers to the pulsating d.c. that a rectifier’s fault gives.',
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) =>
     oneAfterAnother(
@@ -82,11 +79,7 @@ export const halfWave: TestAction = {
       {
         id: 'early',
         should: false,
-        text: `trips below ${milliamps(least)} mA r.m.s.`,
-        why:
-          papers.sheet.residual.direct === null
-            ? 'Less than 0.35 of the rating it has to put up with.'
-            : 'Below that not even the d.c. detector, which feels the mean (0.637 of the r.m.s. value), may act.',
+        values: { least, detector: papers.sheet.residual.direct !== null },
         source: published('IEC 61008-1, 9.9; IEC 62955:2018 5.3.4'),
         of: 'unit',
         points: POINTS,
@@ -106,28 +99,20 @@ export const halfWave: TestAction = {
       id: 'which-sensor',
       toldBy: [],
       ownOnly: true,
-      text: 'tripped by its a.c. device and not by its d.c. detector',
-      why:
-        papers.sheet.residual.direct === null
-          ? 'There is no d.c. detector here; a lamp or the sheet would tell.'
-          : 'Both feel a half-wave, and both open the outlet.',
+      values: { detector: papers.sheet.residual.direct !== null },
       source: CIRCUIT,
     },
   ],
   figures: (papers) => [
     {
       id: 'sudden',
-      text: 'has to trip by, r.m.s.',
+      values: { multiple: MULTIPLE, rated: testedDevice(papers)?.rated ?? 0.03 },
       unit: 'A',
       value: sudden(papers),
       tolerance: 0.0005,
-      why: `${MULTIPLE} × ${milliamps(testedDevice(papers)?.rated ?? 0.03)} mA.`,
-      source: wiringRules('531.3.3, with IEC 61008-1 9.9'),
+      source: rulesFor(papers).regulation('531.3.3, with IEC 61008-1 9.9'),
     },
   ],
   limits: () => [],
-  stops: {
-    'answers-positive': 'the residual device does not answer to half-waves: leave off, lock off',
-    'answers-negative': 'the residual device does not answer to half-waves: leave off, lock off',
-  },
+  stops: ['answers-positive', 'answers-negative'],
 };

@@ -33,12 +33,10 @@ function lockedFirst(o: Observed): Finding {
 
 export const hold: TestAction = {
   id: 'hold',
-  title: 'Pulling at the plug',
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
   restsOn: ['lock'],
-  purpose: 'Show that the plug is locked before the outlet is live, and stays locked while it is.',
   applies: ({ sheet }) => sheet.outlet === 'socket',
   steps: (papers) => [
     ...untilOffered(papers),
@@ -52,8 +50,6 @@ export const hold: TestAction = {
     {
       id: 'let-out-live',
       should: false,
-      text: 'lets the plug out while a vehicle is supplied',
-      why: 'Live contacts would part under load, in somebody’s hand.',
       source: pilotStandard('6.3.2, Table A.6'),
       of: 'unit',
       points: ['proximity-retention'],
@@ -66,8 +62,6 @@ export const hold: TestAction = {
     {
       id: 'lock-first',
       should: true,
-      text: 'locks the plug before its contactor closes',
-      why: 'The lock is heard before the contactor.',
       source: pilotStandard('Table A.6'),
       of: 'unit',
       points: ['proximity-retention', 'switching'],
@@ -78,8 +72,6 @@ export const hold: TestAction = {
           {
             id: 'held-in-b',
             should: true,
-            text: 'holds the plug as soon as a vehicle is connected',
-            why: 'The unit’s sheet says so.',
             source: SHEET,
             of: 'unit',
             points: ['proximity-retention'],
@@ -92,12 +84,10 @@ export const hold: TestAction = {
     {
       id: 'worn',
       toldBy: [],
-      text: 'holds the plug after years of use as well',
-      why: 'One pull shows today’s lock, not its wear.',
       source: CIRCUIT,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: { 'let-out-live': 'the plug comes out live: isolate and keep people away' },
+  stops: ['let-out-live'],
 };

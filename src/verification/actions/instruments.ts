@@ -10,13 +10,11 @@ const TOGETHER = 'met';
 
 export const instruments: TestAction = {
   id: 'instruments',
-  title: 'Instruments and leads',
   stage: 'before power',
   from: 'energised',
   leaves: 'energised',
   restsOn: [],
   cover: 'as found',
-  purpose: 'Prove the detector on every step, null the leads, and see that they read nothing when joined.',
   applies: () => true,
   steps: ({ sheet }) => [
     { op: 'check-instruments' },
@@ -28,8 +26,6 @@ export const instruments: TestAction = {
     {
       id: 'nulled',
       should: true,
-      text: 'reads 0.00 Ω, within the instrument’s last digits, with both leads on one terminal',
-      why: 'Nulled leads add nothing; what they still read would be added to every conductor.',
       source: PRACTICE,
       of: 'circuit',
       points: ['protective-conductor'],
@@ -46,8 +42,6 @@ export const instruments: TestAction = {
     {
       id: 'insulation-joined',
       should: true,
-      text: 'reads 0.00 MΩ, within the instrument’s last digits, with both leads of the insulation tester on one terminal',
-      why: 'Leads that are broken read over-range on everything, and pass everything.',
       source: PRACTICE,
       of: 'circuit',
       points: ['insulation'],
@@ -64,8 +58,6 @@ export const instruments: TestAction = {
     {
       id: 'fuse',
       should: false,
-      text: 'opens the tester’s fuse while the instruments are looked over',
-      why: 'The leads are on nothing live: a fuse that goes has met something that should not be there.',
       source: published('HSE GS38, 4th edition 2015'),
       of: 'circuit',
       points: ['supply-wiring'],
@@ -82,12 +74,10 @@ export const instruments: TestAction = {
       toldBy: ['prove-dead'],
       ownOnly: true,
       of: 'circuit',
-      text: 'is dead where the work will be',
-      why: 'A detector that lights on its proving unit is fit to show that, once it is put there.',
       source: published('HSE GS38, 4th edition 2015'),
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {},
+  stops: [],
 };

@@ -33,17 +33,15 @@ export const equipmentTestVoltage = (allowed: Volts): 50 | 100 | 250 =>
 
 export function insulationLimit(
   place: 'supply' | 'outlet',
-  { minimum, source }: InsulationRule,
-  sum: string,
+  { testVoltage, minimum, source }: InsulationRule,
 ): Limit {
   return {
     id: 'insulation',
-    text: 'least insulation resistance',
+    values: { testVoltage, minimum },
     quantity: 'insulation',
     unit: 'Ω',
     limit: minimum,
     kind: 'least',
-    sum,
     source,
     points: ['insulation'],
     // At the outlet 643.3.3 asks for live conductors to earth alone: electronics and bleeds lie between lives.

@@ -5,7 +5,7 @@ import { livesOf } from '../../site/site.ts';
 import { between, judgeAll, off } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { wiringRules } from '../sources.ts';
+
 import { insulation } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
 import { circuitReadings, enough, insulationLimit, toEarth } from './insulation.ts';
@@ -18,12 +18,10 @@ const alone = (o: Observed) =>
 
 export const insulationCircuit: TestAction = {
   id: 'insulation-circuit',
-  title: 'Insulation of the circuit, unit taken off',
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: ['circuit'],
-  purpose: 'Measure the cable alone, every pair, at 500 V d.c.',
   applies: () => true,
   steps: ({ site, sheet }) => [
     { op: 'disconnect', what: 'unit' },
@@ -32,28 +30,26 @@ export const insulationCircuit: TestAction = {
     ...(sheet.surgeArrester ? [{ op: 'reconnect', what: 'arrester' } as const] : []),
     { op: 'reconnect', what: 'unit' },
   ],
-  expectations: ({ site }) => [
+  expectations: (papers) => [
     {
       id: 'lives-to-earth',
       should: false,
-      text: 'reads under 1.0 MΩ from any live conductor to PE',
-      why: 'Current leaks there in service, and the reading falls with damp; next to nothing is a link or a crossed core.',
-      source: wiringRules('643.3, Table 64'),
+      source: rulesFor(papers).regulation('643.3, Table 64'),
       of: 'circuit',
       points: ['insulation', 'supply-wiring'],
       judge: (o) => {
         const readings = alone(o).filter(toEarth);
         if (readings.some((r) => !enough(TABLE_64.minimum)(r))) return 'broken';
-        const all = livesOf(site).every((x) => between(readings, `supply.${x}`, 'supply.PE').length > 0);
+        const all = livesOf(papers.site).every(
+          (x) => between(readings, `supply.${x}`, 'supply.PE').length > 0,
+        );
         return all ? 'met' : 'not shown';
       },
     },
     {
       id: 'between-lives',
       should: true,
-      text: 'reads 1.0 MΩ or more between live conductors',
-      why: 'With the unit taken off there is nothing between them but insulation.',
-      source: wiringRules('643.3, Table 64'),
+      source: rulesFor(papers).regulation('643.3, Table 64'),
       of: 'circuit',
       points: ['insulation'],
       judge: (o) =>
@@ -63,28 +59,14 @@ export const insulationCircuit: TestAction = {
         ),
     },
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'inside-unit',
       toldBy: ['insulation-unit'],
-      text: 'has sound insulation inside the unit',
-      why: 'The unit was taken off for this test.',
-      source: wiringRules('643.3.2'),
+      source: rulesFor(papers).regulation('643.3.2'),
     },
   ],
   figures: () => [],
-  limits: (papers) => {
-    const rule = rulesFor(papers).insulation.circuit;
-    return [
-      insulationLimit(
-        'supply',
-        rule,
-        `circuit up to 500 V: ${rule.testVoltage} V d.c., at least ${(rule.minimum / 1e6).toFixed(1)} MΩ`,
-      ),
-    ];
-  },
-  stops: {
-    'lives-to-earth': 'insulation to earth failed: do not energise (BS 7671 643.1, EAWR reg. 4)',
-    'between-lives': 'insulation between live conductors failed: do not energise (BS 7671 643.1)',
-  },
+  limits: (papers) => [insulationLimit('supply', rulesFor(papers).insulation.circuit)],
+  stops: ['lives-to-earth', 'between-lives'],
 };

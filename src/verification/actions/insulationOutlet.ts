@@ -4,19 +4,17 @@ import type { Ohms } from '../../laws/quantities.ts';
 import { linesOf, livesOf } from '../../site/site.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { CIRCUIT, wiringRules } from '../sources.ts';
+import { CIRCUIT } from '../sources.ts';
 import { insulation } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
 import { enough, equipmentTestVoltage, insulationLimit, insulationReadings, toEarth } from './insulation.ts';
 
 export const insulationOutlet: TestAction = {
   id: 'insulation-outlet',
-  title: 'Insulation at the outlet, contactor open',
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: ['outlet', 'contactor'],
-  purpose: 'Measure the outlet and its cable at the voltage that the unit’s sheet allows.',
   applies: () => true,
   steps: ({ site, sheet }) => {
     const volts = equipmentTestVoltage(sheet.insulationTestVoltageMax);
@@ -33,13 +31,11 @@ export const insulationOutlet: TestAction = {
         : []),
     ];
   },
-  expectations: ({ sheet }) => [
+  expectations: (papers) => [
     {
       id: 'outlet-to-earth',
       should: false,
-      text: 'reads under 1.0 MΩ from the outlet’s live conductors to PE',
-      why: 'Between outlet and open contactor there is nothing but insulation.',
-      source: wiringRules('643.3.3'),
+      source: rulesFor(papers).regulation('643.3.3'),
       of: 'unit',
       points: ['insulation'],
       judge: (o) => judgeAll(insulationReadings(o).filter(toEarth), enough(EQUIPMENT_MINIMUM)),
@@ -47,20 +43,16 @@ export const insulationOutlet: TestAction = {
     {
       id: 'outlet-lives',
       should: true,
-      text: `reads ${(betweenOutletLives(sheet) / 1e6).toFixed(1)} MΩ or more between line and neutral of the outlet`,
-      why:
-        sheet.poleBleed === null
-          ? 'The contactor’s open poles keep the unit’s electronics out of this measurement.'
-          : 'The contactor’s poles are open; what the sheet says bleeds across them is read, twice in series.',
-      source: wiringRules('643.3.3'),
+      values: { least: betweenOutletLives(papers.sheet), bleeds: papers.sheet.poleBleed !== null },
+      source: rulesFor(papers).regulation('643.3.3'),
       of: 'unit',
       points: ['insulation', 'switching'],
       judge: (o) =>
         judgeAll(
           insulationReadings(o).filter((r) => !toEarth(r)),
-          sheet.poleBleed === null
+          papers.sheet.poleBleed === null
             ? enough(EQUIPMENT_MINIMUM)
-            : (r) => isInside(r, { least: betweenOutletLives(sheet) }),
+            : (r) => isInside(r, { least: betweenOutletLives(papers.sheet) }),
         ),
     },
   ],
@@ -69,26 +61,12 @@ export const insulationOutlet: TestAction = {
       id: 'circuit-insulated',
       toldBy: ['insulation-circuit'],
       of: 'circuit',
-      text: 'has sound insulation between its own conductors',
-      why: 'The open contactor cuts the circuit off from these leads.',
       source: CIRCUIT,
     },
   ],
   figures: () => [],
-  limits: (papers) => {
-    const rule = rulesFor(papers).insulation.equipment;
-    return [
-      insulationLimit(
-        'outlet',
-        rule,
-        `equipment connected: ${rule.testVoltage} V d.c. or as the sheet allows, at least ${(rule.minimum / 1e6).toFixed(1)} MΩ`,
-      ),
-    ];
-  },
-  stops: {
-    'outlet-to-earth': 'insulation of the outlet failed: do not energise (BS 7671 643.1, EAWR reg. 4)',
-    'outlet-lives': 'insulation of the outlet failed: do not energise (BS 7671 643.1)',
-  },
+  limits: (papers) => [insulationLimit('outlet', rulesFor(papers).insulation.equipment)],
+  stops: ['outlet-to-earth', 'outlet-lives'],
 };
 
 /** Least resistance between two lives of the outlet with both poles open, Ω: a declared bleed lies across each pole. */

@@ -20,12 +20,10 @@ const joined = ({ site }: Papers, o: Observed) => {
 
 export const insulationUnit: TestAction = {
   id: 'insulation-unit',
-  title: 'Insulation with the unit connected',
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: ['circuit', 'arrester'],
-  purpose: 'Measure circuit and unit together, at a voltage that the unit’s sheet allows.',
   applies: () => true,
   steps: ({ site, sheet }) => [
     insulation(
@@ -40,8 +38,7 @@ export const insulationUnit: TestAction = {
       {
         id: 'unit-to-earth',
         should: false,
-        text: `reads under ${(minimum / 1e6).toFixed(1)} MΩ from all its live conductors joined to PE`,
-        why: 'Filter and electronics bleed a little, so that it reads lower than the cable alone; not as low as that.',
+        values: { minimum },
         source,
         of: 'unit',
         points: ['insulation'],
@@ -53,15 +50,11 @@ export const insulationUnit: TestAction = {
     {
       id: 'between-lives',
       toldBy: ['insulation-outlet'],
-      text: 'has sound insulation between its live conductors',
-      why: 'They are joined: between them lie electronics, which the test could harm and which read low.',
       source: rulesFor(papers).regulation('643.3.3'),
     },
     {
       id: 'outlet-side',
       toldBy: ['insulation-outlet'],
-      text: 'has sound insulation at its outlet',
-      why: 'The contactor is open.',
       source: CIRCUIT,
     },
   ],
@@ -71,12 +64,11 @@ export const insulationUnit: TestAction = {
     return [
       {
         id: 'insulation',
-        text: 'least insulation resistance with equipment connected',
+        values: { testVoltage, minimum },
         quantity: 'insulation',
         unit: 'Ω',
         limit: minimum,
         kind: 'least',
-        sum: `equipment connected: ${testVoltage} V d.c., at least ${(minimum / 1e6).toFixed(1)} MΩ; a lower voltage is for comparison`,
         source,
         points: ['insulation'],
         // A lower voltage is no test by the table.
@@ -88,7 +80,5 @@ export const insulationUnit: TestAction = {
       },
     ];
   },
-  stops: {
-    'unit-to-earth': 'insulation of the unit failed: do not energise (BS 7671 643.1, EAWR reg. 4)',
-  },
+  stops: ['unit-to-earth'],
 };

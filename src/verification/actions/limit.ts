@@ -6,6 +6,7 @@ import { GREATEST_DUTY_CHANGE } from '../../laws/timing.ts';
 import { hasPassed, inState, judgeAll } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
 import { knownLoad, offerRange, unplug, untilOffered } from '../offer.ts';
+import { rulesFor } from '../rules/rules.ts';
 import { PRACTICE, pilotStandard } from '../sources.ts';
 import { pilot, waitFor } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
@@ -69,12 +70,10 @@ const limited = (papers: Papers, o: Observed, isMeant: (due: Range) => boolean) 
 
 export const limit: TestAction = {
   id: 'limit',
-  title: 'The site’s limit goes down',
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
   restsOn: ['pilot', 'coding'],
-  purpose: 'Show that the unit offers less when the site leaves less, and nothing below 6 A.',
   applies: ({ sheet }) => sheet.permission !== 'held',
   steps: (papers) => [
     ...untilOffered(papers),
@@ -92,9 +91,7 @@ export const limit: TestAction = {
     {
       id: 'too-much',
       should: false,
-      text: 'offers more than the site’s limit 10 s after it changed',
-      why: 'The service would be overloaded.',
-      source: pilotStandard('Table A.6 sequence 6; BS 7671:2018+A2:2022 722.311'),
+      source: rulesFor(papers).regulation('722.311; IEC 61851-1:2017 Table A.6 sequence 6'),
       of: 'unit',
       points: ['pilot'],
       judge: (o) => {
@@ -108,8 +105,6 @@ export const limit: TestAction = {
     {
       id: 'follows',
       should: true,
-      text: 'offers what the site leaves, when that is 6 A or more',
-      why: 'The limit is followed within 10 s, down and up.',
       source: pilotStandard('Table A.6 sequence 6, Table A.7'),
       of: 'unit',
       points: ['pilot'],
@@ -118,8 +113,6 @@ export const limit: TestAction = {
     {
       id: 'under-six',
       should: true,
-      text: 'goes steady, or to 10 %, when less than 6 A is left',
-      why: 'No duty offers less than 6 A.',
       source: pilotStandard('Table A.7'),
       of: 'unit',
       points: ['pilot'],
@@ -132,8 +125,6 @@ export const limit: TestAction = {
     {
       id: 'digital',
       should: false,
-      text: 'shows a duty of 3 to 7 %',
-      why: 'That asks for a digital link, which this unit does not have.',
       source: pilotStandard('Tables A.7 and A.8'),
       of: 'unit',
       points: ['pilot'],
@@ -149,29 +140,24 @@ export const limit: TestAction = {
       ? {
           id: 'sensor',
           toldBy: [],
-          text: 'learns the limit from a sensor on the right conductor, the right way round',
-          why: 'The limit was set by hand: a sensor is proved with a known load.',
           source: PRACTICE,
         }
       : {
           id: 'vehicle',
           toldBy: [],
-          text: 'keeps the vehicle to what it offers',
-          why: 'The stand-in draws nothing, and would not follow the pilot if it did.',
           source: pilotStandard('Table A.6 sequence 6'),
         },
   ],
   figures: (papers) => [
     {
       id: 'lowered',
-      text: `offers with ${lowered(papers)} A left, per line`,
+      values: { amps: lowered(papers) },
       unit: 'A',
       value: lowered(papers),
       tolerance: 0.5,
-      why: 'The least of everything that limits it.',
       source: pilotStandard('Table A.7'),
     },
   ],
   limits: () => [],
-  stops: {},
+  stops: [],
 };

@@ -2,8 +2,10 @@
 import { LOW_TEST_CURRENT } from '../../bench/instruments/loopTester.ts';
 import type { Reading } from '../../bench/reading.ts';
 import { loopImpedance } from '../../laws/loop.ts';
-import type { Ohms } from '../../laws/quantities.ts';
+import { greatestLoopImpedance } from '../../laws/overcurrent.ts';
+import type { Ohms, Range } from '../../laws/quantities.ts';
 import { NON_TRIPPING_SHARE } from '../../laws/residualLimits.ts';
+import { timeAtLimit } from '../../laws/residualProtection.ts';
 import {
   CONTACT_ALLOWANCE,
   expectedCable,
@@ -16,9 +18,9 @@ import { inState, isInside, judgeAll, readingsOf, samplesWhen } from '../judging
 import type { Observed } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { CIRCUIT, published, wiringRules } from '../sources.ts';
+import { CIRCUIT, published } from '../sources.ts';
 import { loop as loopTest, outletVoltages } from '../steps.ts';
-import type { Expectation, Limit, Papers, TestAction } from '../testAction.ts';
+import type { Expectation, Limit, Papers, TestAction, Values } from '../testAction.ts';
 import { suppliedAgain } from './residual.ts';
 
 /** Loop at the outlet by the papers: external loop, both ways along the circuit, both ways along the cable. */
@@ -50,17 +52,11 @@ const besideElectrode = ({ site }: Papers): Ohms => {
 /** Residual coils in the way read as up to so much more by the low-current method, Ω. Common practice, no source. */
 const COILS: Ohms = 0.1;
 
-const sumText = (papers: Papers): string => {
-  const { external, circuit, cable, whole } = loopSum(papers);
-  return `${external.toFixed(2)} + ${circuit.toFixed(2)} + ${cable.toFixed(2)} = ${whole.toFixed(2)} Ω`;
-};
-
 function loopLimit(papers: Papers): Limit {
   const { earthing, circuit } = papers.site;
   const rules = rulesFor(papers);
   const frame = {
     id: 'loop',
-    text: 'greatest measured loop impedance',
     quantity: 'loop',
     unit: 'Ω',
     kind: 'most',
@@ -73,16 +69,34 @@ function loopLimit(papers: Papers): Limit {
     return {
       ...frame,
       limit,
-      sum: `${rules.electrode.touchVoltage} V ÷ ${1000 * rated} mA = ${limit.toFixed(0)} Ω`,
+      values: { by: 'electrode', touchVoltage: rules.electrode.touchVoltage, rated, limit },
       source: rules.electrode.source,
     };
   }
-  const { type, rating } = circuit.breaker;
+  const { breaker, residualDevice, faultProtection } = circuit;
+  // The unit's own device never counts: the cable that feeds it lies before it.
+  if (faultProtection === 'residual' && residualDevice !== null) {
+    const { rated, delay } = residualDevice;
+    const limit = rules.loop.byResidual(rated);
+    return {
+      ...frame,
+      limit,
+      values: {
+        by: delay === 'S' ? 'delayed device' : 'residual device',
+        touchVoltage: rules.electrode.touchVoltage,
+        rated,
+        limit,
+        time: timeAtLimit(rated, delay),
+      },
+      source: rules.loop.byResidualSource,
+    };
+  }
+  const { type, rating } = breaker;
   const limit = rules.loop.measured(type, rating);
   return {
     ...frame,
     limit,
-    sum: `0.8 × the table’s value for ${type}${rating}: ${limit.toFixed(2)} Ω`,
+    values: { by: 'breaker', type, rating, limit, table: greatestLoopImpedance(type, rating) },
     source: rules.loop.source,
   };
 }
@@ -99,11 +113,27 @@ const answersToTest = ({ site, sheet }: Papers): boolean =>
   NON_TRIPPING_SHARE *
     Math.min(site.circuit.residualDevice?.rated ?? Infinity, sheet.residual.rated ?? Infinity);
 
+/** What the reading from line to PE may be by the papers, Ω. */
+function loopRange(papers: Papers): Range {
+  const { whole } = loopSum(papers);
+  const beside =
+    expectedCircuitProtective(papers.site) - leastCircuitProtective(papers.site) + besideElectrode(papers);
+  return {
+    least: (whole - beside) * (1 - GAIN_OF_THE_TRUE) - CONTACT_ALLOWANCE,
+    greatest: whole + CONTACT_ALLOWANCE + COILS,
+  };
+}
+
+const neutralGreatest = (papers: Papers): Ohms => neutralSum(papers) + CONTACT_ALLOWANCE + COILS;
+
+const sumValues = (papers: Papers): Values => ({
+  ...loopSum(papers),
+  electrodes: papers.site.earthing === 'TT',
+});
+
 const notTripping: Expectation = {
   id: 'trips',
   should: false,
-  text: 'trips on the low-current method',
-  why: 'The test current is under half the rating of a 30 mA device.',
   source: published('IEC 61008-1: no operation at half the rated residual current'),
   of: 'unit',
   points: ['residual-direct', 'insulation'],
@@ -118,13 +148,11 @@ const notTripping: Expectation = {
 
 export const loop: TestAction = {
   id: 'loop',
-  title: 'Loop impedance at the outlet',
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['supply', 'earthing', 'breaker', 'circuit', 'unit-earth', 'outlet', 'contactor'],
-  purpose: 'Measure the path that a fault current would take, and hold it against what the device needs.',
   applies: () => true,
   steps: (papers) => [
     ...untilSupplied(papers),
@@ -140,46 +168,32 @@ export const loop: TestAction = {
     {
       id: 'near-sum',
       should: true,
-      text: 'reads within 0.15 Ω of Ze, circuit and cable added up',
-      why: `By the papers ${sumText(papers)}; coils of a residual device may add some hundredths by the low-current method.`,
-      source: wiringRules('643.7.3; the sum from IEC 60228'),
+      values: { ...sumValues(papers), ...loopRange(papers) },
+      source: rulesFor(papers).regulation('643.7.3; the sum from IEC 60228'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring', 'switching'],
-      judge: (o) => {
-        const { whole } = loopSum(papers);
-        const beside =
-          expectedCircuitProtective(papers.site) -
-          leastCircuitProtective(papers.site) +
-          besideElectrode(papers);
-        return judgeAll(
+      judge: (o) =>
+        judgeAll(
           loopReadings(o, 'PE').filter(({ reason }) => reason !== 'no voltage between the leads'),
-          (r) =>
-            isInside(r, {
-              least: (whole - beside) * (1 - GAIN_OF_THE_TRUE) - CONTACT_ALLOWANCE,
-              greatest: whole + CONTACT_ALLOWANCE + COILS,
-            }),
-        );
-      },
+          (r) => isInside(r, loopRange(papers)),
+        ),
     },
     {
       id: 'neutral-near-sum',
       should: true,
-      text: 'reads within 0.15 Ω of its own sum from line to neutral',
-      why: `By the papers ${neutralSum(papers).toFixed(2)} Ω: supply, both ways along the circuit, both ways along the cable.`,
-      source: wiringRules('643.7.3; the sum from IEC 60228'),
+      values: { sum: neutralSum(papers), greatest: neutralGreatest(papers) },
+      source: rulesFor(papers).regulation('643.7.3; the sum from IEC 60228'),
       of: 'circuit',
       points: ['supply-wiring', 'switching'],
       judge: (o) =>
         judgeAll(
           loopReadings(o, 'N').filter(({ reason }) => reason !== 'no voltage between the leads'),
-          (r) => isInside(r, { greatest: neutralSum(papers) + CONTACT_ALLOWANCE + COILS }),
+          (r) => isInside(r, { greatest: neutralGreatest(papers) }),
         ),
     },
     {
       id: 'no-return',
       should: false,
-      text: 'leaves the test current without a return through PE',
-      why: 'Then the protective conductor is open somewhere along the loop.',
       source: CIRCUIT,
       of: 'circuit',
       points: ['protective-conductor'],
@@ -191,7 +205,7 @@ export const loop: TestAction = {
     },
     ...(answersToTest(papers) ? [] : [notTripping]),
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'device-acts',
       toldBy: [
@@ -203,22 +217,19 @@ export const loop: TestAction = {
         'residual-again',
       ],
       of: 'circuit',
-      text: 'disconnects a fault within the time allowed',
-      why: 'The loop says that the current would be enough, not that the device acts.',
-      source: wiringRules('643.7, 643.8'),
+      source: rulesFor(papers).regulation('643.7, 643.8'),
     },
   ],
   figures: (papers) => [
     {
       id: 'sum',
-      text: 'reads from line to PE about',
+      values: sumValues(papers),
       unit: 'Ω',
       value: loopSum(papers).whole,
       tolerance: 0.15,
-      why: `Ze, circuit, cable: ${sumText(papers)}.`,
-      source: wiringRules('643.7.3'),
+      source: rulesFor(papers).regulation('643.7.3'),
     },
   ],
   limits: (papers) => [loopLimit(papers)],
-  stops: { 'no-return': 'the protective conductor is open: isolate; no further test puts current into it' },
+  stops: ['no-return'],
 };

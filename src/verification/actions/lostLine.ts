@@ -57,8 +57,7 @@ const asSheet = (papers: Papers): Expectation =>
     ? {
         id: 'stops',
         should: true,
-        text: `takes the voltage away from every line when another than ${ELECTRONICS} is lost`,
-        why: 'The unit’s sheet says that it stops.',
+        values: { line: ELECTRONICS },
         source: SHEET,
         of: 'unit',
         points: ['supply-wiring', 'switching'],
@@ -67,8 +66,7 @@ const asSheet = (papers: Papers): Expectation =>
     : {
         id: 'goes-on',
         should: true,
-        text: `goes on supplying the lines that are left when another than ${ELECTRONICS} is lost`,
-        why: 'The unit’s sheet says that it goes on; no standard asks it to stop.',
+        values: { line: ELECTRONICS },
         source: SHEET,
         of: 'unit',
         points: ['supply-wiring', 'switching'],
@@ -86,14 +84,11 @@ const asSheet = (papers: Papers): Expectation =>
 
 export const lostLine: TestAction = {
   id: 'lost-line',
-  title: 'A line of the supply lost',
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['contactor', 'pilot'],
-  purpose:
-    'See what the unit does when a line goes, and that nothing stays live when its electronics have no supply.',
   applies: ({ site }) => site.phases === 3,
   steps: (papers) => [
     ...untilSupplied(papers),
@@ -117,8 +112,7 @@ export const lostLine: TestAction = {
     {
       id: 'lost-line-live',
       should: false,
-      text: 'has voltage from the lost line to PE at the outlet',
-      why: 'Nothing feeds it.',
+      values: { lost: OTHER },
       source: CIRCUIT,
       of: 'circuit',
       points: ['supply-wiring'],
@@ -132,8 +126,7 @@ export const lostLine: TestAction = {
     {
       id: 'dark',
       should: true,
-      text: `goes dark without ${ELECTRONICS}`,
-      why: `${ELECTRONICS} feeds its electronics.`,
+      values: { line: ELECTRONICS },
       source: CIRCUIT,
       of: 'unit',
       points: ['switching', 'supply-wiring'],
@@ -143,8 +136,7 @@ export const lostLine: TestAction = {
     {
       id: 'pilot-dead',
       should: true,
-      text: 'has no voltage on the pilot then',
-      why: 'State E: nothing feeds the pilot’s source.',
+      values: { line: ELECTRONICS },
       source: pilotStandard('Tables A.4 and A.5'),
       of: 'unit',
       points: ['pilot'],
@@ -156,8 +148,7 @@ export const lostLine: TestAction = {
     {
       id: 'voltage',
       should: false,
-      text: 'leaves any line of the outlet live then',
-      why: 'With no electronics nothing watches the vehicle: the contactor has to fall out.',
+      values: { line: ELECTRONICS },
       source: pilotStandard('6.3.1, Table A.6 sequence 12'),
       of: 'unit',
       points: ['switching'],
@@ -166,8 +157,6 @@ export const lostLine: TestAction = {
     {
       id: 'recovers',
       should: true,
-      text: 'is ready again when the line is back and the vehicle has gone',
-      why: 'Its start-up is over and no fault is latched.',
       source: SHEET,
       of: 'unit',
       points: ['switching', 'supply-wiring'],
@@ -191,12 +180,10 @@ export const lostLine: TestAction = {
     {
       id: 'neutral',
       toldBy: ['open-pen'],
-      text: 'stands a lost neutral',
-      why: 'Only lines were taken away; without its neutral single-phase loads see up to the voltage between lines.',
       source: CIRCUIT,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: { voltage: 'the outlet stays live without control: isolate and keep people away' },
+  stops: ['voltage'],
 };

@@ -1,7 +1,8 @@
 /** Test action `make-good`: everything that the dead tests moved is back before power. */
 import { judgeAll, off, samplesWhen } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { fromMemory, PRACTICE, published } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { PRACTICE, published } from '../sources.ts';
 import type { TestAction } from '../testAction.ts';
 
 /** How it was left: the last that was seen of it while isolated. */
@@ -9,21 +10,17 @@ const left = (o: Observed) => samplesWhen(o, off).slice(-1);
 
 export const makeGood: TestAction = {
   id: 'make-good',
-  title: 'Making good before power',
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: [],
   cover: 'closed',
-  purpose: 'Links out, conductors back, cover on, and nobody within reach of the first switch-on.',
   applies: () => true,
   steps: () => [{ op: 'close-cover' }, { op: 'guard' }],
   expectations: () => [
     {
       id: 'link-in',
       should: false,
-      text: 'has a temporary link left in',
-      why: 'The first switch-on would be a dead short to earth.',
       source: PRACTICE,
       of: 'circuit',
       points: ['supply-wiring'],
@@ -32,8 +29,6 @@ export const makeGood: TestAction = {
     {
       id: 'conductors-back',
       should: true,
-      text: 'has every conductor back on that was taken off, earthing conductor and electrode first',
-      why: 'Without its earth nothing would clear a fault.',
       source: published('EAWR 1989 reg. 8'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring'],
@@ -42,26 +37,22 @@ export const makeGood: TestAction = {
     {
       id: 'cover-on',
       should: true,
-      text: 'has its cover fixed',
-      why: 'Behind it the terminals will be live.',
       source: published('EAWR 1989 reg. 14'),
       of: 'unit',
       points: ['mechanical'],
       judge: (o) => judgeAll(left(o), ({ setUp }) => setUp.cover === 'closed'),
     },
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'right-way',
       toldBy: ['supply-volts', 'state-c', 'loop'],
       ownOnly: true,
       of: 'circuit',
-      text: 'has every conductor back where it was',
-      why: 'That they are on is seen; that they are on the right terminals is measured.',
-      source: fromMemory('BS 7671:2018+A2:2022 643.1'),
+      source: rulesFor(papers).remembered('643.1'),
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {},
+  stops: [],
 };

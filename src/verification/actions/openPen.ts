@@ -17,7 +17,8 @@ import {
 } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
 import { cleared, mayWait, unplug, untilSupplied } from '../offer.ts';
-import { CIRCUIT, published, SHEET, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, SHEET } from '../sources.ts';
 import { outletVoltages, voltage, waitFor } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 import { byWindow, disturb, disturbances, hazards, restore } from './penHazard.ts';
@@ -91,9 +92,8 @@ const opensEarth = (papers: Papers): readonly Expectation[] =>
         {
           id: 'opens-earth',
           should: true,
-          text: 'opens the protective conductor as well',
-          why: 'The vehicle’s body stands on that conductor: it must not stay on a broken earth.',
-          source: wiringRules('722.411.4.1'),
+          values: { window: byWindow(papers), outlet: opensEarthUnpowered(papers.sheet) },
+          source: rulesFor(papers).regulation('722.411.4.1'),
           of: 'unit',
           points: ['supply-wiring', 'protective-conductor'],
           judge: (o) => {
@@ -124,8 +124,6 @@ const ridesOut = (papers: Papers): readonly Expectation[] =>
         {
           id: 'rides-out',
           should: true,
-          text: 'is back to supplying, without a reset, after a disturbance of 3 s',
-          why: 'Its sheet says that it rides out what is over within 4 s. The rules permit that and ask for nothing; a lock-out for every dip would be a nuisance.',
           source: SHEET,
           of: 'unit',
           points: ['supply-wiring', 'switching'],
@@ -141,13 +139,11 @@ const ridesOut = (papers: Papers): readonly Expectation[] =>
 
 export const openPen: TestAction = {
   id: 'open-pen',
-  title: 'Open-PEN measure',
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['open-pen', 'unit-earth', 'contactor'],
-  purpose: 'Show that the unit parts the vehicle from a broken PEN conductor, PE and all, and stays parted.',
   applies: ({ site, sheet }) => sheet.openPen !== 'none' && site.earthing === 'TN-C-S',
   steps: (papers) => [
     ...untilSupplied(papers),
@@ -170,11 +166,8 @@ export const openPen: TestAction = {
     {
       id: 'opens',
       should: true,
-      text: 'is dead at the outlet 5 s after the disturbance began',
-      why: byWindow(papers)
-        ? 'Line to neutral outside 207 to 253 V may mean that the PEN conductor is open.'
-        : 'The earthing terminal stands at more than 70 V to true earth.',
-      source: wiringRules('722.411.4.1'),
+      values: { window: byWindow(papers) },
+      source: rulesFor(papers).regulation('722.411.4.1'),
       of: 'unit',
       points: ['supply-wiring', 'switching'],
       judge: (o) => outletDead(papers, o, afterFiveSeconds(papers, o)),
@@ -182,9 +175,7 @@ export const openPen: TestAction = {
     {
       id: 'in-time',
       should: true,
-      text: 'opens within 5 s',
-      why: 'The contactor can be heard.',
-      source: wiringRules('722.411.4.1'),
+      source: rulesFor(papers).regulation('722.411.4.1'),
       of: 'unit',
       points: ['supply-wiring', 'switching'],
       judge: (o) =>
@@ -205,8 +196,6 @@ export const openPen: TestAction = {
     {
       id: 'says-so',
       should: true,
-      text: 'says by a fault why it is off',
-      why: 'Whoever comes to charge has to be told not to try.',
       source: SHEET,
       of: 'unit',
       points: ['supply-wiring', 'switching'],
@@ -219,9 +208,7 @@ export const openPen: TestAction = {
     {
       id: 'onto-hazard',
       should: false,
-      text: 'closes again while the disturbance lasts, reset or not',
-      why: 'Nothing may close onto the hazard.',
-      source: wiringRules('722.411.4.1'),
+      source: rulesFor(papers).regulation('722.411.4.1'),
       of: 'unit',
       points: ['supply-wiring', 'switching'],
       judge: (o) => {
@@ -244,9 +231,8 @@ export const openPen: TestAction = {
     {
       id: 'earth-back',
       should: true,
-      text: 'closes the protective conductor again once the supply is sound and it was cleared as its sheet says',
-      why: 'Nothing is supplied without PE.',
-      source: published('BS 7671:2018+A2:2022 722.411.4.1; IEC 61851-1:2017 6.3.1.2'),
+      values: { outlet: opensEarthUnpowered(papers.sheet) },
+      source: rulesFor(papers).regulation('722.411.4.1; IEC 61851-1:2017 6.3.1.2'),
       of: 'unit',
       points: ['supply-wiring', 'protective-conductor'],
       judge: (o) => {
@@ -259,20 +245,11 @@ export const openPen: TestAction = {
     {
       id: 'other-way',
       toldBy: [],
-      text: byWindow(papers)
-        ? 'notices a PEN conductor that opens while line to neutral stays inside the window'
-        : 'notices a PEN conductor that is open while the earthing terminal stays under 70 V',
-      why: byWindow(papers)
-        ? 'A window looks at line to neutral alone; neighbours can move the neutral sideways.'
-        : 'With little current and a good electrode the voltage stays low, and so does the hazard.',
+      values: { window: byWindow(papers) },
       source: CIRCUIT,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {
-    opens: 'the open-PEN measure does not open: isolate',
-    'opens-earth': 'the open-PEN measure leaves the protective conductor closed: isolate',
-    'onto-hazard': 'the unit closes onto the hazard: isolate',
-  },
+  stops: ['opens', 'opens-earth', 'onto-hazard'],
 };

@@ -3,10 +3,12 @@
  * alone; what was observed only tells whether they were read.
  */
 import type { DeviceType } from '../../laws/residualLimits.ts';
+import { isSelective } from '../../laws/residualProtection.ts';
 import { livesOf } from '../../site/site.ts';
+import { designSums, isRight } from '../designSums.ts';
 import type { RuleSet } from '../rules/ruleSet.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { fromMemory, PRACTICE, pilotStandard } from '../sources.ts';
+import { PRACTICE, pilotStandard } from '../sources.ts';
 import { waitFor } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 
@@ -22,13 +24,17 @@ interface Device {
   readonly opensAll: boolean;
 }
 
-/** Every residual device that stands before the outlet; a unit's own opens all that its contactor or breaker has. */
+/**
+ * Every residual device that stands before this outlet alone; a unit's own opens all that its contactor or breaker has.
+ */
 function devices({ site, sheet }: Papers): readonly Device[] {
   const { type, rated } = sheet.residual;
   const upstream = site.circuit.residualDevice;
   return [
     ...(type === null ? [] : [{ type, rated: rated ?? Infinity, opensAll: true }]),
-    ...(upstream === null ? [] : [{ ...upstream, opensAll: upstream.poles >= livesOf(site).length }]),
+    ...(upstream === null || site.circuit.points > 1
+      ? []
+      : [{ ...upstream, opensAll: upstream.poles >= livesOf(site).length }]),
   ];
 }
 
@@ -49,8 +55,6 @@ function openPenLines(papers: Papers): readonly Expectation[] {
     {
       id: 'open-pen',
       should: true,
-      text: 'has a measure named against an open PEN conductor',
-      why: 'The vehicle stands out of doors on the supply’s own combined conductor.',
       source: regulation('722.411.4.1'),
       of: 'circuit',
       points: ['supply-wiring', 'protective-conductor'],
@@ -62,8 +66,6 @@ function openPenLines(papers: Papers): readonly Expectation[] {
           {
             id: 'window',
             should: false,
-            text: 'relies on a voltage window against an open PEN conductor of three phases',
-            why: 'Balanced lines hold the neutral in its place with the PEN open: there is nothing to see.',
             source: regulation('722.411.4.1(iv)'),
             of: 'circuit',
             points: ['supply-wiring'],
@@ -82,8 +84,6 @@ function electrodeLines(papers: Papers): readonly Expectation[] {
     {
       id: 'at-origin',
       should: true,
-      text: 'has a residual device at its origin',
-      why: 'Through two electrodes no overcurrent device clears a fault, and the unit’s own cannot see the cable that feeds it.',
       source: regulation('411.5.2'),
       of: 'circuit',
       points: ['residual-direct', 'supply-wiring'],
@@ -95,8 +95,7 @@ function electrodeLines(papers: Papers): readonly Expectation[] {
           {
             id: 'touch-voltage',
             should: true,
-            text: `keeps its electrode’s resistance × ${1000 * device.rated} mA at ${electrode.touchVoltage} V or less`,
-            why: 'A fault too small for the device to see may stand for good.',
+            values: { rated: device.rated, touchVoltage: electrode.touchVoltage },
             source: regulation('411.5.3'),
             of: 'circuit',
             points: ['protective-conductor'],
@@ -106,27 +105,48 @@ function electrodeLines(papers: Papers): readonly Expectation[] {
   ];
 }
 
+/** The design's own sums, each a line. */
+const designLines = (papers: Papers): readonly Expectation[] =>
+  designSums(papers).map((sum) => ({
+    id: sum.id,
+    should: sum.should,
+    values: sum.values,
+    source: sum.source,
+    of: 'circuit',
+    points: ['design', 'supply-wiring'],
+    judge: read(isRight(sum)),
+  }));
+
+/** A unit's own device and one at the origin: which of them opens is a matter of service, not of safety. */
+function notSelective({ site, sheet }: Papers): readonly { readonly rated: number }[] {
+  const upstream = site.circuit.residualDevice;
+  const { type, rated } = sheet.residual;
+  return upstream === null ||
+    type === null ||
+    rated === null ||
+    isSelective(upstream, { rated, delay: 'general' })
+    ? []
+    : [upstream];
+}
+
 export const papers: TestAction = {
   id: 'papers',
-  title: 'Papers and the unit’s sheet',
   stage: 'before power',
   from: 'energised',
   leaves: 'energised',
   restsOn: [],
   cover: 'as found',
-  purpose: 'Know what was meant before looking at what was made.',
   applies: () => true,
   steps: () => [waitFor(60)],
   expectations: (p) => {
-    const { additional, regulation } = rulesFor(p);
+    const { additional, regulation, remembered } = rulesFor(p);
     const { sheet, site } = p;
     return [
       {
         id: 'over-rating',
         should: false,
-        text: 'takes more than its overcurrent device is rated for',
-        why: `The unit is set to ${sheet.setCurrent} A and may take that for hours; the device is rated ${site.circuit.breaker.rating} A.`,
-        source: fromMemory('BS 7671:2018+A2:2022 433.1.1'),
+        values: { setCurrent: sheet.setCurrent, rating: site.circuit.breaker.rating },
+        source: remembered('433.1.1'),
         of: 'circuit',
         points: ['supply-wiring'],
         judge: read(sheet.setCurrent <= site.circuit.breaker.rating),
@@ -134,8 +154,7 @@ export const papers: TestAction = {
       {
         id: 'additional',
         should: true,
-        text: `has a residual device of ${1000 * additional.rated} mA or less, type A, F or B, that opens every live conductor`,
-        why: 'Each connecting point has its own, in the unit or before it.',
+        values: { rated: additional.rated },
         source: additional.source,
         of: 'circuit',
         points: ['residual-direct'],
@@ -144,8 +163,6 @@ export const papers: TestAction = {
       {
         id: 'direct',
         should: true,
-        text: 'is protected against smooth d.c., by a detector or a type B device',
-        why: 'D.c. from a vehicle blinds the other types.',
         source: additional.source,
         of: 'circuit',
         points: ['residual-direct'],
@@ -154,51 +171,49 @@ export const papers: TestAction = {
       {
         id: 'type-ac',
         should: false,
-        text: 'rests on a type AC device',
-        why: 'It answers to pure a.c. alone; a charger does not keep to that.',
         source: regulation('531.3.3'),
         of: 'circuit',
         points: ['residual-direct'],
         judge: read(devices(p).every(({ type }) => type !== 'AC')),
       },
+      ...designLines(p),
       ...openPenLines(p),
       ...electrodeLines(p),
     ];
   },
   untold: (p) => [
     {
-      id: 'cable-carries',
+      id: 'laid-so',
       toldBy: ['inspect'],
       of: 'circuit',
-      text: 'has a cable that carries the device’s rating as it is laid',
-      why: 'How it is laid is to be seen on the spot: the papers tell its length and areas.',
-      source: fromMemory('BS 7671:2018+A2:2022 433.1.1, Appendix 4'),
+      source: rulesFor(p).remembered('642.3'),
     },
     {
       id: 'own-circuit',
       toldBy: ['isolate', 'inspect'],
       of: 'circuit',
-      text: 'feeds nothing else',
-      why: 'What hangs on the circuit is found by isolating it.',
       source: rulesFor(p).regulation('722.533.101'),
     },
     {
       id: 'as-fitted',
       toldBy: ['inspect'],
       of: 'circuit',
-      text: 'has the devices fitted that the papers name',
-      why: 'Papers tell what was meant.',
       source: PRACTICE,
     },
     {
       id: 'offer',
       toldBy: ['state-b', 'coding-sizes', 'state-c', 'c-to-b', 'state-d', 'limit'],
-      text: 'offers no more than it is set to',
-      why: 'The setting is on the sheet; the offer is measured.',
       source: pilotStandard('6.3.1.6'),
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {},
+  advice: (p) =>
+    notSelective(p).map(({ rated }) => ({
+      id: 'not-selective',
+      values: { rated },
+      source: rulesFor(p).regulation('536.4.1.4'),
+      isDue: ({ samples }) => samples.length > 0,
+    })),
+  stops: [],
 };

@@ -1,13 +1,15 @@
 /** Test action `pe-outlet`: the protective conductor from unit to outlet, and exposed metal. */
 import type { Reading } from '../../bench/reading.ts';
+import type { Ohms } from '../../laws/quantities.ts';
 import { CONTACT_ALLOWANCE, expectedCable } from '../../site/expected.ts';
 import { opensEarthUnpowered } from '../../unit/design.ts';
 import { isInside, judgeAll } from '../judging.ts';
-import { CIRCUIT, PRACTICE, SHEET, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, PRACTICE, SHEET } from '../sources.ts';
 import { continuity } from '../steps.ts';
 import type { Expectation, Limit, Papers, TestAction } from '../testAction.ts';
 import { foundLockedOut } from './penHazard.ts';
-import { continuityOf, ohms, path } from './protectivePath.ts';
+import { continuityOf, path } from './protectivePath.ts';
 
 /** As good as open on the continuity tester's ranges, Ω. A design choice. */
 const AS_GOOD_AS_OPEN = 100;
@@ -37,16 +39,17 @@ const withPole =
         };
 
 /** The tether belongs to the path; a bare socket-outlet has contacts alone. */
-const outletPath = ({ sheet }: Papers) => {
+const outletPath = (papers: Papers) => {
+  const { sheet } = papers;
   const tethered = sheet.outlet === 'tethered';
   const sum = tethered ? expectedCable(sheet.cable) : 0;
   return path(
-    'supply.PE',
-    'outlet.PE',
+    papers,
+    ['supply.PE', 'outlet.PE'],
     sum,
     sum,
     'unit',
-    tethered ? `${sheet.cable.length} m of ${sheet.cable.area} mm² = ${ohms(sum)} Ω` : 'contacts alone, 0 Ω',
+    tethered ? { tethered, length: sheet.cable.length, area: sheet.cable.area } : { tethered },
   );
 };
 
@@ -54,8 +57,6 @@ const outletPath = ({ sheet }: Papers) => {
 const poleOpen: Expectation = {
   id: 'pole-open',
   should: true,
-  text: 'reads open from its supply terminal to the PE of its outlet',
-  why: 'Its sheet says that the PE pole of its open-PEN measure stands open without power. That is no fault; a loop test with power shows the path.',
   source: SHEET,
   of: 'unit',
   points: ['supply-wiring', 'protective-conductor'],
@@ -74,15 +75,14 @@ const lines = (papers: Papers): readonly Expectation[] => [
         {
           id: 'jumps',
           should: false,
-          text: 'jumps or opens while its cable is bent',
-          why: 'A core that has parted inside still touches while the cable lies still.',
+          values: { greatest: greatestFlexed(papers) },
           source: PRACTICE,
           of: 'unit',
           points: ['protective-conductor'],
           judge: (o) =>
             judgeAll(
               continuityOf(o, 'supply.PE', 'outlet.PE', ({ flexed }) => flexed),
-              (r) => isInside(r, { greatest: expectedCable(papers.sheet.cable) + CONTACT_ALLOWANCE }),
+              (r) => isInside(r, { greatest: greatestFlexed(papers) }),
             ),
         } satisfies Expectation,
       ]
@@ -90,9 +90,8 @@ const lines = (papers: Papers): readonly Expectation[] => [
   {
     id: 'case',
     should: true,
-    text: 'joins its exposed metal to the protective conductor',
-    why: 'A fault to the case is cleared only through that joint.',
-    source: wiringRules('643.2.1'),
+    values: { allowance: CONTACT_ALLOWANCE },
+    source: rulesFor(papers).regulation('643.2.1'),
     of: 'unit',
     points: ['protective-conductor'],
     judge: (o) =>
@@ -108,15 +107,15 @@ function limitOf(papers: Papers): Limit {
     applies: (r, o) => limit.applies(r) && !(o !== undefined && isOpen(r) && foundLockedOut(papers, o)),
   };
 }
+/** What the tether's PE may read while it is bent, Ω. */
+const greatestFlexed = ({ sheet }: Papers): Ohms => expectedCable(sheet.cable) + CONTACT_ALLOWANCE;
 
 export const peOutlet: TestAction = {
   id: 'pe-outlet',
-  title: 'Protective conductor, unit to outlet',
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: ['unit-earth', 'outlet'],
-  purpose: 'Show that the unit carries the protective conductor on to the outlet and to its exposed metal.',
   applies: () => true,
   steps: ({ sheet }) => [
     { op: 'null-leads' },
@@ -138,8 +137,6 @@ export const peOutlet: TestAction = {
           {
             id: 'with-power',
             toldBy: ['state-c', 'loop'],
-            text: 'carries its protective conductor on to the outlet when it has power',
-            why: 'Its PE pole stands open now. With power the pole closes, and a loop test goes through it.',
             source: SHEET,
           },
         ]
@@ -148,16 +145,10 @@ export const peOutlet: TestAction = {
       id: 'to-met',
       toldBy: ['inspect', 'pe-circuit', 'electrode', 'make-good', 'ze', 'state-c', 'loop'],
       of: 'circuit',
-      text: 'is joined to the main earthing terminal',
-      why: 'Both leads are at the unit: this is its own half of the path only.',
       source: CIRCUIT,
     },
   ],
   figures: () => [],
   limits: (papers) => (opensEarthUnpowered(papers.sheet) ? [] : [limitOf(papers)]),
-  stops: {
-    'near-sum': 'the protective conductor to the outlet failed: do not energise (BS 7671 643.1)',
-    open: 'the protective conductor to the outlet is open: do not energise (BS 7671 643.1)',
-    case: 'exposed metal is not earthed: do not energise (BS 7671 643.1)',
-  },
+  stops: ['near-sum', 'open', 'case'],
 };

@@ -7,7 +7,7 @@ import { isInside, judgeAll, type When } from '../judging.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, PRACTICE } from '../sources.ts';
 import type { Expectation, Limit, Papers, TestAction } from '../testAction.ts';
-import { earthLoop, everyLine, near, neutralLoop, originLoop, toTerminal } from './originLoop.ts';
+import { aroundLoop, earthLoop, everyLine, near, neutralLoop, originLoop, toTerminal } from './originLoop.ts';
 
 const NEUTRAL = 'incoming.N';
 const EARTH = 'met';
@@ -16,27 +16,30 @@ const EARTH = 'met';
 const connected: When = ({ removed, disturbed }) =>
   !removed.includes('earthing-conductor') && !removed.includes('electrode') && !disturbed;
 
-/** Least loop at which no more flows than the device can break: three lines bolted together draw twice a single one. */
-function leastLoop(papers: Papers, to: 'neutral' | 'earth'): { limit: Ohms; sum: string } {
-  const { voltage, threePhase } = rulesFor(papers).prospective;
-  const { breakingCapacity } = papers.site.circuit.breaker;
+/**
+ * Least loop at which no more flows than the device can break, or the declared consumer unit with it: three lines bolted
+ * together draw twice a single one.
+ */
+function leastLoop(papers: Papers, to: 'neutral' | 'earth'): Pick<Limit, 'limit' | 'values' | 'source'> {
+  const { voltage, threePhase, source, conditionalSource } = rulesFor(papers).prospective;
+  const { breaker, conditionalRating } = papers.site.circuit;
+  const breakingCapacity = Math.max(breaker.breakingCapacity, conditionalRating ?? 0);
+  const isDeclared = breakingCapacity > breaker.breakingCapacity;
   const multiple = papers.site.phases === 3 && to === 'neutral' ? threePhase : 1;
   const limit = (multiple * voltage) / breakingCapacity;
-  const times = multiple === 1 ? '' : `${multiple} × `;
   return {
     limit,
-    sum: `${times}${voltage} V ÷ ${breakingCapacity / 1000} kA = ${limit.toFixed(3)} Ω at least: the device breaks ${breakingCapacity / 1000} kA`,
+    values: { multiple, voltage, breakingCapacity, isDeclared, limit },
+    source: isDeclared ? conditionalSource : source,
   };
 }
 
 const capacityLimit = (papers: Papers, to: 'neutral' | 'earth', terminal: string): Limit => ({
   id: `capacity-${to}`,
-  text: `least loop from line to ${to} for the device’s breaking capacity`,
   quantity: 'loop',
   unit: 'Ω',
   ...leastLoop(papers, to),
   kind: 'least',
-  source: rulesFor(papers).prospective.source,
   points: ['supply-wiring'],
   applies: (r) =>
     r.quantity === 'loop' && r.between?.[0].startsWith('incoming.') === true && r.between[1] === terminal,
@@ -60,8 +63,7 @@ function earthLines(papers: Papers): readonly Expectation[] {
       {
         id: 'joined',
         should: false,
-        text: 'reads from line to earth anything like what it reads to neutral',
-        why: 'Two electrodes lie between: so low a loop means that neutral and earth are joined somewhere.',
+        values: { joined: asGoodAsJoined(site) },
         source: PRACTICE,
         of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
@@ -75,25 +77,23 @@ function earthLines(papers: Papers): readonly Expectation[] {
           ),
       },
     ];
+  const { greatest: greatestToEarth } = aroundLoop(earthLoop(site));
   return [
     {
       id: 'earth-way',
       should: true,
-      text: `reads from line to earth no more than the ${earthLoop(site)} Ω of its papers and 0.05 Ω`,
-      why: 'With everything connected there may be paths in parallel: less, never more.',
+      values: { loop: earthLoop(site), allowance: CONTACT_ALLOWANCE, greatest: greatestToEarth },
       source: rulesFor(papers).regulation('643.7.3.201'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring'],
-      judge: (o) =>
-        everyLine(o, papers, EARTH, connected, (r) => near(r, { least: 0, greatest: earthLoop(site) })),
+      judge: (o) => everyLine(o, papers, EARTH, connected, (r) => near(r, { greatest: greatestToEarth })),
     },
     ...(site.earthing === 'TN-C-S'
       ? [
           {
             id: 'alike',
             should: true,
-            text: 'reads alike from line to neutral and from line to earth',
-            why: 'One PEN conductor is both on the supply’s side.',
+            values: { allowance: CONTACT_ALLOWANCE },
             source: CIRCUIT,
             of: 'circuit',
             points: ['protective-conductor', 'supply-wiring'],
@@ -125,34 +125,27 @@ const alike = (papers: Papers, o: Parameters<Expectation['judge']>[0]) => {
 
 export const pfc: TestAction = {
   id: 'pfc',
-  title: 'Prospective fault current at the origin',
   stage: 'with power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: ['supply', 'earthing'],
   cover: 'closed',
-  purpose: 'Show that the device can break the greatest current that the supply can drive there.',
   applies: () => true,
   steps: ({ site }) => [NEUTRAL, EARTH].flatMap((to) => linesOf(site).map((line) => originLoop(line, to))),
   expectations: (papers) => [
     {
       id: 'neutral-way',
       should: true,
-      text: `reads from line to neutral within 0.05 Ω of the ${neutralLoop(papers.site)} Ω in its papers`,
-      why: 'The greatest current at the origin follows from it, and volt drop rests on it.',
+      values: { loop: neutralLoop(papers.site), ...aroundLoop(neutralLoop(papers.site)) },
       source: rulesFor(papers).regulation('643.7.3.201'),
       of: 'circuit',
       points: ['supply-wiring'],
       judge: (o) =>
-        everyLine(o, papers, NEUTRAL, connected, (r) =>
-          near(r, { least: 0.9 * neutralLoop(papers.site), greatest: neutralLoop(papers.site) }),
-        ),
+        everyLine(o, papers, NEUTRAL, connected, (r) => near(r, aroundLoop(neutralLoop(papers.site)))),
     },
     {
       id: 'no-return',
       should: false,
-      text: 'leaves the test current without a return, to neutral or to earth',
-      why: 'A conductor of the supply would be open.',
       source: CIRCUIT,
       of: 'circuit',
       points: ['supply-wiring', 'protective-conductor'],
@@ -169,19 +162,20 @@ export const pfc: TestAction = {
     {
       id: 'at-outlet',
       toldBy: ['loop'],
-      text: 'has devices at its outlet that break what flows there',
-      why: 'The reading at the outlet is smaller, and a device has to stand what flows where it is fitted.',
       source: rulesFor(papers).regulation('434.5.1'),
     },
   ],
   figures: (papers) => [
     {
       id: 'current',
-      text: 'could drive at its origin, from line to neutral',
+      values: {
+        voltage: rulesFor(papers).prospective.voltage,
+        loop: neutralLoop(papers.site),
+        threePhase: papers.site.phases === 3,
+      },
       unit: 'A',
       value: rulesFor(papers).prospective.voltage / neutralLoop(papers.site),
       tolerance: (0.15 * rulesFor(papers).prospective.voltage) / neutralLoop(papers.site),
-      why: `${rulesFor(papers).prospective.voltage} V ÷ ${neutralLoop(papers.site)} Ω; three lines at once: twice that.`,
       source: rulesFor(papers).prospective.source,
     },
   ],
@@ -189,5 +183,5 @@ export const pfc: TestAction = {
     capacityLimit(papers, 'neutral', NEUTRAL),
     ...(papers.site.earthing === 'TT' ? [] : [capacityLimit(papers, 'earth', EARTH)]),
   ],
-  stops: { 'no-return': 'a conductor of the supply is open: do not energise, tell the distributor' },
+  stops: ['no-return'],
 };

@@ -91,11 +91,6 @@ export const dutyMargin = DUTY_TOLERANCE + DUTY_UNCERTAINTY;
 export const holdsPlug = (state: 'B' | 'C', source: Expectation['source']): Expectation => ({
   id: 'plug-held',
   should: true,
-  text: 'holds the plug',
-  why:
-    state === 'C'
-      ? 'A plug may not come out live: it is held before the supply closes.'
-      : 'The unit’s sheet says that it holds the plug as soon as a vehicle is connected.',
   source,
   of: 'unit',
   points: ['proximity-retention'],

@@ -41,18 +41,12 @@ export const lossSteps = (papers: Papers, loss: Loss) =>
     ...unplug,
   ] as const;
 
-export function lossExpectations(
-  papers: Papers,
-  loss: Loss,
-  words: { readonly lost: string; readonly why: string },
-): readonly Expectation[] {
+export function lossExpectations(papers: Papers, loss: Loss): readonly Expectation[] {
   const points: Expectation['points'] = ['pilot', 'switching'];
   return [
     {
       id: 'off-in-time',
       should: true,
-      text: 'takes the voltage away within 100 ms',
-      why: words.why,
       source: loss.source,
       of: 'unit',
       points,
@@ -67,8 +61,6 @@ export function lossExpectations(
     {
       id: 'voltage',
       should: false,
-      text: `supplies while ${words.lost}`,
-      why: 'It may not close before the pilot is whole again.',
       source: loss.source,
       of: 'unit',
       points,
@@ -77,8 +69,6 @@ export function lossExpectations(
     {
       id: 'as-unplugged',
       should: true,
-      text: 'has 11.4 to 12.6 V on the pilot, as with nothing plugged in',
-      why: 'Nothing loads the pilot: the unit cannot tell this from an unplugging, and need show no fault.',
       source: CIRCUIT,
       of: 'circuit',
       points: ['pilot'],
@@ -87,8 +77,6 @@ export function lossExpectations(
     {
       id: 'offers-again',
       should: true,
-      text: 'offers again once it is mended, as to a new vehicle',
-      why: 'Nothing has latched that its sheet tells of.',
       source: pilotStandard('Table A.6'),
       of: 'unit',
       points,
@@ -114,14 +102,12 @@ const wasLost = (loss: Loss, o: Observed, index: number): boolean =>
         lost(loss)(s.setUp, s) || s.readings.some((r) => r.quantity === 'opening-time' && r.of === loss.of),
     );
 
-export const lossLimit = (loss: Loss, text: string): Limit => ({
+export const lossLimit = (loss: Loss): Limit => ({
   id: 'opening',
-  text,
   quantity: 'opening-time',
   unit: 's',
   limit: loss.greatest,
   kind: 'most',
-  sum: 'pilot loop open: supply off within 100 ms',
   source: loss.source,
   points: ['pilot', 'switching'],
   applies: (r) => r.quantity === 'opening-time' && r.of === loss.of,

@@ -14,30 +14,22 @@ const loss: Loss = {
 
 export const pilotOpen: TestAction = {
   id: 'pilot-open',
-  title: 'Pilot open while supplying',
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['contactor', 'pilot', 'coding'],
-  purpose: 'Show that supply goes when the pilot conductor parts.',
   applies: () => true,
   steps: (papers) => lossSteps(papers, loss),
-  expectations: (papers) =>
-    lossExpectations(papers, loss, {
-      lost: 'the pilot is open',
-      why: 'The pilot loop proves that a vehicle and its PE are there: open, it proves nothing.',
-    }),
+  expectations: (papers) => lossExpectations(papers, loss),
   untold: () => [
     {
       id: 'latches',
       toldBy: ['recovery'],
-      text: 'latches a fault when the pilot opens',
-      why: 'It looks as unplugged; some sound units show a fault all the same.',
       source: SHEET,
     },
   ],
   figures: () => [],
-  limits: () => [lossLimit(loss, 'time from the pilot’s opening to a dead outlet')],
-  stops: { voltage: 'the unit supplies without a pilot: isolate' },
+  limits: () => [lossLimit(loss)],
+  stops: ['voltage'],
 };

@@ -19,13 +19,11 @@ export const shorted: When = ({ supply, standIn }) =>
 
 export const pilotShort: TestAction = {
   id: 'pilot-short',
-  title: 'Pilot shorted to PE while supplying',
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['contactor', 'pilot'],
-  purpose: 'Show that supply goes when the unit can no longer prove the protective conductor.',
   applies: () => true,
   steps: (papers) => [
     ...untilSupplied(papers),
@@ -40,8 +38,6 @@ export const pilotShort: TestAction = {
     {
       id: 'off-in-time',
       should: true,
-      text: 'takes the voltage away within 3 s',
-      why: 'With CP at PE nothing shows any more that PE is there.',
       source: pilotStandard('6.3.1.2, Table A.6 sequence 12'),
       of: 'unit',
       points: ['pilot', 'switching'],
@@ -56,8 +52,6 @@ export const pilotShort: TestAction = {
     {
       id: 'voltage',
       should: false,
-      text: 'supplies while the short remains',
-      why: 'It may not close again before the pilot is sound.',
       source: pilotStandard('Table A.6 sequence 12'),
       of: 'unit',
       points: ['pilot', 'switching'],
@@ -66,8 +60,6 @@ export const pilotShort: TestAction = {
     {
       id: 'near-zero',
       should: true,
-      text: 'leaves the pilot near 0 V',
-      why: 'The short holds it at PE; the unit’s 1 kΩ limits the current.',
       source: CIRCUIT,
       of: 'circuit',
       points: ['pilot'],
@@ -76,8 +68,6 @@ export const pilotShort: TestAction = {
     {
       id: 'fault',
       should: true,
-      text: 'shows a fault',
-      why: 'The unit’s sheet says so.',
       source: SHEET,
       of: 'unit',
       points: ['pilot'],
@@ -89,8 +79,6 @@ export const pilotShort: TestAction = {
     {
       id: 'pe-lost',
       toldBy: ['pe-open'],
-      text: 'switches off when the vehicle loses PE',
-      why: 'PE stayed connected: that is another set-up.',
       source: pilotStandard('A.4.8'),
     },
   ],
@@ -98,16 +86,14 @@ export const pilotShort: TestAction = {
   limits: () => [
     {
       id: 'opening',
-      text: 'time from the short to a dead outlet',
       quantity: 'opening-time',
       unit: 's',
       limit: GREATEST_OFF_AFTER_PILOT_SHORT,
       kind: 'most',
-      sum: 'pilot shorted to PE: supply off within 3 s',
       source: pilotStandard('6.3.1.2'),
       points: ['pilot'],
       applies: (r) => r.quantity === 'opening-time' && r.of === 'pilot-short',
     },
   ],
-  stops: { voltage: 'the unit supplies without a sound pilot: isolate' },
+  stops: ['voltage'],
 };

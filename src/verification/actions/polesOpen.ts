@@ -4,6 +4,7 @@ import type { Ohms } from '../../laws/quantities.ts';
 import { livesOf } from '../../site/site.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import type { Observed } from '../observed.ts';
+import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, pilotStandard, published, SHEET } from '../sources.ts';
 import { continuity } from '../steps.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
@@ -25,23 +26,20 @@ function everyPole(papers: Papers, o: Observed, isMet: (r: Reading) => boolean):
 
 export const polesOpen: TestAction = {
   id: 'poles-open',
-  title: 'Every pole open',
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: ['contactor'],
-  purpose: 'Show that the contactor parts every live conductor, the neutral among them.',
   applies: () => true,
   steps: ({ site }) => livesOf(site).map((x) => continuity(`supply.${x}`, `outlet.${x}`)),
   expectations: (papers) => [
     {
       id: 'over-range',
       should: true,
-      text:
+      values:
         papers.sheet.poleBleed === null
-          ? 'reads over-range across every pole'
-          : `reads no less than the ${papers.sheet.poleBleed / 1000} kΩ that its sheet gives, across every pole`,
-      why: 'With no power the contactor is open, and nothing else joins its two sides.',
+          ? { bleeds: false, least: leastOpen(papers) }
+          : { bleeds: true, least: leastOpen(papers), ohms: papers.sheet.poleBleed },
       source: papers.sheet.poleBleed === null ? pilotStandard('6.3.1') : SHEET,
       of: 'unit',
       points: ['switching', 'insulation'],
@@ -50,9 +48,10 @@ export const polesOpen: TestAction = {
     {
       id: 'welded',
       should: false,
-      text: `reads under ${WELDED} Ω across any pole`,
-      why: 'All live conductors are to be opened. A pole that stays closed leaves its conductor at the outlet.',
-      source: published('IEC 61851-1:2017 6.3.1 and 8.1; BS 7671:2018+A2:2022 722.531.3.101'),
+      values: { ohms: WELDED },
+      source: published(
+        `IEC 61851-1:2017 6.3.1 and 8.1; ${rulesFor(papers).regulation('722.531.3.101').where}`,
+      ),
       of: 'unit',
       points: ['switching'],
       judge: (o) => everyPole(papers, o, (r) => r.qualifier === '>' || (r.value ?? 0) >= WELDED),
@@ -71,8 +70,6 @@ export const polesOpen: TestAction = {
         'recovery',
         'supply-return',
       ],
-      text: 'closes every pole when it should',
-      why: 'Nothing drives the contactor now.',
       source: CIRCUIT,
     },
     {
@@ -94,12 +91,10 @@ export const polesOpen: TestAction = {
         'pe-open',
         'stop',
       ],
-      text: 'opens every pole in time',
-      why: 'They are open; how fast they part is timed with the outlet supplied.',
       source: CIRCUIT,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: { welded: 'a pole of the contactor does not open: do not energise' },
+  stops: ['welded'],
 };

@@ -4,10 +4,9 @@ import type { Ohms } from '../../laws/quantities.ts';
 import { CONTACT_ALLOWANCE } from '../../site/expected.ts';
 import { between, isInside, judgeAll, off, readingsOf, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { PRACTICE, wiringRules } from '../sources.ts';
-import type { Expectation, Limit } from '../testAction.ts';
-
-export const ohms = (value: Ohms): string => value.toFixed(value < 0.1 ? 3 : 2);
+import { rulesFor } from '../rules/rules.ts';
+import { PRACTICE } from '../sources.ts';
+import type { Expectation, Limit, Papers, Values } from '../testAction.ts';
 
 export const continuityOf = (
   observed: Observed,
@@ -23,30 +22,38 @@ export const continuityOf = (
 
 /**
  * A protective path between two terminals: its sum, that it is not open, and the limit that follows from the sum.
- * `least`: what a declared path in parallel may bring it down to.
+ * `least`: what a declared path in parallel may bring it down to. `conductor`: how the sum comes about.
  */
-export function path(a: string, b: string, sum: Ohms, least: Ohms, of: 'unit' | 'circuit', sumText: string) {
+export function path(
+  papers: Papers,
+  [a, b]: readonly [string, string],
+  sum: Ohms,
+  least: Ohms,
+  of: 'unit' | 'circuit',
+  conductor: Values,
+) {
+  const lowest = least - CONTACT_ALLOWANCE;
+  const values: Values = { ...conductor, sum, least: lowest, allowance: CONTACT_ALLOWANCE };
   const points: Expectation['points'] = ['protective-conductor'];
   const expectations: readonly Expectation[] = [
     {
       id: 'near-sum',
       should: true,
-      text: `reads within ${CONTACT_ALLOWANCE} Ω of its length × mΩ/m`,
-      why: `The conductor alone is ${sumText}; more is a joint, less is a path in parallel.`,
-      source: wiringRules('643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice'),
+      values,
+      source: rulesFor(papers).regulation(
+        '643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice',
+      ),
       of,
       points,
       judge: (o) =>
         judgeAll(continuityOf(o, a, b), (r) =>
-          isInside(r, { least: least - CONTACT_ALLOWANCE, greatest: sum + CONTACT_ALLOWANCE }),
+          isInside(r, { least: lowest, greatest: sum + CONTACT_ALLOWANCE }),
         ),
     },
     {
       id: 'open',
       should: false,
-      text: 'reads open',
-      why: 'An open protective conductor leaves everything beyond it unearthed.',
-      source: wiringRules('643.2.1'),
+      source: rulesFor(papers).regulation('643.2.1'),
       of,
       points,
       judge: (o) => judgeAll(continuityOf(o, a, b), (r) => r.qualifier !== '>' && (r.value ?? 0) < 100),
@@ -54,12 +61,11 @@ export function path(a: string, b: string, sum: Ohms, least: Ohms, of: 'unit' | 
   ];
   const limit: Limit = {
     id: 'sum',
-    text: 'length × mΩ/m and what contacts may add',
+    values,
     quantity: 'continuity',
     unit: 'Ω',
     limit: sum + CONTACT_ALLOWANCE,
     kind: 'most',
-    sum: `${sumText} + ${CONTACT_ALLOWANCE} Ω = ${ohms(sum + CONTACT_ALLOWANCE)} Ω`,
     source: PRACTICE,
     points,
     applies: (r) => between([r], a, b).length > 0,

@@ -3,7 +3,8 @@ import { pairsOf } from '../../site/part.ts';
 import { livesOf } from '../../site/site.ts';
 import { between, isInside, judgeAll, off, readingsOf, showsVoltage } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { CIRCUIT, fromMemory, pilotStandard, published } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, pilotStandard, published } from '../sources.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
 
 const pairsAt = ({ site }: Papers, place: string): readonly (readonly [string, string])[] =>
@@ -18,13 +19,10 @@ function everyPairDead(papers: Papers, observed: Observed, place: string): Findi
 
 export const proveDead: TestAction = {
   id: 'prove-dead',
-  title: 'Prove it dead',
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: [],
-  purpose:
-    'Show with a proved detector that every pair is dead, first at the origin, then at the supply terminals.',
   applies: () => true,
   steps: () => [
     { op: 'check-instruments' },
@@ -37,8 +35,6 @@ export const proveDead: TestAction = {
     {
       id: 'origin-dead',
       should: true,
-      text: 'reads dead between every pair at the origin',
-      why: 'Every live pole is open there, the neutral too.',
       source: published('HSE GS38, 4th edition 2015; HSG85'),
       of: 'circuit',
       points: ['supply-wiring'],
@@ -47,8 +43,6 @@ export const proveDead: TestAction = {
     {
       id: 'supply-live',
       should: false,
-      text: 'shows voltage between any pair at the unit’s supply terminals',
-      why: 'A voltage there means another source, a crossed neutral, or the wrong circuit: withdraw.',
       source: published('EAWR 1989 regs 12 to 14; HSE GS38'),
       of: 'circuit',
       points: ['supply-wiring'],
@@ -57,8 +51,6 @@ export const proveDead: TestAction = {
     {
       id: 'stored',
       should: false,
-      text: 'holds more than 60 V d.c. at its supply terminals 5 s after switching off',
-      why: 'What its capacitors have stored has to be gone by then.',
       source: pilotStandard('8.2.2'),
       of: 'unit',
       points: ['mechanical'],
@@ -69,28 +61,21 @@ export const proveDead: TestAction = {
         ),
     },
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'outlet-side',
       toldBy: ['poles-open'],
       ownOnly: true,
-      text: 'has both contactor poles open',
-      why: 'With the supply off, dead terminals say nothing about the poles behind them.',
       source: CIRCUIT,
     },
     {
       id: 'insulated',
       toldBy: ['insulation-circuit', 'insulation-unit', 'insulation-outlet'],
       of: 'circuit',
-      text: 'has sound insulation',
-      why: 'That is a measurement of its own, at a test voltage.',
-      source: fromMemory('BS 7671:2018 643.3'),
+      source: rulesFor(papers).remembered('643.3'),
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {
-    'origin-dead': 'voltage found after isolation: withdraw, find the source, start again',
-    'supply-live': 'voltage found after isolation: withdraw, find the source, start again',
-  },
+  stops: ['origin-dead', 'supply-live'],
 };

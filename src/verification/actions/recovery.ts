@@ -115,8 +115,6 @@ const afterReturn = (papers: Papers): readonly Expectation[] =>
         {
           id: 'after-return',
           should: false,
-          text: 'closes again when the supply goes and comes back after a trip',
-          why: 'Its sheet asks for the reset button. Were a return of supply enough, the fault would have its voltage back with nobody looking.',
           source: published('IEC 61851-1:2017 clause 14, UK note; the unit’s sheet'),
           of: 'unit',
           points: ['residual-direct', 'switching'],
@@ -126,13 +124,11 @@ const afterReturn = (papers: Papers): readonly Expectation[] =>
 
 export const recovery: TestAction = {
   id: 'recovery',
-  title: 'Clearing what has tripped or latched',
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['contactor', 'pilot', 'coding', 'residual-device', 'earthing'],
-  purpose: 'Show that a fault clears as the unit’s sheet says, and in no other way.',
   applies: (papers) => testedDevice(papers) !== null && papers.sheet.permission !== 'held',
   steps: (papers) => {
     const { rated } = testedDevice(papers) ?? { rated: 0.03 };
@@ -159,8 +155,6 @@ export const recovery: TestAction = {
     {
       id: 'after-short',
       should: true,
-      text: 'offers again after a shorted pilot, cleared as its sheet says',
-      why: 'Nothing else may be needed, and the usual order follows.',
       source: SHEET,
       of: 'unit',
       points: ['pilot', 'switching'],
@@ -177,8 +171,6 @@ export const recovery: TestAction = {
     {
       id: 'after-trip',
       should: true,
-      text: 'supplies again after a residual trip, reset as its sheet says',
-      why: 'Nothing else may be needed, and the usual order follows.',
       source: SHEET,
       of: 'unit',
       points: ['residual-direct', 'switching'],
@@ -196,8 +188,6 @@ export const recovery: TestAction = {
     {
       id: 'by-itself',
       should: false,
-      text: 'closes by itself after a residual trip',
-      why: 'Somebody has to look first.',
       source: pilotStandard('clause 14, UK note'),
       of: 'unit',
       points: ['residual-direct', 'switching'],
@@ -208,8 +198,6 @@ export const recovery: TestAction = {
     {
       id: 'ready',
       should: true,
-      text: 'is ready at the end',
-      why: 'Everything was restored and cleared.',
       source: SHEET,
       of: 'unit',
       points: ['pilot', 'residual-direct', 'switching'],
@@ -231,12 +219,10 @@ export const recovery: TestAction = {
     {
       id: 'every-cause',
       toldBy: [],
-      text: 'clears after every other fault as its sheet says',
-      why: 'Two of its causes were tried; each has its own line on the sheet.',
       source: SHEET,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {},
+  stops: [],
 };

@@ -28,13 +28,11 @@ const notHeld = (o: Observed, when: When): Finding =>
 
 export const release: TestAction = {
   id: 'release',
-  title: 'Letting go of the plug',
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['lock'],
-  purpose: 'Show that the plug comes free when the vehicle has gone, and after a fault.',
   applies: ({ sheet }) => sheet.outlet === 'socket',
   steps: (papers) => [
     ...untilSupplied(papers),
@@ -53,8 +51,6 @@ export const release: TestAction = {
     {
       id: 'after-going',
       should: true,
-      text: 'lets go of the plug within 5 s of the vehicle’s going',
-      why: 'Unless its user has locked it, the cable is free to be taken.',
       source: pilotStandard('Table A.6 sequence 2.1'),
       of: 'unit',
       points: ['proximity-retention'],
@@ -63,8 +59,6 @@ export const release: TestAction = {
     {
       id: 'after-fault',
       should: true,
-      text: 'lets go of the plug within 30 s of a fault',
-      why: 'Nobody’s cable is kept by a unit that does not work.',
       source: pilotStandard('Table A.6 sequence 12'),
       of: 'unit',
       points: ['proximity-retention'],
@@ -73,8 +67,6 @@ export const release: TestAction = {
     {
       id: 'released-live',
       should: false,
-      text: 'lets go of the plug before its contactor is open',
-      why: 'The order can be heard: first the contactor, then the lock.',
       source: pilotStandard('6.3.2'),
       of: 'unit',
       points: ['proximity-retention', 'switching'],
@@ -85,12 +77,10 @@ export const release: TestAction = {
     {
       id: 'no-power',
       toldBy: ['supply-return'],
-      text: 'can be made to let go of the plug with no power',
-      why: 'The supply stayed on; the sheet tells the emergency means.',
       source: SHEET,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: { 'released-live': 'the plug is let go live: isolate and keep people away' },
+  stops: ['released-live'],
 };

@@ -27,8 +27,6 @@ export function testedDevice({ site, sheet }: Papers): TestedDevice | null {
   return residualDevice === null ? null : { ...residualDevice, of: 'circuit' };
 }
 
-export const milliamps = (amps: Amps): number => Math.round(1e4 * amps) / 10;
-
 /**
  * What may open at a test current, by the papers. Two general devices in series may both act; an upstream one stays
  * closed if its own half rating is not reached, or if it is delayed and of three times the rating

@@ -1,7 +1,8 @@
 /** Test action `residual-again`: the rated current once more, and the test button after it. */
 import { inState, judgeAll, outletDead } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
-import { PRACTICE, published, SHEET, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { PRACTICE, published, SHEET } from '../sources.ts';
 import { outletVoltages } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 import { atOnce, fixedReadings, oneAfterAnother, testedDevice } from './residual.ts';
@@ -24,9 +25,7 @@ const button = (papers: Papers): readonly Expectation[] =>
         {
           id: 'button',
           should: true,
-          text: 'opens at once when its test button is pressed',
-          why: 'The button passes a residual current of its own through the sensor.',
-          source: wiringRules('643.10'),
+          source: rulesFor(papers).regulation('643.10'),
           of: 'unit',
           points: ['residual-direct'],
           judge: (o) =>
@@ -35,8 +34,6 @@ const button = (papers: Papers): readonly Expectation[] =>
         {
           id: 'reset-restores',
           should: true,
-          text: 'is ready again once it was reset',
-          why: 'The unit’s sheet says how.',
           source: SHEET,
           of: 'unit',
           points: ['residual-direct', 'switching'],
@@ -53,13 +50,11 @@ const button = (papers: Papers): readonly Expectation[] =>
 
 export const residualAgain: TestAction = {
   id: 'residual-again',
-  title: 'Rated residual current again, and the test button',
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing'],
-  purpose: 'Show that the d.c. tests have changed nothing, and that the button works.',
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) =>
     oneAfterAnother(papers, 'residual', [
@@ -76,8 +71,6 @@ export const residualAgain: TestAction = {
       {
         id: 'blinded',
         should: false,
-        text: 'fails to trip after the d.c. tests',
-        why: 'A core may keep some magnetism; the device has to act all the same.',
         source: published('IEC 61008-1, 9.9'),
         of: testedDevice(papers)?.of ?? 'circuit',
         points: ['residual-direct'],
@@ -91,12 +84,10 @@ export const residualAgain: TestAction = {
     {
       id: 'button-time',
       toldBy: [],
-      text: 'trips in time, by its test button',
-      why: 'The button shows that the mechanism moves, not how fast, nor at which current.',
       source: PRACTICE,
     },
   ],
   figures: () => [],
   limits: (papers) => [ratedTimeLimit(papers)],
-  stops: { 'in-time': 'the residual device does not act in time: leave off, lock off' },
+  stops: ['in-time'],
 };

@@ -4,17 +4,10 @@ import type { Amps, Seconds } from '../../laws/quantities.ts';
 import { breakTimeLimit, VERIFICATION } from '../../laws/residualLimits.ts';
 import { inState, judgeAll, outletDead } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { fromMemory, pilotStandard, published, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { pilotStandard } from '../sources.ts';
 import type { Expectation, Limit, Papers } from '../testAction.ts';
-import {
-  afterTrip,
-  atTheOutlet,
-  fixedReadings,
-  mayTrip,
-  milliamps,
-  testedDevice,
-  tripsInTime,
-} from './residual.ts';
+import { afterTrip, atTheOutlet, fixedReadings, mayTrip, testedDevice, tripsInTime } from './residual.ts';
 
 const POINTS: Expectation['points'] = ['residual-direct'];
 
@@ -38,19 +31,15 @@ export function fixedTest(papers: Papers, multiple: 1 | 5): FixedTest {
 const shown = (test: FixedTest, o: Observed): readonly Reading[] =>
   fixedReadings(o, 'sinusoidal', test.amps, test.greatest);
 
-export const inTime = (papers: Papers, test: FixedTest): Expectation => {
-  const ms = (s: Seconds) => Math.round(1000 * s);
-  return {
-    id: 'in-time',
-    should: true,
-    text: `trips within ${ms(test.greatest)} ms at ${milliamps(test.amps)} mA${test.least > 0 ? `, not before ${ms(test.least)} ms` : ''}`,
-    why: 'Longer than that the current could do harm.',
-    source: published('IEC 61008-1, break times; BS 7671:2018+A2:2022 643.8'),
-    of: testedDevice(papers)?.of ?? 'circuit',
-    points: POINTS,
-    judge: (o) => tripsInTime(shown(test, o), test),
-  };
-};
+export const inTime = (papers: Papers, test: FixedTest): Expectation => ({
+  id: 'in-time',
+  should: true,
+  values: { ...test },
+  source: rulesFor(papers).regulation('643.8; IEC 61008-1, break times'),
+  of: testedDevice(papers)?.of ?? 'circuit',
+  points: POINTS,
+  judge: (o) => tripsInTime(shown(test, o), test),
+});
 
 export const whichTrips = (papers: Papers, test: FixedTest): Expectation => {
   const allowed = mayTrip(papers, test.amps);
@@ -58,17 +47,8 @@ export const whichTrips = (papers: Papers, test: FixedTest): Expectation => {
   return {
     id: 'which',
     should: true,
-    text: own
-      ? allowed.length === 1
-        ? 'opens its own device, and not the one upstream'
-        : 'opens its own device, or the one upstream, or both'
-      : 'is opened by the device upstream',
-    why: own
-      ? allowed.length === 1
-        ? 'The unit has the device; upstream there is none, or one that stays closed at this current.'
-        : 'Two general devices in series may both act: no order is promised.'
-      : 'The unit’s sheet leaves the a.c. device to the installation.',
-    source: fromMemory('BS 7671:2018+A2:2022 536.4.1.4'),
+    values: { own, alone: allowed.length === 1 },
+    source: rulesFor(papers).remembered('536.4.1.4'),
     of: 'circuit',
     points: POINTS,
     judge: (o) =>
@@ -85,8 +65,6 @@ const deadAfter = (papers: Papers, o: Observed) =>
 export const staysOff = (papers: Papers): Expectation => ({
   id: 'closes-again',
   should: false,
-  text: 'closes again by itself',
-  why: 'Nothing may close by itself after a residual trip: somebody has to look first.',
   source: pilotStandard('clause 14, UK note'),
   of: 'unit',
   points: ['residual-direct', 'switching'],
@@ -99,8 +77,6 @@ export const goesDark = (papers: Papers): readonly Expectation[] =>
         {
           id: 'dark',
           should: true,
-          text: 'goes dark',
-          why: 'What opened lies before its electronics.',
           source: pilotStandard('Table A.5'),
           of: 'circuit',
           points: POINTS,
@@ -113,15 +89,14 @@ export const goesDark = (papers: Papers): readonly Expectation[] =>
       ]
     : [];
 
-export const timeLimit = (test: FixedTest, sum: string, source: Limit['source']): Limit => ({
+export const timeLimit = (test: FixedTest, source: Limit['source']): Limit => ({
   id: 'trip-time',
-  text: `greatest trip time at ${milliamps(test.amps)} mA`,
+  values: { ...test },
   quantity: 'residual',
   unit: 's',
   limit: test.greatest,
   kind: 'most',
   compares: 'trip time',
-  sum,
   source,
   points: POINTS,
   // Shown up to 5 % above what was set.
@@ -135,8 +110,4 @@ export const timeLimit = (test: FixedTest, sum: string, source: Limit['source'])
 
 /** The limit of the test at the rating, by the wiring rules. */
 export const ratedTimeLimit = (papers: Papers): Limit =>
-  timeLimit(
-    fixedTest(papers, 1),
-    'alternating, 1 × the rating: the time for its kind',
-    wiringRules('643.8, with IEC 61008-1'),
-  );
+  timeLimit(fixedTest(papers, 1), rulesFor(papers).regulation('643.8, with IEC 61008-1'));

@@ -8,7 +8,7 @@ import { unplug, untilSupplied } from '../offer.ts';
 import { CIRCUIT, PRACTICE, published } from '../sources.ts';
 import { voltage } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
-import { atOnce, fixedReadings, milliamps, testedDevice } from './residual.ts';
+import { atOnce, fixedReadings, testedDevice } from './residual.ts';
 
 /** Common practice, no source. */
 const HELD: Seconds = 2;
@@ -18,13 +18,11 @@ const tested = (papers: Papers, o: Observed) => fixedReadings(o, 'sinusoidal', h
 
 export const residualHalf: TestAction = {
   id: 'residual-half',
-  title: 'Half the residual rating, a.c.',
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'outlet', 'earthing'],
-  purpose: 'Show that standing leakage up to half the rating trips nothing.',
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) => [
     ...untilSupplied(papers),
@@ -36,8 +34,7 @@ export const residualHalf: TestAction = {
     {
       id: 'trips',
       should: false,
-      text: `trips at ${milliamps(half(papers))} mA, in the unit or upstream`,
-      why: 'Half the rating is what every residual device has to put up with. Standing leakage adds to it.',
+      values: { amps: half(papers) },
       source: published('IEC 61008-1; the 2 s common practice, no source'),
       of: testedDevice(papers)?.of ?? 'circuit',
       points: ['residual-direct', 'insulation'],
@@ -46,8 +43,6 @@ export const residualHalf: TestAction = {
     {
       id: 'stays-live',
       should: true,
-      text: 'goes on supplying',
-      why: 'Nothing has opened.',
       source: CIRCUIT,
       of: 'circuit',
       points: ['residual-direct', 'insulation', 'switching'],
@@ -76,12 +71,10 @@ export const residualHalf: TestAction = {
         'half-wave',
         'residual-again',
       ],
-      text: 'trips at its rating',
-      why: 'A device that is dead passes this test as well.',
       source: PRACTICE,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {},
+  stops: [],
 };

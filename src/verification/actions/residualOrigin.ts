@@ -5,10 +5,11 @@ import { breakTimeLimit, NON_TRIPPING_SHARE, VERIFICATION } from '../../laws/res
 import type { ResidualDevice } from '../../site/site.ts';
 import { judgeAll, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { CIRCUIT, PRACTICE, published, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, PRACTICE, published } from '../sources.ts';
 import { waitFor } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
-import { atOnce, milliamps, tripsInTime } from './residual.ts';
+import { atOnce, tripsInTime } from './residual.ts';
 
 /** Common practice, no source. */
 const HELD: Seconds = 2;
@@ -36,16 +37,14 @@ const testsAt = (o: Observed, amps: Amps): readonly Reading[] =>
       : [];
   });
 
-const ms = (s: Seconds): number => Math.round(1000 * s);
+const _ms = (s: Seconds): number => Math.round(1000 * s);
 
 export const residualOrigin: TestAction = {
   id: 'residual-origin',
-  title: 'Residual device at the origin, a.c.',
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
   restsOn: ['upstream-device', 'earthing'],
-  purpose: 'Time the device at the origin by itself: at the outlet the unit’s own acts first, and hides it.',
   applies: ({ site, sheet }) => site.circuit.residualDevice !== null && sheet.residual.type !== null,
   steps: (papers) => {
     const { rated } = deviceOf(papers);
@@ -64,8 +63,7 @@ export const residualOrigin: TestAction = {
       {
         id: 'half-trips',
         should: false,
-        text: `trips at ${milliamps(half)} mA at its origin`,
-        why: 'Half the rating is what every residual device has to put up with.',
+        values: { amps: half },
         source: published('IEC 61008-1; the 2 s common practice, no source'),
         of: 'circuit',
         points: ['residual-direct', 'insulation'],
@@ -74,12 +72,8 @@ export const residualOrigin: TestAction = {
       {
         id: 'in-time',
         should: true,
-        text: `trips at its origin within ${ms(greatest)} ms at ${milliamps(rated)} mA${least > 0 ? `, not before ${ms(least)} ms` : ''}`,
-        why:
-          delay === 'S'
-            ? 'It is delayed, so that the unit’s own device goes first.'
-            : 'Longer than that a fault of the cable to the unit could do harm.',
-        source: published('IEC 61008-1, break times; BS 7671:2018+A2:2022 643.8'),
+        values: { amps: rated, least, greatest, delayed: delay === 'S' },
+        source: rulesFor(papers).regulation('643.8; IEC 61008-1, break times'),
         of: 'circuit',
         points: ['residual-direct'],
         judge: (o) => tripsInTime(testsAt(o, rated), { least, greatest }),
@@ -87,8 +81,6 @@ export const residualOrigin: TestAction = {
       {
         id: 'which',
         should: true,
-        text: 'is opened by the device at its origin alone',
-        why: 'The current flows before the unit: nothing in the unit feels it.',
         source: CIRCUIT,
         of: 'circuit',
         points: ['residual-direct', 'supply-wiring'],
@@ -113,8 +105,6 @@ export const residualOrigin: TestAction = {
         'dc-step',
         'residual-again',
       ],
-      text: 'has a residual device in the unit that acts',
-      why: 'This current did not pass it.',
       source: PRACTICE,
     },
   ],
@@ -124,14 +114,13 @@ export const residualOrigin: TestAction = {
     return [
       {
         id: 'trip-time',
-        text: `greatest trip time at ${milliamps(rated)} mA at the origin`,
+        values: { amps: rated, least: VERIFICATION[delay].least, greatest: breakTimeLimit(delay, 1) },
         quantity: 'residual',
         unit: 's',
         limit: breakTimeLimit(delay, 1),
         kind: 'most',
         compares: 'trip time',
-        sum: 'alternating, 1 × the rating: the time for its kind',
-        source: wiringRules('643.8, with IEC 61008-1'),
+        source: rulesFor(papers).regulation('643.8, with IEC 61008-1'),
         points: ['residual-direct'],
         applies: (r) =>
           r.quantity === 'residual' &&
@@ -142,5 +131,5 @@ export const residualOrigin: TestAction = {
       },
     ];
   },
-  stops: { 'in-time': 'the residual device at the origin does not act in time: leave off, lock off' },
+  stops: ['in-time'],
 };

@@ -3,13 +3,13 @@ import { ALTERNATING_STEPS } from '../../bench/instruments/residualTester.ts';
 import { alternatingBand } from '../../laws/residualLimits.ts';
 import { linesOf } from '../../site/site.ts';
 import { inState, judgeAll, outletDead } from '../judging.ts';
+import { rulesFor } from '../rules/rules.ts';
 import { pilotStandard, published } from '../sources.ts';
 import { outletVoltages, waitFor } from '../steps.ts';
 import type { Expectation, TestAction } from '../testAction.ts';
 import {
   afterTrip,
   atTheOutlet,
-  milliamps,
   oneAfterAnother,
   residualReadings,
   rising,
@@ -19,13 +19,11 @@ import {
 
 export const residualRamp: TestAction = {
   id: 'residual-ramp',
-  title: 'Residual current rising, a.c.',
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'contactor', 'outlet', 'earthing'],
-  purpose: 'Find the current at which the residual device acts, and show that it then stays off.',
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) =>
     oneAfterAnother(
@@ -48,13 +46,8 @@ export const residualRamp: TestAction = {
       {
         id: 'trips',
         should: true,
-        text: isDelayed
-          ? `trips before the ramp ends, ${milliamps(topOfRamp)} mA`
-          : `trips by ${milliamps(band.greatest)} mA`,
-        why: isDelayed
-          ? 'A delayed device may take 500 ms at its rating and a step of the ramp lasts 300 ms: the step after counts too.'
-          : 'That is the rated residual current for additional protection.',
-        source: published('IEC 61008-1; BS 7671:2018+A2:2022 722.531.3.101'),
+        values: { delayed: isDelayed, amps: isDelayed ? topOfRamp : band.greatest },
+        source: rulesFor(papers).regulation('722.531.3.101; IEC 61008-1'),
         of,
         points,
         judge: (o) =>
@@ -65,8 +58,7 @@ export const residualRamp: TestAction = {
       {
         id: 'early',
         should: false,
-        text: `trips at ${milliamps(band.least)} mA or less`,
-        why: 'Half the rating is standing leakage that it has to put up with.',
+        values: { amps: band.least },
         source: published('IEC 61008-1'),
         of,
         points: ['residual-direct', 'insulation'],
@@ -79,8 +71,6 @@ export const residualRamp: TestAction = {
       {
         id: 'stays-off',
         should: true,
-        text: 'stays off until it is reset',
-        why: 'Nothing may close by itself after a residual trip.',
         source: pilotStandard('clause 14, UK note'),
         of,
         points,
@@ -99,8 +89,6 @@ export const residualRamp: TestAction = {
     {
       id: 'direct',
       toldBy: ['dc-ramp', 'dc-step'],
-      text: 'acts on smooth d.c.',
-      why: 'Only a.c. was applied.',
       source: published('IEC 62955:2018'),
     },
   ],
@@ -113,17 +101,16 @@ export const residualRamp: TestAction = {
     return [
       {
         id: 'trip-current',
-        text: 'greatest tripping current',
+        values: { rated },
         quantity: 'residual',
         unit: 'A',
         limit: rated,
         kind: 'most',
-        sum: `the rating: ${1000 * rated} mA`,
         source: published('IEC 61008-1'),
         points: ['residual-direct'],
         applies: (r) => atTheOutlet(r) && r.waveform === 'sinusoidal' && r.mode === 'ramp',
       },
     ];
   },
-  stops: { trips: 'the residual device does not act: leave off, lock off' },
+  stops: ['trips'],
 };

@@ -8,14 +8,11 @@ import { fixedTest, goesDark, inTime, ratedTimeLimit, staysOff, whichTrips } fro
 
 export const residualRated: TestAction = {
   id: 'residual-rated',
-  title: 'Rated residual current, a.c.',
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing'],
-  purpose:
-    'Time the trip at the rated current, on both half-waves, and show what opens and that it stays open.',
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) => {
     const { amps } = fixedTest(papers, 1);
@@ -40,12 +37,10 @@ export const residualRated: TestAction = {
       id: 'neutral-open',
       toldBy: [],
       ownOnly: true,
-      text: 'has opened its neutral pole as well',
-      why: 'Neutral is at earth potential: a closed pole shows no voltage. Only a dead test across the pole tells.',
       source: CIRCUIT,
     },
   ],
   figures: () => [],
   limits: (papers) => [ratedTimeLimit(papers)],
-  stops: { 'in-time': 'the residual device does not act in time: leave off, lock off' },
+  stops: ['in-time'],
 };

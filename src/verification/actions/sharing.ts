@@ -11,8 +11,6 @@ const keepsWaiting = (papers: Papers): readonly Expectation[] => [
   {
     id: 'unasked-offer',
     should: false,
-    text: 'offers anything before it has permission',
-    why: 'Until then the pilot stays steady.',
     source: pilotStandard('A.3'),
     of: 'unit',
     points: ['pilot'],
@@ -27,8 +25,6 @@ const keepsWaiting = (papers: Papers): readonly Expectation[] => [
   {
     id: 'unasked-supply',
     should: false,
-    text: 'supplies before it has permission',
-    why: 'A vehicle that asks is not yet one that may charge.',
     source: pilotStandard('A.3'),
     of: 'unit',
     points: ['switching', 'pilot'],
@@ -38,12 +34,10 @@ const keepsWaiting = (papers: Papers): readonly Expectation[] => [
 
 export const sharing: TestAction = {
   id: 'sharing',
-  title: 'Waiting for permission, hours or delay',
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
   restsOn: ['contactor', 'pilot'],
-  purpose: 'Tell a unit that rightly waits from one that is faulty, and take its reason to wait away.',
   applies: ({ sheet }) => sheet.permission !== 'open' || sheet.schedule !== null || sheet.startDelay > 0,
   steps: (papers) => [
     { op: 'vehicle', plugged: true, state: 'B' },
@@ -68,8 +62,6 @@ export const sharing: TestAction = {
     {
       id: 'fault',
       should: false,
-      text: 'shows a fault while it waits',
-      why: 'Waiting for permission, hours or delay is no fault.',
       source: SHEET,
       of: 'unit',
       points: ['pilot', 'switching'],
@@ -85,8 +77,6 @@ export const sharing: TestAction = {
           {
             id: 'offers-then',
             should: true,
-            text: 'offers a current once permission is given and hours and delay are overridden',
-            why: 'An owner may override the hours and the delay.',
             source: published('SI 2021/1467 regs 10 and 11; IEC 61851-1:2017 A.3'),
             of: 'unit',
             points: ['pilot'],
@@ -98,12 +88,10 @@ export const sharing: TestAction = {
     {
       id: 'hours-kept',
       toldBy: [],
-      text: 'keeps to its hours and its delay when nobody overrides them',
-      why: 'That takes a clock and as long as the delay.',
       source: published('SI 2021/1467 regs 10 and 11'),
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: { 'unasked-supply': 'the unit supplies without permission: isolate' },
+  stops: ['unasked-supply'],
 };

@@ -8,20 +8,16 @@ import { halfInside, pilotReadings } from './pilotLines.ts';
 
 export const stateA: TestAction = {
   id: 'state-a',
-  title: 'No vehicle (A)',
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
   restsOn: ['contactor', 'pilot'],
-  purpose: 'Show that nothing but the pilot is at the outlet while nothing is connected.',
   applies: () => true,
   steps: () => [waitFor(1), { op: 'prove-dead', at: 'outlet' }, pilot],
   expectations: (papers) => [
     {
       id: 'voltage',
       should: false,
-      text: 'puts voltage on the outlet',
-      why: 'Supply is allowed only while a vehicle asks for it.',
       source: pilotStandard('6.3.1'),
       of: 'unit',
       points: ['switching'],
@@ -30,8 +26,6 @@ export const stateA: TestAction = {
     {
       id: 'high',
       should: true,
-      text: 'holds the pilot at 11.4 to 12.6 V',
-      why: 'Nothing loads its 1 kΩ.',
       source: pilotStandard('Table A.10'),
       of: 'unit',
       points: ['pilot'],
@@ -40,8 +34,6 @@ export const stateA: TestAction = {
     {
       id: 'ready',
       should: true,
-      text: 'says that it is ready',
-      why: 'Its start-up is over and no fault is latched.',
       source: SHEET,
       of: 'unit',
       points: ['pilot', 'switching', 'residual-direct'],
@@ -54,12 +46,10 @@ export const stateA: TestAction = {
       id: 'neutral-open',
       toldBy: ['poles-open'],
       ownOnly: true,
-      text: 'has its neutral pole open',
-      why: 'A closed neutral pole shows no voltage: only a dead test across the pole tells.',
       source: CIRCUIT,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: { voltage: 'the outlet is live with nothing connected: isolate and keep people away' },
+  stops: ['voltage'],
 };

@@ -15,7 +15,8 @@ import {
 } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
-import { CIRCUIT, pilotStandard, SHEET, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
 import { outletVoltages, pilot } from '../steps.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
 import { asked, holdsPlug, isHalfInside, offeredReadings, oscillating } from './pilotLines.ts';
@@ -47,13 +48,11 @@ const unloadedC: When = (setUp, sample) => inState('C')(setUp, sample) && setUp.
 
 export const stateC: TestAction = {
   id: 'state-c',
-  title: 'Vehicle asks (C)',
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['circuit', 'contactor', 'pilot', 'coding'],
-  purpose: 'Show that supply comes in time, on every line, with the right polarity.',
   applies: () => true,
   steps: (papers) => [
     ...untilSupplied(papers),
@@ -66,8 +65,6 @@ export const stateC: TestAction = {
     {
       id: 'supplies',
       should: true,
-      text: 'supplies every line within 3 s of being asked',
-      why: 'Permission is given and any delay is over.',
       source: pilotStandard('Table A.6 sequence 4'),
       of: 'unit',
       points: ['switching', 'pilot', 'protective-conductor', 'supply-wiring'],
@@ -76,8 +73,6 @@ export const stateC: TestAction = {
     {
       id: 'pilot',
       should: true,
-      text: 'holds the halves of the pilot at 5.47 to 6.53 V and −12.6 to −11.4 V',
-      why: 'The stand-in’s resistors against the unit’s 1 kΩ give the high half; its diode keeps them off the low one.',
       source: pilotStandard('Table A.10'),
       of: 'unit',
       points: ['pilot', 'protective-conductor', 'supply-wiring'],
@@ -93,9 +88,8 @@ export const stateC: TestAction = {
     {
       id: 'line-to-earth',
       should: true,
-      text: 'gives the same voltage from line to PE as from line to neutral',
-      why: 'Neutral and PE are at one potential, near enough. Much less to PE means that PE is not there.',
-      source: wiringRules('643.6'),
+      values: { few: ALIKE },
+      source: rulesFor(papers).regulation('643.6'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring'],
       judge: (o) =>
@@ -104,9 +98,7 @@ export const stateC: TestAction = {
     {
       id: 'crossed',
       should: false,
-      text: 'has full voltage between neutral and PE',
-      why: 'That would be line and neutral crossed.',
-      source: wiringRules('643.6'),
+      source: rulesFor(papers).regulation('643.6'),
       of: 'circuit',
       points: ['supply-wiring'],
       judge: (o) =>
@@ -119,8 +111,6 @@ export const stateC: TestAction = {
     {
       id: 'charging',
       should: true,
-      text: 'says that it is charging',
-      why: 'The unit’s sheet says so for its state while supplying.',
       source: SHEET,
       of: 'unit',
       points: ['switching', 'pilot'],
@@ -140,15 +130,10 @@ export const stateC: TestAction = {
         'half-wave',
         'residual-again',
       ],
-      text: 'trips in time on a fault to earth',
-      why: 'No test current has flowed yet.',
       source: CIRCUIT,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {
-    'line-to-earth': 'the protective conductor does not hold its potential: isolate',
-    crossed: 'line and neutral are crossed: isolate',
-  },
+  stops: ['line-to-earth', 'crossed'],
 };

@@ -4,7 +4,8 @@ import { LEAST_OPEN_UNDER_LOAD, LEAST_OSCILLATION_PAUSE } from '../../laws/timin
 import { inState, judgeAll, outletDead, readingsOf, samplesWhen } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
-import { fromMemory, pilotStandard, published, SHEET } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { pilotStandard, SHEET } from '../sources.ts';
 import { outletVoltages, pilot, waitFor } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
 import { oscillating } from './pilotLines.ts';
@@ -61,13 +62,11 @@ const resetAtOnce = (o: Observed): readonly Press[] =>
 
 export const stop: TestAction = {
   id: 'stop',
-  title: 'Normal stop, and emergency stop',
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['contactor', 'pilot'],
-  purpose: 'Show that a normal stop lets the vehicle go first, and that an emergency stop waits for nobody.',
   applies: () => true,
   steps: (papers) => [
     ...untilSupplied(papers),
@@ -90,8 +89,6 @@ export const stop: TestAction = {
     {
       id: 'steady',
       should: true,
-      text: 'goes steady after a normal stop',
-      why: 'That asks the vehicle to stop drawing; it has 3 s to do so.',
       source: pilotStandard('Table A.6 sequence 9.1'),
       of: 'unit',
       points: ['pilot'],
@@ -107,8 +104,6 @@ export const stop: TestAction = {
     {
       id: 'under-load',
       should: false,
-      text: 'opens within 6 s of a normal stop while the vehicle still asks',
-      why: 'Live at 4 s is right: opening under load wears the contacts, so the vehicle is given time.',
       source: pilotStandard('Table A.6 sequence 10.2'),
       of: 'unit',
       points: ['switching', 'pilot'],
@@ -123,9 +118,8 @@ export const stop: TestAction = {
     {
       id: 'emergency',
       should: true,
-      text: 'opens all live conductors at once at an emergency stop',
-      why: 'An emergency stop waits for nobody.',
-      source: published('BS 7671:2018+A2:2022 722.537.2.201; at once: common practice, no source'),
+      values: { atOnce: AT_ONCE },
+      source: rulesFor(papers).regulation('722.537.2.201; at once: common practice, no source'),
       of: 'unit',
       points: ['switching'],
       judge: (o) => {
@@ -140,9 +134,7 @@ export const stop: TestAction = {
     {
       id: 'restarts',
       should: false,
-      text: 'starts again when the emergency button comes up',
-      why: 'Only a reset may allow it again.',
-      source: fromMemory('BS 7671:2018+A2:2022 537.3.3'),
+      source: rulesFor(papers).remembered('537.3.3'),
       of: 'unit',
       points: ['switching'],
       judge: (o) =>
@@ -157,8 +149,6 @@ export const stop: TestAction = {
     {
       id: 'pause',
       should: false,
-      text: 'supplies again within 3 s of going steady, when it is reset at once',
-      why: 'A pilot that has gone steady stays so for 3 s: the vehicle has that long to stop drawing.',
       source: pilotStandard('Table A.6 sequence 9.2'),
       of: 'unit',
       points: ['pilot', 'switching'],
@@ -174,8 +164,6 @@ export const stop: TestAction = {
     {
       id: 'says-so',
       should: true,
-      text: 'says that it was stopped',
-      why: 'The unit’s sheet says so.',
       source: SHEET,
       of: 'unit',
       points: ['switching'],
@@ -188,16 +176,14 @@ export const stop: TestAction = {
         ),
     },
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'other-outlets',
       toldBy: [],
-      text: 'takes every other outlet of the bay off at an emergency stop',
-      why: 'Only this outlet was looked at.',
-      source: published('BS 7671:2018+A2:2022 722.537.2.201'),
+      source: rulesFor(papers).regulation('722.537.2.201'),
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: { emergency: 'the emergency stop does not open: isolate' },
+  stops: ['emergency'],
 };

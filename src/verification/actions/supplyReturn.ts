@@ -19,13 +19,11 @@ const inC = inState('C');
 
 export const supplyReturn: TestAction = {
   id: 'supply-return',
-  title: 'Supply goes and comes back',
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['contactor', 'pilot'],
-  purpose: 'Show that nothing closes as the supply returns before everything has been checked afresh.',
   applies: ({ sheet }) => sheet.permission !== 'held',
   steps: (papers) => [
     ...untilSupplied(papers),
@@ -49,8 +47,6 @@ export const supplyReturn: TestAction = {
       {
         id: 'voltage',
         should: false,
-        text: 'puts voltage on the outlet while it starts',
-        why: 'It has not yet checked anything.',
         source: pilotStandard('6.3.1'),
         of: 'unit',
         points: ['switching'],
@@ -72,8 +68,7 @@ export const supplyReturn: TestAction = {
       {
         id: 'comes-back-closed',
         should: false,
-        text: 'comes back with its contactor closed',
-        why: 'The contactor was heard to open when the supply went, and may close only after the start-up.',
+        values: { startUp },
         source: pilotStandard('6.3.1'),
         of: 'unit',
         points: ['switching'],
@@ -94,8 +89,6 @@ export const supplyReturn: TestAction = {
       {
         id: 'permission-again',
         should: false,
-        text: 'supplies without the permission that its sheet asks for',
-        why: 'What was given before the supply went does not outlast it; a random delay starts afresh.',
         source: published('IEC 61851-1:2017 A.3; SI 2021/1467 reg 11'),
         of: 'unit',
         points: ['switching', 'pilot'],
@@ -120,8 +113,6 @@ export const supplyReturn: TestAction = {
       {
         id: 'supplies-again',
         should: true,
-        text: 'supplies again after its start-up, once everything is checked',
-        why: 'The vehicle still asks.',
         source: SHEET,
         of: 'unit',
         points: ['switching', 'pilot'],
@@ -141,14 +132,12 @@ export const supplyReturn: TestAction = {
     {
       id: 'brown-out',
       toldBy: [],
-      text: 'rides through a dip of the supply',
-      why: 'The supply was off for 10 s, not low for a moment.',
       source: SHEET,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: { voltage: 'the outlet is live while the unit starts: isolate and keep people away' },
+  stops: ['voltage'],
 };
 
 /** No permission since the supply came back. */

@@ -2,15 +2,15 @@
 import type { Reading } from '../../bench/reading.ts';
 import type { Amps, Volts } from '../../laws/quantities.ts';
 import { OPEN_PEN_WINDOW } from '../../laws/supplyLimits.ts';
-import { linesOf } from '../../site/site.ts';
+import { linesOf, type Site } from '../../site/site.ts';
 import { between, isInside, judgeAll, readingsOf, samplesWhen, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { CIRCUIT, fromMemory, PRACTICE } from '../sources.ts';
+import { CIRCUIT, PRACTICE } from '../sources.ts';
 import { voltage } from '../steps.ts';
 import type { Expectation, Finding, Papers, TestAction } from '../testAction.ts';
 import { foundLockedOut } from './penHazard.ts';
-import { everyPair, threeLineSteps, threeLines, withinLimits } from './threeLines.ts';
+import { everyPair, LAST_DIGIT, threeLineSteps, threeLines, withinLimits } from './threeLines.ts';
 
 /** What load current may make of neutral or earth against true earth, V. Common practice, no source: a few volts. */
 const FEW: Volts = 10;
@@ -43,6 +43,9 @@ function alike(papers: Papers, o: Observed): Finding {
       });
 }
 
+/** What a load may take away, V: it is stated at 230 V, and its loop is known to 0.05 Ω. */
+const mostDropped = ({ neutralImpedance }: Site, amps: Amps): Volts => 1.1 * amps * (neutralImpedance + 0.05);
+
 /** What a load that is switched on may take away: its current through the line–neutral loop of the papers. */
 function swings(papers: Papers, o: Observed): Finding {
   const { site } = papers;
@@ -58,10 +61,8 @@ function swings(papers: Papers, o: Observed): Finding {
   );
   return judgeAll(pairs, ({ off, on, amps }) => {
     const margin = (off.uncertainty ?? 0) + (on.uncertainty ?? 0);
-    // The load is stated at 230 V; its loop is known to 0.05 Ω.
-    const most = 1.1 * amps * (site.neutralImpedance + 0.05);
     const change = (off.value ?? 0) - (on.value ?? 0);
-    return change <= most + margin && change >= -margin;
+    return change <= mostDropped(site, amps) + margin && change >= -margin;
   });
 }
 
@@ -79,9 +80,8 @@ const unitWindow = (papers: Papers): readonly Expectation[] =>
         {
           id: 'unit-window',
           should: true,
-          text: `reads ${LEAST} to ${GREATEST} V, within which the unit’s open-PEN measure lets it supply`,
-          why: 'Outside that window the measure opens, as it should. The unit cannot be tested on such a supply.',
-          source: fromMemory('BS 7671:2018+A2:2022 722.411.4.1'),
+          values: { ...OPEN_PEN_WINDOW },
+          source: rulesFor(papers).remembered('722.411.4.1'),
           of: 'circuit',
           points: ['supply-wiring'],
           judge: (o) =>
@@ -95,13 +95,11 @@ const unitWindow = (papers: Papers): readonly Expectation[] =>
 
 export const supplyVolts: TestAction = {
   id: 'supply-volts',
-  title: 'Supply voltage and rotation at the origin',
   stage: 'with power',
   from: 'isolated',
   leaves: 'isolated',
   restsOn: ['supply'],
   cover: 'closed',
-  purpose: 'Know the supply before the unit is held to account for it, at rest and as a load is switched.',
   applies: () => true,
   steps: (papers) => [
     ...[...toNeutral(papers), ...toEarth(papers)].map(([a, b]) => voltage(a, b)),
@@ -115,12 +113,12 @@ export const supplyVolts: TestAction = {
   expectations: (papers) => {
     const { supply } = rulesFor(papers);
     const { earthing } = papers.site;
+    const mostLifted = earthing === 'TN-C-S' ? LAST_DIGIT : FEW;
     return [
       {
         id: 'line-to-neutral',
         should: true,
-        text: `reads ${supply.lineToNeutral.least} to ${supply.lineToNeutral.greatest} V from line to neutral`,
-        why: '230 V + 10 % − 6 % at the supply terminals; the distributor answers for it there and nowhere else.',
+        values: { ...supply.lineToNeutral },
         source: supply.source,
         of: 'circuit',
         points: ['supply-wiring'],
@@ -130,8 +128,7 @@ export const supplyVolts: TestAction = {
       {
         id: 'line-to-earth',
         should: true,
-        text: 'reads the same from line to earth as from line to neutral, within some volts',
-        why: 'The source’s star point is earthed.',
+        values: { few: FEW },
         source: CIRCUIT,
         of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
@@ -140,24 +137,17 @@ export const supplyVolts: TestAction = {
       {
         id: 'neutral-lifted',
         should: false,
-        text: `has more than ${earthing === 'TN-C-S' ? 'nothing' : `${FEW} V`} between neutral and earth`,
-        why:
-          earthing === 'TN-C-S'
-            ? 'They are joined here.'
-            : 'Load current in the neutral makes some volts; line voltage there would be a crossed or a broken conductor.',
+        values: { joined: earthing === 'TN-C-S', most: mostLifted },
         source: earthing === 'TN-C-S' ? CIRCUIT : PRACTICE,
         of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
         judge: (o) =>
-          everyPair(volts(o), [['incoming.N', 'met']], (r) =>
-            isInside(r, { greatest: earthing === 'TN-C-S' ? 1 : FEW }),
-          ),
+          everyPair(volts(o), [['incoming.N', 'met']], (r) => isInside(r, { greatest: mostLifted })),
       },
       {
         id: 'earth-lifted',
         should: false,
-        text: `has more than ${FEW} V between its main earthing terminal and true earth`,
-        why: 'Whoever stands on the ground and touches the vehicle has that across them.',
+        values: { few: FEW },
         source: PRACTICE,
         of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
@@ -166,8 +156,7 @@ export const supplyVolts: TestAction = {
       {
         id: 'swings',
         should: false,
-        text: `loses more, or gains, than its loop makes of a load of ${SWITCHED} A that is switched on`,
-        why: 'A voltage that follows the loads is the sign of a neutral or a PEN conductor that is parting.',
+        values: { amps: SWITCHED, most: mostDropped(papers.site, SWITCHED) },
         source: PRACTICE,
         of: 'circuit',
         points: ['supply-wiring'],
@@ -184,8 +173,6 @@ export const supplyVolts: TestAction = {
             toldBy: [],
             ownOnly: true,
             of: 'circuit' as const,
-            text: 'shows a whole PEN conductor by the nought between neutral and earth',
-            why: 'They are joined here: it stays nought with the PEN open.',
             source: CIRCUIT,
           },
         ]
@@ -194,17 +181,10 @@ export const supplyVolts: TestAction = {
       id: 'all-loads',
       toldBy: ['volt-drop'],
       of: 'circuit' as const,
-      text: 'keeps its voltage with everything on that it will ever feed',
-      why: 'One load was switched, for a moment.',
       source: PRACTICE,
     },
   ],
   figures: () => [],
   limits: () => [],
-  stops: {
-    'unit-window':
-      'the supply is outside the window of the unit’s open-PEN measure, which rightly lets nothing through: tell the distributor',
-    'neutral-lifted': 'the neutral is not where it should be: do not energise, tell the distributor',
-    'earth-lifted': 'the earthing terminal stands at a voltage: do not energise, tell the distributor',
-  },
+  stops: ['unit-window', 'neutral-lifted', 'earth-lifted'],
 };

@@ -25,13 +25,11 @@ const goings = ['unplug', 'C-to-A'];
 
 export const unplug: TestAction = {
   id: 'unplug',
-  title: 'Vehicle goes (C to A, then B to A)',
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['contactor', 'pilot'],
-  purpose: 'Time how soon the outlet is dead when the pilot is lost, and show that the session ends.',
   applies: () => true,
   steps: (papers) => [
     ...untilSupplied(papers),
@@ -50,8 +48,6 @@ export const unplug: TestAction = {
     {
       id: 'off-in-time',
       should: true,
-      text: 'is dead on every pole within 100 ms',
-      why: 'The pilot parts first, so that nobody bares a live contact.',
       source: pilotStandard('Table A.6 sequence 2.2'),
       of: 'unit',
       points: ['switching', 'pilot'],
@@ -66,8 +62,6 @@ export const unplug: TestAction = {
     {
       id: 'voltage',
       should: false,
-      text: 'puts voltage on the outlet with nothing connected',
-      why: 'Supply is allowed only while a vehicle asks for it.',
       source: pilotStandard('6.3.1'),
       of: 'unit',
       points: ['switching', 'pilot'],
@@ -76,8 +70,6 @@ export const unplug: TestAction = {
     {
       id: 'twelve-volts',
       should: true,
-      text: 'takes the pilot back to 11.4 to 12.6 V',
-      why: 'Nothing loads its 1 kΩ any more. It may go on oscillating for a while.',
       source: pilotStandard('Tables A.4 and A.10, Table A.6 sequence 9.3'),
       of: 'unit',
       points: ['pilot'],
@@ -86,8 +78,6 @@ export const unplug: TestAction = {
     {
       id: 'session-ends',
       should: true,
-      text: 'says that it is ready for the next vehicle',
-      why: 'The unit’s sheet says that unplugging ends the session.',
       source: SHEET,
       of: 'unit',
       points: ['pilot', 'switching'],
@@ -100,8 +90,6 @@ export const unplug: TestAction = {
       id: 'earth-lost',
       toldBy: ['pe-open'],
       ownOnly: true,
-      text: 'switches off when a connected vehicle loses PE',
-      why: 'Everything parted together here; PE alone is a set-up of its own.',
       source: pilotStandard('A.4.8'),
     },
   ],
@@ -109,16 +97,14 @@ export const unplug: TestAction = {
   limits: () => [
     {
       id: 'opening',
-      text: 'time from the vehicle’s going to a dead outlet',
       quantity: 'opening-time',
       unit: 's',
       limit: GREATEST_OFF_AFTER_UNPLUGGING,
       kind: 'most',
-      sum: 'C2 to A: supply off within 100 ms',
       source: pilotStandard('Table A.6 sequence 2.2'),
       points: ['switching', 'pilot'],
       applies: (r) => r.quantity === 'opening-time' && goings.includes(r.of ?? ''),
     },
   ],
-  stops: { voltage: 'the outlet is live with nothing connected: isolate and keep people away' },
+  stops: ['voltage'],
 };

@@ -15,7 +15,8 @@ import {
 } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { cleared, offerRange, session, unplug, untilSupplied } from '../offer.ts';
-import { CIRCUIT, PRACTICE, published } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, PRACTICE } from '../sources.ts';
 import { voltage } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
 import { bearable, conductors, ways } from './standInLoad.ts';
@@ -65,15 +66,12 @@ function withinSum(papers: Papers, { origin, outlet, amps }: Loss): boolean {
 
 export const voltDrop: TestAction = {
   id: 'volt-drop',
-  title: 'Volts lost under load',
   stage: 'protection',
   optional: true,
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
   restsOn: ['supply', 'breaker', 'circuit', 'outlet', 'contactor', 'pilot'],
-  purpose:
-    'Let a current flow, and see that it loses no more volts on its way than its conductors make of it.',
   applies: (papers) => papers.sheet.permission !== 'held' && offerRange(papers).least > 0,
   steps: (papers) => [
     ...untilSupplied(papers),
@@ -91,9 +89,7 @@ export const voltDrop: TestAction = {
     {
       id: 'more-than-sum',
       should: false,
-      text: 'loses more volts between origin and outlet than the load makes of its conductors',
-      why: 'What is lost beyond that is lost in a joint or a contact, as heat.',
-      source: published('BS 7671:2018+A2:2022 643.11; the sum from IEC 60228'),
+      source: rulesFor(papers).regulation('643.11; the sum from IEC 60228'),
       of: 'circuit',
       points: ['supply-wiring', 'switching'],
       judge: (o) => judgeAll(losses(papers, o), (loss) => withinSum(papers, loss)),
@@ -101,8 +97,6 @@ export const voltDrop: TestAction = {
     {
       id: 'stays-on',
       should: true,
-      text: 'goes on supplying while the load is drawn',
-      why: 'No more is drawn than it offers.',
       source: CIRCUIT,
       of: 'unit',
       points: ['switching', 'supply-wiring', 'residual-direct'],
@@ -113,22 +107,19 @@ export const voltDrop: TestAction = {
     {
       id: 'warm',
       toldBy: [],
-      text: 'keeps its joints cool at full current for hours',
-      why: 'The load was on for a minute: heat takes longer.',
       source: PRACTICE,
     },
   ],
   figures: (papers) => [
     {
       id: 'lost',
-      text: `loses from origin to outlet with ${loadFor(papers)} A, about`,
+      values: { amps: loadFor(papers), both: ways(papers) === 2, ohms: conductors(papers) },
       unit: 'V',
       value: loadFor(papers) * conductors(papers),
       tolerance: 1 + 0.25 * loadFor(papers) * conductors(papers),
-      why: `${loadFor(papers)} A through ${ways(papers) === 2 ? 'line and neutral' : 'the line alone, the neutral carries nothing'} of circuit and cable: ${conductors(papers).toFixed(3)} Ω.`,
       source: CIRCUIT,
     },
   ],
   limits: () => [],
-  stops: {},
+  stops: [],
 };

@@ -74,10 +74,10 @@ export function holdSoundUnit({ how, hands, tests }: (typeof SOUND)[keyof typeof
     }
     await press(page.getByRole('button', { name: 'Conclude…' }));
     await conclude(page, {
-      verdict: 'fit for service',
+      verdict: 'fit',
       cause: 'nothing is wrong',
-      next: 'hand over',
-      tell: 'the client',
+      next: 'hand-over',
+      tell: 'client',
     });
     await page.getByRole('heading', { name: '“Fit for service”: right.' }).waitFor();
     await page.getByText('Gates: both met.').waitFor();

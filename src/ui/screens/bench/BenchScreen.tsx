@@ -1,7 +1,9 @@
 /** The bench: what is known on one side, the test in hand or the choice of one on the other. */
+
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { rungOf } from '../../../attempt/rung.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
+import { testTitle } from '../../../words/actions.ts';
 import { Sheet } from '../../drawing/Sheet.tsx';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
 import { lastJudged } from '../../flow/attemptMachine.ts';
@@ -110,7 +112,7 @@ export function BenchScreen(props: Props) {
               </h2>
               {again === null ? null : (
                 <div className="acts apart">
-                  <span className="note">Judged: {actions.find(({ id }) => id === again.test)?.title}.</span>
+                  <span className="note">Judged: {testTitle(again.test)}.</span>
                   <button type="button" className="plain" onClick={() => send({ type: 'judge again' })}>
                     Judge it again
                   </button>
@@ -129,7 +131,7 @@ export function BenchScreen(props: Props) {
           {waiting === null ? null : <WaitingLine waiting={waiting} />}
         </div>
         <div className="wide-stack beside">
-          <YourTests bench={bench} actions={actions} />
+          <YourTests bench={bench} />
           <HandedOverSheet handedOver={bench.run.handedOver} />
           <Papers scenario={bench.run.scenario} papers={bench.run.papers} />
         </div>

@@ -3,13 +3,15 @@
  * the others are left alone. Then how sure, which locks and acts.
  */
 import type { Answer, Sure } from '../../../attempt/attempt.ts';
+import type { LessSure } from '../../flow/attemptMachine.ts';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
+import { answerText } from '../../words/answers.ts';
 import { FigureLine } from './FigureLine.tsx';
 import type { Asking } from './Predict.tsx';
 import { SUBJECT_WORDS, UNFIT } from './Predict.tsx';
 import { SureKeys } from './SureKeys.tsx';
 
-const CHOICES = ['should', 'should not'] as const;
+const CHOICES = ['should', 'should-not'] as const;
 
 interface Props extends Asking {
   readonly answers: Readonly<Record<string, Answer>>;
@@ -17,12 +19,13 @@ interface Props extends Asking {
   /** Null takes the answer back: the line is left alone again. */
   readonly onAnswer: (id: string, answer: Answer | null) => void;
   readonly onFigure: (id: string, value: number | null) => void;
-  readonly onLock: (sure: Sure) => void;
+  readonly onLock: (sure: Sure, lessSure: LessSure) => void;
 }
 
 export function ChooseLines(props: Props) {
   const { heading, lines, figures, fits, answers, typed, onAnswer, onFigure, onLock } = props;
-  const chosen = lines.filter(({ id }) => answers[id] !== undefined).length;
+  const chosenLines = lines.filter(({ id }) => answers[id] !== undefined);
+  const { length: chosen } = chosenLines;
   const isReady = chosen > 0 && figures.every(({ id }) => id in typed);
   return (
     <div className="stack second-step">
@@ -44,11 +47,11 @@ export function ChooseLines(props: Props) {
                 <button
                   key={choice}
                   type="button"
-                  aria-label={`${choice}: ${text}`}
+                  aria-label={`${answerText(choice)}: ${text}`}
                   aria-pressed={answers[id] === choice}
                   onClick={() => onAnswer(id, answers[id] === choice ? null : choice)}
                 >
-                  {choice}
+                  {answerText(choice)}
                 </button>
               ))}
             </span>
@@ -68,7 +71,7 @@ export function ChooseLines(props: Props) {
         <h4>
           {chosen} of {lines.length} chosen. How sure locks, and your set-up acts.
         </h4>
-        <SureKeys isReady={isReady && fits} onLock={onLock} />
+        <SureKeys isReady={isReady && fits} lines={chosenLines} onLock={onLock} />
         {isReady ? null : <p className="note">A line and every figure first.</p>}
         {fits ? null : <p className="note">{UNFIT}</p>}
       </div>

@@ -1,11 +1,13 @@
 /** A figure to be said beforehand, among the lines of a test; its half-typed text is kept. */
+
 import type { Figure } from '../../../verification/testAction.ts';
+import type { InWords } from '../../../words/actions.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { typedNumber } from '../../words/figures.ts';
 
 interface FigureProps {
-  readonly wanted: Figure;
+  readonly wanted: InWords<Figure>;
   readonly value: number | undefined;
   readonly onChange: (value: number | null) => void;
   readonly inputRef?: React.Ref<HTMLInputElement>;

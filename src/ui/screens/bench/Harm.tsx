@@ -44,7 +44,8 @@ export function Harm({ acts, happened, onMakeSafe }: Props) {
         ))}
         <p>
           This is a critical act: an attempt with one is not yet passed, whatever its marks. Making it safe
-          isolates at the origin, locks off and proves dead there; then the work goes on.
+          isolates at the origin, and at the main switch where an earth is off, locks off and proves dead at
+          the origin; then the work goes on.
         </p>
         <button type="button" className="main" onClick={onMakeSafe}>
           Make safe and go on

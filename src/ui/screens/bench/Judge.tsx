@@ -1,8 +1,9 @@
 /**
- * Step four of a test, open with step three: each line as it should, not as it should, or not shown; each limit against
- * the value that was written down. The line that is judged last ends the test, unless something is still to be written
+ * Step four of a test, open with step three: each line by what the unit did: it did, it did not, or not shown; each limit
+ * against the value that was written down. The line that is judged last ends the test, unless something is still to be written
  * down or to be thought over; then its button does. Whether it is right is told afterwards, or in the debrief.
  */
+
 import type { FormEvent } from 'react';
 import { useState } from 'react';
 import type { EntryOf, Judged, LimitJudged } from '../../../attempt/attempt.ts';
@@ -11,12 +12,14 @@ import type { Line } from '../../../attempt/lines.ts';
 import type { Run } from '../../../attempt/run.ts';
 import type { TruthOfLimit } from '../../../attempt/truth.ts';
 import { sourceText } from '../../../verification/sources.ts';
+import type { InWords } from '../../../words/actions.ts';
+import { limitSum, limitText } from '../../../words/actions.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { Keys } from '../../parts/Keys.tsx';
-import { answerText } from '../../words/answers.ts';
+import { answerText, JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 import { readingTitle } from '../../words/trade.ts';
 import { recordOf, recordText } from '../observe/records.ts';
-import { SUBJECT_WORDS } from './Predict.tsx';
+import { OWN_WORDS } from './Predict.tsx';
 
 /** A limit and the reading that it is held against. */
 type LimitLine = Pick<TruthOfLimit, 'limit' | 'reading'>;
@@ -30,7 +33,9 @@ const keyOf = ({ limit, reading }: LimitLine): string => `${limit.id} ${reading}
 
 interface Props {
   readonly run: Run;
-  readonly lines: readonly Line[];
+  /** The test that is judged, by its id. */
+  readonly test: string;
+  readonly lines: readonly InWords<Line>[];
   readonly limits: readonly LimitLine[];
   readonly prediction: EntryOf<'prediction'> | undefined;
   /** Readings that are not written down yet. */
@@ -52,7 +57,7 @@ const wordsOf = (before: EntryOf<'judgement'> | undefined): Words => ({
   ),
 });
 
-export function Judge({ run, lines, limits, prediction, unwritten, before, onJudged }: Props) {
+export function Judge({ run, test, lines, limits, prediction, unwritten, before, onJudged }: Props) {
   const [judged, setJudged] = useKept<Words['lines']>('judged', () => wordsOf(before).lines, JUDGEMENTS);
   const [limitJudged, setLimitJudged] = useKept<Words['limits']>(
     'limits judged',
@@ -106,7 +111,7 @@ export function Judge({ run, lines, limits, prediction, unwritten, before, onJud
             <Keys
               legend={
                 <>
-                  <span className="note">{SUBJECT_WORDS[subject]} </span>
+                  <span className="note">{OWN_WORDS[subject]} </span>
                   {text}
                   <span className="note">
                     {' '}
@@ -115,6 +120,7 @@ export function Judge({ run, lines, limits, prediction, unwritten, before, onJud
                 </>
               }
               options={JUDGEMENTS}
+              words={JUDGED_WORDS}
               value={judged[id] ?? null}
               onChange={(word, isPressed) => take({ lines: { ...judged, [id]: word } }, isPressed)}
             />
@@ -128,16 +134,17 @@ export function Judge({ run, lines, limits, prediction, unwritten, before, onJud
               <Keys
                 legend={
                   <>
-                    {line.limit.text}:{' '}
+                    {limitText(test, line.limit)}:{' '}
                     <strong>{record === undefined ? 'not written down' : recordText(record)}</strong>
                     <span className="note">
                       {' '}
-                      {taken === undefined ? '' : readingTitle(taken.reading)} · limit: {line.limit.sum} (
-                      {sourceText(line.limit.source)})
+                      {taken === undefined ? '' : readingTitle(taken.reading)} · limit:{' '}
+                      {limitSum(test, line.limit)} ({sourceText(line.limit.source)})
                     </span>
                   </>
                 }
                 options={LIMIT_JUDGEMENTS}
+                words={LIMIT_WORDS}
                 value={limitJudged[keyOf(line)] ?? null}
                 onChange={(word, isPressed) =>
                   take({ limits: { ...limitJudged, [keyOf(line)]: word } }, isPressed)

@@ -1,7 +1,7 @@
 /** What is known and how, and what was seen and heard last: the strip under the sheet, and its short form on a phone. */
 import { memo } from 'react';
 import type { Bench } from '../../flow/bench.ts';
-import { knownOf, perceived, provedDeadAt, SUPPLY_WORDS, standInText } from '../../flow/known.ts';
+import { knownOf, perceived, proofsOf, standInText, supplyText } from '../../flow/known.ts';
 import { benchTime } from '../../words/figures.ts';
 
 const SHOWN = 7;
@@ -53,17 +53,18 @@ export const Known = memo(function Known({ bench }: { readonly bench: Bench }) {
 });
 
 export const Status = memo(function Status({ bench }: { readonly bench: Bench }) {
-  const dead = provedDeadAt(bench, 'supply') ?? provedDeadAt(bench, 'origin');
+  const { supply, origin } = proofsOf(bench);
+  const dead = [supply, origin].find((proof) => proof?.isWhole);
   return (
     <section className="status" aria-label="known now">
       <span>
-        supply <strong>{SUPPLY_WORDS[bench.position.supply]}</strong>
+        supply <strong>{supplyText(bench.position)}</strong>
       </span>
       <span>
         stand-in <strong>{standInText(bench)}</strong>
       </span>
       <span>
-        <strong>{dead === null ? 'not proved dead' : `proved dead ${benchTime(dead)}`}</strong>
+        <strong>{dead === undefined ? 'not proved dead' : `proved dead ${benchTime(dead.at)}`}</strong>
       </span>
     </section>
   );

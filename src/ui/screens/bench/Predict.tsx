@@ -2,26 +2,32 @@
  * Step two of a test, open with step one: one line at a time, should, should not or can't tell; figures typed; then
  * how sure, which locks and acts. Keys 1 to 3 answer while the focus is in the list or on the answers.
  */
+
 import type { KeyboardEvent, Ref } from 'react';
 import { useEffect, useRef, useState } from 'react';
 import type { Answer, Sure } from '../../../attempt/attempt.ts';
 import { ANSWERS } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import type { Figure } from '../../../verification/testAction.ts';
+import type { InWords } from '../../../words/actions.ts';
+import type { LessSure } from '../../flow/attemptMachine.ts';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import { answerText } from '../../words/answers.ts';
 import { FigureLine } from './FigureLine.tsx';
 import { SureKeys } from './SureKeys.tsx';
 
 export const UNFIT = 'A figure of the set-up does not fit.';
+/** Of what a correct one does. */
 export const SUBJECT_WORDS = { unit: 'a correct unit', circuit: 'a sound circuit' } as const;
+/** Of what this one did: with a line's text a plain statement. */
+export const OWN_WORDS = { unit: 'The unit', circuit: 'The circuit' } as const;
 
 /** What all ways of predicting have in common. */
 export interface Asking {
   /** Where the step begins, for keys and for whoever listens. */
   readonly heading: Ref<HTMLHeadingElement>;
-  readonly lines: readonly Line[];
-  readonly figures: readonly Figure[];
+  readonly lines: readonly InWords<Line>[];
+  readonly figures: readonly InWords<Figure>[];
   /** Whether the set-up fits, so that it can be locked. */
   readonly fits: boolean;
 }
@@ -31,7 +37,7 @@ interface Props extends Asking {
   readonly typed: Readonly<Record<string, number>>;
   readonly onAnswer: (id: string, answer: Answer) => void;
   readonly onFigure: (id: string, value: number | null) => void;
-  readonly onLock: (sure: Sure) => void;
+  readonly onLock: (sure: Sure, lessSure: LessSure) => void;
 }
 
 export function Predict(props: Props) {
@@ -113,7 +119,7 @@ export function Predict(props: Props) {
             <h4 ref={surePlace} tabIndex={-1}>
               How sure are you of all of it? This locks, and your set-up acts.
             </h4>
-            <SureKeys isReady={complete && fits} onLock={onLock} />
+            <SureKeys isReady={complete && fits} lines={lines} onLock={onLock} />
             {complete ? null : <p className="note">Every line and figure is needed first.</p>}
             {fits ? null : <p className="note">{UNFIT}</p>}
           </>
@@ -131,7 +137,7 @@ export function Predict(props: Props) {
                 {ANSWERS.map((answer) => (
                   <button key={answer} type="button" onClick={() => say(answer)}>
                     {answerText(answer)}
-                    {answer === "can't tell" ? <small>from this test</small> : null}
+                    {answer === 'cant-tell' ? <small>from this test</small> : null}
                   </button>
                 ))}
               </div>

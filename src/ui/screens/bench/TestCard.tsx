@@ -1,4 +1,5 @@
 /** The card of the test in hand: its name, its purpose, the four steps, and the step that is open. */
+
 import { useMemo, useRef, useState } from 'react';
 import type { Entry, EntryOf } from '../../../attempt/attempt.ts';
 import { linesToChooseFrom, testFigures, testLines } from '../../../attempt/lines.ts';
@@ -10,6 +11,7 @@ import { limitsOf } from '../../../attempt/truth.ts';
 import type { Scenario } from '../../../scenario/scenario.ts';
 import { linesOf } from '../../../site/site.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
+import { figureInWords, lineInWords, testPurpose, testTitle } from '../../../words/actions.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
 import type { Step } from '../../parts/Steps.tsx';
@@ -57,8 +59,8 @@ export function TestCard(props: Props) {
   return (
     <section className="test-card stack" aria-labelledby="test-heading">
       <div>
-        <h2 id="test-heading">{action.title}</h2>
-        <p className="note">{action.purpose}</p>
+        <h2 id="test-heading">{testTitle(action.id)}</h2>
+        <p className="note">{testPurpose(action.id)}</p>
       </div>
       <Steps open={STEPS_OF[stage]} />
       <h3 ref={heading} tabIndex={-1}>
@@ -80,7 +82,9 @@ export function stageOf({ context: { step } }: AttemptState): Stage {
 }
 
 const linesOn = (rung: Rung, scenario: Scenario, action: TestAction) =>
-  rung === 3 ? linesToChooseFrom(scenario, action) : testLines(scenario, action);
+  (rung === 3 ? linesToChooseFrom(scenario, action) : testLines(scenario, action)).map((line) =>
+    lineInWords(action.id, line),
+  );
 
 /** Every line in turn, or all of them to choose from. */
 const askedOn = (rung: Rung) => (rung === 3 ? ChooseLines : Predict);
@@ -126,7 +130,7 @@ function BeforeLock({ state, action, send, wall }: Props) {
     heading,
     fits,
     lines: linesOn(rung, scenario, action),
-    figures: testFigures(scenario, action),
+    figures: testFigures(scenario, action).map((figure) => figureInWords(action.id, figure)),
   };
   return (
     <div className="wide-stack">
@@ -149,7 +153,7 @@ function BeforeLock({ state, action, send, wall }: Props) {
           typed={figures}
           onAnswer={(id, answer) => send({ type: 'answer', id, answer })}
           onFigure={(id, value) => send({ type: 'figure', id, value })}
-          onLock={(sure) => send({ type: 'lock', sure, wall: wall() })}
+          onLock={(sure, lessSure) => send({ type: 'lock', sure, lessSure, wall: wall() })}
         />
       )}
     </div>
@@ -193,6 +197,7 @@ function JudgeStep({ state, action, send, wall, before }: JudgeProps) {
   return (
     <Judge
       run={run}
+      test={action.id}
       lines={linesOn(rungOf(run.scenario.support, run.attempt), run.scenario, action).filter(
         ({ judged }) => judged,
       )}

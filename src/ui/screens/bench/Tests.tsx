@@ -1,9 +1,13 @@
 /** The trainee's own tests as they were done, and the actions to choose from, by stage; none is ticked off. */
+
 import { memo } from 'react';
 import type { Entry } from '../../../attempt/attempt.ts';
+import { isJudgedAsSaid } from '../../../attempt/truth.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import { STAGES } from '../../../verification/testAction.ts';
+import { testTitle } from '../../../words/actions.ts';
 import type { Bench } from '../../flow/bench.ts';
+import { JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 import { benchTime } from '../../words/figures.ts';
 import { operationText } from '../../words/trade.ts';
 import { recordText } from '../observe/records.ts';
@@ -18,7 +22,7 @@ interface Row {
 const RECORDS_SHOWN = 3;
 
 /** One row for each time a test was locked, and for each time something was put right. */
-function rowsOf(bench: Bench, actions: readonly TestAction[]): readonly Row[] {
+function rowsOf(bench: Bench): readonly Row[] {
   const { repairs, attempt } = bench.run;
   const { entries } = attempt;
   return entries.flatMap((entry, i): Row[] => {
@@ -30,7 +34,7 @@ function rowsOf(bench: Bench, actions: readonly TestAction[]): readonly Row[] {
     return [
       {
         at: entry.at,
-        title: actions.find(({ id }) => id === entry.test)?.title ?? entry.test,
+        title: testTitle(entry.test),
         recorded: recordedIn(own),
         judged: judgedIn(own),
       },
@@ -49,24 +53,24 @@ function recordedIn(entries: readonly Entry[]): string {
   return records.length > RECORDS_SHOWN ? `${shown} and ${records.length - RECORDS_SHOWN} more` : shown;
 }
 
+/** Held against what the trainee said beforehand, never against what is right: that is not told here. */
 function judgedIn(entries: readonly Entry[]): string {
   const judgement = entries.findLast((entry) => entry.kind === 'judgement');
   if (judgement?.kind !== 'judgement') return 'open';
+  const prediction = entries.find((entry) => entry.kind === 'prediction');
+  const saidOf = (line: string) => prediction?.lines.find(({ id }) => id === line)?.answer;
   const words = [
-    ...judgement.lines.map(({ judged }) => judged).filter((word) => word !== 'as it should'),
-    ...judgement.limits.map(({ judged }) => judged).filter((word) => word !== 'within'),
+    ...judgement.lines
+      .filter(({ id, judged }) => !isJudgedAsSaid(saidOf(id), judged))
+      .map(({ judged }) => (judged === 'not-shown' ? JUDGED_WORDS[judged] : 'not as you said')),
+    ...judgement.limits.filter(({ judged }) => judged !== 'within').map(({ judged }) => LIMIT_WORDS[judged]),
   ];
-  if (words.length === 0) return 'as it should';
+  if (words.length === 0) return 'as you said';
   return [...new Set(words)].map((word) => `${words.filter((w) => w === word).length} ${word}`).join(', ');
 }
 
-interface Props {
-  readonly bench: Bench;
-  readonly actions: readonly TestAction[];
-}
-
-export const YourTests = memo(function YourTests({ bench, actions }: Props) {
-  const rows = rowsOf(bench, actions);
+export const YourTests = memo(function YourTests({ bench }: { readonly bench: Bench }) {
+  const rows = rowsOf(bench);
   return (
     <section aria-labelledby="tests-heading">
       <div className="bar-title">
@@ -166,19 +170,19 @@ function InOrder({ actions, next, onChoose }: ListProps & Pick<ChooseProps, 'nex
       ) : (
         <div className="acts">
           <button type="button" className="main" onClick={() => onChoose(first.id)}>
-            {first.title}
+            {testTitle(first.id)}
           </button>
           <span className="note">next in order</span>
         </div>
       )}
       <ol className="in-order" aria-label="The tests in order">
-        {actions.map(({ id, title }) => (
+        {actions.map(({ id }) => (
           <li key={id} aria-current={id === next ? 'step' : undefined}>
             {id === next ? (
-              <strong>{title}</strong>
+              <strong>{testTitle(id)}</strong>
             ) : (
               <button type="button" className="plain" onClick={() => onChoose(id)}>
-                {title}
+                {testTitle(id)}
               </button>
             )}
           </li>
@@ -197,10 +201,10 @@ function ByStage({ actions, onChoose }: ListProps) {
           <section key={stage} aria-label={stage}>
             <h3>{stage}</h3>
             <ul>
-              {own.map(({ id, title }) => (
+              {own.map(({ id }) => (
                 <li key={id}>
                   <button type="button" className="plain" onClick={() => onChoose(id)}>
-                    {title}
+                    {testTitle(id)}
                   </button>
                 </li>
               ))}

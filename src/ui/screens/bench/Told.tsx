@@ -1,18 +1,21 @@
 /** In practice, after the judgement: every line and limit of this test with truth, reason and source. */
+
 import type { EntryOf } from '../../../attempt/attempt.ts';
-import { isLeftAlone, titlesOf } from '../../../attempt/debrief.ts';
+import { isLeftAlone } from '../../../attempt/debrief.ts';
 import { isRightFigure, testFigures } from '../../../attempt/lines.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
+import { lastSitting } from '../../../attempt/sitting.ts';
 import { judgedRight, truthOf } from '../../../attempt/truth.ts';
 import { sourceText } from '../../../verification/sources.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
+import { figureInWords, limitSum, limitText, lineInWords, testTitle } from '../../../words/actions.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
-import { TruthLines, whyText } from '../../parts/TruthLines.tsx';
+import { judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
 import { answerText } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
 import { recordOf, recordText } from '../observe/records.ts';
-import { SUBJECT_WORDS } from './Predict.tsx';
+import { OWN_WORDS } from './Predict.tsx';
 
 interface Props {
   readonly run: Run;
@@ -42,16 +45,19 @@ function toldLines(
   prediction: EntryOf<'prediction'> | undefined,
 ): readonly TruthLine[] {
   const judgement = entriesAbout(run.attempt, 'judgement', action.id).at(-1);
-  const truth = truthOf(run, action);
+  const truth = truthOf(run, action, lastSitting(run, action.id));
   return [
     ...truth.lines.map((line): TruthLine => {
-      const { id, text, subject, right, finding, why, source, toldBy } = line;
+      const { id, text, subject, right, finding, why, otherwise, source, toldBy } = lineInWords(
+        action.id,
+        line,
+      );
       const said = prediction?.lines.find((one) => one.id === id)?.answer;
       const judged = judgement?.lines.find((one) => one.id === id)?.judged;
-      const rightly = finding === null ? undefined : judgedRight(finding);
+      const rightly = finding === null ? undefined : judgedRight(line);
       return {
         id,
-        text: `${SUBJECT_WORDS[subject]} ${text}`,
+        text: `${OWN_WORDS[subject]} ${text}`,
         pairs: [
           {
             of: 'predicted',
@@ -62,14 +68,15 @@ function toldLines(
                 : { you: said === undefined ? 'nothing' : answerText(said) }),
             truth: answerText(right),
           },
-          ...(rightly === undefined ? [] : [{ of: 'judged', you: judged ?? 'nothing', truth: rightly }]),
+          ...(rightly === undefined ? [] : [judgedPair(judged, rightly)]),
         ],
-        why: whyText(why, titlesOf(toldBy)),
+        why: whyText(why, toldBy.map(testTitle)),
+        otherwise,
         source: sourceText(source),
       };
     }),
     ...testFigures(run.scenario, action).map((figure): TruthLine => {
-      const { id, text, unit, value, tolerance, why, source } = figure;
+      const { id, text, unit, value, tolerance, why, source } = figureInWords(action.id, figure);
       const said = prediction?.figures.find((one) => one.id === id)?.value;
       return {
         id: `figure ${id}`,
@@ -91,9 +98,9 @@ function toldLines(
       const judged = judgement?.limits.find((l) => l.id === limit.id && l.reading === reading)?.judged;
       return {
         id: `limit ${limit.id} ${reading}`,
-        text: `${limit.text}: ${record === undefined ? 'not written down' : recordText(record)}`,
-        pairs: [{ of: 'judged', you: judged ?? 'nothing', truth: right }],
-        why: limit.sum,
+        text: `${limitText(action.id, limit)}: ${record === undefined ? 'not written down' : recordText(record)}`,
+        pairs: [limitPair(judged, right)],
+        why: limitSum(action.id, limit),
         source: sourceText(limit.source),
       };
     }),

@@ -1,9 +1,9 @@
 /** What can be set up beforehand by a list: labels and options, what each shows of a position and what it changes. */
 import { CABLE_CODINGS } from '../../../laws/proximity.ts';
 import type { UnitSheet } from '../../../unit/design.ts';
-import { SUPPLY_WORDS } from '../../flow/known.ts';
+import { MAIN_WORDS, SUPPLY_WORDS } from '../../flow/known.ts';
 import type { Position } from '../../flow/position.ts';
-import { isAlike, SUPPLY_POSITIONS } from '../../flow/position.ts';
+import { isAlike, MAIN_POSITIONS, SUPPLY_POSITIONS } from '../../flow/position.ts';
 import { leakageText, loadText } from '../../words/settings.ts';
 import { STATE_WORDS } from '../../words/trade.ts';
 
@@ -33,6 +33,7 @@ const ofField = ({ field, label, options }: OneField): Row => ({
 
 const PLACES_OF_SITE: readonly OneField[] = [
   { field: 'supply', label: 'supply', options: SUPPLY_POSITIONS.map((x) => [x, SUPPLY_WORDS[x]]) },
+  { field: 'main', label: 'main switch', options: MAIN_POSITIONS.map((x) => [x, MAIN_WORDS[x]]) },
   {
     field: 'cover',
     label: 'unit’s cover',

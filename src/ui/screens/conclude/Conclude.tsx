@@ -2,14 +2,16 @@
  * The conclusion: verdict, cause, how sure, the findings it rests on, which tests a repair makes due, what next, whom
  * to tell, and why tests were left out. Nothing is filled in beforehand.
  */
+
 import type { FormEvent } from 'react';
 import { useState } from 'react';
 import type { EntryOf, Sure, Verdict } from '../../../attempt/attempt.ts';
-import { NEXT_STEPS, SURENESS, TELL, VERDICTS } from '../../../attempt/attempt.ts';
-import { NOTHING } from '../../../attempt/diagnosis.ts';
+import { LEFT_OUT, NEXT_STEPS, SURENESS, TELL, VERDICTS } from '../../../attempt/attempt.ts';
+import { NOTHING } from '../../../attempt/marks/diagnosis.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import { CATALOGUE, entryNamed } from '../../../faults/catalogue.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
+import { testTitle } from '../../../words/actions.ts';
 import type { AttemptActor } from '../../flow/attemptMachine.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { hasStopped } from '../../flow/bench.ts';
@@ -20,10 +22,12 @@ import { Foot } from '../../parts/Foot.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
+import { LEFT_OUT_WORDS, NEXT_WORDS, SURE_WORDS, TELL_WORDS, VERDICT_WORDS } from '../../words/answers.ts';
 import { Head } from '../bench/Head.tsx';
 import { YourTests } from '../bench/Tests.tsx';
 import { Findings } from './Findings.tsx';
 import { judgedFindings } from './judgedFindings.ts';
+import { OtherCauses } from './OtherCauses.tsx';
 import { Repeats } from './Repeats.tsx';
 
 interface Props {
@@ -42,6 +46,8 @@ const NO_CAUSE = [
   [UNKNOWN, 'something, cause not known'],
 ] as const;
 const CAUSES = [NOTHING, UNKNOWN, ...CATALOGUE.map(({ id }) => id)];
+/** A further cause that was asked for and is not chosen yet is empty. */
+const OTHER_CAUSES = ['', ...CATALOGUE.map(({ id }) => id)];
 
 export function Conclude({ bench, send, wall, keepFailed }: Props) {
   const { scenario, attempt } = bench.run;
@@ -57,18 +63,22 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
     '',
     FAMILY_NAMES.map(([id]) => id),
   );
+  const [others, setOthers] = useKept<readonly string[]>('conclude other causes', [], OTHER_CAUSES);
   const [sure, setSure] = useKept<Sure | null>('conclude sure', null, SURENESS);
   const [cited, setCited] = useKept<readonly string[]>('conclude findings', []);
   const [repeated, setRepeated] = useKept<readonly string[]>('conclude repeats', []);
   const [next, setNext] = useKept('conclude next', '', NEXT_STEPS);
   const [tell, setTell] = useKept('conclude tell', '', TELL);
-  const [leftOut, setLeftOut] = useKept<Readonly<Record<string, string>>>('conclude left out', {});
+  const [leftOut, setLeftOut] = useKept<Readonly<Record<string, string>>>('conclude left out', {}, [
+    '',
+    ...LEFT_OUT,
+  ]);
   const [tried, setTried] = useState(false);
   const heading = useFocus<HTMLHeadingElement>();
   const findings = judgedFindings(bench.run, actions);
 
   const hasRepaired = bench.run.repairs.length > 0;
-  const asksRepeats = hasRepaired || (verdict === 'not fit for service' && cause !== '' && cause !== NOTHING);
+  const asksRepeats = hasRepaired || (verdict === 'not-fit' && cause !== '' && cause !== NOTHING);
 
   const missing = [
     verdict === null ? 'the verdict' : '',
@@ -83,8 +93,12 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
     setTried(true);
     if (missing.length > 0 || verdict === null || sure === null) return;
     const records = undone.flatMap(({ id }): Note[] => {
-      const why = (leftOut[id] ?? '').trim();
-      return why === '' ? [] : [{ kind: 'record', test: id, leftOut: why }];
+      const why = LEFT_OUT.find((reason) => reason === leftOut[id]);
+      return why === undefined ? [] : [{ kind: 'record', test: id, leftOut: why }];
+    });
+    const further = others.flatMap((id) => {
+      const entry = entryNamed(id);
+      return entry === undefined || cause === NOTHING ? [] : [{ cause: id, family: entry.family }];
     });
     const conclusion: Note = {
       kind: 'conclusion',
@@ -92,6 +106,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
       because: because.trim(),
       cause: cause === UNKNOWN ? null : cause,
       family: FAMILY_NAMES.find(([id]) => id === family)?.[0] ?? null,
+      ...(further.length === 0 ? {} : { others: further }),
       sure,
       findings: findings.filter(({ key }) => cited.includes(key)).map(({ test, id }) => ({ test, id })),
       next: next as Conclusion['next'],
@@ -117,7 +132,13 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
           <h2 ref={heading} tabIndex={-1}>
             Conclude
           </h2>
-          <Keys legend="The unit is" options={VERDICTS} value={verdict} onChange={setVerdict} />
+          <Keys
+            legend="The unit is"
+            options={VERDICTS}
+            words={VERDICT_WORDS}
+            value={verdict}
+            onChange={setVerdict}
+          />
           <TextField label="because" lines maxLength={1000} value={because} onChange={setBecause} />
           <section className="stack" aria-labelledby="cause-heading">
             <h3 id="cause-heading">{hasRepaired ? 'What was wrong as you met it' : 'What is wrong'}</h3>
@@ -129,7 +150,14 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
               value={family}
               onChange={setFamily}
             />
-            <Keys legend="How sure of that" options={SURENESS} value={sure} onChange={setSure} />
+            {cause === '' || cause === NOTHING ? null : <OtherCauses others={others} onChange={setOthers} />}
+            <Keys
+              legend="How sure of that"
+              options={SURENESS}
+              words={SURE_WORDS}
+              value={sure}
+              onChange={setSure}
+            />
           </section>
           <Findings findings={findings} cited={cited} onCite={setCited} />
           {asksRepeats ? <Repeats done={done} named={repeated} onName={setRepeated} /> : null}
@@ -138,14 +166,14 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
             <Choice
               label="what next"
               none="choose"
-              options={NEXT_STEPS.map((step) => [step, step])}
+              options={NEXT_STEPS.map((step) => [step, NEXT_WORDS[step]])}
               value={next}
               onChange={setNext}
             />
             <Choice
               label="whom to tell"
               none="choose"
-              options={TELL.map((who) => [who, who])}
+              options={TELL.map((who) => [who, TELL_WORDS[who]])}
               value={tell}
               onChange={setTell}
             />
@@ -153,12 +181,13 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
           {undone.length === 0 ? null : (
             <section className="stack" aria-labelledby="left-heading">
               <h3 id="left-heading">Tests left out, and why</h3>
-              {undone.map(({ id, title }) => (
-                <TextField
+              {undone.map(({ id }) => (
+                <Choice
                   key={id}
-                  label={title}
+                  label={testTitle(id)}
+                  none="no reason given"
+                  options={LEFT_OUT.map((why) => [why, LEFT_OUT_WORDS[why]])}
                   value={leftOut[id] ?? ''}
-                  maxLength={1000}
                   onChange={(text) => setLeftOut({ ...leftOut, [id]: text })}
                 />
               ))}
@@ -171,7 +200,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
                     setLeftOut(Object.fromEntries(undone.map(({ id }) => [id, leftOut[id] || first])));
                   }}
                 >
-                  Same reason for all that are empty
+                  Same reason for all without one
                 </button>
               )}
             </section>
@@ -193,7 +222,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
             )}
           </div>
         </form>
-        <YourTests bench={bench} actions={actions} />
+        <YourTests bench={bench} />
       </main>
       <Foot />
     </>

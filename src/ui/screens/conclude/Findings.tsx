@@ -1,4 +1,5 @@
-/** The findings that a verdict rests on, to be ticked: first what was judged not as it should be, the rest folded. */
+/** The findings that a verdict rests on, to be ticked: first what was judged other than it should be by the trainee's
+ * own prediction, or outside a limit; the rest folded. */
 import type { JudgedFinding } from './judgedFindings.ts';
 
 interface Props {
@@ -8,8 +9,8 @@ interface Props {
 }
 
 export function Findings({ findings, cited, onCite }: Props) {
-  const bad = findings.filter(({ asItShould }) => !asItShould);
-  const good = findings.filter(({ asItShould }) => asItShould);
+  const bad = findings.filter(({ isAsSaid }) => !isAsSaid);
+  const good = findings.filter(({ isAsSaid }) => isAsSaid);
   const ticks = (list: readonly JudgedFinding[]) =>
     list.map(({ key, title, text, judged }) => (
       <label key={key} className="tick">
@@ -34,7 +35,7 @@ export function Findings({ findings, cited, onCite }: Props) {
       {bad.length === 0 ? null : ticks(bad)}
       {good.length === 0 ? null : (
         <details>
-          <summary>{good.length} judged as it should, or within</summary>
+          <summary>{good.length} as you said they should be, or within</summary>
           {ticks(good)}
         </details>
       )}

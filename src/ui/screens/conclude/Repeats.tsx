@@ -1,5 +1,7 @@
 /** Which tests are repeated after it is put right: every test that was done, to be ticked. */
+
 import type { TestAction } from '../../../verification/testAction.ts';
+import { testTitle } from '../../../words/actions.ts';
 
 interface Props {
   /** Tests done, in the order in which they were first done. */
@@ -15,7 +17,7 @@ export function Repeats({ done, named, onName }: Props) {
         <h3>After putting it right, which tests are repeated?</h3>
       </legend>
       {done.length === 0 ? <p className="note">No test was done, so there is none to repeat.</p> : null}
-      {done.map(({ id, title }) => (
+      {done.map(({ id }) => (
         <label key={id} className="tick">
           <input
             type="checkbox"
@@ -24,7 +26,7 @@ export function Repeats({ done, named, onName }: Props) {
               onName(event.target.checked ? [...named, id] : named.filter((other) => other !== id))
             }
           />
-          <span>{title}</span>
+          <span>{testTitle(id)}</span>
         </label>
       ))}
     </fieldset>

@@ -2,6 +2,7 @@
  * The debrief: was the verdict right, the gates, marks by part, what was sure and wrong, one goal; below it every
  * line with truth, reason and source, the cause, and the log. All of it is recomputed from the log.
  */
+
 import { useCallback, useMemo } from 'react';
 import type { Debrief as Told } from '../../../attempt/debrief.ts';
 import { debriefing } from '../../../attempt/debrief.ts';
@@ -10,16 +11,20 @@ import { rungOf } from '../../../attempt/rung.ts';
 import { tellingStep, timelineOf } from '../../../attempt/timeline.ts';
 import type { Lockstep, Progress } from '../../../attempt/twin.ts';
 import { followingLog } from '../../../attempt/twin.ts';
+import { stopWhy, testTitle } from '../../../words/actions.ts';
+import { goalText } from '../../../words/goal.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { makingBench } from '../../flow/bench.ts';
 import type { Sliced } from '../../flow/useSliced.ts';
 import { useSliced } from '../../flow/useSliced.ts';
+import { EditionNote } from '../../parts/EditionNote.tsx';
 import { ExportButton } from '../../parts/ExportButton.tsx';
 import { Foot } from '../../parts/Foot.tsx';
 import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
 import { HandIn } from '../../parts/HandIn.tsx';
 import { NotKept } from '../../parts/NotKept.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
+import { verdictTitle } from '../../words/answers.ts';
 import { RUNG_NAMES } from '../../words/rungs.ts';
 import { unitLine } from '../offered.ts';
 import { DebriefTests } from './DebriefTests.tsx';
@@ -136,6 +141,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
             <Gates told={told} />
             <Marks marks={told.marks} given={told.given} />
             <MarkedBy told={told} />
+            <EditionNote rules={scenario.rules} />
             <p className="note">
               One scenario is practice: a grade needs about ten. Marks are recomputed from the log.
             </p>
@@ -148,7 +154,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
           />
           <section className="stack" aria-labelledby="goal-heading">
             <h2 id="goal-heading">One goal for next time</h2>
-            <GoalKeeper suggested={told.goal} />
+            <GoalKeeper suggested={goalText(told.goal)} />
           </section>
         </div>
         <div className="wide-stack">
@@ -194,21 +200,18 @@ function Following({ following }: { readonly following: Sliced<Progress, Lockste
 }
 
 const verdictText = ({ verdict: { said, right } }: Told): string =>
-  said === null
-    ? 'No verdict.'
-    : `“${said.charAt(0).toUpperCase()}${said.slice(1)}”: ${right ? 'right' : 'not right'}.`;
-
-const titleOf = ({ tests }: Told, id: string): string => tests.find(({ test }) => test === id)?.title ?? id;
+  said === null ? 'No verdict.' : `“${verdictTitle(said)}”: ${right ? 'right' : 'not right'}.`;
 
 const TRUTH_WORDS = {
   sound: 'finds nothing broken here and finishes: fit for service.',
   'not sound': 'finds something broken here: not fit for service.',
-  'could not finish': 'cannot finish here.',
+  'could not finish': 'cannot tell with the tests that are allowed here: could not finish.',
 } as const;
 
 function Gates({ told }: { readonly told: Told }) {
   const { critical, verdict } = told.marks.gates;
   const names = [...new Set(critical.map(({ act }) => act))];
+  const isSetAside = verdict && critical.every(({ setAside }) => setAside !== null);
   return (
     <>
       <p>
@@ -217,15 +220,17 @@ function Gates({ told }: { readonly told: Told }) {
       </p>
       <p>
         <strong>
-          Gates: {names.length === 0 && verdict ? 'both met.' : told.marks.passed ? 'set aside.' : 'not yet.'}
+          Gates: {names.length === 0 && verdict ? 'both met.' : isSetAside ? 'set aside.' : 'not yet.'}
         </strong>{' '}
         {names.length === 0 ? 'No critical act. ' : `Critical: ${names.join('; ')}. `}
-        {verdict ? 'No dangerous unit accepted.' : 'A unit that is not sound was accepted.'}
+        {verdict
+          ? 'No dangerous unit accepted.'
+          : 'A unit was called fit that could not be shown to be sound.'}
       </p>
       {told.stopped === null ? null : (
         <p className="note">
           {told.repaired.length === 0 ? 'A' : 'As it was met, a'} faultless trainee stops at “
-          {titleOf(told, told.stopped.action)}”: {told.stopped.why}.
+          {testTitle(told.stopped.action)}”: {stopWhy(told.stopped.action, told.stopped.line)}.
         </p>
       )}
     </>

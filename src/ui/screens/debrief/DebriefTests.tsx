@@ -1,28 +1,43 @@
 /** Every line, figure and limit of every test that counts, with what was said and what is true. */
+
 import { memo } from 'react';
 import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { sourceText } from '../../../verification/sources.ts';
+import {
+  adviceText,
+  figureInWords,
+  limitSum,
+  limitText,
+  lineInWords,
+  testTitle,
+} from '../../../words/actions.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
-import { isAsSaid, TruthLines, whyText } from '../../parts/TruthLines.tsx';
-import { answerText } from '../../words/answers.ts';
+import { isAsSaid, judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
+import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
-import { SUBJECT_WORDS } from '../bench/Predict.tsx';
+import { OWN_WORDS } from '../bench/Predict.tsx';
 import { recordOf, recordText } from '../observe/records.ts';
 
 export const DebriefTests = memo(function DebriefTests({ told }: { readonly told: Debrief }) {
   return (
     <section aria-labelledby="lines-heading">
       <h2 id="lines-heading">Test by test</h2>
+      {told.advice.map((one) => (
+        <p key={one.id}>
+          <strong>To write down and advise.</strong> {adviceText(one.test, one)}{' '}
+          <span className="note">{sourceText(one.source)}</span>
+        </p>
+      ))}
       {told.tests.map((test) => {
         const lines = linesOf(told.run, test);
         const differing = lines.filter((line) => !isAsSaid(line)).length;
         return (
           <details key={test.test} className="debrief-test">
             <summary>
-              {test.title}: {test.done ? summary(differing, lines.length) : 'not done'}
+              {testTitle(test.test)}: {test.done ? summary(differing, lines.length) : 'not done'}
               {test.given ? '; its lines were given' : ''}
-              {test.sure === null ? '' : `; you were ${test.sure} sure`}
+              {test.sure === null ? '' : `; ${SURE_WORDS[test.sure]}`}
               {test.counts ? '' : '; not marked: a faultless trainee has stopped before it'}
             </summary>
             <TruthLines lines={lines} />
@@ -38,10 +53,11 @@ const summary = (differing: number, all: number): string =>
 
 function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
   return [
-    ...test.lines.map(
-      (line): TruthLine => ({
+    ...test.lines.map((line): TruthLine => {
+      const { text, why, otherwise } = lineInWords(test.test, line);
+      return {
         id: line.id,
-        text: `${SUBJECT_WORDS[line.subject]} ${line.text}`,
+        text: `${OWN_WORDS[line.subject]} ${text}`,
         pairs: [
           {
             of: 'predicted',
@@ -52,37 +68,37 @@ function linesOf(run: Run, test: DebriefTest): readonly TruthLine[] {
                 : { you: line.predicted === null ? 'nothing' : answerText(line.predicted) }),
             truth: answerText(line.right),
           },
-          ...(line.judgement === null
-            ? []
-            : [{ of: 'judged', you: line.judged ?? 'nothing', truth: line.judgement }]),
+          ...(line.judgement === null ? [] : [judgedPair(line.judged, line.judgement)]),
         ],
-        why: whyText(line.why, line.toldBy),
+        why: whyText(why, line.toldBy.map(testTitle)),
+        otherwise,
         source: sourceText(line.source),
-      }),
-    ),
-    ...test.figures.map(
-      ({ text, unit, said, right, isRight, why, source }): TruthLine => ({
-        id: `figure ${text}`,
+      };
+    }),
+    ...test.figures.map((figure): TruthLine => {
+      const { text, unit, said, value, isRight, why, source } = figureInWords(test.test, figure);
+      return {
+        id: `figure ${figure.id}`,
         text,
         pairs: [
           {
             of: 'predicted',
             you: test.given ? 'given' : said === null ? 'nothing' : figureText(said, unit),
-            truth: figureText(right, unit),
+            truth: figureText(value, unit),
             agrees: test.given || isRight,
           },
         ],
         why,
         source: sourceText(source),
-      }),
-    ),
+      };
+    }),
     ...test.limits.map(({ limit, reading, right, judged }): TruthLine => {
       const record = recordOf(run, reading);
       return {
         id: `limit ${limit.id} ${reading}`,
-        text: `${limit.text}: ${record === undefined ? 'not written down' : recordText(record)}`,
-        pairs: [{ of: 'judged', you: judged ?? 'nothing', truth: right }],
-        why: limit.sum,
+        text: `${limitText(test.test, limit)}: ${record === undefined ? 'not written down' : recordText(record)}`,
+        pairs: [limitPair(judged, right)],
+        why: limitSum(test.test, limit),
         source: sourceText(limit.source),
       };
     }),

@@ -2,6 +2,7 @@
 import type { Difference } from '../../../attempt/differences.ts';
 import type { Elimination } from '../../../attempt/elimination.ts';
 import type { Lockstep } from '../../../attempt/twin.ts';
+import { causePlace } from '../../../words/causes.ts';
 import { betterAt, betterText } from './told.ts';
 
 interface Props {
@@ -28,7 +29,7 @@ export function Differences({ list, ring, onRing, elimination, lockstep, step }:
               </strong>{' '}
               This unit: <strong>{shown.unit}</strong>. Twin: {shown.twin}.
             </p>
-            <p>{shown.why}</p>
+            <p>{whyText(shown)}</p>
           </div>
           {list.every(({ kind }) => kind === 'cause') ? (
             <p className="note">Nothing that stands, reads, looks or sounds differs at this step.</p>
@@ -49,6 +50,12 @@ export function Differences({ list, ring, onRing, elimination, lockstep, step }:
     </section>
   );
 }
+
+/** Why they differ, and of a cause where it sits and what brings it about, once. */
+const whyText = ({ why, fault, again }: Difference): string =>
+  [why, fault === null ? '' : again ? 'It belongs to the same fault.' : causePlace(fault)]
+    .filter((text) => text !== '')
+    .join(' ');
 
 function LeftHere({ elimination, lockstep, step }: Pick<Props, 'elimination' | 'lockstep' | 'step'>) {
   const left = elimination?.left[step];

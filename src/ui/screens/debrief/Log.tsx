@@ -1,7 +1,14 @@
 /** The attempt as it was logged, entry by entry, with its bench time. */
 import { memo } from 'react';
 import type { Attempt, Entry } from '../../../attempt/attempt.ts';
-import { answerText } from '../../words/answers.ts';
+import {
+  answerText,
+  JUDGED_WORDS,
+  LIMIT_WORDS,
+  leftOutText,
+  SURE_WORDS,
+  VERDICT_WORDS,
+} from '../../words/answers.ts';
 import { benchTime, figureText } from '../../words/figures.ts';
 import { operationText } from '../../words/trade.ts';
 import { recordText } from '../observe/records.ts';
@@ -40,17 +47,22 @@ function entryText(entry: Entry): string {
     case 'operation':
       return operationText(entry.operation);
     case 'prediction':
-      return `${entry.given ? 'given' : entry.sure === null ? 'predicted' : `predicted, ${entry.sure} sure`}: ${[
-        ...entry.lines.map(({ id, answer }) => `${id} ${answerText(answer)}`),
+      return `${entry.given ? 'given' : entry.sure === null ? 'predicted' : `predicted, ${SURE_WORDS[entry.sure]}`}: ${[
+        ...entry.lines.map(({ id, answer, sure }) =>
+          [id, answerText(answer), ...(sure === undefined ? [] : [`(${SURE_WORDS[sure]})`])].join(' '),
+        ),
         ...entry.figures.map(({ id, value }) => `${id} ${figureText(value, '')}`.trim()),
       ].join(', ')}`;
     case 'observation':
       return `wrote: ${recordText(entry)}`;
     case 'judgement':
-      return `judged: ${[...entry.lines, ...entry.limits].map(({ id, judged }) => `${id} ${judged}`).join(', ')}`;
+      return `judged: ${[
+        ...entry.lines.map(({ id, judged }) => `${id} ${JUDGED_WORDS[judged]}`),
+        ...entry.limits.map(({ id, judged }) => `${id} ${LIMIT_WORDS[judged]}`),
+      ].join(', ')}`;
     case 'record':
-      return `left out ${entry.test}: ${entry.leftOut}`;
+      return `left out ${entry.test}: ${leftOutText(entry)}`;
     case 'conclusion':
-      return `concluded: ${entry.verdict}${entry.because === '' ? '' : `, ${entry.because}`}`;
+      return `concluded: ${VERDICT_WORDS[entry.verdict]}${entry.because === '' ? '' : `, ${entry.because}`}`;
   }
 }

@@ -38,7 +38,7 @@ export const MarkedBy = memo(function MarkedBy({ told }: { readonly told: Told }
         .map(([part, weight]) => `${part} ${weight}`)
         .join(', '),
     ],
-    ['pass mark', `${marks.pass}, with every gate met`],
+    ['pass mark', `${marks.pass}, with every gate and hurdle met`],
     [
       'gates set aside',
       setAside.length === 0

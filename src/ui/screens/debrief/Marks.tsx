@@ -1,6 +1,8 @@
-/** Marks by part, as bars and as numbers, and their sum. */
-import { memo } from 'react';
+/** Marks by part, as bars and as numbers, each with how it comes about; their sum, and what was wanting to pass. */
+import { Fragment, memo } from 'react';
 import type { Marks as MarksGiven } from '../../../attempt/mark.ts';
+import type { PartName } from '../../../scenario/schema.ts';
+import { HURDLE_WORDS, sumText } from '../../../words/sums.ts';
 
 interface Props {
   readonly marks: MarksGiven;
@@ -18,24 +20,50 @@ export const Marks = memo(function Marks({ marks, given }: Props) {
         <tbody>
           {Object.entries(marks.parts).map(([part, mark]) => {
             const weight = weights[part] ?? 0;
+            const isGiven = given && part === 'prediction';
             return (
-              <tr key={part}>
-                <th scope="row">{part}</th>
-                <td>
-                  <span className="mark-bar">
-                    <span style={{ width: `${weight === 0 ? 0 : (100 * mark) / weight}%` }} />
-                  </span>
-                </td>
-                <td>{given && part === 'prediction' ? 'given: not marked' : `${mark} of ${weight}`}</td>
-              </tr>
+              <Fragment key={part}>
+                <tr>
+                  <th scope="row">{part}</th>
+                  <td>
+                    <span className="mark-bar">
+                      <span style={{ width: `${weight === 0 ? 0 : (100 * mark) / weight}%` }} />
+                    </span>
+                  </td>
+                  <td>{isGiven ? 'given: not marked' : `${mark} of ${weight}`}</td>
+                </tr>
+                {isGiven ? null : (
+                  <tr>
+                    <td className="note how" colSpan={3}>
+                      {sumText(marks, part as PartName)}
+                    </td>
+                  </tr>
+                )}
+              </Fragment>
             );
           })}
         </tbody>
       </table>
       <p className="total">
         {marks.total} of {whole}
-        <span className="note"> · {marks.passed ? 'passed' : 'not yet passed'}</span>
+        <span className="note"> · {outcome(marks)}</span>
       </p>
+      {marks.hurdles.length === 0 ? null : (
+        <ul className="choices note">
+          {marks.hurdles.map((hurdle) => (
+            <li key={hurdle}>Not yet: {HURDLE_WORDS[hurdle]}.</li>
+          ))}
+        </ul>
+      )}
     </>
   );
 });
+
+const outcome = ({ passed, total, pass }: MarksGiven): string =>
+  passed === null
+    ? 'no pass is stated with the lines filled in'
+    : passed
+      ? `passed; the pass mark is ${pass}`
+      : total < pass
+        ? `not yet passed; the pass mark is ${pass}`
+        : 'not yet passed, whatever the total';

@@ -1,7 +1,9 @@
 /** What was put right, and which tests that made due: named or not, done again or not. */
+
 import { memo } from 'react';
 import type { Debrief } from '../../../attempt/debrief.ts';
-import { actionNamed } from '../../../verification/actions.ts';
+import { testTitle } from '../../../words/actions.ts';
+import { causeTitle } from '../../../words/causes.ts';
 
 export const Repeated = memo(function Repeated({ told }: { readonly told: Debrief }) {
   const { due, named, free, done } = told.marks.repeats;
@@ -13,10 +15,11 @@ export const Repeated = memo(function Repeated({ told }: { readonly told: Debrie
     <section className="stack" aria-labelledby="repeated-heading">
       <h2 id="repeated-heading">Put right, and repeated</h2>
       {told.repaired.length === 0 ? <p>You put nothing right.</p> : null}
-      {told.repaired.map(({ title, wasWrong }, i) => (
+      {told.repaired.map(({ what, wasWrong }, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the same cause may be put right twice
         <p key={i}>
-          You put right: <strong>{title}</strong>. {wasWrong ? 'It was there.' : 'Nothing was wrong there.'}
+          You put right: <strong>{causeTitle(what)}</strong>.{' '}
+          {wasWrong ? 'It was there.' : 'Nothing was wrong there.'}
         </p>
       ))}
       {rows.length === 0 ? (
@@ -35,7 +38,7 @@ export const Repeated = memo(function Repeated({ told }: { readonly told: Debrie
             <tbody>
               {rows.map((test) => (
                 <tr key={test}>
-                  <th scope="row">{actionNamed(test)?.title ?? test}</th>
+                  <th scope="row">{testTitle(test)}</th>
                   <td>{yes(due.includes(test))}</td>
                   <td>{named === null ? 'not asked' : yes(named.includes(test))}</td>
                   {told.repaired.length === 0 ? null : (

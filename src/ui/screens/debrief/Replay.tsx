@@ -2,6 +2,7 @@
  * The attempt step by step: the time line, the keys to step with, the unit opened beside its correct twin, and what
  * differs. Which step is shown belongs to the debrief, since its cards jump here.
  */
+
 import { useMemo, useState } from 'react';
 import { headOf } from '../../../attempt/attempt.ts';
 import type { Debrief } from '../../../attempt/debrief.ts';
@@ -10,6 +11,7 @@ import type { Elimination, Undone } from '../../../attempt/elimination.ts';
 import { causesOf } from '../../../attempt/roots.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import type { Lockstep, Progress, Step } from '../../../attempt/twin.ts';
+import { testTitle } from '../../../words/actions.ts';
 import type { Sliced } from '../../flow/useSliced.ts';
 import { TitleBlock } from '../../parts/TitleBlock.tsx';
 import { benchTime } from '../../words/figures.ts';
@@ -152,9 +154,9 @@ function Controls({ lockstep, timeline, stepping, wrongSteps }: ControlsProps) {
         }}
       >
         <option value="">go to test …</option>
-        {timeline.tests.map(({ test, number, title, wrong }) => (
+        {timeline.tests.map(({ test, number, wrong }) => (
           <option key={test} value={test}>
-            {number} {title}
+            {number} {testTitle(test)}
             {wrong.length === 0 ? '' : ' (sure and wrong)'}
           </option>
         ))}

@@ -1,12 +1,15 @@
 /**
- * What was said over 80 % sure and was wrong, a card for each misconception, the largest first; each jumps the replay
+ * What the trainee would have signed for and was wrong, a card for each misconception, the largest first; each jumps the replay
  * to where it would have shown. And how often sure was right.
  */
+
 import type { Debrief, DebriefLine, WrongGroup } from '../../../attempt/debrief.ts';
 import { MISCONCEPTIONS } from '../../../attempt/debrief.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import { sourceText } from '../../../verification/sources.ts';
-import { answerText } from '../../words/answers.ts';
+import { lineInWords } from '../../../words/actions.ts';
+import { causesTitle, causeTitle } from '../../../words/causes.ts';
+import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
 
 interface Props {
@@ -33,7 +36,7 @@ export function SureAndWrong({ told, timeline, shown, onShow }: Props) {
   return (
     <section className="stack" aria-labelledby="sure-heading">
       <h2 id="sure-heading">Sure, and wrong: {count}</h2>
-      {reasons === 0 ? <p className="note">No line that you were over 80 % sure of was wrong.</p> : null}
+      {reasons === 0 ? <p className="note">No line that you would have signed for was wrong.</p> : null}
       {sureAndWrong.map((group, i) => (
         <Card
           key={`${group.misconception} ${group.topic}`}
@@ -49,17 +52,16 @@ export function SureAndWrong({ told, timeline, shown, onShow }: Props) {
           <div className="card-head">
             <span className="circled">{sureAndWrong.length + 1}</span>
             <p>
-              <strong>Cause: “{wrongCause}”</strong>
+              <strong>Cause: “{causeTitle(wrongCause)}”</strong>
             </p>
           </div>
           <dl className="told">
             <dt>true</dt>
-            <dd className="true">
-              {causes.length === 0 ? 'nothing is wrong' : causes.map(({ title }) => title).join('; ')}
-            </dd>
+            <dd className="true">{causesTitle(causes.map(({ id }) => id))}</dd>
           </dl>
         </div>
       )}
+      <Unsure told={told} />
       <Calibration told={told} />
     </section>
   );
@@ -96,7 +98,7 @@ function Card({ number, group, tests, isChosen, onShow }: CardProps) {
             {numbers.length === 0
               ? linesText(lines.length)
               : `${numbers.length === 1 ? 'test' : 'tests'} ${numbers.join(', ')}`}
-            {number === 1 ? ' · over 80 % sure each time' : ''}
+            {number === 1 ? ' · would sign for it, each time' : ''}
           </p>
         </div>
         {shows === undefined ? null : (
@@ -123,7 +125,7 @@ function Card({ number, group, tests, isChosen, onShow }: CardProps) {
 const linesText = (count: number): string => `${count} ${count === 1 ? 'line' : 'lines'}`;
 
 function WrongLine({ line }: { readonly line: DebriefLine }) {
-  const { text, subject, predicted, right, why, source } = line;
+  const { text, subject, predicted, right, sure, why, source } = lineInWords(line.test, line);
   return (
     <div className="judge-line">
       <p>
@@ -131,7 +133,10 @@ function WrongLine({ line }: { readonly line: DebriefLine }) {
       </p>
       <dl className="told">
         <dt>you</dt>
-        <dd>{predicted === null ? 'nothing' : answerText(predicted)}</dd>
+        <dd>
+          {predicted === null ? 'nothing' : answerText(predicted)}
+          {sure === null ? '' : `, ${SURE_WORDS[sure]}`}
+        </dd>
         <dt>true</dt>
         <dd className="true">{answerText(right)}</dd>
         <dt>why</dt>
@@ -143,10 +148,24 @@ function WrongLine({ line }: { readonly line: DebriefLine }) {
   );
 }
 
+/** What was wrong and not signed for: told as well, folded. */
+function Unsure({ told }: { readonly told: Debrief }) {
+  const lines = told.unsureAndWrong.flatMap((group) => group.lines);
+  if (lines.length === 0) return null;
+  return (
+    <details>
+      <summary>Not sure, and wrong: {linesText(lines.length)}</summary>
+      {lines.map((line) => (
+        <WrongLine key={`${line.test} ${line.id}`} line={line} />
+      ))}
+    </details>
+  );
+}
+
 /** Counts of sure and unsure, right and wrong; and how often each sureness was right. */
 function Calibration({ told }: { readonly told: Debrief }) {
-  const sure = told.calibration.find((one) => one.sure === 'over 80 %');
-  const unsure = told.calibration.filter((one) => one.sure !== 'over 80 %');
+  const sure = told.calibration.find((one) => one.sure === 'would-sign');
+  const unsure = told.calibration.filter((one) => one.sure !== 'would-sign');
   const rightUnsure = unsure.reduce((sum, { right }) => sum + right, 0);
   const ofUnsure = unsure.reduce((sum, { of }) => sum + of, 0);
   const counts = [
@@ -170,7 +189,7 @@ function Calibration({ told }: { readonly told: Debrief }) {
         <tbody>
           {told.calibration.map(({ sure: name, right, of }) => (
             <tr key={name}>
-              <th scope="row">{name}</th>
+              <th scope="row">{SURE_WORDS[name]}</th>
               <td>
                 {of === 0
                   ? 'never said'

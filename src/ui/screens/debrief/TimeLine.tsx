@@ -2,11 +2,13 @@
  * The course of the attempt over bench time: tests by number, the outlet's voltage on this unit and on the twin, and
  * how many causes were left. A press on it goes to the nearest step; the table below it says the same.
  */
+
 import type { PointerEvent } from 'react';
 import { memo, useEffect, useId, useRef, useState } from 'react';
 import type { Elimination } from '../../../attempt/elimination.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import type { Lockstep } from '../../../attempt/twin.ts';
+import { testTitle } from '../../../words/actions.ts';
 import { benchTime } from '../../words/figures.ts';
 import type { Course } from './course.ts';
 import { courseOf, SQUARE } from './course.ts';
@@ -235,7 +237,7 @@ interface CursorTextProps {
 
 function CursorText({ x, width, lockstep, timeline, step }: CursorTextProps) {
   const mark = timeline.tests.find(({ first, last }) => step >= first && step <= last);
-  const text = `${benchTime(lockstep.steps[step]?.unit.at ?? 0)} ${mark === undefined ? 'as found' : width < WIDE ? `test ${mark.number}` : `${mark.number} ${mark.title}`}`;
+  const text = `${benchTime(lockstep.steps[step]?.unit.at ?? 0)} ${mark === undefined ? 'as found' : width < WIDE ? `test ${mark.number}` : `${mark.number} ${testTitle(mark.test)}`}`;
   const toLeft = x > width / 2;
   return (
     <text className="bold edged" x={toLeft ? x - 5 : x + 5} y={14} textAnchor={toLeft ? 'end' : 'start'}>

@@ -1,10 +1,12 @@
 /** The time line in figures: test by test, the outlet on both sides, and how many causes were left. */
+
 import { memo } from 'react';
 import type { Elimination, Undone } from '../../../attempt/elimination.ts';
 import { mainsText } from '../../../attempt/inWords.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import type { Lockstep } from '../../../attempt/twin.ts';
-import { actionNamed } from '../../../verification/actions.ts';
+import { testTitle } from '../../../words/actions.ts';
+import { causesTitle } from '../../../words/causes.ts';
 import { benchTime } from '../../words/figures.ts';
 import { levelAt } from './course.ts';
 import { Scroll } from './Scroll.tsx';
@@ -42,13 +44,13 @@ export const ToldTable = memo(function ToldTable({ lockstep, timeline, eliminati
             </tr>
           </thead>
           <tbody>
-            {timeline.tests.map(({ number, test, title, at, last, wrong }) => {
+            {timeline.tests.map(({ number, test, at, last, wrong }) => {
               const unit = steps[last]?.unit.at ?? at;
               const best = elimination === null ? null : bestOf(elimination, test);
               return (
                 <tr key={test}>
                   <th scope="row">
-                    {number} {title}
+                    {number} {testTitle(test)}
                   </th>
                   <td>{benchTime(at)}</td>
                   <td>
@@ -79,13 +81,12 @@ function AtTheEnd({ elimination, undone }: AtTheEndProps) {
   return (
     <>
       <p>
-        <strong>Left at the end: {remaining.length}.</strong> {remaining.map(({ title }) => title).join('; ')}
-        .
+        <strong>Left at the end: {remaining.length}.</strong>{' '}
+        {remaining.map(({ causes }) => causesTitle(causes)).join('; ')}.
       </p>
       {undone === null ? null : (
         <p>
-          Of the tests not done, “{actionNamed(undone.test)?.title ?? undone.test}” would have left{' '}
-          {undone.left}.
+          Of the tests not done, “{testTitle(undone.test)}” would have left {undone.left}.
         </p>
       )}
     </>

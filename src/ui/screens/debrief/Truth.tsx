@@ -2,6 +2,8 @@
 import { memo } from 'react';
 import type { Debrief } from '../../../attempt/debrief.ts';
 import { FAMILIES } from '../../../faults/families.ts';
+import { causeWords } from '../../../words/causes.ts';
+import { NEXT_WORDS, TELL_WORDS } from '../../words/answers.ts';
 
 export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {
   const { causes, due } = told;
@@ -9,26 +11,29 @@ export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {
     <section className="stack" aria-labelledby="cause-heading">
       <h2 id="cause-heading">The cause</h2>
       {causes.length === 0 ? <p>Nothing was wrong with this installation and unit.</p> : null}
-      {causes.map(({ id, title, family, where, cause, hazard }) => (
-        <div key={id} className="found">
-          <p>
-            <strong>{title}</strong> <span className="note">{FAMILIES[family]}</span>
-          </p>
-          <dl className="told">
-            <dt>where</dt>
-            <dd>{where}</dd>
-            <dt>comes from</dt>
-            <dd>{cause}</dd>
-            <dt>at risk</dt>
-            <dd>{hazard}</dd>
-          </dl>
-        </div>
-      ))}
+      {causes.map(({ id, family }) => {
+        const { title, where, cause, hazard } = causeWords(id);
+        return (
+          <div key={id} className="found">
+            <p>
+              <strong>{title}</strong> <span className="note">{FAMILIES[family]}</span>
+            </p>
+            <dl className="told">
+              <dt>where</dt>
+              <dd>{where}</dd>
+              <dt>comes from</dt>
+              <dd>{cause}</dd>
+              <dt>at risk</dt>
+              <dd>{hazard}</dd>
+            </dl>
+          </div>
+        );
+      })}
       <dl className="told">
         <dt>next</dt>
-        <dd>{[...new Set(due.next)].join(', or ')}</dd>
+        <dd>{[...new Set(due.next)].map((step) => NEXT_WORDS[step]).join(', or ')}</dd>
         <dt>tell</dt>
-        <dd>{[...new Set(due.tell)].join(', or ')}</dd>
+        <dd>{[...new Set(due.tell)].map((who) => TELL_WORDS[who]).join(', or ')}</dd>
       </dl>
     </section>
   );

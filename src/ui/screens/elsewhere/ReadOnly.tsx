@@ -1,5 +1,5 @@
 /** An attempt that another tab holds, as it was kept when it was opened here: to be looked at, not worked on. */
-import { allowedActions } from '../../../scenario/scenario.ts';
+import type { ReactNode } from 'react';
 import type { Bench } from '../../flow/bench.ts';
 import type { Place } from '../../flow/place.ts';
 import { ExportButton } from '../../parts/ExportButton.tsx';
@@ -19,8 +19,30 @@ interface Props {
 }
 
 export function ReadOnly({ bench, place, onTakeOver, onReadAgain }: Props) {
-  const heading = useFocus<HTMLHeadingElement>();
   const { scenario, attempt } = bench.run;
+  return (
+    <ToRead bench={bench}>
+      <p>
+        Open in another tab, which stood here when this was read:{' '}
+        <strong>{standsText(place, scenario)}</strong>. Nothing can be done or changed here.
+      </p>
+      <div className="acts">
+        <button type="button" className="main" onClick={onReadAgain}>
+          Read it anew
+        </button>
+        <button type="button" onClick={onTakeOver}>
+          Take it over
+        </button>
+        <ExportButton attempt={attempt} />
+      </div>
+    </ToRead>
+  );
+}
+
+/** The bench as its log has it, with nothing on it to press; what stands above it is the caller's. */
+export function ToRead({ bench, children }: { readonly bench: Bench; readonly children: ReactNode }) {
+  const heading = useFocus<HTMLHeadingElement>();
+  const { scenario } = bench.run;
   return (
     <div className="bench">
       <Head bench={bench} keepFailed={false} />
@@ -29,26 +51,14 @@ export function ReadOnly({ bench, place, onTakeOver, onReadAgain }: Props) {
           <h2 id="reading-heading" ref={heading} tabIndex={-1}>
             Read only
           </h2>
-          <p>
-            Open in another tab, which stood here when this was read:{' '}
-            <strong>{standsText(place, scenario)}</strong>. Nothing can be done or changed here.
-          </p>
-          <div className="acts">
-            <button type="button" className="main" onClick={onReadAgain}>
-              Read it anew
-            </button>
-            <button type="button" onClick={onTakeOver}>
-              Take it over
-            </button>
-            <ExportButton attempt={attempt} />
-          </div>
+          {children}
         </section>
         <div className="wide-stack beside">
           <Papers scenario={scenario} papers={bench.run.papers} />
           <div className="strip-known">
             <Known bench={bench} />
           </div>
-          <YourTests bench={bench} actions={allowedActions(scenario)} />
+          <YourTests bench={bench} />
         </div>
       </main>
       <Foot />

@@ -1,5 +1,7 @@
 /** What else can be done at the bench while a test is open: one act at a time, chosen by name. */
-import type { OperationInput } from '../../../bench/operation.ts';
+import { useState } from 'react';
+import type { DetectorProof, OperationInput } from '../../../bench/operation.ts';
+import { PROOFS } from '../../../bench/operation.ts';
 import type { Line } from '../../../laws/conductors.ts';
 import { LINES } from '../../../laws/conductors.ts';
 import type { Papers } from '../../../verification/testAction.ts';
@@ -7,6 +9,7 @@ import { useKept } from '../../flow/useKept.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { FigureField } from '../../parts/FigureField.tsx';
 import { figureWithin } from '../../words/ranges.ts';
+import { PROOF_WORDS } from '../../words/trade.ts';
 import type { FiguredAct } from './acts.ts';
 import { actsOn, figuredActsOn } from './acts.ts';
 
@@ -14,6 +17,8 @@ interface Props {
   readonly papers: Papers;
   /** The longest start delay by the unit's sheet, s, while it may be running. */
   readonly startDelay: number | null;
+  /** How the detector was proved the last time; null before the first. */
+  readonly lastProof: DetectorProof | null;
   readonly onDo: (operation: OperationInput) => void;
 }
 
@@ -30,7 +35,7 @@ function withFigures({ asks, operation }: FiguredAct, typed: Typed, line: Line):
     : operation(Object.fromEntries(figures) as Record<string, number>, line);
 }
 
-export function Do({ papers, startDelay, onDo }: Props) {
+export function Do({ papers, startDelay, lastProof, onDo }: Props) {
   const [name, setName] = useKept('act', '');
   const [typed, setTyped] = useKept<Typed>('act figures', {});
   const [line, setLine] = useKept<Line>('act line', 'L1', LINES);
@@ -85,9 +90,53 @@ export function Do({ papers, startDelay, onDo }: Props) {
           onChange={(x) => setLine(x as Line)}
         />
       ) : null}
-      <button type="button" disabled={chosen === null} onClick={() => chosen !== null && onDo(chosen)}>
-        Do it
-      </button>
+      {chosen?.op === 'prove-dead' ? (
+        <Prove key={name} last={lastProof} onProve={(proof) => onDo({ ...chosen, proof })} />
+      ) : (
+        <button type="button" disabled={chosen === null} onClick={() => chosen !== null && onDo(chosen)}>
+          Do it
+        </button>
+      )}
     </section>
   );
 }
+
+interface ProveProps {
+  readonly last: DetectorProof | null;
+  readonly onProve: (proof: DetectorProof) => void;
+}
+
+/** When the detector is tried is the trainee’s to say, the first time; then it is done as it was done last. */
+function Prove({ last, onProve }: ProveProps) {
+  const [isAsked, setAsked] = useState(last === null);
+  if (last !== null && !isAsked)
+    return (
+      <div className="acts">
+        <button type="button" onClick={() => onProve(last)}>
+          As last time: {PROOF_WORDS[last]}
+        </button>
+        <button type="button" className="plain" onClick={() => setAsked(true)}>
+          Another way
+        </button>
+      </div>
+    );
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: buttons that act are no set of fields
+    <div className="acts" role="group" aria-label="detector and proving unit">
+      {PROOFS.map((proof) => (
+        <button
+          key={proof}
+          type="button"
+          onClick={() => {
+            setAsked(false);
+            onProve(proof);
+          }}
+        >
+          {capital(PROOF_WORDS[proof])}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

@@ -5,7 +5,7 @@
 import type { Place } from '../../../bench/terminals.ts';
 import { PLACES } from '../../../bench/terminals.ts';
 import type { Bench } from '../../flow/bench.ts';
-import { provedDeadAt } from '../../flow/known.ts';
+import { proofsOf, proofText } from '../../flow/known.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
 import { hasLeads } from '../../flow/measurement.ts';
 import { benchTime } from '../../words/figures.ts';
@@ -66,12 +66,14 @@ export function lastProvedText(bench: Bench, draft: MeasurementDraft): string {
       : ['outlet.PE'];
   const places = PLACES.filter((place: Place) => touched.some((t) => t.startsWith(`${place}.`)));
   const listed: readonly Place[] = places.length === 0 ? ['origin'] : places;
+  const proofs = proofsOf(bench);
   return listed
     .map((place) => {
-      const at = provedDeadAt(bench, place);
-      return at === null
-        ? `${PLACE_WORDS[place]}: not proved dead since last energised`
-        : `${PLACE_WORDS[place]}: proved dead ${benchTime(at)}, two-pole detector`;
+      const proof = proofs[place];
+      if (proof === undefined) return `${PLACE_WORDS[place]}: not proved dead since last energised`;
+      return proof.isWhole
+        ? `${PLACE_WORDS[place]}: proved dead ${benchTime(proof.at)}, two-pole detector`
+        : `${PLACE_WORDS[place]}: not proved dead: ${proofText(proof)}`;
     })
     .join(' · ');
 }

@@ -1,11 +1,13 @@
 /** Step three of a test: what was seen and heard since the lock, the readings and their record, and what else is done. */
+
 import { useEffect, useState } from 'react';
 import type { EntryOf } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import type { OperationInput } from '../../../bench/operation.ts';
 import type { Papers } from '../../../verification/testAction.ts';
+import type { InWords } from '../../../words/actions.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
-import { perceived, runningStartDelay } from '../../flow/known.ts';
+import { lastProof, perceived, runningStartDelay } from '../../flow/known.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
 import { Why } from '../../parts/Why.tsx';
 import { answerText } from '../../words/answers.ts';
@@ -22,7 +24,7 @@ interface Props {
   readonly test: string;
   readonly since: number;
   readonly prediction: EntryOf<'prediction'> | undefined;
-  readonly lines: readonly Line[];
+  readonly lines: readonly InWords<Line>[];
   /** Whether each line's reason can be unfolded once it is locked. */
   readonly tellsWhy: boolean;
   readonly failed: string | null;
@@ -77,14 +79,14 @@ export function Observe({
       </section>
       <Announcer bench={bench} />
       <Measure bench={bench} site={papers.site} measuring={measuring} onApply={onDo} />
-      <Do papers={papers} startDelay={runningStartDelay(bench)} onDo={onDo} />
+      <Do papers={papers} startDelay={runningStartDelay(bench)} lastProof={lastProof(bench)} onDo={onDo} />
     </div>
   );
 }
 
 interface SaidProps {
   readonly prediction: EntryOf<'prediction'>;
-  readonly lines: readonly Line[];
+  readonly lines: readonly InWords<Line>[];
   readonly tellsWhy: boolean;
 }
 

@@ -3,6 +3,7 @@ import type { FormEvent } from 'react';
 import { useId, useState } from 'react';
 import type { TypedUnit } from '../../../attempt/attempt.ts';
 import { TYPED_UNITS } from '../../../attempt/attempt.ts';
+import { displayOf, showsTripTime } from '../../../attempt/display.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import { TRIPPED_WHAT } from '../../../bench/reading.ts';
 import { readingField } from '../../flow/fields.ts';
@@ -11,12 +12,12 @@ import { Choice } from '../../parts/Choice.tsx';
 import { FigureInput } from '../../parts/FigureInput.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { UnitChoice } from '../../parts/UnitChoice.tsx';
-import { typedNumber, typedWithUnit } from '../../words/figures.ts';
+import { NO_TRIP, typedNumber, typedWithUnit } from '../../words/figures.ts';
 import { readingTitle } from '../../words/trade.ts';
 import type { Observation } from './records.ts';
 import { recordText } from './records.ts';
 
-type Further = Pick<Observation, 'low' | 'duty' | 'amps' | 'tripped' | 'volts'>;
+type Further = Pick<Observation, 'low' | 'duty' | 'amps' | 'tripMs' | 'tripped' | 'volts'>;
 export type Typed = Pick<Observation, 'value' | 'qualifier' | 'unit'> & Further;
 
 const TRIPPED_WORDS = {
@@ -27,7 +28,14 @@ const TRIPPED_WORDS = {
   none: 'nothing',
 } as const;
 
-const SIGNS = ['', '>', '<', 'no reading'] as const;
+/** As it is typed, and as the page's own pad types it. */
+const NO_READING = 'no reading';
+const SIGN_WORDS = [
+  ['>', '> over'],
+  ['<', '< under'],
+] as const;
+const TIMED_SIGNS = [['>', NO_TRIP]] as const;
+const SIGNS = ['', '>', '<', 'no-reading'] as const;
 
 const PILOT_EXTRAS = [
   ['low', 'low half, V'],
@@ -70,15 +78,17 @@ interface EntryProps {
 function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
   const id = useId();
   const isPilot = reading.quantity === 'pilot';
+  const isTimed = showsTripTime(reading);
   const field = readingField(reading);
   const [value, setValue] = useKept(`${field} value`, '');
   const [sign, setSign] = useKept(`${field} sign`, '', SIGNS);
-  const [unit, setUnit] = useKept(`${field} unit`, lastUnit, Object.keys(TYPED_UNITS));
+  const [unit, setUnit] = useKept(`${field} unit`, isTimed ? '' : lastUnit, Object.keys(TYPED_UNITS));
   const [extra, setExtra] = useKept<Readonly<Record<string, string>>>(
     `${field} extra`,
     // As with the unit: the trainee's own last, not what the instrument is set to.
     reading.quantity === 'insulation' && lastVolts !== '' ? { volts: lastVolts } : {},
   );
+  const hasNoFigure = sign === 'no-reading' || (isTimed && sign === '>');
   const more = (name: string) => (text: string) => setExtra({ ...extra, [name]: text });
   const [error, setError] = useState<string | null>(null);
 
@@ -92,38 +102,54 @@ function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
   const typed = (): Typed | string => {
     const further = furtherTyped();
     if (further === null) return 'The further figures are numbers, or left empty.';
-    if (sign === 'no reading')
-      return { value: null, qualifier: sign, unit: unit || reading.unit, ...further };
+    if (sign === 'no-reading')
+      return { value: null, qualifier: sign, unit: unit || displayOf(reading).unit, ...further };
     const number = typedNumber(value);
+    if (isTimed) return timeTyped(number, further);
     if (number === null) return 'A figure is expected, as 0.37 or 0,37.';
     if (unit === '') return 'Choose the unit that belongs to the figure.';
     return { value: number, qualifier: sign === '>' || sign === '<' ? sign : null, unit, ...further };
   };
 
+  /** Of a test at a fixed current: the time alone, or that it did not trip. */
+  const timeTyped = (number: number | null, further: Further): Typed | string => {
+    const record = { value: null, unit: 'ms', ...further } as const;
+    if (sign === '>') return { ...record, qualifier: '>' };
+    if (unit !== '' && unit !== 'ms') return 'The time is expected in milliseconds.';
+    return number === null
+      ? 'The time is expected, as 23, or “no trip”.'
+      : { ...record, qualifier: null, tripMs: number };
+  };
+
   const furtherTyped = (): Further | null => {
-    if (extra.tripped !== undefined && extra.tripped !== '') return { tripped: extra.tripped };
-    const filled = Object.entries(extra).filter(([, text]) => text.trim() !== '');
+    const { tripped = '', ...figures } = extra;
+    const filled = Object.entries(figures).filter(([, text]) => text.trim() !== '');
     const numbers = filled.map(([name, text]) => [name, typedNumber(text)] as const);
     if (numbers.some(([, number]) => number === null)) return null;
     // The duty is typed in per cent and kept as a share.
-    return Object.fromEntries(
-      numbers.map(([name, number]) => [
-        name,
-        name === 'duty' ? Number(((number ?? 0) / 100).toFixed(6)) : number,
-      ]),
-    );
+    return {
+      ...Object.fromEntries(
+        numbers.map(([name, number]) => [
+          name,
+          name === 'duty' ? Number(((number ?? 0) / 100).toFixed(6)) : number,
+        ]),
+      ),
+      ...(tripped === '' ? {} : { tripped }),
+    };
   };
 
   return (
     <form onSubmit={submit} noValidate aria-label={`Write down: ${readingTitle(reading)}`} className="stack">
       <div className="entry">
         <div className="field">
-          <label htmlFor={`${id}-value`}>{isPilot ? 'high half' : 'it shows'}</label>
+          <label htmlFor={`${id}-value`}>
+            {isPilot ? 'high half' : isTimed ? 'tripped after, ms' : 'it shows'}
+          </label>
           <FigureInput
             id={`${id}-value`}
             data-sign={sign === '>' || sign === '<' ? sign : '='}
-            value={sign === 'no reading' ? '' : value}
-            readOnly={sign === 'no reading'}
+            value={hasNoFigure ? '' : value}
+            readOnly={hasNoFigure}
             aria-invalid={error !== null || undefined}
             aria-describedby={error === null ? undefined : `${id}-error`}
             onChange={(event) => {
@@ -131,26 +157,23 @@ function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
               // words for none.
               const withUnit = typedWithUnit(event.target.value);
               if (withUnit !== null) setUnit(withUnit.unit);
+              // There is no list of units to take a wrong one back in.
+              else if (isTimed) setUnit('');
               const text = withUnit?.figure ?? event.target.value;
               const typedSign = /^\s*([=<>])/.exec(text)?.[1];
-              if (text.trim() === 'no reading') setSign('no reading');
+              if (text.trim() === NO_READING) setSign('no-reading');
               else if (typedSign !== undefined) setSign(typedSign === '=' ? '' : typedSign);
-              else if (sign === 'no reading') setSign('');
+              else if (hasNoFigure) setSign('');
               setValue(text.replace(/^\s*([=<>]\s*|no reading)/, ''));
               setError(null);
             }}
           />
         </div>
-        <UnitChoice above value={unit} onChange={setUnit} />
+        {isTimed ? null : <UnitChoice above value={unit} onChange={setUnit} />}
         <Choice
           above
           label="sign"
-          options={[
-            ['', '='],
-            ['>', '> over'],
-            ['<', '< under'],
-            ['no reading', 'no reading'],
-          ]}
+          options={[['', '='], ...(isTimed ? TIMED_SIGNS : SIGN_WORDS), ['no-reading', NO_READING]]}
           value={sign}
           onChange={setSign}
         />
@@ -161,6 +184,14 @@ function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
             <TextField key={name} label={label} numeric value={extra[name] ?? ''} onChange={more(name)} />
           ))}
         </div>
+      ) : null}
+      {reading.quantity === 'residual' && !isTimed ? (
+        <TextField
+          label="the last step after, ms; may be left out"
+          numeric
+          value={extra.tripMs ?? ''}
+          onChange={more('tripMs')}
+        />
       ) : null}
       {reading.quantity === 'residual' ? (
         <Choice

@@ -60,7 +60,14 @@ const ACTS: readonly Act[] = [
   ['dead outlet', 'prove dead at the outlet', { op: 'prove-dead', at: 'outlet' }],
   ['isolate', 'isolate at the origin: all poles, locked', { op: 'isolate' }],
   ['isolate line', 'isolate at the origin: line poles only, locked', { op: 'isolate', poles: 'line' }],
-  ['energise', 'energise', { op: 'energise' }],
+  [
+    'isolate main',
+    'isolate at the main switch: whole installation, locked',
+    { op: 'isolate', at: 'main-switch' },
+  ],
+  ['energise', 'energise: all that is off', { op: 'energise' }],
+  ['energise origin', 'energise at the origin', { op: 'energise', at: 'origin' }],
+  ['energise main', 'energise at the main switch', { op: 'energise', at: 'main-switch' }],
   ['open cover', 'open the cover', { op: 'open-cover' }],
   ['close cover', 'close the cover', { op: 'close-cover' }],
   ['discharge', 'wait for stored energy to go', { op: 'discharge' }],
@@ -78,7 +85,7 @@ const ARRESTER: readonly Act[] = [
   ['connect arrester', 'connect the surge arrester', { op: 'reconnect', what: 'arrester' }],
 ];
 
-/** Dead work at the origin: what can be taken off, and the links for R1 + R2. */
+/** Dead work at the origin: what can be taken off, and the links for R1 + R2 and for line and neutral. */
 const originActs = (site: Site): readonly Act[] => {
   const what = site.earthing === 'TT' ? 'electrode' : 'earthing-conductor';
   const words = site.earthing === 'TT' ? 'earth electrode' : 'earthing conductor';
@@ -88,6 +95,12 @@ const originActs = (site: Site): readonly Act[] => {
     ...linesOf(site).flatMap((x): Act[] => [
       [`link ${x}`, `link ${x} to PE at the origin`, { op: 'link', between: [`origin.${x}`, 'origin.PE'] }],
       [`unlink ${x}`, `take the ${x} link out`, { op: 'unlink', between: [`origin.${x}`, 'origin.PE'] }],
+      [`link ${x} N`, `link ${x} to N at the origin`, { op: 'link', between: [`origin.${x}`, 'origin.N'] }],
+      [
+        `unlink ${x} N`,
+        `take the link from ${x} to N out`,
+        { op: 'unlink', between: [`origin.${x}`, 'origin.N'] },
+      ],
     ]),
   ];
 };

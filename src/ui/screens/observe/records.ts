@@ -4,6 +4,7 @@ import type { Run } from '../../../attempt/run.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import type { Bench } from '../../flow/bench.ts';
+import { NO_TRIP } from '../../words/figures.ts';
 
 export type Observation = EntryOf<'observation'>;
 
@@ -22,7 +23,7 @@ export const recordOf = (run: Run, index: number): Observation | undefined =>
 /** The unit in which the trainee last wrote this quantity. */
 export function lastUnit(run: Run, quantity: Reading['quantity']): TypedUnit | '' {
   const last = entriesAbout(run.attempt, 'observation').findLast(
-    ({ reading }) => run.readings[reading]?.reading.quantity === quantity,
+    ({ reading, value }) => value !== null && run.readings[reading]?.reading.quantity === quantity,
   );
   return last?.unit ?? '';
 }
@@ -31,16 +32,23 @@ export function lastUnit(run: Run, quantity: Reading['quantity']): TypedUnit | '
 export const lastVolts = (run: Run): string =>
   String(entriesAbout(run.attempt, 'observation').findLast(({ volts }) => volts !== undefined)?.volts ?? '');
 
-export function recordText({ value, qualifier, unit, low, duty, amps, tripped, volts }: Observation): string {
+export function recordText(record: Observation): string {
+  const { value, low, duty, amps, tripMs, tripped, volts } = record;
   const further = [
     low === undefined ? '' : `low ${typedText(low)}\u202fV`,
     duty === undefined ? '' : `duty ${typedText(Number((100 * duty).toFixed(4)))}\u202f%`,
     amps === undefined ? '' : `${typedText(amps)}\u202fA`,
+    tripMs === undefined || value === null ? '' : `last step ${typedText(tripMs)}\u202fms`,
     tripped === undefined ? '' : `tripped: ${tripped}`,
     volts === undefined ? '' : `at ${typedText(volts)}\u202fV`,
   ].filter((text) => text !== '');
-  const figure = value === null ? 'no reading' : `${qualifier ?? ''} ${typedText(value)}\u202f${unit}`.trim();
-  return [figure, ...further].join(', ');
+  return [figureTyped(record), ...further].join(', ');
+}
+
+function figureTyped({ value, qualifier, unit, tripMs }: Observation): string {
+  if (value !== null) return `${qualifier ?? ''} ${typedText(value)}\u202f${unit}`.trim();
+  if (tripMs !== undefined) return `${typedText(tripMs)}\u202fms`;
+  return qualifier === '>' ? NO_TRIP : 'no reading';
 }
 
 const typedText = (value: number): string => String(value).replace('-', '−');

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { rungOf } from '../../../attempt/rung.ts';
 import type { About } from '../../../store/about.ts';
+import { verdictTitle } from '../../words/answers.ts';
 import { dayText, momentText } from '../../words/dates.ts';
 import { recordNumber } from '../../words/figures.ts';
 import { RUNG_NAMES } from '../../words/rungs.ts';
@@ -88,8 +89,8 @@ function Outcome({ row, isUnreadable }: { readonly row: Row; readonly isUnreadab
   const { said, verdictRight, gatesMet, total, of, passed, differs } = summary;
   return (
     <p>
-      “{said === null ? 'no verdict' : `${said.charAt(0).toUpperCase()}${said.slice(1)}`}”:{' '}
-      {verdictRight ? 'right' : 'not right'} · gates {gatesMet ? 'met' : <strong>not met</strong>} ·{' '}
+      “{said === null ? 'no verdict' : verdictTitle(said)}”: {verdictRight ? 'right' : 'not right'} · gates{' '}
+      {gatesMet ? 'met' : <strong>not met</strong>} ·{' '}
       <strong>
         {total} of {of}
       </strong>

@@ -1,5 +1,6 @@
 /** How often each sureness was right, over all concluded attempts: drawn, and the same as a table. */
 import type { Calibrated } from '../../../attempt/recordSums.ts';
+import { SURE_WORDS } from '../../words/answers.ts';
 import { PLOT, Plot } from './Plot.tsx';
 
 /** Middle of a column, of three. */
@@ -41,7 +42,7 @@ export function Calibration({ over }: { readonly over: readonly Calibrated[] }) 
                   </>
                 )}
                 <text x={columnAt(i)} y={PLOT.bottom + 18} textAnchor="middle">
-                  {sure}
+                  {SURE_WORDS[sure]}
                 </text>
               </g>
             ))}
@@ -69,7 +70,7 @@ export function Calibration({ over }: { readonly over: readonly Calibrated[] }) 
           <tbody>
             {over.map(({ sure, right, of, share, compared }) => (
               <tr key={sure}>
-                <th scope="row">{sure}</th>
+                <th scope="row">{SURE_WORDS[sure]}</th>
                 <td>{of === 0 ? '–' : `${right} of ${of}`}</td>
                 <td>
                   {share === null ? '' : `${Math.round(100 * share)} %: `}

@@ -2,18 +2,26 @@
  * A worked run: the job done by somebody who does it rightly, one step after the other, forward and back. Nothing of
  * it is kept or marked; at its end the same job is the trainee's own, with the lines filled in.
  */
+
 import { useCallback, useState } from 'react';
 import { supportOf } from '../../../attempt/rung.ts';
-import { entryNamed } from '../../../faults/catalogue.ts';
 import { readingScenario } from '../../../scenario/scenario.ts';
+import { causeTitle } from '../../../words/causes.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
 import { Why } from '../../parts/Why.tsx';
-import { answerText } from '../../words/answers.ts';
+import {
+  answerText,
+  JUDGED_WORDS,
+  LIMIT_WORDS,
+  NEXT_WORDS,
+  TELL_WORDS,
+  VERDICT_WORDS,
+} from '../../words/answers.ts';
 import { benchTime, figureText, shownText } from '../../words/figures.ts';
 import { operationText, readingTitle } from '../../words/trade.ts';
-import { SUBJECT_WORDS } from '../bench/Predict.tsx';
+import { OWN_WORDS, SUBJECT_WORDS } from '../bench/Predict.tsx';
 import { recordText } from '../observe/records.ts';
 import type { Offered } from '../offered.ts';
 import { unitLine } from '../offered.ts';
@@ -193,10 +201,10 @@ function Judged({ step: { lines, limits } }: Of<'judged'>) {
       {lines.map(({ text, subject, judged }) => (
         <li key={text}>
           <div>
-            <span className="note">{SUBJECT_WORDS[subject]} </span>
+            <span className="note">{OWN_WORDS[subject]} </span>
             {text}
           </div>
-          <strong>{judged}</strong>
+          <strong>{JUDGED_WORDS[judged]}</strong>
         </li>
       ))}
       {limits.map(({ text, sum, typed, judged }, i) => (
@@ -209,7 +217,7 @@ function Judged({ step: { lines, limits } }: Of<'judged'>) {
               {typed === undefined ? '' : `${recordText(typed)} · `}limit: {sum}
             </span>
           </div>
-          <strong>{judged}</strong>
+          <strong>{LIMIT_WORDS[judged]}</strong>
         </li>
       ))}
     </ol>
@@ -221,13 +229,13 @@ function Concluded({ step: { conclusion } }: Of<'concluded'>) {
   return (
     <dl className="told">
       <dt>verdict</dt>
-      <dd className="true">{verdict}</dd>
+      <dd className="true">{VERDICT_WORDS[verdict]}</dd>
       <dt>cause</dt>
-      <dd>{cause === null ? 'not known' : (entryNamed(cause)?.title ?? 'nothing is wrong')}</dd>
+      <dd>{cause === null ? 'not known' : causeTitle(cause)}</dd>
       <dt>what next</dt>
-      <dd>{next}</dd>
+      <dd>{NEXT_WORDS[next]}</dd>
       <dt>whom to tell</dt>
-      <dd>{tell}</dd>
+      <dd>{TELL_WORDS[tell]}</dd>
     </dl>
   );
 }

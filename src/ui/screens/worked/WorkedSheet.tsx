@@ -4,7 +4,7 @@ import { Frame } from '../../drawing/Frame.tsx';
 import { leadLines } from '../../drawing/leadLines.ts';
 import { fixedTerminal, shownPart } from '../../drawing/shownPart.ts';
 import { useDrawn } from '../../drawing/useDrawn.ts';
-import { SUPPLY_WORDS, standInText } from '../../flow/known.ts';
+import { standInText, supplyText } from '../../flow/known.ts';
 import { leadsOf, outOfReach } from '../../flow/leads.ts';
 import { instrumentWords, lastDraft } from '../../flow/measurement.ts';
 import { benchTime } from '../../words/figures.ts';
@@ -49,8 +49,8 @@ export function WorkedSheet({ step }: { readonly step: WorkedStep }) {
             <strong className="lead-words">{words}</strong>
           )}
           <span className="note">
-            supply {SUPPLY_WORDS[position.supply]} · cover {position.cover}, conductors {position.unit} ·
-            stand-in {standInText(bench)}
+            supply {supplyText(position)} · cover {position.cover}, conductors {position.unit} · stand-in{' '}
+            {standInText(bench)}
           </span>
         </p>
       </Frame>

@@ -2,7 +2,7 @@
  * A worked attempt cut into steps to be looked at one by one: for each test its lines, what was done up to each
  * reading, and the judgement; at the end the conclusion. Data only; how a step looks is Worked.tsx's business.
  */
-import type { Answer, EntryOf } from '../../../attempt/attempt.ts';
+import type { Answer, EntryOf, Judged, LimitJudged } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import { testFigures, testLines } from '../../../attempt/lines.ts';
 import { workingAttempt } from '../../../attempt/worked.ts';
@@ -10,6 +10,15 @@ import type { Reading } from '../../../bench/reading.ts';
 import type { Scenario } from '../../../scenario/scenario.ts';
 import { actionNamed } from '../../../verification/actions.ts';
 import type { Figure, Stage } from '../../../verification/testAction.ts';
+import type { InWords } from '../../../words/actions.ts';
+import {
+  figureInWords,
+  limitSum,
+  limitText,
+  lineInWords,
+  testPurpose,
+  testTitle,
+} from '../../../words/actions.ts';
 import type { Bench, Happened } from '../../flow/bench.ts';
 import { takingUp, upTo } from '../../flow/bench.ts';
 import { perceived } from '../../flow/known.ts';
@@ -29,8 +38,8 @@ export type WorkedStep = {
   | (InTest & {
       readonly kind: 'lines';
       readonly purpose: string;
-      readonly lines: readonly (Line & { readonly answer: Answer })[];
-      readonly figures: readonly Figure[];
+      readonly lines: readonly (InWords<Line> & { readonly answer: Answer })[];
+      readonly figures: readonly InWords<Figure>[];
     })
   | (InTest & {
       readonly kind: 'done';
@@ -46,13 +55,13 @@ export type WorkedStep = {
       readonly lines: readonly {
         readonly text: string;
         readonly subject: Line['subject'];
-        readonly judged: string;
+        readonly judged: Judged;
       }[];
       readonly limits: readonly {
         readonly text: string;
         readonly sum: string;
         readonly typed: EntryOf<'observation'> | undefined;
-        readonly judged: string;
+        readonly judged: LimitJudged;
       }[];
     })
   | { readonly kind: 'concluded'; readonly conclusion: EntryOf<'conclusion'> }
@@ -78,8 +87,8 @@ function stepsOfTest(bench: Bench, from: number, to: number, number: number): re
   const prediction = run.attempt.entries[from];
   const action = prediction?.kind === 'prediction' ? actionNamed(prediction.test) : undefined;
   if (prediction?.kind !== 'prediction' || action === undefined) return [];
-  const place = { title: action.title, stage: action.stage, number };
-  const lines = testLines(run.scenario, action);
+  const place = { title: testTitle(action.id), stage: action.stage, number };
+  const lines = testLines(run.scenario, action).map((line) => lineInWords(action.id, line));
   const own = happened.filter(({ entry }) => entry > from && entry < to);
   const written = run.attempt.entries
     .slice(from, to)
@@ -91,9 +100,9 @@ function stepsOfTest(bench: Bench, from: number, to: number, number: number): re
       ...place,
       kind: 'lines',
       bench: upTo(bench, began),
-      purpose: action.purpose,
+      purpose: testPurpose(action.id),
       lines: lines.map((line) => ({ ...line, answer: line.right })),
-      figures: testFigures(run.scenario, action),
+      figures: testFigures(run.scenario, action).map((figure) => figureInWords(action.id, figure)),
     },
     ...upToReadings(own).map((operations): WorkedStep => {
       const first = happened.indexOf(operations[0] as Happened);
@@ -126,7 +135,9 @@ function stepsOfTest(bench: Bench, from: number, to: number, number: number): re
             limits: judgement.limits.flatMap(({ id, reading, judged }) => {
               const limit = action.limits(run.papers).find((one) => one.id === id);
               const typed = written.find((one) => one.reading === reading);
-              return limit === undefined ? [] : [{ text: limit.text, sum: limit.sum, typed, judged }];
+              return limit === undefined
+                ? []
+                : [{ text: limitText(action.id, limit), sum: limitSum(action.id, limit), typed, judged }];
             }),
           },
         ]

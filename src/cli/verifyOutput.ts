@@ -1,11 +1,12 @@
 /** What `verify --json` prints. Names and shapes are the contract's. */
+import type { Verification } from '../scenario/verify.ts';
 import { sourceText } from '../verification/sources.ts';
-import type { Verification } from './verify.ts';
+import { adviceText, limitSum, lineInWords, stopWhy } from '../words/actions.ts';
 
 export function verifyOutput({ conclusion, stopped, actions }: Verification) {
   return {
     conclusion,
-    stopped,
+    stopped: stopped && { action: stopped.action, why: stopWhy(stopped.action, stopped.line) },
     broken: actions.flatMap(({ action, expectations }) =>
       expectations
         .filter(({ finding }) => finding === 'broken')
@@ -13,7 +14,8 @@ export function verifyOutput({ conclusion, stopped, actions }: Verification) {
           action: action.id,
           expectation: e.id,
           should: e.should,
-          text: e.text,
+          text: lineInWords(action.id, e).text,
+          why: lineInWords(action.id, e).why,
           of: e.of,
           source: sourceText(e.source),
           points: e.points,
@@ -30,8 +32,16 @@ export function verifyOutput({ conclusion, stopped, actions }: Verification) {
         limit: limit.limit,
         pass,
         tooClose,
-        sum: limit.sum,
+        sum: limitSum(action.id, limit),
         source: sourceText(limit.source),
+      })),
+    ),
+    advice: actions.flatMap(({ action, advice }) =>
+      advice.map((one) => ({
+        action: action.id,
+        id: one.id,
+        text: adviceText(action.id, one),
+        source: sourceText(one.source),
       })),
     ),
     readings: actions.flatMap(({ action, run }) =>

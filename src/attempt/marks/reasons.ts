@@ -1,0 +1,102 @@
+/**
+ * The reasons for a verdict: the findings that it rests on, what next and whom to tell, and which tests are repeated
+ * after something was put right. That a unit is fit, or that it could not be told, rests on the tests that were done.
+ */
+import type { NextStep, Tell } from '../../faults/fault.ts';
+import { allowedActions } from '../../scenario/scenario.ts';
+import type { Verified } from '../../scenario/verify.ts';
+import type { TestAction } from '../../verification/testAction.ts';
+import type { EntryOf } from '../attempt.ts';
+import type { DueRepeats } from '../repeats.ts';
+import { repairedIn, shareDone, shareNamed } from '../repeats.ts';
+import type { Run } from '../run.ts';
+import { sittingsOf } from '../sitting.ts';
+import { truthOf } from '../truth.ts';
+import type { Expected, PartMark, Rate } from './counted.ts';
+import { doneOf, shareOf } from './counted.ts';
+import { conclusionOf, isRightVerdict } from './verdict.ts';
+
+/** Findings two fifths, next, whom to tell and repeats a fifth each. */
+const WITH_REPEATS = { findings: 0.4, next: 0.2, tell: 0.2, repeats: 0.2 } as const;
+/** Where no repeat was asked for, the others share it. */
+const WITHOUT_REPEATS = { findings: 0.5, next: 0.25, tell: 0.25, repeats: 0 } as const;
+
+export interface ReasonsSum {
+  /** Null where the verdict is not right: then none holds. */
+  readonly findings: Rate | null;
+  readonly next: boolean;
+  readonly tell: boolean;
+  /** Share of the tests to repeat that were named, needless ones taken off; null where that was not asked. */
+  readonly repeats: number | null;
+  /** The tests that the verdict rests on; null where it rests on what was found. */
+  readonly rests: Rate | null;
+}
+
+/** The sum is null where nothing was concluded. */
+export function reasonsMark(run: Run, expected: Expected, repeats: DueRepeats): PartMark<ReasonsSum | null> {
+  const conclusion = conclusionOf(run);
+  if (conclusion === undefined) return { share: 0, sum: null };
+  const { asNow } = expected;
+  const weights = repeats.named === null ? WITHOUT_REPEATS : WITH_REPEATS;
+  const due = dueSteps(run, asNow);
+  const found = findingsOf(run, asNow, conclusion, repeats);
+  const next = due.next.includes(conclusion.next);
+  const tell = due.tell.includes(conclusion.tell);
+  const rests = conclusion.verdict === 'not-fit' ? null : doneOf(run, expected);
+  const share =
+    (rests === null ? 1 : shareOf(rests)) *
+    (weights.findings * found.share +
+      weights.next * Number(next) +
+      weights.tell * Number(tell) +
+      weights.repeats * shareNamed(repeats));
+  const named = repeats.named === null ? null : shareNamed(repeats);
+  return { share, sum: { findings: found.sum, next, tell, repeats: named, rests } };
+}
+
+function findingsOf(
+  run: Run,
+  asNow: Verified,
+  { findings, verdict }: EntryOf<'conclusion'>,
+  repeats: DueRepeats,
+): PartMark<Rate | null> {
+  if (!isRightVerdict(verdict, asNow)) return { share: 0, sum: null };
+  const broken = allowedActions(run.scenario).flatMap((action) => brokenIn(run, action));
+  const cited = findings.filter(({ test, id }) => broken.includes(`${test} ${id}`)).length;
+  const sum = { right: cited, of: findings.length };
+  // A unit that is not sound needs at least one finding that holds; one that is sound, none against it.
+  if (verdict === 'not-fit' && cited === 0) return { share: 0, sum };
+  // Fit after a repair rests on the tests that were repeated.
+  const repeated = verdict === 'fit' && run.repairs.length > 0 ? shareDone(repeats) : 1;
+  return { share: shareOf(sum) * repeated, sum };
+}
+
+/** Expectations and limits that what was typed shows to be broken in any sitting of a test, as `test id`. */
+function brokenIn(run: Run, action: TestAction): readonly string[] {
+  return sittingsOf(run, action.id).flatMap((sitting) => {
+    const truth = truthOf(run, action, sitting);
+    return [
+      ...truth.lines.filter(({ finding }) => finding === 'broken').map(({ id }) => `${action.id} ${id}`),
+      ...truth.limits.filter(({ pass }) => !pass).map(({ limit }) => `${action.id} ${limit.id}`),
+    ];
+  });
+}
+
+/** What is to be done next and who is to be told, by what the allowed tests tell of the unit as it is at the end. */
+export function dueSteps(
+  run: Run,
+  asNow: Verified,
+): { readonly next: readonly NextStep[]; readonly tell: readonly Tell[] } {
+  const { repaired, left } = repairedIn(run);
+  switch (asNow.conclusion) {
+    case 'sound':
+      return { next: ['hand-over'], tell: ['client', ...repaired.flatMap((fault) => fault.tell)] };
+    case 'could not finish':
+      return { next: ['lock-off-and-label'], tell: ['client'] };
+    case 'not sound': {
+      // Leaving it off and labelled is right after any fault; nothing less is where the fault itself asks for it.
+      const next: readonly NextStep[] = ['lock-off-and-label', ...left.map((fault) => fault.next)];
+      const tell = left.flatMap((fault) => fault.tell);
+      return { next, tell: tell.length > 0 ? tell : ['client', 'installer'] };
+    }
+  }
+}

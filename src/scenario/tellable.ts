@@ -1,0 +1,31 @@
+/**
+ * Whether the tests that a scenario allows, with what is handed over, can tell what a verdict is about. Legal where they
+ * cannot, and then the right verdict is another one than whoever made the scenario may think.
+ */
+import { toItsEnd } from '../bench/toItsEnd.ts';
+import { faultsAmong } from '../faults/catalogue.ts';
+import type { Problem } from './problem.ts';
+import type { Scenario } from './scenario.ts';
+import { verifyingOnce } from './verify.ts';
+
+export function verdictWarnings(scenario: Scenario): readonly Problem[] {
+  const { conclusion } = toItsEnd(verifyingOnce(scenario));
+  const hasFault = faultsAmong(scenario.faults).length > 0;
+  if (conclusion === 'could not finish')
+    return [
+      {
+        path: 'allowed',
+        message: `these tests cannot tell whether the unit may go into service: the right verdict is 'could not finish'${
+          hasFault ? ', and no cause can be found' : ''
+        }`,
+      },
+    ];
+  return conclusion === 'sound' && hasFault
+    ? [
+        {
+          path: 'faults',
+          message: "no test that is allowed shows it: the right verdict is 'fit for service'",
+        },
+      ]
+    : [];
+}

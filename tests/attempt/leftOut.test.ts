@@ -1,0 +1,97 @@
+/** Which reasons for leaving a test out are true: by the papers, the job, and what the trainee found. */
+import { describe, expect, test } from 'vitest';
+import type { Attempt, LeftOut } from '../../src/attempt/attempt.ts';
+import { LEFT_OUT } from '../../src/attempt/attempt.ts';
+import { isTrueReason, trueReasons } from '../../src/attempt/leftOut.ts';
+import { mark } from '../../src/attempt/mark.ts';
+import { note, replay } from '../../src/attempt/run.ts';
+import { allowedActions, readScenario } from '../../src/scenario/scenario.ts';
+import { ACTIONS } from '../../src/verification/actions.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
+import { attemptBy } from '../helpers/trainee.ts';
+
+const doing = (id: string, tests: readonly string[], faults?: readonly object[]) => {
+  const named = scenarioNamed(id);
+  const file = faults === undefined ? named.file : { ...(named.file as object), faults };
+  const read = readScenario(file);
+  if (!read.ok) throw new Error('the scenario does not read');
+  const attempt = attemptBy(read.scenario, file, {
+    tests: () => ACTIONS.filter((action) => tests.includes(action.id)),
+  });
+  return replay(read.scenario, attempt);
+};
+
+describe('harbour-mews, sound, two tests done', () => {
+  const run = doing('harbour-mews', ['papers', 'isolate']);
+
+  test('what could have been done was wanting in time alone', () => {
+    expect(trueReasons(run, 'loop')).toEqual(['no-time']);
+  });
+
+  test('what no document asks for', () => {
+    expect(trueReasons(run, 'residual-five')).toEqual(['not-asked']);
+  });
+
+  test('what the papers give nothing to: three lines on one phase, and what is no test', () => {
+    expect(trueReasons(run, 'three-lines')).toEqual(['not-applicable']);
+    expect(trueReasons(run, 'nonsense')).toEqual(['not-applicable']);
+  });
+});
+
+test('a short job allows few of them, and what was handed over is not done again', () => {
+  const { scenario } = scenarioNamed('bakery-lane');
+  const run = doing('bakery-lane', []);
+  const done = run.handedOver?.tests.map(({ action }) => action.id) ?? [];
+  expect(done.length).toBeGreaterThan(0);
+  for (const test_ of done) expect(trueReasons(run, test_)).toContain('handed-over');
+  const allowed = allowedActions(scenario).map(({ id }) => id);
+  const others = ACTIONS.filter(({ id, applies }) => applies(run.papers) && !allowed.includes(id));
+  expect(others.length).toBeGreaterThan(0);
+  for (const { id } of others) expect(trueReasons(run, id)).toContain('not-allowed');
+});
+
+test('handed over, and what it rests on was put right since: no reason any more', () => {
+  const before = doing('bakery-lane', []);
+  const after = { ...before, repairs: [{ entry: 0, what: 'pe-joint' }] };
+  // The joint is in the circuit's protective conductor, on which the papers do not rest.
+  expect(trueReasons(before, 'pe-circuit')).toContain('handed-over');
+  expect(trueReasons(after, 'pe-circuit')).not.toContain('handed-over');
+  expect(trueReasons(after, 'papers')).toContain('handed-over');
+});
+
+describe('a failed dead test', () => {
+  // A joint of 1.8 Ω in the protective conductor: peCircuit says to go no further.
+  const run = doing('mill-race', ['papers', 'instruments', 'isolate', 'prove-dead', 'inspect', 'pe-circuit']);
+
+  test('forbids what needs power, not the other dead tests', () => {
+    expect(trueReasons(run, 'state-c')).toEqual(['not-safe']);
+    expect(trueReasons(run, 'insulation-circuit')).toEqual(['no-time']);
+  });
+
+  test('that was not done forbids nothing: a reason is what was found', () => {
+    const hasty = doing('mill-race', ['papers', 'isolate']);
+    expect(trueReasons(hasty, 'state-c')).toEqual(['no-time']);
+  });
+});
+
+describe('in the marks', () => {
+  const { scenario, file } = scenarioNamed('harbour-mews');
+  const leaving = (leftOut: LeftOut): Attempt => {
+    const short = attemptBy(scenario, file, { tests: (all) => all.filter(({ id }) => id !== 'loop') });
+    const run = replay(scenario, { ...short, entries: short.entries.slice(0, -1) });
+    const said = note(run, { kind: 'record', test: 'loop', leftOut, words: 'any words' }, 0);
+    const { hash: _, at: __, wall: ___, ...conclusion } = short.entries.at(-1) as Attempt['entries'][number];
+    return note(said, conclusion as never, 0).attempt;
+  };
+
+  test.each(LEFT_OUT)('%s counts in the record only where it is true', (reason) => {
+    const { leftOut } = mark(scenario, leaving(reason)).sums.record;
+    expect(leftOut).toEqual({ right: reason === 'no-time' ? 1 : 0, of: 1 });
+  });
+
+  test('words, as format 1 had them, are none in a file of this format', () => {
+    const attempt = leaving('in-words');
+    const entry = attempt.entries.find((one) => one.kind === 'record');
+    expect(entry?.kind === 'record' && isTrueReason(replay(scenario, attempt), entry)).toBe(false);
+  });
+});
