@@ -54,8 +54,8 @@ export interface Setting {
     | 'leastVoltage'
     | 'ratedCurrent'
   > & {
-    readonly setCurrent?: Amps | undefined;
     readonly clearsBy: Readonly<Partial<Record<LatchReason, Clearing | 'restored' | undefined>>>;
+    readonly setCurrent?: Amps | undefined;
     readonly residual: Pick<ResidualProtection, 'type' | 'direct'> & {
       readonly by?: ResidualProtection['by'] | undefined;
     };

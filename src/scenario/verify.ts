@@ -34,8 +34,8 @@ export type Conclusion = (typeof CONCLUSIONS)[number];
 export interface Verified {
   readonly conclusion: Conclusion;
   /**
-   * The action whose finding forbids going on, and the line that is broken; dead tests that need no power are still
-   * done after it. Or the one that found no supply: then what needs none is still done.
+   * The action whose finding forbids going on, and the line that is broken; dead tests that need no power are still done
+   * after it. Or the one that found no supply (NO_SUPPLY in place of a line): then what needs none is still done.
    */
   readonly stopped: { readonly action: string; readonly line: string } | null;
   readonly actions: readonly VerifiedAction[];

@@ -29,8 +29,10 @@ const NOT_OF_SHEET = [
   'residual',
   'surgeArrester',
   'insulationTestVoltageMax',
+  'openPenRidesOut',
   'startUp',
   'serviceLimit',
+  'overCode',
   'poleBleed',
 ] as const satisfies readonly (keyof UnitSheet)[];
 

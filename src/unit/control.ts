@@ -15,14 +15,12 @@ export interface Clock<Ticket> {
   readonly clearTimeout: (ticket: Ticket) => void;
 }
 
-/** What is alike to the logic each time, and counted outside it, so that each time draws a delay of its own. */
-type Counted = 'new session' | 'delay again';
-
-/** What the chart asks of whoever runs it: to start a timer, to stop one, to count a session or a delay. */
+/** What the chart asks of whoever runs it: to start a timer, to stop one, to count a session or a delay in it. */
 type Order =
   | { readonly start: string; readonly timer: TimerName; readonly event: UnitEvent }
   | { readonly stop: string }
-  | Counted;
+  | 'new session'
+  | 'delay again';
 
 interface Step {
   readonly to: Standing;

@@ -22,8 +22,8 @@ const LOCK_PATIENCE: Seconds = 2;
 const NEVER: Seconds = 1_000_000;
 
 /**
- * By name, s; `session`: sessions since the unit was made, each of which draws its own random delay; `again`: delays of
- * this session after its first.
+ * By name, s; `session`: sessions since the unit was made, each of which draws its own random delay; `again`: later
+ * starts and ends in the session, which draw theirs.
  */
 export const TIMERS = {
   'start-up': ({ sheet }) => sheet.startUp,

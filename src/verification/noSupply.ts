@@ -12,7 +12,7 @@ import { unplug, untilOffered } from './offer.ts';
 import { outletVoltages, waitFor } from './steps.ts';
 import type { Papers, TestAction } from './testAction.ts';
 
-/** Stands in the place of the line at which one stops: the unit gives no supply, asked for rightly and after a reset. */
+/** What stands in place of a broken line where a trainee stops for want of a supply. */
 export const NO_SUPPLY = 'no-supply';
 
 /** Late is not never: far beyond the 3 s that are due (IEC 61851-1:2017 Table A.6 sequence 4). A design choice. */

@@ -43,9 +43,9 @@ export const TELLS: Readonly<
   'supply-loop-high': ['dairy', 'ze'],
   'voltage-high': ['dairy', 'supply-volts'],
   'voltage-low': ['dairy', 'supply-volts'],
-  // With a path to earth that is good enough, the window sees it and has opened PE already.
-  'pen-open': ['home', ['pe-outlet', 'ze', 'ze']],
-  'pen-open-in-street': ['home', 'pe-outlet'],
+  // With a path to earth that is good enough, the window sees it and has opened PE already: that is not the unit's fault.
+  'pen-open': ['home', 'ze'],
+  'pen-open-in-street': ['home', 'supply-volts'],
   'open-pen-blind': ['home', 'open-pen'],
   'open-pen-late': ['home', 'open-pen'],
   'open-pen-leaves-earth': ['home', 'open-pen'],
@@ -54,7 +54,8 @@ export const TELLS: Readonly<
   'line-pole-welded-noticed': ['yard', 'poles-open'],
   'neutral-pole-welded': ['home', 'poles-open'],
   'all-poles-welded': ['home', 'poles-open'],
-  'opens-slowly': ['home', 'c-to-b'],
+  // One that takes too long for its own watch has latched before C to B can be timed.
+  'opens-slowly': ['home', ['c-to-b', 'c-to-b', 'unplug']],
   'closes-slowly': ['home', 'state-c'],
   'line-pole-stuck-open': ['yard', 'state-c'],
   'neutral-pole-stuck-open': ['home', 'state-c'],
@@ -81,7 +82,7 @@ export const TELLS: Readonly<
   'supplies-in-b': ['home', 'state-b'],
   'misses-request': ['home', 'state-c'],
   'offer-too-high': ['home', 'state-b'],
-  'offer-too-low': ['home', 'limit'],
+  'offer-too-low': ['home', 'c-to-b'],
   'limit-ignored': ['home', 'limit'],
   'service-sensor-reversed': ['dairy', 'limit'],
   'service-sensor-misplaced': ['dairy', 'limit'],

@@ -148,11 +148,11 @@ const ROWS: readonly Row[] = [
     broken: ['supply-volts/line-to-neutral', 'supply-volts/line-to-line'],
   },
   {
-    what: 'an offer that is always too low goes on as it was from C to B',
-    source: 'IEC 61851-1 A.3: the same offer; Table A.7: the wrong one',
+    what: 'an offer that is always too low is not the one that is due, in B after C either',
+    source: 'IEC 61851-1 A.3 and Table A.7',
     wanted: { site: TN_S, faults: fault('offer-too-low', { share: 0.1 }) },
     verdict: 'not sound',
-    broken: ['limit/follows', 'limit/digital'],
+    broken: ['c-to-b/same-offer', 'limit/follows', 'limit/digital'],
   },
   {
     what: 'supply that comes 8 s late is no unit without supply',

@@ -23,6 +23,7 @@ export const permission = unitSetup.createStateConfig({
       on: {
         button: { guard: and([pressed('authorise'), 'may authorise before']), actions: 'authorise' },
       },
+      exit: 'new session',
     },
     asked: {
       always: [

@@ -80,7 +80,7 @@ export const unitSetup = setup({
     'forget authorisation': assign({ authorised: false }),
     override: assign({ overridden: true }),
     'begin session': assign({ overridden: false, authorised: false }),
-    /** One more random delay of the same session; counted as sessions are. */
+    /** The same: a later random delay of the session draws its own share. */
     'delay again': () => {},
     'take in': assign({
       sensed: ({ context, event }) => (event.type === 'sensed' ? event.sensed : context.sensed),

@@ -1,6 +1,4 @@
 /** Test action `c-to-b`: a vehicle that takes its request back. */
-import type { Reading } from '../../bench/reading.ts';
-import { DUTY_UNCERTAINTY } from '../../bench/reading.ts';
 import { GREATEST_OFF_AFTER_NOT_READY } from '../../laws/timing.ts';
 import { linesOf } from '../../site/site.ts';
 import {
@@ -10,43 +8,15 @@ import {
   outletDead,
   outletSupplied,
   readingsOf,
-  samplesWhen,
   settledFor,
   type When,
 } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { mayWait, session, unplug, untilSupplied } from '../offer.ts';
+import { session, unplug, untilSupplied } from '../offer.ts';
 import { pilotStandard } from '../sources.ts';
 import { pilot, voltage, waitFor } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
-import { asked, dutyOf, oscillating } from './pilotLines.ts';
-
-/** The pilot's readings in B, each beside the last one in C of the same session, with nothing else changed between. */
-function offersBeforeAndAfter(papers: Papers, o: Observed): readonly (readonly [Reading, Reading])[] {
-  return samplesWhen(o, settledFor(inState('B'), 0.5)).flatMap((sample) => {
-    if (mayWait(papers, o, sample)) return [];
-    const { loadLimit, siteLoad } = sample.setUp;
-    const last = session(o, sample).findLast(
-      (one) =>
-        inState('C')(one.setUp, one) &&
-        one.setUp.loadLimit === loadLimit &&
-        one.setUp.siteLoad === siteLoad &&
-        one.readings.some(isOffer),
-    );
-    const before = last?.readings.find(isOffer);
-    return before === undefined
-      ? []
-      : sample.readings
-          .filter(({ quantity }) => quantity === 'pilot')
-          .map((after) => [before, after] as const);
-  });
-}
-
-const isOffer = (r: Reading): boolean => r.quantity === 'pilot' && oscillating(r);
-
-/** As far as two readings of a duty tell. */
-const isSame = (before: Reading, after: Reading): boolean =>
-  oscillating(after) && Math.abs(dutyOf(after) - dutyOf(before)) <= 2 * DUTY_UNCERTAINTY + 1e-9;
+import { asked, isDue, offersShown } from './pilotLines.ts';
 
 /** Asked for the second time in a session, supply being due, and not authorised anew since. */
 function askedAgain(papers: Papers, o: Observed): When {
@@ -72,7 +42,6 @@ export const cToB: TestAction = {
   applies: () => true,
   steps: (papers) => [
     ...untilSupplied(papers),
-    pilot,
     { op: 'measure', quantity: 'opening-time', of: 'C-to-B' },
     waitFor(1),
     { op: 'prove-dead', at: 'outlet' },
@@ -109,7 +78,7 @@ export const cToB: TestAction = {
       source: pilotStandard('A.3'),
       of: 'unit',
       points: ['pilot'],
-      judge: (o) => judgeAll(offersBeforeAndAfter(papers, o), ([before, after]) => isSame(before, after)),
+      judge: (o) => judgeAll(offersShown(papers, o, inState('B')), isDue),
     },
     {
       id: 'supplies-again',

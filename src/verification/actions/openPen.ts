@@ -92,7 +92,7 @@ const opensEarth = (papers: Papers): readonly Expectation[] =>
         {
           id: 'opens-earth',
           should: true,
-          values: { window: byWindow(papers) },
+          values: { window: byWindow(papers), outlet: opensEarthUnpowered(papers.sheet) },
           source: rulesFor(papers).regulation('722.411.4.1'),
           of: 'unit',
           points: ['supply-wiring', 'protective-conductor'],
@@ -231,6 +231,7 @@ export const openPen: TestAction = {
     {
       id: 'earth-back',
       should: true,
+      values: { outlet: opensEarthUnpowered(papers.sheet) },
       source: rulesFor(papers).regulation('722.411.4.1; IEC 61851-1:2017 6.3.1.2'),
       of: 'unit',
       points: ['supply-wiring', 'protective-conductor'],

@@ -53,9 +53,6 @@ const outletPath = (papers: Papers) => {
   );
 };
 
-/** What the tether's PE may read while it is bent, Ω. */
-const greatestFlexed = ({ sheet }: Papers): Ohms => expectedCable(sheet.cable) + CONTACT_ALLOWANCE;
-
 /** An open-PEN measure whose PE pole a spring opens: only with power, or by the maker's own means, is the path whole. */
 const poleOpen: Expectation = {
   id: 'pole-open',
@@ -110,6 +107,8 @@ function limitOf(papers: Papers): Limit {
     applies: (r, o) => limit.applies(r) && !(o !== undefined && isOpen(r) && foundLockedOut(papers, o)),
   };
 }
+/** What the tether's PE may read while it is bent, Ω. */
+const greatestFlexed = ({ sheet }: Papers): Ohms => expectedCable(sheet.cable) + CONTACT_ALLOWANCE;
 
 export const peOutlet: TestAction = {
   id: 'pe-outlet',

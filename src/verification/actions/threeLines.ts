@@ -75,7 +75,7 @@ export function threeLines(papers: Papers, place: Place, when: When): readonly E
     {
       id: 'line-to-line',
       should: true,
-      values: { least, greatest, isOutlet: place === 'outlet' },
+      values: { least, greatest },
       source,
       of: 'circuit',
       points: ['supply-wiring'],

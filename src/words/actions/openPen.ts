@@ -1,11 +1,15 @@
 /** Words of the test action `open-pen`. */
 import { OPEN_PEN_IGNORED, OPEN_PEN_TIME, OPEN_PEN_WINDOW, TOUCH_LIMIT } from '../../laws/supplyLimits.ts';
+import type { Values } from '../../verification/testAction.ts';
 import type { ActionWords } from '../actionWords.ts';
 import { is } from '../values.ts';
 
 const WITHIN = `${OPEN_PEN_TIME} s`;
 const WINDOW = `${OPEN_PEN_WINDOW.least} to ${OPEN_PEN_WINDOW.greatest} V`;
 const TOUCH = `${TOUCH_LIMIT} V`;
+
+/** What hangs on PE beyond the pole. */
+const beyond = (v: Values): string => (is(v, 'outlet') ? 'the outlet’s PE' : 'the case');
 
 export const openPen: ActionWords = {
   title: 'Open-PEN measure',
@@ -22,12 +26,12 @@ export const openPen: ActionWords = {
       why: 'The vehicle’s body is joined to PE. When the PEN breaks, PE itself can become live, and opening line and neutral alone does not help.',
       otherwise: (v) =>
         is(v, 'window')
-          ? 'a meter at about 0 V from earthing terminal to case, as the two are still joined'
-          : `more than ${TOUCH} from the case to true earth, as on the earthing terminal`,
+          ? `a meter at about 0 V from earthing terminal to ${beyond(v)}, as the two are still joined`
+          : `more than ${TOUCH} from ${beyond(v)} to true earth, as on the earthing terminal`,
     },
     'rides-out': {
       text: 'supplies again by itself after a disturbance of 3 s',
-      why: `The unit’s sheet says that the measure rides out what is over within ${OPEN_PEN_IGNORED} s. The rules permit that and do not ask for it.`,
+      why: `The unit’s sheet says so. A measure may ignore up to ${OPEN_PEN_IGNORED} s, so that a motor that starts nearby does not end a charge; no rule asks it to.`,
       otherwise: 'no voltage at the outlet and a fault shown after the 3 s, until somebody resets the unit',
     },
     opens: {
@@ -55,8 +59,9 @@ export const openPen: ActionWords = {
     },
     'earth-back': {
       text: 'closes PE again once the supply is sound and the unit is cleared as its sheet says',
-      why: 'The next vehicle needs its earth before it is supplied. With PE closed, a meter shows no voltage from earthing terminal to case.',
-      otherwise: 'about half the mains voltage on a meter from earthing terminal to case',
+      why: (v) =>
+        `The next vehicle needs its earth before it is supplied. With PE closed, a meter shows no voltage from earthing terminal to ${beyond(v)}.`,
+      otherwise: (v) => `about half the mains voltage on a meter from earthing terminal to ${beyond(v)}`,
     },
     'other-way': {
       text: (v) =>

@@ -38,6 +38,15 @@ export const peOutlet: ActionWords = {
       what: 'the vehicle’s body',
       made,
     }),
+    'pole-open': {
+      text: 'reads open from its PE terminal to the outlet’s PE',
+      why: 'The unit’s sheet says that the PE pole of its open-PEN measure stands open without power. With power the pole closes, and a loop test goes through it.',
+      otherwise: 'a reading of some milliohms, as the pole is held closed',
+    },
+    'with-power': {
+      text: 'carries PE on to the outlet when it has power',
+      why: 'Its PE pole stands open now, so no test current reaches the outlet. A loop test with power goes through the closed pole.',
+    },
     jumps: {
       text: (v) =>
         `reads more than ${limitOhms(num(v, 'greatest'))} Ω to the outlet’s PE while its cable is bent`,

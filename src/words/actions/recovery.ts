@@ -25,6 +25,12 @@ export const recovery: ActionWords = {
       why: 'The leak may still be there, perhaps through a person. Closing would start the shock again, so somebody has to look first.',
       otherwise: '230 V at the outlet within some 10 s of the trip, with nothing reset',
     },
+    'after-return': {
+      text: 'closes again when the supply goes and comes back after a trip',
+      why: 'The unit’s sheet asks for the reset button. If a return of supply were enough, the fault would get its voltage back with nobody looking.',
+      otherwise:
+        '230 V at the outlet once the supply is back and the start-up is over, with no button pressed',
+    },
     ready: {
       text: 'shows ready on its display at the end, with nothing plugged in',
       why: 'Every fault has been taken away and cleared. A unit that does not show ready has kept one latched, or gets no supply.',

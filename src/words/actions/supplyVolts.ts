@@ -27,8 +27,14 @@ export const supplyVolts: ActionWords = {
     ),
     'line-to-neutral': {
       text: (v) => `reads about 230 V from line to neutral (${num(v, 'least')} to ${num(v, 'greatest')} V)`,
-      why: 'The distributor may deliver 230 V + 10 % − 6 %. Outside that, equipment fails early or switches itself off.',
+      why: 'The distributor may deliver 230 V + 10 % − 6 % here, at the supply terminals. Outside that, equipment fails early or switches itself off.',
       otherwise: 'a voltage outside that range, such as 200 or 260 V',
+    },
+    'unit-window': {
+      text: (v) =>
+        `reads ${num(v, 'least')} to ${num(v, 'greatest')} V from line to neutral, the window of the unit’s open-PEN measure`,
+      why: 'Outside this window the measure opens, and that is right. The unit then gives no supply, and nothing of it can be tested.',
+      otherwise: 'a voltage outside that window, and the unit’s display at fault',
     },
     'line-to-earth': {
       text: (v) =>

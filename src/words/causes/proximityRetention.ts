@@ -32,6 +32,12 @@ export const proximityRetention: Readonly<Record<string, CauseWords>> = {
     cause: 'A repair with what was to hand.',
     hazard: 'None to people: the vehicle takes less, or refuses.',
   },
+  'over-code-ignored': {
+    title: 'Goes on supplying a vehicle that draws more than its cable carries',
+    where: 'the control logic: the current drawn is not held against the cable’s coding',
+    cause: 'A fault of its programme, or a meter that is not read.',
+    hazard: 'The cable overheats.',
+  },
   'lock-does-not-engage': {
     title: 'Plug is not held, and the unit notices',
     where: 'the lock’s motor',

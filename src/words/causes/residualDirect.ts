@@ -86,6 +86,12 @@ export const residualDirect: Readonly<Record<string, CauseWords>> = {
     cause: 'A wrong setting.',
     hazard: 'A shock comes again and again.',
   },
+  'trip-forgotten': {
+    title: 'Closes again after a trip when the supply comes back',
+    where: 'the control logic’s memory: it has lost what had latched when the supply comes back',
+    cause: 'What has latched is not written down before the electronics lose their supply.',
+    hazard: 'Whoever switches the supply off and on gives the fault its voltage back, and nobody has looked.',
+  },
   'test-button-dead': {
     title: 'The residual current device’s test button does nothing',
     where: 'the resistor behind the test button',
