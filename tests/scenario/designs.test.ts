@@ -214,7 +214,7 @@ const DESIGNS: readonly Design[] = [
     circuit: { breaker: { ...B32, ...FOUR_POLES } },
     conclusion: 'not sound',
     broken: ['papers: breaks-current'],
-    open: ['pfc: capacity-neutral'],
+    open: ['pfc: capacity-neutral', 'pfc: capacity-earth'],
     warned: ['site.circuit.breaker.breakingCapacity'],
   },
   {
