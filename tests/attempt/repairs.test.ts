@@ -92,7 +92,7 @@ describe('a fault that is put right', () => {
 
   test('the debrief says what was put right, and that the unit is fit as it now is', () => {
     const told = debriefOf(scenario, whole);
-    expect(told.repaired).toEqual([{ title: 'D.c. detector does not act', wasWrong: true }]);
+    expect(told.repaired).toEqual([{ what: 'direct-detector-dead', wasWrong: true }]);
     expect(told.verdict).toMatchObject({ right: true, truth: 'sound' });
     expect(told.causes.map(({ id }) => id)).toEqual(['direct-detector-dead']);
     expect(told.stopped?.action).toBe('dc-ramp');
@@ -142,7 +142,7 @@ describe('another cause put right', () => {
     const marks = mark(scenario, attemptWithRepair(scenario, file, 'neutral-joint'));
     expect(marks).toMatchObject({ total: 100, passed: true });
     expect(debriefOf(scenario, attemptWithRepair(scenario, file, 'neutral-joint')).repaired).toEqual([
-      { title: 'Poor joint in the neutral', wasWrong: false },
+      { what: 'neutral-joint', wasWrong: false },
     ]);
   });
 

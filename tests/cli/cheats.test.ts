@@ -88,7 +88,7 @@ describe('many at once', () => {
 test('label, rung, weights and thinking time are told', () => {
   const labelled = { ...whole, trainee: 'bench 7' };
   const result = marked(written('labelled.json', labelled), null);
-  expect(result).toMatchObject({ label: 'bench 7', rung: 2, thinking: 0, weights: { judgement: 25 } });
+  expect(result).toMatchObject({ label: 'bench 7', rung: 2, thinking: 0, weights: { judgement: 30 } });
   expect(result.scenario.sha256).toMatch(/^[0-9a-f]{64}$/);
 });
 

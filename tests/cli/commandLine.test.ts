@@ -12,6 +12,7 @@ import { mark } from '../../src/attempt/mark.ts';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';
 import { playSchema } from '../../src/scenario/playOutput.ts';
 import { applicableActions } from '../../src/scenario/scenario.ts';
+import { sumsInWords } from '../../src/words/sums.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBy, faultlessAttempt } from '../helpers/trainee.ts';
 
@@ -201,8 +202,11 @@ describe('actions, faults, verify, mark', () => {
     const path = written('attempt.json', makeAttemptText(attempt));
     const once = cli(['mark', path]);
     expect(once.stdout).toBe(cli(['mark', path]).stdout);
-    const { untimely: _, gates, ...marks } = mark(scenario, attempt);
-    expect(JSON.parse(once.stdout)).toMatchObject({ ...marks, gates, untimely: [] });
+    const { untimely: _, gates, sums: __, ...figures } = mark(scenario, attempt);
+    const sums = sumsInWords(mark(scenario, attempt));
+    expect(JSON.parse(once.stdout)).toMatchObject({ ...figures, gates, sums, untimely: [] });
+    expect(sums.prediction).toMatch(/^prediction [\d.]+ of 15: should (\d+) of \1, should not 0 of /);
+    expect(figures.hurdles).toEqual(['prediction']);
   });
 
   test('a bad attempt file is refused with the place of each problem', () => {
@@ -220,9 +224,9 @@ describe('actions, faults, verify, mark', () => {
   });
 
   test('an attempt of a newer format is refused by name', () => {
-    const { stderr, status } = cli(['mark', written('newer.json', '{"format": 2}')]);
+    const { stderr, status } = cli(['mark', written('newer.json', '{"format": 3}')]);
     expect(status).toBe(2);
-    expect(stderr).toContain('from a newer version (format 2)');
+    expect(stderr).toContain('from a newer version (format 3)');
   });
 
   test('a byte-order mark is taken, in a file and on standard input', () => {

@@ -87,9 +87,9 @@ export const CHEATS: readonly Cheat[] = [
     onPage: [NOT_THE_SHIPPED, /scenario\.faults\[0\]: the file says nothing/],
   },
   {
-    name: 'nothing is needed to pass',
+    name: 'no total is needed to pass: the hurdles stand all the same',
     attempt: carrying({ marking: { pass: 0 } }, poor),
-    marked: { ...CARRIED, pass: 0, passed: true },
+    marked: { ...CARRIED, pass: 0, passed: false },
     told: [/^scenario\.marking: the file says \{"pass":0\}, .* nothing$/],
     against: { pass: 70, passed: false },
     onPage: [NOT_THE_SHIPPED, /pass mark\s*0, with every gate and hurdle met/],
@@ -113,7 +113,7 @@ export const CHEATS: readonly Cheat[] = [
   {
     name: 'every prediction locked when all was read',
     attempt: rechained(whole, [...without('prediction'), ...only('prediction'), conclusion]),
-    marked: { ...KNOWN, parts: { observation: 15, judgement: 25 } },
+    marked: { ...KNOWN, parts: { observation: 10, judgement: 30 } },
     told: [/^entries\[\d+\]: locked after a reading of its test: earns nothing$/],
     against: {},
     onPage: [WRONG_TIME, /prediction in \S+: locked after a reading of its test\./],
@@ -121,7 +121,7 @@ export const CHEATS: readonly Cheat[] = [
   {
     name: 'every figure written before its reading',
     attempt: rechained(whole, [...only('observation'), ...without('observation'), conclusion]),
-    marked: { ...KNOWN, parts: { observation: 0, prediction: 20 } },
+    marked: { ...KNOWN, parts: { observation: 0, prediction: 15 } },
     told: [/^entries\[0\]: written before its reading: earns nothing$/],
     against: {},
     onPage: [WRONG_TIME, /Entry 1, observation in \S+: written before its reading\./],
