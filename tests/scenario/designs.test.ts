@@ -19,6 +19,8 @@ interface Design {
   readonly conclusion: 'sound' | 'not sound';
   readonly broken?: readonly string[];
   readonly failed?: readonly string[];
+  /** Limits so near the reading that either may come out, by the instrument's own error: no key hangs on a draw. */
+  readonly open?: readonly string[];
   readonly advice?: readonly string[];
   /** The fields of which `check` warns. */
   readonly warned?: readonly string[];
@@ -188,19 +190,21 @@ const DESIGNS: readonly Design[] = [
     conclusion: 'sound',
   },
   {
-    name: 'W16: 7.67 kA at the origin, a 6 kA breaker in a consumer unit declared for 16 kA',
-    source: 'BS 7671:2018+A2:2022 536.4.201; P. The loop, 0.030 Ω, is within the tester’s own uncertainty',
-    site: { loopImpedance: 0.03 },
-    circuit: { conditionalRating: 16_000 },
+    name: 'W16: 3.83 kA at the origin, a 3 kA breaker in a consumer unit declared for 16 kA',
+    source:
+      'BS 7671:2018+A2:2022 536.4.201; P (in place of 7.67 and 6 kA, since a tester reads their 0.03 Ω to 0.03 Ω)',
+    site: { loopImpedance: 0.06 },
+    circuit: { breaker: { type: 'B', rating: 40, breakingCapacity: 3000 }, conditionalRating: 16_000 },
     conclusion: 'sound',
   },
   {
     name: 'W16: the same breaker in a box of its own',
-    source:
-      'BS 7671:2018+A2:2022 434.5.1; P. The tester, which reads 0.03 Ω to 0.03 Ω, does not show it: the sum does',
-    site: { loopImpedance: 0.03 },
+    source: 'BS 7671:2018+A2:2022 434.5.1; P. By the tester it is too close to call, by the sum it is not',
+    site: { loopImpedance: 0.06 },
+    circuit: { breaker: { type: 'B', rating: 40, breakingCapacity: 3000 } },
     conclusion: 'not sound',
     broken: ['papers: breaks-current'],
+    open: ['pfc: capacity-neutral', 'pfc: capacity-earth'],
     warned: ['site.circuit.breaker.breakingCapacity'],
   },
   {
@@ -210,6 +214,7 @@ const DESIGNS: readonly Design[] = [
     circuit: { breaker: { ...B32, ...FOUR_POLES } },
     conclusion: 'not sound',
     broken: ['papers: breaks-current'],
+    open: ['pfc: capacity-neutral', 'pfc: capacity-earth'],
     warned: ['site.circuit.breaker.breakingCapacity'],
   },
   {
@@ -228,14 +233,15 @@ const DESIGNS: readonly Design[] = [
     conclusion: 'sound',
   },
   {
-    name: 'W18: TT, 300 mA S, 180 Ω: 54 V',
-    source: 'BS 7671:2018+A2:2022 411.5.3; P',
-    site: rod(180),
+    name: 'W18: TT, 300 mA S, 240 Ω: 72 V',
+    source: 'BS 7671:2018+A2:2022 411.5.3; P (240 in place of 180 Ω, so that no tester doubts it)',
+    site: rod(240),
     circuit: { residualDevice: device(0.3, 'S') },
     conclusion: 'not sound',
     // What fails before power is not energised: the loop is not reached.
     broken: ['papers: touch-voltage', 'electrode: too-high'],
     failed: ['electrode: electrode'],
+    advice: ['electrode: unstable'],
     warned: ['site.electrodeResistance'],
   },
   {
@@ -438,7 +444,7 @@ describe('designs', () => {
   });
 
   test.each(DESIGNS)('$name: $conclusion ($source)', (design) => {
-    const { conclusion, broken = [], failed = [], advice = [], warned = [] } = design;
+    const { conclusion, broken = [], failed = [], open = [], advice = [], warned = [] } = design;
     const read = readScenario(fileOf(design));
     if (!read.ok) throw new Error(JSON.stringify(read.problems));
     expect(read.warnings.map(({ path }) => path).sort()).toEqual([...warned].sort());
@@ -457,7 +463,7 @@ describe('designs', () => {
     expect({
       conclusion: found,
       broken: foundBroken?.sort(),
-      failed: foundFailed?.sort(),
+      failed: foundFailed?.filter((id) => !open.includes(id)).sort(),
       advice: foundAdvice,
     }).toEqual({
       conclusion,
