@@ -13,7 +13,7 @@ import { PARTS } from '../scenario/schema.ts';
 import type { Conclusion, Verified } from '../scenario/verify.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
-import type { Figure, TestAction } from '../verification/testAction.ts';
+import type { Advice, Figure, TestAction } from '../verification/testAction.ts';
 import type { Answer, Attempt, EntryOf, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
 import { isConverted, SURENESS } from './attempt.ts';
 import type { Line } from './lines.ts';
@@ -95,6 +95,8 @@ export interface Debrief {
   readonly verdict: { readonly said: Verdict | null; readonly right: boolean; readonly truth: Conclusion };
   readonly stopped: Verified['stopped'];
   readonly causes: readonly Fault[];
+  /** What was to be written down and advised, though nothing was broken by it. */
+  readonly advice: readonly (Advice & { readonly test: string })[];
   /** What the trainee put right, and whether anything was wrong there. */
   readonly repaired: readonly { readonly what: string; readonly wasWrong: boolean }[];
   readonly due: { readonly next: readonly NextStep[]; readonly tell: readonly Tell[] };
@@ -140,6 +142,9 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
     verdict: { said, right: isRightVerdict(said, asNow), truth: asNow.conclusion },
     stopped: asMet.stopped,
     causes: faultsAmong(scenario.faults),
+    advice: expected.counted.flatMap(({ action, advice }) =>
+      advice.map((one) => ({ ...one, test: action.id })),
+    ),
     repaired: repairsOf(run),
     due: dueSteps(run, asNow),
     tests,

@@ -10,7 +10,7 @@ import { perform } from '../bench/perform.ts';
 import { toItsEnd, within } from '../bench/toItsEnd.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
-import { CATALOGUE, faultsAmong, whyImpossible, withDefaults } from '../faults/catalogue.ts';
+import { CATALOGUE, designsAmong, faultsAmong, whyImpossible, withDefaults } from '../faults/catalogue.ts';
 import type { Seconds } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -52,24 +52,34 @@ export interface Undone {
   readonly left: number;
 }
 
-/** The scenario's own faults as they are, nothing wrong, and every other cause by itself. */
+/**
+ * The scenario's own faults as they are, nothing wrong, and every other cause by itself. A wrong design stands in the
+ * papers: where there is one, every candidate has it, and where there is none, none has.
+ */
 export function candidatesOn(scenario: Scenario): readonly Candidate[] {
   const own = scenario.faults.filter((choice) => faultsAmong([choice]).length > 0);
-  const ids = faultsAmong(own).map(({ id }) => id);
-  const [only, ...more] = own;
+  const designs = designsAmong(own);
+  const further = own.filter((choice) => !designs.includes(choice));
+  const [only, ...more] = further;
   const papers = papersOf(scenario);
   const others = CATALOGUE.flatMap((entry): readonly Candidate[] => {
-    if (entry.kind !== 'fault' || (more.length === 0 && entry.id === only?.fault)) return [];
+    if (entry.kind !== 'fault' || entry.alter !== undefined) return [];
+    if (more.length === 0 && entry.id === only?.fault) return [];
     if (whyImpossible(entry, papers, {}) !== null) return [];
-    const values = withDefaults(entry, {});
-    return [{ causes: [entry.id], faults: [{ fault: entry.id, values }], isTrue: false }];
+    return [candidateOf([...designs, { fault: entry.id, values: withDefaults(entry, {}) }])];
   });
   return [
-    { causes: ids, faults: own, isTrue: true },
-    ...(ids.length === 0 ? [] : [{ causes: [], faults: [], isTrue: false }]),
+    { ...candidateOf(own), isTrue: true },
+    ...(further.length === 0 ? [] : [candidateOf(designs)]),
     ...others,
   ];
 }
+
+const candidateOf = (faults: readonly FaultChoice[]): Candidate => ({
+  causes: faults.map(({ fault }) => fault),
+  faults,
+  isTrue: false,
+});
 
 /** All of it at once. */
 export const eliminate = (lockstep: Lockstep): Elimination => toItsEnd(eliminating(lockstep));

@@ -234,6 +234,9 @@ function deviceRoots(unit: Parts, twin: Parts): readonly Root[] {
     ['supply', 'no-load voltage', voltsText(site.voltage)],
     ['supply', 'neighbours’ loads behind the same PEN', `${neighboursOf(site.neighbours)}`],
     ['origin.breaker', 'breaker is of type', site.circuit.breaker.type],
+    ['origin.breaker', 'breaker is rated', ampsText(site.circuit.breaker.rating)],
+    ['circuit.L1', 'cable is laid', laidWords(site.circuit)],
+    ['supply', 'service, and what the house asks of it', serviceWords(site.service)],
     [
       'origin.residual',
       'residual device at the origin is of type',
@@ -247,6 +250,12 @@ function deviceRoots(unit: Parts, twin: Parts): readonly Root[] {
     return value === meant ? [] : [{ place, what, unit: value, twin: meant }];
   });
 }
+
+const laidWords = ({ method, lineArea, insulated }: Parts['site']['circuit']): string =>
+  `method ${method}, lines of ${lineArea}\u202fmm²${insulated === 0 ? '' : `, ${insulated}\u202fmm of it in thermal insulation`}`;
+
+const serviceWords = (service: Parts['site']['service']): string =>
+  service === null ? 'not stated' : `${ampsText(service.rating)}, ${ampsText(service.demand)}`;
 
 const neighboursOf = (loads: Parts['site']['neighbours']): string =>
   loads.length === 0 ? 'none' : loads.map(({ line, power }) => `${line} ${power}\u202fW`).join(', ');

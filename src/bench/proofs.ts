@@ -3,7 +3,6 @@
  * was made: it ends when one of that is switched on.
  */
 import type { Volts } from '../laws/quantities.ts';
-import type { Operation } from './operation.ts';
 import type { Isolator } from './plant.ts';
 import type { Reading } from './reading.ts';
 import type { Place } from './terminals.ts';
@@ -28,7 +27,12 @@ export const showDead = (readings: Values): boolean =>
 export const showLive = (readings: Values): boolean =>
   readings.some(({ value }) => value !== null && value >= DEAD);
 
-type Proving = Extract<Operation, { op: 'prove-dead' }>;
+/** Where somebody looks, with which tool, and how the detector was tried on a proving unit. */
+interface Proving {
+  readonly at: Place;
+  readonly tool: 'two-pole' | 'meter';
+  readonly proof: 'both' | 'before' | 'none';
+}
 
 /** After one more look at a place with this off. Live by any tool ends a proof; only a two-pole detector, tried before, makes one. */
 export function afterProving(

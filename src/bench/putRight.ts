@@ -2,7 +2,7 @@
  * Putting a cause right by hand: dead work on what the cause is about. Where the fault is there it is gone afterwards;
  * where it is not, a sound part has taken the place of a sound one. Nothing that the bench says or shows tells which.
  */
-import { cannotBePutRight, entryNamed } from '../faults/catalogue.ts';
+import { asTold, cannotBePutRight, entryNamed } from '../faults/catalogue.ts';
 import { COMPONENTS } from '../faults/components.ts';
 import type { Seconds } from '../laws/quantities.ts';
 import { reassemble } from './assemble.ts';
@@ -18,7 +18,8 @@ export function putRight(world: World, what: string): string | null {
   const entry = entryNamed(what);
   if (entry === undefined) throw new Error(`no entry "${what}" in the catalogue`);
   const { plant, sound, powered } = world;
-  const never = cannotBePutRight(entry, { site: sound.site, sheet: sound.design.sheet });
+  const papers = asTold({ site: sound.site, sheet: sound.design.sheet }, world.faults);
+  const never = cannotBePutRight(entry, papers);
   if (never !== null) return never;
   if (COMPONENTS[entry.component] === 'behind cover' && plant.cover === 'closed') return 'cover closed';
   if (!isIsolated(plant) || powered) return 'the circuit is not isolated';

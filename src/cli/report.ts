@@ -3,14 +3,15 @@ import type { Reading } from '../bench/reading.ts';
 import { visible } from '../scenario/quoted.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verification, VerifiedAction } from '../scenario/verify.ts';
+import { editionNamed } from '../verification/rules/rules.ts';
 import { sourceText } from '../verification/sources.ts';
-import { limitSum, lineText, stopWhy, testTitle } from '../words/actions.ts';
+import { adviceText, limitSum, lineText, stopWhy, testTitle } from '../words/actions.ts';
 
 export function verifyReport({ title, rules }: Scenario, verification: Verification): string {
   const { conclusion, stopped, actions } = verification;
   return [
     `${visible(title)}: ${conclusion}`,
-    `rules: ${rules}. Training only; no certificate.`,
+    `rules: ${editionNamed(rules)}. Training only; no certificate.`,
     ...(stopped === null
       ? []
       : [`stopped after ${stopped.action}: ${stopWhy(stopped.action, stopped.line)}`]),
@@ -18,7 +19,14 @@ export function verifyReport({ title, rules }: Scenario, verification: Verificat
   ].join('\n');
 }
 
-function actionLines({ action, run, expectations, limits, unsafe }: VerifiedAction): readonly string[] {
+function actionLines({
+  action,
+  run,
+  expectations,
+  limits,
+  advice,
+  unsafe,
+}: VerifiedAction): readonly string[] {
   return [
     '',
     testTitle(action.id),
@@ -33,6 +41,7 @@ function actionLines({ action, run, expectations, limits, unsafe }: VerifiedActi
       ({ limit, pass, tooClose }) =>
         `  ${tooClose ? 'too close' : pass ? 'within' : 'outside'}: ${limitSum(action.id, limit)} [${sourceText(limit.source)}]`,
     ),
+    ...advice.map((one) => `  advised: ${adviceText(action.id, one)} [${sourceText(one.source)}]`),
     ...unsafe.map(({ act }) => `  unsafe: ${act}`),
   ];
 }

@@ -1,7 +1,7 @@
 /** What `verify --json` prints. Names and shapes are the contract's. */
 import type { Verification } from '../scenario/verify.ts';
 import { sourceText } from '../verification/sources.ts';
-import { limitSum, lineText, stopWhy } from '../words/actions.ts';
+import { adviceText, limitSum, lineInWords, stopWhy } from '../words/actions.ts';
 
 export function verifyOutput({ conclusion, stopped, actions }: Verification) {
   return {
@@ -14,7 +14,8 @@ export function verifyOutput({ conclusion, stopped, actions }: Verification) {
           action: action.id,
           expectation: e.id,
           should: e.should,
-          text: lineText(action.id, e),
+          text: lineInWords(action.id, e).text,
+          why: lineInWords(action.id, e).why,
           of: e.of,
           source: sourceText(e.source),
           points: e.points,
@@ -33,6 +34,14 @@ export function verifyOutput({ conclusion, stopped, actions }: Verification) {
         tooClose,
         sum: limitSum(action.id, limit),
         source: sourceText(limit.source),
+      })),
+    ),
+    advice: actions.flatMap(({ action, advice }) =>
+      advice.map((one) => ({
+        action: action.id,
+        id: one.id,
+        text: adviceText(action.id, one),
+        source: sourceText(one.source),
       })),
     ),
     readings: actions.flatMap(({ action, run }) =>

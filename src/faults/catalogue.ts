@@ -5,6 +5,7 @@
 
 import { COMPONENTS } from './components.ts';
 import { controlFaults } from './controlFaults.ts';
+import { designFaults } from './design.ts';
 import type { CatalogueEntry, Fault, NotFault, Setting, Told, Values } from './fault.ts';
 import { insulationFaults } from './insulationFaults.ts';
 import { mechanicalFaults } from './mechanical.ts';
@@ -21,6 +22,7 @@ import { switchingFaults } from './switching.ts';
 export const CATALOGUE: readonly CatalogueEntry[] = [
   ...protectiveConductorFaults,
   ...supplyWiringFaults,
+  ...designFaults,
   ...penFaults,
   ...switchingFaults,
   ...pilotFaults,
@@ -42,6 +44,7 @@ export const entryNamed = (id: string): CatalogueEntry | undefined =>
   CATALOGUE.find((entry) => entry.id === id);
 
 const isFault = (entry: CatalogueEntry | undefined): entry is Fault => entry?.kind === 'fault';
+const isDesign = (entry: CatalogueEntry | undefined): boolean => isFault(entry) && entry.alter !== undefined;
 const isNotFault = (entry: CatalogueEntry | undefined): entry is NotFault => entry?.kind === 'not-fault';
 
 /** Parameters with the defaults of those left out. */
@@ -56,18 +59,33 @@ export const whyImpossible = (entry: CatalogueEntry, on: Setting, values: Values
 
 /** Why nobody can put this right on this installation, by its papers alone, whether it is there or not; else null. */
 export const cannotBePutRight = (entry: CatalogueEntry, on: Setting): string | null =>
-  COMPONENTS[entry.component] === 'not here' ? 'it belongs to the distributor' : whyImpossible(entry, on, {});
+  isDesign(entry)
+    ? 'the design has to be altered first: that is the designer’s to do'
+    : COMPONENTS[entry.component] === 'not here'
+      ? 'it belongs to the distributor'
+      : whyImpossible(entry, on, {});
 
 /** The faults among the choices, not-faults left out. */
 export const faultsAmong = (choices: readonly FaultChoice[]): readonly Fault[] =>
   choices.map(({ fault }) => entryNamed(fault)).filter(isFault);
 
-/** The papers as the trainee reads them: not-faults are told there. */
+/** The choices that are wrong designs: they stand in the papers. */
+export const designsAmong = (choices: readonly FaultChoice[]): readonly FaultChoice[] =>
+  choices.filter(({ fault }) => isDesign(entryNamed(fault)));
+
+/** The papers as the trainee reads them: not-faults are told there, and wrong designs. */
 export const asTold = (meant: Told, choices: readonly FaultChoice[]): Told =>
   choices.reduce((told, { fault, values }) => {
     const entry = entryNamed(fault);
-    return isNotFault(entry) ? entry.alter(told, withDefaults(entry, values)) : told;
+    return entry?.alter?.(told, withDefaults(entry, values)) ?? told;
   }, meant);
+
+/** The papers as they ought to be: not-faults alone are told there. */
+export const asMeant = (meant: Told, choices: readonly FaultChoice[]): Told =>
+  asTold(
+    meant,
+    choices.filter(({ fault }) => isNotFault(entryNamed(fault))),
+  );
 
 /** The installation with every fault brought in, in the order named. */
 export const withFaults = (parts: Parts, choices: readonly FaultChoice[]): Parts =>

@@ -5,6 +5,7 @@
 export const FAMILIES = {
   'protective-conductor': 'protective conductor',
   'supply-wiring': 'supply and wiring',
+  design: 'design',
   switching: 'switching',
   pilot: 'pilot',
   'proximity-retention': 'proximity and retention',

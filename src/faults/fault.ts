@@ -1,9 +1,12 @@
 /**
- * What an entry of the catalogue is. A fault changes parts, the design or one rule before the installation is
- * assembled; a not-fault changes the papers, so that the trainee can read of it. Neither ever touches a reading.
+ * What an entry of the catalogue is. A fault changes parts, the unit's design or one rule before the installation is
+ * assembled; a not-fault changes the papers, so that the trainee can read of it; a wrong design changes both. None ever
+ * touches a reading.
  */
 import type { Line } from '../laws/conductors.ts';
-import type { Breaker, Circuit, Site } from '../site/site.ts';
+import type { Amps } from '../laws/quantities.ts';
+import type { Designed } from '../site/design.ts';
+import type { Site } from '../site/site.ts';
 import type { ResidualProtection, UnitSheet } from '../unit/design.ts';
 import type { Component } from './components.ts';
 import type { Family } from './families.ts';
@@ -38,15 +41,20 @@ interface Entry {
 
 /** What decides whether an entry can be on an installation at all: of a file's site and unit as of the papers. */
 export interface Setting {
-  readonly site: Pick<Site, 'phases' | 'earthing'> & {
-    readonly circuit: Pick<Circuit, 'residualDevice'> & {
-      readonly breaker: Pick<Breaker, 'type' | 'rating'>;
-    };
-  };
+  readonly site: Designed & Pick<Site, 'service'>;
   readonly sheet: Pick<
     UnitSheet,
-    'outlet' | 'openPen' | 'surgeArrester' | 'ventilation' | 'lostLine' | 'serviceLimit'
+    | 'outlet'
+    | 'openPen'
+    | 'surgeArrester'
+    | 'ventilation'
+    | 'lostLine'
+    | 'serviceLimit'
+    | 'loadLimit'
+    | 'leastVoltage'
+    | 'ratedCurrent'
   > & {
+    readonly setCurrent?: Amps | undefined;
     readonly residual: Pick<ResidualProtection, 'type' | 'direct'> & {
       readonly by?: ResidualProtection['by'] | undefined;
     };
@@ -64,6 +72,8 @@ export interface Fault extends Entry {
   readonly next: NextStep;
   readonly tell: readonly Tell[];
   readonly change: (parts: Parts, values: Values) => Parts;
+  /** Of a wrong design: what stands in the papers, by which it was built. The sound twin is built to the papers without it. */
+  readonly alter?: (told: Told, values: Values) => Told;
 }
 
 export interface NotFault extends Entry {

@@ -3,7 +3,10 @@
  * (common practice, no source) where no clause is named.
  */
 import type { BreakerType } from '../laws/overcurrent.ts';
+import { BREAKER_TYPES, measuredLoopLimit } from '../laws/overcurrent.ts';
 import type { Volts } from '../laws/quantities.ts';
+import type { Designed } from '../site/design.ts';
+import { loopAtUnit } from '../site/design.ts';
 import { siteSources } from '../site/site.ts';
 import type { Fault } from './fault.ts';
 import {
@@ -36,7 +39,16 @@ function withVoltage(parts: Parts, volts: Volts): Parts {
   return { ...changed, sources: siteSources(changed.site) };
 }
 
-const SLOWER: Readonly<Record<BreakerType, BreakerType>> = { B: 'C', C: 'D', D: 'D' };
+/**
+ * The least slow of the slower types that the circuit's loop does not open in time; null where a residual device does
+ * it, or where the loop is good enough for any: then another type is no fault, and only the papers are to be mended.
+ */
+function tooSlow(site: Designed): BreakerType | null {
+  const { breaker, faultProtection } = site.circuit;
+  if (site.earthing === 'TT' || faultProtection === 'residual') return null;
+  const slower = BREAKER_TYPES.slice(BREAKER_TYPES.indexOf(breaker.type) + 1);
+  return slower.find((type) => loopAtUnit(site) > measuredLoopLimit(type, breaker.rating)) ?? null;
+}
 
 export const supplyWiringFaults: readonly Fault[] = [
   {
@@ -104,10 +116,10 @@ export const supplyWiringFaults: readonly Fault[] = [
     next: PUT_RIGHT,
     tell: TELL_INSTALLER,
     impossible: ({ site }) =>
-      site.circuit.breaker.type === 'D' ? 'the breaker is of the slowest type already' : null,
+      tooSlow(site) === null ? 'here every slower type still opens in time, or a residual device does' : null,
     change: (parts) => {
       const { circuit } = parts.site;
-      const type = SLOWER[circuit.breaker.type];
+      const type = tooSlow(parts.site) ?? circuit.breaker.type;
       return withVisible(
         withSite(parts, { circuit: { ...circuit, breaker: { ...circuit.breaker, type } } }),
         'protective devices',

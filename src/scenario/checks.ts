@@ -5,11 +5,16 @@
 import { CATALOGUE, entryNamed, whyImpossible } from '../faults/catalogue.ts';
 import type { Setting } from '../faults/fault.ts';
 import { LINES } from '../laws/conductors.ts';
+import { isTabled } from '../laws/currentCarrying.ts';
 import { greatestElectrode } from '../laws/electrode.ts';
 import { measuredLoopLimit } from '../laws/overcurrent.ts';
 import { OFFER_RANGE } from '../laws/pilotDuty.ts';
+import { greatestResidualLoop } from '../laws/residualProtection.ts';
 import { SUPPLY_VOLTAGE } from '../laws/supplyLimits.ts';
+import { cableOf, laidAs } from '../site/design.ts';
 import { ACTIONS } from '../verification/actions.ts';
+import { designSums, isRight } from '../verification/designSums.ts';
+import type { Papers } from '../verification/testAction.ts';
 import { nearest } from './nearest.ts';
 import { operationProblems } from './operationProblems.ts';
 import type { Problem } from './problems.ts';
@@ -124,6 +129,26 @@ function siteProblems({ site }: Pick<ScenarioFile, 'site'>): readonly Problem[] 
       'site.neutralImpedance',
       'below half of loopImpedance: the line’s half is in both loops',
     ),
+    ...when(
+      !isTabled(laidAs({ ...site, circuit })),
+      'site.circuit.method',
+      `no ${cableOf(circuit)} cable of ${circuit.lineArea} mm² is tabled for method ${circuit.method} on ${phases === 1 ? 'one phase' : 'three phases'} (BS 7671 Appendix 4)`,
+    ),
+    ...when(
+      circuit.method === 'D' && (circuit.ambient !== 30 || circuit.grouped !== 1 || circuit.insulated !== 0),
+      'site.circuit.method',
+      'ambient, grouped and insulated are of cables in air: leave them out with method D',
+    ),
+    ...when(
+      earthing === 'TT' && circuit.faultProtection === 'residual',
+      'site.circuit.faultProtection',
+      'on TT it is the residual device in any case: leave it out',
+    ),
+    ...when(
+      circuit.points > 1 && circuit.residualDevice === null,
+      'site.circuit.points',
+      'there is no residual device at the origin that several points could share: leave it out',
+    ),
     ...loads('otherLoads'),
     ...loads('neighbours'),
   ];
@@ -216,13 +241,19 @@ const handoverProblems = (
     : left.flatMap((operation, i) => operationProblems(operation, `handover.left[${i}]`, site))),
 ];
 
+const rounded = (value: number): number => Number(value.toPrecision(4));
+
 /** What is legal but would teach something false. */
-export function warningsOf({ site, unit }: ScenarioFile): readonly Problem[] {
-  const { breaker, residualDevice } = site.circuit;
+/** `right`: the papers that the file's are, its named wrong designs left out. */
+export function warningsOf({ site, unit }: ScenarioFile, right: Papers): readonly Problem[] {
+  const { breaker, residualDevice, faultProtection } = site.circuit;
   const set = unit.setCurrent ?? unit.ratedCurrent;
   const direct = unit.residual.direct !== null || unit.residual.type === 'B' || residualDevice?.type === 'B';
   const additional = unit.residual.type !== null || (residualDevice !== null && residualDevice.rated <= 0.03);
-  const limit = measuredLoopLimit(breaker.type, breaker.rating);
+  const byResidual = faultProtection === 'residual' && residualDevice !== null;
+  const limit = byResidual
+    ? greatestResidualLoop(residualDevice.rated)
+    : measuredLoopLimit(breaker.type, breaker.rating);
   const { serviceLimit } = unit;
   const loaded = LINES.map((line) =>
     site.otherLoads.reduce((sum, load) => sum + (load.line === line ? load.power / 230 : 0), 0),
@@ -254,8 +285,14 @@ export function warningsOf({ site, unit }: ScenarioFile): readonly Problem[] {
     ...when(
       site.earthing !== 'TT' && (site.loopImpedance ?? 0) > limit,
       'site.loopImpedance',
-      `Ze alone is above the measured limit of ${limit} Ω for ${breaker.type}${breaker.rating}`,
+      `Ze alone is above the measured limit of ${Number(limit.toFixed(2))} Ω for ${byResidual ? 'the residual device' : `${breaker.type}${breaker.rating}`}`,
     ),
+    ...designSums(right)
+      .filter((sum) => !isRight(sum))
+      .map(({ field, is, kind, limit: allowed, unit, source }) => ({
+        path: field,
+        message: `the design is wrong, and no fault of this file names it: ${rounded(is)} ${unit}, where at ${kind} ${rounded(allowed)} is right (${source.where})`,
+      })),
     ...when(!additional, 'unit.residual', 'no 30 mA device in the unit or upstream (BS 7671 722.531.3.101)'),
     ...when(!direct, 'unit.residual.direct', 'no protection against d.c. faults (BS 7671 722.531.3.101)'),
     ...when(

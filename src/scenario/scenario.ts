@@ -8,7 +8,7 @@ import { drawer } from '../bench/draw.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
-import { asTold } from '../faults/catalogue.ts';
+import { asMeant, asTold, faultsAmong } from '../faults/catalogue.ts';
 import type { Parts } from '../faults/parts.ts';
 import { soundParts } from '../faults/parts.ts';
 import type { Site } from '../site/site.ts';
@@ -70,7 +70,7 @@ export function* readingScenario(file: unknown): Generator<null, ReadScenario> {
   const scenario = toScenario(parsed.value);
   const inside = [...lineProblems(scenario), ...(yield* handoverProblems(scenario))];
   if (inside.length > 0) return { ok: false, problems: listed(inside) };
-  return { ok: true, scenario, file, warnings: warningsOf(parsed.value) };
+  return { ok: true, scenario, file, warnings: warningsOf(parsed.value, rightPapers(scenario)) };
 }
 
 /** The sections that are well formed by themselves, in a file that as a whole is not. */
@@ -153,15 +153,29 @@ function toSheet(unit: ScenarioFile['unit']): UnitSheet {
   };
 }
 
-/** What the trainee may read: design data and the unit's sheet. It tells a not-fault, and never a fault. */
-export const papersOf = ({ site, unit, faults, rules }: Scenario): Papers => ({
-  ...asTold({ site, sheet: unit }, faults),
+/**
+ * What the trainee may read: design data and the unit's sheet. It tells a not-fault and a wrong design, and never
+ * another fault. With other faults than the scenario's own, the papers of an installation that has those.
+ */
+export const papersOf = (
+  { site, unit, faults: own, rules }: Scenario,
+  faults: readonly FaultChoice[] = own,
+): Papers => ({
+  ...asTold(asMeant({ site, sheet: unit }, own), faults.filter(isFault)),
   rules,
 });
 
-/** The installation as it was meant: what the scenario's is held against. */
+const isFault = (choice: FaultChoice): boolean => faultsAmong([choice]).length > 0;
+
+/** The papers with a right design in them. */
+const rightPapers = ({ site, unit, faults, rules }: Scenario): Papers => ({
+  ...asMeant({ site, sheet: unit }, faults),
+  rules,
+});
+
+/** The installation as it ought to be: what the scenario's is held against. */
 export function soundPartsOf(scenario: Scenario): Parts {
-  const { site, sheet } = papersOf(scenario);
+  const { site, sheet } = rightPapers(scenario);
   return soundParts(site, soundDesign(sheet, drawer(scenario.seed)));
 }
 
@@ -202,7 +216,8 @@ export function* beginning(
   if (handover === null) return { world, handedOver: null };
   yield null;
   const actions = handedOverActions(scenario, handover);
-  return { world, handedOver: yield* carryingOutHandover(world, handover, actions, papersOf(scenario)) };
+  const papers = papersOf(scenario, faults);
+  return { world, handedOver: yield* carryingOutHandover(world, handover, actions, papers) };
 }
 
 const handedOverActions = (scenario: Scenario, { done }: Handover): readonly TestAction[] =>

@@ -6,10 +6,11 @@ import * as v from 'valibot';
 import { operationSchema } from '../bench/operation.ts';
 import { CONDUCTOR_AREAS } from '../laws/conductor.ts';
 import { LINES } from '../laws/conductors.ts';
+import { AMBIENTS, CABLES, METHODS, MOST_GROUPED } from '../laws/currentCarrying.ts';
 import { BREAKER_TYPES } from '../laws/overcurrent.ts';
 import { CABLE_CODINGS } from '../laws/proximity.ts';
 import { DELAYS, DEVICE_TYPES } from '../laws/residualLimits.ts';
-import { EARTHINGS } from '../site/site.ts';
+import { EARTHINGS, FAULT_PROTECTIONS } from '../site/site.ts';
 import {
   CLEARINGS,
   DIODE_CHECKS,
@@ -47,12 +48,18 @@ const site = v.strictObject({
     length: number(0.5, 500),
     lineArea: area,
     protectiveArea: area,
+    method: v.optional(v.picklist(METHODS), 'C'),
+    cable: v.optional(v.picklist(CABLES)),
+    ambient: v.optional(v.picklist(AMBIENTS), 30),
+    grouped: v.optional(v.pipe(number(1, MOST_GROUPED), v.integer('a whole number is expected')), 1),
+    insulated: v.optional(number(0, 1000), 0),
     breaker: v.strictObject({
       type: v.picklist(BREAKER_TYPES),
       rating: v.picklist(ratings),
       breakingCapacity: v.optional(number(1000, 100_000), 6000),
       poles: v.optional(v.picklist([1, 2, 3, 4])),
     }),
+    conditionalRating: nullable(number(1000, 100_000)),
     residualDevice: nullable(
       v.strictObject({
         type: v.picklist(DEVICE_TYPES),
@@ -61,8 +68,11 @@ const site = v.strictObject({
         poles: v.picklist([1, 2, 3, 4]),
       }),
     ),
+    points: v.optional(v.pipe(number(1, 20), v.integer('a whole number is expected')), 1),
+    faultProtection: v.optional(v.picklist(FAULT_PROTECTIONS), 'overcurrent'),
     parallelEarth: nullable(number(0.001, 1000)),
   }),
+  service: nullable(v.strictObject({ rating: number(20, 400), demand: number(0, 400) })),
   otherLoads: v.optional(v.pipe(v.array(load), v.maxLength(20)), []),
   neighbours: v.optional(v.pipe(v.array(load), v.maxLength(20)), []),
 });
@@ -90,6 +100,7 @@ const unitCommon = {
   permission: v.optional(v.picklist(PERMISSIONS), 'open'),
   loadLimit: nullable(number(0, 80)),
   serviceLimit: nullable(number(10, 200)),
+  leastVoltage: nullable(number(150, 230)),
   schedule: nullable(v.picklist(SCHEDULES)),
   holdInB: v.optional(v.boolean(), true),
   diodeCheck: v.optional(v.picklist(DIODE_CHECKS), 'before-closing'),

@@ -9,10 +9,10 @@ import type { UnsafeAct } from '../bench/unsafe.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import type { JudgedExpectation, JudgedLimit } from '../verification/assess.ts';
-import { judgeExpectations, judgeLimits, reasonToStop } from '../verification/assess.ts';
+import { adviceDue, judgeExpectations, judgeLimits, reasonToStop } from '../verification/assess.ts';
 import type { ActionRun } from '../verification/procedure.ts';
 import { carryingOut } from '../verification/procedure.ts';
-import type { TestAction } from '../verification/testAction.ts';
+import type { Advice, TestAction } from '../verification/testAction.ts';
 import type { Scenario } from './scenario.ts';
 import { allowedActions, applicableActions, beginning, papersOf } from './scenario.ts';
 
@@ -22,6 +22,8 @@ export interface VerifiedAction {
   readonly unsafe: readonly UnsafeAct[];
   readonly expectations: readonly JudgedExpectation[];
   readonly limits: readonly JudgedLimit[];
+  /** What is to be written down and advised, though nothing is broken. */
+  readonly advice: readonly Advice[];
 }
 
 export const CONCLUSIONS = ['sound', 'not sound', 'could not finish'] as const;
@@ -52,7 +54,7 @@ export const verify = (scenario: Scenario, options: VerifyOptions = {}): Verific
 export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Generator<null, Verification> {
   const { world, handedOver } = yield* beginning(scenario, options.faults);
   const before = handedOver?.tests.map(({ action }) => action) ?? [];
-  const papers = papersOf(scenario);
+  const papers = papersOf(scenario, options.faults);
   const applicable = applicableActions(scenario);
   const wanted =
     options.everything === true
@@ -72,6 +74,7 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
       unsafe: run.outcomes.flatMap(({ unsafe }) => unsafe),
       expectations,
       limits,
+      advice: adviceDue(action, papers, run),
     });
     const line = reasonToStop(action, expectations);
     if (line !== null && stopped === null) stopped = { action: action.id, line };

@@ -1,4 +1,8 @@
 /** The papers in words: the unit's sheet (the maker's extract) and the installation, as a trainee reads them. */
+import type { CableKind, Method } from '../laws/currentCarrying.ts';
+import { TABLES } from '../laws/currentCarrying.ts';
+import { cableOf } from '../site/design.ts';
+import type { Circuit } from '../site/site.ts';
 import type { Clearing, LatchReason } from '../unit/design.ts';
 import type { Papers } from '../verification/testAction.ts';
 
@@ -60,6 +64,9 @@ export function sheetLines({ site, sheet }: Papers): readonly PaperLine[] {
       term: 'insulation tests',
       text: `at most ${sheet.insulationTestVoltageMax} V d.c. with the unit connected`,
     },
+    ...(sheet.leastVoltage === null
+      ? []
+      : [{ term: 'supply voltage', text: `declared for ${sheet.leastVoltage} V and more at its terminals` }]),
     { term: 'open-PEN measure', text: OPEN_PEN_WORDS[sheet.openPen] },
     { term: 'surge arrester', text: sheet.surgeArrester ? 'fitted' : 'none' },
     {
@@ -126,6 +133,33 @@ export function sheetLines({ site, sheet }: Papers): readonly PaperLine[] {
   ];
 }
 
+const CABLE_WORDS: Readonly<Record<CableKind, string>> = {
+  sheathed: 'sheathed multicore',
+  flat: 'flat twin and earth',
+  armoured: 'armoured multicore',
+};
+const METHOD_WORDS: Readonly<Record<Method, string>> = {
+  A: 'in conduit in an insulated wall',
+  B: 'in conduit or trunking on a wall',
+  C: 'clipped direct',
+  D: 'in the ground',
+  '100': 'on a ceiling, up to 100 mm of insulation over it',
+  '102': 'in an insulated stud wall, touching its face',
+  '103': 'in an insulated stud wall, touching no face',
+};
+
+/** How the cable is laid; what the table supposes anyway is not said. */
+function laidText(circuit: Circuit): string {
+  const { method, ambient, grouped, insulated } = circuit;
+  const cable = cableOf(circuit);
+  return [
+    `${CABLE_WORDS[cable]}, 70 °C (${TABLES[cable]}), method ${method}: ${METHOD_WORDS[method]}`,
+    ...(ambient === 30 ? [] : [`air of ${ambient} °C`]),
+    ...(grouped === 1 ? [] : [`${grouped} circuits bunched`]),
+    ...(insulated === 0 ? [] : [`${insulated} mm of it wholly in thermal insulation`]),
+  ].join('; ');
+}
+
 export function siteLines({ site }: Papers): readonly PaperLine[] {
   const { circuit } = site;
   const { breaker, residualDevice } = circuit;
@@ -141,16 +175,31 @@ export function siteLines({ site }: Papers): readonly PaperLine[] {
       term: 'circuit',
       text: `${circuit.length} m, lines ${circuit.lineArea} mm², protective conductor ${circuit.protectiveArea} mm²`,
     },
+    { term: 'cable', text: laidText(circuit) },
+    ...(circuit.parallelEarth === null
+      ? []
+      : [{ term: 'beside PE', text: `armour, steel or tray of ${circuit.parallelEarth} Ω in parallel` }]),
     {
       term: 'overcurrent device',
-      text: `${breaker.type}${breaker.rating}, ${breaker.poles} poles, ${breaker.breakingCapacity / 1000} kA`,
+      text: `${breaker.type}${breaker.rating}, ${breaker.poles} poles, ${breaker.breakingCapacity / 1000} kA${circuit.conditionalRating === null ? '' : `; its consumer unit is declared for ${circuit.conditionalRating / 1000} kA with it`}`,
     },
     {
       term: 'residual device at the origin',
       text:
         residualDevice === null
           ? 'none'
-          : `type ${residualDevice.type}, ${1000 * residualDevice.rated} mA, ${residualDevice.delay === 'S' ? 'delayed (S)' : 'general'}, ${residualDevice.poles} poles`,
+          : `type ${residualDevice.type}, ${1000 * residualDevice.rated} mA, ${residualDevice.delay === 'S' ? 'delayed (S)' : 'general'}, ${residualDevice.poles} poles${circuit.points === 1 ? '' : `; ${circuit.points} charging points stand behind it`}`,
     },
+    ...(circuit.faultProtection === 'residual'
+      ? [{ term: 'fault protection', text: 'by the residual device at the origin' }]
+      : []),
+    ...(site.service === null
+      ? []
+      : [
+          {
+            term: 'service',
+            text: `${site.service.rating} A a line; the house asks ${Number(site.service.demand.toFixed(1))} A of it, after diversity`,
+          },
+        ]),
   ];
 }

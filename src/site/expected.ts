@@ -4,7 +4,10 @@
  */
 import { conductorResistance } from '../laws/conductor.ts';
 import type { Metres, Ohms, SquareMillimetres } from '../laws/quantities.ts';
-import type { Site } from './site.ts';
+import type { Circuit } from './site.ts';
+
+/** What of a site these sums need. */
+type Run = { readonly circuit: Pick<Circuit, 'length' | 'lineArea' | 'protectiveArea' | 'parallelEarth'> };
 
 export interface Cable {
   readonly length: Metres;
@@ -12,18 +15,18 @@ export interface Cable {
 }
 
 /** Length × mΩ/m of the circuit's protective conductor, Ω at 20 °C (IEC 60228 class 2). */
-export const expectedCircuitProtective = ({ circuit }: Site): Ohms =>
+export const expectedCircuitProtective = ({ circuit }: Run): Ohms =>
   conductorResistance({ length: circuit.length, area: circuit.protectiveArea, class: 2 });
 
 /** The same with the declared steelwork in parallel, Ω: the least that the path may read. */
-export function leastCircuitProtective(site: Site): Ohms {
+export function leastCircuitProtective(site: Run): Ohms {
   const alone = expectedCircuitProtective(site);
   const { parallelEarth } = site.circuit;
   return parallelEarth === null ? alone : (alone * parallelEarth) / (alone + parallelEarth);
 }
 
 /** Length × mΩ/m of one line conductor of the circuit, Ω at 20 °C (IEC 60228 class 2). */
-export const expectedCircuitLine = ({ circuit }: Site): Ohms =>
+export const expectedCircuitLine = ({ circuit }: Run): Ohms =>
   conductorResistance({ length: circuit.length, area: circuit.lineArea, class: 2 });
 
 /** One conductor of a tether or a customer's cable, Ω at 20 °C (IEC 60228 class 5), contacts not counted. */

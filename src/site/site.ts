@@ -6,8 +6,9 @@
 import { conductorResistance } from '../laws/conductor.ts';
 import type { Line, Live } from '../laws/conductors.ts';
 import { LINES } from '../laws/conductors.ts';
+import type { CableKind, Method } from '../laws/currentCarrying.ts';
 import type { BreakerType } from '../laws/overcurrent.ts';
-import type { Amps, Metres, Ohms, SquareMillimetres, Volts, Watts } from '../laws/quantities.ts';
+import type { Amps, Celsius, Metres, Ohms, SquareMillimetres, Volts, Watts } from '../laws/quantities.ts';
 import type { Delay, DeviceType } from '../laws/residualLimits.ts';
 import type { Part, Source } from './part.ts';
 import { insulationAt, OPEN } from './part.ts';
@@ -29,12 +30,28 @@ export interface ResidualDevice {
   readonly poles: number;
 }
 
+/** What opens on an earth fault: the breaker, or the residual device at the origin. The unit's own never counts. */
+export const FAULT_PROTECTIONS = ['overcurrent', 'residual'] as const;
+export type FaultProtection = (typeof FAULT_PROTECTIONS)[number];
+
 export interface Circuit {
   readonly length: Metres;
   readonly lineArea: SquareMillimetres;
   readonly protectiveArea: SquareMillimetres;
+  /** How the cable is laid, and which it is; left out, the usual one for the method. */
+  readonly method: Method;
+  readonly cable?: CableKind | undefined;
+  /** Air round it, °C, circuits bunched with it, itself among them, and how much of it lies in thermal insulation, mm. */
+  readonly ambient: Celsius;
+  readonly grouped: number;
+  readonly insulated: number;
   readonly breaker: Breaker;
+  /** Short-circuit rating that the consumer unit is declared to have with this breaker in it, A; null: none. */
+  readonly conditionalRating: Amps | null;
   readonly residualDevice: ResidualDevice | null;
+  /** Charging points behind that device, this one among them. */
+  readonly points: number;
+  readonly faultProtection: FaultProtection;
   /** Resistance of armour, steel or tray in parallel with the circuit's protective conductor, Ω. */
   readonly parallelEarth: Ohms | null;
 }
@@ -43,6 +60,12 @@ export interface Load {
   readonly line: Line;
   /** Power at 230 V, W; the load is a resistance. */
   readonly power: Watts;
+}
+
+/** The service: what it is rated for on each line, and what the house asks of it, by the design, without the point. */
+export interface Service {
+  readonly rating: Amps;
+  readonly demand: Amps;
 }
 
 export interface Site {
@@ -58,6 +81,8 @@ export interface Site {
   readonly sourceElectrodeResistance: Ohms;
   readonly metEarthResistance: Ohms | null;
   readonly circuit: Circuit;
+  /** Null where the papers say nothing of it. */
+  readonly service: Service | null;
   readonly otherLoads: readonly Load[];
   readonly neighbours: readonly Load[];
 }

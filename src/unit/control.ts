@@ -2,8 +2,8 @@
  * The control of one unit: its chart at work. Takes events, and lets the timers run on a clock. What follows from an
  * event in a state is worked out by the chart once, and kept for every unit with the same logic (asked.ts).
  */
-import { initialTransition, transition } from 'xstate';
-import { askedOf } from './asked.ts';
+import { createActor } from 'xstate';
+import { type AskedDesign, askedOf } from './asked.ts';
 import type { UnitDesign } from './design.ts';
 import type { UnitEvent } from './sensed.ts';
 import { TIMERS, type TimerName, timerOf } from './timers.ts';
@@ -34,8 +34,14 @@ interface Standing {
   readonly steps: Map<string, Step>;
 }
 
-/** The states that are known of the chart on designs that it takes for one. */
-type Logic = Map<string, Standing>;
+type Scope = Parameters<UnitChart['transition']>[2];
+
+/** The chart on designs that it takes for one. */
+interface Logic {
+  readonly states: Map<string, Standing>;
+  /** What the chart looks for round it: nobody is at work, so that it only says what is to be done. */
+  readonly around: Scope;
+}
 
 const logics = new Map<string, Logic>();
 const MOST_LOGICS = 200;
@@ -72,7 +78,8 @@ export class Control<Ticket = unknown> {
     const key = textOf(event);
     let step = this.at.steps.get(key);
     if (step === undefined) {
-      step = stepTo(this.at.logic, transition(unitChart(), this.at.snapshot, event));
+      const { logic, snapshot } = this.at;
+      step = stepTo(logic, (around) => unitChart().transition(snapshot, event, around));
       this.at.steps.set(key, step);
     }
     this.at = step.to;
@@ -114,36 +121,53 @@ function beginning(design: UnitDesign): Step {
   const before = beginnings.get(design);
   if (before !== undefined) return before;
   const asked = askedOf(design);
-  const step = stepTo(logicOf(textOf(asked)), initialTransition(unitChart(), { design: asked }));
+  const step = stepTo(logicOf(asked), (around) => unitChart().getInitialSnapshot(around, { design: asked }));
   beginnings.set(design, step);
   return step;
 }
 
-function logicOf(text: string): Logic {
+function logicOf(design: AskedDesign): Logic {
+  const text = textOf(design);
   const before = logics.get(text);
   if (before !== undefined) return before;
   if (logics.size >= MOST_LOGICS) logics.clear();
-  const logic: Logic = new Map();
+  const logic = { states: new Map(), around: aroundChart(design) };
   logics.set(text, logic);
   return logic;
 }
 
-type Taken = ReturnType<typeof transition<UnitChart>>;
+/** The library's own pure `transition` makes the same anew for every step, which takes as long as the step. */
+function aroundChart(design: AskedDesign): Scope {
+  const self = createActor(unitChart(), { input: { design } });
+  const nothing = () => {};
+  return {
+    self,
+    system: self.system,
+    id: '',
+    sessionId: '',
+    logger: nothing,
+    defer: nothing,
+    emit: nothing,
+    stopChild: nothing,
+    actionExecutor: nothing,
+  };
+}
 
-const stepTo = (logic: Logic, [snapshot, actions]: Taken): Step => ({
-  to: standingAt(snapshot, logic),
-  orders: actions.map(orderOf),
-});
+function stepTo(logic: Logic, next: (around: Scope) => UnitSnapshot): Step {
+  const orders: Order[] = [];
+  const snapshot = next({ ...logic.around, actionExecutor: (action) => orders.push(orderOf(action)) });
+  return { to: standingAt(snapshot, logic), orders };
+}
 
 /** Where a state is the same in everything, it is the same one. */
 function standingAt(snapshot: UnitSnapshot, logic: Logic): Standing {
   const { design: _, ...inMind } = snapshot.context;
   const key = textOf([snapshot.value, inMind]);
-  const before = logic.get(key);
+  const before = logic.states.get(key);
   if (before !== undefined) return before;
-  if (logic.size >= MOST_STATES) logic.clear();
+  if (logic.states.size >= MOST_STATES) logic.states.clear();
   const standing = { snapshot, commands: commandsOf(snapshot), logic, steps: new Map() };
-  logic.set(key, standing);
+  logic.states.set(key, standing);
   return standing;
 }
 

@@ -73,6 +73,8 @@ export interface UnitSheet {
   readonly loadLimit: Amps | null;
   /** What the service may carry, A per line: the unit measures it and offers what is left. Null: no sensor of its own. */
   readonly serviceLimit: Amps | null;
+  /** Least supply voltage at its terminals for which the maker declares it; null: not stated. */
+  readonly leastVoltage: Volts | null;
   /** Default charging hours of SI 2021/1467 reg. 10, or none. */
   readonly schedule: Schedule | null;
   readonly holdInB: boolean;

@@ -5,7 +5,7 @@
 import type { Reading } from '../bench/reading.ts';
 import { TIME_UNCERTAINTY } from '../bench/reading.ts';
 import type { Observed } from './observed.ts';
-import type { Expectation, Finding, Limit, Papers, TestAction } from './testAction.ts';
+import type { Advice, Expectation, Finding, Limit, Papers, TestAction } from './testAction.ts';
 
 export interface JudgedExpectation {
   readonly expectation: Expectation;
@@ -61,6 +61,10 @@ function compared(limit: Limit, reading: Reading): Pick<Reading, 'value' | 'unce
     qualifier,
   };
 }
+
+/** What was observed that a verifier writes down and advises on. */
+export const adviceDue = (action: TestAction, papers: Papers, observed: Observed): readonly Advice[] =>
+  (action.advice?.(papers) ?? []).filter(({ isDue }) => isDue(observed));
 
 /** The broken expectation after which a faultless trainee goes no further, by its id, or null. */
 export function reasonToStop(action: TestAction, expectations: readonly JudgedExpectation[]): string | null {

@@ -24,9 +24,6 @@ export const CIRCUIT: Source = { basis: 'follows from the circuit', where: '' };
 
 /** The pilot standard, by clause. */
 export const pilotStandard = (clause: string): Source => published(`IEC 61851-1:2017 ${clause}`);
-/** The wiring rules, by regulation. */
-export const wiringRules = (regulation: string): Source => published(`BS 7671:2018+A2:2022 ${regulation}`);
-
 /** The source as one line of text. */
 export const sourceText = ({ basis, where }: Source): string =>
   where === '' ? basis : basis === 'published' ? where : `${where} (${basis})`;

@@ -87,6 +87,14 @@ export interface Limit {
   readonly applies: (sample: Reading) => boolean;
 }
 
+/** What a verifier writes down and advises: no limit is broken, and the verdict does not hang on it. */
+export interface Advice {
+  readonly id: string;
+  readonly values?: Values;
+  readonly source: Source;
+  readonly isDue: (observed: Observed) => boolean;
+}
+
 export interface TestAction {
   readonly id: string;
   readonly stage: Stage;
@@ -112,6 +120,7 @@ export interface TestAction {
   readonly untold: (papers: Papers) => readonly Untold[];
   readonly figures: (papers: Papers) => readonly Figure[];
   readonly limits: (papers: Papers) => readonly Limit[];
+  readonly advice?: (papers: Papers) => readonly Advice[];
   /** Broken findings after which a faultless trainee goes no further, by expectation id. */
   readonly stops: readonly string[];
 }

@@ -28,4 +28,6 @@ export interface ActionWords {
   readonly lines: Readonly<Record<string, LineWords>>;
   readonly figures?: Readonly<Record<string, LineWords>>;
   readonly limits?: Readonly<Record<string, LimitWords>>;
+  /** What is written down and advised, though nothing is broken. */
+  readonly advice?: Readonly<Record<string, Words>>;
 }

@@ -149,6 +149,9 @@ export const limitText = (test: string, { id, values }: Worded): string =>
 export const limitSum = (test: string, { id, values }: Worded): string =>
   said(limitWords(test, id).sum, values);
 
+export const adviceText = (test: string, { id, values }: Worded): string =>
+  said(among(wordsOf(test).advice, id, `the advice ${id} of ${test}`), values);
+
 /** Why a faultless trainee goes no further when this line of the test is broken. */
 export const stopWhy = (test: string, id: string): string =>
   among(wordsOf(test).stops, id, `stopping at ${id} of ${test}`);

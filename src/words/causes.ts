@@ -2,6 +2,7 @@
 
 import { NOTHING } from '../attempt/marks/diagnosis.ts';
 import { controlFaults } from './causes/controlFaults.ts';
+import { design } from './causes/design.ts';
 import { insulationFaults } from './causes/insulationFaults.ts';
 import { mechanical } from './causes/mechanical.ts';
 import { notFaults } from './causes/notFaults.ts';
@@ -19,6 +20,7 @@ export const CAUSE_WORDS: Readonly<Record<string, CauseWords>> = {
   ...controlFaults,
   ...insulationFaults,
   ...mechanical,
+  ...design,
   ...notFaults,
   ...penFaults,
   ...pilotFaults,

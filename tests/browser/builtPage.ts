@@ -1,10 +1,16 @@
 // What the tests of one file need of the world: a browser, and the built page served. Both are there from the first test
-// to the last.
+// to the last. They are those of the file before, where the same process has run one: to start them takes longer than
+// many a test. What a file left open in the browser is closed, and every person sits down with an empty one anyway.
 
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll } from 'vitest';
 import { openBrowser } from './browsers.ts';
 import { type Served, serveBuilt } from './serveBuilt.ts';
+
+type Open = readonly [Browser, Served];
+
+/** End with the process. */
+let kept: Open | null = null;
 
 /** To be called once in a file; what it gives is there while tests run. */
 export function openBuiltPage(): {
@@ -12,17 +18,23 @@ export function openBuiltPage(): {
   readonly url: string;
   readonly plainUrl: string;
 } {
-  let open: readonly [Browser, Served] | null = null;
-  const opened = (): readonly [Browser, Served] => {
+  let open: Open | null = null;
+  const opened = (): Open => {
     if (open === null) throw new Error('no test is running');
     return open;
   };
   beforeAll(async () => {
-    open = await Promise.all([openBrowser(), serveBuilt()]);
+    // One that a test has brought down is not used again.
+    if (kept !== null && !kept[0].isConnected()) {
+      await kept[1].close();
+      kept = null;
+    }
+    kept ??= await Promise.all([openBrowser(), serveBuilt()]);
+    open = kept;
   });
   afterAll(async () => {
-    await open?.[0].close();
-    await open?.[1].close();
+    await Promise.all(open?.[0].contexts().map((context) => context.close()) ?? []);
+    open = null;
   });
   return {
     get browser() {

@@ -66,8 +66,21 @@ test('assessment: judged again as long as nothing else is done, and the last jud
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
   await answerAll(page);
+  // One line less sure than the rest.
+  await page.getByText('Less sure of one line?').click();
+  await page
+    .getByRole('combobox')
+    .filter({ hasText: 'as sure as of the rest' })
+    .first()
+    .selectOption('fairly sure');
   await page.getByRole('button', { name: /^would sign for it/ }).click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  const [said] = (await inHand(page, 1)).attempt.entries;
+  if (said?.kind !== 'prediction') throw new Error('nothing was predicted');
+  expect([said.sure, ...said.lines.flatMap((line) => line.sure ?? [])]).toEqual([
+    'would-sign',
+    'fairly-sure',
+  ]);
   await judgeAll(page, 'not-shown');
   await page.getByText('Judged: No vehicle (A).').waitFor();
   await page.getByRole('button', { name: 'Judge it again' }).click();
@@ -95,13 +108,13 @@ test('lines chosen: a line of another test taken for this one’s is told after 
   const key = (name: string) => page.getByRole('button', { name, exact: true });
   const sure = page.getByRole('button', { name: /^would sign for it/ });
   expect(await sure.isDisabled()).toBe(true);
-  await key('should not: puts voltage on the outlet').click();
-  await key('should: says that it is ready').click();
+  await key('should not: has voltage on its outlet with no vehicle there (A)').click();
+  await key('should: shows ready on its display').click();
   // Taken back by the same key.
-  await key('should: says that it is ready').click();
-  expect(await key('should: says that it is ready').getAttribute('aria-pressed')).toBe('false');
-  await key('should: says that it is ready').click();
-  await key('should: holds the pilot at 11.4 to 12.6 V').click();
+  await key('should: shows ready on its display').click();
+  expect(await key('should: shows ready on its display').getAttribute('aria-pressed')).toBe('false');
+  await key('should: shows ready on its display').click();
+  await key('should: holds the pilot at about +12 V (11.4 to 12.6 V) with no vehicle there').click();
   await key('should: has its neutral pole open').click();
   await sure.click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();

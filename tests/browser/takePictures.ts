@@ -126,7 +126,7 @@ try {
   await conclude(done, {
     verdict: 'not-fit',
     cause: 'Poor joint in the circuit’s protective conductor',
-    finding: 'reads within',
+    finding: 'reads length × mΩ/m',
     next: 'lock-off-and-label',
     tell: 'client',
     leftOut: 'not-safe',

@@ -26,7 +26,7 @@ test('a faulty unit, stopped where a faultless person stops', async () => {
   await conclude(page, {
     verdict: 'not-fit',
     cause: 'Poor joint in the circuit’s protective conductor',
-    finding: 'reads within',
+    finding: 'reads length × mΩ/m',
     next: 'lock-off-and-label',
     tell: 'installer',
     repeat: [

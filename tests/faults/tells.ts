@@ -34,6 +34,12 @@ export const TELLS: Readonly<
   'neutral-joint': ['home', 'loop'],
   'neutral-earth-joined': ['home', 'insulation-circuit'],
   'breaker-too-slow': ['home', 'inspect'],
+  // Read in the papers, before anything is measured.
+  'breaker-over-cable': ['home', 'papers'],
+  'conductors-too-small-for-run': ['home', 'papers'],
+  'insulation-not-counted': ['home', 'papers'],
+  'protective-too-small': ['home', 'papers'],
+  'service-overloaded': ['home', 'papers'],
   'supply-loop-high': ['dairy', 'ze'],
   'voltage-high': ['dairy', 'supply-volts'],
   'voltage-low': ['dairy', 'supply-volts'],

@@ -19,6 +19,17 @@ interface Installation {
   readonly sheet: UnitSheet;
 }
 
+/** Clipped direct and alone; what no reading depends on. */
+const LAID = {
+  method: 'C',
+  ambient: 30,
+  grouped: 1,
+  insulated: 0,
+  conditionalRating: null,
+  points: 1,
+  faultProtection: 'overcurrent',
+} as const;
+
 /** A single-phase tethered unit on TN-C-S, with earth sensing and an arrester. */
 const HOME: Installation = {
   site: {
@@ -34,10 +45,12 @@ const HOME: Installation = {
       length: 18,
       lineArea: 6,
       protectiveArea: 2.5,
+      ...LAID,
       breaker: { type: 'B', rating: 40, breakingCapacity: 6000, poles: 1 },
       residualDevice: null,
       parallelEarth: null,
     },
+    service: null,
     otherLoads: [{ line: 'L1', power: 1500 }],
     neighbours: [],
   },
@@ -59,10 +72,12 @@ const YARD: Installation = {
       length: 32,
       lineArea: 10,
       protectiveArea: 4,
+      ...LAID,
       breaker: { type: 'C', rating: 40, breakingCapacity: 10_000, poles: 4 },
       residualDevice: { type: 'A', rated: 0.1, delay: 'S', poles: 4 },
       parallelEarth: 1.5,
     },
+    service: null,
     otherLoads: [
       { line: 'L1', power: 3200 },
       { line: 'L2', power: 2400 },
@@ -88,10 +103,12 @@ const COTTAGE: Installation = {
       length: 14,
       lineArea: 6,
       protectiveArea: 6,
+      ...LAID,
       breaker: { type: 'B', rating: 40, breakingCapacity: 6000, poles: 2 },
       residualDevice: null,
       parallelEarth: null,
     },
+    service: null,
     otherLoads: [{ line: 'L1', power: 1300 }],
     neighbours: [],
   },

@@ -47,6 +47,9 @@ const INPUTS: readonly OperationInput[] = [
   { op: 'reset', what: 'supply' },
   { op: 'isolate' },
   { op: 'energise' },
+  { op: 'isolate', at: 'main-switch' },
+  { op: 'energise', at: 'main-switch' },
+  { op: 'energise', at: 'origin' },
   // Taken only while it is isolated: a sound part for a sound one, and the control begins anew.
   { op: 'put-right', what: 'breaker-too-slow' },
   { op: 'supply', loadLimit: 10 },

@@ -48,6 +48,23 @@ test('nothing is done and nothing is logged before the lock; then the prediction
   expect(actor.getSnapshot().matches({ working: 'observing' })).toBe(true);
 });
 
+test.each([
+  ['guessing', 'fairly-sure', { sure: 'guessing' }],
+  // No line can be surer than the whole, nor is one as sure as it written apart.
+  ['fairly-sure', 'fairly-sure', {}],
+  ['fairly-sure', 'guessing', {}],
+] as const)('one line %s of a whole that is %s', (own, whole, logged) => {
+  const actor = begun();
+  actor.send({ type: 'choose', test: 'state-a' });
+  actor.send({ type: 'answer', id: 'voltage', answer: 'should-not' });
+  actor.send({ type: 'lock', sure: whole, lessSure: { voltage: own }, wall: 10 });
+  const [prediction] = entriesOf(actor);
+  expect(prediction).toMatchObject({ sure: whole });
+  expect(prediction?.kind === 'prediction' && prediction.lines).toEqual([
+    { id: 'voltage', answer: 'should-not', ...logged },
+  ]);
+});
+
 test('a critical act stops the work in practice, and making safe goes on with the same test', () => {
   const actor = begun();
   locked(actor, 'open');

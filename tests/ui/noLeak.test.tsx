@@ -113,7 +113,10 @@ const SITES: readonly { readonly id: string; readonly rung: Rung; readonly file:
   },
 ];
 const siteOf = (fault: string): string | undefined => SITES.find(({ file }) => isPossible(file, fault))?.id;
-const FAULTS = CATALOGUE.filter(({ kind }) => kind === 'fault').map(({ id }) => ({ id, site: siteOf(id) }));
+/** A wrong design stands in the papers: that is where it is to be read. */
+const isHidden = (entry: (typeof CATALOGUE)[number]): boolean =>
+  entry.kind === 'fault' && entry.alter === undefined;
+const FAULTS = CATALOGUE.filter(isHidden).map(({ id }) => ({ id, site: siteOf(id) }));
 
 test('every fault of the catalogue has a site here', () => {
   expect(FAULTS.filter(({ site }) => site === undefined)).toEqual([]);

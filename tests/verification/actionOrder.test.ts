@@ -38,7 +38,7 @@ const PAPERS = [
   scenarioOf({
     site: { circuit: { residualDevice: { type: 'A', rated: 0.1, delay: 'S', poles: 2 } } },
   }),
-].map(papersOf);
+].map((scenario) => papersOf(scenario));
 
 describe.each(ACTIONS)('$id', (action) => {
   const papers = PAPERS.filter((p) => action.applies(p));

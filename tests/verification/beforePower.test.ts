@@ -241,7 +241,7 @@ const ALTERED: readonly Altered[] = [
     name: 'an electrode in dry ground',
     on: ROD,
     parts: resistance('electrode', 600),
-    broken: ['electrode: as-papers broken', 'electrode: unstable broken', 'electrode: electrode failed'],
+    broken: ['electrode: as-papers broken', 'electrode: too-high broken', 'electrode: electrode failed'],
   },
   {
     name: 'an electrode that has met a pipe',
@@ -498,7 +498,7 @@ describe('what a person did, judged by the set-up', () => {
     });
     expect(judged('electrode', ROD, { op: 'isolate' }, { op: 'measure', quantity: 'electrode' })).toEqual({
       'as-papers': 'not shown',
-      unstable: 'not shown',
+      'too-high': 'not shown',
     });
   });
 

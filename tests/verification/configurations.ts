@@ -5,6 +5,8 @@
 import fc from 'fast-check';
 import { BREAKER_TYPES } from '../../src/laws/overcurrent.ts';
 import { CABLE_CODINGS } from '../../src/laws/proximity.ts';
+import { greatestDrop } from '../../src/laws/voltageDrop.ts';
+import { adiabaticOf, carriedBy, dropOf } from '../../src/site/design.ts';
 import type { Earthing, Site } from '../../src/site/site.ts';
 import { EARTHINGS } from '../../src/site/site.ts';
 import type { UnitSheet } from '../../src/unit/design.ts';
@@ -35,6 +37,9 @@ const sites = fc
     neutralShare: ohms(0.55, 1.1),
     length: fc.double({ min: 1, max: 60, noNaN: true }),
     lineArea: pick(4, 6, 10),
+    method: pick('A', 'B', 'C', 'D'),
+    byResidual: fc.boolean(),
+    hasService: fc.boolean(),
     protectiveArea: pick(2.5, 4, 6, 10),
     type: pick(...BREAKER_TYPES),
     rating: pick(20, 32, 40, 63),
@@ -69,6 +74,14 @@ const sites = fc
         length: c.length,
         lineArea: c.lineArea,
         protectiveArea: Math.min(c.protectiveArea, c.lineArea),
+        method: c.method,
+        ambient: 30,
+        grouped: 1,
+        insulated: 0,
+        conditionalRating: null,
+        points: 1,
+        faultProtection:
+          c.byResidual && c.upstream !== null && c.earthing !== 'TT' ? 'residual' : 'overcurrent',
         breaker: {
           type: c.type,
           rating: c.rating,
@@ -87,6 +100,7 @@ const sites = fc
         // A borrowed earth beside an electrode would be the main path: no such site is sound.
         parallelEarth: c.earthing === 'TT' ? null : c.parallelEarth,
       },
+      service: c.hasService ? { rating: 100, demand: 30 } : null,
       otherLoads: c.load === 0 ? [] : [{ line: 'L1', power: c.load }],
       neighbours: [],
     }),
@@ -139,6 +153,7 @@ const sheets = fc
       ...c,
       // What the service may carry is decided where the service is known.
       serviceLimit: hasSensor ? 0 : null,
+      leastVoltage: null,
       setCurrent: Math.max(6, c.ratedCurrent * setShare),
       cable: { length: cableLength, area, coding },
     }),
@@ -159,7 +174,9 @@ const withDevice = (site: Site, sheet: UnitSheet): Site => {
           ? residualDevice
           : thirty
         : residualDevice;
-  return { ...site, circuit: { ...site.circuit, residualDevice: needed } };
+  // Only a type B bears the d.c. of two points, each of which has its own device (531.3.3).
+  const points = needed?.type === 'B' && sheet.residual.type !== null ? 2 : 1;
+  return { ...site, circuit: { ...site.circuit, residualDevice: needed, points } };
 };
 
 const RATINGS = [20, 32, 40, 63] as const;
@@ -172,6 +189,36 @@ const withRating = (site: Site, { setCurrent }: UnitSheet): Site => {
     ...site,
     circuit: { ...site.circuit, breaker: { ...breaker, rating: Math.max(breaker.rating, least) } },
   };
+};
+
+const AREAS = [4, 6, 10, 16, 25, 35] as const;
+
+/**
+ * Conductors that carry the breaker's rating as they are laid, lose no more than 5 % and stand a fault (BS 7671 433.1.1,
+ * 525, 543.1): the least that do, from the area that was drawn upward; and a breaker that breaks what may flow (434.5.1).
+ */
+const withConductors = (site: Site, { setCurrent }: UnitSheet): Site => {
+  const sized = (lineArea: number, protectiveArea: number): Site => ({
+    ...site,
+    circuit: { ...site.circuit, lineArea, protectiveArea, breaker },
+  });
+  const flows = ((site.phases === 3 ? 2 : 1) * 230) / Math.min(site.neutralImpedance, site.loopImpedance);
+  const breakingCapacity = [6000, 10_000, 15_000].find((capacity) => capacity >= flows) ?? 25_000;
+  const breaker = { ...site.circuit.breaker, breakingCapacity };
+  const { lineArea, protectiveArea } = site.circuit;
+  const line = AREAS.find((area) => {
+    const one = sized(area, protectiveArea);
+    return (
+      area >= lineArea &&
+      carriedBy(one).amps >= breaker.rating &&
+      dropOf(one, setCurrent) <= greatestDrop(site.phases)
+    );
+  });
+  const enough = [protectiveArea, ...AREAS.filter((area) => area > protectiveArea)].find((area) => {
+    const { needed, withoutSum } = adiabaticOf(sized(line ?? 35, area));
+    return area >= Math.min(needed, withoutSum);
+  });
+  return sized(line ?? 35, enough ?? 35);
 };
 
 /**
@@ -215,7 +262,7 @@ function serviceLimitFor(
 const configurations: fc.Arbitrary<Configuration> = fc
   .record({ site: sites, sheet: sheets, seed: fc.integer({ min: 0, max: 2_000_000 }) })
   .map(({ site, sheet, seed }) => ({
-    site: withinLimits(withRating(withDevice(site, sheet), sheet)),
+    site: withinLimits(withConductors(withRating(withDevice(site, sheet), sheet), sheet)),
     sheet: {
       ...sheet,
       cable: ownCable(sheet),

@@ -6,6 +6,7 @@ import { ACTIONS } from '../../src/verification/actions.ts';
 import type { Papers, TestAction } from '../../src/verification/testAction.ts';
 import {
   ACTION_WORDS,
+  adviceText,
   figureInWords,
   limitSum,
   limitText,
@@ -18,7 +19,10 @@ import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 import { sampleConfigurations } from '../verification/configurations.ts';
 
 const SCENARIOS = scenarioIds.map((id) => scenarioNamed(id).scenario);
-const PAPERS: readonly Papers[] = [...SCENARIOS.map(papersOf), ...sampleConfigurations(200, 20_261)];
+const PAPERS: readonly Papers[] = [
+  ...SCENARIOS.map((scenario) => papersOf(scenario)),
+  ...sampleConfigurations(200, 20_261),
+];
 
 interface Told {
   /** Where its words stand in the action's table. */
@@ -40,6 +44,10 @@ const toldBy = (action: TestAction, papers: Papers): readonly Told[] => [
     at: `limits ${limit.id}`,
     texts: [limitText(action.id, limit), limitSum(action.id, limit)],
   })),
+  ...(action.advice?.(papers) ?? []).map((one) => ({
+    at: `advice ${one.id}`,
+    texts: [adviceText(action.id, one)],
+  })),
   ...action.stops.map((id) => ({ at: `stops ${id}`, texts: [stopWhy(action.id, id)] })),
 ];
 
@@ -57,8 +65,8 @@ describe.each(ACTIONS.map((action) => [action.id, action] as const))('%s', (id, 
   });
 
   test('all of its words are used', () => {
-    const { lines, figures = {}, limits = {}, stops = {} } = ACTION_WORDS[id] ?? { lines: {} };
-    const words = Object.entries({ lines, figures, limits, stops }).flatMap(([kind, table]) =>
+    const { lines, figures = {}, limits = {}, stops = {}, advice = {} } = ACTION_WORDS[id] ?? { lines: {} };
+    const words = Object.entries({ lines, figures, limits, stops, advice }).flatMap(([kind, table]) =>
       Object.keys(table).map((one) => `${kind} ${one}`),
     );
     expect([...new Set(told.map(({ at }) => at))].sort()).toEqual(words.sort());

@@ -2,6 +2,7 @@
 import { memo } from 'react';
 import type { Run } from '../../attempt/run.ts';
 import { siteLines } from '../../scenario/words.ts';
+import { EditionNote } from './EditionNote.tsx';
 import { SheetLines } from './SheetLines.tsx';
 
 export const Papers = memo(function Papers({ scenario, papers }: Pick<Run, 'scenario' | 'papers'>) {
@@ -13,6 +14,7 @@ export const Papers = memo(function Papers({ scenario, papers }: Pick<Run, 'scen
       </div>
       <p>{scenario.brief}</p>
       <SheetLines lines={siteLines(papers)} />
+      <EditionNote rules={scenario.rules} />
     </section>
   );
 });

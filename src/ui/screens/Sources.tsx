@@ -2,10 +2,19 @@
 
 import { papersOf, readingScenario } from '../../scenario/scenario.ts';
 import { ACTIONS } from '../../verification/actions.ts';
+import { RULE_SET_NAMES } from '../../verification/rules/ruleSet.ts';
 import { sourceText } from '../../verification/sources.ts';
 import type { Papers, TestAction } from '../../verification/testAction.ts';
-import { figureInWords, limitSum, limitText, lineInWords, testTitle } from '../../words/actions.ts';
+import {
+  adviceText,
+  figureInWords,
+  limitSum,
+  limitText,
+  lineInWords,
+  testTitle,
+} from '../../words/actions.ts';
 import { useSliced } from '../flow/useSliced.ts';
+import { EditionNote } from '../parts/EditionNote.tsx';
 import type { Offered } from './offered.ts';
 import { OFFERED } from './offered.ts';
 import { Reading } from './Reading.tsx';
@@ -24,6 +33,9 @@ export function Sources() {
         “From memory” means that the value is still to be checked against the document; “common practice” that
         the trade does it so and no document says so.
       </p>
+      {RULE_SET_NAMES.map((rules) => (
+        <EditionNote key={rules} rules={rules} />
+      ))}
       <p className="prose">
         <a href="licences.txt">Licences</a> of this page and of the software in it.
       </p>
@@ -94,4 +106,5 @@ const rowsOf = (action: TestAction, papers: Papers): readonly Row[] =>
       ...limit,
       text: `${limitText(action.id, limit)}: ${limitSum(action.id, limit)}`,
     })),
+    ...(action.advice?.(papers) ?? []).map((one) => ({ ...one, text: adviceText(action.id, one) })),
   ].map(({ text, source }) => ({ text, source: sourceText(source) }));

@@ -5,7 +5,7 @@ import { isInside, judgeAll, off, readingsOf } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, PRACTICE } from '../sources.ts';
-import type { Papers, TestAction } from '../testAction.ts';
+import type { Papers, TestAction, Values } from '../testAction.ts';
 
 /** By itself alone: with the conductor on, every path in parallel is measured with it. */
 const alone = (o: Observed): readonly Reading[] =>
@@ -21,6 +21,13 @@ const ratedOf = ({ site, sheet }: Papers): number =>
 /** Soil dries and freezes: half to half as much again of what the papers say. Common practice, no source. */
 const SHARE = { least: 0.5, greatest: 1.5 } as const;
 const declared = ({ site }: Papers): Ohms => site.electrodeResistance ?? 0;
+
+const greatestOf = (papers: Papers): Ohms => rulesFor(papers).electrode.greatest(ratedOf(papers));
+const limitValues = (papers: Papers): Values => ({
+  touchVoltage: rulesFor(papers).electrode.touchVoltage,
+  rated: ratedOf(papers),
+  greatest: greatestOf(papers),
+});
 
 export const electrode: TestAction = {
   id: 'electrode',
@@ -55,17 +62,25 @@ export const electrode: TestAction = {
         judge: (o) => judgeAll(alone(o), (r) => isInside(r, range)),
       },
       {
-        id: 'unstable',
+        id: 'too-high',
         should: false,
-        values: { stable: rules.stable },
-        source: rules.stableSource,
+        values: limitValues(papers),
+        source: rules.source,
         of: 'circuit',
         points: ['protective-conductor'],
-        judge: (o) => judgeAll(alone(o), (r) => isInside(r, { greatest: rules.stable })),
+        judge: (o) => judgeAll(alone(o), (r) => isInside(r, { greatest: greatestOf(papers) })),
       },
     ];
   },
-  untold: () => [
+  untold: (papers) => [
+    {
+      id: 'stays-so',
+      toldBy: [],
+      ownOnly: true,
+      of: 'circuit',
+      values: { stable: rulesFor(papers).electrode.stable },
+      source: rulesFor(papers).electrode.stableSource,
+    },
     {
       id: 'joined',
       toldBy: ['inspect', 'pe-circuit', 'make-good', 'ze', 'loop'],
@@ -84,21 +99,30 @@ export const electrode: TestAction = {
   ],
   limits: (papers) => {
     const rules = rulesFor(papers).electrode;
-    const rated = ratedOf(papers);
-    const greatest = rules.greatest(rated);
     return [
       {
         id: 'electrode',
-        values: { touchVoltage: rules.touchVoltage, rated, greatest, stable: rules.stable },
+        values: limitValues(papers),
         quantity: 'electrode',
         unit: 'Ω',
-        limit: Math.min(greatest, rules.stable),
+        limit: greatestOf(papers),
         kind: 'most',
-        source: greatest > rules.stable ? rules.stableSource : rules.source,
+        source: rules.source,
         points: ['protective-conductor'],
         applies: (r) => r.quantity === 'electrode',
       },
     ];
   },
-  stops: ['unstable'],
+  advice: (papers) => {
+    const { stable, stableSource } = rulesFor(papers).electrode;
+    return [
+      {
+        id: 'unstable',
+        values: { stable },
+        source: stableSource,
+        isDue: (o) => alone(o).some(({ qualifier, value }) => qualifier === '>' || (value ?? 0) > stable),
+      },
+    ];
+  },
+  stops: ['too-high'],
 };

@@ -3,7 +3,8 @@ import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import { judgeAll, outletDead, samplesWhen, settledFor, unplugged, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { unplug } from '../offer.ts';
-import { pilotStandard, published, SHEET } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { pilotStandard, SHEET } from '../sources.ts';
 import { pilot, waitFor } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
 import { halfInside, pilotReadings } from './pilotLines.ts';
@@ -53,11 +54,11 @@ export const finish: TestAction = {
       judge: (o) => judgeAll(last(o), ({ seen }) => seen.plug === 'out'),
     },
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'next-test',
       toldBy: [],
-      source: published('BS 7671:2018+A2:2022 644'),
+      source: rulesFor(papers).regulation('644'),
     },
   ],
   figures: () => [],

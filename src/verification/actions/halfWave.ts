@@ -3,7 +3,8 @@ import type { Amps, Range } from '../../laws/quantities.ts';
 import { DIRECT, halfWaveBand, halfWaveBreakTimeLimit } from '../../laws/residualLimits.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { CIRCUIT, fromMemory, published, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, fromMemory, published } from '../sources.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 import {
   atOnce,
@@ -108,7 +109,7 @@ export const halfWave: TestAction = {
       unit: 'A',
       value: sudden(papers),
       tolerance: 0.0005,
-      source: wiringRules('531.3.3, with IEC 61008-1 9.9'),
+      source: rulesFor(papers).regulation('531.3.3, with IEC 61008-1 9.9'),
     },
   ],
   limits: () => [],

@@ -1,14 +1,15 @@
 /** Test action `inspect`: what can be seen, with the cover off after lock-off, then outside. */
 import { INSPECTED } from '../../site/part.ts';
 import { judgeAll, samplesWhen } from '../judging.ts';
-import { fromMemory, type Source, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import type { Source } from '../sources.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 
 type Where = (typeof INSPECTED)[number];
 
 interface Look {
   readonly should: boolean;
-  readonly source: Source;
+  readonly source: (papers: Papers) => Source;
   readonly of: Expectation['of'];
   readonly points: Expectation['points'];
 }
@@ -16,43 +17,43 @@ interface Look {
 const LOOKS: Readonly<Record<Where, Look>> = {
   enclosure: {
     should: true,
-    source: wiringRules('722.512.2; IEC 61851-1:2017 12.4'),
+    source: (papers) => rulesFor(papers).regulation('722.512.2; IEC 61851-1:2017 12.4'),
     of: 'unit',
     points: ['mechanical'],
   },
   terminals: {
     should: false,
-    source: fromMemory('BS 7671:2018+A2:2022 526.1'),
+    source: (papers) => rulesFor(papers).remembered('526.1'),
     of: 'circuit',
     points: ['mechanical', 'supply-wiring', 'protective-conductor'],
   },
   'protective devices': {
     should: true,
-    source: fromMemory('BS 7671:2018+A2:2022 531.3.3, 132.14'),
+    source: (papers) => rulesFor(papers).remembered('531.3.3, 132.14'),
     of: 'circuit',
     points: ['mechanical', 'supply-wiring', 'residual-direct'],
   },
   outlet: {
     should: false,
-    source: wiringRules('642.3'),
+    source: (papers) => rulesFor(papers).regulation('642.3'),
     of: 'unit',
     points: ['mechanical', 'proximity-retention'],
   },
   cable: {
     should: false,
-    source: wiringRules('642.3'),
+    source: (papers) => rulesFor(papers).regulation('642.3'),
     of: 'unit',
     points: ['mechanical', 'insulation'],
   },
   position: {
     should: true,
-    source: wiringRules('722.512.2.203; IEC 61851-1:2017 11.7'),
+    source: (papers) => rulesFor(papers).regulation('722.512.2.203; IEC 61851-1:2017 11.7'),
     of: 'unit',
     points: ['mechanical'],
   },
   labels: {
     should: true,
-    source: fromMemory('BS 7671:2018+A2:2022 514'),
+    source: (papers) => rulesFor(papers).remembered('514'),
     of: 'circuit',
     points: ['mechanical'],
   },
@@ -61,10 +62,11 @@ const LOOKS: Readonly<Record<Where, Look>> = {
 /** Only to be seen with the cover off. */
 const BEHIND: readonly Where[] = ['terminals', 'protective devices'];
 
-const looked = (where: Where, { sheet }: Papers): Expectation => ({
+const looked = (where: Where, papers: Papers): Expectation => ({
   ...LOOKS[where],
+  source: LOOKS[where].source(papers),
   id: where.replaceAll(' ', '-'),
-  values: { socket: sheet.outlet === 'socket' },
+  values: { socket: papers.sheet.outlet === 'socket' },
   judge: (o) =>
     judgeAll(
       samplesWhen(
@@ -85,7 +87,7 @@ export const inspect: TestAction = {
   applies: () => true,
   steps: () => [{ op: 'inspect' }],
   expectations: (papers) => INSPECTED.map((where) => looked(where, papers)),
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'inside-devices',
       toldBy: [
@@ -99,7 +101,7 @@ export const inspect: TestAction = {
         'residual-again',
       ],
       of: 'circuit',
-      source: wiringRules('642, 643'),
+      source: rulesFor(papers).regulation('642, 643'),
     },
   ],
   figures: () => [],

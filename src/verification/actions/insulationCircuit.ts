@@ -5,7 +5,7 @@ import { livesOf } from '../../site/site.ts';
 import { between, judgeAll, off } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { wiringRules } from '../sources.ts';
+
 import { insulation } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
 import { circuitReadings, enough, insulationLimit, toEarth } from './insulation.ts';
@@ -30,24 +30,26 @@ export const insulationCircuit: TestAction = {
     ...(sheet.surgeArrester ? [{ op: 'reconnect', what: 'arrester' } as const] : []),
     { op: 'reconnect', what: 'unit' },
   ],
-  expectations: ({ site }) => [
+  expectations: (papers) => [
     {
       id: 'lives-to-earth',
       should: false,
-      source: wiringRules('643.3, Table 64'),
+      source: rulesFor(papers).regulation('643.3, Table 64'),
       of: 'circuit',
       points: ['insulation', 'supply-wiring'],
       judge: (o) => {
         const readings = alone(o).filter(toEarth);
         if (readings.some((r) => !enough(TABLE_64.minimum)(r))) return 'broken';
-        const all = livesOf(site).every((x) => between(readings, `supply.${x}`, 'supply.PE').length > 0);
+        const all = livesOf(papers.site).every(
+          (x) => between(readings, `supply.${x}`, 'supply.PE').length > 0,
+        );
         return all ? 'met' : 'not shown';
       },
     },
     {
       id: 'between-lives',
       should: true,
-      source: wiringRules('643.3, Table 64'),
+      source: rulesFor(papers).regulation('643.3, Table 64'),
       of: 'circuit',
       points: ['insulation'],
       judge: (o) =>
@@ -57,11 +59,11 @@ export const insulationCircuit: TestAction = {
         ),
     },
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'inside-unit',
       toldBy: ['insulation-unit'],
-      source: wiringRules('643.3.2'),
+      source: rulesFor(papers).regulation('643.3.2'),
     },
   ],
   figures: () => [],

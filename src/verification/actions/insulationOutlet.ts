@@ -4,7 +4,7 @@ import type { Ohms } from '../../laws/quantities.ts';
 import { linesOf, livesOf } from '../../site/site.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { CIRCUIT, wiringRules } from '../sources.ts';
+import { CIRCUIT } from '../sources.ts';
 import { insulation } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
 import { enough, equipmentTestVoltage, insulationLimit, insulationReadings, toEarth } from './insulation.ts';
@@ -31,11 +31,11 @@ export const insulationOutlet: TestAction = {
         : []),
     ];
   },
-  expectations: ({ sheet }) => [
+  expectations: (papers) => [
     {
       id: 'outlet-to-earth',
       should: false,
-      source: wiringRules('643.3.3'),
+      source: rulesFor(papers).regulation('643.3.3'),
       of: 'unit',
       points: ['insulation'],
       judge: (o) => judgeAll(insulationReadings(o).filter(toEarth), enough(EQUIPMENT_MINIMUM)),
@@ -43,16 +43,16 @@ export const insulationOutlet: TestAction = {
     {
       id: 'outlet-lives',
       should: true,
-      values: { least: betweenOutletLives(sheet), bleeds: sheet.poleBleed !== null },
-      source: wiringRules('643.3.3'),
+      values: { least: betweenOutletLives(papers.sheet), bleeds: papers.sheet.poleBleed !== null },
+      source: rulesFor(papers).regulation('643.3.3'),
       of: 'unit',
       points: ['insulation', 'switching'],
       judge: (o) =>
         judgeAll(
           insulationReadings(o).filter((r) => !toEarth(r)),
-          sheet.poleBleed === null
+          papers.sheet.poleBleed === null
             ? enough(EQUIPMENT_MINIMUM)
-            : (r) => isInside(r, { least: betweenOutletLives(sheet) }),
+            : (r) => isInside(r, { least: betweenOutletLives(papers.sheet) }),
         ),
     },
   ],

@@ -6,6 +6,7 @@ import { GREATEST_DUTY_CHANGE } from '../../laws/timing.ts';
 import { hasPassed, inState, judgeAll } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
 import { knownLoad, offerRange, unplug, untilOffered } from '../offer.ts';
+import { rulesFor } from '../rules/rules.ts';
 import { PRACTICE, pilotStandard } from '../sources.ts';
 import { pilot, waitFor } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
@@ -90,7 +91,7 @@ export const limit: TestAction = {
     {
       id: 'too-much',
       should: false,
-      source: pilotStandard('Table A.6 sequence 6; BS 7671:2018+A2:2022 722.311'),
+      source: rulesFor(papers).regulation('722.311; IEC 61851-1:2017 Table A.6 sequence 6'),
       of: 'unit',
       points: ['pilot'],
       judge: (o) => {

@@ -5,6 +5,7 @@ import { loopImpedance } from '../../laws/loop.ts';
 import { greatestLoopImpedance } from '../../laws/overcurrent.ts';
 import type { Ohms, Range } from '../../laws/quantities.ts';
 import { NON_TRIPPING_SHARE } from '../../laws/residualLimits.ts';
+import { timeAtLimit } from '../../laws/residualProtection.ts';
 import {
   CONTACT_ALLOWANCE,
   expectedCable,
@@ -17,7 +18,7 @@ import { inState, isInside, judgeAll, readingsOf, samplesWhen } from '../judging
 import type { Observed } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { CIRCUIT, published, wiringRules } from '../sources.ts';
+import { CIRCUIT, published } from '../sources.ts';
 import { loop as loopTest, outletVoltages } from '../steps.ts';
 import type { Expectation, Limit, Papers, TestAction, Values } from '../testAction.ts';
 import { suppliedAgain } from './residual.ts';
@@ -68,16 +69,34 @@ function loopLimit(papers: Papers): Limit {
     return {
       ...frame,
       limit,
-      values: { electrode: true, touchVoltage: rules.electrode.touchVoltage, rated, limit },
+      values: { by: 'electrode', touchVoltage: rules.electrode.touchVoltage, rated, limit },
       source: rules.electrode.source,
     };
   }
-  const { type, rating } = circuit.breaker;
+  const { breaker, residualDevice, faultProtection } = circuit;
+  // The unit's own device never counts: the cable that feeds it lies before it.
+  if (faultProtection === 'residual' && residualDevice !== null) {
+    const { rated, delay } = residualDevice;
+    const limit = rules.loop.byResidual(rated);
+    return {
+      ...frame,
+      limit,
+      values: {
+        by: delay === 'S' ? 'delayed device' : 'residual device',
+        touchVoltage: rules.electrode.touchVoltage,
+        rated,
+        limit,
+        time: timeAtLimit(rated, delay),
+      },
+      source: rules.loop.byResidualSource,
+    };
+  }
+  const { type, rating } = breaker;
   const limit = rules.loop.measured(type, rating);
   return {
     ...frame,
     limit,
-    values: { electrode: false, type, rating, limit, table: greatestLoopImpedance(type, rating) },
+    values: { by: 'breaker', type, rating, limit, table: greatestLoopImpedance(type, rating) },
     source: rules.loop.source,
   };
 }
@@ -149,7 +168,7 @@ export const loop: TestAction = {
       id: 'near-sum',
       should: true,
       values: { ...sumValues(papers), ...loopRange(papers) },
-      source: wiringRules('643.7.3; the sum from IEC 60228'),
+      source: rulesFor(papers).regulation('643.7.3; the sum from IEC 60228'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring', 'switching'],
       judge: (o) =>
@@ -162,7 +181,7 @@ export const loop: TestAction = {
       id: 'neutral-near-sum',
       should: true,
       values: { sum: neutralSum(papers), greatest: neutralGreatest(papers) },
-      source: wiringRules('643.7.3; the sum from IEC 60228'),
+      source: rulesFor(papers).regulation('643.7.3; the sum from IEC 60228'),
       of: 'circuit',
       points: ['supply-wiring', 'switching'],
       judge: (o) =>
@@ -185,7 +204,7 @@ export const loop: TestAction = {
     },
     ...(answersToTest(papers) ? [] : [notTripping]),
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'device-acts',
       toldBy: [
@@ -197,7 +216,7 @@ export const loop: TestAction = {
         'residual-again',
       ],
       of: 'circuit',
-      source: wiringRules('643.7, 643.8'),
+      source: rulesFor(papers).regulation('643.7, 643.8'),
     },
   ],
   figures: (papers) => [
@@ -207,7 +226,7 @@ export const loop: TestAction = {
       unit: 'Ω',
       value: loopSum(papers).whole,
       tolerance: 0.15,
-      source: wiringRules('643.7.3'),
+      source: rulesFor(papers).regulation('643.7.3'),
     },
   ],
   limits: (papers) => [loopLimit(papers)],

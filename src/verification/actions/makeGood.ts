@@ -1,7 +1,8 @@
 /** Test action `make-good`: everything that the dead tests moved is back before power. */
 import { judgeAll, off, samplesWhen } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { fromMemory, PRACTICE, published } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { PRACTICE, published } from '../sources.ts';
 import type { TestAction } from '../testAction.ts';
 
 /** How it was left: the last that was seen of it while isolated. */
@@ -42,13 +43,13 @@ export const makeGood: TestAction = {
       judge: (o) => judgeAll(left(o), ({ setUp }) => setUp.cover === 'closed'),
     },
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'right-way',
       toldBy: ['supply-volts', 'state-c', 'loop'],
       ownOnly: true,
       of: 'circuit',
-      source: fromMemory('BS 7671:2018+A2:2022 643.1'),
+      source: rulesFor(papers).remembered('643.1'),
     },
   ],
   figures: () => [],

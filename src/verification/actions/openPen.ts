@@ -16,7 +16,8 @@ import {
 } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
 import { cleared, mayWait, unplug, untilSupplied } from '../offer.ts';
-import { CIRCUIT, fromMemory, published, SHEET, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, SHEET } from '../sources.ts';
 import { outletVoltages, voltage, waitFor } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 import { byWindow, disturb, disturbances, hazards, restore } from './penHazard.ts';
@@ -88,7 +89,7 @@ const opensEarth = (papers: Papers): readonly Expectation[] =>
           id: 'opens-earth',
           should: true,
           values: { window: byWindow(papers) },
-          source: wiringRules('722.411.4.1'),
+          source: rulesFor(papers).regulation('722.411.4.1'),
           of: 'unit',
           points: ['supply-wiring', 'protective-conductor'],
           judge: (o) => {
@@ -134,7 +135,7 @@ export const openPen: TestAction = {
     {
       id: 'rides-out',
       should: true,
-      source: fromMemory('BS 7671:2018+A2:2022 722.411.4.1'),
+      source: rulesFor(papers).remembered('722.411.4.1'),
       of: 'unit',
       points: ['supply-wiring', 'switching'],
       judge: (o) =>
@@ -148,7 +149,7 @@ export const openPen: TestAction = {
       id: 'opens',
       should: true,
       values: { window: byWindow(papers) },
-      source: wiringRules('722.411.4.1'),
+      source: rulesFor(papers).regulation('722.411.4.1'),
       of: 'unit',
       points: ['supply-wiring', 'switching'],
       judge: (o) => outletDead(papers, o, afterFiveSeconds(papers, o)),
@@ -156,7 +157,7 @@ export const openPen: TestAction = {
     {
       id: 'in-time',
       should: true,
-      source: wiringRules('722.411.4.1'),
+      source: rulesFor(papers).regulation('722.411.4.1'),
       of: 'unit',
       points: ['supply-wiring', 'switching'],
       judge: (o) =>
@@ -189,7 +190,7 @@ export const openPen: TestAction = {
     {
       id: 'onto-hazard',
       should: false,
-      source: wiringRules('722.411.4.1'),
+      source: rulesFor(papers).regulation('722.411.4.1'),
       of: 'unit',
       points: ['supply-wiring', 'switching'],
       judge: (o) => {
@@ -212,7 +213,7 @@ export const openPen: TestAction = {
     {
       id: 'earth-back',
       should: true,
-      source: published('BS 7671:2018+A2:2022 722.411.4.1; IEC 61851-1:2017 6.3.1.2'),
+      source: rulesFor(papers).regulation('722.411.4.1; IEC 61851-1:2017 6.3.1.2'),
       of: 'unit',
       points: ['supply-wiring', 'protective-conductor'],
       judge: (o) => {

@@ -2,7 +2,7 @@
 import type { OperationInput } from '../../bench/operation.ts';
 import type { Reading } from '../../bench/reading.ts';
 import type { Line } from '../../laws/conductors.ts';
-import type { Ohms } from '../../laws/quantities.ts';
+import type { Ohms, Range } from '../../laws/quantities.ts';
 import { CONTACT_ALLOWANCE } from '../../site/expected.ts';
 import type { Site } from '../../site/site.ts';
 import { linesOf } from '../../site/site.ts';
@@ -36,10 +36,14 @@ export function everyLine(
   return finding === 'met' && !whole ? 'not shown' : finding;
 }
 
-/** Within what contacts and the usual loads in parallel make of it. */
-export const near = (r: Reading, { least, greatest }: { least: Ohms; greatest: Ohms }): boolean =>
-  r.qualifier !== 'unable' &&
-  isInside(r, { least: least - CONTACT_ALLOWANCE, greatest: greatest + CONTACT_ALLOWANCE });
+/** A loop of the papers with what contacts and the usual loads in parallel make of it, Ω. */
+export const aroundLoop = (loop: Ohms): Range => ({
+  least: 0.9 * loop - CONTACT_ALLOWANCE,
+  greatest: loop + CONTACT_ALLOWANCE,
+});
+
+export const near = (r: Reading, range: Partial<Range>): boolean =>
+  r.qualifier !== 'unable' && isInside(r, range);
 
 /** Line to neutral by the papers, Ω: on TN-C-S one conductor is neutral and earth in one. */
 export const neutralLoop = (site: Site): Ohms =>

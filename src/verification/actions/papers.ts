@@ -3,10 +3,12 @@
  * alone; what was observed only tells whether they were read.
  */
 import type { DeviceType } from '../../laws/residualLimits.ts';
+import { isSelective } from '../../laws/residualProtection.ts';
 import { livesOf } from '../../site/site.ts';
+import { designSums, isRight } from '../designSums.ts';
 import type { RuleSet } from '../rules/ruleSet.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { fromMemory, PRACTICE, pilotStandard } from '../sources.ts';
+import { PRACTICE, pilotStandard } from '../sources.ts';
 import { waitFor } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 
@@ -22,13 +24,17 @@ interface Device {
   readonly opensAll: boolean;
 }
 
-/** Every residual device that stands before the outlet; a unit's own opens all that its contactor or breaker has. */
+/**
+ * Every residual device that stands before this outlet alone; a unit's own opens all that its contactor or breaker has.
+ */
 function devices({ site, sheet }: Papers): readonly Device[] {
   const { type, rated } = sheet.residual;
   const upstream = site.circuit.residualDevice;
   return [
     ...(type === null ? [] : [{ type, rated: rated ?? Infinity, opensAll: true }]),
-    ...(upstream === null ? [] : [{ ...upstream, opensAll: upstream.poles >= livesOf(site).length }]),
+    ...(upstream === null || site.circuit.points > 1
+      ? []
+      : [{ ...upstream, opensAll: upstream.poles >= livesOf(site).length }]),
   ];
 }
 
@@ -99,6 +105,30 @@ function electrodeLines(papers: Papers): readonly Expectation[] {
   ];
 }
 
+/** The design's own sums, each a line. */
+const designLines = (papers: Papers): readonly Expectation[] =>
+  designSums(papers).map((sum) => ({
+    id: sum.id,
+    should: sum.should,
+    values: sum.values,
+    source: sum.source,
+    of: 'circuit',
+    points: ['design', 'supply-wiring'],
+    judge: read(isRight(sum)),
+  }));
+
+/** A unit's own device and one at the origin: which of them opens is a matter of service, not of safety. */
+function notSelective({ site, sheet }: Papers): readonly { readonly rated: number }[] {
+  const upstream = site.circuit.residualDevice;
+  const { type, rated } = sheet.residual;
+  return upstream === null ||
+    type === null ||
+    rated === null ||
+    isSelective(upstream, { rated, delay: 'general' })
+    ? []
+    : [upstream];
+}
+
 export const papers: TestAction = {
   id: 'papers',
   stage: 'before power',
@@ -109,14 +139,14 @@ export const papers: TestAction = {
   applies: () => true,
   steps: () => [waitFor(60)],
   expectations: (p) => {
-    const { additional, regulation } = rulesFor(p);
+    const { additional, regulation, remembered } = rulesFor(p);
     const { sheet, site } = p;
     return [
       {
         id: 'over-rating',
         should: false,
         values: { setCurrent: sheet.setCurrent, rating: site.circuit.breaker.rating },
-        source: fromMemory('BS 7671:2018+A2:2022 433.1.1'),
+        source: remembered('433.1.1'),
         of: 'circuit',
         points: ['supply-wiring'],
         judge: read(sheet.setCurrent <= site.circuit.breaker.rating),
@@ -146,16 +176,17 @@ export const papers: TestAction = {
         points: ['residual-direct'],
         judge: read(devices(p).every(({ type }) => type !== 'AC')),
       },
+      ...designLines(p),
       ...openPenLines(p),
       ...electrodeLines(p),
     ];
   },
   untold: (p) => [
     {
-      id: 'cable-carries',
+      id: 'laid-so',
       toldBy: ['inspect'],
       of: 'circuit',
-      source: fromMemory('BS 7671:2018+A2:2022 433.1.1, Appendix 4'),
+      source: rulesFor(p).remembered('642.3'),
     },
     {
       id: 'own-circuit',
@@ -177,5 +208,12 @@ export const papers: TestAction = {
   ],
   figures: () => [],
   limits: () => [],
+  advice: (p) =>
+    notSelective(p).map(({ rated }) => ({
+      id: 'not-selective',
+      values: { rated },
+      source: rulesFor(p).regulation('536.4.1.4'),
+      isDue: ({ samples }) => samples.length > 0,
+    })),
   stops: [],
 };

@@ -1,7 +1,9 @@
 /** Test action `pe-outlet`: the protective conductor from unit to outlet, and exposed metal. */
+import type { Ohms } from '../../laws/quantities.ts';
 import { CONTACT_ALLOWANCE, expectedCable } from '../../site/expected.ts';
 import { isInside, judgeAll } from '../judging.ts';
-import { CIRCUIT, PRACTICE, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, PRACTICE } from '../sources.ts';
 import { continuity } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 import { continuityOf, path } from './protectivePath.ts';
@@ -15,18 +17,22 @@ const withPole =
       : { ...expectation, points: [...expectation.points, 'supply-wiring'] };
 
 /** The tether belongs to the path; a bare socket-outlet has contacts alone. */
-const outletPath = ({ sheet }: Papers) => {
+const outletPath = (papers: Papers) => {
+  const { sheet } = papers;
   const tethered = sheet.outlet === 'tethered';
   const sum = tethered ? expectedCable(sheet.cable) : 0;
   return path(
-    'supply.PE',
-    'outlet.PE',
+    papers,
+    ['supply.PE', 'outlet.PE'],
     sum,
     sum,
     'unit',
     tethered ? { tethered, length: sheet.cable.length, area: sheet.cable.area } : { tethered },
   );
 };
+
+/** What the tether's PE may read while it is bent, Ω. */
+const greatestFlexed = ({ sheet }: Papers): Ohms => expectedCable(sheet.cable) + CONTACT_ALLOWANCE;
 
 export const peOutlet: TestAction = {
   id: 'pe-outlet',
@@ -54,13 +60,14 @@ export const peOutlet: TestAction = {
           {
             id: 'jumps',
             should: false,
+            values: { greatest: greatestFlexed(papers) },
             source: PRACTICE,
             of: 'unit',
             points: ['protective-conductor'],
             judge: (o) =>
               judgeAll(
                 continuityOf(o, 'supply.PE', 'outlet.PE', ({ flexed }) => flexed),
-                (r) => isInside(r, { greatest: expectedCable(papers.sheet.cable) + CONTACT_ALLOWANCE }),
+                (r) => isInside(r, { greatest: greatestFlexed(papers) }),
               ),
           } satisfies Expectation,
         ]
@@ -68,7 +75,8 @@ export const peOutlet: TestAction = {
     {
       id: 'case',
       should: true,
-      source: wiringRules('643.2.1'),
+      values: { allowance: CONTACT_ALLOWANCE },
+      source: rulesFor(papers).regulation('643.2.1'),
       of: 'unit',
       points: ['protective-conductor'],
       judge: (o) =>

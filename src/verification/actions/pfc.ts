@@ -7,7 +7,7 @@ import { isInside, judgeAll, type When } from '../judging.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, PRACTICE } from '../sources.ts';
 import type { Expectation, Limit, Papers, TestAction } from '../testAction.ts';
-import { earthLoop, everyLine, near, neutralLoop, originLoop, toTerminal } from './originLoop.ts';
+import { aroundLoop, earthLoop, everyLine, near, neutralLoop, originLoop, toTerminal } from './originLoop.ts';
 
 const NEUTRAL = 'incoming.N';
 const EARTH = 'met';
@@ -16,13 +16,22 @@ const EARTH = 'met';
 const connected: When = ({ removed, disturbed }) =>
   !removed.includes('earthing-conductor') && !removed.includes('electrode') && !disturbed;
 
-/** Least loop at which no more flows than the device can break: three lines bolted together draw twice a single one. */
-function leastLoop(papers: Papers, to: 'neutral' | 'earth'): Pick<Limit, 'limit' | 'values'> {
-  const { voltage, threePhase } = rulesFor(papers).prospective;
-  const { breakingCapacity } = papers.site.circuit.breaker;
+/**
+ * Least loop at which no more flows than the device can break, or the declared consumer unit with it: three lines bolted
+ * together draw twice a single one.
+ */
+function leastLoop(papers: Papers, to: 'neutral' | 'earth'): Pick<Limit, 'limit' | 'values' | 'source'> {
+  const { voltage, threePhase, source, conditionalSource } = rulesFor(papers).prospective;
+  const { breaker, conditionalRating } = papers.site.circuit;
+  const breakingCapacity = Math.max(breaker.breakingCapacity, conditionalRating ?? 0);
+  const isDeclared = breakingCapacity > breaker.breakingCapacity;
   const multiple = papers.site.phases === 3 && to === 'neutral' ? threePhase : 1;
   const limit = (multiple * voltage) / breakingCapacity;
-  return { limit, values: { multiple, voltage, breakingCapacity, limit } };
+  return {
+    limit,
+    values: { multiple, voltage, breakingCapacity, isDeclared, limit },
+    source: isDeclared ? conditionalSource : source,
+  };
 }
 
 const capacityLimit = (papers: Papers, to: 'neutral' | 'earth', terminal: string): Limit => ({
@@ -31,7 +40,6 @@ const capacityLimit = (papers: Papers, to: 'neutral' | 'earth', terminal: string
   unit: 'Ω',
   ...leastLoop(papers, to),
   kind: 'least',
-  source: rulesFor(papers).prospective.source,
   points: ['supply-wiring'],
   applies: (r) =>
     r.quantity === 'loop' && r.between?.[0].startsWith('incoming.') === true && r.between[1] === terminal,
@@ -55,6 +63,7 @@ function earthLines(papers: Papers): readonly Expectation[] {
       {
         id: 'joined',
         should: false,
+        values: { joined: asGoodAsJoined(site) },
         source: PRACTICE,
         of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
@@ -68,22 +77,23 @@ function earthLines(papers: Papers): readonly Expectation[] {
           ),
       },
     ];
+  const { greatest: greatestToEarth } = aroundLoop(earthLoop(site));
   return [
     {
       id: 'earth-way',
       should: true,
-      values: { loop: earthLoop(site) },
+      values: { loop: earthLoop(site), allowance: CONTACT_ALLOWANCE, greatest: greatestToEarth },
       source: rulesFor(papers).regulation('643.7.3.201'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring'],
-      judge: (o) =>
-        everyLine(o, papers, EARTH, connected, (r) => near(r, { least: 0, greatest: earthLoop(site) })),
+      judge: (o) => everyLine(o, papers, EARTH, connected, (r) => near(r, { greatest: greatestToEarth })),
     },
     ...(site.earthing === 'TN-C-S'
       ? [
           {
             id: 'alike',
             should: true,
+            values: { allowance: CONTACT_ALLOWANCE },
             source: CIRCUIT,
             of: 'circuit',
             points: ['protective-conductor', 'supply-wiring'],
@@ -126,14 +136,12 @@ export const pfc: TestAction = {
     {
       id: 'neutral-way',
       should: true,
-      values: { loop: neutralLoop(papers.site) },
+      values: { loop: neutralLoop(papers.site), ...aroundLoop(neutralLoop(papers.site)) },
       source: rulesFor(papers).regulation('643.7.3.201'),
       of: 'circuit',
       points: ['supply-wiring'],
       judge: (o) =>
-        everyLine(o, papers, NEUTRAL, connected, (r) =>
-          near(r, { least: 0.9 * neutralLoop(papers.site), greatest: neutralLoop(papers.site) }),
-        ),
+        everyLine(o, papers, NEUTRAL, connected, (r) => near(r, aroundLoop(neutralLoop(papers.site)))),
     },
     {
       id: 'no-return',
@@ -160,7 +168,11 @@ export const pfc: TestAction = {
   figures: (papers) => [
     {
       id: 'current',
-      values: { voltage: rulesFor(papers).prospective.voltage, loop: neutralLoop(papers.site) },
+      values: {
+        voltage: rulesFor(papers).prospective.voltage,
+        loop: neutralLoop(papers.site),
+        threePhase: papers.site.phases === 3,
+      },
       unit: 'A',
       value: rulesFor(papers).prospective.voltage / neutralLoop(papers.site),
       tolerance: (0.15 * rulesFor(papers).prospective.voltage) / neutralLoop(papers.site),

@@ -4,7 +4,8 @@ import type { Ohms } from '../../laws/quantities.ts';
 import { livesOf } from '../../site/site.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { CIRCUIT, PRACTICE, SHEET, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, PRACTICE, SHEET } from '../sources.ts';
 import { continuity } from '../steps.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
 import { continuityOf } from './protectivePath.ts';
@@ -36,7 +37,9 @@ export const polesOpen: TestAction = {
       id: 'over-range',
       should: true,
       values:
-        papers.sheet.poleBleed === null ? { bleeds: false } : { bleeds: true, ohms: papers.sheet.poleBleed },
+        papers.sheet.poleBleed === null
+          ? { bleeds: false, least: leastOpen(papers) }
+          : { bleeds: true, least: leastOpen(papers), ohms: papers.sheet.poleBleed },
       source: papers.sheet.poleBleed === null ? PRACTICE : SHEET,
       of: 'unit',
       points: ['switching', 'insulation'],
@@ -46,7 +49,7 @@ export const polesOpen: TestAction = {
       id: 'welded',
       should: false,
       values: { ohms: WELDED },
-      source: wiringRules('722.531.3.101'),
+      source: rulesFor(papers).regulation('722.531.3.101'),
       of: 'unit',
       points: ['switching'],
       judge: (o) => everyPole(papers, o, (r) => r.qualifier === '>' || (r.value ?? 0) >= WELDED),

@@ -4,8 +4,9 @@ import type { Ohms } from '../../laws/quantities.ts';
 import { CONTACT_ALLOWANCE } from '../../site/expected.ts';
 import { between, isInside, judgeAll, off, readingsOf, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { PRACTICE, wiringRules } from '../sources.ts';
-import type { Expectation, Limit, Values } from '../testAction.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { PRACTICE } from '../sources.ts';
+import type { Expectation, Limit, Papers, Values } from '../testAction.ts';
 
 export const continuityOf = (
   observed: Observed,
@@ -24,32 +25,35 @@ export const continuityOf = (
  * `least`: what a declared path in parallel may bring it down to. `conductor`: how the sum comes about.
  */
 export function path(
-  a: string,
-  b: string,
+  papers: Papers,
+  [a, b]: readonly [string, string],
   sum: Ohms,
   least: Ohms,
   of: 'unit' | 'circuit',
   conductor: Values,
 ) {
-  const values: Values = { ...conductor, sum, allowance: CONTACT_ALLOWANCE };
+  const lowest = least - CONTACT_ALLOWANCE;
+  const values: Values = { ...conductor, sum, least: lowest, allowance: CONTACT_ALLOWANCE };
   const points: Expectation['points'] = ['protective-conductor'];
   const expectations: readonly Expectation[] = [
     {
       id: 'near-sum',
       should: true,
       values,
-      source: wiringRules('643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice'),
+      source: rulesFor(papers).regulation(
+        '643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice',
+      ),
       of,
       points,
       judge: (o) =>
         judgeAll(continuityOf(o, a, b), (r) =>
-          isInside(r, { least: least - CONTACT_ALLOWANCE, greatest: sum + CONTACT_ALLOWANCE }),
+          isInside(r, { least: lowest, greatest: sum + CONTACT_ALLOWANCE }),
         ),
     },
     {
       id: 'open',
       should: false,
-      source: wiringRules('643.2.1'),
+      source: rulesFor(papers).regulation('643.2.1'),
       of,
       points,
       judge: (o) => judgeAll(continuityOf(o, a, b), (r) => r.qualifier !== '>' && (r.value ?? 0) < 100),

@@ -3,7 +3,8 @@ import { pairsOf } from '../../site/part.ts';
 import { livesOf } from '../../site/site.ts';
 import { between, isInside, judgeAll, off, readingsOf, showsVoltage } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { CIRCUIT, fromMemory, pilotStandard, published } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, pilotStandard, published } from '../sources.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
 
 const pairsAt = ({ site }: Papers, place: string): readonly (readonly [string, string])[] =>
@@ -60,7 +61,7 @@ export const proveDead: TestAction = {
         ),
     },
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'outlet-side',
       toldBy: ['poles-open'],
@@ -71,7 +72,7 @@ export const proveDead: TestAction = {
       id: 'insulated',
       toldBy: ['insulation-circuit', 'insulation-unit', 'insulation-outlet'],
       of: 'circuit',
-      source: fromMemory('BS 7671:2018 643.3'),
+      source: rulesFor(papers).remembered('643.3'),
     },
   ],
   figures: () => [],

@@ -12,11 +12,18 @@ import {
 import { linesOf, livesOf } from '../../site/site.ts';
 import { between, isInside, judgeAll, off, readingsOf } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { CIRCUIT, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT } from '../sources.ts';
 import { continuity } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
 
 const sumOf = ({ site }: Papers): Ohms => expectedCircuitLine(site) + expectedCircuitProtective(site);
+
+/** The least that may be read: declared steelwork in parallel lowers it. */
+const leastSum = (papers: Papers): Ohms =>
+  sumOf(papers) -
+  (expectedCircuitProtective(papers.site) - leastCircuitProtective(papers.site)) -
+  CONTACT_ALLOWANCE;
 
 /** What the sum is made of: m, and Ω each. */
 const conductorsOf = ({ site }: Papers) => ({
@@ -79,24 +86,25 @@ export const r1r2Polarity: TestAction = {
     {
       id: 'near-sum',
       should: true,
-      values: { ...conductorsOf(papers), allowance: CONTACT_ALLOWANCE },
-      source: wiringRules('643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice'),
+      values: { ...conductorsOf(papers), least: leastSum(papers), allowance: CONTACT_ALLOWANCE },
+      source: rulesFor(papers).regulation(
+        '643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice',
+      ),
       of: 'circuit',
       points: ['supply-wiring', 'protective-conductor'],
       judge: (o) => {
-        const sum = sumOf(papers);
-        const parallel = expectedCircuitProtective(papers.site) - leastCircuitProtective(papers.site);
+        const range = { least: leastSum(papers), greatest: sumOf(papers) + CONTACT_ALLOWANCE };
         return judgeAll(
           toEarth(papers, o, (x, links) => links.includes(`${x}-PE` as Link)),
-          (r) =>
-            isInside(r, { least: sum - parallel - CONTACT_ALLOWANCE, greatest: sum + CONTACT_ALLOWANCE }),
+          (r) => isInside(r, range),
         );
       },
     },
     {
       id: 'other-conductor',
       should: false,
-      source: wiringRules('643.6'),
+      values: { open: OPEN },
+      source: rulesFor(papers).regulation('643.6'),
       of: 'circuit',
       points: ['supply-wiring'],
       judge: (o) =>
@@ -146,7 +154,7 @@ export const r1r2Polarity: TestAction = {
       unit: 'Ω',
       value: sumOf(papers),
       tolerance: CONTACT_ALLOWANCE,
-      source: wiringRules('643.2.1, with IEC 60228'),
+      source: rulesFor(papers).regulation('643.2.1, with IEC 60228'),
     },
   ],
   limits: () => [],

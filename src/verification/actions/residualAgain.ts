@@ -1,7 +1,8 @@
 /** Test action `residual-again`: the rated current once more, and the test button after it. */
 import { inState, judgeAll, outletDead } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
-import { PRACTICE, published, SHEET, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { PRACTICE, published, SHEET } from '../sources.ts';
 import { outletVoltages } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 import { atOnce, fixedReadings, oneAfterAnother, testedDevice } from './residual.ts';
@@ -24,7 +25,7 @@ const button = (papers: Papers): readonly Expectation[] =>
         {
           id: 'button',
           should: true,
-          source: wiringRules('643.10'),
+          source: rulesFor(papers).regulation('643.10'),
           of: 'unit',
           points: ['residual-direct'],
           judge: (o) =>

@@ -1,5 +1,7 @@
 /** Test action `residual-five`: five times the rated residual current. No document asks for it any more. */
-import { published, wiringRules } from '../sources.ts';
+
+import { rulesFor } from '../rules/rules.ts';
+import { published } from '../sources.ts';
 import { outletVoltages } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
 import { atOnce, oneAfterAnother, testedDevice } from './residual.ts';
@@ -21,12 +23,12 @@ export const residualFive: TestAction = {
     const test = fixedTest(papers, 5);
     return [inTime(papers, test), whichTrips(papers, test), staysOff(papers)];
   },
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'asked-for',
       toldBy: [],
       ownOnly: true,
-      source: wiringRules('643.8'),
+      source: rulesFor(papers).regulation('643.8'),
     },
   ],
   figures: () => [],

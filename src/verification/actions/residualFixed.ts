@@ -4,7 +4,8 @@ import type { Amps, Seconds } from '../../laws/quantities.ts';
 import { breakTimeLimit, VERIFICATION } from '../../laws/residualLimits.ts';
 import { inState, judgeAll, outletDead } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { fromMemory, pilotStandard, published, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { pilotStandard } from '../sources.ts';
 import type { Expectation, Limit, Papers } from '../testAction.ts';
 import { afterTrip, atTheOutlet, fixedReadings, mayTrip, testedDevice, tripsInTime } from './residual.ts';
 
@@ -34,7 +35,7 @@ export const inTime = (papers: Papers, test: FixedTest): Expectation => ({
   id: 'in-time',
   should: true,
   values: { ...test },
-  source: published('IEC 61008-1, break times; BS 7671:2018+A2:2022 643.8'),
+  source: rulesFor(papers).regulation('643.8; IEC 61008-1, break times'),
   of: testedDevice(papers)?.of ?? 'circuit',
   points: POINTS,
   judge: (o) => tripsInTime(shown(test, o), test),
@@ -47,7 +48,7 @@ export const whichTrips = (papers: Papers, test: FixedTest): Expectation => {
     id: 'which',
     should: true,
     values: { own, alone: allowed.length === 1 },
-    source: fromMemory('BS 7671:2018+A2:2022 536.4.1.4'),
+    source: rulesFor(papers).remembered('536.4.1.4'),
     of: 'circuit',
     points: POINTS,
     judge: (o) =>
@@ -90,7 +91,7 @@ export const goesDark = (papers: Papers): readonly Expectation[] =>
 
 export const timeLimit = (test: FixedTest, source: Limit['source']): Limit => ({
   id: 'trip-time',
-  values: { amps: test.amps },
+  values: { ...test },
   quantity: 'residual',
   unit: 's',
   limit: test.greatest,
@@ -109,4 +110,4 @@ export const timeLimit = (test: FixedTest, source: Limit['source']): Limit => ({
 
 /** The limit of the test at the rating, by the wiring rules. */
 export const ratedTimeLimit = (papers: Papers): Limit =>
-  timeLimit(fixedTest(papers, 1), wiringRules('643.8, with IEC 61008-1'));
+  timeLimit(fixedTest(papers, 1), rulesFor(papers).regulation('643.8, with IEC 61008-1'));

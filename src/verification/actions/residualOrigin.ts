@@ -5,7 +5,8 @@ import { breakTimeLimit, NON_TRIPPING_SHARE, VERIFICATION } from '../../laws/res
 import type { ResidualDevice } from '../../site/site.ts';
 import { judgeAll, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { CIRCUIT, PRACTICE, published, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, PRACTICE, published } from '../sources.ts';
 import { waitFor } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
 import { atOnce, tripsInTime } from './residual.ts';
@@ -72,7 +73,7 @@ export const residualOrigin: TestAction = {
         id: 'in-time',
         should: true,
         values: { amps: rated, least, greatest, delayed: delay === 'S' },
-        source: published('IEC 61008-1, break times; BS 7671:2018+A2:2022 643.8'),
+        source: rulesFor(papers).regulation('643.8; IEC 61008-1, break times'),
         of: 'circuit',
         points: ['residual-direct'],
         judge: (o) => tripsInTime(testsAt(o, rated), { least, greatest }),
@@ -113,13 +114,13 @@ export const residualOrigin: TestAction = {
     return [
       {
         id: 'trip-time',
-        values: { amps: rated },
+        values: { amps: rated, least: VERIFICATION[delay].least, greatest: breakTimeLimit(delay, 1) },
         quantity: 'residual',
         unit: 's',
         limit: breakTimeLimit(delay, 1),
         kind: 'most',
         compares: 'trip time',
-        source: wiringRules('643.8, with IEC 61008-1'),
+        source: rulesFor(papers).regulation('643.8, with IEC 61008-1'),
         points: ['residual-direct'],
         applies: (r) =>
           r.quantity === 'residual' &&

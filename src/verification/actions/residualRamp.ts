@@ -3,6 +3,7 @@ import { ALTERNATING_STEPS } from '../../bench/instruments/residualTester.ts';
 import { alternatingBand } from '../../laws/residualLimits.ts';
 import { linesOf } from '../../site/site.ts';
 import { inState, judgeAll, outletDead } from '../judging.ts';
+import { rulesFor } from '../rules/rules.ts';
 import { pilotStandard, published } from '../sources.ts';
 import { outletVoltages, waitFor } from '../steps.ts';
 import type { Expectation, TestAction } from '../testAction.ts';
@@ -45,7 +46,7 @@ export const residualRamp: TestAction = {
         id: 'trips',
         should: true,
         values: { delayed: isDelayed, amps: isDelayed ? topOfRamp : band.greatest },
-        source: published('IEC 61008-1; BS 7671:2018+A2:2022 722.531.3.101'),
+        source: rulesFor(papers).regulation('722.531.3.101; IEC 61008-1'),
         of,
         points,
         judge: (o) =>

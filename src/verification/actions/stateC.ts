@@ -15,7 +15,8 @@ import {
 } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
-import { CIRCUIT, pilotStandard, SHEET, wiringRules } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
 import { outletVoltages, pilot } from '../steps.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
 import { asked, holdsPlug, isHalfInside, offeredReadings, oscillating } from './pilotLines.ts';
@@ -86,7 +87,8 @@ export const stateC: TestAction = {
     {
       id: 'line-to-earth',
       should: true,
-      source: wiringRules('643.6'),
+      values: { few: ALIKE },
+      source: rulesFor(papers).regulation('643.6'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring'],
       judge: (o) =>
@@ -95,7 +97,7 @@ export const stateC: TestAction = {
     {
       id: 'crossed',
       should: false,
-      source: wiringRules('643.6'),
+      source: rulesFor(papers).regulation('643.6'),
       of: 'circuit',
       points: ['supply-wiring'],
       judge: (o) =>

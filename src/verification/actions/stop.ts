@@ -4,7 +4,8 @@ import { LEAST_OPEN_UNDER_LOAD, LEAST_OSCILLATION_PAUSE } from '../../laws/timin
 import { inState, judgeAll, outletDead, readingsOf, samplesWhen } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
-import { fromMemory, pilotStandard, published, SHEET } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { pilotStandard, SHEET } from '../sources.ts';
 import { outletVoltages, pilot, waitFor } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
 import { oscillating } from './pilotLines.ts';
@@ -116,7 +117,8 @@ export const stop: TestAction = {
     {
       id: 'emergency',
       should: true,
-      source: published('BS 7671:2018+A2:2022 722.537.2.201; at once: common practice, no source'),
+      values: { atOnce: AT_ONCE },
+      source: rulesFor(papers).regulation('722.537.2.201; at once: common practice, no source'),
       of: 'unit',
       points: ['switching'],
       judge: (o) => {
@@ -131,7 +133,7 @@ export const stop: TestAction = {
     {
       id: 'restarts',
       should: false,
-      source: fromMemory('BS 7671:2018+A2:2022 537.3.3'),
+      source: rulesFor(papers).remembered('537.3.3'),
       of: 'unit',
       points: ['switching'],
       judge: (o) =>
@@ -173,11 +175,11 @@ export const stop: TestAction = {
         ),
     },
   ],
-  untold: () => [
+  untold: (papers) => [
     {
       id: 'other-outlets',
       toldBy: [],
-      source: published('BS 7671:2018+A2:2022 722.537.2.201'),
+      source: rulesFor(papers).regulation('722.537.2.201'),
     },
   ],
   figures: () => [],

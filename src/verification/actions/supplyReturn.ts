@@ -67,6 +67,7 @@ export const supplyReturn: TestAction = {
       {
         id: 'comes-back-closed',
         should: false,
+        values: { startUp },
         source: pilotStandard('6.3.1'),
         of: 'unit',
         points: ['switching'],

@@ -1,14 +1,14 @@
 /** Test action `supply-volts`: voltages, earth potential and rotation on the live side of the origin. */
 import type { Reading } from '../../bench/reading.ts';
 import type { Amps, Volts } from '../../laws/quantities.ts';
-import { linesOf } from '../../site/site.ts';
+import { linesOf, type Site } from '../../site/site.ts';
 import { between, isInside, judgeAll, readingsOf, samplesWhen, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, PRACTICE } from '../sources.ts';
 import { voltage } from '../steps.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
-import { everyPair, threeLineSteps, threeLines, withinLimits } from './threeLines.ts';
+import { everyPair, LAST_DIGIT, threeLineSteps, threeLines, withinLimits } from './threeLines.ts';
 
 /** What load current may make of neutral or earth against true earth, V. Common practice, no source: a few volts. */
 const FEW: Volts = 10;
@@ -41,6 +41,9 @@ function alike(papers: Papers, o: Observed): Finding {
       });
 }
 
+/** What a load may take away, V: it is stated at 230 V, and its loop is known to 0.05 Ω. */
+const mostDropped = ({ neutralImpedance }: Site, amps: Amps): Volts => 1.1 * amps * (neutralImpedance + 0.05);
+
 /** What a load that is switched on may take away: its current through the line–neutral loop of the papers. */
 function swings(papers: Papers, o: Observed): Finding {
   const { site } = papers;
@@ -56,10 +59,8 @@ function swings(papers: Papers, o: Observed): Finding {
   );
   return judgeAll(pairs, ({ off, on, amps }) => {
     const margin = (off.uncertainty ?? 0) + (on.uncertainty ?? 0);
-    // The load is stated at 230 V; its loop is known to 0.05 Ω.
-    const most = 1.1 * amps * (site.neutralImpedance + 0.05);
     const change = (off.value ?? 0) - (on.value ?? 0);
-    return change <= most + margin && change >= -margin;
+    return change <= mostDropped(site, amps) + margin && change >= -margin;
   });
 }
 
@@ -83,6 +84,7 @@ export const supplyVolts: TestAction = {
   expectations: (papers) => {
     const { supply } = rulesFor(papers);
     const { earthing } = papers.site;
+    const mostLifted = earthing === 'TN-C-S' ? LAST_DIGIT : FEW;
     return [
       {
         id: 'line-to-neutral',
@@ -96,6 +98,7 @@ export const supplyVolts: TestAction = {
       {
         id: 'line-to-earth',
         should: true,
+        values: { few: FEW },
         source: CIRCUIT,
         of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
@@ -104,14 +107,12 @@ export const supplyVolts: TestAction = {
       {
         id: 'neutral-lifted',
         should: false,
-        values: { joined: earthing === 'TN-C-S', few: FEW },
+        values: { joined: earthing === 'TN-C-S', most: mostLifted },
         source: earthing === 'TN-C-S' ? CIRCUIT : PRACTICE,
         of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
         judge: (o) =>
-          everyPair(volts(o), [['incoming.N', 'met']], (r) =>
-            isInside(r, { greatest: earthing === 'TN-C-S' ? 1 : FEW }),
-          ),
+          everyPair(volts(o), [['incoming.N', 'met']], (r) => isInside(r, { greatest: mostLifted })),
       },
       {
         id: 'earth-lifted',
@@ -125,7 +126,7 @@ export const supplyVolts: TestAction = {
       {
         id: 'swings',
         should: false,
-        values: { amps: SWITCHED },
+        values: { amps: SWITCHED, most: mostDropped(papers.site, SWITCHED) },
         source: PRACTICE,
         of: 'circuit',
         points: ['supply-wiring'],

@@ -12,7 +12,7 @@ import { voltage } from '../steps.ts';
 import type { Expectation, Finding, Papers } from '../testAction.ts';
 
 /** A published limit of the true value, the last digit shown counted with the reading's uncertainty, V. */
-const LAST_DIGIT: Volts = 1;
+export const LAST_DIGIT: Volts = 1;
 export const withinLimits = (r: Reading, range: Partial<Range>): boolean =>
   isInside({ ...r, uncertainty: (r.uncertainty ?? 0) + LAST_DIGIT }, range);
 

@@ -6,7 +6,8 @@ import { linesOf } from '../../site/site.ts';
 import { atOutlet, between, inState, judgeAll, outletSupplied, readingsOf, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { cleared, knownLoad, offerRange, unplug, untilSupplied } from '../offer.ts';
-import { CIRCUIT, PRACTICE, published } from '../sources.ts';
+import { rulesFor } from '../rules/rules.ts';
+import { CIRCUIT, PRACTICE } from '../sources.ts';
 import { voltage } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
 
@@ -82,7 +83,7 @@ export const voltDrop: TestAction = {
     {
       id: 'more-than-sum',
       should: false,
-      source: published('BS 7671:2018+A2:2022 643.11; the sum from IEC 60228'),
+      source: rulesFor(papers).regulation('643.11; the sum from IEC 60228'),
       of: 'circuit',
       points: ['supply-wiring', 'switching'],
       judge: (o) => judgeAll(losses(papers, o), (loss) => withinSum(papers, loss)),

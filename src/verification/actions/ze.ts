@@ -4,7 +4,7 @@ import type { When } from '../judging.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT } from '../sources.ts';
 import type { TestAction } from '../testAction.ts';
-import { earthLoop, everyLine, near, originLoop } from './originLoop.ts';
+import { aroundLoop, earthLoop, everyLine, near, originLoop } from './originLoop.ts';
 
 const EARTH = 'earthing';
 
@@ -35,12 +35,11 @@ export const ze: TestAction = {
       {
         id: 'as-design',
         should: true,
-        values: { design },
+        values: { design, ...aroundLoop(design) },
         source: rules.regulation('643.7.3'),
         of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
-        judge: (o) =>
-          everyLine(o, papers, EARTH, alone, (r) => near(r, { least: 0.9 * design, greatest: design })),
+        judge: (o) => everyLine(o, papers, EARTH, alone, (r) => near(r, aroundLoop(design))),
       },
       {
         id: 'no-earth',

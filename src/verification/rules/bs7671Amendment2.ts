@@ -6,47 +6,62 @@ import { ELECTRODE_TOUCH_VOLTAGE, greatestElectrode, STABLE_ELECTRODE } from '..
 import { EQUIPMENT_MINIMUM, EQUIPMENT_TEST_VOLTAGE, minimumInsulation } from '../../laws/insulationLimits.ts';
 import { threePhaseProspective } from '../../laws/loop.ts';
 import { measuredLoopLimit, NOMINAL_TO_EARTH } from '../../laws/overcurrent.ts';
+import { greatestResidualLoop } from '../../laws/residualProtection.ts';
 import { LINE_TO_LINE, SUPPLY_VOLTAGE } from '../../laws/supplyLimits.ts';
-import { PRACTICE, published, wiringRules } from '../sources.ts';
+import { greatestDrop } from '../../laws/voltageDrop.ts';
+import { fromMemory, PRACTICE, published } from '../sources.ts';
 import type { RuleSet } from './ruleSet.ts';
 
+const NAME = 'BS 7671:2018+A2:2022';
+const regulation = (number: string) => published(`${NAME} ${number}`);
+const remembered = (number: string) => fromMemory(`${NAME} ${number}`);
+
 export const BS_7671_AMENDMENT_2: RuleSet = {
-  name: 'BS 7671:2018+A2:2022',
-  regulation: wiringRules,
+  name: NAME,
+  edition: {
+    inForce: false,
+    note: 'BS 7671:2018+A2:2022 is no longer the current edition: by trade pages, A4:2026 replaced it on 15 October 2026. Not covered here are A3:2024 (devices in which power may flow back) and all of A4:2026, Section 722 above all.',
+  },
+  regulation,
+  remembered,
   insulation: {
-    circuit: { ...minimumInsulation(NOMINAL_TO_EARTH), source: wiringRules('643.3, Table 64') },
+    circuit: { ...minimumInsulation(NOMINAL_TO_EARTH), source: regulation('643.3, Table 64') },
     equipment: {
       testVoltage: EQUIPMENT_TEST_VOLTAGE,
       minimum: EQUIPMENT_MINIMUM,
-      source: wiringRules('643.3.3'),
+      source: regulation('643.3.3'),
     },
   },
   loop: {
     measured: measuredLoopLimit,
-    source: wiringRules('411.4.4, Table 41.3; the 0.8 from Guidance Note 3'),
+    source: regulation('411.4.4, Table 41.3; the 0.8 from Guidance Note 3'),
+    byResidual: greatestResidualLoop,
+    byResidualSource: remembered('411.4.204, Table 41.5'),
   },
   // What distributors usually declare as the most. Common practice, no source.
   external: { 'TN-S': 0.8, 'TN-C-S': 0.35, TT: null, source: PRACTICE },
   prospective: {
     voltage: NOMINAL_TO_EARTH,
     threePhase: threePhaseProspective(1),
-    source: wiringRules('434.5.1, 643.7.3.201; the doubling from Guidance Note 3'),
+    source: regulation('434.5.1, 643.7.3.201; the doubling from Guidance Note 3'),
+    conditionalSource: regulation('434.5.1, 536.4.201, with BS EN 61439-3 Annex ZB'),
   },
   electrode: {
     touchVoltage: ELECTRODE_TOUCH_VOLTAGE,
     greatest: greatestElectrode,
-    source: wiringRules('411.5.3, Table 41.5'),
+    source: regulation('411.5.3, Table 41.5'),
     stable: STABLE_ELECTRODE,
-    stableSource: wiringRules('Table 41.5, note'),
+    stableSource: regulation('Table 41.5, note'),
   },
   supply: {
     lineToNeutral: SUPPLY_VOLTAGE,
     lineToLine: LINE_TO_LINE,
     source: published('ESQCR 2002, regulation 27'),
   },
+  drop: { greatest: greatestDrop, source: regulation('525.202, Appendix 4') },
   additional: {
     rated: 0.03,
     types: ['A', 'F', 'B'],
-    source: wiringRules('722.531.3.101'),
+    source: regulation('722.531.3.101'),
   },
 };

@@ -22,8 +22,11 @@ export interface InsulationRule {
 
 export interface RuleSet {
   readonly name: RuleSetName;
-  /** A regulation of this set as a source. */
+  /** Whether it is the edition in force, and else what has replaced it and what of that is not covered. */
+  readonly edition: { readonly inForce: boolean; readonly note: string };
+  /** A regulation of this set as a source; `remembered` where its text was not seen. */
   readonly regulation: (number: string) => Source;
+  readonly remembered: (number: string) => Source;
   readonly insulation: {
     /** The circuit alone. */
     readonly circuit: InsulationRule;
@@ -34,6 +37,9 @@ export interface RuleSet {
     /** Greatest loop to be measured on a cold circuit for this breaker to clear it, Ω. */
     readonly measured: (type: BreakerType, rating: Amps) => Ohms;
     readonly source: Source;
+    /** The same where a residual device at the origin clears it on TN, Ω. */
+    readonly byResidual: (rated: Amps) => Ohms;
+    readonly byResidualSource: Source;
   };
   /** The usual upper figure of the loop outside the installation, Ω; null where the installation has its own electrode. */
   readonly external: Readonly<Record<Earthing, Ohms | null>> & { readonly source: Source };
@@ -43,6 +49,8 @@ export interface RuleSet {
     /** A three-phase fault as a multiple of the line–neutral one. */
     readonly threePhase: number;
     readonly source: Source;
+    /** Where a declared consumer unit makes up for what its breaker does not break by itself. */
+    readonly conditionalSource: Source;
   };
   readonly electrode: {
     readonly touchVoltage: Volts;
@@ -58,6 +66,8 @@ export interface RuleSet {
     readonly lineToLine: Range;
     readonly source: Source;
   };
+  /** The most that a circuit may lose without a further look, V. */
+  readonly drop: { readonly greatest: (phases: 1 | 3) => Volts; readonly source: Source };
   /** The residual device that a connecting point needs. */
   readonly additional: {
     readonly rated: Amps;

@@ -6,20 +6,14 @@ import { milliamps, num } from '../values.ts';
 /** Three digits that count. */
 const ohms = (v: Values, key: string): string => `${Number(num(v, key).toPrecision(3))}`;
 
-const sum = (v: Values): string => {
-  const greatest = num(v, 'greatest');
-  const stable = num(v, 'stable');
-  const needed = `${num(v, 'touchVoltage')} V ÷ ${milliamps(num(v, 'rated'))} mA`;
-  return greatest > stable
-    ? `at most ${stable} Ω (${needed} = ${greatest.toFixed(0)} Ω, but above ${stable} Ω an electrode may not be stable)`
-    : `at most ${greatest.toFixed(0)} Ω (${needed})`;
-};
+const sum = (v: Values): string =>
+  `at most ${num(v, 'greatest').toFixed(0)} Ω (${num(v, 'touchVoltage')} V ÷ ${milliamps(num(v, 'rated'))} mA)`;
 
 export const electrode: ActionWords = {
   title: 'Earth electrode',
   purpose: 'Measure the electrode alone: every earth fault current of this installation flows through it.',
   stops: {
-    unstable:
+    'too-high':
       'a fault current through this electrode may be too small to trip anything: do not energise (BS 7671 643.1)',
   },
   lines: {
@@ -28,10 +22,16 @@ export const electrode: ActionWords = {
       why: 'Soil conducts better wet than dry, so the reading changes over the year. Far less means that the rod touches another earth, far more a corroded clamp or dry ground.',
       otherwise: 'a reading outside that range, often several hundred ohms',
     },
-    unstable: {
-      text: (v) => `reads over ${num(v, 'stable')} Ω`,
-      why: 'A rod that reads so high hardly reaches moist ground, and dry weather raises its resistance further. The fault current may then be too small to trip the residual device.',
-      otherwise: (v) => `more than ${num(v, 'stable')} Ω, such as 600 or 900 Ω`,
+    'too-high': {
+      text: (v) => `reads over ${num(v, 'greatest').toFixed(0)} Ω`,
+      why: (v) =>
+        `A fault current just too small for the residual device would flow on, and hold the case above ${num(v, 'touchVoltage')} V (${sum(v)}).`,
+      otherwise: (v) => `more than ${num(v, 'greatest').toFixed(0)} Ω, or a reading that is over range`,
+    },
+    'stays-so': {
+      text: 'has an electrode that reads the same in a dry summer',
+      why: (v) =>
+        `Soil dries and the reading rises. Above ${num(v, 'stable')} Ω an electrode may not be stable: write that down and advise another rod.`,
     },
     joined: {
       text: 'has its electrode back on the main earthing terminal (MET)',
@@ -46,5 +46,9 @@ export const electrode: ActionWords = {
   },
   limits: {
     electrode: { text: 'greatest resistance of the electrode', sum },
+  },
+  advice: {
+    unstable: (v) =>
+      `The electrode reads over ${num(v, 'stable')} Ω and may not be stable: no limit is broken, but another rod is advised.`,
   },
 };

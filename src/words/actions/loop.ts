@@ -2,7 +2,7 @@
 import { LOW_TEST_CURRENT } from '../../bench/instruments/loopTester.ts';
 import type { Values } from '../../verification/testAction.ts';
 import type { ActionWords } from '../actionWords.ts';
-import { is, milliamps, num, str } from '../values.ts';
+import { is, milliamps, milliseconds, num, str } from '../values.ts';
 
 const ohms = (v: Values, key: string): string => {
   const value = num(v, key);
@@ -20,6 +20,21 @@ const margin = (v: Values): string => {
   const range = `${(whole - least).toFixed(2)} Ω less to ${(greatest - whole).toFixed(2)} Ω more`;
   return `(${range}${is(v, 'electrodes') ? ', give or take the tester’s uncertainty' : ''})`;
 };
+
+/** How the limit comes about, by what opens on a fault. */
+function limitSum(v: Values): string {
+  const limit = num(v, 'limit');
+  const by = str(v, 'by');
+  if (by === 'breaker')
+    return `at most ${limit.toFixed(2)} Ω (0.8 × the table’s ${num(v, 'table').toFixed(2)} Ω for ${str(v, 'type')}${num(v, 'rating')})`;
+  const ratio = `${num(v, 'touchVoltage')} V ÷ ${milliamps(num(v, 'rated'))} mA`;
+  if (by === 'electrode') return `at most ${limit.toFixed(0)} Ω (${ratio})`;
+  const delayed =
+    by === 'delayed device'
+      ? `; delayed, the device still opens within ${milliseconds(num(v, 'time'))} ms there`
+      : '';
+  return `at most ${limit.toFixed(0)} Ω (${ratio} of the residual device at the origin${delayed})`;
+}
 
 export const loop: ActionWords = {
   title: 'Loop impedance at the outlet',
@@ -67,10 +82,7 @@ export const loop: ActionWords = {
   limits: {
     loop: {
       text: 'greatest loop impedance from line to PE',
-      sum: (v) =>
-        is(v, 'electrode')
-          ? `at most ${num(v, 'limit').toFixed(0)} Ω (${num(v, 'touchVoltage')} V ÷ ${milliamps(num(v, 'rated'))} mA)`
-          : `at most ${num(v, 'limit').toFixed(2)} Ω (0.8 × the table’s ${num(v, 'table').toFixed(2)} Ω for ${str(v, 'type')}${num(v, 'rating')})`,
+      sum: limitSum,
     },
   },
 };

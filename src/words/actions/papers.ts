@@ -1,6 +1,33 @@
 /** Words of the test action `papers`. */
+
+import type { Values } from '../../verification/testAction.ts';
 import type { ActionWords } from '../actionWords.ts';
-import { milliamps, num } from '../values.ts';
+import { is, milliamps, num, str } from '../values.ts';
+
+const amperes = (amps: number): string => `${Number(amps.toFixed(1))} A`;
+const kiloamperes = (amps: number): string => `${(amps / 1000).toFixed(1)} kA`;
+
+/** The tabled current, the factors that are not 1, and what they make of it. */
+function carried(v: Values): string {
+  const factors = [
+    [num(v, 'ambientFactor'), `in air of ${num(v, 'ambient')} °C`],
+    [num(v, 'groupedFactor'), `${num(v, 'grouped')} circuits bunched`],
+    [num(v, 'insulatedFactor'), `${num(v, 'insulated')} mm in insulation`],
+  ] as const;
+  const listed = factors.filter(([factor]) => factor !== 1);
+  const product = listed.map(([factor, what]) => ` × ${factor} (${what})`).join('');
+  return `${num(v, 'tabled')} A${product}${listed.length === 0 ? '' : ` = ${amperes(num(v, 'amps'))}`}`;
+}
+
+function protective(v: Values): string {
+  if (is(v, 'tabled'))
+    return `Table 54.7: ${num(v, 'withoutSum')} mm² beside lines of ${num(v, 'lineArea')} mm² needs no sum`;
+  const current = num(v, 'current').toFixed(0);
+  const energy = is(v, 'byClass')
+    ? `${num(v, 'classEnergy')} A²s by its energy class`
+    : `(${current} A)² × ${num(v, 'time')} s`;
+  return `230 V ÷ ${num(v, 'loop').toFixed(2)} Ω = ${current} A; √(${energy}) ÷ ${num(v, 'k')} = ${num(v, 'needed').toFixed(2)} mm²`;
+}
 
 export const papers: ActionWords = {
   title: 'Papers and the unit’s sheet',
@@ -54,8 +81,49 @@ export const papers: ActionWords = {
       otherwise: 'type AC named for a residual device in the papers',
     },
     'cable-carries': {
-      text: 'has a cable that, as it is laid, carries the breaker’s rating',
-      why: 'The papers give the cable’s length and areas. Thermal insulation, or other cables beside it, let it carry less, and you see them only on the spot.',
+      text: 'has a breaker rated no higher than its cable carries as it is laid',
+      why: (v) =>
+        `A breaker above that lets the cable overheat and never opens. ${str(v, 'table')}, method ${str(v, 'method')}, ${num(v, 'lineArea')} mm²: ${carried(v)}; the breaker is ${str(v, 'type')}${num(v, 'rating')}.`,
+      otherwise: (v) => `a breaker above what the cable carries, such as a B63 on ${num(v, 'lineArea')} mm²`,
+    },
+    'volts-lost': {
+      text: 'loses no more of its voltage along the cable than its unit can spare',
+      why: (v) =>
+        `A long thin cable turns volts into heat before they reach the unit. ${num(v, 'perAmpereMetre')} mV/A/m × ${amperes(num(v, 'current'))} × ${num(v, 'length')} m = ${num(v, 'lost').toFixed(2)} V, ${(100 * num(v, 'share')).toFixed(1)} % (${num(v, 'most')} V at most)${is(v, 'isDeclared') ? `; of 216.2 V there are ${num(v, 'left').toFixed(1)} V left, and the unit needs ${num(v, 'leastVoltage')} V` : ''}.`,
+      otherwise: (v) => `more than ${num(v, 'most')} V lost by the sum`,
+    },
+    'stands-fault': {
+      text: 'has a protective conductor that stands the heat of an earth fault until it is cleared',
+      why: (v) =>
+        `A conductor too small burns open in the fault, and the case stays live. ${protective(v)}; it has ${num(v, 'protectiveArea')} mm².`,
+      otherwise: 'a needed area above the one in the papers, by the sum',
+    },
+    'breaks-current': {
+      text: 'has a breaker that breaks the greatest current its supply can drive',
+      why: (v) =>
+        `A breaker that cannot quench the arc of a short circuit bursts. ${kiloamperes(num(v, 'flows'))} may flow at the origin; the breaker breaks ${kiloamperes(num(v, 'breakingCapacity'))}${is(v, 'isDeclared') ? `, and its consumer unit is declared for ${kiloamperes(num(v, 'capacity'))} with it` : ''}.`,
+      otherwise: 'a prospective current above the figure that the breaker and its enclosure are declared for',
+    },
+    'service-carries': {
+      text: 'asks no more of its service than the service is rated for',
+      why: (v) =>
+        `A unit takes its full current for hours, so that it gets no diversity. House ${amperes(num(v, 'house'))} + unit ${amperes(num(v, 'point'))}${is(v, 'isCurtailed') ? `, kept to ${num(v, 'curtailedTo')} A by the unit` : ''} = ${amperes(num(v, 'asked'))} on a service of ${num(v, 'rating')} A.`,
+      otherwise: 'loads that add up to more than the service’s rating, with nothing that curtails the unit',
+    },
+    'fault-device': {
+      text: 'has the residual device at its origin on which its fault protection rests',
+      why: 'The unit’s own device sees only what lies beyond it: a fault in the cable that feeds the unit would not be cleared.',
+      otherwise: 'papers that trust a residual device for fault protection, and name none at the origin',
+    },
+    'direct-adds': {
+      text: 'lets more smooth d.c. stand behind the shared residual device than that device bears',
+      why: (v) =>
+        `Each unit lets up to 6 mA stand, and they add up until the device no longer trips. ${num(v, 'points')} × ${milliamps(num(v, 'each'))} mA = ${milliamps(num(v, 'points') * num(v, 'each'))} mA behind a type ${str(v, 'type')} device, which bears ${milliamps(num(v, 'bears'))} mA.`,
+      otherwise: 'a sum of standing d.c. above what the shared device bears, such as 2 × 6 mA over 6 mA',
+    },
+    'laid-so': {
+      text: 'has its cable laid as its papers say',
+      why: 'Papers tell how the cable was meant to lie. Thermal insulation, or other cables beside it, let it carry less, and you see them only on the spot.',
     },
     'own-circuit': {
       text: 'feeds nothing but the unit',
@@ -69,5 +137,9 @@ export const papers: ActionWords = {
       text: 'offers no more current than it is set to',
       why: 'The setting is a number on the sheet. The offer is a duty on the pilot, and a fault can make that duty too large.',
     },
+  },
+  advice: {
+    'not-selective': (v) =>
+      `The ${milliamps(num(v, 'rated'))} mA device at the origin may open with the unit’s own, or instead of it: only a delayed one (S) of three times the rating or more waits.`,
   },
 };

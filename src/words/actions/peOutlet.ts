@@ -1,38 +1,53 @@
 /** Words of the test action `pe-outlet`. */
 import type { Values } from '../../verification/testAction.ts';
 import type { ActionWords } from '../actionWords.ts';
+import { aboutOhms, limitOhms } from '../rangeWords.ts';
 import { is, num, smallOhms } from '../values.ts';
 import { pathLimit, pathLines } from './protectivePath.ts';
 
-const conductor = (v: Values): string =>
+const copper = (v: Values): string =>
+  `${num(v, 'length')} m of ${num(v, 'area')} mm² = ${smallOhms(num(v, 'sum'))} Ω`;
+
+const made = (v: Values): string =>
   is(v, 'tethered')
-    ? `${num(v, 'length')} m of ${num(v, 'area')} mm² = ${smallOhms(num(v, 'sum'))} Ω`
-    : 'contacts alone, 0 Ω';
+    ? `The copper alone makes ${copper(v)}, and contacts a little more.`
+    : 'From the PE terminal to a socket-outlet there is little but contacts.';
 
 export const peOutlet: ActionWords = {
   title: 'Protective conductor, unit to outlet',
-  purpose: 'Show that the unit carries the protective conductor on to the outlet and to its exposed metal.',
+  purpose: 'Show that the unit carries the protective conductor on to the outlet and to its own metal case.',
   stops: {
-    'near-sum': 'the protective conductor to the outlet failed: do not energise (BS 7671 643.1)',
-    open: 'the protective conductor to the outlet is open: do not energise (BS 7671 643.1)',
-    case: 'exposed metal is not earthed: do not energise (BS 7671 643.1)',
+    'near-sum':
+      'the vehicle’s path to earth is poor, so a fault may not clear: do not energise (BS 7671 643.1)',
+    open: 'the outlet has no earth, so a fault would make the vehicle’s body live: do not energise (BS 7671 643.1)',
+    case: 'the metal case has no earth, so a fault would make it live: do not energise (BS 7671 643.1)',
   },
   lines: {
-    ...pathLines(conductor),
+    ...pathLines({
+      reads: (v) => aboutOhms(num(v, 'sum'), num(v, 'least'), num(v, 'sum') + num(v, 'allowance')),
+      way: 'from the unit’s PE terminal to the outlet',
+      what: 'the vehicle’s body',
+      made,
+    }),
     jumps: {
-      text: 'jumps or opens while its cable is bent',
-      why: 'A core that has parted inside still touches while the cable lies still.',
+      text: (v) =>
+        `reads more than ${limitOhms(num(v, 'greatest'))} Ω to the outlet’s PE while its cable is bent`,
+      why: 'The ends of a parted core still touch while the cable lies still. When a driver moves the cable they part, and the vehicle has no earth.',
+      otherwise: 'the reading jump as the cable is bent, by an ohm or to over-range',
     },
     case: {
-      text: 'joins its exposed metal to the protective conductor',
-      why: 'A fault to the case is cleared only through that joint.',
+      text: (v) => `has its metal case joined to PE (at most ${num(v, 'allowance')} Ω)`,
+      why: 'If a live core touches the case, the fault current leaves through this joint and trips a device. Without the joint the case stays live for whoever touches it.',
+      otherwise: 'a high reading from the unit’s PE terminal to its case, mostly over-range',
     },
     'to-met': {
-      text: 'is joined to the main earthing terminal',
-      why: 'Both leads are at the unit: this is its own half of the path only.',
+      text: 'has its PE terminal joined to the earthing terminal (MET)',
+      why: 'Both leads are at the unit, so the test current stays in the unit’s half of the path. The half back to the earthing terminal carries none.',
     },
   },
   limits: {
-    sum: pathLimit(conductor),
+    sum: pathLimit((v) =>
+      is(v, 'tethered') ? `${copper(v)}, and ${num(v, 'allowance')} Ω more for contacts` : 'contacts alone',
+    ),
   },
 };

@@ -1,21 +1,44 @@
 /** Words of what losing the pilot and losing PE at the vehicle have in common. */
+import { GREATEST_OFF_AFTER_EARTH_LOSS } from '../../laws/timing.ts';
 import type { LimitWords, LineWords } from '../actionWords.ts';
+import { PILOT_AT_REST } from '../pilotWords.ts';
+import { LIVE_LINE } from '../rangeWords.ts';
+import { milliseconds } from '../values.ts';
 
-/** `lost` completes "supplies while …". */
-export const lossLines = (lost: string, whyOff: string): Readonly<Record<string, LineWords>> => ({
-  'off-in-time': { text: 'takes the voltage away within 100 ms', why: whyOff },
-  voltage: { text: `supplies while ${lost}`, why: 'It may not close before the pilot is whole again.' },
+/** The same time for both. */
+const OFF = `${milliseconds(GREATEST_OFF_AFTER_EARTH_LOSS)} ms`;
+
+interface Lost {
+  /** What parts, as in "when … opens". */
+  readonly what: string;
+  readonly whyOff: string;
+  readonly whyDead: string;
+}
+
+export const lossLines = ({ what, whyOff, whyDead }: Lost): Readonly<Record<string, LineWords>> => ({
+  'off-in-time': {
+    text: `switches the outlet off within ${OFF} when ${what} opens`,
+    why: whyOff,
+    otherwise: `an opening time above ${OFF}, perhaps 350 ms or 1 s, or an outlet that never goes dead`,
+  },
+  voltage: {
+    text: `leaves voltage on the outlet while ${what} is open`,
+    why: whyDead,
+    otherwise: `${LIVE_LINE}, though ${what} is open`,
+  },
   'as-unplugged': {
-    text: 'has 11.4 to 12.6 V on the pilot, as with nothing plugged in',
-    why: 'Nothing loads the pilot: the unit cannot tell this from an unplugging, and need show no fault.',
+    text: `brings the pilot to ${PILOT_AT_REST} while ${what} is open`,
+    why: 'No current flows through the pilot’s 1 kΩ, so no voltage drops there. To the unit this looks like an unplugging, so it need not show a fault.',
+    otherwise: 'another voltage, such as 10.8 V, or about 9 V as if a vehicle were still there',
   },
   'offers-again': {
-    text: 'offers again once it is mended, as to a new vehicle',
-    why: 'Nothing has latched that its sheet tells of.',
+    text: `offers a current again once ${what} is whole again`,
+    why: 'To the unit the vehicle had only gone, so there is nothing to clear. The mended vehicle looks like a new one, and is offered a current once it has permission.',
+    otherwise: 'a steady pilot at about 9 V, or a fault still shown',
   },
 });
 
 export const lossLimit = (text: string): LimitWords => ({
   text,
-  sum: 'pilot loop open: supply off within 100 ms',
+  sum: `at most ${OFF} once the pilot’s loop is open`,
 });

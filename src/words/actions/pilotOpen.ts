@@ -4,21 +4,24 @@ import { lossLimit, lossLines } from './pilotLost.ts';
 
 export const pilotOpen: ActionWords = {
   title: 'Pilot open while supplying',
-  purpose: 'Show that supply goes when the pilot conductor parts.',
+  purpose: 'Show that the unit switches off when the pilot conductor parts.',
   stops: {
-    voltage: 'the unit supplies without a pilot: isolate',
+    voltage: 'the unit supplies without seeing whether a vehicle is there: isolate',
   },
   lines: {
-    ...lossLines(
-      'the pilot is open',
-      'The pilot loop proves that a vehicle and its PE are there: open, it proves nothing.',
-    ),
+    ...lossLines({
+      what: 'the pilot conductor',
+      whyOff:
+        'As a connector is pulled, its pilot contact parts first. The supply has to go before the power contacts part, or they draw an arc at the driver’s hand.',
+      whyDead:
+        'Without the pilot’s current the unit sees neither a vehicle nor its earth. A connector lying on the ground would be live.',
+    }),
     latches: {
-      text: 'latches a fault when the pilot opens',
-      why: 'It looks as unplugged; some sound units show a fault all the same.',
+      text: 'latches a fault when the pilot is shorted to PE',
+      why: 'An open pilot rises to 12 V, as at an unplugging. A short brings it to 0 V, which the unit may treat otherwise.',
     },
   },
   limits: {
-    opening: lossLimit('time from the pilot’s opening to a dead outlet'),
+    opening: lossLimit('greatest time from the pilot’s opening to a dead outlet'),
   },
 };

@@ -1,35 +1,46 @@
 /** Words of the test action `pilot-short`. */
+import { GREATEST_OFF_AFTER_PILOT_SHORT } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
+import { LIVE_LINE } from '../rangeWords.ts';
+
+const OFF = `${GREATEST_OFF_AFTER_PILOT_SHORT} s`;
 
 export const pilotShort: ActionWords = {
   title: 'Pilot shorted to PE while supplying',
-  purpose: 'Show that supply goes when the unit can no longer prove the protective conductor.',
+  purpose: 'Show that the unit switches off when a shorted pilot hides the vehicle and its earth.',
   stops: {
-    voltage: 'the unit supplies without a sound pilot: isolate',
+    voltage: 'the unit supplies without seeing the vehicle or its earth: isolate',
   },
   lines: {
     'off-in-time': {
-      text: 'takes the voltage away within 3 s',
-      why: 'With CP at PE nothing shows any more that PE is there.',
+      text: `switches the outlet off within ${OFF} when the pilot is shorted to PE`,
+      why: 'The short sends the pilot’s current back before it reaches the vehicle. The unit can no longer see whether the vehicle is there and has its earth.',
+      otherwise: `an opening time above ${OFF}, or an outlet that never goes dead`,
     },
     voltage: {
-      text: 'supplies while the short remains',
-      why: 'It may not close again before the pilot is sound.',
+      text: 'leaves voltage on the outlet while the pilot is shorted',
+      why: 'Behind the short the vehicle could lose its earth, or be unplugged, and the unit would not see it. Its body or a bare contact could then be live.',
+      otherwise: `${LIVE_LINE}, though the pilot is at 0 V`,
     },
     'near-zero': {
-      text: 'leaves the pilot near 0 V',
-      why: 'The short holds it at PE; the unit’s 1 kΩ limits the current.',
+      text: 'brings the pilot to about 0 V (−1 to +1 V) while it is shorted',
+      why: 'The short ties the pilot to PE. All 12 V of the source then drop across its own 1 kΩ, so only 12 mA flow.',
+      otherwise: 'some volts left on the pilot, steady or oscillating',
     },
-    fault: { text: 'shows a fault', why: 'The unit’s sheet says so.' },
+    fault: {
+      text: 'shows a fault on its display while the pilot is shorted',
+      why: 'The unit’s sheet says so. Without a message the driver sees a dead outlet and does not know why.',
+      otherwise: 'a display still at charging, or at ready or waiting',
+    },
     'pe-lost': {
-      text: 'switches off when the vehicle loses PE',
-      why: 'PE stayed connected: that is another set-up.',
+      text: 'switches off when the vehicle loses its PE',
+      why: 'PE stayed connected in this test. A lost PE brings the pilot to 12 V and not to 0 V, and the unit may treat the two differently.',
     },
   },
   limits: {
     opening: {
-      text: 'time from the short to a dead outlet',
-      sum: 'pilot shorted to PE: supply off within 3 s',
+      text: 'greatest time from the short to a dead outlet',
+      sum: `at most ${OFF} after the pilot is shorted to PE`,
     },
   },
 };

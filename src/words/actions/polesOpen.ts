@@ -4,26 +4,34 @@ import { is, num } from '../values.ts';
 
 export const polesOpen: ActionWords = {
   title: 'Every pole open',
-  purpose: 'Show that the contactor parts every live conductor, the neutral among them.',
+  purpose: 'Show that the contactor opens every live conductor, including the neutral.',
   stops: {
-    welded: 'a pole of the contactor does not open: do not energise',
+    welded:
+      'a pole of the contactor stays closed, so its conductor always reaches the outlet: do not energise',
   },
   lines: {
     'over-range': {
-      text: (v) =>
-        is(v, 'bleeds')
-          ? `reads no less than the ${num(v, 'ohms') / 1000} kΩ that its sheet gives, across every pole`
-          : 'reads over-range across every pole',
-      why: 'With no power the contactor is open, and nothing else joins its two sides.',
+      text: (v) => `reads open (${num(v, 'least')} Ω or more) across every pole of its contactor`,
+      why: (v) =>
+        `With no power, springs hold every pole open, and its two sides do not touch. ${
+          is(v, 'bleeds')
+            ? `The sensing resistors across it, ${Math.round(num(v, 'ohms') / 1000)} kΩ by the sheet, are too large for this tester to show.`
+            : 'Nobody can meet the supply at the outlet.'
+        }`,
+      otherwise: 'a reading in ohms across a pole, often close to 0 Ω',
     },
     welded: {
-      text: (v) => `reads under ${num(v, 'ohms')} Ω across any pole`,
-      why: 'All live conductors are to be opened. A pole that stays closed leaves its conductor at the outlet.',
+      text: (v) => `reads under ${num(v, 'ohms')} Ω across any pole of its contactor`,
+      why: 'So little means metal on metal: the pole has welded, or sticks. A line then reaches an outlet that nobody uses, and a welded neutral shows in no voltage test.',
+      otherwise: 'close to 0 Ω across one pole, and over-range across the sound ones',
     },
-    closes: { text: 'closes every pole when it should', why: 'Nothing drives the contactor now.' },
+    closes: {
+      text: 'closes every pole when a vehicle asks',
+      why: 'With the supply locked off, nothing drives the contactor’s coil. A pole that can never close reads open as well.',
+    },
     'when-live': {
-      text: 'opens every pole in time',
-      why: 'They are open; how fast they part is timed with the outlet supplied.',
+      text: 'opens every pole fast enough when a vehicle stops asking',
+      why: 'The poles were open before this test began. Their time runs from closed to open, so it is measured with the outlet supplied.',
     },
   },
 };

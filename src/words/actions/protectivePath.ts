@@ -1,23 +1,39 @@
-/** Words of a protective path between two terminals; `conductor` writes its sum out. */
+/** Words of a protective path between two terminals; */
 import type { Values } from '../../verification/testAction.ts';
 import type { LimitWords, LineWords } from '../actionWords.ts';
-import { num, smallOhms } from '../values.ts';
+import { limitOhms } from '../rangeWords.ts';
+import { num } from '../values.ts';
 
-type Conductor = (values: Values) => string;
+type Said = (values: Values) => string;
 
-export const pathLines = (conductor: Conductor): Readonly<Record<string, LineWords>> => ({
+const greatest = (v: Values): number => num(v, 'sum') + num(v, 'allowance');
+
+interface Path {
+  readonly reads: Said;
+  /** Ends "reads open …". */
+  readonly way: string;
+  /** What would be without an earth. */
+  readonly what: string;
+  /** A sentence: what the path is made of. */
+  readonly made: Said;
+}
+
+export const pathLines = ({ reads, way, what, made }: Path): Readonly<Record<string, LineWords>> => ({
   'near-sum': {
-    text: (v) => `reads within ${num(v, 'allowance')} Ω of its length × mΩ/m`,
-    why: (v) => `The conductor alone is ${conductor(v)}; more is a joint, less is a path in parallel.`,
+    text: (v) => `reads ${reads(v)} ${way}`,
+    why: (v) =>
+      `${made(v)} A poor joint adds far more, and ${what} then stands at a voltage while a fault current flows.`,
+    otherwise: (v) =>
+      `a higher reading, often by 0.2 to 2 Ω, or over-range${num(v, 'least') > 0 ? '; a lower one comes through other metal' : ''}`,
   },
   open: {
-    text: 'reads open',
-    why: 'An open protective conductor leaves everything beyond it unearthed.',
+    text: `reads open (100 Ω or more) ${way}`,
+    why: `With this path open a fault current has no way back, and nothing trips. Whoever touches ${what} becomes the way back.`,
+    otherwise: 'the tester over-range (>), as with its leads apart',
   },
 });
 
-export const pathLimit = (conductor: Conductor): LimitWords => ({
-  text: 'length × mΩ/m and what contacts may add',
-  sum: (v) =>
-    `${conductor(v)} + ${num(v, 'allowance')} Ω = ${smallOhms(num(v, 'sum') + num(v, 'allowance'))} Ω`,
+export const pathLimit = (sum: Said): LimitWords => ({
+  text: 'greatest resistance of the protective conductor',
+  sum: (v) => `at most ${limitOhms(greatest(v))} Ω (${sum(v)})`,
 });

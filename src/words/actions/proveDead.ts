@@ -1,31 +1,39 @@
 /** Words of the test action `prove-dead`. */
 import type { ActionWords } from '../actionWords.ts';
 
+const FOUND = 'voltage found after isolation, so hands may meet it: withdraw, find the source, start again';
+
 export const proveDead: ActionWords = {
   title: 'Prove it dead',
   purpose:
     'Show with a proved detector that every pair is dead, first at the origin, then at the supply terminals.',
   stops: {
-    'origin-dead': 'voltage found after isolation: withdraw, find the source, start again',
-    'supply-live': 'voltage found after isolation: withdraw, find the source, start again',
+    'origin-dead': FOUND,
+    'supply-live': FOUND,
   },
   lines: {
     'origin-dead': {
-      text: 'reads dead between every pair at the origin',
-      why: 'Every live pole is open there, the neutral too.',
+      text: 'reads dead (about 0 V) between every pair of conductors at the origin',
+      why: 'The locked switch parts every live conductor from the supply, the neutral too. Voltage here means a second source, or the wrong switch.',
+      otherwise: 'voltage on one pair or more, such as 230 V',
     },
     'supply-live': {
-      text: 'shows voltage between any pair at the unit’s supply terminals',
-      why: 'A voltage there means another source, a crossed neutral, or the wrong circuit: withdraw.',
+      text: 'shows voltage between any two of the unit’s supply terminals',
+      why: 'These are the terminals that you will touch. The switch is off, so voltage here comes from another source or another circuit.',
+      otherwise: 'voltage on one pair or more, such as 230 V, though the switch is locked off',
     },
     stored: {
       text: 'holds more than 60 V d.c. at its supply terminals 5 s after switching off',
-      why: 'What its capacitors have stored has to be gone by then.',
+      why: 'Capacitors in the unit’s filter keep their charge when the supply goes. Resistors have to drain them in that time, or they give a shock to the hand at the terminals.',
+      otherwise: 'a d.c. voltage above 60 V that fades slowly',
     },
     'outlet-side': {
-      text: 'has both contactor poles open',
-      why: 'With the supply off, dead terminals say nothing about the poles behind them.',
+      text: 'has every pole of its contactor open',
+      why: 'With the supply off, both sides of a pole are dead, whether the pole is open or closed. No voltage test finds a closed one now.',
     },
-    insulated: { text: 'has sound insulation', why: 'That is a measurement of its own, at a test voltage.' },
+    insulated: {
+      text: 'has good insulation between its conductors',
+      why: 'The detector shows whether a voltage is there. Poor insulation shows only when a tester puts a voltage across it.',
+    },
   },
 };

@@ -1,28 +1,35 @@
 /** Words of the test action `release`. */
+import { GREATEST_UNLOCK_AFTER_FAULT, GREATEST_UNLOCK_AFTER_UNPLUGGING } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
 
+const AFTER_GOING = `${GREATEST_UNLOCK_AFTER_UNPLUGGING} s`;
+const AFTER_FAULT = `${GREATEST_UNLOCK_AFTER_FAULT} s`;
+
 export const release: ActionWords = {
-  title: 'Letting go of the plug',
-  purpose: 'Show that the plug comes free when the vehicle has gone, and after a fault.',
+  title: 'Release of the plug',
+  purpose: 'Show that the plug comes free after the vehicle has gone and after a fault, and never live.',
   stops: {
-    'released-live': 'the plug is let go live: isolate and keep people away',
+    'released-live': 'the plug comes free while it is live: isolate and keep people away',
   },
   lines: {
     'after-going': {
-      text: 'lets go of the plug within 5 s of the vehicle’s going',
-      why: 'Unless its user has locked it, the cable is free to be taken.',
+      text: `releases the plug within ${AFTER_GOING} once the vehicle has gone`,
+      why: 'With the vehicle gone the outlet is dead, so the plug may come out. A lock that stays shut traps the driver’s cable.',
+      otherwise: `the plug still held after ${AFTER_GOING}`,
     },
     'after-fault': {
-      text: 'lets go of the plug within 30 s of a fault',
-      why: 'Nobody’s cable is kept by a unit that does not work.',
+      text: `releases the plug within ${AFTER_FAULT} of a fault on the pilot`,
+      why: 'The fault has switched the outlet off, so the plug may come out. A driver should not lose the cable to a unit that has failed.',
+      otherwise: `the plug still held ${AFTER_FAULT} after the pilot was shorted`,
     },
     'released-live': {
-      text: 'lets go of the plug before its contactor is open',
-      why: 'The order can be heard: first the contactor, then the lock.',
+      text: 'releases the plug before its contactor has opened',
+      why: 'A plug pulled out live draws an arc at the driver’s hand. So the contactor is heard first, then the lock.',
+      otherwise: 'the lock heard before the contactor',
     },
     'no-power': {
-      text: 'can be made to let go of the plug with no power',
-      why: 'The supply stayed on; the sheet tells the emergency means.',
+      text: 'releases the plug without power, by the means on its sheet',
+      why: 'The supply stayed on throughout, so the lock’s motor could work. Without power it may need the emergency means that the sheet names.',
     },
   },
 };

@@ -4,28 +4,34 @@ import { inTime, timeLimit, whichTrips } from './residualFixed.ts';
 
 export const residualAgain: ActionWords = {
   title: 'Rated residual current again, and the test button',
-  purpose: 'Show that the d.c. tests have changed nothing, and that the button works.',
+  purpose: 'Show that the device still trips after the d.c. tests, and that its test button works.',
   stops: {
-    'in-time': 'the residual device does not act in time: leave off, lock off',
+    'in-time': 'the residual device does not trip in time, so a shock would last: leave off, lock off',
   },
   lines: {
     ...inTime,
     ...whichTrips,
     button: {
-      text: 'opens at once when its test button is pressed',
-      why: 'The button passes a residual current of its own through the sensor.',
+      text: 'switches the outlet off when its test button is pressed',
+      why: 'The button sends a current through the sensor one way only, as a leak to earth would. If nothing opens, nobody can check the device between inspections.',
+      otherwise: 'voltage still at the outlet after the press',
     },
-    'reset-restores': { text: 'is ready again once it was reset', why: 'The unit’s sheet says how.' },
+    'reset-restores': {
+      text: 'shows ready again after a reset as its sheet says',
+      why: 'The button’s current lasted for the press alone, so nothing should keep the unit off. One that stays off has latched a fault, or gets no supply.',
+      otherwise: 'a dark display, or a fault still shown',
+    },
     blinded: {
-      text: 'fails to trip after the d.c. tests',
-      why: 'A core may keep some magnetism; the device has to act all the same.',
+      text: 'fails to trip at its rated current after the d.c. tests',
+      why: 'D.c. may leave the sensor’s iron core magnetised, and such a core feels a.c. less. A person would have no protection if the device stayed closed.',
+      otherwise: 'no trip, whether or not the device tripped before the d.c. tests',
     },
     'button-time': {
-      text: 'trips in time, by its test button',
-      why: 'The button shows that the mechanism moves, not how fast, nor at which current.',
+      text: 'trips within the time allowed when its test button is pressed',
+      why: 'Nothing times the trip after a press, and the button’s current is not measured. The press shows only that the mechanism moves.',
     },
   },
   limits: {
-    'trip-time': timeLimit('alternating, 1 × the rating: the time for its kind'),
+    'trip-time': timeLimit(1),
   },
 };

@@ -4,17 +4,17 @@ import { inTime, staysOff, timeLimit, whichTrips } from './residualFixed.ts';
 
 export const residualFive: ActionWords = {
   title: 'Five times the residual rating, a.c.',
-  purpose: 'Time the trip at a current nearer to a real fault. Recorded as extra: its absence is no fault.',
+  purpose: 'Time the trip at a current nearer to a real fault: an extra, which no rule asks for.',
   lines: {
     ...inTime,
     ...whichTrips,
     ...staysOff,
     'asked-for': {
-      text: 'is asked to pass this before it may be put to use',
-      why: 'Since the second amendment one test at the rating is what verification needs.',
+      text: 'needs this test for a certificate to BS 7671',
+      why: 'A trip time shows how the device acts, not who asks for the test. Since Amendment 2 the rules ask for one a.c. test, at the rating.',
     },
   },
   limits: {
-    'trip-time': timeLimit('5 × the rating: the time for its kind'),
+    'trip-time': timeLimit(5),
   },
 };

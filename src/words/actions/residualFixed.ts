@@ -6,14 +6,19 @@ import { is, milliamps, milliseconds, num } from '../values.ts';
 type Lines = Readonly<Record<string, LineWords>>;
 
 /** A delayed device may not go at once. */
-export const notBefore = (v: Values): string =>
-  num(v, 'least') > 0 ? `, not before ${milliseconds(num(v, 'least'))} ms` : '';
+export const inTheTime = (v: Values): string => {
+  const [least, greatest] = [milliseconds(num(v, 'least')), milliseconds(num(v, 'greatest'))];
+  return least > 0 ? `after ${least} to ${greatest} ms` : `within ${greatest} ms`;
+};
+
+export const noTripInTime = (v: Values): string =>
+  `no trip at all, or a trip time above ${milliseconds(num(v, 'greatest'))} ms${num(v, 'least') > 0 ? ` or below ${milliseconds(num(v, 'least'))} ms` : ''}`;
 
 export const inTime: Lines = {
   'in-time': {
-    text: (v) =>
-      `trips within ${milliseconds(num(v, 'greatest'))} ms at ${milliamps(num(v, 'amps'))} mA${notBefore(v)}`,
-    why: 'Longer than that the current could do harm.',
+    text: (v) => `trips ${inTheTime(v)} at ${milliamps(num(v, 'amps'))} mA a.c.`,
+    why: 'Such a current may be flowing through a person to earth. The longer it lasts, the more likely it stops the heart.',
+    otherwise: noTripInTime,
   },
 };
 
@@ -22,30 +27,43 @@ export const whichTrips: Lines = {
     text: (v) =>
       is(v, 'own')
         ? is(v, 'alone')
-          ? 'opens its own device, and not the one upstream'
-          : 'opens its own device, or the one upstream, or both'
-        : 'is opened by the device upstream',
+          ? 'trips the residual device in the unit, and none at the origin'
+          : 'trips the residual device in the unit, the one at the origin, or both'
+        : 'trips the residual device at the origin',
     why: (v) =>
       is(v, 'own')
         ? is(v, 'alone')
-          ? 'The unit has the device; upstream there is none, or one that stays closed at this current.'
-          : 'Two general devices in series may both act: no order is promised.'
-        : 'The unit’s sheet leaves the a.c. device to the installation.',
+          ? 'The leaking current flows through the unit’s own device, which acts at this current. At the origin there is none, or one that waits longer or needs more.'
+          : 'The same current flows through both devices, and both are quick. Either one may open first.'
+        : 'The unit has no a.c. device by its sheet, so the one at the origin has to act. It takes the supply from the whole unit.',
+    otherwise: (v) =>
+      is(v, 'own')
+        ? is(v, 'alone')
+          ? 'the device at the origin open, and the unit dark'
+          : 'the current gone, with both residual devices still closed'
+        : 'the device at the origin still closed, though something in the unit has opened',
   },
 };
 
 export const staysOff: Lines = {
   'closes-again': {
-    text: 'closes again by itself',
-    why: 'Nothing may close by itself after a residual trip: somebody has to look first.',
+    text: 'closes again by itself after this residual trip',
+    why: 'The leak may still be there, perhaps through a person. Closing would start the shock again, so somebody has to look and reset.',
+    otherwise: '230 V at the outlet within some 10 s of the trip, with nothing reset',
   },
 };
 
 export const goesDark: Lines = {
-  dark: { text: 'goes dark', why: 'What opened lies before its electronics.' },
+  dark: {
+    text: 'leaves the unit’s display dark after the trip',
+    why: 'The device that trips lies before the unit’s electronics, so they lose their supply as well.',
+    otherwise: 'a display that stays lit, as if nothing had opened before it',
+  },
 };
 
-export const timeLimit = (sum: string): LimitWords => ({
-  text: (v) => `greatest trip time at ${milliamps(num(v, 'amps'))} mA`,
-  sum,
+/** `multiple` as in "1 × the rating". */
+export const timeLimit = (multiple: number): LimitWords => ({
+  text: (v) => `greatest trip time at ${milliamps(num(v, 'amps'))} mA a.c.`,
+  sum: (v) =>
+    `at most ${milliseconds(num(v, 'greatest'))} ms at ${multiple} × the rating${num(v, 'least') > 0 ? ', for a delayed device' : ''}`,
 });

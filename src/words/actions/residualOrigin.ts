@@ -1,40 +1,45 @@
 /** Words of the test action `residual-origin`. */
 import type { ActionWords } from '../actionWords.ts';
-import { is, milliamps, milliseconds, num } from '../values.ts';
-import { notBefore } from './residualFixed.ts';
+import { is, milliamps, num } from '../values.ts';
+import { inTheTime, noTripInTime, timeLimit } from './residualFixed.ts';
 
 export const residualOrigin: ActionWords = {
   title: 'Residual device at the origin, a.c.',
-  purpose: 'Time the device at the origin by itself: at the outlet the unit’s own acts first, and hides it.',
+  purpose:
+    'Time the device at the origin by itself, as at the outlet the unit’s own device opens first and hides it.',
   stops: {
-    'in-time': 'the residual device at the origin does not act in time: leave off, lock off',
+    'in-time':
+      'the residual device at the origin does not trip in time, so a leak from the cable would last: leave off, lock off',
   },
   lines: {
     'half-trips': {
-      text: (v) => `trips at ${milliamps(num(v, 'amps'))} mA at its origin`,
-      why: 'Half the rating is what every residual device has to put up with.',
+      text: (v) => `trips the device at its origin at ${milliamps(num(v, 'amps'))} mA a.c.`,
+      why: 'Cable and unit leak a little to earth all the time. A device that trips at half its rating takes the supply away for no reason.',
+      otherwise:
+        'the device open and the unit dark within 2 s, by a device that acts too soon or leakage that was there',
     },
     'in-time': {
-      text: (v) =>
-        `trips at its origin within ${milliseconds(num(v, 'greatest'))} ms at ${milliamps(num(v, 'amps'))} mA${notBefore(v)}`,
+      text: (v) => `trips the device at its origin ${inTheTime(v)} at ${milliamps(num(v, 'amps'))} mA a.c.`,
       why: (v) =>
         is(v, 'delayed')
-          ? 'It is delayed, so that the unit’s own device goes first.'
-          : 'Longer than that a fault of the cable to the unit could do harm.',
+          ? 'The delay lets the unit’s own device open first. After it, this device has to open, as it alone feels a leak from the cable to the unit.'
+          : 'This device alone feels a leak to earth from the cable to the unit. Whoever touches that leak gets a shock until it opens.',
+      otherwise: noTripInTime,
     },
     which: {
-      text: 'is opened by the device at its origin alone',
-      why: 'The current flows before the unit: nothing in the unit feels it.',
+      text: 'trips the device at its origin alone, and none in the unit',
+      why: 'The test current leaves for earth at the origin, before it reaches the unit. No sensor in the unit feels it.',
+      otherwise: 'another device open, alone or together with the one at the origin',
     },
     'own-device': {
-      text: 'has a residual device in the unit that acts',
-      why: 'This current did not pass it.',
+      text: 'has a residual device in the unit that trips at its rating',
+      why: 'The test current leaves for earth at the origin. None of it flows through the device in the unit.',
     },
   },
   limits: {
     'trip-time': {
-      text: (v) => `greatest trip time at ${milliamps(num(v, 'amps'))} mA at the origin`,
-      sum: 'alternating, 1 × the rating: the time for its kind',
+      ...timeLimit(1),
+      text: (v) => `greatest trip time at ${milliamps(num(v, 'amps'))} mA a.c., at the origin`,
     },
   },
 };

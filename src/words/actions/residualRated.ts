@@ -4,10 +4,9 @@ import { goesDark, inTime, staysOff, timeLimit, whichTrips } from './residualFix
 
 export const residualRated: ActionWords = {
   title: 'Rated residual current, a.c.',
-  purpose:
-    'Time the trip at the rated current, on both half-waves, and show what opens and that it stays open.',
+  purpose: 'Time the trip at the rated current on both half-waves, and show what opens and stays open.',
   stops: {
-    'in-time': 'the residual device does not act in time: leave off, lock off',
+    'in-time': 'the residual device does not trip in time, so a shock would last: leave off, lock off',
   },
   lines: {
     ...inTime,
@@ -15,11 +14,11 @@ export const residualRated: ActionWords = {
     ...staysOff,
     ...goesDark,
     'neutral-open': {
-      text: 'has opened its neutral pole as well',
-      why: 'Neutral is at earth potential: a closed pole shows no voltage. Only a dead test across the pole tells.',
+      text: 'has its neutral open as well after the trip',
+      why: 'Neutral is near earth potential, so a neutral that is still through brings no voltage to the outlet. Only a dead test across the pole finds it.',
     },
   },
   limits: {
-    'trip-time': timeLimit('alternating, 1 × the rating: the time for its kind'),
+    'trip-time': timeLimit(1),
   },
 };

@@ -1,22 +1,33 @@
 /** Words of the test action `state-a`. */
 import type { ActionWords } from '../actionWords.ts';
+import { PILOT_AT_REST } from '../pilotWords.ts';
+import { LIVE_LINE } from '../rangeWords.ts';
 
 export const stateA: ActionWords = {
   title: 'No vehicle (A)',
-  purpose: 'Show that nothing but the pilot is at the outlet while nothing is connected.',
+  purpose: 'Show that the outlet is dead and the pilot rests at 12 V while nothing is connected.',
   stops: {
     voltage: 'the outlet is live with nothing connected: isolate and keep people away',
   },
   lines: {
     voltage: {
-      text: 'puts voltage on the outlet',
-      why: 'Supply is allowed only while a vehicle asks for it.',
+      text: 'has voltage on its outlet with no vehicle there (A)',
+      why: 'No vehicle asks, so the contactor holds every line open. Anybody may touch the contacts of an outlet that is not in use.',
+      otherwise: `${LIVE_LINE}, and often little to neutral`,
     },
-    high: { text: 'holds the pilot at 11.4 to 12.6 V', why: 'Nothing loads its 1 kΩ.' },
-    ready: { text: 'says that it is ready', why: 'Its start-up is over and no fault is latched.' },
+    high: {
+      text: `holds the pilot at ${PILOT_AT_REST} with no vehicle there`,
+      why: 'No current flows through the pilot’s 1 kΩ, so its full voltage stands at the outlet. From a wrong voltage the unit mistakes one state for another.',
+      otherwise: 'another voltage, such as 10.8 V, about 9 V as with a vehicle, or about 0 V',
+    },
+    ready: {
+      text: 'shows ready on its display',
+      why: 'Its start-up is over, and its self-tests found nothing wrong. A fault shown here means that one is latched, such as a welded pole.',
+      otherwise: 'a dark display, or a fault shown',
+    },
     'neutral-open': {
       text: 'has its neutral pole open',
-      why: 'A closed neutral pole shows no voltage: only a dead test across the pole tells.',
+      why: 'Neutral is near earth potential, so a closed neutral pole brings no voltage to the outlet. Only a dead test across the pole finds it.',
     },
   },
 };

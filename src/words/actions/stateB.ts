@@ -1,39 +1,48 @@
 /** Words of the test action `state-b`. */
 import type { ActionWords } from '../actionWords.ts';
+import { LIVE_LINE } from '../rangeWords.ts';
 
 export const stateB: ActionWords = {
   title: 'Vehicle connected (B)',
   purpose: 'Show that the unit finds the vehicle, offers the right current and supplies nothing yet.',
   stops: {
-    voltage: 'the outlet is live with no request: isolate and keep people away',
+    voltage: 'the outlet is live though no vehicle asks: isolate and keep people away',
   },
   lines: {
     'plug-held': {
-      text: 'holds the plug',
-      why: 'The unit’s sheet says that it holds the plug as soon as a vehicle is connected.',
+      text: 'holds the plug as soon as a vehicle is connected (B)',
+      why: 'By its sheet this unit locks at once. A plug that is not locked could later be pulled out live.',
+      otherwise: 'a plug that is not held, with no sound from the lock',
     },
-    voltage: { text: 'puts voltage on the outlet', why: 'The vehicle is connected but has not asked.' },
+    voltage: {
+      text: 'has voltage on its outlet while the vehicle is connected and does not ask (B)',
+      why: 'Until the vehicle asks, its driver may pull the connector at any moment. Its contacts would come out live.',
+      otherwise: `${LIVE_LINE}, though the vehicle has not asked`,
+    },
     high: {
-      text: 'takes the high half of the pilot to 8.37 to 9.59 V',
-      why: 'The stand-in’s resistors against the unit’s 1 kΩ give that, at the corners of their tolerances.',
+      text: 'brings the pilot’s positive peak to about 9 V (8.37 to 9.59 V)',
+      why: 'The vehicle’s 2.74 kΩ and the unit’s own 1 kΩ divide the 12 V of the pilot. At a wrong voltage the unit mistakes one state for another.',
+      otherwise: 'a peak outside that range, such as 8.0 or 10.0 V, or 12 V as with no vehicle',
     },
     offers: {
-      text: 'offers a current by a pilot of 980 to 1020 Hz, its low half at −12.6 to −11.4 V',
-      why: 'With permission given and any delay over nothing keeps it from offering. A vehicle takes another frequency for a fault, and its diode keeps the low half as it is.',
+      text: 'offers a current: the pilot oscillates at about 1 kHz (980 to 1020 Hz), its negative peak at about −12 V (−12.6 to −11.4 V)',
+      why: 'An oscillating pilot tells the vehicle how much it may draw; at a wrong frequency the vehicle refuses. The vehicle’s diode blocks the negative half, so that half keeps its −12 V.',
+      otherwise: 'a steady pilot, a frequency such as 950 Hz, or a negative peak such as −10 V',
     },
     'too-much': {
-      text: 'offers more than the least of unit, cable and setting',
-      why: 'The vehicle would take it, and the weakest part would carry it.',
+      text: 'offers more current than the lowest of unit rating, cable rating and set limit',
+      why: 'A vehicle may draw all that it is offered. The weakest part of unit, cable and circuit then overheats, or a fuse blows.',
+      otherwise: 'a duty above the one due, often by 10 points, such as 63 % instead of 53 %',
     },
     diode: {
       text: 'refuses a vehicle whose diode is shorted',
-      why: 'The stand-in’s diode is sound in this set-up.',
+      why: 'The stand-in’s diode is sound in this test. A unit that never looks at the negative half would behave just the same.',
     },
   },
   figures: {
     offer: {
-      text: 'offers, per line',
-      why: 'The least of unit, cable and setting; the duty says it for each line.',
+      text: 'offers for each line',
+      why: 'The lowest of unit rating, cable rating and set limit. The pilot’s duty stands for the current in each line, not for their sum.',
     },
   },
 };

@@ -1,40 +1,57 @@
 /** Words of the test action `state-c`. */
+import { GREATEST_ON_AFTER_READY } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
+import { num } from '../values.ts';
 import { threeLines } from './threeLines.ts';
+
+const ON = `${GREATEST_ON_AFTER_READY} s`;
 
 export const stateC: ActionWords = {
   title: 'Vehicle asks (C)',
   purpose: 'Show that supply comes in time, on every line, with the right polarity.',
   stops: {
-    'line-to-earth': 'the protective conductor does not hold its potential: isolate',
-    crossed: 'line and neutral are crossed: isolate',
+    'line-to-earth': 'PE may be open, so a fault would make case and vehicle live: isolate',
+    crossed: 'a conductor taken for neutral or PE is live, so case and vehicle may be: isolate',
   },
   lines: {
     'plug-held': {
-      text: 'holds the plug',
-      why: 'A plug may not come out live: it is held before the supply closes.',
+      text: 'holds the plug while the vehicle asks (C)',
+      why: 'A plug pulled out live draws an arc at the driver’s hand. So the lock goes home before the contactor closes.',
+      otherwise: 'a plug that comes out, or that is shown as not held',
     },
-    ...threeLines(' at the outlet', 'The order at the origin is to be kept as far as the vehicle.'),
+    ...threeLines(
+      'at the outlet',
+      'Two lines that are crossed on the way reverse the order. A motor runs backwards, and load sharing counts current on the wrong line.',
+    ),
     supplies: {
-      text: 'supplies every line within 3 s of being asked',
-      why: 'Permission is given and any delay is over.',
+      text: `supplies every line within ${ON} when the vehicle asks (C)`,
+      why: 'The vehicle’s added resistor pulls the pilot down to 6 V, and the unit closes its contactor. A vehicle that gets no supply gives up.',
+      otherwise: `no voltage from a line to neutral at the outlet ${ON} after the request`,
     },
     pilot: {
-      text: 'holds the halves of the pilot at 5.47 to 6.53 V and −12.6 to −11.4 V',
-      why: 'The stand-in’s resistors against the unit’s 1 kΩ give the high half; its diode keeps them off the low one.',
+      text: 'makes the pilot oscillate between about 6 V (5.47 to 6.53 V) and about −12 V (−12.6 to −11.4 V)',
+      why: 'The vehicle adds 1.3 kΩ to its 2.74 kΩ, which pulls the positive peak from 9 V to 6 V. Its diode blocks the negative half, which keeps its −12 V.',
+      otherwise: 'a peak outside its range, such as 4.9, 6.7 or −10 V, or a steady pilot',
     },
     'line-to-earth': {
-      text: 'gives the same voltage from line to PE as from line to neutral',
-      why: 'Neutral and PE are at one potential, near enough. Much less to PE means that PE is not there.',
+      text: (v) =>
+        `reads the same from line to PE as from line to neutral at the outlet (within ${num(v, 'few')} V)`,
+      why: 'Neutral is earthed at the source, so neutral and PE are at nearly one potential. A much lower voltage to PE means that PE floats, or that conductors are crossed.',
+      otherwise: 'a voltage to PE far from the one to neutral, such as half of it or about 0 V',
     },
     crossed: {
-      text: 'has full voltage between neutral and PE',
-      why: 'That would be line and neutral crossed.',
+      text: 'reads mains voltage from neutral to PE at the outlet',
+      why: 'Neutral is earthed at the source, so it stands within a few volts of PE. Mains voltage between them means that line and neutral are swapped, or that PE is live.',
+      otherwise: 'about 230 V from neutral to PE, and little from line to PE if the two are swapped',
     },
     charging: {
-      text: 'says that it is charging',
-      why: 'The unit’s sheet says so for its state while supplying.',
+      text: 'shows charging on its display',
+      why: 'By its sheet it shows this while the contactor is closed. A display that says anything else hides a live outlet from whoever reaches for the plug.',
+      otherwise: 'a display at ready or waiting, a fault shown, or a dark display',
     },
-    trips: { text: 'trips in time on a fault to earth', why: 'No test current has flowed yet.' },
+    trips: {
+      text: 'trips in time on a fault to earth',
+      why: 'A residual device feels only current that leaks to earth. No such current flowed in this test.',
+    },
   },
 };

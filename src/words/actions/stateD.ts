@@ -1,32 +1,39 @@
 /** Words of the test action `state-d`. */
+import { GREATEST_VENTILATION } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
+
+const ON = `${GREATEST_VENTILATION} s`;
 
 export const stateD: ActionWords = {
   title: 'Vehicle asks for ventilation (D)',
-  purpose: 'Show that a vehicle that needs ventilation is supplied only where the sheet declares it.',
+  purpose: 'Show that a vehicle that needs ventilation is supplied only where the unit’s sheet declares it.',
   stops: {
-    voltage: 'the unit supplies a vehicle that needs ventilation and has none: isolate',
+    voltage: 'the unit supplies a vehicle whose gas could gather indoors and explode: isolate',
   },
   lines: {
     supplies: {
-      text: 'supplies every line within 3 s of being asked',
-      why: 'The unit’s sheet declares ventilation, which the unit then switches on.',
+      text: `supplies every line within ${ON} when the vehicle asks for ventilation (D)`,
+      why: 'Some batteries give off gas while they charge. This unit’s sheet declares ventilation, so it starts the fan and closes its contactor.',
+      otherwise: `no voltage from a line to neutral at the outlet ${ON} after the request`,
     },
     fault: {
-      text: 'takes the pilot out of 2.59 to 3.28 V',
-      why: 'Outside it the unit could take the vehicle for another state.',
+      text: 'brings the pilot’s positive peak outside its range for D (2.59 to 3.28 V)',
+      why: 'The vehicle’s 2.74 kΩ and 270 Ω in parallel and the unit’s 1 kΩ divide the 12 V of the pilot. Far from 3 V the unit mistakes the request for another state.',
+      otherwise: 'a peak such as 2.3 or 3.8 V',
     },
     voltage: {
-      text: 'supplies',
-      why: 'No ventilation is declared on its sheet, and the vehicle says that it needs it.',
+      text: 'supplies a vehicle that asks for ventilation (D)',
+      why: 'Some batteries give off explosive gas while they charge. This unit’s sheet declares no ventilation, so nothing would carry the gas away.',
+      otherwise: `about 230 V from a line to PE at the outlet ${ON} after the request`,
     },
     high: {
-      text: 'takes the high half of the pilot to 2.59 to 3.28 V, oscillating or steady',
-      why: 'The stand-in’s 270 Ω against the unit’s 1 kΩ give that, at the corners of their tolerances.',
+      text: 'brings the pilot’s positive peak to about 3 V (2.59 to 3.28 V), oscillating or steady',
+      why: 'The vehicle’s 2.74 kΩ and 270 Ω in parallel and the unit’s 1 kΩ divide the 12 V of the pilot. Far from 3 V the unit mistakes the request for another state.',
+      otherwise: 'a peak outside that range, such as 2.3 or 3.8 V',
     },
     'air-moves': {
-      text: 'moves air when it switches its ventilation on',
-      why: 'The command says nothing of the fan: that is looked at by itself.',
+      text: 'stands in a place with enough fresh air for such a vehicle',
+      why: 'The pilot says what the vehicle asks for, and the outlet what the unit does. Neither shows whether air moves in the room.',
     },
   },
 };

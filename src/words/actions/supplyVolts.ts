@@ -5,45 +5,58 @@ import { threeLines } from './threeLines.ts';
 
 export const supplyVolts: ActionWords = {
   title: 'Supply voltage and rotation at the origin',
-  purpose: 'Know the supply before the unit is held to account for it, at rest and as a load is switched.',
+  purpose: 'Know the supply, at rest and as a load is switched, before the unit is judged on it.',
   stops: {
-    'neutral-lifted': 'the neutral is not where it should be: do not energise, tell the distributor',
-    'earth-lifted': 'the earthing terminal stands at a voltage: do not energise, tell the distributor',
+    'neutral-lifted':
+      'the neutral stands at a voltage, so it may be broken or crossed: do not energise, tell the distributor',
+    'earth-lifted':
+      'the earthing terminal stands at a voltage, and so does all earthed metal: do not energise, tell the distributor',
   },
   lines: {
-    ...threeLines('', 'What is documented here is to be kept to the outlet.'),
+    ...threeLines(
+      'at the origin',
+      'This order is written down here, and the outlet has to keep it. A motor on swapped lines runs backwards.',
+    ),
     'line-to-neutral': {
-      text: (v) => `reads ${num(v, 'least')} to ${num(v, 'greatest')} V from line to neutral`,
-      why: '230 V + 10 % − 6 % at the supply terminals.',
+      text: (v) => `reads about 230 V from line to neutral (${num(v, 'least')} to ${num(v, 'greatest')} V)`,
+      why: 'The distributor may deliver 230 V + 10 % − 6 %. Outside that, equipment fails early or switches itself off.',
+      otherwise: 'a voltage outside that range, such as 200 or 260 V',
     },
     'line-to-earth': {
-      text: 'reads the same from line to earth as from line to neutral, within some volts',
-      why: 'The source’s star point is earthed.',
+      text: (v) =>
+        `reads the same from line to earth as from line to neutral (within ${num(v, 'few')} V and the meter’s uncertainty)`,
+      why: 'The neutral is earthed at the source, so both readings end at nearly the same potential. A difference means that a current lifts the neutral or the earth.',
+      otherwise: 'two readings that differ by tens of volts, or no voltage to earth',
     },
     'neutral-lifted': {
-      text: (v) =>
-        `has more than ${is(v, 'joined') ? 'nothing' : `${num(v, 'few')} V`} between neutral and earth`,
+      text: (v) => `shows more than ${num(v, 'most')} V between neutral and earth`,
       why: (v) =>
         is(v, 'joined')
-          ? 'They are joined here.'
-          : 'Load current in the neutral makes some volts; line voltage there would be a crossed or a broken conductor.',
+          ? 'On PME neutral and earth are joined at the intake, so the meter reads 0 V. A voltage between them means that a joint there is poor or open.'
+          : 'Load current drops some volts along the neutral. Line voltage there means a crossed or a broken conductor.',
+      otherwise: (v) =>
+        is(v, 'joined')
+          ? 'some volts between neutral and earth, and more as loads come on'
+          : 'tens of volts between neutral and earth, up to 230 V',
     },
     'earth-lifted': {
-      text: (v) => `has more than ${num(v, 'few')} V between its main earthing terminal and true earth`,
-      why: 'Whoever stands on the ground and touches the vehicle has that across them.',
+      text: (v) => `has more than ${num(v, 'few')} V between its earthing terminal (MET) and true earth`,
+      why: 'All earthed metal stands at the voltage of this terminal. Whoever stands on the ground and touches the vehicle has that voltage across the body.',
+      otherwise: 'tens of volts from the earthing terminal to true earth, up to 230 V',
     },
     swings: {
       text: (v) =>
-        `loses more, or gains, than its loop makes of a load of ${num(v, 'amps')} A that is switched on`,
-      why: 'A voltage that follows the loads is the sign of a neutral or a PEN conductor that is parting.',
+        `lets its voltage drop by more than ${num(v, 'most').toFixed(1)} V, or rise, when a load of ${num(v, 'amps')} A is switched on`,
+      why: 'The load’s current drops a few volts in line and neutral of the supply. A neutral or PEN that is parting adds many more, and may push another line up.',
+      otherwise: 'a drop of 10 V or more, or a line that rises while another one falls',
     },
     'pen-whole': {
-      text: 'shows a whole PEN conductor by the nought between neutral and earth',
-      why: 'They are joined here: it stays nought with the PEN open.',
+      text: 'has a whole PEN conductor, as 0 V between neutral and earth shows',
+      why: 'Neutral and earth are joined at the intake, so the same voltage reaches both. They read 0 V between them with the PEN broken, too.',
     },
     'all-loads': {
-      text: 'keeps its voltage with everything on that it will ever feed',
-      why: 'One load was switched, for a moment.',
+      text: 'keeps its voltage within limits with every load on',
+      why: 'One load was on, for a moment. More current drops more volts, and how many was not measured.',
     },
   },
 };

@@ -2,10 +2,16 @@
 import type { LineWords } from '../actionWords.ts';
 import { num } from '../values.ts';
 
+/** `where` ends a text, as in "reads … at the outlet". */
 export const threeLines = (where: string, whyInOrder: string): Readonly<Record<string, LineWords>> => ({
   'line-to-line': {
-    text: (v) => `reads ${num(v, 'least')} to ${num(v, 'greatest')} V between lines${where}`,
-    why: 'Three lines a third of a turn apart, each within its limits.',
+    text: (v) => `reads about 400 V between lines ${where} (${num(v, 'least')} to ${num(v, 'greatest')} V)`,
+    why: 'The lines are a third of a turn apart, so two of them stand 1.73 × 230 V apart. A line that is missing or used twice gives another voltage.',
+    otherwise: 'a pair outside that range, such as 450 V, 230 V or 0 V',
   },
-  rotation: { text: `rotates L1, L2, L3 as marked${where}`, why: whyInOrder },
+  rotation: {
+    text: `shows the lines in the order L1, L2, L3 ${where}`,
+    why: whyInOrder,
+    otherwise: 'the reverse order, or none where a line is missing',
+  },
 });

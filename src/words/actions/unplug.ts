@@ -1,38 +1,48 @@
 /** Words of the test action `unplug`. */
+import { GREATEST_OFF_AFTER_UNPLUGGING } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
+import { PILOT_AT_REST } from '../pilotWords.ts';
+import { LIVE_LINE } from '../rangeWords.ts';
+import { milliseconds } from '../values.ts';
+
+const OFF = `${milliseconds(GREATEST_OFF_AFTER_UNPLUGGING)} ms`;
 
 export const unplug: ActionWords = {
-  title: 'Vehicle goes (C to A, then B to A)',
-  purpose: 'Time how soon the outlet is dead when the pilot is lost, and show that the session ends.',
+  title: 'Unplugging (C to A, then B to A)',
+  purpose: 'Time how soon the outlet is dead when the vehicle goes, and show that the session ends.',
   stops: {
-    voltage: 'the outlet is live with nothing connected: isolate and keep people away',
+    voltage: 'the outlet is live after the vehicle has gone: isolate and keep people away',
   },
   lines: {
     'off-in-time': {
-      text: 'is dead on every pole within 100 ms',
-      why: 'The pilot parts first, so that nobody bares a live contact.',
+      text: `switches the outlet off within ${OFF} of the vehicle’s going`,
+      why: 'As a connector is pulled, its pilot contact parts before the power contacts. If the contactor opens in that time, they part dead and without an arc.',
+      otherwise: `an opening time above ${OFF}, perhaps 350 ms or 1 s, or an outlet that never goes dead`,
     },
     voltage: {
-      text: 'puts voltage on the outlet with nothing connected',
-      why: 'Supply is allowed only while a vehicle asks for it.',
+      text: 'leaves voltage on the outlet after the vehicle has gone',
+      why: 'Nothing loads the pilot any more, so the contactor has to open. The contacts of the connector now lie open to fingers.',
+      otherwise: `${LIVE_LINE}, with no vehicle there`,
     },
     'twelve-volts': {
-      text: 'takes the pilot back to 11.4 to 12.6 V',
-      why: 'Nothing loads its 1 kΩ any more. It may go on oscillating for a while.',
+      text: `brings the pilot back to ${PILOT_AT_REST} after the vehicle has gone`,
+      why: 'No current flows through the pilot’s 1 kΩ any more, so its full voltage is back. That is its positive peak, as it may go on oscillating for a while.',
+      otherwise: 'another voltage, such as 10.8 V, or about 9 V as if a vehicle were still there',
     },
     'session-ends': {
-      text: 'says that it is ready for the next vehicle',
-      why: 'The unit’s sheet says that unplugging ends the session.',
+      text: 'shows ready for the next vehicle on its display',
+      why: 'By its sheet the session ends when the pilot’s load goes. Otherwise the next driver would charge on this driver’s permission.',
+      otherwise: 'a display still at charging or waiting, or a fault shown',
     },
     'earth-lost': {
-      text: 'switches off when a connected vehicle loses PE',
-      why: 'Everything parted together here; PE alone is a set-up of its own.',
+      text: 'switches off when a connected vehicle loses PE alone',
+      why: 'Line, neutral, PE and pilot were all lost to the vehicle in one go. PE alone may break while the rest stays, and that is another set-up.',
     },
   },
   limits: {
     opening: {
-      text: 'time from the vehicle’s going to a dead outlet',
-      sum: 'C2 to A: supply off within 100 ms',
+      text: 'greatest time from the vehicle’s going to a dead outlet',
+      sum: `at most ${OFF}, from C2 to A`,
     },
   },
 };

@@ -3,28 +3,29 @@ import type { ActionWords } from '../actionWords.ts';
 import { is, num } from '../values.ts';
 
 export const voltDrop: ActionWords = {
-  title: 'Volts lost under load',
-  purpose:
-    'Let a current flow, and see that it loses no more volts on its way than its conductors make of it.',
+  title: 'Volt drop under load',
+  purpose: 'Let a current flow, and show that it drops no more volts on its way than the cables explain.',
   lines: {
     'more-than-sum': {
-      text: 'loses more volts between origin and outlet than the load makes of its conductors',
-      why: 'What is lost beyond that is lost in a joint or a contact, as heat.',
+      text: 'drops more volts between origin and outlet than its cables explain',
+      why: 'The extra volts are lost in a bad joint or contact, where they turn into heat. At 30 A, 3 V lost in one joint make 90 W, enough to char insulation.',
+      otherwise: 'some volts more: a joint of 1 Ω drops 1 V for every ampere',
     },
     'stays-on': {
       text: 'goes on supplying while the load is drawn',
-      why: 'No more is drawn than it offers.',
+      why: 'The vehicle draws no more than it is offered, so no contact or device has a reason to open.',
+      otherwise: 'no voltage at the outlet while the load is on, perhaps with a fault shown',
     },
     warm: {
       text: 'keeps its joints cool at full current for hours',
-      why: 'The load was on for a minute: heat takes longer.',
+      why: 'The load was on for a minute at most. Joints and cables take far longer to reach their temperature.',
     },
   },
   figures: {
     lost: {
-      text: (v) => `loses from origin to outlet with ${num(v, 'amps')} A, about`,
+      text: (v) => `drops from origin to outlet at ${num(v, 'amps')} A about`,
       why: (v) =>
-        `${num(v, 'amps')} A through ${is(v, 'both') ? 'line and neutral' : 'the line alone, the neutral carries nothing'} of circuit and cable: ${num(v, 'ohms').toFixed(3)} Ω.`,
+        `${num(v, 'amps')} A × ${num(v, 'ohms').toFixed(3)} Ω, ${is(v, 'both') ? 'through line and neutral of circuit and cable' : 'through the line of circuit and cable: three equal lines leave no current in the neutral'}.`,
     },
   },
 };

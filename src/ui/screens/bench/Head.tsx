@@ -2,6 +2,7 @@
 import { memo, useState } from 'react';
 import { rungOf } from '../../../attempt/rung.ts';
 import { sheetLines } from '../../../scenario/words.ts';
+import { editionNamed } from '../../../verification/rules/rules.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { Cautions } from '../../parts/Cautions.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
@@ -24,8 +25,8 @@ export const Head = memo(function Head({ bench, keepFailed, onStop }: Props) {
       <div className="head-title">
         <h1>{scenario.title}</h1>
         <p>
-          {unitLine(scenario)} · {scenario.rules} · {RUNG_NAMES[rungOf(scenario.support, attempt)]} ·{' '}
-          <strong>training only</strong>
+          {unitLine(scenario)} · {editionNamed(scenario.rules)} ·{' '}
+          {RUNG_NAMES[rungOf(scenario.support, attempt)]} · <strong>training only</strong>
         </p>
       </div>
       <div className="head-acts">

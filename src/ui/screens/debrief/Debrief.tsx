@@ -17,6 +17,7 @@ import type { Bench } from '../../flow/bench.ts';
 import { makingBench } from '../../flow/bench.ts';
 import type { Sliced } from '../../flow/useSliced.ts';
 import { useSliced } from '../../flow/useSliced.ts';
+import { EditionNote } from '../../parts/EditionNote.tsx';
 import { ExportButton } from '../../parts/ExportButton.tsx';
 import { Foot } from '../../parts/Foot.tsx';
 import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
@@ -140,6 +141,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
             <Gates told={told} />
             <Marks marks={told.marks} given={told.given} />
             <MarkedBy told={told} />
+            <EditionNote rules={scenario.rules} />
             <p className="note">
               One scenario is practice: a grade needs about ten. Marks are recomputed from the log.
             </p>

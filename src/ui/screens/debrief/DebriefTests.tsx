@@ -4,7 +4,14 @@ import { memo } from 'react';
 import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { sourceText } from '../../../verification/sources.ts';
-import { figureInWords, limitSum, limitText, lineInWords, testTitle } from '../../../words/actions.ts';
+import {
+  adviceText,
+  figureInWords,
+  limitSum,
+  limitText,
+  lineInWords,
+  testTitle,
+} from '../../../words/actions.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
 import { isAsSaid, judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
 import { answerText, SURE_WORDS } from '../../words/answers.ts';
@@ -16,6 +23,12 @@ export const DebriefTests = memo(function DebriefTests({ told }: { readonly told
   return (
     <section aria-labelledby="lines-heading">
       <h2 id="lines-heading">Test by test</h2>
+      {told.advice.map((one) => (
+        <p key={one.id}>
+          <strong>To write down and advise.</strong> {adviceText(one.test, one)}{' '}
+          <span className="note">{sourceText(one.source)}</span>
+        </p>
+      ))}
       {told.tests.map((test) => {
         const lines = linesOf(told.run, test);
         const differing = lines.filter((line) => !isAsSaid(line)).length;

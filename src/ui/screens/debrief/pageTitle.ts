@@ -5,6 +5,7 @@
 import { useEffect } from 'react';
 import { headOf } from '../../../attempt/attempt.ts';
 import type { Debrief } from '../../../attempt/debrief.ts';
+import { editionNamed } from '../../../verification/rules/rules.ts';
 import { benchTime } from '../../words/figures.ts';
 
 export interface PageTitle {
@@ -16,7 +17,7 @@ export function pageTitleOf({ run }: Debrief): PageTitle {
   const { scenario, attempt, times } = run;
   const trainee = attempt.trainee === undefined ? '' : `${attempt.trainee} · `;
   return {
-    first: `${trainee}${scenario.title} · ${scenario.rules} · bench time ${benchTime(times.at(-1) ?? 0)} · record ${headOf(attempt).toUpperCase()}`,
+    first: `${trainee}${scenario.title} · ${editionNamed(scenario.rules)} · bench time ${benchTime(times.at(-1) ?? 0)} · record ${headOf(attempt).toUpperCase()}`,
     second: 'Training record: no certificate, no evidence of competence on real equipment',
   };
 }

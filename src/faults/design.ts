@@ -1,0 +1,145 @@
+/**
+ * Wrong designs: built as the papers say, and the papers are wrong. The correct twin has a right design in their place.
+ * What each makes of a site is chosen by the laws that a right one is reckoned with; to alter a design is the
+ * designer's business, so that none can be put right at the bench.
+ */
+import { CONDUCTOR_AREAS } from '../laws/conductor.ts';
+import { isTabled } from '../laws/currentCarrying.ts';
+import type { Amps } from '../laws/quantities.ts';
+import { greatestDrop } from '../laws/voltageDrop.ts';
+import { adiabaticOf, carriedBy, dropOf, laidAs } from '../site/design.ts';
+import type { Circuit, Service, Site } from '../site/site.ts';
+import { siteParts } from '../site/site.ts';
+import type { Fault, Setting, Values } from './fault.ts';
+import { LOCK_OFF, TELL_DISTRIBUTOR, TELL_INSTALLER } from './fault.ts';
+import type { Parts } from './parts.ts';
+
+/** Ratings that breakers are made in, A. */
+const RATINGS = [6, 10, 16, 20, 25, 32, 40, 50, 63] as const;
+const FALLING = [...CONDUCTOR_AREAS].reverse();
+/** The fuse of most houses' services, A. Common practice, no source. */
+const USUAL_SERVICE: Amps = 60;
+
+/** What a wrong design makes of the papers. */
+interface Wrong {
+  readonly circuit?: Partial<Pick<Circuit, 'lineArea' | 'protectiveArea' | 'insulated'>>;
+  readonly rating?: Amps;
+  readonly service?: Service;
+}
+
+function altered(site: Site, { circuit, rating, service }: Wrong): Site {
+  const { breaker } = site.circuit;
+  return {
+    ...site,
+    service: service ?? site.service,
+    circuit: { ...site.circuit, ...circuit, breaker: { ...breaker, rating: rating ?? breaker.rating } },
+  };
+}
+
+/** The same installation built to other papers; each part keeps what else is wrong with it. */
+function built(parts: Parts, site: Site): Parts {
+  const resistances = (of: Site) => new Map(siteParts(of).map(({ id, resistance }) => [id, resistance]));
+  const [was, is] = [resistances(parts.site), resistances(site)];
+  return {
+    ...parts,
+    site,
+    parts: parts.parts.map((part) => {
+      const more = (is.get(part.id) ?? 0) - (was.get(part.id) ?? 0);
+      return more === 0 ? part : { ...part, resistance: part.resistance + more };
+    }),
+  };
+}
+
+/** An entry from what it makes of a site; null where a site cannot be wrong in this way, with the reason. */
+const wrongly = (
+  wrong: (on: Setting, values: Values) => Wrong | null,
+  why: string,
+): Pick<Fault, 'impossible' | 'alter' | 'change'> => ({
+  impossible: (on, values) => (wrong(on, values) === null ? why : null),
+  alter: (told, values) => ({ ...told, site: altered(told.site, wrong(told, values) ?? {}) }),
+  change: (parts, values) => {
+    const on = { site: parts.site, sheet: parts.design.sheet };
+    return built(parts, altered(parts.site, wrong(on, values) ?? {}));
+  },
+});
+
+const setTo = ({ sheet }: Setting): Amps => sheet.setCurrent ?? sheet.ratedCurrent;
+
+const frame = {
+  kind: 'fault',
+  family: 'design',
+  next: LOCK_OFF,
+  tell: TELL_INSTALLER,
+} as const;
+
+export const designFaults: readonly Fault[] = [
+  {
+    ...frame,
+    id: 'breaker-over-cable',
+    component: 'breaker',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 433.1.1',
+    ...wrongly((on) => {
+      if (!isTabled(laidAs(on.site))) return null;
+      const rating = RATINGS.find((one) => one > carriedBy(on.site).amps && one >= setTo(on));
+      return rating === undefined ? null : { rating };
+    }, 'no breaker of up to 63 A is too large for this cable'),
+  },
+  {
+    ...frame,
+    id: 'conductors-too-small-for-run',
+    component: 'circuit',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 525.202, Appendix 4',
+    ...wrongly((on) => {
+      const lineArea = FALLING.find((area) => {
+        const site = { ...on.site, circuit: { ...on.site.circuit, lineArea: area } };
+        return isTabled(laidAs(site)) && dropOf(site, setTo(on)) > greatestDrop(site.phases);
+      });
+      if (lineArea === undefined || on.sheet.leastVoltage !== null) return null;
+      return { circuit: { lineArea, protectiveArea: Math.min(lineArea, on.site.circuit.protectiveArea) } };
+    }, 'on so short a run no conductor loses too much, or the unit’s maker allows for it'),
+  },
+  {
+    ...frame,
+    id: 'insulation-not-counted',
+    component: 'circuit',
+    parameters: [{ name: 'millimetres', unit: 'mm', min: 201, max: 1000, default: 500 }],
+    source: 'BS 7671:2018+A2:2022 523.9 (from memory), 433.1.1',
+    ...wrongly(({ site }, { millimetres = 0 }) => {
+      const { circuit } = site;
+      if (!isTabled(laidAs(site))) return null;
+      const laid = { ...site, circuit: { ...circuit, insulated: millimetres } };
+      return circuit.breaker.rating > carriedBy(laid).amps ? { circuit: { insulated: millimetres } } : null;
+    }, 'this cable carries enough even inside insulation'),
+  },
+  {
+    ...frame,
+    id: 'protective-too-small',
+    component: 'circuit',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 543.1.3',
+    ...wrongly((on) => {
+      const protectiveArea = FALLING.find((area) => {
+        const circuit = { ...on.site.circuit, protectiveArea: area };
+        const { withoutSum, needed } = adiabaticOf({ ...on.site, circuit });
+        return area < withoutSum && area < needed;
+      });
+      return protectiveArea === undefined ? null : { circuit: { protectiveArea } };
+    }, 'here even the smallest protective conductor stands the fault'),
+  },
+  {
+    ...frame,
+    id: 'service-overloaded',
+    component: 'supply',
+    parameters: [{ name: 'over', unit: 'A', min: 4, max: 30, default: 12 }],
+    source: 'BS 7671:2018+A2:2022 722.311',
+    tell: TELL_DISTRIBUTOR,
+    ...wrongly((on, { over = 0 }) => {
+      const { serviceLimit, loadLimit } = on.sheet;
+      const rating = on.site.service?.rating ?? USUAL_SERVICE;
+      const demand = rating + over - Math.min(setTo(on), loadLimit ?? Infinity);
+      return serviceLimit !== null || demand < 0 ? null : { service: { rating, demand } };
+    }, 'this unit keeps the service within its limit, or is far smaller than it'),
+  },
+];

@@ -1,0 +1,26 @@
+/** Readings as several tables write them: the expected one first, its range after. */
+import { smallOhms } from './values.ts';
+
+/** A limit as its sum has it, with no nought at its end below a tenth: 0.05 and not 0.050. */
+export const limitOhms = (value: number): string => smallOhms(value).replace(/^(0\.0\d)0$/, '$1');
+
+export const ohms = (value: number): string => value.toFixed(value < 10 ? 2 : 1);
+
+/** Below this an instrument of two digits after the point shows nothing, Ω. */
+const NOTHING = 0.005;
+
+/** What a loop or a conductor should read, Ω. A range that begins at nothing has its upper end alone. */
+export function aboutOhms(about: number, least: number, greatest: number): string {
+  const range =
+    least < NOTHING ? `at most ${limitOhms(greatest)} Ω` : `${ohms(least)} to ${ohms(greatest)} Ω`;
+  return `about ${about < NOTHING ? '0' : ohms(about)} Ω (${range})`;
+}
+
+/** How far a reading may lie from its sum, Ω, where a trainee is to say the sum. */
+export function marginOhms(sum: number, least: number, greatest: number): string {
+  const [less, more] = [(sum - least).toFixed(2), (greatest - sum).toFixed(2)];
+  return less === more ? `(to within ${more} Ω)` : `(${less} Ω less to ${more} Ω more)`;
+}
+
+/** What a live line shows at an outlet that should be dead. */
+export const LIVE_LINE = 'about 230 V from a line to PE at the outlet';
