@@ -126,3 +126,11 @@ test('src keeps to the rules', () => {
   expect(files.size).toBeGreaterThan(FLOORS.length);
   expect(findBreaches(files)).toEqual([]);
 });
+
+test('the words, which come to the page before any attempt, take nothing but types from it', () => {
+  const values = [...sourceFiles()].filter(
+    ([name, text]) =>
+      name.startsWith('src/words/') && /^import (?!type\b)[^;]*from '(\.\.\/)+attempt\//m.test(text),
+  );
+  expect(values.map(([name]) => name)).toEqual([]);
+});

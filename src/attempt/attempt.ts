@@ -11,7 +11,7 @@ import { FAMILIES, type Family } from '../faults/families.ts';
 import { NEXT_STEPS, TELL } from '../faults/fault.ts';
 
 /** Of the engine whose readings an attempt holds; a change that alters any reading or mark raises it. */
-export const ENGINE = '1.4.0';
+export const ENGINE = '2.0.0';
 
 // What a trainee says is logged by id; its words, in whatever language, are the screen's business.
 export const ANSWERS = ['should', 'should-not', 'cant-tell'] as const;

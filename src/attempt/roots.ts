@@ -184,6 +184,11 @@ const DESIGN: readonly (readonly [Place, string, (design: UnitDesign) => string]
   ['control', 'closes after', (d) => secondsText(d.timing.beforeClosing)],
   ['control', 'follows a limit after', (d) => secondsText(d.timing.limit)],
   ['control', 'after a trip', (d) => closing(d.closesAfterTrip)],
+  [
+    'control',
+    'what has latched, when the supply comes back',
+    (d) => (d.latchMemory === 'kept' ? 'is kept' : 'is forgotten'),
+  ],
   ['control', 'stays steady before it offers again for', (d) => secondsText(d.timing.pause)],
   [
     'control',
@@ -192,6 +197,11 @@ const DESIGN: readonly (readonly [Place, string, (design: UnitDesign) => string]
   ],
   ['supply', 'sensor of the service’s current', (d) => SENSOR_WORDS[d.serviceSensor]],
   ['proximity', 'cable’s coding', (d) => (d.codingRule === 'ignored' ? 'not looked at' : 'looked at')],
+  [
+    'control',
+    'current above the cable’s coding',
+    (d) => (d.overCodeRule === 'acted on' ? 'cut off' : 'not looked at'),
+  ],
   ['coil', 'opens after', (d) => secondsText(d.timing.opening)],
   ['lock', 'lock’s motor', (d) => lockWords(d.lock)],
   ['lock', 'lock’s feedback', (d) => (d.lock.feedback === 'true' ? 'true' : 'always says held')],

@@ -50,6 +50,10 @@ export const lastSitting = (run: Run, test: string): Sitting => sittingsOf(run, 
 export const samplesIn = (run: Run, sitting: Sitting): readonly Sample[] =>
   run.samples.filter((sample) => isIn(sitting, sample)).map(({ sample }) => sample);
 
+/** Everything that was done before it, in whichever test. */
+export const samplesBefore = (run: Run, { after }: Sitting): readonly Sample[] =>
+  run.samples.filter(({ entry }) => entry <= after).map(({ sample }) => sample);
+
 /** Readings of a sitting, each with its place among all of the attempt. */
 export const readingsIn = (run: Run, sitting: Sitting) =>
   run.readings.flatMap((taken, index) => (isIn(sitting, taken) ? [{ index, reading: taken.reading }] : []));

@@ -68,9 +68,10 @@ function answerable(run: Run, action: TestAction): readonly Line[] {
 /** Every reading of the sitting that one of the test's limits applies to. */
 export function limitsOf(run: Run, action: TestAction, sitting: Sitting): readonly TruthOfLimit[] {
   const typed = typedOf(run, sitting.told);
+  const observed = observedAsTyped(run, sitting);
   return action.limits(run.papers).flatMap((limit) =>
     readingsIn(run, sitting).flatMap(({ reading, index }) => {
-      if (reading.qualifier === 'unable' || !limit.applies(reading)) return [];
+      if (reading.qualifier === 'unable' || !limit.applies(reading, observed)) return [];
       const entry = typed.get(index);
       const asRead = entry === undefined ? reading : asTyped(reading, entry);
       const { pass, tooClose } = judgeLimit(limit, asRead);

@@ -10,7 +10,7 @@ import { isConverted, TYPED_UNITS } from './attempt.ts';
 import { showsTripTime } from './display.ts';
 import type { Run, Taken } from './run.ts';
 import type { Sitting } from './sitting.ts';
-import { samplesIn } from './sitting.ts';
+import { samplesBefore, samplesIn } from './sitting.ts';
 import { countingEntries } from './untimely.ts';
 
 export type Typed = EntryOf<'observation'>;
@@ -100,6 +100,7 @@ export function observedAsTyped(run: Run, sitting: Sitting): Observed {
     return entry === undefined || reading.qualifier === 'unable' ? reading : asTyped(reading, entry);
   };
   return {
+    before: samplesBefore(run, sitting),
     samples: samplesIn(run, sitting).map((sample) => ({
       ...sample,
       readings: sample.readings.map(substituted),

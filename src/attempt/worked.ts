@@ -4,12 +4,13 @@
  * find nothing wrong with.
  */
 
+import type { Operation } from '../bench/operation.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verified } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
-import { procedure } from '../verification/procedure.ts';
+import { procedure, stillToDo } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, NotedOf } from './attempt.ts';
 import { TYPED_UNITS } from './attempt.ts';
@@ -43,13 +44,18 @@ const verifyingAtEnd = ({ scenario, world }: Run): Generator<null, Verified> =>
 
 function* workingTest(start: Run, action: TestAction): Generator<null, Run> {
   let run = note(start, rightPrediction(start, action), 0);
-  for (const step of procedure(run.world, action, run.papers)) {
-    const before = run.readings.length;
-    run = act(run, action.id, step, 0).run;
-    for (const [i, taken] of run.readings.entries())
-      if (i >= before) run = note(run, typedAsShown(taken, i), 0);
-    yield null;
+  function* doing(steps: readonly Operation[]): Generator<null> {
+    for (const step of steps) {
+      const before = run.readings.length;
+      run = act(run, action.id, step, 0).run;
+      for (const [i, taken] of run.readings.entries())
+        if (i >= before) run = note(run, typedAsShown(taken, i), 0);
+      yield null;
+    }
   }
+  yield* doing(procedure(run.world, action, run.papers));
+  const samples = run.samples.slice(start.samples.length).map(({ sample }) => sample);
+  yield* doing(stillToDo(action, run.papers, { samples }));
   return note(run, rightJudgement(run, action), 0);
 }
 

@@ -6,6 +6,7 @@
 import { minimumInsulation } from '../laws/insulationLimits.ts';
 import type { Ohms } from '../laws/quantities.ts';
 import { CONTACT_ALLOWANCE, expectedCable, expectedCircuitProtective } from '../site/expected.ts';
+import { opensEarthUnpowered } from '../unit/design.ts';
 import type { FailedTest, Knowledge } from './knowledge.ts';
 import type { Measurement } from './operation.ts';
 import { isNeutralOpened } from './plant.ts';
@@ -137,8 +138,24 @@ function continuity(world: World, between: readonly [Probe, Probe], reading: Rea
   const paths = [...ALONG.slice(from, to).map((part) => `PE of the ${part}`), ...bond];
   if (paths.length === 0) return null;
   const isOpen = reading.qualifier === '>' || (reading.value ?? 0) >= AS_GOOD_AS_OPEN;
+  if (throughOpenPole(world, to, bond.length > 0, isOpen)) return null;
   const failure = isOpen ? 'protective conductor open' : aboveItsSum(world, from, to, reading);
   return { paths, failure, volts: 0, isOpen: failure !== null && isOpen };
+}
+
+/**
+ * A PE pole of an open-PEN measure that stands open, because its sheet says that it does without power, or because the
+ * measure had opened it, which the unit's display said: nothing is shown of the conductor either way.
+ */
+function throughOpenPole(
+  { installation, plant }: World,
+  to: number,
+  toCase: boolean,
+  isOpen: boolean,
+): boolean {
+  const toOutlet = to === STANDS_AT['outlet.PE'];
+  if (opensEarthUnpowered(installation.design.sheet)) return toOutlet;
+  return isOpen && plant.earthPole === 'open' && (toOutlet || toCase);
 }
 
 function aboveItsSum(world: World, from: number, to: number, reading: Reading): string | null {

@@ -208,16 +208,22 @@ function atTheUnit(world: World): AtTheUnit {
   };
 }
 
-/** Currents that a unit with a sensor on the service knows: where the sensor sits is the design's. */
+/**
+ * Currents that a unit knows: of its own lines, if it has a sensor on the service or a socket-outlet whose cables it has
+ * to mind, and of the service's. Where the sensor sits is the design's.
+ */
 function serviceCurrents(world: World): Pick<AtTheUnit, 'throughSensor' | 'ownCurrent'> {
   const { design, site } = world.installation;
-  if (design.sheet.serviceLimit === null) return { throughSensor: {}, ownCurrent: {} };
+  const { serviceLimit, outlet } = design.sheet;
   const place = design.serviceSensor === 'own circuit' ? 'origin' : 'source';
   const through = (part: string) =>
     Object.fromEntries(
       linesOf(site).map((line) => [line, activeCurrent(world, `${part}.${line}`, `inner.${line}`)]),
     );
-  return { throughSensor: through(place), ownCurrent: through('unit') };
+  return {
+    throughSensor: serviceLimit === null ? {} : through(place),
+    ownCurrent: serviceLimit === null && outlet !== 'socket' ? {} : through('unit'),
+  };
 }
 
 /** The part of a branch's current that is in phase with its line's voltage at the unit, A; negative: the other way. */

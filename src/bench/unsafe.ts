@@ -3,6 +3,7 @@
  * over what the bench knows; they are judged when the act is done, whatever comes of it.
  */
 import { livesOf } from '../site/site.ts';
+import { opensEarthUnpowered } from '../unit/design.ts';
 import { isThroughElectronics } from './deadTests.ts';
 import type { Measurement, Operation } from './operation.ts';
 import type { Isolator, Removable } from './plant.ts';
@@ -208,11 +209,16 @@ const isBetweenLives = (world: World, between: Between): boolean => {
   return conductors.every((own) => own.every((conductor) => lives.includes(conductor)));
 };
 
-/** Whether continuity was shown as far as a test current will flow through the protective conductor. */
-const isEarthShown = ({ knowledge }: World, terminals: readonly string[]): boolean =>
+/**
+ * Whether continuity was shown as far as a test current will flow through the protective conductor. Beyond a PE pole
+ * that stands open without power no dead test can show it.
+ */
+const isEarthShown = ({ knowledge, installation }: World, terminals: readonly string[]): boolean =>
   (!terminals.some((t) => isAt(t, 'outlet') || isAt(t, 'supply') || t === 'case') ||
     knowledge.earthShown.includes('PE of the circuit')) &&
-  (!terminals.some((t) => isAt(t, 'outlet')) || knowledge.earthShown.includes('PE of the cable'));
+  (!terminals.some((t) => isAt(t, 'outlet')) ||
+    opensEarthUnpowered(installation.design.sheet) ||
+    knowledge.earthShown.includes('PE of the cable'));
 
 /** On a TT site, by a device that has no pole for it. */
 const leavesNeutral = ({ installation: { site }, plant }: World, poles: 'all' | 'line'): boolean =>

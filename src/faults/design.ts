@@ -44,8 +44,11 @@ function built(parts: Parts, site: Site): Parts {
     ...parts,
     site,
     parts: parts.parts.map((part) => {
-      const more = (is.get(part.id) ?? 0) - (was.get(part.id) ?? 0);
-      return more === 0 ? part : { ...part, resistance: part.resistance + more };
+      const [before, after] = [was.get(part.id), is.get(part.id)];
+      // A load that is not there has no resistance to speak of, on either.
+      return before === undefined || after === undefined || before === after
+        ? part
+        : { ...part, resistance: part.resistance + after - before };
     }),
   };
 }

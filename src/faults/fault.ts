@@ -7,7 +7,7 @@ import type { Line } from '../laws/conductors.ts';
 import type { Amps } from '../laws/quantities.ts';
 import type { Designed } from '../site/design.ts';
 import type { Site } from '../site/site.ts';
-import type { ResidualProtection, UnitSheet } from '../unit/design.ts';
+import type { Clearing, LatchReason, ResidualProtection, UnitSheet } from '../unit/design.ts';
 import type { Component } from './components.ts';
 import type { Family } from './families.ts';
 import type { Parts } from './parts.ts';
@@ -55,6 +55,7 @@ export interface Setting {
     | 'ratedCurrent'
   > & {
     readonly setCurrent?: Amps | undefined;
+    readonly clearsBy: Readonly<Partial<Record<LatchReason, Clearing | 'restored' | undefined>>>;
     readonly residual: Pick<ResidualProtection, 'type' | 'direct'> & {
       readonly by?: ResidualProtection['by'] | undefined;
     };

@@ -75,6 +75,15 @@ export const proximityRetentionFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    id: 'over-code-ignored',
+    component: 'coding',
+    parameters: [],
+    source: 'IEC 61851-1:2017 Annex B',
+    impossible: socketOnly,
+    change: (parts) => withDesign(parts, { overCodeRule: 'ignored' }),
+  },
+  {
+    ...frame,
     id: 'lock-does-not-engage',
     component: 'lock',
     parameters: [],

@@ -1,5 +1,5 @@
 /** Faults of residual-current and smooth-d.c. detection, in the unit and at the origin. */
-import type { Fault } from './fault.ts';
+import type { Fault, Setting } from './fault.ts';
 import {
   directOnly,
   LOCK_OFF,
@@ -7,6 +7,7 @@ import {
   PRACTICE,
   TELL_INSTALLER,
   TELL_MAKER,
+  unless,
   upstreamOnly,
 } from './fault.ts';
 import { withDesign, withPart, withSite, withVisible } from './parts.ts';
@@ -18,6 +19,13 @@ const frame = {
   next: LOCK_OFF,
   tell: TELL_MAKER,
 } as const;
+
+/** Whether the contactor stays open after a residual or d.c. trip until the reset button is pressed, by the sheet. */
+const keepsTrip = ({ residual, clearsBy }: Setting['sheet']): boolean =>
+  (residual.type !== null && residual.by === 'contactor' && (clearsBy.residual ?? 'reset') === 'reset') ||
+  (residual.direct !== null &&
+    !(residual.direct === 'protective' && residual.by === 'breaker') &&
+    (clearsBy.direct ?? 'reset') === 'reset');
 
 const inMilliamps = (min: number, max: number, usual: number) => ({
   name: 'amps',
@@ -167,6 +175,18 @@ export const residualDirectFaults: readonly Fault[] = [
       ownDeviceOnly(on) ??
       (on.sheet.residual.by === 'breaker' ? 'this unit’s device opens a breaker, which stays open' : null),
     change: (parts, { seconds = 0 }) => withDesign(parts, { closesAfterTrip: seconds }),
+  },
+  {
+    ...frame,
+    id: 'trip-forgotten',
+    component: 'residual-device',
+    parameters: [],
+    source: 'IEC 61851-1:2017 clause 14, UK note; the unit’s sheet',
+    impossible: unless(
+      ({ sheet }) => keepsTrip(sheet),
+      'no trip of this unit’s contactor waits for its reset button',
+    ),
+    change: (parts) => withDesign(parts, { latchMemory: 'lost' }),
   },
   {
     ...frame,

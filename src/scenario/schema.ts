@@ -14,11 +14,14 @@ import { EARTHINGS, FAULT_PROTECTIONS } from '../site/site.ts';
 import {
   CLEARINGS,
   DIODE_CHECKS,
+  HOURS_ENDS,
   LATCH_REASONS,
   LOST_LINES,
   OPEN_PEN_KINDS,
+  OVER_CODE,
   PERMISSIONS,
   SCHEDULES,
+  UNPOWERED_POLES,
 } from '../unit/design.ts';
 import { RULE_SET_NAMES } from '../verification/rules/ruleSet.ts';
 
@@ -92,16 +95,28 @@ const unitCommon = {
     direct: v.nullable(v.picklist(['protective', 'monitoring'])),
   }),
   openPen: v.optional(v.picklist(OPEN_PEN_KINDS), 'none'),
+  openPenRidesOut: v.optional(v.boolean(), true),
+  openPenUnpowered: v.optional(v.picklist(UNPOWERED_POLES), 'closed'),
   surgeArrester: v.optional(v.boolean(), false),
   ventilation: v.optional(v.boolean(), false),
   insulationTestVoltageMax: v.optional(v.picklist([50, 100, 250, 500]), 250),
   startUp: v.optional(number(0.1, 50), 8),
   startDelay: v.optional(number(0, 1800), 0),
   permission: v.optional(v.picklist(PERMISSIONS), 'open'),
+  authoriseBefore: v.optional(v.boolean(), false),
   loadLimit: nullable(number(0, 80)),
   serviceLimit: nullable(number(10, 200)),
   leastVoltage: nullable(number(150, 230)),
   schedule: nullable(v.picklist(SCHEDULES)),
+  hoursEnd: v.optional(v.picklist(HOURS_ENDS), 'at-once'),
+  /** What a socket-outlet lets a vehicle draw above its cable's coding, as a share, and for how long, s. */
+  overCode: v.optional(
+    v.strictObject({
+      margin: v.optional(number(0.1, 0.5), OVER_CODE.margin),
+      seconds: v.optional(number(0.1, 60), OVER_CODE.seconds),
+    }),
+    {},
+  ),
   holdInB: v.optional(v.boolean(), true),
   diodeCheck: v.optional(v.picklist(DIODE_CHECKS), 'before-closing'),
   poleBleed: nullable(number(1000, 10_000_000)),

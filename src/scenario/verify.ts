@@ -1,6 +1,6 @@
 /**
  * The whole verification of a scenario as a faultless trainee does it: every action that applies and is allowed, in
- * order, stopping where that trainee stops. What was handed over as done is not done again. Looks at readings alone.
+ * order, stopping where that trainee stops, and without the tests that need a supply where the unit gives none. What was handed over as done is not done again. Looks at readings alone.
  */
 
 import { isIsolated } from '../bench/plant.ts';
@@ -10,6 +10,7 @@ import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import type { JudgedExpectation, JudgedLimit } from '../verification/assess.ts';
 import { adviceDue, judgeExpectations, judgeLimits, reasonToStop } from '../verification/assess.ts';
+import { gaveNoSupply, NO_SUPPLY } from '../verification/noSupply.ts';
 import type { ActionRun } from '../verification/procedure.ts';
 import { carryingOut } from '../verification/procedure.ts';
 import type { Advice, TestAction } from '../verification/testAction.ts';
@@ -32,7 +33,10 @@ export type Conclusion = (typeof CONCLUSIONS)[number];
 /** What was found, and what follows from it. */
 export interface Verified {
   readonly conclusion: Conclusion;
-  /** The action whose finding forbids going on, and the line that is broken; dead tests that need no power are still done after it. */
+  /**
+   * The action whose finding forbids going on, and the line that is broken; dead tests that need no power are still
+   * done after it. Or the one that found no supply: then what needs none is still done.
+   */
   readonly stopped: { readonly action: string; readonly line: string } | null;
   readonly actions: readonly VerifiedAction[];
 }
@@ -62,11 +66,14 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
       : allowedActions(scenario).filter((action) => !before.includes(action));
   const actions: VerifiedAction[] = [];
   let stopped: Verification['stopped'] = null;
+  let noSupply: Verification['stopped'] = null;
   for (const action of wanted) {
     const isDead = action.from === 'isolated' && action.stage === 'before power';
     if (stopped !== null && (!isDead || !isIsolated(world.plant))) break;
+    if (noSupply !== null && action.needsSupply === true) continue;
     const run = yield* carryingOut(world, action, papers);
-    const expectations = judgeExpectations(action, papers, run);
+    const earlier = actions.flatMap((done) => done.run.samples);
+    const expectations = judgeExpectations(action, papers, { ...run, before: earlier });
     const limits = judgeLimits(action, papers, run);
     actions.push({
       action,
@@ -78,17 +85,19 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
     });
     const line = reasonToStop(action, expectations);
     if (line !== null && stopped === null) stopped = { action: action.id, line };
+    else if (gaveNoSupply(action, papers, run)) noSupply = { action: action.id, line: NO_SUPPLY };
     yield null;
   }
   return {
     conclusion: conclude(
       actions,
       stopped !== null ||
+        noSupply !== null ||
         applicable.some(
           (action) => action.optional !== true && !wanted.includes(action) && !before.includes(action),
         ),
     ),
-    stopped,
+    stopped: stopped ?? noSupply,
     actions,
     world,
   };

@@ -32,6 +32,32 @@ const OPEN_PEN_WORDS = {
   other: 'another method, see the maker',
 } as const;
 
+const percent = (share: number): number => Math.round(1000 * share) / 10;
+
+/** What an open-PEN measure does in time, and where its PE pole stands without power. */
+const openPenLines = ({
+  openPen,
+  openPenRidesOut,
+  openPenUnpowered,
+}: Papers['sheet']): readonly PaperLine[] =>
+  openPen === 'none'
+    ? []
+    : [
+        {
+          term: 'open-PEN time',
+          text: openPenRidesOut
+            ? 'opens within 5 s; rides out what is over within 4 s'
+            : 'opens within 1 s; rides out nothing',
+        },
+        {
+          term: 'its PE pole',
+          text:
+            openPenUnpowered === 'open'
+              ? 'stands open without power: the outlet’s PE then reads open; exposed metal stays earthed'
+              : 'stays closed without power',
+        },
+      ];
+
 export function sheetLines({ site, sheet }: Papers): readonly PaperLine[] {
   const { residual, cable } = sheet;
   return [
@@ -68,12 +94,17 @@ export function sheetLines({ site, sheet }: Papers): readonly PaperLine[] {
       ? []
       : [{ term: 'supply voltage', text: `declared for ${sheet.leastVoltage} V and more at its terminals` }]),
     { term: 'open-PEN measure', text: OPEN_PEN_WORDS[sheet.openPen] },
+    ...openPenLines(sheet),
     { term: 'surge arrester', text: sheet.surgeArrester ? 'fitted' : 'none' },
     {
       term: 'permission',
       text: {
         open: 'none needed',
-        authorise: 'steady pilot until authorised',
+        authorise: `steady pilot until authorised; ${
+          sheet.authoriseBefore
+            ? 'this may be done before plugging in, for the next vehicle'
+            : 'only once a vehicle is connected'
+        }`,
         held: 'held back by the site’s load management',
       }[sheet.permission],
     },
@@ -82,8 +113,18 @@ export function sheetLines({ site, sheet }: Papers): readonly PaperLine[] {
       text:
         sheet.startDelay === 0
           ? 'none'
-          : `random, up to ${sheet.startDelay} s after a vehicle is connected; pilot steady meanwhile; can be overridden`,
+          : `random, up to ${sheet.startDelay} s after a vehicle is connected, and each time it asks again; pilot steady meanwhile; can be overridden until it is unplugged`,
     },
+    ...(sheet.schedule === null
+      ? []
+      : [
+          {
+            term: 'charging hours',
+            text: `not from 08:00 to 11:00 and 16:00 to 22:00, Monday to Friday; can be overridden until the vehicle is unplugged. A charge that is running when they end stops ${
+              sheet.hoursEnd === 'delayed' ? 'after a random delay' : 'at once'
+            }`,
+          },
+        ]),
     ...(sheet.loadLimit === null ? [] : [{ term: 'load limit', text: `${sheet.loadLimit} A` }]),
     ...(sheet.serviceLimit === null
       ? []
@@ -102,6 +143,14 @@ export function sheetLines({ site, sheet }: Papers): readonly PaperLine[] {
             ? 'held from the moment a vehicle is connected'
             : 'held before the contactor closes',
     },
+    ...(sheet.outlet === 'socket'
+      ? [
+          {
+            term: 'cable’s coding',
+            text: `a vehicle that draws over ${percent(sheet.overCode.margin)} % more than its cable is coded for is cut off after ${sheet.overCode.seconds} s, until it is unplugged`,
+          },
+        ]
+      : []),
     {
       term: 'vehicle’s diode',
       text:
@@ -124,6 +173,10 @@ export function sheetLines({ site, sheet }: Papers): readonly PaperLine[] {
           },
         ]),
     { term: 'start-up', text: `${sheet.startUp} s, pilot at 0 V` },
+    {
+      term: 'dips of the supply',
+      text: 'no hold-up: when its supply goes, however briefly, it opens and starts again from the beginning',
+    },
     ...(Object.keys(REASON_WORDS) as LatchReason[])
       .filter((reason) => reason !== 'openPen' || sheet.openPen !== 'none')
       .map((reason) => ({

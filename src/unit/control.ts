@@ -15,11 +15,14 @@ export interface Clock<Ticket> {
   readonly clearTimeout: (ticket: Ticket) => void;
 }
 
-/** What the chart asks of whoever runs it: to start a timer, to stop one, to count a session. */
+/** What is alike to the logic each time, and counted outside it, so that each time draws a delay of its own. */
+type Counted = 'new session' | 'delay again';
+
+/** What the chart asks of whoever runs it: to start a timer, to stop one, to count a session or a delay. */
 type Order =
   | { readonly start: string; readonly timer: TimerName; readonly event: UnitEvent }
   | { readonly stop: string }
-  | 'new session';
+  | Counted;
 
 interface Step {
   readonly to: Standing;
@@ -53,6 +56,7 @@ export class Control<Ticket = unknown> {
   private readonly clock: Clock<Ticket>;
   private readonly running = new Map<string, Ticket>();
   private session = 0;
+  private again = 0;
   private at: Standing;
 
   /** Unpowered. */
@@ -94,7 +98,10 @@ export class Control<Ticket = unknown> {
 
   private follow(orders: readonly Order[]): void {
     for (const order of orders)
-      if (order === 'new session') this.session += 1;
+      if (order === 'new session') {
+        this.session += 1;
+        this.again = 0;
+      } else if (order === 'delay again') this.again += 1;
       else if ('stop' in order) this.cancel(order.stop);
       else this.start(order.start, order.timer, order.event);
   }
@@ -104,7 +111,10 @@ export class Control<Ticket = unknown> {
       this.running.delete(id);
       this.send(event);
     };
-    this.running.set(id, this.clock.setTimeout(due, 1000 * TIMERS[timer](this.design, this.session)));
+    this.running.set(
+      id,
+      this.clock.setTimeout(due, 1000 * TIMERS[timer](this.design, this.session, this.again)),
+    );
   }
 
   private cancel(id: string): void {
@@ -179,7 +189,7 @@ function orderOf(action: { readonly type: string; readonly params?: unknown }): 
     readonly delay?: number;
     readonly event?: UnitEvent;
   };
-  if (type === 'new session') return type;
+  if (type === 'new session' || type === 'delay again') return type;
   if (type === 'xstate.cancel' && sendId !== undefined) return { stop: sendId };
   if (type === 'xstate.raise' && id !== undefined && delay !== undefined && event !== undefined)
     return { start: id, timer: timerOf(delay), event };

@@ -33,6 +33,12 @@ export type Clearing = (typeof CLEARINGS)[number];
 /** What a unit on three phases does when a line is lost that does not feed its electronics. */
 export const LOST_LINES = ['stops', 'goes-on'] as const;
 export type LostLine = (typeof LOST_LINES)[number];
+/** Where the PE pole of an open-PEN measure stands without power: held where it was, or opened by its spring. */
+export const UNPOWERED_POLES = ['closed', 'open'] as const;
+export type UnpoweredPole = (typeof UNPOWERED_POLES)[number];
+/** How a charge ends that runs into the peak: at once, or after a random delay as at its beginning. */
+export const HOURS_ENDS = ['at-once', 'delayed'] as const;
+export type HoursEnd = (typeof HOURS_ENDS)[number];
 export const SCHEDULES = ['default-hours'] as const;
 export type Schedule = (typeof SCHEDULES)[number];
 export const LATCH_REASONS = ['E', 'F', 'diode', 'residual', 'direct', 'openPen'] as const;
@@ -43,6 +49,17 @@ export interface CodedCable {
   readonly area: SquareMillimetres;
   readonly coding: CableCoding;
 }
+
+/** How a socket-outlet cuts off a vehicle that draws more than its cable is coded for (IEC 61851-1:2017 Annex B names neither). */
+export interface OverCode {
+  /** What may be drawn above the coding, as a share of it. */
+  readonly margin: number;
+  /** How long more than that may last, s. */
+  readonly seconds: Seconds;
+}
+
+/** Usual, common practice, no source: 10 % for seconds. */
+export const OVER_CODE: OverCode = { margin: 0.1, seconds: 5 };
 
 export interface ResidualProtection {
   /** The a.c. device inside the unit, or null where it stands upstream. */
@@ -63,6 +80,9 @@ export interface UnitSheet {
   readonly cable: CodedCable;
   readonly residual: ResidualProtection;
   readonly openPen: OpenPenKind;
+  /** Whether the measure rides out what is over within 4 s, which it may and need not (BS 7671 722.411.4.1). */
+  readonly openPenRidesOut: boolean;
+  readonly openPenUnpowered: UnpoweredPole;
   readonly surgeArrester: boolean;
   readonly ventilation: boolean;
   readonly insulationTestVoltageMax: Volts;
@@ -70,6 +90,8 @@ export interface UnitSheet {
   /** Longest random delay before an offer, s. */
   readonly startDelay: Seconds;
   readonly permission: Permission;
+  /** Whether an authorisation given before plugging in counts for the next vehicle. */
+  readonly authoriseBefore: boolean;
   readonly loadLimit: Amps | null;
   /** What the service may carry, A per line: the unit measures it and offers what is left. Null: no sensor of its own. */
   readonly serviceLimit: Amps | null;
@@ -77,12 +99,21 @@ export interface UnitSheet {
   readonly leastVoltage: Volts | null;
   /** Default charging hours of SI 2021/1467 reg. 10, or none. */
   readonly schedule: Schedule | null;
+  readonly hoursEnd: HoursEnd;
+  readonly overCode: OverCode;
   readonly holdInB: boolean;
   readonly diodeCheck: DiodeCheck;
   readonly poleBleed: Ohms | null;
   readonly lostLine: LostLine;
   readonly clearsBy: Readonly<Record<LatchReason, Clearing>>;
 }
+
+/** Whether the outlet's protective conductor reads open with the supply off, and rightly so. */
+export const opensEarthUnpowered = ({
+  openPen,
+  openPenUnpowered,
+}: Pick<UnitSheet, 'openPen' | 'openPenUnpowered'>): boolean =>
+  openPen !== 'none' && openPenUnpowered === 'open';
 
 export interface PoleDesign {
   readonly welded: boolean;
@@ -106,6 +137,8 @@ export interface UnitDesign {
   readonly dutyError: Duty;
   /** Whether a socket-outlet goes by the cable's coding, or takes any cable, and none, for as good as itself. */
   readonly codingRule: 'read' | 'ignored';
+  /** Whether a vehicle that draws more than its cable is coded for is cut off, or goes on. */
+  readonly overCodeRule: 'acted on' | 'ignored';
   /** The lock of a socket-outlet: what its motor can do, and whether its feedback tells the truth. */
   readonly lock: {
     readonly engages: boolean;
@@ -131,6 +164,8 @@ export interface UnitDesign {
   /** What a residual or d.c. trip comes to: it opens, or it is only shown. After how long it closes by itself; null: never. */
   readonly tripOpens: boolean;
   readonly closesAfterTrip: Seconds | null;
+  /** Whether what has latched is still known when the supply comes back. */
+  readonly latchMemory: 'kept' | 'lost';
   readonly timing: {
     readonly debounce: Seconds;
     readonly beforeClosing: Seconds;
@@ -146,8 +181,8 @@ export interface UnitDesign {
     /** How long the pilot stays steady before it oscillates again. */
     readonly pause: Seconds;
   };
-  /** Random start delay as a share (0–1) of the sheet's longest; a new share is drawn for each session. */
-  readonly delayShare: (session: number) => number;
+  /** Random delay as a share (0–1) of the sheet's longest: drawn for each session, and again for each later start or end in it. */
+  readonly delayShare: (session: number, again: number) => number;
 }
 
 /** A number in [0, 1) that depends on nothing but its key. */
@@ -158,7 +193,8 @@ const between = (share: number, low: number, high: number): number => low + shar
 /**
  * A sound unit to the sheet. Spreads are trade judgement (common practice, no source) kept inside the published
  * limits: levels ±1 % against ±5 % (IEC 61851-1:2017 Table A.2), frequency ±0.3 % against ±0.5 % (A.4.4),
- * openings of an open-PEN measure between its 4 s allowance and 5 s (BS 7671 722.411.4.1), 20–26 mA a.c. for a 30 mA device (IEC 61008-1: 15–30 mA), 3.8–5.2 mA d.c. (IEC 62955 9.9.2.1: 3–6 mA),
+ * openings of an open-PEN measure between its 4 s allowance and 5 s, or under a second where it rides nothing out
+ * (BS 7671 722.411.4.1), 20–26 mA a.c. for a 30 mA device (IEC 61008-1: 15–30 mA), 3.8–5.2 mA d.c. (IEC 62955 9.9.2.1: 3–6 mA),
  * opening in 60 ms at most against 100 ms (Table A.6).
  */
 export function soundDesign(sheet: UnitSheet, draw: Draw): UnitDesign {
@@ -177,6 +213,7 @@ export function soundDesign(sheet: UnitSheet, draw: Draw): UnitDesign {
     shortRule: 'acted on',
     dutyError: 0,
     codingRule: 'read',
+    overCodeRule: 'acted on',
     lock: { engages: true, releases: true, feedback: 'true' },
     serviceSensor: 'right',
     watchedLines: 'all',
@@ -189,18 +226,21 @@ export function soundDesign(sheet: UnitSheet, draw: Draw): UnitDesign {
     directDelay: 0,
     tripOpens: true,
     closesAfterTrip: null,
+    latchMemory: 'kept',
     timing: {
       debounce: between(draw('debounce'), 0.018, 0.03),
       beforeClosing: between(draw('before closing'), 0.3, 0.9),
       closing: between(draw('closing'), 0.015, 0.025),
       opening: between(draw('opening'), 0.01, 0.02),
       lock: between(draw('lock'), 0.3, 0.5),
-      openPen: between(draw('open PEN'), 4.1, 4.6),
+      openPen: sheet.openPenRidesOut
+        ? between(draw('open PEN'), 4.1, 4.6)
+        : between(draw('open PEN'), 0.2, 0.8),
       limit: between(draw('limit'), 1, 4),
       stop: between(draw('stop'), 6.2, 8),
       pause: LEAST_OSCILLATION_PAUSE,
     },
-    delayShare: (session) => draw(`start delay ${session}`),
+    delayShare: (session, again) => draw(`start delay ${session}${again === 0 ? '' : ` again ${again}`}`),
   };
 }
 

@@ -12,7 +12,7 @@ import type { Ohms, Siemens } from '../laws/quantities.ts';
 import type { OneWayPart, Part } from '../site/part.ts';
 import { insulationAt, OPEN } from '../site/part.ts';
 import type { UnitDesign, UnitSheet } from './design.ts';
-import { polesOf } from './design.ts';
+import { opensEarthUnpowered, polesOf } from './design.ts';
 
 /** Pole, terminal or plug contact, Ω: with the rest under the 0.05 Ω that unit and contacts may add. */
 const CONTACT: Ohms = 0.002;
@@ -86,7 +86,8 @@ const protectiveParts = (sheet: UnitSheet): readonly Part[] => [
     ? [{ id: 'sensing.electrode', a: 'earth', b: 'sensing', resistance: SENSING_ELECTRODE }]
     : []),
   { id: 'unit.PE', a: 'supply.PE', b: 'bar', resistance: CONTACT, contact: 'open-pen' },
-  { id: 'case', a: 'bar', b: 'case', resistance: CONTACT },
+  // Where the pole stands open without power, exposed metal stays earthed ahead of it.
+  { id: 'case', a: opensEarthUnpowered(sheet) ? 'supply.PE' : 'bar', b: 'case', resistance: CONTACT },
   { id: 'outlet.PE', a: 'bar', b: 'socket.PE', resistance: CONTACT },
 ];
 

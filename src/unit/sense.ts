@@ -4,10 +4,10 @@
  */
 import type { Line } from '../laws/conductors.ts';
 import type { CableCoding } from '../laws/proximity.ts';
-import { CODING_RANGES, readCoding, UNPLUGGED_ABOVE } from '../laws/proximity.ts';
+import { CODING_RANGES, codedCurrent, readCoding, UNPLUGGED_ABOVE } from '../laws/proximity.ts';
 import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
 import { OPEN_PEN_WINDOW, TOUCH_LIMIT } from '../laws/supplyLimits.ts';
-import type { UnitDesign } from './design.ts';
+import type { UnitDesign, UnitSheet } from './design.ts';
 import { PROXIMITY_SOURCE } from './parts.ts';
 import type { PilotBand, Sensed } from './sensed.ts';
 import { PILOT_BANDS } from './sensed.ts';
@@ -29,7 +29,7 @@ export interface AtTheUnit {
   readonly peak: boolean;
   /** What the site's load management says. */
   readonly limit: Amps | null;
-  /** Active current of each line through the service's sensor, and through the unit's own meter; of no meaning without a sensor. */
+  /** Active current of each line through the service's sensor, and through the unit's own meter; of no meaning without either. */
   readonly throughSensor: Readonly<Partial<Record<Line, Amps>>>;
   readonly ownCurrent: Readonly<Partial<Record<Line, Amps>>>;
 }
@@ -48,6 +48,7 @@ const LOW_HALF = { least: -13, greatest: -11 };
 export const isPowered = (at: AtTheUnit): boolean => (at.supply.L1 ?? 0) >= POWER_UP;
 
 export function sense(design: UnitDesign, at: AtTheUnit): Sensed {
+  const proximity = proximitySensed(design, at);
   const lines = Object.entries(at.supply) as [Line, Volts][];
   const present = lines.filter(([, volts]) => volts >= LINE_PRESENT).map(([, volts]) => volts);
   return {
@@ -65,18 +66,27 @@ export function sense(design: UnitDesign, at: AtTheUnit): Sensed {
       : at.pilotLow >= LOW_HALF.least && at.pilotLow <= LOW_HALF.greatest
         ? 'sound'
         : 'wrong',
-    proximity:
-      design.sheet.outlet !== 'socket'
-        ? 'none'
-        : design.codingRule === 'ignored'
-          ? ANY_CABLE
-          : proximityOf(at.proximity),
+    proximity,
+    overCode: drawsOverCode(design.sheet, proximity, at),
     linkedContact: at.anyPoleClosed ? 'closed' : 'open',
     plug: at.plug,
     pen: outsidePen(design, at) ? 'outside' : 'within',
     peak: at.peak,
     limit: leftForUnit(design, at),
   };
+}
+
+function proximitySensed({ sheet, codingRule }: UnitDesign, at: AtTheUnit): Sensed['proximity'] {
+  if (sheet.outlet !== 'socket') return 'none';
+  return codingRule === 'ignored' ? ANY_CABLE : proximityOf(at.proximity);
+}
+
+/** A line above the coding and the sheet's margin; a tethered unit reads no coding. */
+function drawsOverCode({ overCode }: UnitSheet, proximity: Sensed['proximity'], at: AtTheUnit): boolean {
+  if (typeof proximity !== 'number') return false;
+  const phases = Object.keys(at.supply).length === 1 ? 1 : 3;
+  const most = (1 + overCode.margin) * codedCurrent(proximity, phases);
+  return Object.values(at.ownCurrent).some((amps) => amps > most);
 }
 
 /**

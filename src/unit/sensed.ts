@@ -17,6 +17,8 @@ export interface Sensed {
   /** The negative peak as last seen while oscillating: −13 to −11 V is sound (a diode is there); none before that. */
   readonly lowHalf: 'sound' | 'wrong' | 'none';
   readonly proximity: CableCoding | 'none' | 'invalid';
+  /** A line draws more than the cable is coded for and the sheet's margin; never on a tethered unit. */
+  readonly overCode: boolean;
   readonly linkedContact: 'open' | 'closed';
   readonly plug: 'out' | 'in' | 'held';
   /** What the open-PEN measure watches: inside its limits, or outside. */
@@ -33,6 +35,7 @@ export const UNPLUGGED: Sensed = {
   pilot: 'A',
   lowHalf: 'none',
   proximity: 'none',
+  overCode: false,
   linkedContact: 'open',
   plug: 'out',
   pen: 'within',
@@ -45,6 +48,7 @@ export const sameSensed = (x: Sensed, y: Sensed): boolean =>
   x.pilot === y.pilot &&
   x.lowHalf === y.lowHalf &&
   x.proximity === y.proximity &&
+  x.overCode === y.overCode &&
   x.linkedContact === y.linkedContact &&
   x.plug === y.plug &&
   x.pen === y.pen &&

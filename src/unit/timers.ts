@@ -21,11 +21,16 @@ const LOCK_PATIENCE: Seconds = 2;
 /** Longer than any verification, s: a timer that nothing waits for. A design choice. */
 const NEVER: Seconds = 1_000_000;
 
-/** By name, s; `session`: sessions since the unit was made, each of which draws its own random delay. */
+/**
+ * By name, s; `session`: sessions since the unit was made, each of which draws its own random delay; `again`: delays of
+ * this session after its first.
+ */
 export const TIMERS = {
   'start-up': ({ sheet }) => sheet.startUp,
   debounce: ({ timing }) => timing.debounce,
-  'random delay': ({ sheet, delayShare }, session) => Math.round(sheet.startDelay * delayShare(session)),
+  'random delay': ({ sheet, delayShare }, session, again) =>
+    Math.round(sheet.startDelay * delayShare(session, again)),
+  'over-code time': ({ sheet }) => sheet.overCode.seconds,
   'before closing': ({ timing }) => timing.beforeClosing,
   'contactor patience': () => CONTACTOR_PATIENCE,
   'contactor unwatched': () => CONTACTOR_UNWATCHED,
@@ -39,7 +44,7 @@ export const TIMERS = {
   'least F': () => LEAST_STATE_F,
   'vehicle follows': () => GREATEST_VEHICLE_FOLLOW,
   'stop patience': ({ timing }) => timing.stop,
-} as const satisfies Record<string, (design: UnitDesign, session: number) => Seconds>;
+} as const satisfies Record<string, (design: UnitDesign, session: number, again: number) => Seconds>;
 
 export type TimerName = keyof typeof TIMERS;
 const NAMES = Object.keys(TIMERS) as readonly TimerName[];

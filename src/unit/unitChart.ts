@@ -5,6 +5,8 @@
 import type { SnapshotFrom } from 'xstate';
 import { dutyForCurrent } from '../laws/pilotDuty.ts';
 import type { Duty } from '../laws/quantities.ts';
+import type { AskedDesign } from './asked.ts';
+import { opensEarthUnpowered } from './design.ts';
 import { offeredCurrent } from './offer.ts';
 import { regions } from './regions/regions.ts';
 import { unitSetup } from './regions/setup.ts';
@@ -17,6 +19,9 @@ const makeChart = () =>
       design: input.design,
       sensed: UNPLUGGED,
       candidate: 'A',
+      authorised: false,
+      overridden: false,
+      kept: [],
       limit: input.design.sheet.loadLimit,
     }),
     initial: 'unpowered',
@@ -33,11 +38,15 @@ const makeChart = () =>
         on: { power: { guard: 'power goes', target: 'unpowered' } },
         states: {
           starting: {
-            on: { sensed: { actions: 'take in' } },
+            on: {
+              sensed: { actions: 'take in' },
+              // The button is read from the first moment: what it clears need not be pressed for twice.
+              button: { guard: { type: 'pressed', params: { button: 'reset' } }, actions: 'forget by reset' },
+            },
             after: { 'start-up': 'running' },
           },
           // A unit that has just started goes by the limit that stands now.
-          running: { type: 'parallel', entry: 'take limit', states: regions },
+          running: { type: 'parallel', entry: ['take limit', 'forget authorisation'], states: regions },
         },
       },
     },
@@ -81,18 +90,24 @@ export interface Commands {
   readonly indicator: Indicator;
 }
 
-const NO_POWER = { coil: false, pilot: 'unpowered', duty: 0, lock: null, earthPole: null } as const;
+const NO_POWER = { coil: false, pilot: 'unpowered', duty: 0, lock: null } as const;
+
+/** The PE pole without power, and until the supply has been seen sound: left where it was, or let go. */
+const unpoweredPole = ({ sheet, openPen }: AskedDesign): false | null =>
+  opensEarthUnpowered(sheet) && openPen.opensEarth ? false : null;
 
 /** What the control drives in these states. */
 export function commandsOf(snapshot: UnitSnapshot): Commands {
-  if (snapshot.matches('unpowered')) return { ...NO_POWER, indicator: 'dark' };
-  if (snapshot.matches({ powered: 'starting' })) return { ...NO_POWER, indicator: 'starting' };
+  const { design, sensed, limit } = snapshot.context;
+  if (snapshot.matches('unpowered'))
+    return { ...NO_POWER, earthPole: unpoweredPole(design), indicator: 'dark' };
+  if (snapshot.matches({ powered: 'starting' }))
+    return { ...NO_POWER, earthPole: unpoweredPole(design), indicator: 'starting' };
   const pilot = snapshot.hasTag('not available')
     ? 'negative'
     : snapshot.hasTag('oscillating')
       ? 'oscillating'
       : 'positive';
-  const { design, sensed, limit } = snapshot.context;
   return {
     coil: snapshot.hasTag('coil driven'),
     pilot,

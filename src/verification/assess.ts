@@ -34,7 +34,7 @@ export const judgeLimits = (action: TestAction, papers: Papers, observed: Observ
   action.limits(papers).flatMap((limit) =>
     observed.samples
       .flatMap(({ readings }) => readings)
-      .filter((reading) => reading.qualifier !== 'unable' && limit.applies(reading))
+      .filter((reading) => reading.qualifier !== 'unable' && limit.applies(reading, observed))
       .map((reading) => judgeLimit(limit, reading)),
   );
 

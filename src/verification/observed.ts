@@ -49,6 +49,8 @@ export interface Sample {
 
 export interface Observed {
   readonly samples: readonly Sample[];
+  /** What was seen and read before, in whichever test. */
+  readonly before?: readonly Sample[];
 }
 
 const sameLoads = (a: readonly Load[], b: readonly Load[]): boolean =>

@@ -4,7 +4,9 @@
  */
 import type { OperationInput } from '../bench/operation.ts';
 import { greatestOffer } from '../laws/pilotDuty.ts';
+import { codedCurrent } from '../laws/proximity.ts';
 import type { Amps, Range } from '../laws/quantities.ts';
+import { GREATEST_ON_AFTER_READY, LEAST_OSCILLATION_PAUSE } from '../laws/timing.ts';
 import { linesOf } from '../site/site.ts';
 import type { LatchReason } from '../unit/design.ts';
 import type { Observed, Sample, SetUp } from './observed.ts';
@@ -51,32 +53,55 @@ export function offerFigure(papers: Papers): Amps | null {
 }
 
 /** What was done since the vehicle was last away or the supply off: one session, as far as it was observed. */
-function session(observed: Observed, sample: Sample): readonly Sample[] {
+export function session(observed: Observed, sample: Sample): readonly Sample[] {
   const before = observed.samples.slice(0, observed.samples.indexOf(sample));
-  const began = before.findLastIndex(
-    ({ operation, setUp }) =>
-      setUp.supply === 'off' ||
-      !setUp.standIn.plugged ||
-      setUp.standIn.state === 'A' ||
-      (operation.op === 'reset' && operation.what === 'supply'),
-  );
-  return before.slice(began + 1);
+  return before.slice(before.findLastIndex((one) => isAway(one) || supplyWent(one)) + 1);
 }
+
+const isAway = ({ setUp: { standIn } }: Sample): boolean => !standIn.plugged || standIn.state === 'A';
+const supplyWent = ({ operation, setUp }: Sample): boolean =>
+  setUp.supply === 'off' || (operation.op === 'reset' && operation.what === 'supply');
+
+const lastPress = (samples: readonly Sample[], ...buttons: readonly string[]): number =>
+  samples.findLastIndex(({ operation }) => operation.op === 'press' && buttons.includes(operation.button));
+
+/** Authorised in the stretch without a vehicle that came just before this session. */
+function authorisedBefore(observed: Observed, sample: Sample): boolean {
+  const own = session(observed, sample);
+  const index = observed.samples.indexOf(own[0] ?? sample);
+  const before = observed.samples.slice(0, index);
+  const began = before.findLastIndex((one) => !isAway(one) || supplyWent(one));
+  return lastPress(before.slice(began + 1), 'authorise') >= 0;
+}
+
+/** Whether this session has been authorised, as far as the sheet asks for that. */
+export const isAuthorised = (papers: Papers, observed: Observed, sample: Sample): boolean =>
+  papers.sheet.permission === 'open' ||
+  (papers.sheet.permission === 'authorise' &&
+    (lastPress(session(observed, sample), 'authorise') >= 0 ||
+      (papers.sheet.authoriseBefore && authorisedBefore(observed, sample))));
+
+/** More than the cable is coded for was drawn in this session: the unit may have ended it (IEC 61851-1:2017 Annex B). */
+const wasOverdrawn = ({ site, sheet }: Papers, samples: readonly Sample[]): boolean =>
+  sheet.outlet === 'socket' &&
+  samples.some(
+    ({ setUp: { standIn } }) =>
+      standIn.coding !== null && standIn.load > codedCurrent(standIn.coding, site.phases),
+  );
 
 /** Whether the sheet, or a stop by hand, lets the unit keep the vehicle waiting at this sample. */
 export function mayWait(papers: Papers, observed: Observed, sample: Sample): boolean {
   const { sheet } = papers;
   const done = session(observed, sample);
-  const lastPress = (...buttons: readonly string[]) =>
-    done.findLastIndex(({ operation }) => operation.op === 'press' && buttons.includes(operation.button));
   if (sheet.permission === 'held' || offerRange(papers, sample.setUp).least === 0) return true;
-  if (lastPress('stop', 'emergency') >= 0) return true;
-  const authorised = sheet.permission === 'authorise' ? lastPress('authorise') : 0;
-  if (authorised < 0) return true;
-  // Before it is authorised the unit has nothing to override.
-  const overridden = lastPress('override-delay') >= authorised && lastPress('override-delay') >= 0;
+  if (lastPress(done, 'stop', 'emergency') >= 0 || wasOverdrawn(papers, [...done, sample])) return true;
+  if (!isAuthorised(papers, observed, sample)) return true;
+  // Before it is authorised the unit has nothing to override; what was overridden stays so for the session.
+  const overridden = lastPress(done, 'override-delay') >= Math.max(0, lastPress(done, 'authorise'));
   if (overridden) return false;
-  return sheet.schedule !== null || sample.setUp.settled < sheet.startDelay;
+  const delay =
+    sheet.startDelay === 0 ? 0 : sheet.startDelay + LEAST_OSCILLATION_PAUSE + GREATEST_ON_AFTER_READY;
+  return sheet.schedule !== null || sample.setUp.settled < delay;
 }
 
 /** Buttons that let a session begin at once: permission first, then hours and delay. */

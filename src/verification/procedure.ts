@@ -8,6 +8,7 @@ import type { Outcome } from '../bench/perform.ts';
 import { isIsolated } from '../bench/plant.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { World } from '../bench/world.ts';
+import { gaveNoSupply, tryingAgain } from './noSupply.ts';
 import type { Observed, Sample } from './observed.ts';
 import { observe } from './observed.ts';
 import { unplug } from './offer.ts';
@@ -86,6 +87,13 @@ function before(world: World, action: TestAction, papers: Papers): readonly Oper
   }
 }
 
+/**
+ * What is still to do of an action whose steps are done: where they found no supply, it is tried once more. Nothing where
+ * it was found, or has been tried.
+ */
+export const stillToDo = (action: TestAction, papers: Papers, observed: Observed): readonly Operation[] =>
+  gaveNoSupply(action, papers, observed) ? tryingAgain(papers).map(operation) : [];
+
 export const procedure = (world: World, action: TestAction, papers: Papers): readonly Operation[] =>
   [...before(world, action, papers), ...action.steps(papers)].map(operation);
 
@@ -102,11 +110,15 @@ export const carryOut = (world: World, action: TestAction, papers: Papers): Acti
 export function* carryingOut(world: World, action: TestAction, papers: Papers): Generator<null, ActionRun> {
   const samples: Sample[] = [];
   const outcomes: Outcome[] = [];
-  for (const step of procedure(world, action, papers)) {
-    const { sample, outcome } = observe(world, step);
-    samples.push(sample);
-    outcomes.push(outcome);
-    yield null;
+  function* doing(steps: readonly Operation[]): Generator<null> {
+    for (const step of steps) {
+      const { sample, outcome } = observe(world, step);
+      samples.push(sample);
+      outcomes.push(outcome);
+      yield null;
+    }
   }
+  yield* doing(procedure(world, action, papers));
+  yield* doing(stillToDo(action, papers, { samples }));
   return { samples, outcomes };
 }

@@ -84,7 +84,7 @@ export interface Limit {
   readonly source: Source;
   readonly points: readonly Family[];
   /** The readings it applies to. */
-  readonly applies: (sample: Reading) => boolean;
+  readonly applies: (sample: Reading, observed?: Observed) => boolean;
 }
 
 /** What a verifier writes down and advises: no limit is broken, and the verdict does not hang on it. */
@@ -103,6 +103,8 @@ export interface TestAction {
   /** The state of the supply in which the test is done, and in which it leaves the installation. */
   readonly from: Supply;
   readonly leaves: Supply;
+  /** It tells nothing of a unit that never supplies its outlet, whatever it is asked: a refusal shows nothing there either. */
+  readonly needsSupply?: true;
   /**
    * What its readings depend on directly: when one of these is put right, the test is done again (BS 7671 643.1).
    * None: a step of the work, or a look, that is nothing to repeat by itself.

@@ -1,4 +1,5 @@
 /** The words of every test action, by its id, and what the page and the command line ask of them. */
+import { NO_SUPPLY } from '../verification/noSupply.ts';
 import type { Values } from '../verification/testAction.ts';
 import { coding } from './actions/coding.ts';
 import { codingSizes } from './actions/codingSizes.ts';
@@ -154,7 +155,9 @@ export const adviceText = (test: string, { id, values }: Worded): string =>
 
 /** Why a faultless trainee goes no further when this line of the test is broken. */
 export const stopWhy = (test: string, id: string): string =>
-  among(wordsOf(test).stops, id, `stopping at ${id} of ${test}`);
+  id === NO_SUPPLY
+    ? 'the unit gives no supply, asked for rightly and after a reset: what needs a supplied outlet cannot be tested'
+    : among(wordsOf(test).stops, id, `stopping at ${id} of ${test}`);
 
 export type InWords<T> = T & {
   readonly text: string;

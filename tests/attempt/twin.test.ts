@@ -156,6 +156,9 @@ const PLACES: readonly (readonly [fault: string, place: string])[] = [
   ['line-neutral-crossed', 'circuit.L1'],
   ['neutral-missing', 'circuit.N'],
   ['breaker-too-slow', 'origin.breaker'],
+  ['breaker-over-cable', 'origin.breaker'],
+  ['conductors-too-small-for-run', 'circuit.L1'],
+  ['service-overloaded', 'supply'],
   ['voltage-high', 'supply'],
   ['open-pen-leaves-earth', 'pe.pole'],
   ['line-pole-welded', 'pole.L1'],
@@ -202,7 +205,8 @@ describe('a fault is named with its place', () => {
     expect(causes.map((cause) => cause.place)).toContain(place);
   });
 
-  test.each(faults)('$id: every step names it, some step shows it', ({ id }) => {
+  test.each(faults)('$id: every step names it, some step shows it', (entry) => {
+    const { id } = entry;
     const both = found(id);
     const all = differencesIn(both);
     for (const list of all) {
@@ -211,8 +215,10 @@ describe('a fault is named with its place', () => {
       expect(causes.every(({ fault }) => fault === id)).toBe(true);
       expect(causes.map(({ again }) => again)).toEqual(causes.map((_, i) => i > 0));
     }
-    // By itself no cause shows: what stands, reads, looks or sounds otherwise is what the test is done for.
-    expect(all.flat().some(({ kind }) => kind !== 'cause')).toBe(true);
+    // By itself no cause shows: what stands, reads, looks or sounds otherwise is what the test is done for. A wrong design
+    // is read in the papers, and nothing has to move.
+    const isDesign = entry.kind === 'fault' && entry.alter !== undefined;
+    if (!isDesign) expect(all.flat().some(({ kind }) => kind !== 'cause')).toBe(true);
     for (const { unit, twin, place } of all.flat()) {
       expect(unit, place).not.toBe(twin);
       expect(`${unit}${twin}`, place).not.toMatch(/NaN|undefined|Infinity/);

@@ -48,9 +48,12 @@ const LOOK: readonly OperationInput[] = [
   { op: 'vehicle', plugged: false },
 ];
 
-const possible = FAULTS.flatMap(({ id, component }) => {
+/** All that a hand on the site can put right: not the distributor's, and no design (tests/faults/design.test.ts). */
+const possible = FAULTS.flatMap((entry) => {
+  const { id, component } = entry;
   const on = TELLS[id]?.[0] as InstallationName;
-  return COMPONENTS[component] === 'not here' ? [] : [{ id, on, component }];
+  const isDesign = entry.kind === 'fault' && entry.alter !== undefined;
+  return isDesign || COMPONENTS[component] === 'not here' ? [] : [{ id, on, component }];
 });
 
 function twins(on: InstallationName, fault: string): readonly [faulty: World, sound: World] {

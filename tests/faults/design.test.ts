@@ -37,6 +37,8 @@ describe.each(chosen)('$fault', (choice) => {
     const { site } = papersOf(scenario);
     expect(benchOf(scenario).installation.site).toEqual(site);
     expect(papersOf(scenario, [choice, choice]).site).toEqual(site);
+    // Every part has the resistance that the papers make of it.
+    for (const part of benchOf(scenario).installation.parts) expect(part.resistance, part.id).not.toBeNaN();
   });
 
   test('is a cause with its place', () => {

@@ -79,11 +79,11 @@ describe.each(scenarioIds)('%s', (id) => {
   });
 });
 
-test('the work of a sound single-phase verification: at most 8 solves and 8 chart events an action in the mean', () => {
+test('the work of a sound single-phase verification: at most 8 solves and 9 chart events an action in the mean', () => {
   const { actions, world } = verify(scenarioNamed('harbour-mews').scenario);
   expect(actions.length).toBeGreaterThan(40);
   const { solves, chartEvents } = world.counts;
   console.log(`harbour-mews: ${solves} solves, ${chartEvents} chart events, ${actions.length} actions`);
   expect(solves / actions.length).toBeLessThanOrEqual(8);
-  expect(chartEvents / actions.length).toBeLessThanOrEqual(8);
+  expect(chartEvents / actions.length).toBeLessThanOrEqual(9);
 });

@@ -1,6 +1,6 @@
-/** What is latched ends by what the sheet names, by a return of supply, and by nothing else; and what PE and offer do meanwhile. */
+/** What is latched ends by what the sheet names and by nothing else, not by a return of supply either; and what PE and offer do meanwhile. */
 import { describe, expect, test } from 'vitest';
-import type { Clearing, LatchReason, UnitSheet } from '../../src/unit/design.ts';
+import type { Clearing, LatchReason, UnitDesign, UnitSheet } from '../../src/unit/design.ts';
 import { SHEET } from '../bench/build.ts';
 import { charging, plugIn, type Rig, running, TIMING } from './harness.ts';
 
@@ -60,12 +60,12 @@ const LATCHES: readonly Latch[] = [
   },
 ];
 
-const latched = ({ reason, latch }: Latch, ending: Clearing): Rig => {
+const latched = ({ reason, latch }: Latch, ending: Clearing, design: Partial<UnitDesign> = {}): Rig => {
   const sheet: Partial<UnitSheet> = {
     diodeCheck: 'always',
     clearsBy: { ...SHEET.clearsBy, [reason]: ending },
   };
-  const unit = charging(sheet);
+  const unit = charging(sheet, { design });
   latch(unit);
   return unit;
 };
@@ -98,8 +98,45 @@ describe.each(CASES)('$reason, ended by $ending', ({ ending, shows, ...latch }) 
     expect(unit.commands().coil && standing(unit)).toBe(false);
   });
 
+  /** IEC 61851-1:2017 clause 14, UK note, and the sheet: a return of supply is a reset only where it says so. */
   test('a return of supply', () => {
     const unit = latched({ ...latch, shows }, ending);
+    unit.power(false);
+    unit.pass(1000);
+    unit.power(true);
+    unit.pass(60_000);
+    const stays = ending === 'reset' || ending === 'state-A';
+    expect(standing(unit)).toBe(stays);
+    if (stays) expect(unit.commands().coil).toBe(false);
+  });
+
+  test('a reset while it starts again', () => {
+    const unit = latched({ ...latch, shows }, ending);
+    unit.power(false);
+    unit.power(true);
+    unit.press('reset');
+    unit.pass(60_000);
+    expect(standing(unit)).toBe(ending === 'state-A');
+  });
+
+  test('its own ending after a return of supply, and the next return finds nothing', () => {
+    const unit = latched({ ...latch, shows }, ending);
+    const again = () => {
+      unit.power(false);
+      unit.power(true);
+      unit.pass(60_000);
+    };
+    again();
+    unit.press('reset');
+    unit.sense({ pilot: 'A', lowHalf: 'none' });
+    unit.pass(1000);
+    expect(standing(unit)).toBe(false);
+    again();
+    expect(standing(unit)).toBe(false);
+  });
+
+  test('a return of supply to a unit whose memory is lost, which no sound one’s is', () => {
+    const unit = latched({ ...latch, shows }, ending, { latchMemory: 'lost' });
     unit.power(false);
     unit.power(true);
     unit.pass(60_000);

@@ -119,14 +119,19 @@ function controlOn(design: UnitDesign): Watched {
 function actorOn(design: UnitDesign): Watched {
   const timeline = new Timeline(0);
   let session = 0;
+  let again = 0;
   const delays = Object.fromEntries(
-    Object.entries(TIMERS).map(([name, time]) => [name, () => 1000 * time(design, session)]),
+    Object.entries(TIMERS).map(([name, time]) => [name, () => 1000 * time(design, session, again)]),
   ) as Record<TimerName, () => number>;
   const chart = unitChart().provide({
     delays,
     actions: {
       'new session': () => {
         session += 1;
+        again = 0;
+      },
+      'delay again': () => {
+        again += 1;
       },
     },
   });

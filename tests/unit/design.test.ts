@@ -77,11 +77,12 @@ test('each figure is drawn by a key of its own', () => {
     keys.push(key);
     return 0.5;
   });
-  design.delayShare(1);
-  design.delayShare(2);
+  design.delayShare(1, 0);
+  design.delayShare(2, 0);
+  design.delayShare(2, 1);
   expect(new Set(keys).size).toBe(keys.length);
   expect(keys.every((key) => key.length > 0)).toBe(true);
-  expect(keys.slice(-2)).toEqual(['start delay 1', 'start delay 2']);
+  expect(keys.slice(-3)).toEqual(['start delay 1', 'start delay 2', 'start delay 2 again 1']);
 });
 
 test('nothing is wrong with it', () => {

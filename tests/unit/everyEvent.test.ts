@@ -37,6 +37,9 @@ const EVENTS: Readonly<Record<string, (unit: Rig) => void>> = {
   'no limit': (u) => u.sense({ limit: null }),
   'peak begins': (u) => u.sense({ peak: true }),
   'peak ends': (u) => u.sense({ peak: false }),
+  'plug not felt': (u) => u.sense({ proximity: 'none' }),
+  'over its code': (u) => u.sense({ overCode: true }),
+  'within its code': (u) => u.sense({ overCode: false }),
 };
 type Moves = Readonly<Record<string, string>>;
 
@@ -69,6 +72,9 @@ const wait = (ms: number) => (unit: Rig) => unit.pass(ms);
 const event = (name: string) => EVENTS[name] as (unit: Rig) => void;
 const closing = () => after(inB({}, FREE), event('pilot C'), wait(600));
 const closed = () => after(closing(), event('linked contact closed'));
+/** No delay before the first offer, and half of the longest from then on. */
+const NO_FIRST_DELAY = { delayShare: (_: number, again: number) => (again === 0 ? 0 : 0.5) } as const;
+const socketCharging = () => charging({ outlet: 'socket' });
 const unpermitted = { permission: 'held' } as const;
 
 const ROWS: readonly Row[] = [
@@ -124,21 +130,95 @@ const ROWS: readonly Row[] = [
     region: 'permission',
     state: 'idle',
     reach: () => running(),
-    moves: to('allowed', ...pilots('B', 'C', 'D')),
+    moves: to('allowed.before', ...pilots('B', 'C', 'D')),
   },
-  { region: 'permission', state: 'allowed', reach: () => inB(), moves: to('idle', 'pilot A') },
+  { region: 'permission', state: 'allowed.before', reach: () => inB(), moves: to('idle', 'pilot A') },
+  // A charge that runs into its peak hours pauses (SI 2021/1467 reg. 10).
+  {
+    region: 'permission',
+    state: 'allowed.before',
+    reach: () => inB({ schedule: 'default-hours' }),
+    moves: { ...to('idle', 'pilot A'), ...to('offHours', 'peak begins') },
+  },
+  {
+    region: 'permission',
+    state: 'allowed.supplied',
+    reach: () => charging({ schedule: 'default-hours' }),
+    moves: {
+      ...to('idle', 'pilot A'),
+      ...to('allowed.paused', 'pilot B'),
+      ...to('offHours', 'peak begins'),
+    },
+  },
+  {
+    region: 'permission',
+    state: 'allowed.supplied',
+    reach: () =>
+      charging(
+        { schedule: 'default-hours', hoursEnd: 'delayed', startDelay: 600 },
+        { design: NO_FIRST_DELAY },
+      ),
+    moves: {
+      ...to('idle', 'pilot A'),
+      ...to('allowed.paused', 'pilot B'),
+      ...to('allowed.ending', 'peak begins'),
+    },
+  },
+  {
+    region: 'permission',
+    state: 'allowed.ending',
+    reach: () =>
+      after(
+        charging(
+          { schedule: 'default-hours', hoursEnd: 'delayed', startDelay: 600 },
+          { design: NO_FIRST_DELAY },
+        ),
+        event('peak begins'),
+      ),
+    moves: {
+      ...to('idle', 'pilot A'),
+      ...to('offHours', ...pilots('B', 'E', 'invalid', 'F')),
+      ...to('allowed.supplied', 'peak ends', 'override-delay'),
+    },
+  },
+  // Asked again, supply would start again: the delay is due anew (SI 2021/1467 reg. 11).
+  {
+    region: 'permission',
+    state: 'allowed.paused',
+    reach: () =>
+      after(charging({ startDelay: 600 }, { design: NO_FIRST_DELAY }), event('pilot B'), wait(SETTLE)),
+    moves: { ...to('idle', 'pilot A'), ...to('delayed', ...pilots('C', 'D')) },
+  },
+  {
+    region: 'permission',
+    state: 'allowed.paused',
+    reach: () => after(charging(), event('pilot B'), wait(SETTLE)),
+    moves: { ...to('idle', 'pilot A'), ...to('allowed.before', ...pilots('C', 'D')) },
+  },
+  {
+    region: 'permission',
+    state: 'idle',
+    reach: () => after(running({ permission: 'authorise', authoriseBefore: true }), event('authorise')),
+    moves: to('allowed.before', ...pilots('B', 'C', 'D')),
+  },
+  {
+    region: 'permission',
+    state: 'idle',
+    reach: () => after(running({ permission: 'authorise' }), event('authorise')),
+    moves: to('notAuthorised', ...pilots('B', 'C', 'D')),
+  },
   { region: 'permission', state: 'held', reach: () => inB(unpermitted), moves: to('idle', 'pilot A') },
   {
     region: 'permission',
     state: 'notAuthorised',
     reach: () => inB({ permission: 'authorise' }),
-    moves: { ...to('idle', 'pilot A'), ...to('allowed', 'authorise') },
+    moves: { ...to('idle', 'pilot A'), ...to('allowed.before', 'authorise') },
   },
   {
     region: 'permission',
     state: 'delayed',
     reach: () => inB({ startDelay: 600 }),
-    moves: { ...to('idle', 'pilot A'), ...to('allowed', 'override-delay') },
+    moves: { ...to('idle', 'pilot A'), ...to('allowed.before', 'override-delay') },
   },
 
   { region: 'oscillation', state: 'off', reach: () => running(), moves: to('on', ...pilots('B', 'C', 'D')) },
@@ -319,7 +399,44 @@ const ROWS: readonly Row[] = [
     region: 'permission',
     state: 'offHours',
     reach: () => after(running({ schedule: 'default-hours' }), event('peak begins'), plugIn),
-    moves: { ...to('idle', 'pilot A'), ...to('allowed', 'override-delay', 'peak ends') },
+    moves: { ...to('idle', 'pilot A'), ...to('allowed.before', 'override-delay', 'peak ends') },
+  },
+
+  {
+    region: 'overCode',
+    state: 'within',
+    reach: () => socketCharging(),
+    moves: to('over', 'over its code'),
+  },
+  {
+    region: 'overCode',
+    state: 'over',
+    reach: () => after(socketCharging(), event('over its code'), wait(4900)),
+    moves: to('within', 'within its code'),
+  },
+  {
+    region: 'overCode',
+    state: 'cut',
+    reach: () => after(socketCharging(), event('over its code'), wait(5000), event('within its code')),
+    moves: to('within', 'pilot A'),
+  },
+  // A plug that is no longer felt, while supplying: opened at once (IEC 61851-1:2017 Annex B).
+  {
+    region: 'contactor',
+    state: 'closed',
+    reach: () => socketCharging(),
+    moves: {
+      ...to(
+        'open',
+        ...pilots('A', 'B', 'D', 'E', 'invalid', 'F'),
+        ...NO_SUPPLY,
+        ...TRIPS,
+        'emergency',
+        'plug not felt',
+      ),
+      ...to('draining', 'stop'),
+      ...to('failedToClose', 'linked contact open'),
+    },
   },
 
   { region: 'residual', state: 'ready', reach: () => inB(), moves: to('tripped', 'residual trip') },

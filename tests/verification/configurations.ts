@@ -10,7 +10,14 @@ import { adiabaticOf, carriedBy, dropOf } from '../../src/site/design.ts';
 import type { Earthing, Site } from '../../src/site/site.ts';
 import { EARTHINGS } from '../../src/site/site.ts';
 import type { UnitSheet } from '../../src/unit/design.ts';
-import { DIODE_CHECKS, LOST_LINES, OPEN_PEN_KINDS, OUTLETS } from '../../src/unit/design.ts';
+import {
+  DIODE_CHECKS,
+  HOURS_ENDS,
+  LOST_LINES,
+  OPEN_PEN_KINDS,
+  OUTLETS,
+  UNPOWERED_POLES,
+} from '../../src/unit/design.ts';
 
 export interface Configuration {
   readonly site: Site;
@@ -131,10 +138,18 @@ const sheets = fc
     startUp: fc.double({ min: 0.5, max: 40, noNaN: true }),
     startDelay: pick(0, 0, 60, 600, 1800),
     permission: pick('open', 'open', 'authorise'),
+    authoriseBefore: fc.boolean(),
     schedule: pick(null, null, 'default-hours'),
+    hoursEnd: pick(...HOURS_ENDS),
+    overCode: fc.record({
+      margin: fc.double({ min: 0.1, max: 0.5, noNaN: true }),
+      seconds: fc.double({ min: 0.1, max: 60, noNaN: true }),
+    }),
     loadLimit: fc.option(fc.double({ min: 6, max: 40, noNaN: true }), { freq: 3 }),
     holdInB: fc.boolean(),
     openPen: pick(...OPEN_PEN_KINDS),
+    openPenRidesOut: fc.boolean(),
+    openPenUnpowered: pick(...UNPOWERED_POLES),
     diodeCheck: pick(...DIODE_CHECKS),
     poleBleed: fc.option(ohms(200_000, 10e6), { freq: 3 }),
     lostLine: pick(...LOST_LINES),

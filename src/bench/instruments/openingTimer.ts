@@ -20,6 +20,7 @@ export const OPENINGS = {
   'pilot-short': { pilot: 'shorted-to-earth' },
   'pilot-open': { pilot: 'open' },
   'earth-open': { earth: 'open' },
+  'proximity-lost': { coding: null },
 } as const satisfies Record<string, Partial<StandIn>>;
 export type Opening = keyof typeof OPENINGS;
 

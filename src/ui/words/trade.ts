@@ -115,6 +115,7 @@ export const OPENING_WORDS = {
   'pilot-short': 'from CP shorted to PE',
   'pilot-open': 'from CP open',
   'earth-open': 'from PE open at the stand-in',
+  'proximity-lost': 'from PP open at the plug',
 } as const;
 
 /** What a reading is of, for the head of its entry: instrument, setting, leads. */

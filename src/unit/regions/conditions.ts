@@ -14,6 +14,7 @@ export const allClear = and([
   or([and([stateIn('#residual-ready'), stateIn('#direct-ready')]), 'trip opens nothing']),
   not(stateIn('#pen-locked-out')),
   not(stateIn('#emergency')),
+  not(stateIn('#over-code-cut')),
 ]);
 
 export const mayOffer = and([
@@ -30,7 +31,8 @@ export const mayRemain = and([
   or([inLevel('C'), and([inLevel('D'), 'has ventilation'])]),
   allClear,
   stateIn('#supply-within'),
-  or([not('has socket'), 'plug held']),
+  // A plug that is no longer felt is as good as one that is out (IEC 61851-1:2017 Annex B).
+  or([not('has socket'), and(['plug held', 'cable coded'])]),
 ]);
 
 /**

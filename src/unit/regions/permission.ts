@@ -1,14 +1,28 @@
-/** Whether this session may be offered anything: withheld, authorised, or in its random delay. */
-import { not } from 'xstate';
+/** Whether this session may be offered anything: withheld, authorised, outside its hours, or in a random delay. */
+import { and, not, stateIn } from 'xstate';
 import { inLevel, vehicle } from './conditions.ts';
 import { unitSetup } from './setup.ts';
+
+const pressed = (button: 'authorise' | 'override-delay') =>
+  ({ type: 'pressed', params: { button } }) as const;
+
+const gone = { guard: inLevel('A'), target: '#no-session' } as const;
+
+/** Reason to wait taken away, for as long as the vehicle stays. */
+const overriding = { guard: pressed('override-delay'), target: '#permitted', actions: 'override' } as const;
+
+/** Without the wish to be supplied there is nothing that ends. */
+const asking = inLevel('C', 'D');
 
 export const permission = unitSetup.createStateConfig({
   initial: 'idle',
   states: {
     idle: {
+      id: 'no-session',
       always: { guard: vehicle, target: 'asked' },
-      exit: 'new session',
+      on: {
+        button: { guard: and([pressed('authorise'), 'may authorise before']), actions: 'authorise' },
+      },
     },
     asked: {
       always: [
@@ -16,34 +30,63 @@ export const permission = unitSetup.createStateConfig({
         { guard: 'permission needed', target: 'notAuthorised' },
         { target: 'offHours' },
       ],
+      exit: ['begin session', 'new session'],
     },
-    held: { always: { guard: inLevel('A'), target: 'idle' } },
+    held: { always: gone },
     notAuthorised: {
-      always: { guard: inLevel('A'), target: 'idle' },
-      on: { button: { guard: { type: 'pressed', params: { button: 'authorise' } }, target: 'offHours' } },
+      always: gone,
+      on: { button: { guard: pressed('authorise'), target: 'offHours' } },
     },
     // SI 2021/1467 reg. 10: outside its default hours, unless overridden.
     offHours: {
-      always: [
-        { guard: inLevel('A'), target: 'idle' },
-        { guard: not('off hours'), target: 'delayed' },
-      ],
-      on: {
-        button: { guard: { type: 'pressed', params: { button: 'override-delay' } }, target: 'allowed' },
-      },
+      id: 'off-hours',
+      always: [gone, { guard: not('off hours'), target: 'delayed' }],
+      on: { button: overriding },
     },
     // SI 2021/1467 reg. 11: each time supply would start, unless overridden.
     delayed: {
-      always: [
-        { guard: inLevel('A'), target: 'idle' },
-        { guard: 'no delay', target: 'allowed' },
-      ],
-      on: {
-        button: { guard: { type: 'pressed', params: { button: 'override-delay' } }, target: 'allowed' },
-      },
+      id: 'delayed',
+      always: [gone, { guard: 'off hours', target: 'offHours' }, { guard: 'no delay', target: 'allowed' }],
+      on: { button: overriding },
       after: { 'random delay': 'allowed' },
     },
     // A return from C to B keeps it (IEC 61851-1:2017 A.3); only an unplugging ends the session.
-    allowed: { id: 'permitted', always: { guard: inLevel('A'), target: 'idle' } },
+    allowed: {
+      id: 'permitted',
+      initial: 'before',
+      always: gone,
+      on: { button: { guard: pressed('override-delay'), actions: 'override' } },
+      states: {
+        before: {
+          always: [
+            { guard: 'off hours', target: '#off-hours', actions: 'delay again' },
+            { guard: stateIn('#contactor-closed'), target: 'supplied' },
+          ],
+        },
+        // A charge that runs into the peak pauses, at once or after a delay as the sheet says.
+        supplied: {
+          always: [
+            { guard: and(['off hours', 'ends with a delay']), target: 'ending', actions: 'delay again' },
+            { guard: 'off hours', target: '#off-hours', actions: 'delay again' },
+            { guard: inLevel('B'), target: 'paused' },
+          ],
+        },
+        ending: {
+          always: [
+            { guard: not(asking), target: '#off-hours', actions: 'delay again' },
+            { guard: not('off hours'), target: 'supplied' },
+          ],
+          after: { 'random delay': { target: '#off-hours', actions: 'delay again' } },
+        },
+        // Asked again, supply would start again: the delay is due anew.
+        paused: {
+          always: [
+            { guard: 'off hours', target: '#off-hours', actions: 'delay again' },
+            { guard: and([asking, 'delays again']), target: '#delayed', actions: 'delay again' },
+            { guard: asking, target: 'before' },
+          ],
+        },
+      },
+    },
   },
 });

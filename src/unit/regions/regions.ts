@@ -4,6 +4,7 @@ import { curtailment } from './curtailment.ts';
 import { level } from './level.ts';
 import { openPen } from './openPen.ts';
 import { oscillation } from './oscillation.ts';
+import { overCode } from './overCode.ts';
 import { permission } from './permission.ts';
 import { retention } from './retention.ts';
 import { sensing } from './sensing.ts';
@@ -23,6 +24,7 @@ export const regions = {
   stopping,
   openPen,
   curtailment,
+  overCode,
   residual: trip('residual'),
   direct: trip('direct'),
   supervision,

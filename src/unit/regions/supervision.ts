@@ -1,6 +1,6 @@
 /** Faults that latch: a pilot that proves no PE, a vehicle without its diode, a contactor that fails. */
 import { and, not, or, stateIn } from 'xstate';
-import { byReset, bySelf, byStateA } from './clearing.ts';
+import { byReset, bySelf, byStateA, keep, wasKept } from './clearing.ts';
 import { inLevel, vehicle } from './conditions.ts';
 import { unitSetup } from './setup.ts';
 
@@ -22,6 +22,10 @@ export const supervision = unitSetup.createStateConfig({
       id: 'clear',
       initial: 'quiet',
       always: [
+        ...(['E', 'diode', 'F'] as const).map((reason) => ({
+          guard: wasKept(reason),
+          target: `latched.${reason}`,
+        })),
         { guard: badPilot, target: 'latched.E' },
         { guard: contactorFailed, target: 'latched.F' },
       ],
@@ -38,16 +42,19 @@ export const supervision = unitSetup.createStateConfig({
       initial: 'E',
       states: {
         E: {
+          entry: keep('E'),
           always: [byStateA('E', '#clear'), bySelf('E', badPilot, '#clear')],
           on: { button: byReset('E', '#clear') },
         },
         diode: {
           id: 'latched-diode',
+          entry: keep('diode'),
           always: [byStateA('diode', '#clear'), bySelf('diode', vehicle, '#clear')],
           on: { button: byReset('diode', '#clear') },
         },
         F: {
           tags: 'not available',
+          entry: keep('F'),
           initial: 'shown',
           states: {
             shown: { after: { 'least F': 'over' } },

@@ -1,8 +1,6 @@
 /** Test action `coding`: the resistor in a tether's connector, by which the vehicle knows the cable. */
 import type { Reading } from '../../bench/reading.ts';
-import type { CableCoding } from '../../laws/proximity.ts';
-import { CODING_TOLERANCE, codingResistance, readCoding } from '../../laws/proximity.ts';
-import type { Amps } from '../../laws/quantities.ts';
+import { CODING_TOLERANCE, codedCurrent, codingResistance, readCoding } from '../../laws/proximity.ts';
 import { isInside, judgeAll, off, readingsOf } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { pilotStandard } from '../sources.ts';
@@ -11,13 +9,11 @@ import type { Papers, TestAction } from '../testAction.ts';
 const codingReadings = (o: Observed): readonly Reading[] =>
   readingsOf(o, 'coding', off).filter(({ qualifier }) => qualifier !== 'unable');
 
-/** What a coding stands for, A: the largest is 63 A of three phases and 70 A of one (IEC 61851-1:2017 Table B.2). */
-const meant = (coding: CableCoding, phases: 1 | 3): Amps => (coding === 63 && phases === 1 ? 70 : coding);
-
 const permits = ({ site, sheet }: Papers, r: Reading): boolean => {
   const coding = readCoding(r.value ?? Infinity);
   return (
-    typeof coding === 'number' && meant(coding, site.phases) >= Math.min(sheet.ratedCurrent, sheet.setCurrent)
+    typeof coding === 'number' &&
+    codedCurrent(coding, site.phases) >= Math.min(sheet.ratedCurrent, sheet.setCurrent)
   );
 };
 

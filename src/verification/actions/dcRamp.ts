@@ -41,6 +41,7 @@ export const dcRamp: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['direct-detector', 'contactor'],
   applies: ({ sheet }) => sheet.residual.direct !== null,
   steps: (papers) =>

@@ -49,6 +49,7 @@ export const dcStep: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['direct-detector', 'contactor'],
   applies: (papers) => step(papers) !== null,
   steps: (papers) => {

@@ -56,6 +56,7 @@ export const diode: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['pilot', 'coding'],
   applies: () => true,
   steps: (papers) => [

@@ -71,6 +71,7 @@ export const diodeInC: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['contactor', 'pilot', 'coding'],
   applies: () => true,
   steps: (papers) => [

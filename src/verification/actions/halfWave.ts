@@ -59,6 +59,7 @@ export const halfWave: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing'],
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) =>

@@ -151,6 +151,7 @@ export const loop: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['supply', 'earthing', 'breaker', 'circuit', 'unit-earth', 'outlet', 'contactor'],
   applies: () => true,
   steps: (papers) => [

@@ -87,6 +87,7 @@ export const lostLine: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['contactor', 'pilot'],
   applies: ({ site }) => site.phases === 3,
   steps: (papers) => [

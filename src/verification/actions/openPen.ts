@@ -4,6 +4,7 @@ import type { Reading } from '../../bench/reading.ts';
 import type { Seconds, Volts } from '../../laws/quantities.ts';
 import { OPEN_PEN_IGNORED, OPEN_PEN_TIME, TOUCH_LIMIT } from '../../laws/supplyLimits.ts';
 import { linesOf } from '../../site/site.ts';
+import { opensEarthUnpowered } from '../../unit/design.ts';
 import {
   between,
   inState,
@@ -30,17 +31,20 @@ const HELD: Seconds = 10;
  * With PE parted the filters hold the case about half-way between line and neutral, behind a high resistance; a meter
  * of 10 MΩ shows that and takes no harm. Connected to the earthing terminal it has none.
  */
-const metToCase: OperationInput = {
+const metToParted = (papers: Papers): OperationInput => ({
   op: 'measure',
   quantity: 'voltage',
-  between: ['met', 'case'],
+  between: ['met', parted(papers)],
   tool: 'meter',
-};
+});
+
+/** What hangs on the protective conductor beyond the pole: exposed metal, or the outlet alone where that stays earthed. */
+const parted = ({ sheet }: Papers) => (opensEarthUnpowered(sheet) ? 'outlet.PE' : 'case');
 /** Between none and half-way, V. */
 const PARTED: Volts = 30;
 
-const metered = (readings: readonly Reading[]): readonly Reading[] =>
-  between(readings, 'met', 'case').filter(({ tool }) => tool === 'meter');
+const metered = (papers: Papers, readings: readonly Reading[]): readonly Reading[] =>
+  between(readings, 'met', parted(papers)).filter(({ tool }) => tool === 'meter');
 
 /** Read 5 s or more after a hazard began, and while it lasts. */
 const afterFiveSeconds =
@@ -95,56 +99,70 @@ const opensEarth = (papers: Papers): readonly Expectation[] =>
           judge: (o) => {
             const late = afterFiveSeconds(papers, o);
             return byWindow(papers)
-              ? judgeAll(metered(readingsOf(o, 'voltage', late)), (r) => (r.value ?? 0) > PARTED)
+              ? judgeAll(metered(papers, readingsOf(o, 'voltage', late)), (r) => (r.value ?? 0) > PARTED)
               : judgeAll(
-                  between(readingsOf(o, 'voltage', late), 'case', 'earth'),
+                  between(readingsOf(o, 'voltage', late), parted(papers), 'earth'),
                   (r) => (r.value ?? 0) - (r.uncertainty ?? 0) <= TOUCH_LIMIT,
                 );
           },
         },
       ];
 
+/** A disturbance that is over before the measure has to act, and what became of the supply. */
+const shortly = (papers: Papers): readonly OperationInput[] => [
+  disturb(papers),
+  waitFor(SHORT),
+  restore,
+  waitFor(6),
+  ...linesOf(papers.site).map((x) => voltage(`outlet.${x}`, 'outlet.N')),
+];
+
+/** The rules permit it and ask for nothing (BS 7671 722.411.4.1): it is judged only where the sheet says so. */
+const ridesOut = (papers: Papers): readonly Expectation[] =>
+  papers.sheet.openPenRidesOut
+    ? [
+        {
+          id: 'rides-out',
+          should: true,
+          source: SHEET,
+          of: 'unit',
+          points: ['supply-wiring', 'switching'],
+          judge: (o) =>
+            outletSupplied(
+              papers,
+              o,
+              (setUp, sample) => afterShort(o)(setUp, sample) && !mayWait(papers, o, sample),
+            ),
+        },
+      ]
+    : [];
+
 export const openPen: TestAction = {
   id: 'open-pen',
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['open-pen', 'unit-earth', 'contactor'],
   applies: ({ site, sheet }) => sheet.openPen !== 'none' && site.earthing === 'TN-C-S',
   steps: (papers) => [
     ...untilSupplied(papers),
-    disturb(papers),
-    waitFor(SHORT),
-    restore,
-    waitFor(6),
-    ...linesOf(papers.site).map((x) => voltage(`outlet.${x}`, 'outlet.N')),
+    ...(papers.sheet.openPenRidesOut ? shortly(papers) : []),
     disturb(papers),
     waitFor(HELD),
     ...(byWindow(papers) ? [] : [voltage('met', 'earth')]),
     ...outletVoltages(papers),
-    byWindow(papers) ? metToCase : voltage('case', 'earth'),
+    byWindow(papers) ? metToParted(papers) : voltage(parted(papers), 'earth'),
     { op: 'reset', what: 'unit' },
     waitFor(3),
     ...linesOf(papers.site).map((x) => voltage(`outlet.${x}`, 'outlet.N')),
     restore,
     ...unplug,
     ...cleared(papers, 'openPen'),
-    metToCase,
+    metToParted(papers),
   ],
   expectations: (papers) => [
-    {
-      id: 'rides-out',
-      should: true,
-      source: rulesFor(papers).remembered('722.411.4.1'),
-      of: 'unit',
-      points: ['supply-wiring', 'switching'],
-      judge: (o) =>
-        outletSupplied(
-          papers,
-          o,
-          (setUp, sample) => afterShort(o)(setUp, sample) && !mayWait(papers, o, sample),
-        ),
-    },
+    ...ridesOut(papers),
     {
       id: 'opens',
       should: true,
@@ -218,7 +236,7 @@ export const openPen: TestAction = {
       points: ['supply-wiring', 'protective-conductor'],
       judge: (o) => {
         const restored: When = (setUp) => setUp.supply === 'on' && !setUp.disturbed && !setUp.standIn.plugged;
-        return judgeAll(metered(readingsOf(o, 'voltage', restored)), (r) => (r.value ?? 0) < PARTED);
+        return judgeAll(metered(papers, readingsOf(o, 'voltage', restored)), (r) => (r.value ?? 0) < PARTED);
       },
     },
   ],

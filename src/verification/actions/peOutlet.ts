@@ -1,20 +1,42 @@
 /** Test action `pe-outlet`: the protective conductor from unit to outlet, and exposed metal. */
+import type { Reading } from '../../bench/reading.ts';
 import type { Ohms } from '../../laws/quantities.ts';
 import { CONTACT_ALLOWANCE, expectedCable } from '../../site/expected.ts';
+import { opensEarthUnpowered } from '../../unit/design.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { CIRCUIT, PRACTICE } from '../sources.ts';
+import { CIRCUIT, PRACTICE, SHEET } from '../sources.ts';
 import { continuity } from '../steps.ts';
-import type { Expectation, Papers, TestAction } from '../testAction.ts';
+import type { Expectation, Limit, Papers, TestAction } from '../testAction.ts';
+import { foundLockedOut } from './penHazard.ts';
 import { continuityOf, path } from './protectivePath.ts';
 
-/** A PE pole of an open-PEN measure lies in the path: where it stands open, the supply may be why. */
+/** As good as open on the continuity tester's ranges, Ω. A design choice. */
+const AS_GOOD_AS_OPEN = 100;
+
+const isOpen = (r: Reading): boolean => r.qualifier === '>' || (r.value ?? 0) >= AS_GOOD_AS_OPEN;
+
+/**
+ * A PE pole of an open-PEN measure lies in the path. Where the unit was found locked out and the path reads open, the
+ * measure may have opened on a supply that is wrong, and rightly: that is looked at next, and this shows nothing.
+ */
 const withPole =
-  ({ site, sheet }: Papers) =>
+  (papers: Papers) =>
   (expectation: Expectation): Expectation =>
-    sheet.openPen === 'none' || site.earthing !== 'TN-C-S'
+    papers.sheet.openPen === 'none'
       ? expectation
-      : { ...expectation, points: [...expectation.points, 'supply-wiring'] };
+      : {
+          ...expectation,
+          points:
+            papers.site.earthing === 'TN-C-S' ? [...expectation.points, 'supply-wiring'] : expectation.points,
+          judge: (o) =>
+            foundLockedOut(papers, o) &&
+            [...continuityOf(o, 'supply.PE', 'outlet.PE'), ...continuityOf(o, 'supply.PE', 'case')].some(
+              isOpen,
+            )
+              ? 'not shown'
+              : expectation.judge(o),
+        };
 
 /** The tether belongs to the path; a bare socket-outlet has contacts alone. */
 const outletPath = (papers: Papers) => {
@@ -34,6 +56,61 @@ const outletPath = (papers: Papers) => {
 /** What the tether's PE may read while it is bent, Ω. */
 const greatestFlexed = ({ sheet }: Papers): Ohms => expectedCable(sheet.cable) + CONTACT_ALLOWANCE;
 
+/** An open-PEN measure whose PE pole a spring opens: only with power, or by the maker's own means, is the path whole. */
+const poleOpen: Expectation = {
+  id: 'pole-open',
+  should: true,
+  source: SHEET,
+  of: 'unit',
+  points: ['supply-wiring', 'protective-conductor'],
+  judge: (o) => judgeAll(continuityOf(o, 'supply.PE', 'outlet.PE'), isOpen),
+};
+
+const lines = (papers: Papers): readonly Expectation[] => [
+  ...(opensEarthUnpowered(papers.sheet)
+    ? // Metal of the building beside the circuit bridges the pole.
+      papers.site.circuit.parallelEarth === null
+      ? [poleOpen]
+      : []
+    : outletPath(papers).expectations),
+  ...(papers.sheet.outlet === 'tethered' && !opensEarthUnpowered(papers.sheet)
+    ? [
+        {
+          id: 'jumps',
+          should: false,
+          values: { greatest: greatestFlexed(papers) },
+          source: PRACTICE,
+          of: 'unit',
+          points: ['protective-conductor'],
+          judge: (o) =>
+            judgeAll(
+              continuityOf(o, 'supply.PE', 'outlet.PE', ({ flexed }) => flexed),
+              (r) => isInside(r, { greatest: greatestFlexed(papers) }),
+            ),
+        } satisfies Expectation,
+      ]
+    : []),
+  {
+    id: 'case',
+    should: true,
+    values: { allowance: CONTACT_ALLOWANCE },
+    source: rulesFor(papers).regulation('643.2.1'),
+    of: 'unit',
+    points: ['protective-conductor'],
+    judge: (o) =>
+      judgeAll(continuityOf(o, 'supply.PE', 'case'), (r) => isInside(r, { greatest: CONTACT_ALLOWANCE })),
+  },
+];
+
+/** A pole that may have opened on a supply that is wrong says nothing of the length. */
+function limitOf(papers: Papers): Limit {
+  const { limit } = outletPath(papers);
+  return {
+    ...limit,
+    applies: (r, o) => limit.applies(r) && !(o !== undefined && isOpen(r) && foundLockedOut(papers, o)),
+  };
+}
+
 export const peOutlet: TestAction = {
   id: 'pe-outlet',
   stage: 'before power',
@@ -44,7 +121,7 @@ export const peOutlet: TestAction = {
   steps: ({ sheet }) => [
     { op: 'null-leads' },
     continuity('supply.PE', 'outlet.PE'),
-    ...(sheet.outlet === 'tethered'
+    ...(sheet.outlet === 'tethered' && !opensEarthUnpowered(sheet)
       ? ([
           { op: 'flex-cable' },
           continuity('supply.PE', 'outlet.PE'),
@@ -53,37 +130,18 @@ export const peOutlet: TestAction = {
       : []),
     continuity('supply.PE', 'case'),
   ],
-  expectations: (papers) => [
-    ...outletPath(papers).expectations.map(withPole(papers)),
-    ...(papers.sheet.outlet === 'tethered'
+  expectations: (papers) =>
+    lines(papers).map(opensEarthUnpowered(papers.sheet) ? (line) => line : withPole(papers)),
+  untold: ({ sheet }) => [
+    ...(opensEarthUnpowered(sheet)
       ? [
           {
-            id: 'jumps',
-            should: false,
-            values: { greatest: greatestFlexed(papers) },
-            source: PRACTICE,
-            of: 'unit',
-            points: ['protective-conductor'],
-            judge: (o) =>
-              judgeAll(
-                continuityOf(o, 'supply.PE', 'outlet.PE', ({ flexed }) => flexed),
-                (r) => isInside(r, { greatest: greatestFlexed(papers) }),
-              ),
-          } satisfies Expectation,
+            id: 'with-power',
+            toldBy: ['state-c', 'loop'],
+            source: SHEET,
+          },
         ]
       : []),
-    {
-      id: 'case',
-      should: true,
-      values: { allowance: CONTACT_ALLOWANCE },
-      source: rulesFor(papers).regulation('643.2.1'),
-      of: 'unit',
-      points: ['protective-conductor'],
-      judge: (o) =>
-        judgeAll(continuityOf(o, 'supply.PE', 'case'), (r) => isInside(r, { greatest: CONTACT_ALLOWANCE })),
-    },
-  ],
-  untold: () => [
     {
       id: 'to-met',
       toldBy: ['inspect', 'pe-circuit', 'electrode', 'make-good', 'ze', 'state-c', 'loop'],
@@ -92,6 +150,6 @@ export const peOutlet: TestAction = {
     },
   ],
   figures: () => [],
-  limits: (papers) => [outletPath(papers).limit],
+  limits: (papers) => (opensEarthUnpowered(papers.sheet) ? [] : [limitOf(papers)]),
   stops: ['near-sum', 'open', 'case'],
 };

@@ -58,6 +58,14 @@ export const restore: OperationInput = {
   siteLoad: 0,
 };
 
+/**
+ * Whether the unit said by a fault, when it was last seen with power, that its measure may have opened: the PE pole then
+ * stands open for as long as it is left without power.
+ */
+export const foundLockedOut = ({ sheet }: Papers, { before = [] }: Observed): boolean =>
+  sheet.openPen !== 'none' &&
+  before.findLast(({ seen }) => seen.indicator !== 'dark')?.seen.indicator === 'fault';
+
 /** A stretch of samples on a disturbed supply. */
 export interface Disturbance {
   readonly samples: readonly Sample[];

@@ -17,6 +17,7 @@ export const pilotOpen: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['contactor', 'pilot', 'coding'],
   applies: () => true,
   steps: (papers) => lossSteps(papers, loss),

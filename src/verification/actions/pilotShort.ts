@@ -22,6 +22,7 @@ export const pilotShort: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['contactor', 'pilot'],
   applies: () => true,
   steps: (papers) => [

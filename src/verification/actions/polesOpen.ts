@@ -5,7 +5,7 @@ import { livesOf } from '../../site/site.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { CIRCUIT, PRACTICE, SHEET } from '../sources.ts';
+import { CIRCUIT, pilotStandard, published, SHEET } from '../sources.ts';
 import { continuity } from '../steps.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
 import { continuityOf } from './protectivePath.ts';
@@ -40,7 +40,7 @@ export const polesOpen: TestAction = {
         papers.sheet.poleBleed === null
           ? { bleeds: false, least: leastOpen(papers) }
           : { bleeds: true, least: leastOpen(papers), ohms: papers.sheet.poleBleed },
-      source: papers.sheet.poleBleed === null ? PRACTICE : SHEET,
+      source: papers.sheet.poleBleed === null ? pilotStandard('6.3.1') : SHEET,
       of: 'unit',
       points: ['switching', 'insulation'],
       judge: (o) => everyPole(papers, o, (r) => isInside(r, { least: leastOpen(papers) })),
@@ -49,7 +49,9 @@ export const polesOpen: TestAction = {
       id: 'welded',
       should: false,
       values: { ohms: WELDED },
-      source: rulesFor(papers).regulation('722.531.3.101'),
+      source: published(
+        `IEC 61851-1:2017 6.3.1 and 8.1; ${rulesFor(papers).regulation('722.531.3.101').where}`,
+      ),
       of: 'unit',
       points: ['switching'],
       judge: (o) => everyPole(papers, o, (r) => r.qualifier === '>' || (r.value ?? 0) >= WELDED),

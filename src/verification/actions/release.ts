@@ -31,6 +31,7 @@ export const release: TestAction = {
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['lock'],
   applies: ({ sheet }) => sheet.outlet === 'socket',
   steps: (papers) => [

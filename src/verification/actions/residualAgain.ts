@@ -53,6 +53,7 @@ export const residualAgain: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing'],
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) =>

@@ -13,6 +13,7 @@ export const residualFive: TestAction = {
   optional: true,
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing'],
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) =>

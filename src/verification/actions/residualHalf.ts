@@ -21,6 +21,7 @@ export const residualHalf: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'outlet', 'earthing'],
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) => [

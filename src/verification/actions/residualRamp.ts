@@ -22,6 +22,7 @@ export const residualRamp: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'contactor', 'outlet', 'earthing'],
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) =>

@@ -11,6 +11,7 @@ export const residualRated: TestAction = {
   stage: 'protection',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing'],
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) => {

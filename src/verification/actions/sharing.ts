@@ -1,20 +1,11 @@
 /** Test action `sharing`: permission, default hours and random delay, and what takes them away. */
 import { inState, judgeAll, outletDead, settledFor } from '../judging.ts';
-import type { Observed, Sample } from '../observed.ts';
-import { mayWait, permission, unplug } from '../offer.ts';
+import type { Observed } from '../observed.ts';
+import { isAuthorised, mayWait, permission, unplug } from '../offer.ts';
 import { pilotStandard, published, SHEET } from '../sources.ts';
 import { outletVoltages, pilot, waitFor } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
 import { offeredReadings, oscillating } from './pilotLines.ts';
-
-/** Not yet authorised, by the sheet and by what was pressed. */
-const unauthorised = ({ sheet }: Papers, o: Observed, sample: Sample): boolean => {
-  const before = o.samples.slice(0, o.samples.indexOf(sample));
-  const pressed = before.some(
-    ({ operation }) => operation.op === 'press' && operation.button === 'authorise',
-  );
-  return sheet.permission === 'held' || (sheet.permission === 'authorise' && !pressed);
-};
 
 const keepsWaiting = (papers: Papers): readonly Expectation[] => [
   {
@@ -26,7 +17,7 @@ const keepsWaiting = (papers: Papers): readonly Expectation[] => [
     judge: (o) =>
       judgeAll(
         o.samples
-          .filter((s) => settledFor(inState('B', 'C'), 1)(s.setUp, s) && unauthorised(papers, o, s))
+          .filter((s) => settledFor(inState('B', 'C'), 1)(s.setUp, s) && !isAuthorised(papers, o, s))
           .flatMap(({ readings }) => readings.filter(({ quantity }) => quantity === 'pilot')),
         (r) => !oscillating(r),
       ),
@@ -37,7 +28,7 @@ const keepsWaiting = (papers: Papers): readonly Expectation[] => [
     source: pilotStandard('A.3'),
     of: 'unit',
     points: ['switching', 'pilot'],
-    judge: (o) => outletDead(papers, o, (setUp, s) => inState('C')(setUp, s) && unauthorised(papers, o, s)),
+    judge: (o) => outletDead(papers, o, (setUp, s) => inState('C')(setUp, s) && !isAuthorised(papers, o, s)),
   },
 ];
 

@@ -51,6 +51,7 @@ export const stateC: TestAction = {
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['circuit', 'contactor', 'pilot', 'coding'],
   applies: () => true,
   steps: (papers) => [

@@ -65,6 +65,7 @@ export const stop: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['contactor', 'pilot'],
   applies: () => true,
   steps: (papers) => [

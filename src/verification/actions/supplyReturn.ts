@@ -22,6 +22,7 @@ export const supplyReturn: TestAction = {
   stage: 'fault response',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['contactor', 'pilot'],
   applies: ({ sheet }) => sheet.permission !== 'held',
   steps: (papers) => [

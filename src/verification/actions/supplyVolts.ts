@@ -1,13 +1,15 @@
 /** Test action `supply-volts`: voltages, earth potential and rotation on the live side of the origin. */
 import type { Reading } from '../../bench/reading.ts';
 import type { Amps, Volts } from '../../laws/quantities.ts';
+import { OPEN_PEN_WINDOW } from '../../laws/supplyLimits.ts';
 import { linesOf, type Site } from '../../site/site.ts';
 import { between, isInside, judgeAll, readingsOf, samplesWhen, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { CIRCUIT, PRACTICE } from '../sources.ts';
+import { CIRCUIT, fromMemory, PRACTICE } from '../sources.ts';
 import { voltage } from '../steps.ts';
-import type { Finding, Papers, TestAction } from '../testAction.ts';
+import type { Expectation, Finding, Papers, TestAction } from '../testAction.ts';
+import { foundLockedOut } from './penHazard.ts';
 import { everyPair, LAST_DIGIT, threeLineSteps, threeLines, withinLimits } from './threeLines.ts';
 
 /** What load current may make of neutral or earth against true earth, V. Common practice, no source: a few volts. */
@@ -64,6 +66,33 @@ function swings(papers: Papers, o: Observed): Finding {
   });
 }
 
+const { least: LEAST, greatest: GREATEST } = OPEN_PEN_WINDOW;
+
+/**
+ * A measure that goes by line to neutral opens outside its window, and rightly: what is wrong is the supply. A reading
+ * that leaves it open counts as outside where the unit was found locked out, and below, where the distributor's limits
+ * end well before.
+ */
+const unitWindow = (papers: Papers): readonly Expectation[] =>
+  papers.sheet.openPen !== 'voltage-window'
+    ? []
+    : [
+        {
+          id: 'unit-window',
+          should: true,
+          values: { least: LEAST, greatest: GREATEST },
+          source: fromMemory('BS 7671:2018+A2:2022 722.411.4.1'),
+          of: 'circuit',
+          points: ['supply-wiring'],
+          judge: (o) =>
+            everyPair(volts(o), toNeutral(papers), (r) => {
+              const [value, uncertainty] = [r.value ?? 0, r.uncertainty ?? 0];
+              const margin = foundLockedOut(papers, o) ? uncertainty : -uncertainty;
+              return value - uncertainty >= LEAST && value + margin <= GREATEST;
+            }),
+        },
+      ];
+
 export const supplyVolts: TestAction = {
   id: 'supply-volts',
   stage: 'with power',
@@ -95,6 +124,7 @@ export const supplyVolts: TestAction = {
         points: ['supply-wiring'],
         judge: (o) => everyPair(volts(o), toNeutral(papers), (r) => withinLimits(r, supply.lineToNeutral)),
       },
+      ...unitWindow(papers),
       {
         id: 'line-to-earth',
         should: true,
@@ -156,5 +186,5 @@ export const supplyVolts: TestAction = {
   ],
   figures: () => [],
   limits: () => [],
-  stops: ['neutral-lifted', 'earth-lifted'],
+  stops: ['unit-window', 'neutral-lifted', 'earth-lifted'],
 };

@@ -3,11 +3,13 @@ import type { OperationInput } from '../../bench/operation.ts';
 import type { Reading } from '../../bench/reading.ts';
 import { ROOT_THREE } from '../../laws/loop.ts';
 import type { Range, Volts } from '../../laws/quantities.ts';
+import { LINE_TO_LINE, VOLTAGE_DROP_SHARE } from '../../laws/supplyLimits.ts';
 import { pairsOf } from '../../site/part.ts';
 import { linesOf } from '../../site/site.ts';
 import { between, isInside, judgeAll, outletSupplied, readingsOf, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
+import type { Source } from '../sources.ts';
 import { voltage } from '../steps.ts';
 import type { Expectation, Finding, Papers } from '../testAction.ts';
 
@@ -41,26 +43,48 @@ export function everyPair(
   return finding === 'met' && found.some((one) => one.length === 0) ? 'not shown' : finding;
 }
 
+interface LineToLine extends Range {
+  readonly source: Source;
+}
+
+/** At the supply terminals: what the distributor answers for. */
+function supplied(papers: Papers): LineToLine {
+  const { supply } = rulesFor(papers);
+  return { ...supply.lineToLine, source: supply.source };
+}
+
+/** At the outlet: less what the circuit may lose. */
+function afterDrop(papers: Papers): LineToLine {
+  const { supply, regulation } = rulesFor(papers);
+  const { least, greatest } = supply.lineToLine;
+  return {
+    least: least - VOLTAGE_DROP_SHARE.other * LINE_TO_LINE.nominal,
+    greatest,
+    source: regulation('525, Appendix 4'),
+  };
+}
+
 /** Where every reading was taken as it should be, at this place; on one phase there is nothing to say. */
 export function threeLines(papers: Papers, place: Place, when: When): readonly Expectation[] {
   if (papers.site.phases === 1) return [];
   const { supply, regulation } = rulesFor(papers);
   // An outlet that is not supplied says nothing of the lines.
   const shown = (o: Observed) => place === 'incoming' || outletSupplied(papers, o, when) === 'met';
+  const { least, greatest, source } = place === 'incoming' ? supplied(papers) : afterDrop(papers);
   return [
     {
       id: 'line-to-line',
       should: true,
-      values: { ...supply.lineToLine },
-      source: supply.source,
+      values: { least, greatest, isOutlet: place === 'outlet' },
+      source,
       of: 'circuit',
       points: ['supply-wiring'],
       judge: (o: Observed) => {
         if (!shown(o)) return 'not shown';
         // Three lines at their own least make a little less than the round figure: that is no fault of theirs.
-        const least = Math.min(supply.lineToLine.least, ROOT_THREE * supply.lineToNeutral.least);
+        const round = supply.lineToLine.least - ROOT_THREE * supply.lineToNeutral.least;
         return everyPair(readingsOf(o, 'voltage', when), linePairs(papers, place), (r) =>
-          withinLimits(r, { ...supply.lineToLine, least }),
+          withinLimits(r, { least: least - Math.max(0, round), greatest }),
         );
       },
     },

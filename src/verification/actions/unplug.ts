@@ -28,6 +28,7 @@ export const unplug: TestAction = {
   stage: 'with power',
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['contactor', 'pilot'],
   applies: () => true,
   steps: (papers) => [

@@ -1,38 +1,40 @@
 /** Test action `volt-drop`: the stand-in draws a current, and the volts lost from the origin to the outlet are read. */
 import type { Reading } from '../../bench/reading.ts';
-import type { Amps, Ohms, Volts } from '../../laws/quantities.ts';
-import { CONTACT_ALLOWANCE, expectedCable, expectedCircuitLine } from '../../site/expected.ts';
+import type { Amps } from '../../laws/quantities.ts';
+import { CONTACT_ALLOWANCE } from '../../site/expected.ts';
 import { linesOf } from '../../site/site.ts';
-import { atOutlet, between, inState, judgeAll, outletSupplied, readingsOf, type When } from '../judging.ts';
+import {
+  atOutlet,
+  between,
+  inState,
+  judgeAll,
+  outletSupplied,
+  readingsOf,
+  showsVoltage,
+  type When,
+} from '../judging.ts';
 import type { Observed } from '../observed.ts';
-import { cleared, knownLoad, offerRange, unplug, untilSupplied } from '../offer.ts';
+import { cleared, offerRange, session, unplug, untilSupplied } from '../offer.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, PRACTICE } from '../sources.ts';
 import { voltage } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
-
-/**
- * The load may not bring the unit so low that an open-PEN measure takes it for a hazard: 207 V and some (BS 7671
- * 722.411.4.1), V.
- */
-const LOWEST: Volts = 212;
-
-/** Lines that are loaded alike leave nothing in the neutral. */
-const ways = ({ site }: Papers): number => (site.phases === 3 ? 1 : 2);
-
-/** Origin to outlet, one way, by length and area, and both ways as they carry the current, Ω at 20 °C (IEC 60228). */
-const oneWay = ({ site, sheet }: Papers): Ohms => expectedCircuitLine(site) + expectedCable(sheet.cable);
-const conductors = (papers: Papers): Ohms => ways(papers) * oneWay(papers);
+import { bearable, conductors, ways } from './standInLoad.ts';
 
 /** What the stand-in is to draw, whole amperes: as much as is offered, as far as the supply bears it. */
-function loadFor(papers: Papers): Amps {
-  const { site } = papers;
-  const atOrigin = site.voltage - knownLoad(papers).greatest * site.neutralImpedance;
-  const loop = site.neutralImpedance + conductors(papers) + CONTACT_ALLOWANCE;
-  return Math.max(1, Math.floor(Math.min(offerRange(papers).least, (atOrigin - LOWEST) / loop)));
-}
+const loadFor = (papers: Papers): Amps =>
+  Math.max(1, Math.floor(Math.min(offerRange(papers).least, bearable(papers))));
 
 const loaded: When = (setUp, sample) => inState('C')(setUp, sample) && setUp.standIn.load > 0;
+
+/** A load of no more than is offered, put on while the unit was supplying. */
+const loadedWithin =
+  (papers: Papers, o: Observed): When =>
+  (setUp, sample) => {
+    if (!loaded(setUp, sample) || setUp.standIn.load > offerRange(papers, setUp).least) return false;
+    const before = session(o, sample).findLast((one) => one.setUp.standIn.load === 0);
+    return before?.seen.indicator === 'charging';
+  };
 
 interface Loss {
   readonly origin: Reading;
@@ -48,7 +50,10 @@ const losses = ({ site }: Papers, o: Observed): readonly Loss[] =>
     const amps = o.samples.findLast((s) => loaded(s.setUp, s))?.setUp.standIn.load ?? 0;
     const alike: When = (setUp, sample) => loaded(setUp, sample) && setUp.standIn.load === amps;
     const [origin, outlet] = [at('incoming', alike), at('outlet', alike)];
-    return origin === undefined || outlet === undefined ? [] : [{ origin, outlet, amps }];
+    // An outlet that is dead draws nothing: nothing is lost on the way.
+    return origin === undefined || outlet === undefined || !showsVoltage(outlet)
+      ? []
+      : [{ origin, outlet, amps }];
   });
 
 /** What the load makes of the conductors and of as much more for contacts; drawn at 230 V or a little above. */
@@ -65,6 +70,7 @@ export const voltDrop: TestAction = {
   optional: true,
   from: 'energised',
   leaves: 'energised',
+  needsSupply: true,
   restsOn: ['supply', 'breaker', 'circuit', 'outlet', 'contactor', 'pilot'],
   applies: (papers) => papers.sheet.permission !== 'held' && offerRange(papers).least > 0,
   steps: (papers) => [
@@ -94,7 +100,7 @@ export const voltDrop: TestAction = {
       source: CIRCUIT,
       of: 'unit',
       points: ['switching', 'supply-wiring', 'residual-direct'],
-      judge: (o) => outletSupplied(papers, o, loaded),
+      judge: (o) => outletSupplied(papers, o, loadedWithin(papers, o)),
     },
   ],
   untold: () => [

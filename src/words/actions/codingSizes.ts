@@ -1,6 +1,11 @@
 /** Words of the test action `coding-sizes`. */
 import { UNPLUGGED_ABOVE } from '../../laws/proximity.ts';
+import type { Values } from '../../verification/testAction.ts';
 import type { ActionWords } from '../actionWords.ts';
+import { num } from '../values.ts';
+
+/** The sheet's margin over the coding. */
+const percent = (v: Values): number => Math.round(1000 * num(v, 'margin')) / 10;
 
 export const codingSizes: ActionWords = {
   title: 'What each size of cable is offered',
@@ -10,6 +15,17 @@ export const codingSizes: ActionWords = {
       'the socket-outlet supplies a plug with no coding resistor: isolate, and keep people away',
   },
   lines: {
+    'lost-in-time': {
+      text: 'takes the voltage off the outlet within 100 ms of losing the plug’s coding',
+      why: 'A coding that is gone means a plug on its way out. Contacts that part while they are live draw an arc.',
+      otherwise: 'the outlet still live more than 100 ms after the coding went',
+    },
+    'over-code': {
+      text: (v) =>
+        `cuts off a vehicle that draws over ${percent(v)} % more than its cable is coded for, after ${num(v, 'seconds')} s`,
+      why: 'The coding says what the cable’s conductors carry. More than that heats the cable until its insulation softens; margin and time are in the unit’s sheet.',
+      otherwise: 'the outlet still live while the vehicle goes on drawing too much',
+    },
     'too-much': {
       text: 'offers a cable more current than the lowest of cable rating, unit rating and set limit',
       why: 'The vehicle draws what the pilot offers. A 13 A cable that carries 32 A overheats, and the breaker does not trip.',
@@ -43,6 +59,12 @@ export const codingSizes: ActionWords = {
     'offer-63': {
       text: 'offers a 63 A cable, per line',
       why: 'The cable can carry more than the unit gives, so the unit’s rating or a lower set limit counts.',
+    },
+  },
+  limits: {
+    opening: {
+      text: 'time from the loss of the plug’s coding to a dead outlet',
+      sum: 'at most 100 ms (chosen as for a lost pilot)',
     },
   },
 };

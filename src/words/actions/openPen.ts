@@ -27,7 +27,7 @@ export const openPen: ActionWords = {
     },
     'rides-out': {
       text: 'supplies again by itself after a disturbance of 3 s',
-      why: `A motor that starts nearby can dip the voltage for a moment. The measure may ignore up to ${OPEN_PEN_IGNORED} s, so that not every dip ends a charge.`,
+      why: `The unit’s sheet says that the measure rides out what is over within ${OPEN_PEN_IGNORED} s. The rules permit that and do not ask for it.`,
       otherwise: 'no voltage at the outlet and a fault shown after the 3 s, until somebody resets the unit',
     },
     opens: {

@@ -23,6 +23,15 @@ export const peOutlet: ActionWords = {
     case: 'the metal case has no earth, so a fault would make it live: do not energise (BS 7671 643.1)',
   },
   lines: {
+    'pole-open': {
+      text: 'reads open from its supply terminal to the PE of its outlet',
+      why: 'The sheet says that the PE pole of the unit’s open-PEN measure stands open without power. A loop test with power shows the path.',
+      otherwise: 'a low reading: the pole has stayed closed without power',
+    },
+    'with-power': {
+      text: 'carries its protective conductor on to the outlet when it has power',
+      why: 'The PE pole stands open while the unit is off. Power closes the pole, and a loop test then goes through it.',
+    },
     ...pathLines({
       reads: (v) => aboutOhms(num(v, 'sum'), num(v, 'least'), num(v, 'sum') + num(v, 'allowance')),
       way: 'from the unit’s PE terminal to the outlet',

@@ -5,6 +5,11 @@ export const recovery: ActionWords = {
   title: 'Recovery from a fault and a trip',
   purpose: 'Show that the unit recovers as its sheet says, and never by itself after a residual trip.',
   lines: {
+    'after-return': {
+      text: 'closes again when the supply goes and comes back after a trip',
+      why: 'The sheet asks for the reset button. If a return of supply were enough, the fault would be live again with nobody looking.',
+      otherwise: 'voltage at the outlet after the supply came back, with nobody at the reset button',
+    },
     'after-short': {
       text: 'offers a current again after a shorted pilot, cleared as its sheet says',
       why: 'The short is gone, so what the sheet says has to be enough. A unit that needs more leaves the next driver without a charge.',

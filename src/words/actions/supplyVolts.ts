@@ -7,12 +7,20 @@ export const supplyVolts: ActionWords = {
   title: 'Supply voltage and rotation at the origin',
   purpose: 'Know the supply, at rest and as a load is switched, before the unit is judged on it.',
   stops: {
+    'unit-window':
+      'the supply is outside the window of the unit’s open-PEN measure, which rightly lets nothing through: tell the distributor',
     'neutral-lifted':
       'the neutral stands at a voltage, so it may be broken or crossed: do not energise, tell the distributor',
     'earth-lifted':
       'the earthing terminal stands at a voltage, and so does all earthed metal: do not energise, tell the distributor',
   },
   lines: {
+    'unit-window': {
+      text: (v) =>
+        `reads ${num(v, 'least')} to ${num(v, 'greatest')} V, so that the unit’s open-PEN measure lets it supply`,
+      why: 'Outside that window the measure opens, as it should. The unit cannot be tested on such a supply.',
+      otherwise: 'a reading outside the window, and a unit that says it has a fault',
+    },
     ...threeLines(
       'at the origin',
       'This order is written down here, and the outlet has to keep it. A motor on swapped lines runs backwards.',

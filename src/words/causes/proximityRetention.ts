@@ -50,4 +50,10 @@ export const proximityRetention: Readonly<Record<string, CauseWords>> = {
     cause: 'Grit, ice, or a fault of the programme.',
     hazard: 'None to people: the cable is trapped.',
   },
+  'over-code-ignored': {
+    title: 'Goes on supplying a vehicle that draws more than its cable carries',
+    where: 'the control logic: the current drawn is not held against the cable’s coding',
+    cause: 'A fault of its programme, or a meter that is not read.',
+    hazard: 'The cable overheats.',
+  },
 };

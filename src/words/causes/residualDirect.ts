@@ -92,4 +92,10 @@ export const residualDirect: Readonly<Record<string, CauseWords>> = {
     cause: 'The resistor is burnt.',
     hazard: 'None by itself: the device acts, but nobody can see so between tests.',
   },
+  'trip-forgotten': {
+    title: 'Closes again after a trip when the supply comes back',
+    where: 'the control logic’s memory: what has latched is gone with the supply',
+    cause: 'What has latched is not written down before the electronics lose their supply.',
+    hazard: 'Whoever switches the supply off and on gives the fault its voltage back, and nobody has looked.',
+  },
 };

@@ -1,0 +1,13 @@
+/** The 230 V between origin and an outlet that was never supplied were taken for volts lost in the circuit. */
+import { expect, test } from 'vitest';
+import { voltDrop } from '../../src/verification/actions/voltDrop.ts';
+import { judgeExpectations } from '../../src/verification/assess.ts';
+import { carryOut } from '../../src/verification/procedure.ts';
+import { benchWith, SHEET, SITE } from '../bench/build.ts';
+
+test('a dead outlet shows nothing of the circuit', () => {
+  const world = benchWith({ faults: [{ fault: 'misses-request', values: {} }] });
+  const papers = { site: SITE, sheet: SHEET };
+  const judged = judgeExpectations(voltDrop, papers, carryOut(world, voltDrop, papers));
+  expect(judged.map(({ finding }) => finding)).toEqual(['not shown', 'not shown']);
+});
