@@ -11,6 +11,7 @@ import type { Rung } from '../../src/attempt/rung.ts';
 import { givenPrediction, rightJudgement, rightPrediction, typedAsShown } from '../../src/attempt/worked.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
+import { judgeExpectations } from '../../src/verification/assess.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
 
@@ -120,12 +121,15 @@ export function attemptOf(scenario: Scenario, file: unknown, person: Person): At
 const isStillDone = ({ world }: Run, { from, stage }: TestAction): boolean =>
   from === 'isolated' && stage === 'before power' && world.plant.isolated.length > 0;
 
+/** Looking again means measuring again: what the instruments showed decides, whatever was written down. */
 function endsTheWork(run: Run, action: TestAction, looksAgain: boolean): boolean {
-  const should = new Map(action.expectations(run.papers).map((line) => [line.id, line.should]));
-  const truly = rightJudgement(run, action).lines;
-  const holds = (id: string) =>
-    truly.some((line) => line.id === id && line.judged === NOT_AS_ON_ONE(should.get(id) === true));
-  return rejectedIn(run, action).some((id) => action.stops.includes(id) && (!looksAgain || holds(id)));
+  const samples = run.samples.filter(({ test }) => test === action.id).map(({ sample }) => sample);
+  const broken = judgeExpectations(action, run.papers, { samples })
+    .filter(({ finding }) => finding === 'broken')
+    .map(({ expectation }) => expectation.id);
+  return rejectedIn(run, action).some(
+    (id) => action.stops.includes(id) && (!looksAgain || broken.includes(id)),
+  );
 }
 
 /** Lines of a test that its last judgement calls otherwise than on a correct unit, by id. */
