@@ -6,7 +6,7 @@ import { linesOf, type Site } from '../../site/site.ts';
 import { between, isInside, judgeAll, readingsOf, samplesWhen, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { CIRCUIT, fromMemory, PRACTICE } from '../sources.ts';
+import { CIRCUIT, PRACTICE } from '../sources.ts';
 import { voltage } from '../steps.ts';
 import type { Expectation, Finding, Papers, TestAction } from '../testAction.ts';
 import { foundLockedOut } from './penHazard.ts';
@@ -81,7 +81,7 @@ const unitWindow = (papers: Papers): readonly Expectation[] =>
           id: 'unit-window',
           should: true,
           values: { least: LEAST, greatest: GREATEST },
-          source: fromMemory('BS 7671:2018+A2:2022 722.411.4.1'),
+          source: rulesFor(papers).remembered('722.411.4.1'),
           of: 'circuit',
           points: ['supply-wiring'],
           judge: (o) =>
