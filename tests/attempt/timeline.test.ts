@@ -77,7 +77,7 @@ describe('sure and wrong, by misconception', () => {
           conclude: (right) => ({ ...right, cause, family: family ?? right.family }),
         }),
       ).wrongCause;
-    expect(named('diode-not-checked', 'pilot')).toBe('Vehicle’s diode not checked before supplying');
+    expect(named('diode-not-checked', 'pilot')).toBe('diode-not-checked');
     expect(named('pe-joint', null)).toBeNull();
   });
 

@@ -171,7 +171,7 @@ const ONE_FIELD: readonly (readonly [string, (file: Loose) => void, string])[] =
     (f) => {
       f.marking = { weights: { prediction: 30 } };
     },
-    'marking.weights: a sum of 110, with the usual points for parts that are left out: 100 is expected',
+    'marking.weights: a sum of 115, with the usual points for parts that are left out: 100 is expected',
   ],
   [
     'no weights at all',

@@ -31,7 +31,7 @@ export const permission = unitSetup.createStateConfig({
         { guard: 'permission needed', target: 'notAuthorised' },
         { target: 'offHours' },
       ],
-      exit: ['begin session', 'new session'],
+      exit: 'begin session',
     },
     held: { always: gone },
     notAuthorised: {
