@@ -11,6 +11,7 @@ import type { Fault, NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { PARTS } from '../scenario/schema.ts';
 import type { Conclusion, Verified } from '../scenario/verify.ts';
+import { verifyingOnce } from '../scenario/verify.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
 import type { Advice, Figure, TestAction } from '../verification/testAction.ts';
@@ -26,6 +27,8 @@ import { conclusionOf, isRightVerdict } from './marks/verdict.ts';
 import { repairedIn } from './repeats.ts';
 import type { Run } from './run.ts';
 import { rungOf } from './rung.ts';
+import type { Showing } from './showing.ts';
+import { showingOf } from './showing.ts';
 import { lastSitting } from './sitting.ts';
 import type { TruthOfLimit } from './truth.ts';
 import { judgedRight, truthOf } from './truth.ts';
@@ -95,6 +98,8 @@ export interface Debrief {
   readonly verdict: { readonly said: Verdict | null; readonly right: boolean; readonly truth: Conclusion };
   readonly stopped: Verified['stopped'];
   readonly causes: readonly Fault[];
+  /** Where it first shows to a faultless trainee; null where nothing is wrong, or nothing that is allowed shows it. */
+  readonly showing: Showing | null;
   /** What was to be written down and advised, though nothing was broken by it. */
   readonly advice: readonly (Advice & { readonly test: string })[];
   /** What the trainee put right, and whether anything was wrong there. */
@@ -133,6 +138,9 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
   }
   yield null;
   const said = conclusionOf(run)?.verdict ?? null;
+  const sound = scenario.faults.filter((choice) => faultsAmong([choice]).length === 0);
+  const isFaulty = sound.length < scenario.faults.length;
+  const showing = isFaulty ? showingOf(asMet, yield* verifyingOnce(scenario, { faults: sound })) : null;
   const isSure = ({ sure }: DebriefLine) => sure === 'would-sign';
   const sureAndWrong = groupedWrong(tests, isSure);
   const unsureAndWrong = groupedWrong(tests, (line) => !isSure(line));
@@ -142,6 +150,7 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
     verdict: { said, right: isRightVerdict(said, asNow), truth: asNow.conclusion },
     stopped: asMet.stopped,
     causes: faultsAmong(scenario.faults),
+    showing,
     advice: expected.counted.flatMap(({ action, advice }) =>
       advice.map((one) => ({ ...one, test: action.id })),
     ),

@@ -1,18 +1,22 @@
 /** What was really wrong, where, and what was due; told only now. */
 import { memo } from 'react';
 import type { Debrief } from '../../../attempt/debrief.ts';
+import type { Showing } from '../../../attempt/showing.ts';
 import { FAMILIES } from '../../../faults/families.ts';
+import { testTitle } from '../../../words/actions.ts';
 import { causeWords } from '../../../words/causes.ts';
 import { NEXT_WORDS, TELL_WORDS } from '../../words/answers.ts';
+import { shownText } from '../../words/figures.ts';
+import { readingTitle } from '../../words/trade.ts';
 
 export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {
-  const { causes, due } = told;
+  const { causes, due, showing } = told;
   return (
     <section className="stack" aria-labelledby="cause-heading">
       <h2 id="cause-heading">The cause</h2>
       {causes.length === 0 ? <p>Nothing was wrong with this installation and unit.</p> : null}
       {causes.map(({ id, family }) => {
-        const { title, where, cause, hazard } = causeWords(id);
+        const { title, where, cause, hazard, tells } = causeWords(id);
         return (
           <div key={id} className="found">
             <p>
@@ -25,10 +29,17 @@ export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {
               <dd>{cause}</dd>
               <dt>at risk</dt>
               <dd>{hazard}</dd>
+              {tells === undefined ? null : (
+                <>
+                  <dt>shows by</dt>
+                  <dd>{tells}</dd>
+                </>
+              )}
             </dl>
           </div>
         );
       })}
+      {showing === null ? null : <p>{showingText(showing)}</p>}
       <dl className="told">
         <dt>next</dt>
         <dd>{[...new Set(due.next)].map((step) => NEXT_WORDS[step]).join(', or ')}</dd>
@@ -38,3 +49,10 @@ export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {
     </section>
   );
 });
+
+function showingText({ test, read }: Showing): string {
+  const where = `A faultless trainee first meets it in “${testTitle(test)}”`;
+  return read === null
+    ? `${where}, by what is seen, heard or felt.`
+    : `${where}: ${readingTitle(read.met)} reads ${shownText(read.met)}, and on the correct twin ${shownText(read.due)}.`;
+}
