@@ -1,35 +1,51 @@
-/** What each cause of this kind is, where it sits, how it comes about and who is at risk. */
+/** What each cause of this kind is, where it sits, how it comes about, who is at risk and which test tells it. */
 import type { CauseWords } from '../causeWords.ts';
 
 export const penFaults: Readonly<Record<string, CauseWords>> = {
   'pen-open': {
     title: 'The service’s PEN conductor is open',
-    where: 'the joint of the service cable; the parameter is the ground path of the main earthing terminal',
+    where:
+      'the joint of the service cable; the setting is the resistance from the main earthing terminal to the ground',
     cause: 'A corroded joint has parted.',
-    hazard: 'Every earthed part, the vehicle among them, stands at a dangerous voltage.',
+    hazard:
+      'Load current has no neutral to return by, so it lifts the earthing terminal. The vehicle’s body and every earthed part stand at a dangerous voltage.',
+    tells:
+      'The distributor’s earth has no way back to the source, so Ze gives no reading; with everything connected, the loop at the origin reads ohms to tens of ohms through the ground. A high supply loop still gives a Ze, and a loose main earthing conductor leaves Ze right.',
   },
   'pen-open-in-street': {
     title: 'The PEN conductor is open in the street, with neighbours on it',
-    where: 'the distributor’s main, beyond the neighbours; the parameter is their load on each other line',
-    cause: 'A broken main.',
-    hazard: 'Voltage rises until things burn, and every earthed part is live.',
+    where: 'the distributor’s main, beyond the neighbours; the setting is their load on each other line',
+    cause: 'The main in the street is broken.',
+    hazard:
+      'The neighbours’ loads pull the neutral sideways. The voltage to it may rise until equipment burns, and every earthed part and the vehicle’s body become live.',
+    tells:
+      'The neutral shifts, so line to neutral at the origin leaves its limits, and the earthing terminal shows tens of volts to true earth. A supply that is merely high or low leaves the earthing terminal near true earth.',
   },
   'open-pen-blind': {
-    title: 'Open-PEN measure does not act',
+    title: 'The open-PEN measure does not act',
     where: 'the measure’s sensing inside the unit',
-    cause: 'Its sensing has failed, or its electrode was never connected.',
-    hazard: 'With the supply’s PEN broken the vehicle’s body is live.',
+    cause: 'The sensing has failed, or its electrode was never connected.',
+    hazard:
+      'If the supply’s PEN breaks, the vehicle’s body becomes live and stays so for whoever touches it.',
+    tells:
+      'No reading changes while the supply is sound. In the test of the open-PEN measure the outlet stays live and the contactor never opens; a late measure opens after some more seconds.',
   },
   'open-pen-late': {
-    title: 'Open-PEN measure acts too late',
+    title: 'The open-PEN measure acts too late',
     where: 'the measure’s timer inside the unit',
-    cause: 'A fault of its programme.',
-    hazard: 'A long shock from the vehicle’s body.',
+    cause: 'The timer’s programme has a fault.',
+    hazard:
+      'If the supply’s PEN breaks, the vehicle’s body stays live for longer than 5 s. Whoever touches it then gets a long shock.',
+    tells:
+      'In the test of the open-PEN measure, time from the start of the disturbance to the contactor’s sound: it comes after more than 5 s. Wait on before you call the measure dead, as a blind one never opens.',
   },
   'open-pen-leaves-earth': {
-    title: 'Open-PEN measure leaves the protective conductor closed',
+    title: 'The open-PEN measure leaves the protective conductor closed',
     where: 'the measure’s PE pole inside the unit',
-    cause: 'A device that opens line and neutral alone was fitted, or its PE pole is stuck.',
-    hazard: 'The vehicle’s body stays joined to a broken earth.',
+    cause: 'A device that opens only line and neutral was fitted, or the PE pole is stuck.',
+    hazard:
+      'If the supply’s PEN breaks, PE itself becomes live. The vehicle’s body stays joined to it, though charging has stopped.',
+    tells:
+      'The contactor opens in time, so the outlet’s lines go dead and all looks well. During the disturbance, measure between the earthing terminal and PE at the outlet: about 0 V shows that the two are still joined.',
   },
 };

@@ -1,71 +1,103 @@
-/** What each cause of this kind is, where it sits, how it comes about and who is at risk. */
+/** What each cause of this kind is, where it sits, how it comes about, who is at risk and which test tells it. */
 import type { CauseWords } from '../causeWords.ts';
 
 export const supplyWiring: Readonly<Record<string, CauseWords>> = {
   'line-neutral-crossed': {
     title: 'Line and neutral crossed at the unit',
     where: 'the unit’s supply terminals',
-    cause: 'The cores were mixed up.',
-    hazard: 'The neutral is live behind everything that opens the line alone.',
+    cause:
+      'The installer put the line core into the neutral terminal, and the neutral core into the line terminal.',
+    hazard:
+      'A device that opens only the line now opens the neutral. Whoever works behind it finds live parts that seem to be off.',
+    tells:
+      'With line and PE linked at the origin, the unit’s line terminal reads open and its neutral terminal reads R1 + R2. A broken line also reads open, but then the neutral terminal reads open too.',
   },
   'lines-crossed': {
     title: 'Two lines crossed at the unit',
     where: 'the unit’s supply terminals, L2 and L3',
-    cause: 'The cores were landed in the order in which they came.',
-    hazard: 'Lines are loaded other than planned, and the record of the site is wrong.',
+    cause: 'The installer landed the cores in the order in which they came.',
+    hazard:
+      'A three-phase motor would run backwards. Load sharing counts the current on the wrong line, and another line may be overloaded.',
+    tells:
+      'With L2 and PE linked at the origin, the unit’s L3 terminal reads R1 + R2 and L2 reads open. With power, the outlet shows the reverse rotation; a missing line shows none.',
   },
   'line-missing': {
     title: 'A line does not reach the unit',
     where: 'the line core between board and unit',
-    cause: 'A loose link, or a core broken in the run.',
-    hazard: 'The unit is out of use, or runs on fewer lines than it seems to.',
+    cause: 'A link at the board is loose, or the core is broken in the run.',
+    hazard:
+      'Nobody is shocked by the break itself, but the core stays live up to it. The unit stays dark, or the vehicle gets fewer lines than it should.',
+    tells:
+      'R1 + R2 reads over-range for this line alone, and no other terminal reads to PE in its place, as crossed lines would. A contactor pole that never closes lies behind the supply terminals, so R1 + R2 reads right there.',
   },
   'line-loss-unnoticed': {
-    title: 'Does not notice that a line is lost',
+    title: 'The unit does not notice that a line is lost',
     where: 'the unit’s sensing of L2 and L3',
-    cause: 'The sensing wires of the other lines are off.',
-    hazard: 'A vehicle is supplied on fewer lines than it counts on.',
+    cause: 'The sensing wires of L2 and L3 are off.',
+    hazard:
+      'The vehicle goes on charging on fewer lines than it counts on. Its charger may overload the lines that are left, or fail.',
+    tells:
+      'Every reading is right while three lines arrive. Switch off a line other than the one that feeds the electronics: the lines that are left stay live at the outlet, though the unit’s sheet says that it stops.',
   },
   'neutral-missing': {
     title: 'The neutral does not reach the unit',
     where: 'the neutral core between board and unit',
-    cause: 'The core is broken, or was not landed.',
-    hazard: 'A unit that seems dead is live inside.',
+    cause: 'The core is broken, or was not put into its terminal.',
+    hazard: 'The unit seems dead, but its line terminals are live. Whoever opens it may touch them.',
+    tells:
+      'The electronics get no current without a neutral, so the display stays dark at switch-on. R1 + R2 reads right, as only lines are linked there; lock off and measure the neutral core end to end, which reads open.',
   },
   'neutral-joint': {
     title: 'Poor joint in the neutral',
     where: 'the neutral core between board and unit',
     cause: 'A terminal was not tightened.',
-    hazard: 'Heat, and fire in time.',
+    hazard:
+      'The charging current heats the joint for hours. Its insulation chars, and it may set the board or the unit on fire.',
+    tells:
+      'The joint lies in the neutral alone, so a loop test at the outlet reads high from line to neutral and right from line to PE. A worn line pole raises both readings, and a poor PE joint raises line to PE only.',
   },
   'neutral-earth-joined': {
     title: 'Neutral joined to PE at the unit',
     where: 'a link between N and PE at the unit’s supply terminals',
-    cause: 'A well-meant link: the earthing of the site was misread.',
-    hazard: 'Load current runs in the protective conductor, and residual devices are blinded.',
+    cause: 'Somebody misread the earthing of the site and fitted a link that is not wanted.',
+    hazard:
+      'Load current flows in the protective conductor and in everything joined to it. Residual devices trip without a fault, or miss one.',
+    tells:
+      'Insulation of the circuit, unit taken off, reads 0.00 MΩ from neutral to PE. A continuity tester then reads nearly 0 Ω between the two, where damaged insulation reads from some tens of ohms upwards.',
   },
   'breaker-too-slow': {
     title: 'Breaker of a slower type than designed',
     where: 'the circuit’s breaker at the board',
-    cause: 'It was what lay in the van.',
-    hazard: 'An earth fault that the design would clear at once may stay on for seconds.',
+    cause: 'The installer fitted the breaker that was to hand.',
+    hazard:
+      'The breaker needs more current to open at once. An earth fault may stay on for seconds, and the case stays live meanwhile.',
+    tells:
+      'No reading changes, as a breaker’s type has no ohms. The inspection finds the marking; the loop at the outlet then lies above the limit for the marked type, though within the limit for the type in the papers.',
   },
   'supply-loop-high': {
     title: 'Loop impedance of the supply far above what was declared',
     where: 'the supply’s return conductor, before the origin',
-    cause: 'A long run, or a poor joint in the distributor’s cable.',
-    hazard: 'A breaker may not open in time on an earth fault.',
+    cause: 'The service is long, or a joint in the distributor’s cable is poor.',
+    hazard:
+      'Too little fault current flows, so a breaker may open too late. Until then every earthed case stands at a voltage.',
+    tells:
+      'Ze reads above its papers before anything of the site is in the loop, and every loop behind the origin is higher by the same ohms. A loose main earthing conductor leaves Ze right; with the PEN open, Ze gives no reading.',
   },
   'voltage-high': {
     title: 'Supply voltage above its limit',
-    where: 'the supply',
-    cause: 'Local generation, or a transformer tapped too high.',
-    hazard: 'Equipment wears early or fails; a unit may lock out, and rightly so.',
+    where: 'the distributor’s supply',
+    cause: 'Generators nearby lift the voltage, or the transformer is set too high.',
+    hazard: 'Equipment wears out early or fails. The unit may lock out, and it is right to do so.',
+    tells:
+      'Line to neutral at the origin reads above 253 V and hardly moves as a load comes on. With an open PEN it moves by tens of volts, and the earthing terminal rises from true earth.',
   },
   'voltage-low': {
     title: 'Supply voltage below its limit',
-    where: 'the supply',
-    cause: 'A weak network, or a long shared service.',
-    hazard: 'Equipment misbehaves; a unit may lock out, and rightly so.',
+    where: 'the distributor’s supply',
+    cause: 'The network is weak, or many houses share a long service.',
+    hazard:
+      'Motors draw more current and overheat, and electronics switch off. The unit may lock out, and it is right to do so.',
+    tells:
+      'Line to neutral at the origin reads below 216 V even at rest. A poor joint in the circuit drops volts only under load, and between origin and outlet; an open PEN lifts the earthing terminal from true earth.',
   },
 };
