@@ -1,35 +1,49 @@
-/** Wrong designs, which stand in the papers: what each is, where, how it comes about and who is at risk. */
+/** Wrong designs, which stand in the papers: what each is, where, how it comes about, who is at risk and how it shows. */
 import type { CauseWords } from '../causeWords.ts';
 
 export const design: Readonly<Record<string, CauseWords>> = {
   'breaker-over-cable': {
     title: 'Breaker rated higher than its cable carries',
     where: 'the papers: the rating of the circuit’s breaker',
-    cause: 'The next size up was chosen so that it would not trip.',
-    hazard: 'The cable can overheat for hours, and the breaker never opens.',
+    cause: 'The designer chose the next size up so that it would not trip.',
+    hazard:
+      'An overload flows that heats the cable for hours, and the breaker does not open. The cable’s insulation fails, and it can start a fire.',
+    tells:
+      'No reading shows it. In the papers, compare the breaker’s rating with what the cable carries as it is laid: the rating is higher. The breaker fitted is the one in the papers; if they differed, the work would be wrong and not the design.',
   },
   'conductors-too-small-for-run': {
     title: 'Conductors too small for the length of the run',
     where: 'the papers: the area of the circuit’s conductors',
-    cause: 'The cable was chosen by its current alone.',
-    hazard: 'The unit gets too little voltage under load, stops or locks out; the cable runs warm.',
+    cause: 'The designer chose the cable by its current, and did not work out its volt drop.',
+    hazard:
+      'None to people at first: too little voltage reaches the unit under load, so it stops or locks out. The cable runs warm.',
+    tells:
+      'Work out the volt drop from length, area and current in the papers: it is over the limit. Measured R1 + R2 agrees with the papers; with a bad joint it would be higher than they say.',
   },
   'insulation-not-counted': {
     title: 'Thermal insulation round the cable not counted',
     where: 'the papers: how the cable is laid',
-    cause: 'The wall was insulated by others, and the cable chosen as if it were clipped to it.',
-    hazard: 'The cable cannot lose its heat there, and its insulation fails in time.',
+    cause: 'Others insulated the wall. The designer chose the cable as if it were clipped to the surface.',
+    hazard:
+      'The cable cannot lose its heat inside the insulation. It overheats at a current that the breaker allows, and can start a fire.',
+    tells:
+      'No reading shows it, for the conductors are right when cold. In the papers, look for the length inside insulation, and reduce what the cable carries: it falls below the breaker’s rating.',
   },
   'protective-too-small': {
     title: 'Protective conductor too small for the fault current',
     where: 'the papers: the area of the protective conductor',
-    cause: 'Nobody did the sum.',
-    hazard: 'It can burn open in a fault, and the case stays live.',
+    cause: 'Nobody worked out the heat of a fault (the adiabatic sum).',
+    hazard:
+      'An earth fault heats the conductor until it burns open. The case then stays live for whoever touches it.',
+    tells:
+      'Work out the least area from fault current and clearing time in the papers: the conductor is smaller. Its measured resistance agrees with the papers; one fitted smaller than they say would read higher.',
   },
   'service-overloaded': {
     title: 'Service too small for house and unit together',
     where: 'the papers: what house and unit ask of the service',
-    cause: 'The unit was counted with diversity, as a cooker is.',
-    hazard: 'The service’s fuse and tails run hot for hours, and the fuse may go.',
+    cause: 'The unit was counted with diversity, like a cooker, but it draws full current for hours.',
+    hazard: 'The service’s fuse and tails run hot for hours. The fuse can blow, or its holder can burn.',
+    tells:
+      'No reading on an idle site shows it. Add the house’s demand and the unit’s set current in the papers: the sum is over the service’s rating. No load limit and no service sensor on the sheet brings it down.',
   },
 };
