@@ -7,5 +7,5 @@ export interface CauseWords {
   /** Who is at risk, and how; left out of what is no fault. */
   readonly hazard?: string;
   /** How it shows in a reading, and which test tells it from what looks alike. */
-  readonly tells?: string;
+  readonly tells: string;
 }

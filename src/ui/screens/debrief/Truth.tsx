@@ -29,12 +29,8 @@ export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {
               <dd>{cause}</dd>
               <dt>at risk</dt>
               <dd>{hazard}</dd>
-              {tells === undefined ? null : (
-                <>
-                  <dt>shows by</dt>
-                  <dd>{tells}</dd>
-                </>
-              )}
+              <dt>shows by</dt>
+              <dd>{tells}</dd>
             </dl>
           </div>
         );
