@@ -606,6 +606,7 @@ export async function inHand(page: Page, least = 0): Promise<Run> {
 
 const LABELS: Readonly<Partial<Record<keyof Position, readonly [string, (value: unknown) => string]>>> = {
   supply: ['supply', (value) => (value === 'on' ? 'on' : 'off, all poles, locked')],
+  main: ['main switch', (value) => (value === 'on' ? 'on' : 'off, locked')],
   cover: ['unit’s cover', String],
   unit: ['unit’s conductors', String],
   pilot: ['its pilot (CP)', (value) => SHORTED[String(value)] ?? ''],
