@@ -33,8 +33,10 @@ async function exportAndMark(page: Page) {
 
 /** Marks as the page shows them: by part, and the total. */
 async function marksShown(page: Page) {
-  const rows = await page.getByRole('table', { name: 'Marks by part' }).getByRole('row').allInnerTexts();
-  const parts = rows.map((row) => {
+  // Under each part's row is one that says how it comes about, which has no header.
+  const rows = page.getByRole('table', { name: 'Marks by part' }).getByRole('row');
+  const ofParts = rows.filter({ has: page.getByRole('rowheader') });
+  const parts = (await ofParts.allInnerTexts()).map((row) => {
     const [, part = '', mark] = /^(\w+)\s+([\d.]+) of \d+/.exec(row) ?? [];
     return [part, Number(mark)] as const;
   });
