@@ -9,6 +9,7 @@ import * as v from 'valibot';
 import { operationSchema } from '../bench/operation.ts';
 import { FAMILIES, type Family } from '../faults/families.ts';
 import { NEXT_STEPS, TELL } from '../faults/fault.ts';
+import { asWritten, isConverted, type WRITTEN } from './written.ts';
 
 /** Of the engine whose readings an attempt holds; a change that alters any reading or mark raises it. */
 export const ENGINE = '2.0.0';
@@ -179,8 +180,6 @@ export const attemptSchema = v.looseObject({
   /** As the page that wrote the file had them; never believed. */
   marks: v.optional(v.unknown()),
 });
-/** Under it stands a file of an older format as it was written. A file cannot hold it, and none is written with it. */
-export const WRITTEN: unique symbol = Symbol.for('attempt as written');
 export interface Attempt {
   format: typeof FORMAT;
   engine: string;
@@ -197,11 +196,6 @@ export interface Written extends Omit<Attempt, 'format' | 'entries'> {
   format: number;
   entries: readonly { readonly kind: Kind; readonly hash: string }[];
 }
-
-/** What is kept, handed in and hashed: the file as it was written, where it was converted. */
-export const asWritten = (attempt: Attempt): Written => attempt[WRITTEN] ?? attempt;
-/** Converted from an older format: it is told and marked, and not gone on with. */
-export const isConverted = (attempt: Attempt): boolean => attempt[WRITTEN] !== undefined;
 
 /** The first engine whose chains begin with the trainee's label too; older ones are checked as they were made. */
 const LABELLED = [1, 4];

@@ -16,7 +16,7 @@ import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
 import type { Advice, Figure, TestAction } from '../verification/testAction.ts';
 import type { Answer, Attempt, EntryOf, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
-import { isConverted, SURENESS } from './attempt.ts';
+import { SURENESS } from './attempt.ts';
 import type { Line } from './lines.ts';
 import { isRightFigure, testFigures } from './lines.ts';
 import type { Marks } from './mark.ts';
@@ -33,6 +33,7 @@ import { lastSitting } from './sitting.ts';
 import type { TruthOfLimit } from './truth.ts';
 import { judgedRight, truthOf } from './truth.ts';
 import { countingEntries, firstPrediction } from './untimely.ts';
+import { isConverted } from './written.ts';
 
 export interface DebriefLine {
   readonly test: string;

@@ -7,10 +7,11 @@ import { actionNamed } from '../verification/actions.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import { testsToRepeat } from '../verification/testsToRepeat.ts';
 import type { EntryOf, LeftOut } from './attempt.ts';
-import { IN_WORDS, isConverted } from './attempt.ts';
+import { IN_WORDS } from './attempt.ts';
 import type { Run } from './run.ts';
 import { lastSitting } from './sitting.ts';
 import { truthOf } from './truth.ts';
+import { isConverted } from './written.ts';
 
 /**
  * - `not-applicable`: the papers give it nothing to test;

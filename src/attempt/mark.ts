@@ -15,13 +15,14 @@ import type { Verified, VerifiedAction } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
 import type { Attempt } from './attempt.ts';
 import { differences } from './claims.ts';
-import type { Expected, PartMark, Rate } from './marks/counted.ts';
+import type { Expected, PartMark } from './marks/counted.ts';
 import type { DiagnosisSum } from './marks/diagnosis.ts';
 import { diagnosisMark } from './marks/diagnosis.ts';
 import type { Hurdle } from './marks/hurdles.ts';
 import { hurdlesNotMet } from './marks/hurdles.ts';
 import type { JudgementSum } from './marks/judgement.ts';
 import { judgementMark } from './marks/judgement.ts';
+import type { ObservationSum } from './marks/observation.ts';
 import { observationMark } from './marks/observation.ts';
 import { isDone } from './marks/occasions.ts';
 import type { PredictionSum } from './marks/prediction.ts';
@@ -50,7 +51,7 @@ export interface CriticalAct {
 export interface Sums {
   /** Null where the lines were filled in. */
   readonly prediction: PredictionSum | null;
-  readonly observation: Rate;
+  readonly observation: ObservationSum;
   readonly judgement: JudgementSum;
   readonly record: RecordSum;
   readonly diagnosis: DiagnosisSum;
@@ -126,6 +127,7 @@ export function* marking(scenario: Scenario, attempt: Attempt): Generator<null, 
   const hurdles = hurdlesNotMet({
     isRightVerdict: isRightVerdict(conclusionOf(run)?.verdict, asNow),
     shares,
+    ofFigures: observation.ofFigures,
     judgement,
     weights,
   });

@@ -6,12 +6,13 @@ import type { Reading } from '../bench/reading.ts';
 import { roundTo } from '../bench/reading.ts';
 import type { Observed } from '../verification/observed.ts';
 import type { EntryOf } from './attempt.ts';
-import { isConverted, TYPED_UNITS } from './attempt.ts';
+import { TYPED_UNITS } from './attempt.ts';
 import { showsTripTime } from './display.ts';
 import type { Run, Taken } from './run.ts';
 import type { Sitting } from './sitting.ts';
 import { samplesBefore, samplesIn } from './sitting.ts';
 import { countingEntries } from './untimely.ts';
+import { isConverted } from './written.ts';
 
 export type Typed = EntryOf<'observation'>;
 

@@ -4,7 +4,7 @@
  * business of whoever calls; the database itself is in database.ts.
  */
 import type { Attempt } from '../attempt/attempt.ts';
-import { asWritten } from '../attempt/attempt.ts';
+import { asWritten } from '../attempt/written.ts';
 import type { About } from './about.ts';
 import { aboutOf, factsOf } from './about.ts';
 import type { Transaction } from './database.ts';

@@ -21,8 +21,8 @@
  */
 import * as v from 'valibot';
 import type { Written } from '../attempt/attempt.ts';
-import { asWritten } from '../attempt/attempt.ts';
 import { parsingAttempt, readingAttempt, readingToReplay } from '../attempt/file.ts';
+import { asWritten } from '../attempt/written.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { check, parseJson } from '../scenario/problems.ts';

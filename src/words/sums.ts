@@ -3,6 +3,7 @@ import type { Marks } from '../attempt/mark.ts';
 import type { Rate } from '../attempt/marks/counted.ts';
 import type { DiagnosisSum, Grade } from '../attempt/marks/diagnosis.ts';
 import type { Hurdle } from '../attempt/marks/hurdles.ts';
+import type { ObservationSum } from '../attempt/marks/observation.ts';
 import type { PredictionSum } from '../attempt/marks/prediction.ts';
 import type { ReasonsSum } from '../attempt/marks/reasons.ts';
 import type { PartName } from '../scenario/schema.ts';
@@ -13,7 +14,7 @@ export const HURDLE_WORDS: Readonly<Record<Hurdle, string>> = {
     'judgement is under 60 %, or more than half of what was wrong, of what the unit did, or of what it did not, was passed over',
   diagnosis: 'diagnosis is under half',
   prediction: 'prediction is under half, with guessing taken off',
-  observation: 'fewer than half of the figures are typed as shown',
+  observation: 'fewer than half of the readings, or of those with a figure other than 0, are typed as shown',
 };
 
 const of = ({ right, of: all }: Rate): string => `${right} of ${all}`;
@@ -24,7 +25,7 @@ export function sumText({ sums }: Pick<Marks, 'sums'>, part: PartName): string {
     case 'prediction':
       return sums.prediction === null ? 'given, not marked' : predictionText(sums.prediction);
     case 'observation':
-      return sums.observation.of === 0 ? 'nothing to read' : `typed as shown ${of(sums.observation)}`;
+      return sums.observation.of === 0 ? 'nothing to read' : observationText(sums.observation);
     case 'judgement': {
       const { accepted, rejected } = sums.judgement;
       const wrong = rejected.of === 0 ? 'nothing to reject' : `rejected ${of(rejected)}`;
@@ -41,6 +42,9 @@ export function sumText({ sums }: Pick<Marks, 'sums'>, part: PartName): string {
       return sums.reasons === null ? 'nothing concluded' : reasonsText(sums.reasons);
   }
 }
+
+const observationText = ({ right, of: all, figures }: ObservationSum): string =>
+  `typed as shown ${of({ right, of: all })}${figures.of === 0 || figures.of === all ? '' : ` (figures other than 0: ${of(figures)})`}`;
 
 /** Every part's sum as `mark` prints it: "judgement 18.8 of 30: accepted 171 of 171, rejected 1 of 4". */
 export const sumsInWords = (marks: Marks): Readonly<Record<PartName, string>> =>

@@ -2,12 +2,13 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { Attempt, EntryOf } from '../../src/attempt/attempt.ts';
-import { appended, digestOf, headOf, isConverted } from '../../src/attempt/attempt.ts';
+import { appended, digestOf, headOf } from '../../src/attempt/attempt.ts';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { makeAttemptText, parseAttempt } from '../../src/attempt/file.ts';
 import { FORMAT_1_LINES } from '../../src/attempt/format1Lines.ts';
 import { mark } from '../../src/attempt/mark.ts';
 import { summaryOf } from '../../src/attempt/summary.ts';
+import { isConverted } from '../../src/attempt/written.ts';
 
 const textOf = (name: string): string =>
   readFileSync(new URL(`../golden/${name}.json`, import.meta.url), 'utf8');

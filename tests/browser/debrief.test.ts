@@ -137,7 +137,7 @@ test('the working out can be cancelled and taken up again', async () => {
   await page.getByText('What each test told was not worked out.').waitFor();
   await button(page, 'Work it out').click();
   await page.getByText('Time line in figures: what each test told').click();
-  await page.getByText('Left at the end: 1. nothing wrong.').waitFor({ timeout: 120_000 });
+  await page.getByText('Left at the end: 1. nothing is wrong.').waitFor({ timeout: 120_000 });
   expect(await button(page, 'Cancel').count()).toBe(0);
   await page.context().close();
 });

@@ -14,9 +14,9 @@ test('the first screen comes with little, and all of it is bounded', async () =>
     const first = await scriptsLoaded(page);
     expect(first.length).toBeGreaterThan(0);
     expect(scriptsOfAll()).toEqual(expect.arrayContaining([...first]));
-    expect(sizeOf(first).gzip).toBeLessThanOrEqual(120);
+    expect(sizeOf(first).gzip).toBeLessThanOrEqual(95);
     // As an https host sends it to a browser of today; the gzip figure is printed by `npm run bench`.
-    expect(sizeOf(scriptsOfAll()).brotli).toBeLessThanOrEqual(250);
+    expect(sizeOf(scriptsOfAll()).brotli).toBeLessThanOrEqual(290);
   } finally {
     await browser.close();
     await built.close();

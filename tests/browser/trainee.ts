@@ -480,10 +480,14 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
   const figure = reading.getByLabel(/^(it shows|high half|tripped after, ms)$/);
   const isNone = /no reading:/.test(text);
   if (isNone) await take(reading.getByLabel('sign'), 'no reading');
-  else if (/no trip/.test(shown)) await take(reading.getByLabel('sign'), 'no trip');
+  // What the instrument shows stands before the fields, one of whose choices is "no trip" as well.
+  else if (/no trip|[\d.]+\s?ms/u.exec(shown)?.[0] === 'no trip')
+    await take(reading.getByLabel('sign'), 'no trip');
   else {
     const { number, unit, over } = figureIn(shown);
-    await type(figure, `${over ? '> ' : ''}${number} ${unit}`);
+    // A time stands in its one unit, which its label names.
+    const isTimed = await reading.getByLabel('tripped after, ms').isVisible();
+    await type(figure, isTimed ? number : `${over ? '> ' : ''}${number} ${unit}`);
   }
   let last = figure;
   const period = /a to b\s([\d.]+)\sms.*period\s([\d.]+)\sms/su.exec(shown);

@@ -69,7 +69,9 @@ test('no page before the lock differs from the sound unit’s, whatever the faul
   expect(sound).toHaveLength(13);
   expect(sound.join('\n')).not.toMatch(/seen:|heard:|you wrote|\d\s?(kΩ|MΩ) ±/u);
   const possible = CATALOGUE.filter(
-    ({ id, kind }) => kind === 'fault' && parseScenario(withFault([{ fault: id }])).ok,
+    // A wrong design stands in the papers, which are there to be read before any test.
+    ({ id, kind, alter }) =>
+      kind === 'fault' && alter === undefined && parseScenario(withFault([{ fault: id }])).ok,
   );
   const oneOfEach = possible.filter(
     ({ family }, i) => possible.findIndex((other) => other.family === family) === i,

@@ -100,11 +100,13 @@ const expectedTests = (scenario: Scenario): readonly TestAction[] =>
   toItsEnd(verifyingOnce(scenario)).actions.map(({ action }) => action);
 
 function tenPerCent(shown: NotedOf<'observation'>): NotedOf<'observation'> {
-  const { value, low } = shown;
+  const raised = (['low', 'duty', 'amps', 'tripMs'] as const).flatMap((name) =>
+    shown[name] === undefined ? [] : [[name, 1.1 * shown[name]] as const],
+  );
   return {
     ...shown,
-    value: value === null ? null : 1.1 * value,
-    ...(low === undefined ? {} : { low: 1.1 * low }),
+    value: shown.value === null ? null : 1.1 * shown.value,
+    ...Object.fromEntries(raised),
   };
 }
 

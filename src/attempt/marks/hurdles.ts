@@ -17,20 +17,28 @@ export interface Reached {
   readonly isRightVerdict: boolean;
   /** Share of each part, 0 to 1, before it is weighed. */
   readonly shares: Readonly<Record<PartName, number>>;
+  /** Share of the readings with a figure that was typed as shown, 0 to 1. */
+  readonly ofFigures: number;
   readonly judgement: Pick<JudgementMark, 'rejected' | 'leastOfLines'>;
   /** What each part is out of; nothing for predictions that were given. */
   readonly weights: Readonly<Record<PartName, number>>;
 }
 
 /** Those not met, in one order. */
-export function hurdlesNotMet({ isRightVerdict, shares, judgement, weights }: Reached): readonly Hurdle[] {
+export function hurdlesNotMet({
+  isRightVerdict,
+  shares,
+  ofFigures,
+  judgement,
+  weights,
+}: Reached): readonly Hurdle[] {
   const isMet: Readonly<Record<Hurdle, boolean>> = {
     verdict: isRightVerdict,
     // One answer to every line gets near to 60 % of a sound unit: each kind has to be seen.
     judgement: shares.judgement >= JUDGEMENT && judgement.rejected >= HALF && judgement.leastOfLines >= HALF,
     diagnosis: shares.diagnosis >= HALF,
     prediction: shares.prediction >= HALF,
-    observation: shares.observation >= HALF,
+    observation: shares.observation >= HALF && ofFigures >= HALF,
   };
   return HURDLES.filter((name) => !isMet[name] && (name === 'verdict' || weights[name] > 0));
 }

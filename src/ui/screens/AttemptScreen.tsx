@@ -3,7 +3,7 @@
  * after every change, and shows the screen that belongs to where the attempt is.
  */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import { isConverted } from '../../attempt/attempt.ts';
+import { isConverted } from '../../attempt/written.ts';
 import type { KeepProblem } from '../../store/keepProblem.ts';
 import { changeAbout, keptAttempts } from '../../store/keptAttempt.ts';
 import type { AttemptActor, AttemptState } from '../flow/attemptMachine.ts';

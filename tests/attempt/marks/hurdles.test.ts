@@ -7,6 +7,7 @@ import { PARTS } from '../../../src/scenario/schema.ts';
 const least: Reached = {
   isRightVerdict: true,
   shares: { prediction: 0.5, observation: 0.5, judgement: 0.6, record: 0, diagnosis: 0.5, reasons: 0 },
+  ofFigures: 0.5,
   judgement: { rejected: 0.5, leastOfLines: 0.5 },
   weights: PARTS,
 };
@@ -20,6 +21,7 @@ describe('a little less', () => {
     ['verdict', { isRightVerdict: false }],
     ['prediction', { shares: { ...least.shares, prediction: 0.49 } }],
     ['observation', { shares: { ...least.shares, observation: 0.49 } }],
+    ['observation', { ofFigures: 0.49 }],
     ['judgement', { shares: { ...least.shares, judgement: 0.59 } }],
     ['judgement', { judgement: { rejected: 0.49, leastOfLines: 1 } }],
     ['judgement', { judgement: { rejected: 1, leastOfLines: 0.49 } }],
