@@ -80,6 +80,10 @@ export type Goal =
   | { readonly what: 'tests left out'; readonly tests: readonly string[] }
   | { readonly what: 'verdict' | 'repeats' | 'judgements' | 'another unit' };
 
+/** The tests that a goal speaks of, by their ids. */
+export const goalTests = (goal: Goal): readonly string[] =>
+  goal.what === 'wrong line' ? [goal.line.test] : goal.what === 'tests left out' ? goal.tests : [];
+
 export interface DebriefTest {
   readonly test: string;
   readonly done: boolean;

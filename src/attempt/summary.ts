@@ -5,7 +5,7 @@
  */
 import type { Sure, Verdict } from './attempt.ts';
 import { ENGINE } from './attempt.ts';
-import type { Debrief, DebriefLine } from './debrief.ts';
+import type { Debrief, DebriefLine, DebriefTest } from './debrief.ts';
 
 /** Lines of one topic: how many were predicted and judged, and how many of them wrongly. */
 export interface Topic {
@@ -14,6 +14,17 @@ export interface Topic {
   readonly predictedWrong: number;
   readonly judged: number;
   readonly judgedWrong: number;
+}
+
+/** How one test went. */
+export interface TestOutcome {
+  readonly test: string;
+  /** False: it was due and left out. */
+  readonly done: boolean;
+  /** Done, and nothing of it predicted or judged wrongly. */
+  readonly right: boolean;
+  /** Some line of it was wrongly predicted, and would have been signed for. */
+  readonly sureAndWrong: boolean;
 }
 
 export interface Summary {
@@ -34,6 +45,8 @@ export interface Summary {
   /** In how many places the file and its replay differ, or something came at the wrong time. */
   readonly differs: number;
   readonly topics: readonly Topic[];
+  /** Not in what an earlier version kept. */
+  readonly tests?: readonly TestOutcome[];
   readonly calibration: readonly { readonly sure: Sure; readonly right: number; readonly of: number }[];
 }
 
@@ -51,14 +64,31 @@ export function summaryOf({ run, marks, verdict, tests, calibration }: Debrief):
     total: marks.total,
     of: Object.values(run.scenario.marking.weights ?? {}).reduce((sum, weight) => sum + weight, 0) || 100,
     differs: marks.differs.length + marks.untimely.length,
+    tests: tests.flatMap((one) => (one.done || one.counts ? [outcomeOf(one)] : [])),
     topics: topicsOf(tests.flatMap(({ lines }) => lines)),
     calibration,
   };
 }
 
-/** A summary holds as long as the log and the engine are those it was worked out with. */
+/** A summary holds as long as the log and the engine are those it was worked out with, and nothing is missing in it. */
 export const holdsFor = (summary: Summary | null, head: string | null): summary is Summary =>
-  summary !== null && summary.engine === ENGINE && summary.head === head;
+  summary?.tests !== undefined && summary.engine === ENGINE && summary.head === head;
+
+function outcomeOf({ test, done, given, lines, figures, limits }: DebriefTest): TestOutcome {
+  const isPredicted = (line: DebriefLine) => line.predicted === line.right || line.leftAlone;
+  return {
+    test,
+    done,
+    right:
+      done &&
+      (given || (lines.every(isPredicted) && figures.every(({ isRight }) => isRight))) &&
+      lines.every(({ judged, judgement }) => judged === judgement) &&
+      limits.every(({ judged, right }) => judged === right),
+    sureAndWrong: lines.some(
+      ({ predicted, right, sure }) => predicted !== null && predicted !== right && sure === 'would-sign',
+    ),
+  };
+}
 
 const topicsOf = (lines: readonly DebriefLine[]): readonly Topic[] =>
   [...new Set(lines.map((line) => line.topic))].map((topic) => {

@@ -12,6 +12,8 @@ export interface About {
   readonly head: string | null;
   readonly entries: number;
   readonly title: string;
+  /** The scenario's id. Not in what an earlier version kept. */
+  readonly scenario?: string;
   readonly support: 'guided' | 'practice' | 'assessment';
   /** Not in what an earlier version kept. */
   readonly rung?: Rung;
@@ -39,19 +41,20 @@ export interface About {
 
 type FromLog = Pick<
   About,
-  'first' | 'head' | 'entries' | 'title' | 'support' | 'rung' | 'trainee' | 'concluded'
+  'first' | 'head' | 'entries' | 'title' | 'scenario' | 'support' | 'rung' | 'trainee' | 'concluded'
 >;
 
 /** What the log itself says. */
 export function factsOf(attempt: Written): FromLog {
   const { entries, scenario, trainee } = attempt;
-  const { title, support } = (scenario ?? {}) as { title?: unknown; support?: unknown };
+  const { id, title, support } = (scenario ?? {}) as { id?: unknown; title?: unknown; support?: unknown };
   const supported = support === 'assessment' || support === 'guided' ? support : 'practice';
   return {
     first: entries[0]?.hash ?? null,
     head: entries.at(-1)?.hash ?? null,
     entries: entries.length,
     title: typeof title === 'string' ? title : 'An attempt without a title',
+    ...(typeof id === 'string' ? { scenario: id } : {}),
     support: supported,
     rung: rungOf(supported, attempt),
     trainee: trainee ?? null,

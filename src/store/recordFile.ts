@@ -11,7 +11,7 @@
  *     isGuest    true: opened from a file and not worked on; it counts for nobody's record
  *     attempt    the attempt's own file as it is (its log is replayed before anything is told of it)
  *     draft      the place it was left at, and what is not yet in its log; absent once it is concluded
- *   goal       { text, at }, or null
+ *   goal       { text, at, tests }, or null; `tests`: the ids of those it speaks of, where it does
  *   unreadable what was kept as an attempt and is none that could be read: { id, text }, as it was; absent where there
  *              is nothing of the kind. Whoever brings it in tries again.
  *
@@ -50,7 +50,11 @@ const keptItem = v.looseObject({
   attempt: v.unknown(),
   draft: v.optional(v.unknown()),
 });
-const goalSchema = v.object({ text: v.pipe(v.string(), v.maxLength(300)), at: moment });
+const goalSchema = v.object({
+  text: v.pipe(v.string(), v.maxLength(300)),
+  at: moment,
+  tests: v.exactOptional(v.pipe(v.array(v.pipe(v.string(), v.maxLength(60))), v.maxLength(100))),
+});
 const recordSchema = v.looseObject({
   format: v.literal(1),
   attempts: v.pipe(v.array(keptItem), v.maxLength(5000)),

@@ -6,6 +6,8 @@ export interface Goal {
   readonly text: string;
   /** ms since 1970 */
   readonly at: number;
+  /** The tests that it speaks of, where a debrief suggested it and it speaks of any. */
+  readonly tests?: readonly string[];
 }
 
 /** Kept under the name of an attempt, and none that can be read. */

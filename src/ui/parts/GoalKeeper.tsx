@@ -7,6 +7,7 @@ import { useEffect, useState } from 'react';
 import type { KeepProblem } from '../../store/keepProblem.ts';
 import { problemOf } from '../../store/keepProblem.ts';
 import { keepGoal, keptGoal } from '../../store/keptRecord.ts';
+import type { Goal } from '../../store/recordText.ts';
 import { wellFormed } from '../../store/wellFormed.ts';
 import { WHY_NOT_KEPT } from '../words/keeping.ts';
 import { TextField } from './TextField.tsx';
@@ -16,11 +17,13 @@ const LONGEST = 300;
 interface Props {
   /** What the debrief found; without it only one's own is written. */
   readonly suggested?: string;
+  /** The tests that the suggested one speaks of: the first screen leads to them. */
+  readonly tests?: readonly string[];
   /** The goal that is kept, where it has been read already: then nothing moves when it is read again. */
   readonly kept?: string | null;
 }
 
-export function GoalKeeper({ suggested, kept: first = null }: Props) {
+export function GoalKeeper({ suggested, tests = [], kept: first = null }: Props) {
   const [goal, setGoal] = useState<string | null>(first);
   const [problem, setProblem] = useState<KeepProblem | null>(null);
   const [isWriting, setIsWriting] = useState(false);
@@ -37,7 +40,7 @@ export function GoalKeeper({ suggested, kept: first = null }: Props) {
   }, []);
   const keep = async (text: string | null) => {
     try {
-      await keepGoal(text === null ? null : { text: wellFormed(text.slice(0, LONGEST)), at: Date.now() });
+      await keepGoal(text === null ? null : goalOf(text, text === suggested ? tests : []));
       setGoal(text);
       setIsWriting(false);
       setProblem(null);
@@ -95,6 +98,12 @@ export function GoalKeeper({ suggested, kept: first = null }: Props) {
     </div>
   );
 }
+
+const goalOf = (text: string, tests: readonly string[]): Goal => ({
+  text: wellFormed(text.slice(0, LONGEST)),
+  at: Date.now(),
+  ...(tests.length === 0 ? {} : { tests }),
+});
 
 interface OwnProps {
   readonly first: string;

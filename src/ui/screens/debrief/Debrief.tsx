@@ -5,7 +5,7 @@
 
 import { useCallback, useMemo } from 'react';
 import type { Debrief as Told } from '../../../attempt/debrief.ts';
-import { debriefing } from '../../../attempt/debrief.ts';
+import { debriefing, goalTests } from '../../../attempt/debrief.ts';
 import { eliminating, seekingUndone } from '../../../attempt/elimination.ts';
 import { rungOf } from '../../../attempt/rung.ts';
 import { tellingStep, timelineOf } from '../../../attempt/timeline.ts';
@@ -154,7 +154,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
           />
           <section className="stack" aria-labelledby="goal-heading">
             <h2 id="goal-heading">One goal for next time</h2>
-            <GoalKeeper suggested={goalText(told.goal)} />
+            <GoalKeeper suggested={goalText(told.goal)} tests={goalTests(told.goal)} />
           </section>
         </div>
         <div className="wide-stack">

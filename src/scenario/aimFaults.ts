@@ -1,0 +1,51 @@
+/**
+ * Which faults of the catalogue may be drawn in a job of one aim: those with which the tests before it could all be
+ * signed, and with which a faultless trainee finds the unit not sound by the aim's tests alone, by a line or limit that
+ * points to where the fault is: else it could be seen and not found. Works out what aimFaults.json holds.
+ */
+import { CATALOGUE, entryNamed } from '../faults/catalogue.ts';
+import type { Family } from '../faults/families.ts';
+import { jobWith } from './aimJobs.ts';
+import type { AimId, SiteId } from './aims.ts';
+import { AIMS, SITES } from './aims.ts';
+import { readScenario } from './scenario.ts';
+import type { VerifiedAction } from './verify.ts';
+import { verify } from './verify.ts';
+
+export type AimFaults = Readonly<Record<SiteId, Readonly<Record<AimId, readonly string[]>>>>;
+
+export const ALL_FAULTS: readonly string[] = CATALOGUE.filter(({ kind }) => kind === 'fault').map(
+  ({ id }) => id,
+);
+
+/** The seed that the table is worked out with. What reads too near a limit to be told with another one is not kept out. */
+const SEED = 1;
+
+/** Whether a fault, at its usual size, shows in the tests of this aim on this kind of site and in none handed over. */
+export function showsInAim(aim: AimId, site: SiteId, fault: string, seed: number = SEED): boolean {
+  const read = readScenario(jobWith({ aim, site, seed }, { title: aim, faults: [fault] }));
+  // Refused: it cannot be on this site, or a test handed over could not have been signed.
+  if (!read.ok) return false;
+  const { conclusion, actions } = verify(read.scenario);
+  const family = entryNamed(fault)?.family;
+  return conclusion === 'not sound' && actions.some((action) => pointsOf(action).some((at) => at === family));
+}
+
+/** Where what is broken in a test says to look. */
+const pointsOf = ({ expectations, limits }: VerifiedAction): readonly Family[] => [
+  ...expectations
+    .filter(({ finding }) => finding === 'broken')
+    .flatMap(({ expectation }) => expectation.points),
+  ...limits.filter(({ pass }) => !pass).flatMap(({ limit }) => limit.points),
+];
+
+const table = <K extends string, T>(keys: readonly K[], of: (key: K) => T): Readonly<Record<K, T>> =>
+  Object.fromEntries(keys.map((key) => [key, of(key)])) as Record<K, T>;
+
+export const workOutAimFaults = (): AimFaults =>
+  table(SITES, (site) =>
+    table(
+      AIMS.map(({ id }) => id),
+      (aim) => ALL_FAULTS.filter((fault) => showsInAim(aim, site, fault)),
+    ),
+  );

@@ -1,0 +1,78 @@
+/**
+ * The twelve aims: what a verification is to find out, one question each, with the tests that answer it, in order. Every
+ * test action belongs to exactly one. The questions in words are in src/words/aims.ts. And the kinds of site that they
+ * are asked on.
+ */
+
+interface AimTests {
+  readonly id: string;
+  /** Test actions by their ids; those that the papers give nothing to test for are left out of a job. */
+  readonly tests: readonly string[];
+}
+
+export const AIMS = [
+  { id: 'design', tests: ['papers'] },
+  { id: 'dead', tests: ['instruments', 'isolate', 'prove-dead'] },
+  { id: 'earth', tests: ['pe-circuit', 'pe-outlet', 'electrode', 'ze'] },
+  { id: 'insulation', tests: ['insulation-circuit', 'insulation-unit', 'insulation-outlet'] },
+  { id: 'wiring', tests: ['inspect', 'r1r2-polarity', 'poles-open', 'coding', 'make-good'] },
+  {
+    id: 'supply',
+    tests: ['pfc', 'supply-volts', 'energise', 'supply-return', 'lost-line', 'open-pen'],
+  },
+  { id: 'outlet-dead', tests: ['state-a', 'unplug', 'release'] },
+  { id: 'offer', tests: ['state-b', 'coding-sizes', 'limit', 'sharing'] },
+  { id: 'lets-go', tests: ['hold', 'state-c', 'c-to-b', 'state-d', 'stop'] },
+  { id: 'clears', tests: ['loop', 'volt-drop'] },
+  {
+    id: 'leakage',
+    tests: [
+      'residual-origin',
+      'residual-half',
+      'residual-rated',
+      'residual-five',
+      'residual-ramp',
+      'half-wave',
+      'dc-ramp',
+      'dc-step',
+      'residual-again',
+    ],
+  },
+  {
+    id: 'refuses',
+    tests: ['pilot-short', 'pilot-open', 'diode', 'diode-in-c', 'pe-open', 'recovery', 'finish'],
+  },
+] as const satisfies readonly AimTests[];
+
+export type AimId = (typeof AIMS)[number]['id'];
+export type Aim = AimTests & { readonly id: AimId };
+
+/** Null where no aim has this id. */
+export const aimNamed = (id: string): Aim | null => AIMS.find((aim) => aim.id === id) ?? null;
+
+/** The aim that a test action belongs to; null where there is no such test. */
+export const aimOf = (test: string): AimId | null =>
+  AIMS.find(({ tests }: AimTests) => tests.includes(test))?.id ?? null;
+
+/** Supply and unit: single-phase and tethered on each earthing, three-phase with a socket-outlet. */
+export const SITES = ['single-pme', 'single-tns', 'single-tt', 'three-socket'] as const;
+export type SiteId = (typeof SITES)[number];
+
+export const isSite = (id: string): id is SiteId => (SITES as readonly string[]).includes(id);
+
+/** What a job of one aim is made of. */
+export interface AimJob {
+  readonly aim: AimId;
+  readonly site: SiteId;
+  /** A whole number from 0 to `GREATEST_SEED`. */
+  readonly seed: number;
+}
+
+export const GREATEST_SEED = 2_147_483_647;
+
+/** The id of the job's scenario. */
+export const aimJobId = ({ aim, site, seed }: AimJob): string => `aim-${aim}-${site}-${seed}`;
+
+/** The aim that a scenario's id is of; null where it is no job of one aim. */
+export const aimInId = (id: string): AimId | null =>
+  AIMS.find((aim) => SITES.some((site) => new RegExp(`^aim-${aim.id}-${site}-\\d+$`).test(id)))?.id ?? null;

@@ -1,0 +1,61 @@
+/** The twelve aims in words: the question, and what is done to answer it. */
+import type { AimId } from '../scenario/aims.ts';
+
+interface AimWords {
+  readonly question: string;
+  readonly line: string;
+}
+
+export const AIM_WORDS: Readonly<Record<AimId, AimWords>> = {
+  design: {
+    question: 'Is the design right?',
+    line: 'Read the papers and hold breaker, cable and load against the wiring rules.',
+  },
+  dead: {
+    question: 'Is it dead?',
+    line: 'Prove the instruments, lock the circuit off, and prove every pair dead.',
+  },
+  earth: {
+    question: 'Is the earth there?',
+    line: 'Measure the protective conductor up to the outlet, and the earth that it leads to.',
+  },
+  insulation: {
+    question: 'Does the insulation hold?',
+    line: 'Test the circuit, the unit and the outlet at the voltage that each withstands.',
+  },
+  wiring: {
+    question: 'Is it wired right?',
+    line: 'Inspect the unit, and find out by the leads where each conductor goes.',
+  },
+  supply: {
+    question: 'Is the supply right?',
+    line: 'Measure the supply at its origin, switch it on, and see what a disturbed supply does.',
+  },
+  'outlet-dead': {
+    question: 'Is the outlet dead?',
+    line: 'Read every pair of the outlet with no vehicle there, and after unplugging one.',
+  },
+  offer: {
+    question: 'Does it offer the right current?',
+    line: 'Read the pilot, and hold the current that it offers against unit, cable and setting.',
+  },
+  'lets-go': {
+    question: 'Does it supply, and let go in time?',
+    line: 'Ask for supply and end it again. Time how long the contacts take to open.',
+  },
+  clears: {
+    question: 'Would a fault clear?',
+    line: 'Measure the earth fault loop at the outlet, and the volts that the cable loses.',
+  },
+  leakage: {
+    question: 'Does it trip on leakage?',
+    line: 'Let a.c. and d.c. leak to earth, and read at what current and when it trips.',
+  },
+  refuses: {
+    question: 'Does it refuse what it must?',
+    line: 'Short and open the pilot, take its diode out, break PE: the unit has to open and stay open.',
+  },
+};
+
+/** An aim takes four to six minutes. */
+export const AIM_MINUTES = 5;
