@@ -42,3 +42,6 @@ export const THEME = choiceOf<Theme>('charge-point-trainer paper', THEMES);
 const PACES = ['at once', 'as it lasts', 'with extra time'] as const;
 export type Pace = (typeof PACES)[number];
 export const PACE = choiceOf<Pace>('charge-point-trainer bench time', PACES);
+
+/** Whether the first run was gone through to its end. */
+export const FIRST_RUN = choiceOf<'not yet' | 'done'>('charge-point-trainer first run', ['not yet', 'done']);

@@ -5,6 +5,9 @@
 import { lazy, Suspense, useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Redirect, Route, Router, Switch } from 'wouter';
 import { navigate, useHashLocation } from 'wouter/use-hash-location';
+import { aimNamed } from '../scenario/aims.ts';
+import { AIM_WORDS } from '../words/aims.ts';
+import { addressIn, partsOf } from './flow/aimLinks.ts';
 import type { Bench } from './flow/bench.ts';
 import { inSlices } from './flow/inSlices.ts';
 import { afterTheWorld, loaded } from './flow/loading.ts';
@@ -18,6 +21,8 @@ import { GettingReady } from './parts/GettingReady.tsx';
 import type { Wish } from './screens/Choose.tsx';
 import { Choose } from './screens/Choose.tsx';
 import { Boundary } from './screens/elsewhere/Boundary.tsx';
+import { AimStart } from './screens/home/AimStart.tsx';
+import { Home } from './screens/home/Home.tsx';
 import type { Entry, Offered } from './screens/offered.ts';
 import { WHOLE_JOB } from './screens/offered.ts';
 
@@ -55,7 +60,8 @@ const Sources = lazy(async () => ({
 export const THIS_PAGE = 'This page';
 /** Screens by their addresses, for whoever is told that one failed. */
 const SCREEN_NAMES: Readonly<Record<string, string>> = {
-  '/': 'The list of scenarios',
+  '/': 'The first page',
+  '/jobs': 'The list of scenarios',
   '/attempt': 'The bench',
   '/first-run': 'The first run',
   '/shown': 'The worked run',
@@ -64,6 +70,30 @@ const SCREEN_NAMES: Readonly<Record<string, string>> = {
   '/words': 'The list of words',
   '/accessibility': 'The page on accessibility',
 };
+
+const NAME = 'Charge point trainer';
+/** Pages by their addresses, for the browser's tab and history; the first page has the trainer's own name. */
+const PAGE_TITLES: Readonly<Record<string, string>> = {
+  '/jobs': 'Scenarios',
+  '/first-run': 'First run',
+  '/shown': 'Worked run',
+  '/record': 'My record',
+  '/sources': 'Sources',
+  '/words': 'Words',
+  '/accessibility': 'Accessibility',
+};
+
+/** Of the page that is drawn; an attempt has its job's title. */
+function titleOf(path: string, inHand: InHand | null): string {
+  const aim = aimNamed(path.split('/')[2] ?? '');
+  const own =
+    path === '/attempt'
+      ? inHand?.now.bench.run.scenario.title
+      : path.startsWith('/aim/') && aim !== null
+        ? AIM_WORDS[aim.id].question
+        : PAGE_TITLES[path];
+  return own === undefined ? NAME : `${own} · ${NAME}`;
+}
 
 export function App() {
   const { table: latest, problem, begin, goOn, open, read, letShow, putAway, forget } = useInHand();
@@ -78,6 +108,7 @@ export function App() {
   const drawn = useDeferredValue(now);
   const isTurning = drawn !== now;
   const { place } = drawn;
+  const { path, query } = partsOf(place);
   // An attempt that another tab has taken over goes at once: what is done on it would be lost.
   const table = latest === null || latest.kind === 'in hand' ? drawn.table : latest;
   const inHand = table?.kind === 'in hand' ? table : null;
@@ -88,13 +119,15 @@ export function App() {
   const show = (refusal: Refusal | 'left') => {
     if (refusal === 'left') return;
     setRefused(refusal);
-    navigate(refusal === null ? '/attempt' : '/');
+    if (refusal === null) navigate('/attempt');
+    else if (asked !== '/jobs') navigate('/');
   };
   const take = useCallback(
     async (bench: Bench) => {
       await begin(bench);
       setRefused(null);
-      navigate('/attempt');
+      // An address that begins a job is not gone back to: it would begin another.
+      navigate('/attempt', { replace: location.hash.startsWith('#/aim/') });
     },
     [begin],
   );
@@ -115,19 +148,25 @@ export function App() {
     void prepare((signal) => beginOrOpen(wish, signal));
   };
 
-  const beginOrOpen = async (wish: Extract<Wish, { kind: 'begin' | 'open' }>, signal: AbortSignal) => {
+  const beginOrOpen = async (
+    wish: Extract<Wish, { kind: 'begin' | 'begin aim' | 'open' }>,
+    signal: AbortSignal,
+  ) => {
     const start = await afterTheWorld(() => import('./flow/start.ts'));
     const text = wish.kind === 'open' ? await start.textOf(wish.file) : '';
     const result =
       wish.kind === 'begin'
         ? await inSlices(start.beginningOn(wish.offered, wish.rung, wish.trainee), signal)
-        : typeof text === 'string'
-          ? await inSlices(start.opening(text), signal)
-          : text;
+        : wish.kind === 'begin aim'
+          ? await inSlices(start.beginningAim(wish.address), signal)
+          : typeof text === 'string'
+            ? await inSlices(start.opening(text), signal)
+            : text;
     if (result === null) return;
     if (result.kind === 'attempt')
-      return wish.kind === 'begin' ? take(result.bench) : show(await open(result.bench, signal));
-    const name = wish.kind === 'begin' ? wish.offered.title : wish.file.name;
+      return wish.kind === 'open' ? show(await open(result.bench, signal)) : take(result.bench);
+    const name =
+      wish.kind === 'begin' ? wish.offered.title : wish.kind === 'open' ? wish.file.name : 'This address';
     if (result.kind === 'refused') return setRefused({ name, problems: result.problems });
     // Checked against the schema, so it has what the list shows.
     const scenario = result.file as Offered;
@@ -144,6 +183,9 @@ export function App() {
     scrollTo(0, 0);
   }, [place]);
   useEffect(() => {
+    document.title = titleOf(path, inHand);
+  }, [path, inHand]);
+  useEffect(() => {
     if (place !== '/attempt' && inHand !== null && isDueAtLeaving(inHand))
       setLeaving({ inHand, go: () => {} });
   }, [place, inHand]);
@@ -151,8 +193,8 @@ export function App() {
   return (
     <Router hook={useHashLocation}>
       <Suspense fallback={<p className="columns">Loading the bench …</p>}>
-        <Boundary key={place} what={SCREEN_NAMES[place] ?? THIS_PAGE} inHand={inHand} hasOthers>
-          <Switch location={place}>
+        <Boundary key={place} what={SCREEN_NAMES[path] ?? THIS_PAGE} inHand={inHand} hasOthers>
+          <Switch location={path}>
             <Route path="/attempt">
               {table === null ? (
                 <Redirect to="/" />
@@ -227,14 +269,22 @@ export function App() {
             <Route path="/accessibility">
               <Access />
             </Route>
+            <Route path="/jobs">
+              <Choose refused={refused} opened={openedFiles} inHand={inHand} onWish={grant} />
+            </Route>
+            <Route path="/aim/:aim/:site?">
+              {({ aim, site }) => (
+                <AimStart
+                  aim={aim}
+                  refused={refused}
+                  onLeave={() => setRefused(null)}
+                  isWaiting={inHand !== null && isDueAtLeaving(inHand)}
+                  onBegin={() => grant({ kind: 'begin aim', address: addressIn(aim, site, query) })}
+                />
+              )}
+            </Route>
             <Route>
-              <Choose
-                refused={refused}
-                opened={openedFiles}
-                inHand={inHand}
-                onWish={grant}
-                onReturn={() => navigate('/attempt')}
-              />
+              <Home refused={refused} inHand={inHand} onWish={grant} onReturn={() => navigate('/attempt')} />
             </Route>
           </Switch>
           {leaving === null ? null : (

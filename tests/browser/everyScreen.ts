@@ -33,8 +33,9 @@ export async function throughReadingPages(page: Page, look: Look): Promise<void>
     await page.getByText('Gathering …').waitFor({ state: 'detached' });
     await look(name);
   }
-  await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
-  await page.getByRole('link', { name: /First time here/ }).click();
+  await page.evaluate(() => {
+    location.hash = '#/first-run';
+  });
   await page.getByRole('button', { name: 'Take the bench over' }).waitFor();
   await look('first run');
   await press(page, 'Take the bench over');
@@ -42,7 +43,7 @@ export async function throughReadingPages(page: Page, look: Look): Promise<void>
   await look('first run, bench handed over');
   await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
   await page.getByRole('radio', { name: 'Fen Barn' }).check();
-  await page.getByRole('radio', { name: 'shown' }).check();
+  await page.getByRole('radio', { name: 'watched' }).check();
   await press(page, 'Show me');
   await page.getByText(/^step 1 of \d+$/).waitFor();
   await look('worked run');

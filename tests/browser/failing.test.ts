@@ -11,7 +11,17 @@ import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { expectComplaint, listenTo } from './complaints.ts';
 import { outOfSight } from './lost.ts';
-import { answerAll, begin, choose, keepNothing, keptHere, openPage, setUp, sitDown } from './trainee.ts';
+import {
+  answerAll,
+  begin,
+  choose,
+  keepNothing,
+  keptHere,
+  openPage,
+  setUp,
+  sitDown,
+  toScenarios,
+} from './trainee.ts';
 
 const opened = openBuiltPage();
 afterEach(async () => {
@@ -112,13 +122,13 @@ describe('a screen that fails', () => {
     const page = await sitDown(opened.browser, opened.url, { before: failOnPurpose });
     await readyToLock(page);
     const before = await keptHere(page);
-    await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
+    await page.getByRole('contentinfo').getByRole('link', { name: 'Home' }).click();
     await button(page, `Go on with ${JOB}`).waitFor();
     await failing(page, 'select');
     await button(page, `Go on with ${JOB}`).click();
     await heading(page, 'The bench failed').waitFor();
     await failing(page, null);
-    await page.getByRole('link', { name: 'To the scenarios' }).click();
+    await page.getByRole('link', { name: 'To the first page' }).click();
     await button(page, `Go on with ${JOB}`).click();
     await heading(page, 'Predict').waitFor();
     expect((await keptHere(page))?.text).toBe(before?.text);
@@ -130,7 +140,7 @@ describe('a screen that fails', () => {
     expectComplaint(/made to fail: heading/);
     const page = await sitDown(opened.browser, opened.url, { before: failOnPurpose });
     await begin(page, JOB);
-    await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
+    await page.getByRole('contentinfo').getByRole('link', { name: 'Home' }).click();
     await failing(page, 'heading');
     for (const [name, failed] of [
       ['My record', 'My record failed'],
@@ -141,7 +151,7 @@ describe('a screen that fails', () => {
       await page.getByRole('contentinfo').getByRole('link', { name, exact: true }).click();
       await heading(page, failed).waitFor();
       await page.getByText(KEPT).waitFor();
-      await page.getByRole('link', { name: 'To the scenarios' }).click();
+      await page.getByRole('link', { name: 'To the first page' }).click();
       await button(page, `Go on with ${JOB}`).waitFor();
     }
     expect((await keptHere(page))?.text).toContain('"entries":[]');
@@ -283,7 +293,10 @@ describe('a file of the page', () => {
         let told = 0;
         for (const go of [
           () => button(page, `Go on with ${JOB}`).click(),
-          () => button(page, 'Begin').click(),
+          async () => {
+            await toScenarios(page);
+            await button(page, 'Begin').click();
+          },
           () => page.getByRole('link', { name: 'My record' }).first().click(),
           () => page.getByRole('contentinfo').getByRole('link', { name: 'Accessibility' }).click(),
         ]) {
@@ -295,7 +308,7 @@ describe('a file of the page', () => {
           if (await heading(page, NOT_LOADED).isVisible()) told += 1;
           if (await page.getByRole('dialog').isVisible())
             await page.getByRole('dialog').getByRole('button', { name: 'Back' }).click();
-          else await page.goto(`${opened.url}#/`);
+          await page.goto(`${opened.url}#/`);
           await heading(page, 'Charge point trainer').waitFor();
         }
         expect(told, file).toBeGreaterThan(0);

@@ -7,13 +7,24 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import type { Measurement } from '../../src/bench/operation.ts';
 import { openBuiltPage } from './builtPage.ts';
-import { answerAll, begin, choose, inHand, measure, setUp, sitDown, writeDown } from './trainee.ts';
+import {
+  answerAll,
+  begin,
+  choose,
+  inHand,
+  measure,
+  setUp,
+  sitDown,
+  toScenarios,
+  writeDown,
+} from './trainee.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 const opened = openBuiltPage();
 const scenarioFile = () => JSON.parse(readFileSync(join(ROOT, 'scenarios/harbour-mews.json'), 'utf8'));
 
 async function open(page: Page, name: string, text: string): Promise<void> {
+  await toScenarios(page);
   const [chooser] = await Promise.all([
     page.waitForEvent('filechooser'),
     page.getByRole('button', { name: 'Open a file…' }).click(),
@@ -46,12 +57,12 @@ async function halfWay(page: Page): Promise<void> {
   await page.getByText(/^you wrote \S/).waitFor();
 }
 
-const toScenarios = (page: Page) => page.goto(`${new URL(page.url()).origin}/#/`);
+const toHome = (page: Page) => page.goto(`${new URL(page.url()).origin}/#/`);
 
 test('bad files are refused in words and the attempt in progress stays', async () => {
   const page = await sitDown(opened.browser, opened.url);
   await halfWay(page);
-  await toScenarios(page);
+  await toHome(page);
   const goOn = page.getByRole('button', { name: 'Go on with Harbour Mews, house 4' });
   await goOn.waitFor();
 
@@ -160,7 +171,7 @@ test('an attempt that an earlier version wrote: concluded it is told, unfinished
   const page = await sitDown(opened.browser, opened.url);
   await open(page, 'earlier.json', JSON.stringify(earlier));
   await page.getByRole('heading', { name: 'Debrief' }).waitFor();
-  await toScenarios(page);
+  await toHome(page);
 
   const begun = { ...earlier, entries: earlier.entries.slice(0, -1) };
   // Another attempt than the one above, by its first entry.

@@ -25,7 +25,7 @@ const SHOULD_NOT = /^should not$/;
 
 /** From nothing known, on the first screen, to a welded pole, and on to a whole job. */
 export async function throughFirstRun(page: Page): Promise<void> {
-  await page.getByRole('link', { name: /First time here/ }).click();
+  await page.getByRole('link', { name: /^Start here/ }).click();
   await page.getByText('Training only').first().waitFor();
   await button(page, 'Take the bench over').click();
 

@@ -4,7 +4,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openBuiltPage } from './builtPage.ts';
-import { sitDown } from './trainee.ts';
+import { sitDown, toScenarios } from './trainee.ts';
 
 const opened = openBuiltPage();
 /** Others carried many tests out on it. */
@@ -22,6 +22,7 @@ async function chosen(): Promise<Page> {
   const page = await sitDown(opened.browser, opened.url);
   const session = await page.context().newCDPSession(page);
   await session.send('Emulation.setCPUThrottlingRate', { rate: 6 });
+  await toScenarios(page);
   await page.getByRole('radio', { name: HANDED_OVER }).check();
   return page;
 }

@@ -7,7 +7,17 @@ import { allowedActions } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { testTitle } from '../../src/words/actions.ts';
 import { openBuiltPage } from './builtPage.ts';
-import { answerAll, begin, choose, doTest, inHand, judgeAll, setUp, sitDown } from './trainee.ts';
+import {
+  answerAll,
+  begin,
+  choose,
+  doTest,
+  inHand,
+  judgeAll,
+  setUp,
+  sitDown,
+  toScenarios,
+} from './trainee.ts';
 
 const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
@@ -15,8 +25,9 @@ vi.setConfig({ testTimeout: 240_000 });
 
 test('a worked run, step by step, and then one’s own with the lines filled in', async () => {
   const page = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
+  await toScenarios(page);
   await page.getByRole('radio', { name: 'Fen Barn' }).check();
-  await page.getByRole('radio', { name: 'shown' }).check();
+  await page.getByRole('radio', { name: 'watched' }).check();
   await page.getByRole('button', { name: 'Show me' }).click();
   await page.getByText(/^step 1 of \d+$/).waitFor();
   await page.getByRole('heading', { name: '1. No vehicle (A): what a correct one does' }).waitFor();
@@ -38,9 +49,9 @@ test('a worked run, step by step, and then one’s own with the lines filled in'
   await page.getByRole('button', { name: 'First' }).click();
   await page.getByText(`step 1 of ${count}`).waitFor();
 
-  await page.getByRole('button', { name: 'Now you: lines filled in' }).click();
+  await page.getByRole('button', { name: 'Now you: guided' }).click();
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
-  await page.getByText('lines filled in').first().waitFor();
+  await page.getByText('guided').first().waitFor();
 });
 
 test('lines filled in: the tests in order, locked by one button, the rest one’s own', async () => {

@@ -107,11 +107,19 @@ export function keepNothing(): void {
 
 /** Gives the page a file, as somebody does who presses the button and picks one. */
 export async function openFile(page: Page, name: string, text: string, by = 'Open a file…'): Promise<void> {
+  if (by === 'Open a file…') await toScenarios(page);
   const [chooser] = await Promise.all([
     page.waitForEvent('filechooser'),
     press(page.getByRole('button', { name: by })),
   ]);
   await chooser.setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
+}
+
+/** The list of scenarios, from wherever the page stands. */
+export async function toScenarios(page: Page): Promise<void> {
+  if (!page.url().endsWith('#/jobs'))
+    await press(page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }));
+  await page.getByRole('heading', { name: 'Scenarios', level: 1 }).waitFor();
 }
 
 /** Waits until the worker serves the page. */
@@ -120,8 +128,9 @@ export const isServed = (page: Page): Promise<unknown> =>
 
 /** Without a rung on the one that the scenario is made for. */
 export async function begin(page: Page, title: string, rung?: Rung): Promise<void> {
+  await toScenarios(page);
   await tick(page.getByRole('radio', { name: title }));
-  if (rung !== undefined) await tick(page.getByRole('radio', { name: RUNG_NAMES[rung] }));
+  if (rung !== undefined) await tick(page.getByRole('radio', { name: new RegExp(`^${RUNG_NAMES[rung]}`) }));
   await press(page.getByRole('button', { name: 'Begin' }));
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
 }

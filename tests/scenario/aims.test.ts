@@ -127,7 +127,7 @@ describe('an address', () => {
   test('gives the job, with a site that the seed falls on where none is named', () => {
     expect(readAimAddress({ aim: 'dead', site: 'single-tt', seed: '9' })).toEqual({
       ok: true,
-      value: { aim: 'dead', site: 'single-tt', seed: 9 },
+      value: { aim: 'dead', site: 'single-tt', seed: 9, rung: 1 },
     });
     const sites = ['4', '5', '6', '7'].map((seed) => readAimAddress({ aim: 'dead', seed }));
     expect(new Set(sites.map((read) => read.ok && read.value.site)).size).toBe(SITES.length);
@@ -140,6 +140,7 @@ describe('an address', () => {
     [{ aim: 'dead', seed: '-1' }, 'seed', 'a whole number from 0 to 2147483647'],
     [{ aim: 'dead', seed: '2147483648' }, 'seed', 'a whole number from 0 to 2147483647'],
     [{ aim: 'dead', seed: '1e3' }, 'seed', '"1e3" does not fit'],
+    [{ aim: 'dead', rung: '5' }, 'rung', '1, 2, 3 or 4 is expected'],
   ] as const)('that is wrong says where and what: %o', (address, path, message) => {
     const read = readAimAddress(address);
     expect(read).toMatchObject({ ok: false, problems: [{ path }] });

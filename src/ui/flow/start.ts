@@ -7,11 +7,15 @@ import type { ReadAttempt } from '../../attempt/file.ts';
 import { notReplayed, parsingAttempt, readingAttempt } from '../../attempt/file.ts';
 import type { Rung } from '../../attempt/rung.ts';
 import { supportOf } from '../../attempt/rung.ts';
+import type { AimAddress } from '../../scenario/aimAddress.ts';
+import { readAimAddress } from '../../scenario/aimAddress.ts';
+import { aimJob } from '../../scenario/aimJobs.ts';
 import type { Parsed, Problem } from '../../scenario/problems.ts';
 import { LARGEST_FILE, parseJson, tooLarge } from '../../scenario/problems.ts';
 import { readingScenario } from '../../scenario/scenario.ts';
 import type { KeptAttempt } from '../../store/keptAttempt.ts';
 import { looksLikeRecord } from '../../store/recordFile.ts';
+import { AIM_WORDS } from '../../words/aims.ts';
 import type { Bench } from './bench.ts';
 import { makingBench, takingUp } from './bench.ts';
 import type { Place } from './place.ts';
@@ -66,6 +70,14 @@ function* openingAttempt(reading: Generator<null, Parsed<ReadAttempt>>): Generat
   } catch (error) {
     return { kind: 'refused', problems: [notReplayed(error)] };
   }
+}
+
+/** A new attempt at a job of one aim, as its address asks for it. */
+export function* beginningAim(address: AimAddress): Generator<null, Taken | Refused> {
+  const read = readAimAddress(address);
+  if (!read.ok) return { kind: 'refused', problems: read.problems };
+  const { rung, ...job } = read.value;
+  return yield* beginningOn(aimJob(job, AIM_WORDS[job.aim].question), rung, '');
 }
 
 /** A new attempt, on the rung that the trainee asks for. */

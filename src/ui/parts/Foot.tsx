@@ -7,7 +7,8 @@ import { ThemeSwitch } from './Theme.tsx';
 export const Foot = memo(function Foot() {
   return (
     <footer className="foot">
-      <Link href="/">Scenarios</Link>
+      <Link href="/">Home</Link>
+      <Link href="/jobs">Scenarios</Link>
       <Link href="/record">My record</Link>
       <Link href="/sources">Sources</Link>
       <Link href="/words">Words</Link>

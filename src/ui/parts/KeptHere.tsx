@@ -2,7 +2,6 @@
  * What this device keeps, on the first screen: the attempt to go on with, before all else; the goal for next time;
  * and, once, that a browser keeps nothing.
  */
-import { useState } from 'react';
 import { Link } from 'wouter';
 import type { About } from '../../store/about.ts';
 import type { InHand } from '../flow/useInHand.ts';
@@ -11,74 +10,77 @@ import type { Kept } from '../flow/useKeptHere.ts';
 import { momentText } from '../words/dates.ts';
 import { WHY_NOT_KEPT } from '../words/keeping.ts';
 
-interface Props {
-  readonly kept: Kept;
-  readonly inHand: InHand | null;
-  readonly onWish: (
-    wish:
-      | { readonly kind: 'go on'; readonly about: Pick<About, 'id' | 'title' | 'concluded'> }
-      | { readonly kind: 'put away'; readonly id: string },
-  ) => void;
-  readonly onReturn: () => void;
+/** The attempt to go on with. */
+export interface Unfinished {
+  readonly id: string;
+  readonly title: string;
+  /** As it is kept; null where it is open on this page, to be gone back to. */
+  readonly about: About | null;
+  /** What is kept about it; null where nothing is. */
+  readonly kept: About | null;
+  /** How many more are unfinished. */
+  readonly others: number;
 }
 
-export function KeptHere({ kept, inHand, onWish, onReturn }: Props) {
-  const { problem } = kept;
-  const [putAway, setPutAway] = useState<readonly string[]>([]);
-  const unfinished = kept.all.filter(
+/** The one in hand, or that which was kept last; `putAway`: those just put away. */
+export function unfinishedIn(
+  { all }: Kept,
+  inHand: InHand | null,
+  putAway: readonly string[],
+): Unfinished | null {
+  const unfinished = all.filter(
     ({ id, concluded, putAway: isAway }) => !concluded && !isAway && !putAway.includes(id),
   );
   const isOpen = inHand !== null && !isConcluded(inHand.now.bench) && !putAway.includes(inHand.id);
-  const first = (isOpen ? kept.all.find(({ id }) => id === inHand.id) : undefined) ?? unfinished[0];
-  const title = isOpen ? inHand.now.bench.run.scenario.title : first?.title;
-  const id = isOpen ? inHand.id : first?.id;
+  const kept = (isOpen ? all.find(({ id }) => id === inHand.id) : undefined) ?? unfinished[0] ?? null;
+  const title = isOpen ? inHand.now.bench.run.scenario.title : kept?.title;
+  const id = isOpen ? inHand.id : kept?.id;
+  if (title === undefined || id === undefined) return null;
   const others = unfinished.filter((about) => about.id !== id).length;
+  return { id, title, about: isOpen ? null : kept, kept, others };
+}
+
+interface Props {
+  readonly kept: Kept;
+  readonly unfinished: Unfinished | null;
+  readonly onGoOn: () => void;
+  readonly onPutAway: (id: string) => void;
+}
+
+export function KeptHere({ kept: { problem, goal }, unfinished, onGoOn, onPutAway }: Props) {
   return (
     <>
-      {title === undefined || id === undefined ? null : (
+      {unfinished === null ? null : (
         <section className="found first stack" aria-labelledby="unfinished-heading">
           <h2 id="unfinished-heading">Unfinished</h2>
-          {first === undefined ? null : (
+          {unfinished.kept === null ? null : (
             <p className="note">
-              {first.stands ?? 'begun'}
-              {first.changed === 0 ? '' : ` · ${momentText(first.changed)}`}
-              {first.support === 'assessment' ? ' · assessment' : ''}
+              {unfinished.kept.stands ?? 'begun'}
+              {unfinished.kept.changed === 0 ? '' : ` · ${momentText(unfinished.kept.changed)}`}
+              {unfinished.kept.support === 'assessment' ? ' · assessment' : ''}
             </p>
           )}
           <div className="acts">
-            <button
-              type="button"
-              className="main"
-              onClick={() =>
-                isOpen || first === undefined ? onReturn() : onWish({ kind: 'go on', about: first })
-              }
-            >
-              Go on with {title}
+            <button type="button" className="main" onClick={onGoOn}>
+              Go on with {unfinished.title}
             </button>
             {problem === null ? (
-              <button
-                type="button"
-                className="plain"
-                onClick={() => {
-                  setPutAway([...putAway, id]);
-                  onWish({ kind: 'put away', id });
-                }}
-              >
+              <button type="button" className="plain" onClick={() => onPutAway(unfinished.id)}>
                 Put it away
               </button>
             ) : null}
           </div>
-          {others === 0 ? null : (
+          {unfinished.others === 0 ? null : (
             <p className="note">
-              {others} more unfinished in <Link href="/record">My record</Link>.
+              {unfinished.others} more unfinished in <Link href="/record">My record</Link>.
             </p>
           )}
         </section>
       )}
-      {kept.goal === null ? null : (
+      {goal === null ? null : (
         <p className="prose">
           <span className="note">Your goal: </span>
-          <strong>{kept.goal.text}</strong>
+          <strong>{goal.text}</strong>
         </p>
       )}
       {problem === null ? null : (

@@ -1,20 +1,20 @@
-/** The first screen: what this is, one line of caution, what was left unfinished, and the scenarios. */
+/** Whole jobs and others that come with the page or from a file: which, on which rung, and begin. */
 import { memo, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Rung } from '../../attempt/rung.ts';
 import { rungOf } from '../../attempt/rung.ts';
-import type { Problem } from '../../scenario/problems.ts';
+import type { AimAddress } from '../../scenario/aimAddress.ts';
 import type { About } from '../../store/about.ts';
 import type { InHand } from '../flow/useInHand.ts';
 import { useKeptHere } from '../flow/useKeptHere.ts';
 import { CAUTION_LINE, Cautions } from '../parts/Cautions.tsx';
 import { Foot } from '../parts/Foot.tsx';
-import { KeptHere } from '../parts/KeptHere.tsx';
-import { NewVersion } from '../parts/NewVersion.tsx';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { Problems } from '../parts/Problems.tsx';
 import { RungChoice } from '../parts/RungChoice.tsx';
 import { TextField } from '../parts/TextField.tsx';
+import { useFocus } from '../parts/useFocus.ts';
+import type { Refused } from './home/Home.tsx';
 import type { Entry, Offered } from './offered.ts';
 import { apartBy, entriesWith, keyOf, SUPPORT_WORDS, unitLine } from './offered.ts';
 
@@ -26,15 +26,11 @@ export type Wish =
       readonly rung: Rung;
       readonly trainee: string;
     }
+  | { readonly kind: 'begin aim'; readonly address: AimAddress }
   | { readonly kind: 'show'; readonly offered: Offered }
   | { readonly kind: 'open'; readonly file: File }
   | { readonly kind: 'go on'; readonly about: Pick<About, 'id' | 'title' | 'concluded'> }
   | { readonly kind: 'put away'; readonly id: string };
-
-interface Refused {
-  readonly name: string;
-  readonly problems: readonly Problem[];
-}
 
 interface Props {
   readonly refused: Refused | null;
@@ -42,10 +38,10 @@ interface Props {
   readonly opened: readonly Entry[];
   readonly inHand: InHand | null;
   readonly onWish: (wish: Wish) => void;
-  readonly onReturn: () => void;
 }
 
-export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
+export function Choose({ refused, opened, inHand, onWish }: Props) {
+  const heading = useFocus<HTMLHeadingElement>();
   const [cautions, setCautions] = useState(false);
   const kept = useKeptHere();
   const all = useMemo(() => entriesWith(opened), [opened]);
@@ -55,9 +51,11 @@ export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
     <>
       <header className="head">
         <div className="head-title">
-          <h1>Charge point trainer</h1>
+          <h1 ref={heading} tabIndex={-1}>
+            Scenarios
+          </h1>
           <p>
-            verify a simulated a.c. charge point · <strong>training only</strong>
+            whole jobs, 20 to 40 minutes, and short ones · <strong>training only</strong>
           </p>
         </div>
         <div className="head-acts">
@@ -75,8 +73,6 @@ export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
         <main className="columns">
           <div className="wide-stack">
             <p className="note prose">{CAUTION_LINE}</p>
-            <NewVersion inHand={inHand} />
-            <KeptHere kept={kept} inHand={inHand} onWish={onWish} onReturn={onReturn} />
             {refused === null ? null : (
               <Problems
                 file={refused.name}
@@ -84,11 +80,6 @@ export function Choose({ refused, opened, inHand, onWish, onReturn }: Props) {
                 kept={inHand === null ? 'Nothing here was changed.' : 'The attempt in progress is unchanged.'}
               />
             )}
-            <p>
-              <a href="#/first-run" className="lone">
-                First time here? Four minutes on a bench that is handed over.
-              </a>
-            </p>
             <ScenarioList all={all} chosen={chosen} onChoose={setKey} />
           </div>
           <div className="wide-stack">

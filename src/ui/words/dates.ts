@@ -14,3 +14,8 @@ export const momentText = (moment: number): string => MOMENT.format(moment);
 
 /** `3 Sept 2026`. */
 export const dayText = (moment: number): string => DAY.format(moment);
+
+const DAY_MONTH = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short' });
+
+/** `3 Sept`. */
+export const dayMonthText = (moment: number): string => DAY_MONTH.format(moment);

@@ -3,14 +3,14 @@ import type { Rung } from '../../attempt/rung.ts';
 import type { Suggestion } from '../../attempt/suggestedRung.ts';
 
 export const RUNG_NAMES: Readonly<Record<Rung, string>> = {
-  1: 'lines filled in',
-  2: 'lines asked',
-  3: 'lines chosen',
+  1: 'guided',
+  2: 'practice',
+  3: 'harder practice',
   4: 'assessment',
 };
 
 /** Of the worked run, which nobody is marked on. */
-export const SHOWN_NAME = 'shown';
+export const SHOWN_NAME = 'watched';
 
 export const RUNG_MORE: Readonly<Record<Rung | 0, string>> = {
   0: 'a worked run, step by step; nothing is marked',

@@ -26,7 +26,7 @@ export function Failed({ error, what, inHand, hasOthers }: Props) {
           {hasOthers ? (
             <p>
               <a href="#/" className="lone">
-                To the scenarios
+                To the first page
               </a>
             </p>
           ) : null}

@@ -3,6 +3,7 @@
  * then a whole job. Nothing of it is kept or marked.
  */
 import { useCallback, useEffect, useState } from 'react';
+import { FIRST_RUN } from '../../../store/choices.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { beginningOn } from '../../flow/start.ts';
 import { useFlow } from '../../flow/useFlow.ts';
@@ -25,6 +26,10 @@ export function FirstRun({ onWholeJob, onLeave }: Props) {
   // The first bench is got ready while the opening is read.
   const number = Math.max(0, at);
   const part = COURSE[number];
+  const isOver = part === undefined;
+  useEffect(() => {
+    if (isOver) FIRST_RUN.keep('done');
+  }, [isOver]);
   if (part === undefined) return <Closing onWholeJob={onWholeJob} onLeave={onLeave} />;
   return (
     <OnePart

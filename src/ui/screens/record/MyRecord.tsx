@@ -55,7 +55,7 @@ export function MyRecord({ inHand, onOpen, onDeleted }: Props) {
         </div>
         <div className="head-acts">
           <Link href="/" className="button">
-            Scenarios
+            Home
           </Link>
         </div>
       </header>

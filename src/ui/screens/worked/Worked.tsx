@@ -20,6 +20,7 @@ import {
   VERDICT_WORDS,
 } from '../../words/answers.ts';
 import { benchTime, figureText, shownText } from '../../words/figures.ts';
+import { RUNG_NAMES } from '../../words/rungs.ts';
 import { operationText, readingTitle } from '../../words/trade.ts';
 import { OWN_WORDS, SUBJECT_WORDS } from '../bench/Predict.tsx';
 import { recordText } from '../observe/records.ts';
@@ -96,7 +97,7 @@ export function Worked({ offered, onNowYou, onLeave }: Props) {
               </button>
             </div>
             <button type="button" className={isLast ? 'main' : 'plain'} onClick={onNowYou}>
-              Now you: lines filled in
+              Now you: {RUNG_NAMES[1]}
             </button>
           </div>
         </div>

@@ -1,0 +1,179 @@
+/**
+ * The first screen: one sentence, one filled button that says what is next and why, the doors, and the twelve aims.
+ * What simulates is loaded when a job begins.
+ */
+import { useMemo, useRef, useState } from 'react';
+import { Link } from 'wouter';
+import type { Problem } from '../../../scenario/problems.ts';
+import { aimAttempts } from '../../../store/aimResults.ts';
+import { FIRST_RUN } from '../../../store/choices.ts';
+import type { Next } from '../../../store/next.ts';
+import { nextForYou } from '../../../store/next.ts';
+import { AIM_MINUTES, AIM_WORDS } from '../../../words/aims.ts';
+import { aimLink, anySeed } from '../../flow/aimLinks.ts';
+import type { InHand } from '../../flow/useInHand.ts';
+import type { Kept } from '../../flow/useKeptHere.ts';
+import { useKeptHere } from '../../flow/useKeptHere.ts';
+import { CAUTION_LINE, Cautions } from '../../parts/Cautions.tsx';
+import { Foot } from '../../parts/Foot.tsx';
+import { KeptHere, unfinishedIn } from '../../parts/KeptHere.tsx';
+import { NewVersion } from '../../parts/NewVersion.tsx';
+import { Problems } from '../../parts/Problems.tsx';
+import { whyText } from '../../words/next.ts';
+import type { Wish } from '../Choose.tsx';
+import { AimTable } from './AimTable.tsx';
+
+export interface Refused {
+  readonly name: string;
+  readonly problems: readonly Problem[];
+}
+
+interface Props {
+  readonly refused: Refused | null;
+  readonly inHand: InHand | null;
+  readonly onWish: (wish: Wish) => void;
+  readonly onReturn: () => void;
+}
+
+export function Home(props: Props) {
+  const [cautions, setCautions] = useState(false);
+  const kept = useKeptHere();
+  return (
+    <div className="home">
+      <header className="head">
+        <div className="head-title">
+          <h1>Charge point trainer</h1>
+          <p>
+            simulated units · <strong>training only</strong>
+          </p>
+        </div>
+        <div className="head-acts">
+          <button type="button" onClick={() => setCautions(true)}>
+            Cautions
+          </button>
+          <Link href="/record" className="button">
+            My record
+          </Link>
+        </div>
+      </header>
+      {kept === null ? <main className="columns one marking" /> : <Main {...props} kept={kept} />}
+      <Foot />
+      {cautions ? <Cautions rules={null} onClose={() => setCautions(false)} /> : null}
+    </div>
+  );
+}
+
+function Main({ refused, inHand, onWish, onReturn, kept }: Props & { readonly kept: Kept }) {
+  const [putAway, setPutAway] = useState<readonly string[]>([]);
+  const [seed] = useState(anySeed);
+  const table = useRef<HTMLHeadingElement>(null);
+  const unfinished = unfinishedIn(kept, inHand, putAway);
+  const next = useMemo(
+    () =>
+      nextForYou({
+        kept: kept.all,
+        goal: kept.goal,
+        hadFirstRun: FIRST_RUN.kept() === 'done',
+        now: Date.now(),
+      }),
+    [kept],
+  );
+  return (
+    <main className="columns one">
+      <div className="wide-stack">
+        <div className="opening">
+          <p className="sentence">
+            Say what a sound charge point should do, measure it, and find what is wrong before it hurts
+            anyone.
+          </p>
+          <NextLink next={next} seed={seed} isFirst={unfinished === null} />
+        </div>
+        <NewVersion inHand={inHand} />
+        <KeptHere
+          kept={kept}
+          unfinished={unfinished}
+          onGoOn={() =>
+            unfinished === null || unfinished.about === null
+              ? onReturn()
+              : onWish({ kind: 'go on', about: unfinished.about })
+          }
+          onPutAway={(id) => {
+            setPutAway([...putAway, id]);
+            onWish({ kind: 'put away', id });
+          }}
+        />
+        {refused === null ? null : (
+          <Problems
+            file={refused.name}
+            problems={refused.problems}
+            kept={inHand === null ? 'Nothing here was changed.' : 'The attempt in progress is unchanged.'}
+          />
+        )}
+        <Doors
+          onTable={() => {
+            table.current?.scrollIntoView();
+            table.current?.focus();
+          }}
+        />
+        <section className="stack" aria-labelledby="aims-heading">
+          <div className="acts apart">
+            <h2 id="aims-heading" ref={table} tabIndex={-1}>
+              Jobs by question
+            </h2>
+            <p className="note">tests wholly right, of those done; last date. A touch begins the job.</p>
+          </div>
+          <AimTable attempts={useMemo(() => aimAttempts(kept.all), [kept])} seed={seed} />
+        </section>
+        <div className="acts apart">
+          <p className="note prose">{CAUTION_LINE} Local codes come first.</p>
+          <p className="link-row acts">
+            <Link href="/jobs">Whole jobs, 20 to 40 minutes</Link>
+            <Link href="/jobs">From a file</Link>
+          </p>
+        </div>
+      </div>
+    </main>
+  );
+}
+
+interface NextProps {
+  readonly next: Next;
+  readonly seed: number;
+  /** The one filled button; where an attempt is unfinished that one is filled. */
+  readonly isFirst: boolean;
+}
+
+function NextLink({ next, seed, isFirst }: NextProps) {
+  const look = isFirst ? 'next filled' : 'next';
+  return next.kind === 'first run' ? (
+    <Link href="/first-run" className={look}>
+      <strong>Start here</strong> <span>your first charge point, 4 minutes</span>
+    </Link>
+  ) : (
+    <Link href={aimLink(next.aim, next.rung, seed)} className={look}>
+      <strong>
+        Next for you: {AIM_WORDS[next.aim].question} {AIM_MINUTES} minutes
+      </strong>{' '}
+      <span>{whyText(next.why)}</span>
+    </Link>
+  );
+}
+
+function Doors({ onTable }: { readonly onTable: () => void }) {
+  return (
+    <nav className="doors" aria-label="Where to">
+      <button type="button" onClick={onTable}>
+        <strong>Practise a job</strong> <span>One question, five minutes</span>
+      </button>
+      <Link href="/record">
+        <strong>My record</strong> <span>What you did, and what to do again</span>
+      </Link>
+      <Link href="/words">
+        <strong>Words</strong> <span>Trade words, and what they mean here</span>
+      </Link>
+      <Link href="/sources">
+        <strong>Sources</strong> <span>Where each limit is from</span>
+      </Link>
+    </nav>
+  );
+}

@@ -1,0 +1,27 @@
+/** What is next in words: the one reason, and what an aim's job came to. */
+import type { AimResult } from '../../store/aimResults.ts';
+import type { Why } from '../../store/next.ts';
+import { dayMonthText } from './dates.ts';
+
+export function whyText(why: Why): string {
+  switch (why.what) {
+    case 'goal':
+      return `Your goal: ${why.text}`;
+    case 'sure and wrong':
+      return `You would have signed for an answer that was wrong, on ${dayMonthText(why.at)}.`;
+    case 'left out':
+      return `You left out ${why.tests === 1 ? 'one of its tests' : `${why.tests} of its tests`}, on ${dayMonthText(why.at)}.`;
+    case 'not tried':
+      return 'You have not tried it yet.';
+    case 'longest ago':
+      return why.days === 0
+        ? 'Of all twelve you did this one first today.'
+        : `You last did it ${why.days === 1 ? 'yesterday' : `${why.days} days ago`}, longest ago of all twelve.`;
+  }
+}
+
+export const NOT_TRIED = 'not tried';
+
+/** `2 of 3`: tests wholly right, of those done. */
+export const resultText = ({ right, done }: AimResult): string =>
+  done === 0 ? 'no test done' : `${right} of ${done}`;
