@@ -18,13 +18,13 @@ import { usePreparing } from './flow/usePreparing.ts';
 import { AfterFailure, failureTitle } from './parts/AfterFailure.tsx';
 import { Dialog } from './parts/Dialog.tsx';
 import { GettingReady } from './parts/GettingReady.tsx';
-import type { Wish } from './screens/Choose.tsx';
 import { Choose } from './screens/Choose.tsx';
 import { Boundary } from './screens/elsewhere/Boundary.tsx';
 import { AimStart } from './screens/home/AimStart.tsx';
 import { Home } from './screens/home/Home.tsx';
 import type { Entry, Offered } from './screens/offered.ts';
 import { WHOLE_JOB } from './screens/offered.ts';
+import type { Wish } from './screens/wish.ts';
 
 const AttemptScreen = lazy(async () => ({
   default: (await afterTheWorld(() => import('./screens/AttemptScreen.tsx'))).AttemptScreen,

@@ -3,7 +3,6 @@ import { memo, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Rung } from '../../attempt/rung.ts';
 import { rungOf } from '../../attempt/rung.ts';
-import type { AimAddress } from '../../scenario/aimAddress.ts';
 import type { About } from '../../store/about.ts';
 import type { InHand } from '../flow/useInHand.ts';
 import { useKeptHere } from '../flow/useKeptHere.ts';
@@ -14,23 +13,9 @@ import { Problems } from '../parts/Problems.tsx';
 import { RungChoice } from '../parts/RungChoice.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { useFocus } from '../parts/useFocus.ts';
-import type { Refused } from './home/Home.tsx';
 import type { Entry, Offered } from './offered.ts';
 import { apartBy, entriesWith, keyOf, SUPPORT_WORDS, unitLine } from './offered.ts';
-
-/** What the rest of the page, loaded later, is asked to do. */
-export type Wish =
-  | {
-      readonly kind: 'begin';
-      readonly offered: Offered;
-      readonly rung: Rung;
-      readonly trainee: string;
-    }
-  | { readonly kind: 'begin aim'; readonly address: AimAddress }
-  | { readonly kind: 'show'; readonly offered: Offered }
-  | { readonly kind: 'open'; readonly file: File }
-  | { readonly kind: 'go on'; readonly about: Pick<About, 'id' | 'title' | 'concluded'> }
-  | { readonly kind: 'put away'; readonly id: string };
+import type { Refused, Wish } from './wish.ts';
 
 interface Props {
   readonly refused: Refused | null;

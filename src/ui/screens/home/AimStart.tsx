@@ -5,7 +5,7 @@ import { aimNamed } from '../../../scenario/aims.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
 import { Problems } from '../../parts/Problems.tsx';
 import { Reading } from '../Reading.tsx';
-import type { Refused } from './Home.tsx';
+import type { Refused } from '../wish.ts';
 
 interface Props {
   readonly aim: string;

@@ -4,7 +4,6 @@
  */
 import { useMemo, useRef, useState } from 'react';
 import { Link } from 'wouter';
-import type { Problem } from '../../../scenario/problems.ts';
 import { aimAttempts } from '../../../store/aimResults.ts';
 import { FIRST_RUN } from '../../../store/choices.ts';
 import type { Next } from '../../../store/next.ts';
@@ -20,13 +19,8 @@ import { KeptHere, unfinishedIn } from '../../parts/KeptHere.tsx';
 import { NewVersion } from '../../parts/NewVersion.tsx';
 import { Problems } from '../../parts/Problems.tsx';
 import { whyText } from '../../words/next.ts';
-import type { Wish } from '../Choose.tsx';
+import type { Refused, Wish } from '../wish.ts';
 import { AimTable } from './AimTable.tsx';
-
-export interface Refused {
-  readonly name: string;
-  readonly problems: readonly Problem[];
-}
 
 interface Props {
   readonly refused: Refused | null;
@@ -56,7 +50,7 @@ export function Home(props: Props) {
           </Link>
         </div>
       </header>
-      {kept === null ? <main className="columns one marking" /> : <Main {...props} kept={kept} />}
+      {kept === null ? <main className="marking" /> : <Main {...props} kept={kept} />}
       <Foot />
       {cautions ? <Cautions rules={null} onClose={() => setCautions(false)} /> : null}
     </div>
@@ -79,7 +73,7 @@ function Main({ refused, inHand, onWish, onReturn, kept }: Props & { readonly ke
     [kept],
   );
   return (
-    <main className="columns one">
+    <main>
       <div className="wide-stack">
         <div className="opening">
           <p className="sentence">
