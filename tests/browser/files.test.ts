@@ -95,6 +95,7 @@ test('bad files are refused in words and the attempt in progress stays', async (
   await page.getByText('large.json was not opened.').waitFor();
   expect(await alertText(page)).toContain('larger than 1 MB');
 
+  await toHome(page);
   await goOn.click();
   await page.getByRole('heading', { name: 'Observe' }).waitFor();
   await page.getByText(/^you wrote \S/).waitFor();
@@ -110,6 +111,7 @@ test('a scenario from a file is offered and begun', async () => {
 
 test('entries of one title are told apart, and each is chosen by itself', async () => {
   const page = await sitDown(opened.browser, opened.url);
+  await toScenarios(page);
   const card = (apart: string) => page.locator('label.card').filter({ hasText: apart });
   await page.getByText('Harbour Mews, house 4').first().waitFor();
   expect(await card('opened from').count()).toBe(0);

@@ -40,6 +40,9 @@ const pick = (page: Page, typed: string) => page.keyboard.type(typed);
 
 test('a test on a phone by keyboard alone', async () => {
   const page = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
+  await tabTo(page, /^Whole jobs/);
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { name: 'Scenarios', level: 1 }).waitFor();
   await tabTo(page, /^Bakery Lane/);
   for (let i = 0; i < 20 && !/^Harbour Mews/.test((await focused(page)).name); i++)
     await page.keyboard.press('ArrowDown');
