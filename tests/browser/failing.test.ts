@@ -103,7 +103,7 @@ describe('a screen that fails', () => {
     await failing(page, null);
     await button(page, 'Reload').click();
     await button(page, `Go on with ${JOB}`).click();
-    await heading(page, 'Observe').waitFor();
+    await heading(page, 'Measure').waitFor();
     await page.context().close();
   });
 
@@ -112,7 +112,7 @@ describe('a screen that fails', () => {
     const page = await sitDown(opened.browser, opened.url, { before: failOnPurpose });
     await readyToLock(page);
     const before = await keptHere(page);
-    await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
+    await page.getByRole('link', { name: 'Jobs' }).click();
     await button(page, `Go on with ${JOB}`).waitFor();
     await failing(page, 'select');
     await button(page, `Go on with ${JOB}`).click();
@@ -130,7 +130,7 @@ describe('a screen that fails', () => {
     expectComplaint(/made to fail: heading/);
     const page = await sitDown(opened.browser, opened.url, { before: failOnPurpose });
     await begin(page, JOB);
-    await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
+    await page.getByRole('link', { name: 'Jobs' }).click();
     await failing(page, 'heading');
     for (const [name, failed] of [
       ['My record', 'My record failed'],

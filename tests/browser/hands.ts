@@ -80,7 +80,9 @@ export const finger: Hands = {
     if (minus !== '') await tap('change plus and minus');
     if (sign !== '') await tap('> or <');
     if (unit !== '')
-      await finger.choose(field.locator('xpath=ancestor::form').getByLabel('unit', { exact: true }), unit);
+      await finger.tick(
+        field.locator('xpath=ancestor::form').getByRole('radio', { name: unit, exact: true }),
+      );
   },
   // The list that comes up for a tap is the system's own and no part of the page: the tap must reach it.
   choose: async (list, words) => {

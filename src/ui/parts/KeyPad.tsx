@@ -74,7 +74,7 @@ export const KeyPad = memo(function KeyPad() {
   }, [isOwn]);
   useEffect(() => {
     document.documentElement.classList.toggle('pad-open', field !== null);
-    field?.scrollIntoView({ block: 'center' });
+    field?.scrollIntoView({ block: 'nearest' });
     return () => document.documentElement.classList.remove('pad-open');
   }, [field]);
   if (field === null) return null;

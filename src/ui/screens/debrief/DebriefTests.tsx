@@ -17,7 +17,7 @@ import { isAsSaid, judgedPair, limitPair, TruthLines, whyText } from '../../part
 import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
 import { OWN_WORDS } from '../bench/Predict.tsx';
-import { recordOf, recordText } from '../observe/records.ts';
+import { recordOf, recordText } from '../measure/records.ts';
 
 export const DebriefTests = memo(function DebriefTests({ told }: { readonly told: Debrief }) {
   return (

@@ -11,7 +11,7 @@ import {
 } from '../../words/answers.ts';
 import { benchTime, figureText } from '../../words/figures.ts';
 import { operationText } from '../../words/trade.ts';
-import { recordText } from '../observe/records.ts';
+import { recordText } from '../measure/records.ts';
 import { Scroll } from './Scroll.tsx';
 
 export const Log = memo(function Log({ attempt }: { readonly attempt: Attempt }) {

@@ -1,0 +1,1 @@
+export type Hand = 'main-switch' | 'circuit' | 'conductors' | 'cover' | 'plug' | 'request';
