@@ -48,6 +48,8 @@ function scenesOf(papers: Papers, view: View): readonly Scene[] {
       removed: i === 0 ? [] : [papers.site.earthing === 'TT' ? 'electrode' : 'earthing-conductor'],
       links: i === 0 ? [] : position.main === 'off-locked' ? ['L1-N'] : ['L1-PE', 'L1-N'],
       switchedAt: i === 0 ? null : 5999,
+      says: i === 0 ? null : 'connected',
+      acts: i === 1,
       layout: layoutOf(papers, position, view),
     })),
   );
@@ -55,7 +57,7 @@ function scenesOf(papers: Papers, view: View): readonly Scene[] {
 
 /** What is written, each with the room that it takes. */
 const boxesOf = (written: readonly Label[]) =>
-  written.map((label) => ({ text: label.text, box: boxOf(label) }));
+  written.map((label) => ({ text: `${label.text}${label.state?.text ?? ''}`, box: boxOf(label) }));
 
 const round = (x: number, y: number, r: number): Box => ({
   left: x - r,

@@ -9,10 +9,14 @@ import { Sheet } from '../../drawing/Sheet.tsx';
 import { DESK, useMatches } from '../../drawing/useMatches.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
 import { lastJudged } from '../../flow/attemptMachine.ts';
+import type { Bench } from '../../flow/bench.ts';
+import type { MeasurementDraft } from '../../flow/measurement.ts';
+import { prepared } from '../../flow/measurement.ts';
 import { useMeasuring } from '../../flow/useMeasuring.ts';
 import { usePaced } from '../../flow/usePaced.ts';
 import { KeyPad } from '../../parts/KeyPad.tsx';
 import { WaitingLine } from '../../parts/WaitingLine.tsx';
+import { shownText } from '../../words/figures.ts';
 import { Harm } from './Harm.tsx';
 import { Head } from './Head.tsx';
 import { Status } from './Known.tsx';
@@ -23,6 +27,18 @@ import { CHOICES_OF, otherPosition } from './setUpRows.ts';
 import { standingText } from './standingText.ts';
 import { stageOf, TestCard } from './TestCard.tsx';
 import { ChooseTest, nextInOrder, YourTests } from './Tests.tsx';
+
+/** What the instrument shows through the leads as they are now; nothing once one of them was moved. */
+function readingNow({ happened }: Bench, draft: MeasurementDraft): string | null {
+  const last = happened.findLast(({ operation }) => operation.op === 'measure');
+  const ready = prepared(draft);
+  const [reading] = last?.outcome.readings ?? [];
+  return reading !== undefined &&
+    ready.ok &&
+    JSON.stringify(ready.measurement) === JSON.stringify(last?.operation)
+    ? shownText(reading)
+    : null;
+}
 
 interface Props {
   readonly state: AttemptState;
@@ -109,7 +125,17 @@ export function BenchScreen(props: Props) {
             isOpen={isOpen}
             isSettingUp={isSettingUp}
             unfolded
-            {...({ hands } as object)}
+            hands={hands}
+            reading={isOpen ? readingNow(bench, measuring.draft) : null}
+            view={
+              isDesk
+                ? 'whole'
+                : stage === 'setting up'
+                  ? 'upright'
+                  : stage === 'predicting'
+                    ? 'strip'
+                    : 'part'
+            }
             standing={standingText(bench, stage, state.context.since)}
           />
           {isDesk ? <YourTests bench={bench} /> : null}
