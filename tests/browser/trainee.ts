@@ -147,6 +147,8 @@ export async function choose(page: Page, title: string): Promise<void> {
 
 /** What is inside the stand-in, where it is folded away. */
 export async function unfold(page: Page): Promise<void> {
+  if (!(await page.locator('summary', { hasText: /^its CP, diode/ }).isVisible()))
+    await press(page.locator('summary', { hasText: 'All of it, in a list' }));
   if (!(await page.getByLabel(/^its diode/).isVisible()))
     await press(page.locator('summary', { hasText: /^its CP, diode/ }));
 }

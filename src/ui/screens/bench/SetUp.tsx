@@ -102,14 +102,6 @@ export function SetUp(props: Props) {
     );
   return (
     <StepFrame bar={bar} form={{ label: 'Set up', onSubmit: () => fits && onPredict() }}>
-      <details
-        open={isListed}
-        onToggle={(event) => setListed(event.currentTarget.open)}
-        className="set-up-rows"
-      >
-        <summary>All of it, in a list</summary>
-        {usualRows(outlet).map(row)}
-      </details>
       <TextField
         className="in-row"
         label="then wait, s"
@@ -122,21 +114,29 @@ export function SetUp(props: Props) {
           if (typed !== null) onDraft({ ...draft, wait: typed });
         }}
       />
-      <details open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
-        <summary>
-          its CP, diode, PE, load and leakage
-          {isAtRest(position) ? null : <strong> set</strong>}
-        </summary>
-        <div>{INSIDE_ROWS.map(row)}</div>
-        <LoadAndLeakage
-          load={position.load}
-          leakage={position.leakage}
-          lines={lines}
-          onDrawn={(drawn) => {
-            setDrawnFits(drawn !== null);
-            if (drawn !== null) onDraft({ ...draft, position: { ...position, ...drawn } });
-          }}
-        />
+      <details
+        open={isListed}
+        onToggle={({ target, currentTarget }) => target === currentTarget && setListed(currentTarget.open)}
+        className="set-up-rows"
+      >
+        <summary>All of it, in a list</summary>
+        {usualRows(outlet).map(row)}
+        <details open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
+          <summary>
+            its CP, diode, PE, load and leakage
+            {isAtRest(position) ? null : <strong> set</strong>}
+          </summary>
+          <div>{INSIDE_ROWS.map(row)}</div>
+          <LoadAndLeakage
+            load={position.load}
+            leakage={position.leakage}
+            lines={lines}
+            onDrawn={(drawn) => {
+              setDrawnFits(drawn !== null);
+              if (drawn !== null) onDraft({ ...draft, position: { ...position, ...drawn } });
+            }}
+          />
+        </details>
       </details>
     </StepFrame>
   );

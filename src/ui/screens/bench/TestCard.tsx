@@ -163,6 +163,7 @@ function Measuring({ state, action, send, wall, measuring }: Props) {
       bench={bench}
       papers={papers}
       test={action.id}
+      stage={action.stage}
       since={since}
       prediction={asPrediction(attempt.entries[since])}
       lines={linesOn(rung, scenario, action)}

@@ -8,8 +8,9 @@ import { startTransition, useEffect, useRef, useState } from 'react';
 import type { EntryOf } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import type { Operation, OperationInput } from '../../../bench/operation.ts';
-import type { Papers } from '../../../verification/testAction.ts';
+import type { Papers, Stage } from '../../../verification/testAction.ts';
 import type { InWords } from '../../../words/actions.ts';
+import { DESK, useMatches } from '../../drawing/useMatches.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { lastProof, perceived, runningStartDelay } from '../../flow/known.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
@@ -34,6 +35,7 @@ interface Props {
   readonly bench: Bench;
   readonly papers: Papers;
   readonly test: string;
+  readonly stage: Stage;
   readonly since: number;
   readonly prediction: EntryOf<'prediction'> | undefined;
   readonly lines: readonly InWords<Line>[];
@@ -113,6 +115,7 @@ function Leading(props: LeadingProps) {
   const { draft, set } = measuring;
   const [check, setCheck] = useState<Checked | null>(null);
   const [isActing, setActing] = useState(false);
+  const isDesk = useMatches(DESK);
   const apply = useRef<HTMLButtonElement>(null);
   const ready = prepared(draft);
   const valid = check !== null && check.draft === draft ? check : null;
@@ -189,7 +192,6 @@ function Leading(props: LeadingProps) {
           {failed} Your attempt up to here is kept and can be exported.
         </p>
       )}
-      <Noticed bench={bench} since={props.since} />
       {startDelay === null ? null : (
         <div className="acts apart">
           <span>
@@ -205,8 +207,14 @@ function Leading(props: LeadingProps) {
           Again: {operationText(last)}
         </button>
       )}
-      <Tiles value={draft.instrument} onTake={(instrument) => set({ instrument })} />
+      <Tiles
+        stage={props.stage}
+        showsAll={isDesk}
+        value={draft.instrument}
+        onTake={(instrument) => set({ instrument })}
+      />
       <Settings draft={draft} site={papers.site} set={set} />
+      <Noticed bench={bench} since={props.since} />
       {hasLeads(draft.instrument) ? (
         <details>
           <summary className="note">Leads, in a list</summary>

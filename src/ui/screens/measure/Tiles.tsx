@@ -1,4 +1,6 @@
 /** The instruments as tiles, by symbol and word: one is taken, and its leads go on. No settings, no order. */
+import { useState } from 'react';
+import type { Stage } from '../../../verification/testAction.ts';
 import type { InstrumentChoice } from '../../flow/measurement.ts';
 import { INSTRUMENT_CHOICES } from '../../flow/measurement.ts';
 
@@ -34,17 +36,36 @@ const LINES: Readonly<Partial<Record<InstrumentChoice, string>>> = {
   'opening-time': 'M5 8h6v7h7',
 };
 
+/** Those that tests of a stage mostly take, first; which of them a test takes is for the trainee to say. */
+const FIRST: Readonly<Record<Stage, readonly InstrumentChoice[]>> = {
+  'before power': ['two-pole', 'continuity', 'insulation', 'coding', 'electrode'],
+  'with power': ['two-pole', 'pilot', 'loop', 'opening-time', 'phase-sequence'],
+  protection: ['two-pole', 'loop', 'residual', 'pilot', 'opening-time'],
+  'fault response': ['two-pole', 'pilot', 'opening-time', 'residual', 'coding'],
+};
+
 interface Props {
+  readonly stage: Stage;
+  /** Whether there is room for all of them. */
+  readonly showsAll: boolean;
   readonly value: InstrumentChoice | '';
   readonly onTake: (instrument: InstrumentChoice) => void;
 }
 
-export function Tiles({ value, onTake }: Props) {
+export function Tiles({ stage, showsAll, value, onTake }: Props) {
+  const [isUnfolded, setUnfolded] = useState(false);
+  const isAll = showsAll || isUnfolded;
+  const first = FIRST[stage];
+  const ordered = [
+    ...first.flatMap((name) => INSTRUMENT_CHOICES.filter(([other]) => other === name)),
+    ...INSTRUMENT_CHOICES.filter(([name]) => !first.includes(name)),
+  ];
+  const shown = ordered.filter(([name], i) => isAll || i < first.length || name === value);
   return (
     <fieldset>
       <legend className="unseen">instrument</legend>
       <div className="tiles">
-        {INSTRUMENT_CHOICES.map(([name, words]) => (
+        {shown.map(([name, words]) => (
           <label key={name} className="tile">
             <input
               type="radio"
@@ -67,6 +88,11 @@ export function Tiles({ value, onTake }: Props) {
             <span aria-hidden="true">{SHORT[name]}</span>
           </label>
         ))}
+        {isAll ? null : (
+          <button type="button" className="tile" onClick={() => setUnfolded(true)}>
+            {ordered.length - shown.length} more
+          </button>
+        )}
       </div>
     </fieldset>
   );
