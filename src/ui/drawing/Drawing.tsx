@@ -3,7 +3,7 @@
  * top. It only draws what the plan says; what can be pressed lies over it.
  */
 
-import type { ReactNode } from 'react';
+import type { CSSProperties, ReactNode } from 'react';
 import { memo, useId } from 'react';
 import type { InstrumentChoice } from '../flow/measurement.ts';
 import type { Figure, Label, Shape } from './figure.ts';
@@ -33,7 +33,10 @@ export function Drawing(props: Props) {
   const title = useId();
   const { view, width, height, terminals } = layout;
   return (
-    <div className={`plan ${view === 'origin' || view === 'unit' || view === 'outlet' ? 'part' : view}`}>
+    <div
+      className={`plan ${view === 'origin' || view === 'unit' || view === 'outlet' ? 'part' : view}`}
+      style={{ '--wide': width / height } as CSSProperties}
+    >
       <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-labelledby={title}>
         <title id={title}>Drawing of the installation; the words beside it say the same</title>
         <Shapes shapes={plan.shapes} />

@@ -192,6 +192,14 @@ function Leading(props: LeadingProps) {
           {failed} Your attempt up to here is kept and can be exported.
         </p>
       )}
+      <Tiles
+        stage={props.stage}
+        showsAll={isDesk}
+        value={draft.instrument}
+        onTake={(instrument) => set({ instrument })}
+      />
+      <Settings draft={draft} site={papers.site} set={set} />
+      <Noticed bench={bench} since={props.since} />
       {startDelay === null ? null : (
         <div className="acts apart">
           <span>
@@ -207,14 +215,6 @@ function Leading(props: LeadingProps) {
           Again: {operationText(last)}
         </button>
       )}
-      <Tiles
-        stage={props.stage}
-        showsAll={isDesk}
-        value={draft.instrument}
-        onTake={(instrument) => set({ instrument })}
-      />
-      <Settings draft={draft} site={papers.site} set={set} />
-      <Noticed bench={bench} since={props.since} />
       {hasLeads(draft.instrument) ? (
         <details>
           <summary className="note">Leads, in a list</summary>

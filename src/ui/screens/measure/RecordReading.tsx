@@ -15,7 +15,7 @@ import { readingTitle } from '../../words/trade.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import type { Numbered, Observation } from './records.ts';
 import { lastUnit, lastVolts, recordOf, recordText } from './records.ts';
-import { ShownReading } from './ShownReading.tsx';
+import { ReadingTrace, ShownReading } from './ShownReading.tsx';
 
 type Further = Pick<Observation, 'low' | 'duty' | 'amps' | 'tripMs' | 'tripped' | 'volts'>;
 export type Typed = Pick<Observation, 'value' | 'qualifier' | 'unit'> & Further;
@@ -145,7 +145,7 @@ export function RecordReading({ run, numbered, onRecord, onLater }: Props) {
   );
   return (
     <StepFrame bar={bar} form={{ label: `Write down: ${readingTitle(reading)}`, onSubmit: submit }}>
-      <ShownReading reading={reading} took={took} />
+      <ShownReading reading={reading} />
       <div className="entry">
         <div className="field">
           <label htmlFor={`${id}-value`}>
@@ -178,13 +178,15 @@ export function RecordReading({ run, numbered, onRecord, onLater }: Props) {
         </div>
         {isTimed ? null : <UnitKeys units={unitsOf(reading)} value={unit} onChange={setUnit} />}
       </div>
-      <Keys
-        legend="sign"
-        options={SIGNS_OF[isTimed ? 'timed' : 'other']}
-        words={isTimed ? TIMED_WORDS : SIGN_WORDS}
-        value={SIGNS.find((one) => one === sign) ?? ''}
-        onChange={setSign}
-      />
+      <div className="sign-keys">
+        <Keys
+          legend="sign"
+          options={SIGNS_OF[isTimed ? 'timed' : 'other']}
+          words={isTimed ? TIMED_WORDS : SIGN_WORDS}
+          value={SIGNS.find((one) => one === sign) ?? ''}
+          onChange={setSign}
+        />
+      </div>
       {isPilot ? (
         <div className="fields">
           {PILOT_EXTRAS.map(([name, label]) => (
@@ -217,6 +219,7 @@ export function RecordReading({ run, numbered, onRecord, onLater }: Props) {
           onChange={more('volts')}
         />
       ) : null}
+      <ReadingTrace reading={reading} took={took} />
     </StepFrame>
   );
 }
