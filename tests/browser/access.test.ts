@@ -8,7 +8,7 @@ import { openBuiltPage } from './builtPage.ts';
 import type { Look } from './everyScreen.ts';
 import { press, throughAnAttempt, throughLeaving, throughReadingPages } from './everyScreen.ts';
 import { lostInForcedColours, outOfSight } from './lost.ts';
-import { answerAll, begin, choose, setUp, sitDown, toJudge, writeDown } from './trainee.ts';
+import { answerAll, begin, choose, later, setUp, sitDown, toJudge, writeDown } from './trainee.ts';
 
 const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
@@ -117,7 +117,7 @@ test('each reading is announced once, the same one twice as well, and never agai
   };
   await page.getByRole('radio', { name: 'pilot against time' }).click();
   const first = await apply();
-  await press(page, 'Later');
+  await later(page);
   const second = await apply();
   expect(first).toHaveLength(1);
   expect(first[0]).toMatch(/^Reading 1: .*pilot.*[+−]1[12]\.\d+\sV/u);

@@ -9,6 +9,7 @@ import {
   choose,
   conclude,
   judgeAll,
+  later,
   measure,
   setUp,
   toJudge,
@@ -97,7 +98,7 @@ async function throughATest(page: Page, look: Look): Promise<void> {
   await writeDown(page, undefined);
   await measure(page, { op: 'measure', quantity: 'pilot' });
   await look('a trace');
-  await press(page, 'Later');
+  await later(page);
   await look('readings');
   await toJudge(page);
   await page.getByRole('radio', { name: 'not shown', exact: true }).first().click();

@@ -3,7 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { measure, setUp, toJudge, toPredict, writeDown } from './trainee.ts';
+import { later, measure, setUp, toJudge, toPredict, writeDown } from './trainee.ts';
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
 
@@ -78,7 +78,7 @@ export async function throughFirstRun(page: Page): Promise<void> {
       between: ['outlet.L1', second],
     });
     const [text = ''] = await page.getByRole('form', { name: /two-pole detector/ }).allInnerTexts();
-    await button(page, 'Later').click();
+    await later(page);
     return Number(/(\d+)\s?V/u.exec(text)?.[1]);
   };
   expect(await shown('outlet.N')).toBeLessThan(5);

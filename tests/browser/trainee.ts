@@ -197,6 +197,13 @@ export async function toPredict(page: Page): Promise<void> {
   await page.getByRole('heading', { name: 'Predict' }).waitFor();
 }
 
+/** Leaves a reading to be written down later. */
+export async function later(page: Page): Promise<void> {
+  const close = button(page, 'Close the pad');
+  if (await close.isVisible()) await press(close);
+  await press(button(page, 'Later'));
+}
+
 /** On from the readings to how they are judged. */
 export async function toJudge(page: Page): Promise<void> {
   await press(page.getByRole('button', { name: 'Judge', exact: true }));

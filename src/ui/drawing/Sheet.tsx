@@ -19,7 +19,6 @@ import { Hands } from './Hands.tsx';
 import type { Part } from './layout.ts';
 import { PARTS } from './layout.ts';
 import { leadLines, NO_LEADS, readingLabels } from './leadLines.ts';
-import { NextLead } from './NextLead.tsx';
 import { benchScene } from './scene.ts';
 import { fixedTerminal, shownPart } from './shownPart.ts';
 import { STRIP, stripFigure } from './strip.ts';
@@ -186,7 +185,6 @@ function FullSheet(props: Props) {
             ) : null}
             {hands === null ? null : <Hands layout={layout} position={position} {...hands} />}
           </Drawing>
-          {isOpen ? <NextLead measuring={measuring} /> : null}
           {caption}
         </Frame>
       ) : null}

@@ -96,6 +96,9 @@ export const KeyPad = memo(function KeyPad() {
           <p className="pad-name">
             <span className="note">typing</span>
             <strong>{nameOf(field)}</strong>
+            <button type="button" className="plain" tabIndex={-1} onClick={() => field.blur()}>
+              Close<span className="unseen"> the pad</span>
+            </button>
           </p>
           <div className="pad-keys">
             {DIGITS.map((row, i) => [

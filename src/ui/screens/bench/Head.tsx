@@ -34,7 +34,9 @@ export const Head = memo(function Head({ bench, keepFailed, onStop }: Props) {
       <div className="head-title">
         <h1>{scenario.title}</h1>
         <p>
-          {unitLine(scenario)} · {editionNamed(scenario.rules)} ·{' '}
+          <span className="head-more">
+            {unitLine(scenario)} · {editionNamed(scenario.rules)} ·{' '}
+          </span>
           {RUNG_NAMES[rungOf(scenario.support, attempt)]} · <strong>training only</strong>
         </p>
       </div>

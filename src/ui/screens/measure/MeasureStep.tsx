@@ -10,6 +10,7 @@ import type { Line } from '../../../attempt/lines.ts';
 import type { Operation, OperationInput } from '../../../bench/operation.ts';
 import type { Papers, Stage } from '../../../verification/testAction.ts';
 import type { InWords } from '../../../words/actions.ts';
+import { NextLead } from '../../drawing/NextLead.tsx';
 import { DESK, useMatches } from '../../drawing/useMatches.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { lastProof, perceived, runningStartDelay } from '../../flow/known.ts';
@@ -199,6 +200,7 @@ function Leading(props: LeadingProps) {
         onTake={(instrument) => set({ instrument })}
       />
       <Settings draft={draft} site={papers.site} set={set} />
+      <NextLead measuring={measuring} />
       <Noticed bench={bench} since={props.since} />
       {startDelay === null ? null : (
         <div className="acts apart">
