@@ -121,7 +121,8 @@ function FullSheet(props: Props) {
     acts: hands !== null,
   });
   const shut = useCallback((terminal: string) => outOfReach(terminal, position) !== null, [position]);
-  const unfolded = isWhole || (fold?.standing === standing ? fold.unfolded : props.unfolded);
+  const canFold = view === undefined;
+  const unfolded = isWhole || !canFold || (fold?.standing === standing ? fold.unfolded : props.unfolded);
   const words = leads.length === 0 ? 'no lead is on anything' : leadsWords(leads);
   const lines = leadLines(layout, leads);
   const caption = (
@@ -138,17 +139,19 @@ function FullSheet(props: Props) {
       <h2 id="sheet-heading" className="unseen">
         Installation
       </h2>
-      <div className="fold-bar not-printed">
-        <div className="note">{unfolded ? 'drawing' : caption}</div>
-        <button
-          type="button"
-          className="plain"
-          aria-expanded={unfolded}
-          onClick={() => setFold({ standing, unfolded: !unfolded })}
-        >
-          {unfolded ? 'Fold the drawing' : 'Unfold the drawing'}
-        </button>
-      </div>
+      {canFold ? (
+        <div className="fold-bar not-printed">
+          <div className="note">{unfolded ? 'drawing' : caption}</div>
+          <button
+            type="button"
+            className="plain"
+            aria-expanded={unfolded}
+            onClick={() => setFold({ standing, unfolded: !unfolded })}
+          >
+            {unfolded ? 'Fold the drawing' : 'Unfold the drawing'}
+          </button>
+        </div>
+      ) : null}
       {unfolded ? (
         <Frame bench={bench} standing={standing} record={recordWords(bench)}>
           {isWhole ? null : (
@@ -165,7 +168,9 @@ function FullSheet(props: Props) {
             layout={layout}
             plan={plan}
             lines={lines}
-            reading={reading === null ? null : readingLabels(layout, lines, reading, words)}
+            reading={
+              reading === null ? null : readingLabels(layout, lines, reading, words.replace(' at the ', ', '))
+            }
             instrument={draft.instrument}
             instrumentWords={instrumentWords(draft.instrument)}
             shut={shut}

@@ -11,7 +11,7 @@ import { dimension, uprightResistor } from './symbols.ts';
 /** How far the resistor that codes a plug stands from the plug's contacts: at the unit, at the far end, and there in a part's view. */
 const PLUG = 34;
 const FAR_PLUG = 26;
-const NEAR_FAR_PLUG = 20;
+const NEAR_FAR_PLUG = { in: 24, out: 16 } as const;
 /** Half as wide as a plug is. */
 const BODY = 9;
 
@@ -102,7 +102,7 @@ function plugs({ papers, layout, position }: Scene, outletX: number): Figure {
       shapes(path('conductor', `M${from} ${rows.PP}H${to}`)),
       isCoded ? uprightResistor(to, rows.PP, rows.PE) : EMPTY,
     );
-  const back = view === 'whole' ? FAR_PLUG : NEAR_FAR_PLUG;
+  const back = view === 'whole' ? FAR_PLUG : NEAR_FAR_PLUG[position.plugged ? 'in' : 'out'];
   const farEnd =
     isTether || position.plugged
       ? plug(outletX, outletX - back)

@@ -104,8 +104,8 @@ const COLUMNS: Readonly<Record<View, Columns>> = {
 const FIRST_ROW = 72;
 /** Terminals of a part are 48 px apart, a finger's target with air between; room over the pilot for its second branch. */
 const GAPS = {
-  whole: { row: 36, abovePilot: 54, belowPilot: 44, parting: 34 },
-  part: { row: 48, abovePilot: 54, belowPilot: 48, parting: 46 },
+  whole: { row: 36, abovePilot: 54, belowPilot: 44, parting: 34, rod: 36 },
+  part: { row: 48, abovePilot: 54, belowPilot: 48, parting: 46, rod: 46 },
 } as const;
 /** Under the protective conductor: electrodes, then the instrument. A part shares a phone with what is done on it. */
 const INSTRUMENT = { whole: 84, origin: 84, unit: 58, outlet: 58 } as const;
@@ -171,7 +171,7 @@ export function layoutOf({ site, sheet }: Papers, position: Position, view: View
           ? { x: (columns.coil[0] + columns.coil[1]) / 2, y }
           : { x: columns.parting, y: y - gaps.parting };
       case 'earth':
-        return { x: columns.rod, y: y + 36 };
+        return { x: columns.rod, y: y + gaps.rod };
       case 'case':
         return { x: (columns.unitLeft + columns.unitRight) / 2, y: bottom };
       case 'incoming':

@@ -141,32 +141,34 @@ function awayLabel(layout: Layout, side: Side, hidden: readonly Part[]): readonl
   return [label(edgeAt(layout, side), layout.instrumentY - 9, text, { anchor })];
 }
 
-/** Heights that a reading may stand in, the greatest that fits, and where its lines are beside the circle. */
+/** Heights that a reading may stand in: the greatest that fits. */
 const READING_SIZES = [19, 14, LETTERING] as const;
-const READING_LINES = { reading: -9, words: 6, step: 13 } as const;
+/** Where its lines stand beside the circle; lower, where a lead goes off on either side. */
+const BESIDE = { reading: -9, words: [6, 19, 32] } as const;
+const BELOW_BOTH = { reading: 16, words: [30] } as const;
 
 /** What the instrument shows, and through which terminals, beside its circle: on the side where there is more room. */
 export function readingLabels(
   layout: Layout,
-  { instrument, words }: LeadLines,
+  { instrument, words, labels: away }: LeadLines,
   reading: string,
   between: string,
 ): readonly Label[] {
   if (instrument === null) return [];
   const { x, y } = instrument;
   const beside = INSTRUMENT_RADIUS + 8;
-  const { anchor } = words;
+  const anchor = away.length > 0 ? words.anchor : x > layout.width / 2 ? 'end' : 'start';
   const room = (anchor === 'end' ? x : layout.width - x) - beside - 4;
   const at = anchor === 'end' ? x - beside : x + beside;
+  const lines = away.length > 1 ? BELOW_BOTH : BESIDE;
   const size = READING_SIZES.find((one) => widthOf(reading, true, one) <= room) ?? LETTERING;
-  const lines = [
-    ...inLines(reading, true, size, room).map((text) => label(at, 0, text, { anchor, bold: true, size })),
-    ...inLines(between, false, LETTERING, room).map((text) => label(at, 0, text, { anchor })),
+  const [shown = '', ...more] = inLines(reading, true, size, room);
+  return [
+    label(at, y + lines.reading, shown, { anchor, bold: true, size }),
+    ...[...more, ...inLines(between, false, LETTERING, room)]
+      .slice(0, lines.words.length)
+      .map((text, i) => label(at, y + (lines.words[i] ?? 0), text, { anchor })),
   ];
-  return lines.map((line, i) => ({
-    ...line,
-    y: y + (i === 0 ? READING_LINES.reading : READING_LINES.words + READING_LINES.step * (i - 1)),
-  }));
 }
 
 /** As many words a line as there is room for. */

@@ -10,7 +10,7 @@ import { handText, isChanged } from './hands.ts';
 import type { Conductor } from './layout.ts';
 import type { Scene } from './scene.ts';
 import { amount } from './scene.ts';
-import { contact, cross, dimension } from './symbols.ts';
+import { contact, cross, dimension, earthSymbol } from './symbols.ts';
 
 /** Under the origin's box the words of its two devices, each under its own contacts. */
 const WORDS = { from: 30, step: 12.5, main: 24, breaker: 78 } as const;
@@ -34,6 +34,7 @@ export function originFigure(scene: Scene): Figure {
   const { breaker, residualDevice } = papers.site.circuit;
   const { incoming, origin, met, rod } = columns;
   const first = rows[lives[0] ?? 'N'];
+  const rodY = layout.terminals.get('earth')?.y ?? rows.PE;
   const changes = isChanged('circuit', position, now) || isChanged('main-switch', position, now);
   const isOff = position.supply !== 'on' || position.main !== 'on';
   const mainWords = deviceWords('main-switch', scene, incoming + WORDS.main);
@@ -61,14 +62,8 @@ export function originFigure(scene: Scene): Figure {
     ),
     shapes(rect('box', incoming, first - 17, origin - incoming, rows.N - first + 34), ...poles(scene)),
     residualDevice === null ? EMPTY : shapes(...ring(scene)),
-    shapes(
-      path('conductor', `M${rod} ${rows.PE + 36}v16`),
-      path(
-        'symbol',
-        `M${rod - 11} ${rows.PE + 52}h22M${rod - 7} ${rows.PE + 56.5}h14M${rod - 3} ${rows.PE + 61}h6`,
-      ),
-    ),
-    labels(label(rod - 14, rows.PE + 46, 'remote rod', { anchor: 'end' })),
+    shapes(path('conductor', `M${rod} ${rodY}v16`), earthSymbol(rod, rodY + 16)),
+    labels(label(rod - 14, rodY + 10, 'remote rod', { anchor: 'end' })),
     links(scene),
   );
 }
@@ -213,7 +208,7 @@ function lengths({ papers, layout }: Scene, from: number, to: number): Figure {
   const area = `${amount(lineArea)} mm²`;
   if (view === 'whole')
     return together(
-      shapes(dimension(from, to, rows.N + 25)),
+      shapes(dimension(from + 10, to, rows.N + 25)),
       labels(
         label((from + columns.unitLeft) / 2, rows.N + 19, metres, { anchor: 'middle' }),
         label((from + columns.unitLeft) / 2, rows.N + 36, area, { anchor: 'middle' }),

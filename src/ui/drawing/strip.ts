@@ -8,12 +8,13 @@ import { oddWords } from './oddWords.ts';
 import type { BenchScene } from './scene.ts';
 import { contact, cross, resistor } from './symbols.ts';
 
-export const STRIP: Shown = { view: 'strip', width: 320, height: 98, terminals: new Map() };
+export const STRIP: Shown = { view: 'strip', width: 320, height: 97, terminals: new Map() };
 
 /** The row of the conductors, the boxes round it, and the two lines of words under them. */
 const ROW = 44;
 const TOP = 22;
 const HEIGHT = 44;
+const LID = 56;
 const UNDER = [80, 93] as const;
 
 export const stripFigure = (scene: BenchScene): Figure =>
@@ -48,8 +49,11 @@ function unit(scene: BenchScene): Figure {
   const { position, now, says } = scene;
   const changes = isChanged('cover', position, now) || isChanged('conductors', position, now);
   return together(
-    shapes(...dashedIf(changes, rect('enclosure', 124, TOP - 2, 96, HEIGHT + 4))),
-    says === null ? EMPTY : labels(label(172, ROW + 5, says, { anchor: 'middle', bold: true, size: 14 })),
+    shapes(
+      rect('enclosure', 124, TOP - 2, 96, HEIGHT + 4),
+      ...dashedIf(changes, path('conductor', `M126 ${LID}H218`)),
+    ),
+    says === null ? EMPTY : labels(label(172, ROW + 3, says, { anchor: 'middle', bold: true, size: 14 })),
     labels(
       label(124, 14, 'unit', { bold: true }),
       words(scene, 'cover', 172, 0, 'middle'),

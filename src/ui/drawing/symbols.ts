@@ -64,7 +64,7 @@ export const lid = (
         rect('symbol', x, y, width, height),
         ...[x + 8, x + width - 8].flatMap((at) => [screw(at, y + 8), screw(at, y + height - 8)]),
       ]
-    : [rect('linkage', x, y, width, height)];
+    : [rect('dimension', x, y, width, height)];
 
 /** A slotted head. */
 const screw = (x: number, y: number): Shape =>

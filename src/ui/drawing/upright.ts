@@ -45,7 +45,12 @@ export const UPRIGHT_HANDS: HandTargets = new Map([
 
 export function uprightLayout({ position }: BenchScene): Shown {
   const odd = oddWords(position).length;
-  return { view: 'upright', width: WIDTH, height: Y.foot + 4 + 14 * odd, terminals: new Map() };
+  return {
+    view: 'upright',
+    width: WIDTH,
+    height: Y.foot + 2 + (odd === 0 ? 0 : 2) + 14 * odd,
+    terminals: new Map(),
+  };
 }
 
 export const uprightFigure = (scene: BenchScene): Figure =>
@@ -174,7 +179,7 @@ function cable(scene: BenchScene): Figure {
 
 function standIn(scene: BenchScene): Figure {
   const { position } = scene;
-  const place = { left: LEFT + 30, rail: RIGHT - 20, y: 292, earthY: 308, values: 'beside' } as const;
+  const place = { left: LEFT + 30, rail: RIGHT - 20, y: 295, earthY: 308, values: 'beside' } as const;
   return together(
     shapes(rect('box', LEFT, Y.standIn, RIGHT - LEFT, Y.foot - Y.standIn)),
     vehicleCircuit(place, scene),
