@@ -94,7 +94,7 @@ function OpenStep(props: Props) {
     case 'predicting':
       return <PredictStep key={action.id} {...props} />;
     case 'observing':
-      return <Measuring {...props} />;
+      return <MeasuringStep {...props} />;
     case 'judging':
       return <JudgeStep {...props} />;
     case 'told':
@@ -154,7 +154,7 @@ function PredictStep({ state, action, send, wall }: Props) {
   );
 }
 
-function Measuring({ state, action, send, wall, measuring }: Props) {
+function MeasuringStep({ state, action, send, wall, measuring }: Props) {
   const { bench, since, failed } = state.context;
   const { scenario, papers, attempt } = bench.run;
   const rung = rungOf(scenario.support, attempt);

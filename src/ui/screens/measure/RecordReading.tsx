@@ -56,7 +56,9 @@ export function RecordReading({ run, numbered, onRecord, onLater }: Props) {
   const lastVoltage = lastVolts(run);
   const figureField = useRef<HTMLInputElement>(null);
   // The reading is there: what it shows is typed next.
-  useEffect(() => figureField.current?.focus(), []);
+  useEffect(() => {
+    figureField.current?.focus();
+  }, []);
   const id = useId();
   const isPilot = reading.quantity === 'pilot';
   const isTimed = showsTripTime(reading);
