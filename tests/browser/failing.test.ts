@@ -165,7 +165,7 @@ describe('a screen that fails', () => {
     const page = await sitDown(opened.browser, opened.url, { before: failOnPurpose });
     await begin(page, JOB);
     const before = await keptHere(page);
-    await button(page, 'Papers').click();
+    await button(page, /^Papers$/).click();
     await failing(page, 'main');
     await page.getByRole('contentinfo').getByRole('link', { name: 'Accessibility' }).click();
     await page.getByText('If this text stays, the page could not start').waitFor();

@@ -27,6 +27,7 @@ async function isolated(page: Page, title: string): Promise<void> {
   await press(page, /^fairly sure/);
   await act(page, 'check the instruments');
   await act(page, 'prove dead at the outlet');
+  await later(page);
   await page.getByRole('radio', { name: 'insulation', exact: true }).check();
   await page.getByRole('radio', { name: '500', exact: true }).check();
 }

@@ -16,6 +16,7 @@ import type { Bench, Note } from '../../flow/bench.ts';
 import { lastProof, perceived, runningStartDelay } from '../../flow/known.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
 import { hasLeads, prepared } from '../../flow/measurement.ts';
+import { useKept } from '../../flow/useKept.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
 import { Dialog } from '../../parts/Dialog.tsx';
 import { Why } from '../../parts/Why.tsx';
@@ -60,18 +61,18 @@ export function MeasureStep(props: Props) {
   const groups = numberedSince(bench, test, since);
   const isOpen = (group: readonly Numbered[]) =>
     group.some(({ index }) => recordOf(bench.run, index) === undefined);
-  /** The first reading of the group that is written, or was set aside to be written later. */
+  /** The first reading of a group that somebody turned to, and of the newest one that was set aside for later. */
   const [turnedTo, setTurnedTo] = useState<number | null>(null);
-  const [setAside, setSetAside] = useState<readonly number[]>([]);
+  const [setAside, setSetAside] = useKept('set aside', '');
   const newest = groups.at(-1);
   const writing =
     groups.find(([first]) => first !== undefined && first.index === turnedTo) ??
-    (newest !== undefined && isOpen(newest) && !setAside.includes(newest[0]?.index ?? -1)
+    (newest !== undefined && isOpen(newest) && setAside !== String(newest[0]?.index)
       ? newest
       : undefined);
   const leave = () => {
     setTurnedTo(null);
-    if (writing?.[0] !== undefined) setSetAside([...setAside, writing[0].index]);
+    if (writing?.[0] !== undefined) setSetAside(String(writing[0].index));
   };
   const [only] = writing ?? [];
   return (
