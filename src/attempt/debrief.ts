@@ -15,10 +15,10 @@ import { verifyingOnce } from '../scenario/verify.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
 import type { Advice, Figure, TestAction } from '../verification/testAction.ts';
-import type { Answer, Attempt, EntryOf, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
+import type { Answer, Attempt, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
 import { SURENESS } from './attempt.ts';
 import type { Line } from './lines.ts';
-import { isRightFigure, testFigures } from './lines.ts';
+import { isLeftAlone, isRightFigure, testFigures } from './lines.ts';
 import type { Marks } from './mark.ts';
 import { isGiven, marking } from './mark.ts';
 import { lastOccasion } from './marks/occasions.ts';
@@ -26,7 +26,6 @@ import { dueSteps } from './marks/reasons.ts';
 import { conclusionOf, isRightVerdict } from './marks/verdict.ts';
 import { repairedIn } from './repeats.ts';
 import type { Run } from './run.ts';
-import { rungOf } from './rung.ts';
 import type { Showing } from './showing.ts';
 import { showingOf } from './showing.ts';
 import { lastSitting } from './sitting.ts';
@@ -215,16 +214,6 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
     })),
   };
 }
-
-/** Where lines are to be chosen, one that the test cannot tell is rightly left without an answer. */
-export const isLeftAlone = (
-  { scenario, attempt }: Run,
-  { id, judged }: Pick<Line, 'id' | 'judged'>,
-  prediction: EntryOf<'prediction'> | undefined,
-): boolean =>
-  rungOf(scenario.support, attempt) === 3 &&
-  !judged &&
-  prediction?.lines.every((line) => line.id !== id) === true;
 
 const isWrong = ({ predicted, right }: DebriefLine): boolean => predicted !== null && predicted !== right;
 

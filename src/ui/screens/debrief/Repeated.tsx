@@ -3,7 +3,7 @@
 import { memo } from 'react';
 import type { Debrief } from '../../../attempt/debrief.ts';
 import { testTitle } from '../../../words/actions.ts';
-import { causeTitle } from '../../../words/causes.ts';
+import { causeTitle } from '../../../words/causeTitles.ts';
 
 export const Repeated = memo(function Repeated({ told }: { readonly told: Debrief }) {
   const { due, named, free, done } = told.marks.repeats;

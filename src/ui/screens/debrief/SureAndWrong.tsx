@@ -8,7 +8,7 @@ import { MISCONCEPTIONS } from '../../../attempt/debrief.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import { sourceText } from '../../../verification/sources.ts';
 import { lineInWords } from '../../../words/actions.ts';
-import { causesTitle, causeTitle } from '../../../words/causes.ts';
+import { causesTitle, causeTitle } from '../../../words/causeTitles.ts';
 import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
 
