@@ -53,9 +53,6 @@ export function Replay({ told, lockstep, timeline, elimination, undone, stepping
   const { papers } = told.run;
   return (
     <section className="replay" aria-labelledby="replay-heading">
-      <h2 id="replay-heading" tabIndex={-1}>
-        Step by step, beside the correct twin
-      </h2>
       <TimeLine
         lockstep={lockstep}
         timeline={timeline}
