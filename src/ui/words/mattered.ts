@@ -56,7 +56,10 @@ export function reasonOf(one: Mattered, { verdict }: Pick<Debrief, 'verdict'>): 
     case 'misjudged line':
       return about(one.line.test, `${quoted(one.line)}: ${judgedText(one.line)}${wrote(one.written)}.`);
     case 'misjudged limit':
-      return about(one.test, `${limitJudged(one.limit, one.judged)}; it is ${LIMIT_WORDS[one.limit.right]}.`);
+      return about(
+        one.test,
+        `You ${limitJudged(one.limit, one.judged)}; it is ${LIMIT_WORDS[one.limit.right]}.`,
+      );
     case 'misread':
       return about(one.test, misreadText(one.taken.reading, one.typed));
     case 'repeats':
@@ -91,7 +94,7 @@ export function goalText(one: Mattered | null): string {
     case 'misjudged line':
       return `Next time, in ${test(one.line.test)}, hold what you wrote against ${quoted(one.line)}: ${judgedText(one.line)}${wrote(one.written)}.`;
     case 'misjudged limit':
-      return `${test(one.test)}: ${limitJudged(one.limit, one.judged)}. Next time judge it ${LIMIT_WORDS[one.limit.right]}.`;
+      return `${test(one.test)}: you ${limitJudged(one.limit, one.judged)}. Next time judge it ${LIMIT_WORDS[one.limit.right]}.`;
     case 'misread':
       return `${test(one.test)}: write the figure that the display shows, with its unit. ${misreadText(one.taken.reading, one.typed)}`;
     case 'repeats':
@@ -132,7 +135,7 @@ function limitFigure({ limit, typed }: TruthOfLimit): string {
 }
 
 const limitJudged = (limit: TruthOfLimit, judged: LimitJudged): string =>
-  `you wrote ${shownText(limit.typed)} against ${limitFigure(limit)} and judged it ${LIMIT_WORDS[judged]}`;
+  `wrote ${shownText(limit.typed)} against ${limitFigure(limit)} and judged it ${LIMIT_WORDS[judged]}`;
 
 const misreadText = (reading: Reading, typed: Typed): string =>
   `The display showed ${shownText(reading)} (${readingTitle(reading)}), and you wrote ${recordText(typed)}.`;
