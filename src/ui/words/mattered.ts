@@ -140,11 +140,16 @@ const limitJudged = (limit: TruthOfLimit, judged: LimitJudged): string =>
 const misreadText = (reading: Reading, typed: Typed): string =>
   `The display showed ${shownText(reading)} (${readingTitle(reading)}), and you wrote ${recordText(typed)}.`;
 
+/** A pair of conductors stays on one line. */
+const unbroken = (pair: string): string => pair.replaceAll('–', '\u2060–\u2060');
+
 /** Two figures are named, of more the first two and how many more. */
 const NAMED = 2;
 function wrote(written: readonly Reading[]): string {
   if (written.length === 0) return '';
-  const named = written.slice(0, NAMED).map((reading) => `${shownText(reading)} ${pairText(reading)}`.trim());
+  const named = written
+    .slice(0, NAMED)
+    .map((reading) => `${shownText(reading)} ${unbroken(pairText(reading))}`.trim());
   const more = written.length - named.length;
   return `; you wrote ${named.join(' and ')}${more === 0 ? '' : ` and ${more} more`}`;
 }

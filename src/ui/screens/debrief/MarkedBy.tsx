@@ -39,6 +39,11 @@ export const Doubts = memo(function Doubts({ told }: { readonly told: Told }) {
         )}
       />
       <Doubtful title="The file and its replay differ." lines={marks.differs} />
+      {origin.from === 'carried' ? (
+        <p className="note">
+          The scenario is the file’s own. Whoever marks this for a grade holds it against theirs.
+        </p>
+      ) : null}
     </>
   );
 });
@@ -69,17 +74,10 @@ export const MarkedBy = memo(function MarkedBy({ told }: { readonly told: Told }
     ['thinking time', `${benchTime(marks.thinking)}, minutes and seconds`],
   ] as const;
   return (
-    <>
-      {origin.from === 'carried' ? (
-        <p className="note">
-          The scenario is the file’s own. Whoever marks this for a grade holds it against theirs.
-        </p>
-      ) : null}
-      <details className="debrief-test">
-        <summary>What it was marked by</summary>
-        <SheetLines lines={lines.map(([term, text]) => ({ term, text }))} />
-      </details>
-    </>
+    <details className="debrief-test">
+      <summary>What it was marked by</summary>
+      <SheetLines lines={lines.map(([term, text]) => ({ term, text }))} />
+    </details>
   );
 });
 

@@ -133,7 +133,7 @@ function Controls({ lockstep, timeline, stepping, wrongSteps }: ControlsProps) {
       <button type="button" disabled={step === 0} onClick={() => go(step - 1)}>
         Step back
       </button>
-      <button type="button" className="main" disabled={step === last} onClick={() => go(step + 1)}>
+      <button type="button" className="strong" disabled={step === last} onClick={() => go(step + 1)}>
         Step on
       </button>
       <button type="button" disabled={step === last && !playing} onClick={playing ? stop : play}>
