@@ -13,7 +13,7 @@ import { parseScript, playScript } from '../scenario/script.ts';
 import { verify } from '../scenario/verify.ts';
 import { sourceText } from '../verification/sources.ts';
 import { lineText, testTitle } from '../words/actions.ts';
-import { causeTitle } from '../words/causes.ts';
+import { causeTitle } from '../words/causeTitles.ts';
 import { check } from './check.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 import { insideOf } from './inside.ts';

@@ -2,6 +2,7 @@
 // would keep somebody out, and the pictures.
 
 import type { Page } from 'playwright-core';
+import { layAllOpen } from './fold.ts';
 import {
   answerAll,
   begin,
@@ -153,7 +154,7 @@ export async function throughAnAttempt(page: Page, look: Look): Promise<void> {
   await look('conclude, with repeats');
   await conclude(page, { ...COULD_NOT_FINISH, leftOut: 'no-time' });
   await look('debrief');
+  await layAllOpen(page);
   await press(page, 'Step on');
-  for (const folded of await page.getByRole('group').locator('summary').all()) await folded.click();
   await look('debrief, all laid open');
 }

@@ -167,7 +167,7 @@ describe('a screen that fails', () => {
     const before = await keptHere(page);
     await button(page, /^Papers$/).click();
     await failing(page, 'main');
-    await page.getByRole('contentinfo').getByRole('link', { name: 'Accessibility' }).click();
+    await page.getByRole('dialog').getByRole('link', { name: 'Accessibility' }).click();
     await page.getByText('If this text stays, the page could not start').waitFor();
     await failing(page, null);
     await page.goto(`${opened.url}?again`);
@@ -311,6 +311,27 @@ describe('a file of the page', () => {
     },
     180_000,
   );
+
+  test('that is wanted first to conclude: that is said, and the attempt goes on once it comes', async () => {
+    expectComplaint(SPOILT.withheld);
+    expectComplaint(/NotLoaded|dynamically imported module/);
+    const [file = ''] = later.filter((name) => name.startsWith('conclusion'));
+    const page = await sitDown(opened.browser, opened.url);
+    await readyToLock(page);
+    await spoil(page, file, 'withheld');
+    await button(page, 'Stop…').click();
+    await page.getByLabel('reason').fill('enough');
+    await button(page, 'Stop the work').click();
+    await heading(page, NOT_LOADED).waitFor();
+    await expect.poll(async () => (await keptHere(page))?.text).toContain('"op":"stop"');
+    const before = await keptHere(page);
+    await page.unrouteAll();
+    await page.reload();
+    await button(page, `Go on with ${JOB}`).click();
+    await heading(page, 'Conclude').waitFor();
+    expect((await keptHere(page))?.text).toBe(before?.text);
+    await page.context().close();
+  });
 
   test('its style sheet: that is said, and the page works without', async () => {
     expectComplaint(/ERR_FAILED/);

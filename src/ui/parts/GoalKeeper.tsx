@@ -72,7 +72,7 @@ export function GoalKeeper({ suggested, kept: first = null }: Props) {
       ) : (
         <div className="acts">
           {suggested === undefined || isSuggestedKept ? null : (
-            <button type="button" className="main" onClick={() => void keep(suggested)}>
+            <button type="button" onClick={() => void keep(suggested)}>
               Keep this goal
             </button>
           )}

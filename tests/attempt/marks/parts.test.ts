@@ -2,8 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Attempt } from '../../../src/attempt/attempt.ts';
 import { mark } from '../../../src/attempt/mark.ts';
+import { rightPrediction } from '../../../src/attempt/prediction.ts';
 import { act, note, startRun } from '../../../src/attempt/run.ts';
-import { rightConclusion, rightJudgement, rightPrediction } from '../../../src/attempt/worked.ts';
+import { rightConclusion, rightJudgement } from '../../../src/attempt/worked.ts';
 import { operation } from '../../../src/bench/operation.ts';
 import { toItsEnd } from '../../../src/bench/toItsEnd.ts';
 import { verifyingOnce } from '../../../src/scenario/verify.ts';

@@ -7,7 +7,7 @@ import { DESK, useMatches } from '../../drawing/useMatches.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { CAUTION_LINE, Cautions } from '../../parts/Cautions.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
-import { Foot } from '../../parts/Foot.tsx';
+import { FootLinks } from '../../parts/Foot.tsx';
 import { HandedOverSheet } from '../../parts/HandedOverSheet.tsx';
 import { NotKept } from '../../parts/NotKept.tsx';
 import { Papers } from '../../parts/Papers.tsx';
@@ -70,7 +70,9 @@ export const Head = memo(function Head({ bench, keepFailed, onStop }: Props) {
             <HandedOverSheet handedOver={bench.run.handedOver} />
             {isDesk ? null : <YourTests bench={bench} />}
           </div>
-          <Foot />
+          <div className="foot">
+            <FootLinks />
+          </div>
         </Dialog>
       ) : null}
       {shown === 'sheet' ? (

@@ -9,13 +9,22 @@ interface Props {
   readonly bar: ReactNode;
   /** Where the step is a form: its name, and what sending it does. */
   readonly form?: { readonly label: string; readonly onSubmit: () => void };
+  /** Where it is read alone, with nothing to press on the way: what it is called, so that keys can scroll it. */
+  readonly reads?: string;
   readonly onKeyDown?: (event: KeyboardEvent) => void;
 }
 
-export function StepFrame({ children, bar, form, onKeyDown }: Props) {
+export function StepFrame({ children, bar, form, reads, onKeyDown }: Props) {
   const inner = (
     <>
-      <div className="step-body stack">{children}</div>
+      {reads === undefined ? (
+        <div className="step-body stack">{children}</div>
+      ) : (
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls in itself is reached by keys
+        <section className="step-body stack" aria-label={reads} tabIndex={0}>
+          {children}
+        </section>
+      )}
       <div className="bar">{bar}</div>
     </>
   );

@@ -1,8 +1,7 @@
 /** In practice, after the judgement: every line and limit of this test with truth, reason and source. */
 
 import type { EntryOf } from '../../../attempt/attempt.ts';
-import { isLeftAlone } from '../../../attempt/debrief.ts';
-import { isRightFigure, testFigures } from '../../../attempt/lines.ts';
+import { isLeftAlone, isRightFigure, testFigures } from '../../../attempt/lines.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import { lastSitting } from '../../../attempt/sitting.ts';
@@ -41,7 +40,7 @@ export function Told({ run, action, prediction, onAgain, next }: Props) {
     </div>
   );
   return (
-    <StepFrame bar={bar}>
+    <StepFrame bar={bar} reads="Lines of this test">
       <p>
         <strong>
           {wrong === 0

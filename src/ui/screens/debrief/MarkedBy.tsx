@@ -1,6 +1,6 @@
 /**
  * What an attempt was marked by, for whoever holds it against something else: the scenario and where it is from, the
- * record's code, weights, pass mark, gates set aside, rung, thinking time; and before it whatever is not to be believed.
+ * record's code, weights, pass mark, gates set aside, rung, thinking time; and apart from it whatever is not to be believed.
  */
 import { memo, useMemo } from 'react';
 import { headOf } from '../../../attempt/attempt.ts';
@@ -21,6 +21,32 @@ const FROM: Readonly<Record<Origin, string>> = {
   carried: 'carried: the file’s own, which nobody vouches for',
   against: 'the one it was held against',
 };
+
+/** Whatever is not to be believed of the file: never folded away. */
+export const Doubts = memo(function Doubts({ told }: { readonly told: Told }) {
+  const { run, marks } = told;
+  const origin = useMemo(() => originOf(run.attempt, undefined, OFFERED), [run]);
+  return (
+    <>
+      <Doubtful
+        title="The scenario in this file is not the one of that name that comes with this page."
+        lines={origin.differs}
+      />
+      <Doubtful
+        title="These came at the wrong time and earn nothing."
+        lines={marks.untimely.map(
+          ({ entry, why }) => `Entry ${entry + 1}, ${kindOf(told, entry)}: ${UNTIMELY[why]}.`,
+        )}
+      />
+      <Doubtful title="The file and its replay differ." lines={marks.differs} />
+      {origin.from === 'carried' ? (
+        <p className="note">
+          The scenario is the file’s own. Whoever marks this for a grade holds it against theirs.
+        </p>
+      ) : null}
+    </>
+  );
+});
 
 export const MarkedBy = memo(function MarkedBy({ told }: { readonly told: Told }) {
   const { run, marks } = told;
@@ -48,28 +74,10 @@ export const MarkedBy = memo(function MarkedBy({ told }: { readonly told: Told }
     ['thinking time', `${benchTime(marks.thinking)}, minutes and seconds`],
   ] as const;
   return (
-    <>
-      <Doubtful
-        title="The scenario in this file is not the one of that name that comes with this page."
-        lines={origin.differs}
-      />
-      <Doubtful
-        title="These came at the wrong time and earn nothing."
-        lines={marks.untimely.map(
-          ({ entry, why }) => `Entry ${entry + 1}, ${kindOf(told, entry)}: ${UNTIMELY[why]}.`,
-        )}
-      />
-      <Doubtful title="The file and its replay differ." lines={marks.differs} />
-      {origin.from === 'carried' ? (
-        <p className="note">
-          The scenario is the file’s own. Whoever marks this for a grade holds it against theirs.
-        </p>
-      ) : null}
-      <details className="debrief-test">
-        <summary>What it was marked by</summary>
-        <SheetLines lines={lines.map(([term, text]) => ({ term, text }))} />
-      </details>
-    </>
+    <details className="debrief-test">
+      <summary>What it was marked by</summary>
+      <SheetLines lines={lines.map(([term, text]) => ({ term, text }))} />
+    </details>
   );
 });
 

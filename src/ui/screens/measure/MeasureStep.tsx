@@ -67,9 +67,7 @@ export function MeasureStep(props: Props) {
   const newest = groups.at(-1);
   const writing =
     groups.find(([first]) => first !== undefined && first.index === turnedTo) ??
-    (newest !== undefined && isOpen(newest) && setAside !== String(newest[0]?.index)
-      ? newest
-      : undefined);
+    (newest !== undefined && isOpen(newest) && setAside !== String(newest[0]?.index) ? newest : undefined);
   const leave = () => {
     setTurnedTo(null);
     if (writing?.[0] !== undefined) setSetAside(String(writing[0].index));

@@ -6,7 +6,7 @@
 import { useCallback, useState } from 'react';
 import { supportOf } from '../../../attempt/rung.ts';
 import { readingScenario } from '../../../scenario/scenario.ts';
-import { causeTitle } from '../../../words/causes.ts';
+import { causeTitle } from '../../../words/causeTitles.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
