@@ -10,6 +10,7 @@ import { DESK, useMatches } from '../../drawing/useMatches.ts';
 import type { Draft } from '../../flow/attemptMachine.ts';
 import type { Position } from '../../flow/position.ts';
 import { Choice } from '../../parts/Choice.tsx';
+import { leaveField } from '../../parts/leaveField.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { typedNumber } from '../../words/figures.ts';
 import { LoadAndLeakage } from './LoadAndLeakage.tsx';
@@ -52,6 +53,11 @@ export function SetUp(props: Props) {
     />
   );
   const fits = drawnFits && seconds !== null;
+  const predict = () => {
+    if (!fits) return;
+    leaveField();
+    onPredict();
+  };
   const offered = hand === null ? undefined : CHOICES_OF[hand];
   const bar =
     offered === undefined ? (
@@ -101,7 +107,7 @@ export function SetUp(props: Props) {
       </>
     );
   return (
-    <StepFrame bar={bar} form={{ label: 'Set up', onSubmit: () => fits && onPredict() }}>
+    <StepFrame bar={bar} form={{ label: 'Set up', onSubmit: predict }}>
       <TextField
         className="in-row"
         label="then wait, s"

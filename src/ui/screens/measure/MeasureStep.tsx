@@ -4,6 +4,7 @@
  * is on a sheet of its own.
  */
 
+import type { RefObject } from 'react';
 import { startTransition, useEffect, useRef, useState } from 'react';
 import type { EntryOf } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
@@ -73,11 +74,19 @@ export function MeasureStep(props: Props) {
     if (writing?.[0] !== undefined) setSetAside(String(writing[0].index));
   };
   const [only] = writing ?? [];
+  // Once it is written down, or left for later, the focus is back where leads are checked.
+  const main = useRef<HTMLButtonElement>(null);
+  const isWriting = writing !== undefined;
+  const wasWriting = useRef(isWriting);
+  useEffect(() => {
+    if (wasWriting.current && !isWriting) main.current?.focus();
+    wasWriting.current = isWriting;
+  }, [isWriting]);
   return (
     <>
       <Announcer bench={bench} />
       {writing === undefined || only === undefined ? (
-        <Leading {...props} groups={groups} onWrite={setTurnedTo} />
+        <Leading {...props} main={main} groups={groups} onWrite={setTurnedTo} />
       ) : writing.length > 1 ? (
         <RecordPairs
           key={only.index}
@@ -104,18 +113,21 @@ export function MeasureStep(props: Props) {
 }
 
 interface LeadingProps extends Props {
+  readonly main: RefObject<HTMLButtonElement | null>;
   readonly groups: readonly (readonly Numbered[])[];
   /** To the reading with this number, to write it down or to correct it. */
   readonly onWrite: (index: number) => void;
 }
 
 function Leading(props: LeadingProps) {
-  const { bench, papers, prediction, lines, tellsWhy, failed, measuring, groups, onWrite, onDo, onJudge } =
-    props;
+  const { bench, papers, prediction, lines, tellsWhy, failed, measuring, groups } = props;
+  const { main, onWrite, onDo, onJudge } = props;
   const { draft, set } = measuring;
   const [check, setCheck] = useState<Checked | null>(null);
   const [isActing, setActing] = useState(false);
   const isDesk = useMatches(DESK);
+  // Whoever puts leads on by the list finds it open the next time.
+  const [isListed, setListed] = useKept('leads listed', '');
   const apply = useRef<HTMLButtonElement>(null);
   const ready = prepared(draft);
   const valid = check !== null && check.draft === draft ? check : null;
@@ -175,6 +187,7 @@ function Leading(props: LeadingProps) {
             Judge
           </button>
           <button
+            ref={main}
             type="button"
             className="main"
             onClick={() => setCheck({ draft, error: ready.ok ? null : ready.missing })}
@@ -217,7 +230,10 @@ function Leading(props: LeadingProps) {
         </button>
       )}
       {hasLeads(draft.instrument) ? (
-        <details>
+        <details
+          open={isListed === 'yes'}
+          onToggle={({ currentTarget }) => setListed(currentTarget.open ? 'yes' : '')}
+        >
           <summary className="note">Leads, in a list</summary>
           <Leads draft={draft} site={papers.site} set={set} />
         </details>

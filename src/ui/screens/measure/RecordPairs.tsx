@@ -6,6 +6,7 @@ import type { Note } from '../../flow/bench.ts';
 import { readingField } from '../../flow/fields.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { FigureInput } from '../../parts/FigureInput.tsx';
+import { leaveField } from '../../parts/leaveField.ts';
 import { UnitKeys, unitsOf } from '../../parts/UnitKeys.tsx';
 import { benchTime, shownText, typedNumber, typedWithUnit } from '../../words/figures.ts';
 import { pairText, placeText } from '../../words/trade.ts';
@@ -40,6 +41,7 @@ export function RecordPairs({ run, test, group, onNote, onLater }: Props) {
     if (numbers.every(([, number]) => number === null)) return setError('A figure is expected, as 0 or 236.');
     if (unit === '') return setError('Choose the unit that belongs to the figures.');
     setError(null);
+    leaveField();
     for (const [index, number] of numbers)
       if (number !== null)
         onNote({ kind: 'observation', test, reading: index, value: number, qualifier: null, unit });

@@ -8,6 +8,7 @@ import { readingField } from '../../flow/fields.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { FigureInput } from '../../parts/FigureInput.tsx';
 import { Keys } from '../../parts/Keys.tsx';
+import { leaveField } from '../../parts/leaveField.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { UnitKeys, unitsOf } from '../../parts/UnitKeys.tsx';
 import { NO_TRIP, typedNumber, typedWithUnit } from '../../words/figures.ts';
@@ -77,8 +78,9 @@ export function RecordReading({ run, numbered, onRecord, onLater }: Props) {
 
   const submit = () => {
     const taken = typed();
-    if (typeof taken === 'string') setError(taken);
-    else onRecord(taken);
+    if (typeof taken === 'string') return setError(taken);
+    leaveField();
+    onRecord(taken);
   };
 
   const typed = (): Typed | string => {
