@@ -74,7 +74,9 @@ export const KeyPad = memo(function KeyPad() {
   }, [isOwn]);
   useEffect(() => {
     document.documentElement.classList.toggle('pad-open', field !== null);
-    field?.scrollIntoView({ block: 'nearest' });
+    // Coming and going it takes room and gives it back: what has the focus stays in sight.
+    const focused = field ?? document.activeElement;
+    if (focused !== document.body) focused?.scrollIntoView({ block: 'nearest' });
     return () => document.documentElement.classList.remove('pad-open');
   }, [field]);
   if (field === null) return null;
