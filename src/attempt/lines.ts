@@ -7,13 +7,13 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { papersOf } from '../scenario/scenario.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
-import type { Figure, TestAction, Untold, Values } from '../verification/testAction.ts';
+import type { Expectation, Figure, TestAction, Untold, Values } from '../verification/testAction.ts';
 import type { Answer } from './attempt.ts';
 
 export interface Line {
   /** Of a line of another test, that test's id stands before it, with a slash. */
   readonly id: string;
-  readonly subject: 'unit' | 'circuit';
+  readonly subject: Expectation['of'];
   readonly right: Answer;
   /** An expectation is judged afterwards; what this test cannot tell is not. */
   readonly judged: boolean;
