@@ -1,13 +1,13 @@
 /** The goal for next time that a debrief suggests. */
 import type { Answer } from '../attempt/attempt.ts';
 import type { DebriefLine, Goal } from '../attempt/debrief.ts';
-import { UNSAFE_ACTS } from '../bench/unsafe.ts';
 import { lineText, testTitle } from './actions.ts';
+import { UNSAFE_ACT_WORDS } from './unsafeActs.ts';
 
 export function goalText(goal: Goal): string {
   switch (goal.what) {
     case 'critical act':
-      return UNSAFE_ACTS[goal.act].why;
+      return UNSAFE_ACT_WORDS[goal.act].why;
     case 'verdict':
       return 'Before calling a unit fit, name for every test the finding that allows it.';
     case 'wrong line':

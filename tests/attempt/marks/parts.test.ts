@@ -42,7 +42,9 @@ describe('each part says how it comes about', () => {
   test('of a faultless trainee', () => {
     const sums = sumsInWords(mark(mill.scenario, faultlessAttempt(mill.scenario, mill.file)));
     expect(sums.prediction).toMatch(/^prediction 15 of 15: should (\d+) of \1, should not (\d+) of \2, /);
-    expect(sums.observation).toMatch(/^observation 10 of 10: typed as shown (\d+) of \1$/);
+    expect(sums.observation).toMatch(
+      /^observation 10 of 10: typed as shown (\d+) of \1 \(figures other than 0: (\d+) of \2\)$/,
+    );
     expect(sums.judgement).toMatch(/^judgement 30 of 30: accepted (\d+) of \1, rejected (\d+) of \2$/);
     expect(sums.record).toMatch(/^record 10 of 10: written in full (\d+) of \1$/);
     expect(sums.diagnosis).toBe('diagnosis 20 of 20: the fault, or what reads the same');
@@ -100,6 +102,15 @@ describe('figures and record', () => {
     });
     expect(unsigned.parts.observation).toBe(10);
     expect(unsigned.parts.record).toBeLessThan(8);
+  });
+
+  test('0 and no reading, typed as shown, are no figures: those are counted apart', () => {
+    const { observation } = by(sound, {
+      type: (shown) => (shown.tripMs === undefined && (shown.value ?? 0) === 0 ? shown : null),
+    }).sums;
+    expect(observation.right).toBeGreaterThan(0);
+    expect(observation.figures.right).toBe(0);
+    expect(observation.figures.of).toBeGreaterThan(observation.of / 2);
   });
 
   test('what was read and not written down is missing in both', () => {

@@ -13,6 +13,7 @@ import type { Lockstep, Progress } from '../../../attempt/twin.ts';
 import { followingLog } from '../../../attempt/twin.ts';
 import { stopWhy, testTitle } from '../../../words/actions.ts';
 import { goalText } from '../../../words/goal.ts';
+import { unsafeActText } from '../../../words/unsafeActs.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { makingBench } from '../../flow/bench.ts';
 import type { Sliced } from '../../flow/useSliced.ts';
@@ -210,7 +211,7 @@ const TRUTH_WORDS = {
 
 function Gates({ told }: { readonly told: Told }) {
   const { critical, verdict } = told.marks.gates;
-  const names = [...new Set(critical.map(({ act }) => act))];
+  const names = [...new Set(critical.map(({ id }) => unsafeActText(id)))];
   const isSetAside = verdict && critical.every(({ setAside }) => setAside !== null);
   return (
     <>
