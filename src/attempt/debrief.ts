@@ -13,8 +13,8 @@ import type { Conclusion, Verified } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
-import type { Advice, Figure, TestAction } from '../verification/testAction.ts';
-import type { Answer, Attempt, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
+import type { Advice, Expectation, Figure, TestAction } from '../verification/testAction.ts';
+import type { Answer, Attempt, EntryOf, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
 import { SURENESS } from './attempt.ts';
 import type { Line } from './lines.ts';
 import { isLeftAlone, isRightFigure, testFigures } from './lines.ts';
@@ -37,7 +37,7 @@ export interface DebriefLine {
   readonly test: string;
   readonly id: string;
   readonly values: Line['values'];
-  readonly subject: 'unit' | 'circuit';
+  readonly subject: Expectation['of'];
   readonly predicted: Answer | null;
   readonly right: Answer;
   /** How sure of this very line. */

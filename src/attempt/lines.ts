@@ -7,7 +7,7 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { papersOf } from '../scenario/scenario.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
-import type { Figure, TestAction, Untold, Values } from '../verification/testAction.ts';
+import type { Expectation, Figure, TestAction, Untold, Values } from '../verification/testAction.ts';
 import type { Answer, EntryOf } from './attempt.ts';
 import type { Run } from './run.ts';
 import { rungOf } from './rung.ts';
@@ -15,7 +15,7 @@ import { rungOf } from './rung.ts';
 export interface Line {
   /** Of a line of another test, that test's id stands before it, with a slash. */
   readonly id: string;
-  readonly subject: 'unit' | 'circuit';
+  readonly subject: Expectation['of'];
   readonly right: Answer;
   /** An expectation is judged afterwards; what this test cannot tell is not. */
   readonly judged: boolean;

@@ -5,7 +5,6 @@
 
 import { CATALOGUE } from '../faults/catalogue.ts';
 import { nearest } from '../scenario/nearest.ts';
-import { playOutput } from '../scenario/playOutput.ts';
 import { quoted, shortened, visible } from '../scenario/quoted.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions, benchOf, papersOf, parseScenario } from '../scenario/scenario.ts';
@@ -18,6 +17,7 @@ import { check } from './check.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 import { insideOf } from './inside.ts';
 import { markFiles } from './mark.ts';
+import { playOutput } from './playOutput.ts';
 import { verifyReport } from './report.ts';
 import { verifyOutput } from './verifyOutput.ts';
 

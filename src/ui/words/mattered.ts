@@ -6,9 +6,9 @@ import type { Showing } from '../../attempt/showing.ts';
 import type { TruthOfLimit } from '../../attempt/truth.ts';
 import type { Typed } from '../../attempt/typed.ts';
 import type { Reading } from '../../bench/reading.ts';
-import { UNSAFE_ACTS } from '../../bench/unsafe.ts';
 import { lineText, testTitle } from '../../words/actions.ts';
 import { causeTitle } from '../../words/causeTitles.ts';
+import { UNSAFE_ACT_WORDS } from '../../words/unsafeActs.ts';
 import { recordText } from '../screens/measure/records.ts';
 import { answerText, LIMIT_WORDS, VERDICT_WORDS } from './answers.ts';
 import { shownText, timeText } from './figures.ts';
@@ -30,7 +30,7 @@ export interface Reason {
 export function reasonOf(one: Mattered, { verdict }: Pick<Debrief, 'verdict'>): Reason {
   switch (one.what) {
     case 'critical act':
-      return about(one.test, `You did what is never safe: ${UNSAFE_ACTS[one.act].act}.`);
+      return about(one.test, `You did what is never safe: ${UNSAFE_ACT_WORDS[one.act].act}.`);
     case 'called fit':
       return one.showing === null
         ? about(null, 'You called the unit fit, and no test that you did shows that it is sound.')
@@ -80,7 +80,7 @@ export function goalText(one: Mattered | null): string {
     case undefined:
       return 'Do the same on a unit that you have not seen.';
     case 'critical act':
-      return `Next time, ${one.test === null ? '' : `in ${test(one.test)}, `}without this: ${UNSAFE_ACTS[one.act].act}. ${UNSAFE_ACTS[one.act].why}`;
+      return `Next time, ${one.test === null ? '' : `in ${test(one.test)}, `}without this: ${UNSAFE_ACT_WORDS[one.act].act}. ${UNSAFE_ACT_WORDS[one.act].why}`;
     case 'called fit':
       return one.showing === null
         ? 'Before you call a unit fit, name for every test the figure that allows it.'

@@ -31,7 +31,7 @@ export const controlFaults: Readonly<Record<string, CauseWords>> = {
     cause: 'The filter was made too heavy, to keep noise out.',
     hazard: 'The outlet stays live while a driver pulls the plug, or after the vehicle has lost its PE.',
     tells:
-      'The unit waits before it believes the pilot, so the outlet goes dead late when the vehicle stops asking (C to B). An emergency stop does not pass through the filter: if that is quick, the contactor is sound and the filter is slow.',
+      'The filter delays what the unit sees of the pilot, so the outlet goes dead late when the vehicle stops asking (C to B). An emergency stop does not pass through the filter: if that is quick, the contactor is sound and the filter is slow.',
   },
   'supplies-in-b': {
     where: 'the voltage of the pilot below which the unit sees a request (C)',
@@ -67,7 +67,7 @@ export const controlFaults: Readonly<Record<string, CauseWords>> = {
     hazard:
       'The vehicle goes on drawing the old current on top of the other loads. The main fuse carries the sum and blows.',
     tells:
-      'Lower the site’s limit: 10 s later the duty still stands for the old current. A wrong duty with no change of limit would point to the calibration instead; there, connected (B) is wrong too.',
+      'Lower the site’s limit: 10 s later the duty still stands for the old current. With a wrong calibration the duty is wrong in connected (B) already, before any limit changes.',
   },
   'service-sensor-reversed': {
     where: 'the current sensor on the incoming line, at the board',

@@ -4,7 +4,7 @@ import type { CauseWords } from '../causeWords.ts';
 export const design: Readonly<Record<string, CauseWords>> = {
   'breaker-over-cable': {
     where: 'the papers: the rating of the circuit’s breaker',
-    cause: 'The designer chose the next size up so that it would not trip.',
+    cause: 'The designer chose the next size up so that the breaker would not trip.',
     hazard:
       'An overload flows that heats the cable for hours, and the breaker does not open. The cable’s insulation fails, and it can start a fire.',
     tells:

@@ -54,7 +54,7 @@ export const mechanical: Readonly<Record<string, CauseWords>> = {
     hazard:
       'The charging current heats the joint for hours. Its insulation chars, and it may set the unit on fire.',
     tells:
-      'The cold joint still touches well enough, so no reading changes. The inspection does show it: the screw turns by hand and the sleeve is browned; a poor joint in the neutral or PE adds ohms to a loop.',
+      'The cold joint still touches well enough, so no reading changes. The inspection shows it: the screw turns by hand and the sleeve is browned; a poor joint in the neutral or PE adds ohms to a loop.',
   },
   'labels-missing': {
     where: 'the board',

@@ -48,7 +48,7 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
     hazard:
       'While a fault current flows, volts drop across the joint. Whoever touches the vehicle meets them.',
     tells:
-      'The joint adds its ohms from unit to outlet, and to line to PE of the loop at the outlet. Earthing terminal to unit and the unit’s case read right, so the joint lies behind the PE bar.',
+      'The joint adds its ohms to the path from unit to outlet, and to the loop from line to PE at the outlet. Earthing terminal to unit and the unit’s case read right, so the joint lies behind the PE bar.',
   },
   'tether-pe-moves': {
     where: 'the PE core of the tether, where it enters the connector',
@@ -88,7 +88,7 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
     hazard:
       'Too little fault current flows through the soil. The residual device trips late or never, and the case stays live for whoever touches it.',
     tells:
-      'The electrode, measured alone, reads hundreds of ohms above its papers, and line to PE of every loop rises with it. A corroded clamp reads alike: look at the clamp, then measure on the rod itself.',
+      'The electrode, measured alone, reads hundreds of ohms above its papers, and line to PE of every loop rises with it. A corroded clamp reads just as high; the inspection tells the two apart, as a clamp in good order leaves the rod or the ground.',
   },
   'electrode-clamp': {
     where: 'between the electrode and its conductor',

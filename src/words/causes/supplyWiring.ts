@@ -64,7 +64,7 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
     hazard:
       'The breaker needs more current to open at once. An earth fault may stay on for seconds, and the case stays live meanwhile.',
     tells:
-      'No reading changes, as a breaker’s type has no ohms. The inspection finds the marking; the loop at the outlet then lies above the limit for the marked type, though within the limit for the type in the papers.',
+      'No reading changes, as a breaker’s type has no ohms. The inspection finds the marking; the loop at the outlet may then lie above the limit for the marked type, though within the limit for the type in the papers.',
   },
   'supply-loop-high': {
     where: 'the supply’s return conductor, before the origin',

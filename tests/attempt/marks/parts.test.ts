@@ -105,6 +105,15 @@ describe('figures and record', () => {
     expect(unsigned.parts.record).toBeLessThan(8);
   });
 
+  test('0 and no reading, typed as shown, are no figures: those are counted apart', () => {
+    const { observation } = by(sound, {
+      type: (shown) => (shown.tripMs === undefined && (shown.value ?? 0) === 0 ? shown : null),
+    }).sums;
+    expect(observation.right).toBeGreaterThan(0);
+    expect(observation.figures.right).toBe(0);
+    expect(observation.figures.of).toBeGreaterThan(observation.of / 2);
+  });
+
   test('what was read and not written down is missing in both', () => {
     const { parts } = by(sound, { type: () => null });
     expect([parts.observation, parts.record]).toEqual([0, 0]);

@@ -18,9 +18,13 @@ import { StepFrame } from './StepFrame.tsx';
 import { SureKeys } from './SureKeys.tsx';
 
 /** Of what a correct one does. */
-export const SUBJECT_WORDS = { unit: 'a correct unit', circuit: 'a sound circuit' } as const;
+export const SUBJECT_WORDS = {
+  unit: 'a correct unit',
+  circuit: 'a sound circuit',
+  tester: 'a sound tester',
+} as const;
 /** Of what this one did: with a line's text a plain statement. */
-export const OWN_WORDS = { unit: 'The unit', circuit: 'The circuit' } as const;
+export const OWN_WORDS = { unit: 'The unit', circuit: 'The circuit', tester: 'The tester' } as const;
 
 /** What all ways of predicting have in common. */
 export interface Asking {

@@ -15,6 +15,7 @@ import { tellingStep, timelineOf } from '../../../attempt/timeline.ts';
 import type { Lockstep, Progress } from '../../../attempt/twin.ts';
 import { followingLog } from '../../../attempt/twin.ts';
 import { stopWhy, testTitle } from '../../../words/actions.ts';
+import { unsafeActText } from '../../../words/unsafeActs.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { makingBench } from '../../flow/bench.ts';
 import { BesideAttempt } from '../../flow/keptBeside.ts';
@@ -267,7 +268,7 @@ function gatesText({ marks }: Told): string {
 
 function Gates({ told }: { readonly told: Told }) {
   const { critical, verdict } = told.marks.gates;
-  const names = [...new Set(critical.map(({ act }) => act))];
+  const names = [...new Set(critical.map(({ id }) => unsafeActText(id)))];
   return (
     <>
       <p>

@@ -9,8 +9,8 @@ import type { Origin } from '../../../attempt/origin.ts';
 import { originOf } from '../../../attempt/origin.ts';
 import { rungOf } from '../../../attempt/rung.ts';
 import { UNTIMELY } from '../../../attempt/untimely.ts';
-import { UNSAFE_ACTS } from '../../../bench/unsafe.ts';
 import { MOST_LISTED } from '../../../scenario/problem.ts';
+import { unsafeActText } from '../../../words/unsafeActs.ts';
 import { SheetLines } from '../../parts/SheetLines.tsx';
 import { benchTime, recordNumber } from '../../words/figures.ts';
 import { RUNG_NAMES } from '../../words/rungs.ts';
@@ -69,7 +69,7 @@ export const MarkedBy = memo(function MarkedBy({ told }: { readonly told: Told }
       'gates set aside',
       setAside.length === 0
         ? 'none'
-        : setAside.map(({ gate, reason }) => `${gateText(gate)}: ${reason}`).join('; '),
+        : setAside.map(({ gate, reason }) => `${unsafeActText(gate)}: ${reason}`).join('; '),
     ],
     ['thinking time', `${benchTime(marks.thinking)}, minutes and seconds`],
   ] as const;
@@ -97,8 +97,6 @@ function Doubtful({ title, lines }: { readonly title: string; readonly lines: re
     </div>
   );
 }
-
-const gateText = (gate: string): string => UNSAFE_ACTS[gate as keyof typeof UNSAFE_ACTS]?.act ?? gate;
 
 function kindOf({ run }: Told, at: number): string {
   const entry = run.attempt.entries[at];
