@@ -14,7 +14,7 @@ import { verifyingOnce } from '../scenario/verify.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
 import type { Advice, Expectation, Figure, TestAction } from '../verification/testAction.ts';
-import type { Answer, Attempt, EntryOf, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
+import type { Answer, Attempt, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
 import { SURENESS } from './attempt.ts';
 import type { Line } from './lines.ts';
 import { isLeftAlone, isRightFigure, testFigures } from './lines.ts';

@@ -225,9 +225,6 @@ export const useHands = (page: Page, hands: Hands): void => {
   used.set(page, hands);
 };
 
-/** Arrows pass over choices on their way: by keys nothing is over before a button says so. */
-export const usesKeys = (page: Page): boolean => used.get(page) === keys;
-
 const handsAt = (what: Locator): Hands => used.get(what.page()) ?? mouse;
 
 export const press = (what: Locator): Promise<void> => handsAt(what).press(what);
