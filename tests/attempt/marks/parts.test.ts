@@ -10,7 +10,7 @@ import { toItsEnd } from '../../../src/bench/toItsEnd.ts';
 import { verifyingOnce } from '../../../src/scenario/verify.ts';
 import { sumsInWords } from '../../../src/words/sums.ts';
 import type { Ways } from '../../helpers/person.ts';
-import { AS_ON_A_CORRECT_UNIT, attemptOf, doTest, NOT_SHOWN } from '../../helpers/person.ts';
+import { AS_ON_A_CORRECT_UNIT, attemptOf, doTest, NOT_SHOWN, SHOULD } from '../../helpers/person.ts';
 import { scenarioNamed } from '../../helpers/scenarios.ts';
 import { faultlessAttempt } from '../../helpers/trainee.ts';
 
@@ -61,6 +61,31 @@ describe('each part says how it comes about', () => {
     );
     expect(hurdles).toEqual(['judgement']);
     expect(passed).toBe(false);
+  });
+});
+
+type Predict = NonNullable<Ways['predict']>;
+
+describe('prediction', () => {
+  const ofAll = (first: Predict, second?: Predict) => {
+    let run = startRun(sound.scenario, sound.file, { rung: 2 });
+    for (const { action } of toItsEnd(verifyingOnce(sound.scenario)).actions.slice(0, 6)) {
+      const right = rightPrediction(run, action);
+      if (second !== undefined) run = note(run, first(right, run, action), 0);
+      run = doTest(run, action, { predict: second ?? first });
+    }
+    return mark(sound.scenario, note(run, rightConclusion(run), 0).attempt).sums.prediction;
+  };
+  const allShould: Predict = (right) => ({
+    ...right,
+    lines: right.lines.map((line) => ({ ...line, answer: SHOULD })),
+  });
+  const asItIs: Predict = (right) => right;
+
+  test('the first one counts, and one locked over it before any reading does not', () => {
+    expect(ofAll(allShould, asItIs)).toEqual(ofAll(allShould));
+    expect(ofAll(asItIs, allShould)).toEqual(ofAll(asItIs));
+    expect(ofAll(allShould)).not.toEqual(ofAll(asItIs));
   });
 });
 
