@@ -15,7 +15,18 @@ import type { Habits } from '../helpers/trainee.ts';
 import { attemptBy } from '../helpers/trainee.ts';
 import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
-import { begin, COULD_NOT_FINISH, choose, conclude, inHand, openFile, setUp, sitDown } from './trainee.ts';
+import {
+  begin,
+  COULD_NOT_FINISH,
+  choose,
+  conclude,
+  inHand,
+  openFile,
+  setUp,
+  sitDown,
+  toPage,
+  toPredict,
+} from './trainee.ts';
 
 const opened = openBuiltPage();
 afterEach(async () => {
@@ -73,8 +84,10 @@ test('out to a file, everything deleted, in again: the same record', async () =>
   await begin(page, 'Mill Race, unit 2');
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
+  await toPredict(page);
   await button(page, /^should$/).click();
-  await toRecord(page);
+  await toPage(page, 'My record');
+  await page.getByRole('heading', { name: 'My record', level: 1 }).waitFor();
   await button(page, 'Write my own').click();
   await page.getByLabel('my goal for next time').fill('Name the finding before the verdict');
   await button(page, 'Keep my goal').click();
@@ -217,7 +230,7 @@ test('an assessment is handed in, or left without: asked once', async () => {
   await page.getByText('See that it is among your downloads').waitFor();
   await button(page, 'Leave').click();
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
-  await page.getByRole('link', { name: 'Scenarios' }).click();
+  await page.getByRole('link', { name: 'Jobs' }).click();
 
   await concluded();
   await page.goBack();

@@ -24,7 +24,6 @@ test('the first screen comes with little, a bench with what is done there, all e
 
     await begin(page, 'Mill Race, unit 2');
     await doTest(page, actionFor('papers'));
-    await page.getByText('Judged against what you wrote down.').waitFor();
     await page.waitForLoadState('networkidle');
     const atBench = await scriptsLoaded(page);
     expect(atBench.length).toBeGreaterThan(first.length);

@@ -187,21 +187,35 @@ export async function predict(page: Page, run: Run, action: TestAction, sure: Su
     const { text, unit, value } = figureInWords(action.id, figure);
     await type(page.getByLabel(`${text}, ${unit}`), String(Number(value.toPrecision(3))).replace('.', ','));
   }
+  await closePad(page);
   await press(button(page, new RegExp(`^${SURE_WORDS[sure]}`)));
   await page.getByRole('heading', { name: 'Measure' }).waitFor();
 }
 
 /** On from the set-up to what is said of it. */
 export async function toPredict(page: Page): Promise<void> {
+  await closePad(page);
   await press(page.getByRole('button', { name: 'Predict', exact: true }));
   await page.getByRole('heading', { name: 'Predict' }).waitFor();
 }
 
+/** Takes the page's own pad away, where it is up. */
+async function closePad(page: Page): Promise<void> {
+  if (await button(page, 'Close the pad').isVisible()) await page.keyboard.press('Escape');
+}
+
 /** Leaves a reading to be written down later. */
 export async function later(page: Page): Promise<void> {
-  const close = button(page, 'Close the pad');
-  if (await close.isVisible()) await press(close);
+  await closePad(page);
   await press(button(page, 'Later'));
+}
+
+/** From anywhere to one of the pages beside an attempt; the bench has the way on a sheet. */
+export async function toPage(page: Page, name: string): Promise<void> {
+  const foot = page.getByRole('contentinfo');
+  if (!(await foot.isVisible())) await button(page, /^Papers$/).click();
+  const from = (await foot.isVisible()) ? foot : page.getByRole('dialog');
+  await from.getByRole('link', { name, exact: true }).click();
 }
 
 /** On from the readings to how they are judged. */
@@ -274,10 +288,12 @@ const WAVES: Readonly<Record<string, string>> = {
 
 /** Chooses and sets the instrument, puts the leads on, checks them, applies. */
 export async function measure(page: Page, m: Measurement, checked?: () => Promise<void>): Promise<void> {
-  const list = (label: string, option: string) =>
-    label === 'instrument'
-      ? tick(page.getByRole('radio', { name: option, exact: true }))
-      : take(page.getByLabel(label, { exact: true }), option);
+  const list = async (label: string, option: string) => {
+    if (label !== 'instrument') return take(page.getByLabel(label, { exact: true }), option);
+    const tile = page.getByRole('radio', { name: option, exact: true });
+    if (!(await tile.isVisible())) await press(button(page, /^\d+ more$/));
+    await tick(tile);
+  };
   const leads = async (first: Probe, second: Probe) => {
     if (!(await page.getByLabel('first lead', { exact: true }).isVisible()))
       await press(page.locator('summary', { hasText: 'Leads, in a list' }));
@@ -511,6 +527,7 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
   const figure = reading.getByLabel(/^(it shows|high half|tripped after, ms)$/);
   const isNone = /no reading:/.test(text);
   const sign = (name: string) => reading.getByRole('group', { name: 'sign' }).getByRole('radio', { name });
+  if (isNone || /no trip|[\d.]+\s?ms/u.exec(shown)?.[0] === 'no trip') await closePad(page);
   if (isNone) await tick(sign('no reading'));
   // What the instrument shows stands before the fields, one of whose choices is "no trip" as well.
   else if (/no trip|[\d.]+\s?ms/u.exec(shown)?.[0] === 'no trip') await tick(sign('no trip'));
@@ -539,19 +556,13 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
     last = voltage;
     await type(voltage, volts);
   }
-  const write = reading.getByRole('button', { name: /^Write / });
-  if (isNone || tripped !== undefined) return press(write);
-  // The figure typed last is ended by Enter, which writes it all down; where others are left empty, once more.
-  await end(last, write);
-  const low = reading.getByLabel('low half, V');
-  if (period === null && (await low.isVisible())) await end(low, write);
+  await closePad(page);
+  await press(reading.getByRole('button', { name: /^Write / }));
 }
 
 /** Types the figure shown for every pair; so many they were. */
 export async function writeDownPairs(page: Page): Promise<number> {
-  const form = page
-    .getByRole('form', { name: 'Write down every pair' })
-    .filter({ has: button(page, 'Write them down') });
+  const form = page.getByRole('form', { name: 'Write down every pair' });
   await form.waitFor();
   const rows = await form
     .getByRole('row')
@@ -562,7 +573,7 @@ export async function writeDownPairs(page: Page): Promise<number> {
     await type(row.getByRole('textbox'), `${number} ${unit}`);
   }
   const last = rows.at(-1)?.getByRole('textbox');
-  if (last !== undefined) await end(last, form.getByRole('button', { name: 'Write them down' }));
+  if (last !== undefined) await end(last, button(page, 'Write them down').last());
   return rows.length;
 }
 
@@ -756,6 +767,7 @@ export async function answerAll(page: Page): Promise<void> {
   while (await should.isVisible()) await press(should);
   for (const figure of await page.getByRole('list', { name: 'Lines to predict' }).getByRole('textbox').all())
     await type(figure, '1');
+  await closePad(page);
 }
 
 /** The same judgement of every line, and `within` of every limit. */

@@ -59,6 +59,10 @@ export const KeyPad = memo(function KeyPad() {
     const onBlur = ({ relatedTarget }: FocusEvent) => {
       if (relatedTarget === null) show(null);
     };
+    // Whoever has a keyboard puts it away and stays in the field.
+    const onKey = ({ key }: KeyboardEvent) => {
+      if (key === 'Escape') show(null);
+    };
     const onInput = () => setTyped((count) => count + 1);
     const on = new AbortController();
     const { signal } = on;
@@ -68,6 +72,7 @@ export const KeyPad = memo(function KeyPad() {
     document.addEventListener('focusout', onBlur, { signal });
     document.addEventListener('input', onInput, { signal });
     document.addEventListener('click', onClick, { signal });
+    document.addEventListener('keydown', onKey, { signal });
     wanted = isFigure(document.activeElement) ? document.activeElement : null;
     setField(wanted);
     return () => on.abort();
