@@ -117,7 +117,7 @@ test('out to a file, everything deleted, in again: the same record', async () =>
   expect(goal).toContain('Name the finding before the verdict');
   for (const { marks } of told) expect(rows).toContain(`${marks.total} of 100`);
   expect(rows.match(/gates not met/g)).toHaveLength(1);
-  expect(rows).toContain('Unfinished, setting up: No vehicle (A)');
+  expect(rows).toContain('Unfinished, predicting: No vehicle (A)');
   expect(progress).toContain('a gate not met');
   const over80 = told.map(({ calibration }) => calibration[2]);
   const sum = (count: 'right' | 'of') => over80.reduce((total, one) => total + (one?.[count] ?? 0), 0);

@@ -355,6 +355,7 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
       await list('at', PLACES[m.at] ?? '');
       break;
   }
+  await closePad(page);
   await press(button(page, 'Check leads'));
   await checked?.();
   await press(button(page, /^Apply/));
