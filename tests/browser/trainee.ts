@@ -175,7 +175,7 @@ export async function predict(page: Page, run: Run, action: TestAction, sure: Su
   await toPredict(page);
   if (rung === 1) {
     await press(button(page, 'Lock'));
-    await page.getByRole('heading', { name: 'Measure' }).waitFor();
+    await page.getByRole('heading', { name: 'Measure', level: 3, exact: true }).waitFor();
     return;
   }
   if (rung === 3) await chooseLines(page, run, action);
@@ -189,19 +189,22 @@ export async function predict(page: Page, run: Run, action: TestAction, sure: Su
   }
   await closePad(page);
   await press(button(page, new RegExp(`^${SURE_WORDS[sure]}`)));
-  await page.getByRole('heading', { name: 'Measure' }).waitFor();
+  await page.getByRole('heading', { name: 'Measure', level: 3, exact: true }).waitFor();
 }
 
 /** On from the set-up to what is said of it. */
 export async function toPredict(page: Page): Promise<void> {
   await closePad(page);
   await press(page.getByRole('button', { name: 'Predict', exact: true }));
-  await page.getByRole('heading', { name: 'Predict' }).waitFor();
+  await page.getByRole('heading', { name: 'Predict', level: 3, exact: true }).waitFor();
 }
 
 /** Takes the page's own pad away, where it is up. */
 async function closePad(page: Page): Promise<void> {
-  if (await button(page, 'Close the pad').isVisible()) await page.keyboard.press('Escape');
+  const close = button(page, 'Close the pad');
+  if (!(await close.isVisible())) return;
+  await page.keyboard.press('Escape');
+  await close.waitFor({ state: 'hidden' });
 }
 
 /** Leaves a reading to be written down later. */
@@ -221,7 +224,7 @@ export async function toPage(page: Page, name: string): Promise<void> {
 /** On from the readings to how they are judged. */
 export async function toJudge(page: Page): Promise<void> {
   await press(page.getByRole('button', { name: 'Judge', exact: true }));
-  await page.getByRole('heading', { name: 'Judge' }).waitFor();
+  await page.getByRole('heading', { name: 'Judge', level: 3, exact: true }).waitFor();
 }
 
 /** Of the ten lines those that the test tells, each with its right answer; the others are left alone. */
