@@ -209,7 +209,7 @@ function Here(props: Partial<Parameters<typeof Sheet>[0]>) {
       stage="with power"
       isOpen={false}
       isSettingUp
-      unfolded
+      view="part"
       standing=""
       {...props}
     />

@@ -1,6 +1,6 @@
 /**
  * The drawing on its sheet: on a desk the whole installation in a frame with zones and a title block, on a small screen
- * one part at a time in a plain frame that can be folded away. In the step Observe its terminals take leads.
+ * one part at a time in a plain frame, upright while something is set up. In the step Measure its terminals take leads.
  */
 import { memo, useCallback, useMemo, useState } from 'react';
 import type { Stage } from '../../verification/testAction.ts';
@@ -42,8 +42,6 @@ interface Props {
   readonly isOpen: boolean;
   /** Whether nothing is read before the lock. */
   readonly isSettingUp: boolean;
-  /** Whether it begins unfolded where it can be folded. */
-  readonly unfolded: boolean;
   /** What was done last, for the title block. */
   readonly standing: string;
   /** While something can be set up by touching it. */
@@ -54,7 +52,7 @@ interface Props {
    * All of the bench, one part of it, upright on a phone while a test is set up, or in one row without targets. Without
    * it, all where there is room and else a part.
    */
-  readonly view?: 'whole' | 'part' | 'upright' | 'strip';
+  readonly view: 'whole' | 'part' | 'upright' | 'strip';
 }
 
 export const Sheet = memo(function Sheet(props: Props) {
@@ -100,7 +98,6 @@ function FullSheet(props: Props) {
   const { bench, position, measuring, test, stage, isOpen, isSettingUp, standing } = props;
   const { hands = null, reading = null, view } = props;
   const [choice, setChoice] = useState<{ test: string | null; part: Part; last: string | null } | null>(null);
-  const [fold, setFold] = useState<{ standing: string; unfolded: boolean } | null>(null);
   const { draft } = measuring;
   const { papers } = bench.run;
   const leads = leadsOf(draft, papers.site);
@@ -117,12 +114,10 @@ function FullSheet(props: Props) {
   });
   const { isWhole, layout, plan } = useDrawn(bench, position, {
     part,
-    whole: view === undefined ? undefined : view === 'whole',
+    whole: view === 'whole',
     acts: hands !== null,
   });
   const shut = useCallback((terminal: string) => outOfReach(terminal, position) !== null, [position]);
-  const canFold = view === undefined;
-  const unfolded = isWhole || !canFold || (fold?.standing === standing ? fold.unfolded : props.unfolded);
   const words = leads.length === 0 ? 'no lead is on anything' : leadsWords(leads);
   const lines = leadLines(layout, leads);
   const caption = (
@@ -139,60 +134,44 @@ function FullSheet(props: Props) {
       <h2 id="sheet-heading" className="unseen">
         Installation
       </h2>
-      {canFold ? (
-        <div className="fold-bar not-printed">
-          <div className="note">{unfolded ? 'drawing' : caption}</div>
-          <button
-            type="button"
-            className="plain"
-            aria-expanded={unfolded}
-            onClick={() => setFold({ standing, unfolded: !unfolded })}
-          >
-            {unfolded ? 'Fold the drawing' : 'Unfold the drawing'}
-          </button>
-        </div>
-      ) : null}
-      {unfolded ? (
-        <Frame bench={bench} standing={standing} record={recordWords(bench)}>
-          {isWhole ? null : (
-            <div className="part-choice not-printed">
-              <Keys
-                legend="part shown"
-                options={PARTS}
-                value={part}
-                onChange={(chosen) => setChoice({ test, part: chosen, last })}
-              />
-            </div>
-          )}
-          <Drawing
-            layout={layout}
-            plan={plan}
-            lines={lines}
-            reading={
-              reading === null ? null : readingLabels(layout, lines, reading, words.replace(' at the ', ', '))
-            }
-            instrument={draft.instrument}
-            instrumentWords={instrumentWords(draft.instrument)}
-            shut={shut}
-          >
-            {isOpen ? (
-              <Terminals
-                layout={layout}
-                stateOf={(terminal) => {
-                  const on = isFree ? leadOn(draft, terminal) : null;
-                  const fixed =
-                    !isFree && leads.flat().includes(terminal) ? 'a lead of the instrument' : null;
-                  return on === null ? (fixed ?? outOfReach(terminal, position) ?? 'no lead') : END_WORDS[on];
-                }}
-                onTap={measuring.tap}
-                onTakeOff={measuring.takeOff}
-              />
-            ) : null}
-            {hands === null ? null : <Hands layout={layout} position={position} {...hands} />}
-          </Drawing>
-          {caption}
-        </Frame>
-      ) : null}
+      <Frame bench={bench} standing={standing} record={recordWords(bench)}>
+        {isWhole ? null : (
+          <div className="part-choice not-printed">
+            <Keys
+              legend="part shown"
+              options={PARTS}
+              value={part}
+              onChange={(chosen) => setChoice({ test, part: chosen, last })}
+            />
+          </div>
+        )}
+        <Drawing
+          layout={layout}
+          plan={plan}
+          lines={lines}
+          reading={
+            reading === null ? null : readingLabels(layout, lines, reading, words.replace(' at the ', ', '))
+          }
+          instrument={draft.instrument}
+          instrumentWords={instrumentWords(draft.instrument)}
+          shut={shut}
+        >
+          {isOpen ? (
+            <Terminals
+              layout={layout}
+              stateOf={(terminal) => {
+                const on = isFree ? leadOn(draft, terminal) : null;
+                const fixed = !isFree && leads.flat().includes(terminal) ? 'a lead of the instrument' : null;
+                return on === null ? (fixed ?? outOfReach(terminal, position) ?? 'no lead') : END_WORDS[on];
+              }}
+              onTap={measuring.tap}
+              onTakeOff={measuring.takeOff}
+            />
+          ) : null}
+          {hands === null ? null : <Hands layout={layout} position={position} {...hands} />}
+        </Drawing>
+        {caption}
+      </Frame>
     </section>
   );
 }

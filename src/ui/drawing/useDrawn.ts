@@ -9,7 +9,7 @@ import { benchScene } from './scene.ts';
 import { useMatches } from './useMatches.ts';
 
 /** From here the whole sheet has its lettering at full size; paper always has. */
-const ROOM = '(min-width: 80rem), print';
+export const ROOM = '(min-width: 80rem), print';
 
 interface Wanted {
   readonly part: Part;

@@ -6,6 +6,7 @@ import { allowedActions } from '../../../scenario/scenario.ts';
 import { testTitle } from '../../../words/actions.ts';
 import type { Hand } from '../../drawing/hands.ts';
 import { Sheet } from '../../drawing/Sheet.tsx';
+import { ROOM } from '../../drawing/useDrawn.ts';
 import { DESK, useMatches } from '../../drawing/useMatches.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
 import { lastJudged } from '../../flow/attemptMachine.ts';
@@ -25,8 +26,15 @@ import { StepFrame } from './StepFrame.tsx';
 import { StopDialog } from './StopDialog.tsx';
 import { CHOICES_OF, otherPosition } from './setUpRows.ts';
 import { standingText } from './standingText.ts';
+import type { Stage } from './TestCard.tsx';
 import { stageOf, TestCard } from './TestCard.tsx';
 import { ChooseTest, nextInOrder, YourTests } from './Tests.tsx';
+
+/** Where there is no room for the whole sheet. */
+function smallView(stage: Stage | null): 'upright' | 'strip' | 'part' {
+  if (stage === 'setting up') return 'upright';
+  return stage === 'predicting' ? 'strip' : 'part';
+}
 
 /** What the instrument shows through the leads as they are now; nothing once one of them was moved. */
 function readingNow({ happened }: Bench, draft: MeasurementDraft): string | null {
@@ -68,6 +76,7 @@ export function BenchScreen(props: Props) {
   const inOrder = nextInOrder(bench, actions);
   const measuring = useMeasuring(bench, test);
   const isDesk = useMatches(DESK);
+  const hasRoom = useMatches(ROOM);
   const [hand, setHand] = useState<Hand | null>(null);
   // What is beside the open step is drawn again only where something of it has changed.
   const stop = useCallback(() => send({ type: 'stop' }), [send]);
@@ -124,18 +133,9 @@ export function BenchScreen(props: Props) {
             stage={action?.stage}
             isOpen={isOpen}
             isSettingUp={isSettingUp}
-            unfolded
             hands={hands}
             reading={isOpen ? readingNow(bench, measuring.draft) : null}
-            view={
-              isDesk
-                ? 'whole'
-                : stage === 'setting up'
-                  ? 'upright'
-                  : stage === 'predicting'
-                    ? 'strip'
-                    : 'part'
-            }
+            view={hasRoom ? 'whole' : smallView(stage)}
             standing={standingText(bench, stage, state.context.since)}
           />
           {isDesk ? <YourTests bench={bench} /> : null}
