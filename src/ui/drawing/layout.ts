@@ -107,9 +107,9 @@ const GAPS = {
   whole: { row: 36, abovePilot: 54, belowPilot: 44, parting: 34, rod: 36 },
   part: { row: 48, abovePilot: 54, belowPilot: 48, parting: 46, rod: 46 },
 } as const;
-/** Under the protective conductor: electrodes, then the instrument. A part shares a phone with what is done on it. */
-const INSTRUMENT = { whole: 84, origin: 84, unit: 58, outlet: 58 } as const;
-const FOOT = { whole: 36, part: 22 } as const;
+/** Under the protective conductor: electrodes, then the instrument. */
+const INSTRUMENT = 84;
+const FOOT = 36;
 /** How far the circuit's conductors stand off the unit once they are taken off. */
 const OFF = 24;
 
@@ -157,7 +157,7 @@ export function layoutOf({ site, sheet }: Papers, position: Position, view: View
   } as Layout['rows'];
   const isBare = sheet.outlet === 'socket' && !position.plugged;
   const bottom = rows.PE + 22;
-  const instrumentY = Math.max(rows.PE + INSTRUMENT[view], bottom + 14 * oddWords(position).length + 36);
+  const instrumentY = Math.max(rows.PE + INSTRUMENT, bottom + 14 * oddWords(position).length + 36);
   const supplyX = position.unit === 'taken off' ? columns.unitLeft - OFF : columns.unitLeft;
   const outletX = isBare ? columns.unitRight : position.plugged ? columns.standInLeft : columns.tetherEnd;
   const place = (terminal: Terminal): Point => {
@@ -196,7 +196,7 @@ export function layoutOf({ site, sheet }: Papers, position: Position, view: View
     top: FIRST_ROW - 20,
     bottom,
     width: columns.width,
-    height: instrumentY + FOOT[view === 'whole' ? 'whole' : 'part'],
+    height: instrumentY + FOOT,
     instrumentY,
     supplyX,
     outletX,
