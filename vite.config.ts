@@ -113,28 +113,53 @@ const offline = VitePWA({
   },
 });
 
-/** The simulated installation and what is written of its tests, with the libraries that these stand on. */
-const OF_THE_WORLD =
-  /src\/(laws|network|site|unit|faults|bench|verification|scenario|words)\/|node_modules\/(xstate|valibot|fastest-levenshtein|@noble)\//;
-
-/** Attempts, and every screen that shows something of one; not those that come without. */
-const OF_THE_BENCH =
-  /src\/(?!ui\/screens\/(Access|Reading|elsewhere\/NotInHand))|scenarios\/first-run\/|node_modules\/(@xstate|use-)/;
-
 type ModuleInfo = (id: string) => { readonly importers: readonly string[]; readonly isEntry: boolean } | null;
+type IsRoot = (id: string, info: NonNullable<ReturnType<ModuleInfo>>) => boolean;
 
-/** Whether the first screen waits for it: whether the entry comes to it without asking for more. */
-function isAtFirst(id: string, infoOf: ModuleInfo, seen = new Set<string>()): boolean {
+/** Whether a file comes with one of these: whether one of them imports it, or imports what imports it, without asking for more. */
+function comesWith(isRoot: IsRoot, id: string, infoOf: ModuleInfo, seen = new Set<string>()): boolean {
   if (seen.has(id)) return false;
   seen.add(id);
   const info = infoOf(id);
   if (info === null) return false;
-  return info.isEntry || info.importers.some((importer) => isAtFirst(importer, infoOf, seen));
+  return isRoot(id, info) || info.importers.some((importer) => comesWith(isRoot, importer, infoOf, seen));
 }
 
-/** Names the file of what belongs there and is not wanted at first. */
-const later = (name: string, belongs: RegExp) => (id: string, context: { getModuleInfo: ModuleInfo }) =>
-  belongs.test(id) && !isAtFirst(id, (of) => context.getModuleInfo(of)) ? name : null;
+/** The screens with this in their paths. */
+const screens = (path: RegExp): IsRoot => {
+  const whole = new RegExp(`/src/ui/screens/(${path.source})\\.tsx$`);
+  return (id) => whole.test(id);
+};
+const FIRST_SCREEN: IsRoot = (_, { isEntry }) => isEntry;
+const WITHOUT_BENCH = screens(/Access|elsewhere\/NotInHand/);
+const BENCH: IsRoot = (id) => /\/src\/ui\/(screens\/AttemptScreen\.tsx|flow\/start\.ts)$/.test(id);
+const PAGES = screens(/firstRun\/FirstRun|Sources|Words|elsewhere\/(Leaving|ReadOnly)/);
+const CONCLUSION = screens(/conclude\/Conclude|debrief\/Debrief/);
+const RECORD = screens(/record\/MyRecord|worked\/Worked/);
+
+/** The simulated installation and what is written of its tests, with the libraries that these stand on. */
+const OF_THE_WORLD =
+  /src\/(laws|network|site|unit|faults|bench|verification|scenario|words)\/|node_modules\/(xstate|valibot|fastest-levenshtein|@noble)\//;
+
+/**
+ * What is loaded beyond the first screen, in few pieces: many small ones are larger together, and asking for each of them
+ * takes its time. Each has what comes with its screens and with nothing before it, and builds on those before it.
+ */
+const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly only?: RegExp }[] = [
+  { name: 'world', of: BENCH, only: OF_THE_WORLD },
+  { name: 'bench', of: BENCH },
+  { name: 'pages', of: PAGES },
+  { name: 'conclusion', of: CONCLUSION },
+  { name: 'record', of: RECORD },
+];
+
+const pieceOf = (id: string, context: { getModuleInfo: ModuleInfo }): string | null => {
+  const infoOf: ModuleInfo = (of) => context.getModuleInfo(of);
+  // What these need the bundler keeps apart by itself.
+  if (comesWith(FIRST_SCREEN, id, infoOf) || comesWith(WITHOUT_BENCH, id, infoOf)) return null;
+  const piece = PIECES.find(({ of, only }) => (only?.test(id) ?? true) && comesWith(of, id, infoOf));
+  return piece?.name ?? null;
+};
 
 // Tests run react as it is shipped: its other build checks itself at every element, which takes several times as long.
 if (process.env.VITEST) process.env.NODE_ENV = 'production';
@@ -147,16 +172,11 @@ export default defineConfig({
   build: {
     target: TARGET,
     reportCompressedSize: false,
-    // What is needed beyond the first screen is two files, the second of which builds on the first: many small ones are
-    // larger together, and asking for each of them takes its time.
     rolldownOptions: {
       output: {
         codeSplitting: {
           includeDependenciesRecursively: false,
-          groups: [
-            { debugName: 'world', name: later('world', OF_THE_WORLD) },
-            { debugName: 'bench', name: later('bench', OF_THE_BENCH) },
-          ],
+          groups: [{ debugName: 'pieces', name: pieceOf }],
         },
       },
     },

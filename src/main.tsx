@@ -9,6 +9,7 @@ import './ui/styles/page.css';
 import './ui/styles/controls.css';
 import './ui/styles/home.css';
 import './ui/styles/bench.css';
+import './ui/styles/frame.css';
 import './ui/styles/steps.css';
 import './ui/styles/debrief.css';
 import './ui/styles/opened.css';

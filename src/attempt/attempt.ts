@@ -9,7 +9,8 @@ import * as v from 'valibot';
 import { operationSchema } from '../bench/operation.ts';
 import { FAMILIES, type Family } from '../faults/families.ts';
 import { NEXT_STEPS, TELL } from '../faults/fault.ts';
-import { asWritten, isConverted, type WRITTEN } from './written.ts';
+import type { WRITTEN, Written } from './written.ts';
+import { asWritten, isConverted } from './written.ts';
 
 /** Of the engine whose readings an attempt holds; a change that alters any reading or mark raises it. */
 export const ENGINE = '2.0.0';
@@ -180,21 +181,10 @@ export const attemptSchema = v.looseObject({
   /** As the page that wrote the file had them; never believed. */
   marks: v.optional(v.unknown()),
 });
-export interface Attempt {
+export interface Attempt extends Omit<Written, 'format' | 'entries'> {
   format: typeof FORMAT;
-  engine: string;
-  scenario?: unknown;
-  trainee?: string | undefined;
-  word?: string | undefined;
-  rung?: 1 | 2 | 3 | 4 | undefined;
   entries: Entry[];
-  marks?: unknown;
   readonly [WRITTEN]?: Written;
-}
-/** An attempt's own file, in whichever format; with what its chain is about. */
-export interface Written extends Omit<Attempt, 'format' | 'entries'> {
-  format: number;
-  entries: readonly { readonly kind: Kind; readonly hash: string }[];
 }
 
 /** The first engine whose chains begin with the trainee's label too; older ones are checked as they were made. */

@@ -1,10 +1,9 @@
 /**
- * What a trainee is told at the end: whether the verdict was right, the gates, where one was sure and wrong, one goal
- * for next time, and below it every line with its truth, reason and source.
+ * What a trainee is told at the end: whether the verdict was right, the gates, where one was sure and wrong, and
+ * every line with its truth, reason and source.
  */
 
 import { toItsEnd } from '../bench/toItsEnd.ts';
-import type { UnsafeId } from '../bench/unsafe.ts';
 import { faultsAmong } from '../faults/catalogue.ts';
 import { FAMILIES } from '../faults/families.ts';
 import type { Fault, NextStep, Tell } from '../faults/fault.ts';
@@ -14,11 +13,11 @@ import type { Conclusion, Verified } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
-import type { Advice, Figure, TestAction } from '../verification/testAction.ts';
-import type { Answer, Attempt, EntryOf, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
+import type { Advice, Expectation, Figure, TestAction } from '../verification/testAction.ts';
+import type { Answer, Attempt, Judged, LimitJudged, Sure, Verdict } from './attempt.ts';
 import { SURENESS } from './attempt.ts';
 import type { Line } from './lines.ts';
-import { isRightFigure, testFigures } from './lines.ts';
+import { isLeftAlone, isRightFigure, testFigures } from './lines.ts';
 import type { Marks } from './mark.ts';
 import { isGiven, marking } from './mark.ts';
 import { lastOccasion } from './marks/occasions.ts';
@@ -26,7 +25,6 @@ import { dueSteps } from './marks/reasons.ts';
 import { conclusionOf, isRightVerdict } from './marks/verdict.ts';
 import { repairedIn } from './repeats.ts';
 import type { Run } from './run.ts';
-import { rungOf } from './rung.ts';
 import type { Showing } from './showing.ts';
 import { showingOf } from './showing.ts';
 import { lastSitting } from './sitting.ts';
@@ -39,7 +37,7 @@ export interface DebriefLine {
   readonly test: string;
   readonly id: string;
   readonly values: Line['values'];
-  readonly subject: 'unit' | 'circuit';
+  readonly subject: Expectation['of'];
   readonly predicted: Answer | null;
   readonly right: Answer;
   /** How sure of this very line. */
@@ -72,17 +70,6 @@ export interface WrongGroup {
   readonly topic: string;
   readonly lines: readonly DebriefLine[];
 }
-
-/** One goal for next time. */
-export type Goal =
-  | { readonly what: 'critical act'; readonly act: UnsafeId }
-  | { readonly what: 'wrong line'; readonly line: DebriefLine }
-  | { readonly what: 'tests left out'; readonly tests: readonly string[] }
-  | { readonly what: 'verdict' | 'repeats' | 'judgements' | 'another unit' };
-
-/** The tests that a goal speaks of, by their ids. */
-export const goalTests = (goal: Goal): readonly string[] =>
-  goal.what === 'wrong line' ? [goal.line.test] : goal.what === 'tests left out' ? goal.tests : [];
 
 export interface DebriefTest {
   readonly test: string;
@@ -122,7 +109,6 @@ export interface Debrief {
   readonly given: boolean;
   /** How often each sureness was right: right lines of all lines. Those of format 1 had other shares and are not counted. */
   readonly calibration: readonly { readonly sure: Sure; readonly right: number; readonly of: number }[];
-  readonly goal: Goal;
 }
 
 const UNTOLD = 'what a test cannot tell';
@@ -167,7 +153,6 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
     given: isGiven(run),
     wrongCause: wrongCauseOf(run, marks),
     calibration: SURENESS.map((sure) => calibrationOf(isConverted(attempt) ? [] : tests, sure)),
-    goal: goalOf(marks, run.repairs.length > 0, sureAndWrong[0] ?? null, unsureAndWrong[0] ?? null, tests),
   };
 }
 
@@ -220,16 +205,6 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
   };
 }
 
-/** Where lines are to be chosen, one that the test cannot tell is rightly left without an answer. */
-export const isLeftAlone = (
-  { scenario, attempt }: Run,
-  { id, judged }: Pick<Line, 'id' | 'judged'>,
-  prediction: EntryOf<'prediction'> | undefined,
-): boolean =>
-  rungOf(scenario.support, attempt) === 3 &&
-  !judged &&
-  prediction?.lines.every((line) => line.id !== id) === true;
-
 const isWrong = ({ predicted, right }: DebriefLine): boolean => predicted !== null && predicted !== right;
 
 function groupedWrong(
@@ -275,28 +250,4 @@ function calibrationOf(tests: readonly DebriefTest[], sure: Sure): Debrief['cali
     .flatMap((test) => test.lines)
     .filter((line) => line.sure === sure && line.predicted !== null);
   return { sure, right: lines.filter((line) => !isWrong(line)).length, of: lines.length };
-}
-
-/** What would have helped most: safety first, then the verdict, then a wrong line, one that was sure before the others. */
-function goalOf(
-  marks: Marks,
-  repaired: boolean,
-  sureAndWrong: WrongGroup | null,
-  unsureAndWrong: WrongGroup | null,
-  tests: readonly DebriefTest[],
-): Goal {
-  const [critical] = marks.gates.critical;
-  if (critical !== undefined) return { what: 'critical act', act: critical.id as UnsafeId };
-  if (!marks.gates.verdict) return { what: 'verdict' };
-  const [worst] = (sureAndWrong ?? unsureAndWrong)?.lines ?? [];
-  if (worst !== undefined) return { what: 'wrong line', line: worst };
-  const { due, done } = marks.repeats;
-  const unrepeated = due.filter((test) => !done.includes(test));
-  if (repaired && unrepeated.length > 0) return { what: 'repeats' };
-  const undone = tests.filter(({ done, counts }) => counts && !done);
-  if (undone.length > 0) return { what: 'tests left out', tests: undone.map(({ test }) => test) };
-  const missed = tests.flatMap(({ lines }) =>
-    lines.filter((line) => line.isBroken && line.judged !== line.judgement),
-  );
-  return { what: missed.length > 0 ? 'judgements' : 'another unit' };
 }

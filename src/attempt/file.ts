@@ -7,11 +7,12 @@ import type { Parsed, Problem } from '../scenario/problems.ts';
 import { check, longLists, parseJson } from '../scenario/problems.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { newerFormat, readingScenario } from '../scenario/scenario.ts';
-import type { Attempt, Written } from './attempt.ts';
+import type { Attempt } from './attempt.ts';
 import { attemptSchema, FORMAT, LONGEST_LOG } from './attempt.ts';
 import { fromFormat1, isFormat1 } from './format1.ts';
 import { asGiven } from './origin.ts';
 import { replaying } from './run.ts';
+import type { Written } from './written.ts';
 import { asWritten, WRITTEN } from './written.ts';
 
 export interface ReadAttempt {

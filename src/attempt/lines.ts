@@ -7,13 +7,15 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { papersOf } from '../scenario/scenario.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
-import type { Figure, TestAction, Untold, Values } from '../verification/testAction.ts';
-import type { Answer } from './attempt.ts';
+import type { Expectation, Figure, TestAction, Untold, Values } from '../verification/testAction.ts';
+import type { Answer, EntryOf } from './attempt.ts';
+import type { Run } from './run.ts';
+import { rungOf } from './rung.ts';
 
 export interface Line {
   /** Of a line of another test, that test's id stands before it, with a slash. */
   readonly id: string;
-  readonly subject: 'unit' | 'circuit';
+  readonly subject: Expectation['of'];
   readonly right: Answer;
   /** An expectation is judged afterwards; what this test cannot tell is not. */
   readonly judged: boolean;
@@ -98,3 +100,13 @@ export function testFigures(scenario: Scenario, action: TestAction): readonly Fi
 /** Whether a figure that was said counts as right; one that was not said does not. */
 export const isRightFigure = ({ value, tolerance }: Figure, said: number | null | undefined): boolean =>
   said != null && Math.abs(said - value) <= tolerance;
+
+/** Where lines are to be chosen, one that the test cannot tell is rightly left without an answer. */
+export const isLeftAlone = (
+  { scenario, attempt }: Run,
+  { id, judged }: Pick<Line, 'id' | 'judged'>,
+  prediction: EntryOf<'prediction'> | undefined,
+): boolean =>
+  rungOf(scenario.support, attempt) === 3 &&
+  !judged &&
+  prediction?.lines.every((line) => line.id !== id) === true;

@@ -7,6 +7,7 @@
  */
 
 import { toItsEnd } from '../bench/toItsEnd.ts';
+import type { UnsafeId } from '../bench/unsafe.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions } from '../scenario/scenario.ts';
 import type { PartName } from '../scenario/schema.ts';
@@ -42,8 +43,7 @@ import { endOf, untimelyIn } from './untimely.ts';
 
 export interface CriticalAct {
   readonly entry: number;
-  readonly id: string;
-  readonly act: string;
+  readonly id: UnsafeId;
   /** A tutor's reason for setting this gate aside. */
   readonly setAside: string | null;
 }
@@ -208,5 +208,5 @@ function criticalActs(run: Run): readonly CriticalAct[] {
   const setAside = new Map(run.scenario.marking.setAside?.map(({ gate, reason }) => [gate, reason]) ?? []);
   return run.unsafe
     .filter(({ critical }) => critical)
-    .map(({ entry, id, act }) => ({ entry, id, act, setAside: setAside.get(id) ?? null }));
+    .map(({ entry, id }) => ({ entry, id, setAside: setAside.get(id) ?? null }));
 }

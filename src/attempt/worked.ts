@@ -15,10 +15,10 @@ import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, NotedOf } from './attempt.ts';
 import { TYPED_UNITS } from './attempt.ts';
 import { displayOf, showsTripTime } from './display.ts';
-import { testFigures, testLines } from './lines.ts';
 import { faultsShown } from './marks/diagnosis.ts';
 import { dueSteps } from './marks/reasons.ts';
 import { rightVerdict } from './marks/verdict.ts';
+import { rightPrediction } from './prediction.ts';
 import { repeatsOf } from './repeats.ts';
 import type { Run, Taken } from './run.ts';
 import { act, note, startingRun } from './run.ts';
@@ -58,21 +58,6 @@ function* workingTest(start: Run, action: TestAction): Generator<null, Run> {
   yield* doing(stillToDo(action, run.papers, { samples }));
   return note(run, rightJudgement(run, action), 0);
 }
-
-/** What the page locks where the lines come filled in. */
-export const givenPrediction = (run: Run, action: TestAction): NotedOf<'prediction'> => ({
-  ...rightPrediction(run, action),
-  sure: null,
-  given: true,
-});
-
-export const rightPrediction = ({ scenario }: Run, action: TestAction): NotedOf<'prediction'> => ({
-  kind: 'prediction',
-  test: action.id,
-  lines: testLines(scenario, action).map(({ id, right }) => ({ id, answer: right })),
-  figures: testFigures(scenario, action).map(({ id, value }) => ({ id, value })),
-  sure: 'would-sign',
-});
 
 /** A reading typed as it is shown, in the unit of the display, with all that belongs to it. */
 export function typedAsShown({ reading, test }: Taken, index: number): NotedOf<'observation'> {

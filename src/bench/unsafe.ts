@@ -1,5 +1,5 @@
 /**
- * Unsafe acts: what each is, whether it is critical, and why. The critical ones are published here, each a predicate
+ * Unsafe acts: which there are, and which are critical; their words stand in src/words. The critical ones are published here, each a predicate
  * over what the bench knows; they are judged when the act is done, whatever comes of it.
  */
 import { livesOf } from '../site/site.ts';
@@ -15,138 +15,36 @@ import type { World } from './world.ts';
 export interface UnsafeAct {
   readonly id: UnsafeId;
   readonly critical: boolean;
-  readonly act: string;
-  readonly why: string;
 }
 
-/** Sources: EAWR 1989 regs 4, 12–14; HSG85; GS38; BS 7671 643.1, 643.3.3; IEC 61851-1:2017 8.6. */
+/** Those that are critical, and those that are told and cost nothing. */
 export const UNSAFE_ACTS = {
-  'insulation-live': {
-    critical: true,
-    act: 'insulation test on a live circuit',
-    why: 'The tester and its leads are not made for it: arc or shock. Prove dead comes first (EAWR reg. 14, GS38).',
-  },
-  'continuity-live': {
-    critical: true,
-    act: 'continuity test on a live part',
-    why: 'The tester meets mains: its fuse opens, or worse. Prove dead comes first (EAWR reg. 14, GS38).',
-  },
-  'cover-circuit-on': {
-    critical: true,
-    act: 'cover opened with the circuit on',
-    why: 'The terminals behind it are live, and every live reading can be had with the cover on (EAWR reg. 14).',
-  },
-  'cover-without-lock': {
-    critical: false,
-    act: 'cover opened with the isolation not locked',
-    why: 'Somebody else can switch it on while you are at the terminals (EAWR regs 12 and 13).',
-  },
-  'conductor-not-proved-dead': {
-    critical: true,
-    act: 'conductor handled that was not locked off and proved dead where it is',
-    why: 'Dead at the board is not dead at the unit, nor the other way round: another way, a second source, a borrowed neutral. Lock it off and prove it at the very terminals (EAWR regs 13 and 14, HSG85).',
-  },
-  'conductor-half-proved': {
-    critical: false,
-    act: 'conductor handled on a detector that was proved before the test and not after it',
-    why: 'The detector may have failed during the test, and a failed detector shows every live part as dead. Prove it again at once, before you touch anything (GS38).',
-  },
-  'earth-off-supply-on': {
-    critical: true,
-    act: 'earthing conductor or electrode taken off with the main switch not locked off',
-    why: 'The whole house stays supplied with no earth: a fault in any circuit puts mains voltage on every case and pipe, and on the two ends that you hold apart (EAWR reg. 8, Guidance Note 3).',
-  },
-  'energised-with-link': {
-    critical: true,
-    act: 'energised with a temporary link in',
-    why: 'The first switch-on is a dead short from line to the conductor that it is linked to.',
-  },
-  'energised-cover-open': {
-    critical: true,
-    act: 'energised with the cover open',
-    why: 'Live terminals are within reach, and nothing asks for it: every live reading can be had with the cover on (EAWR reg. 14).',
-  },
-  'energised-earth-off': {
-    critical: true,
-    act: 'energised with an earth off',
-    why: 'Nothing would clear a fault: every exposed part could stand at mains voltage (EAWR reg. 8).',
-  },
-  'energised-failed-test': {
-    critical: true,
-    act: 'energised with a failed dead test standing',
-    why: 'A dead test that failed is put right and repeated before power (BS 7671 643.1; EAWR reg. 4).',
-  },
-  'loop-earth-open': {
-    critical: true,
-    act: 'loop test with the protective conductor known open',
-    why: 'The test current would put mains voltage on every part joined to that conductor.',
-  },
-  'residual-earth-open': {
-    critical: true,
-    act: 'residual-current test with the protective conductor known open',
-    why: 'The test current would put mains voltage on every part joined to that conductor.',
-  },
-  'proved-with-meter': {
-    critical: false,
-    act: 'proved dead with a meter',
-    why: 'A meter on a wrong range or with a broken lead shows nothing on a live part; only a proved two-pole detector proves dead (GS38).',
-  },
-  'detector-not-proved': {
-    critical: false,
-    act: 'tested for dead with a detector that was not proved before and after',
-    why: 'A detector with a flat battery or a broken lead shows nothing on a live part. Try it on a proving unit, test every pair, and try it again (GS38).',
-  },
-  'isolated-without-lock': {
-    critical: false,
-    act: 'isolated without a lock',
-    why: 'Somebody else can switch it on again (EAWR reg. 12, HSG85).',
-  },
-  'neutral-not-isolated': {
-    critical: false,
-    act: 'isolated with the neutral left joined',
-    why: 'With an earth of its own the neutral can stand at a voltage here: it is opened with the lines (BS 7671 461.2, from memory).',
-  },
-  'isolated-under-load': {
-    critical: false,
-    act: 'isolated under load',
-    why: 'End the charge first: an isolator that is not made to break a load can burn, and contacts wear (BS 7671 Table 537.4, from memory).',
-  },
-  'energised-unit-off': {
-    critical: false,
-    act: 'energised with the unit’s conductors off',
-    why: 'Their ends are live and bare (EAWR reg. 14).',
-  },
-  'vehicle-left-plugged': {
-    critical: false,
-    act: 'dead work with the vehicle plugged in',
-    why: 'A vehicle is a source and a load of its own: unplug it before dead work, or it suffers the test and falsifies it (EAWR reg. 12(2)).',
-  },
-  'loop-earth-not-shown': {
-    critical: false,
-    act: 'loop test before the protective conductor was shown to be continuous',
-    why: 'Were it open, the test current would put mains voltage on the case and the vehicle: continuity comes first (BS 7671 643.1, 643.2).',
-  },
-  'residual-earth-not-shown': {
-    critical: false,
-    act: 'residual-current test before the protective conductor was shown to be continuous',
-    why: 'Were it open, the test current would put mains voltage on the case and the vehicle: continuity comes first (BS 7671 643.1, 643.2).',
-  },
-  'insulation-through-electronics': {
-    critical: false,
-    act: 'insulation test from line to neutral through the electronics',
-    why: 'The reading tells nothing and the electronics may suffer: join the lives and test them to earth, or take the unit’s conductors off (BS 7671 643.3.3).',
-  },
-  'insulation-over-sheet': {
-    critical: false,
-    act: 'insulation test above the voltage that the unit’s sheet allows',
-    why: 'The electronics may be damaged; 250 V or less is used with equipment connected (BS 7671 643.3.3).',
-  },
-  'insulation-on-pilot': {
-    critical: false,
-    act: 'insulation test on the control pilot or proximity contact',
-    why: 'These are extra-low-voltage circuits of the electronics and can be destroyed (IEC 61851-1:2017 8.6).',
-  },
-} as const satisfies Record<string, { critical: boolean; act: string; why: string }>;
+  'insulation-live': { critical: true },
+  'continuity-live': { critical: true },
+  'cover-circuit-on': { critical: true },
+  'cover-without-lock': { critical: false },
+  'conductor-not-proved-dead': { critical: true },
+  'conductor-half-proved': { critical: false },
+  'earth-off-supply-on': { critical: true },
+  'energised-with-link': { critical: true },
+  'energised-cover-open': { critical: true },
+  'energised-earth-off': { critical: true },
+  'energised-failed-test': { critical: true },
+  'loop-earth-open': { critical: true },
+  'residual-earth-open': { critical: true },
+  'proved-with-meter': { critical: false },
+  'detector-not-proved': { critical: false },
+  'isolated-without-lock': { critical: false },
+  'neutral-not-isolated': { critical: false },
+  'isolated-under-load': { critical: false },
+  'energised-unit-off': { critical: false },
+  'vehicle-left-plugged': { critical: false },
+  'loop-earth-not-shown': { critical: false },
+  'residual-earth-not-shown': { critical: false },
+  'insulation-through-electronics': { critical: false },
+  'insulation-over-sheet': { critical: false },
+  'insulation-on-pilot': { critical: false },
+} as const satisfies Record<string, { critical: boolean }>;
 export type UnsafeId = keyof typeof UNSAFE_ACTS;
 
 const actOf = (id: UnsafeId): UnsafeAct => ({ id, ...UNSAFE_ACTS[id] });

@@ -5,7 +5,6 @@
 
 import { CATALOGUE } from '../faults/catalogue.ts';
 import { nearest } from '../scenario/nearest.ts';
-import { playOutput } from '../scenario/playOutput.ts';
 import { quoted, shortened, visible } from '../scenario/quoted.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions, benchOf, papersOf, parseScenario } from '../scenario/scenario.ts';
@@ -13,11 +12,12 @@ import { parseScript, playScript } from '../scenario/script.ts';
 import { verify } from '../scenario/verify.ts';
 import { sourceText } from '../verification/sources.ts';
 import { lineText, testTitle } from '../words/actions.ts';
-import { causeTitle } from '../words/causes.ts';
+import { causeTitle } from '../words/causeTitles.ts';
 import { check } from './check.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 import { insideOf } from './inside.ts';
 import { markFiles } from './mark.ts';
+import { playOutput } from './playOutput.ts';
 import { verifyReport } from './report.ts';
 import { verifyOutput } from './verifyOutput.ts';
 

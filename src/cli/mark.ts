@@ -13,6 +13,7 @@ import { toItsEnd } from '../bench/toItsEnd.ts';
 import { MOST_LISTED } from '../scenario/problem.ts';
 import { parseScenario } from '../scenario/scenario.ts';
 import { sumsInWords } from '../words/sums.ts';
+import { unsafeActText } from '../words/unsafeActs.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 
 const SHIPPED = fileURLToPath(new URL('../../scenarios/', import.meta.url));
@@ -109,7 +110,11 @@ function markFile(file: string, given: readonly unknown[] | null, shipped: reado
       parts,
       sums: sumsInWords(marks),
       hurdles,
-      gates: { ...gates, setAside: scenario.marking.setAside ?? [] },
+      gates: {
+        ...gates,
+        critical: gates.critical.map((one) => ({ ...one, act: unsafeActText(one.id) })),
+        setAside: scenario.marking.setAside ?? [],
+      },
       passed,
       repeats,
       untimely: few(untimely.map(({ entry, why }) => `entries[${entry}]: ${UNTIMELY[why]}: earns nothing`)),

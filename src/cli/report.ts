@@ -1,4 +1,5 @@
 /** A verification in words, for reading in a terminal. */
+
 import type { Reading } from '../bench/reading.ts';
 import { visible } from '../scenario/quoted.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -6,6 +7,7 @@ import type { Verification, VerifiedAction } from '../scenario/verify.ts';
 import { editionNamed } from '../verification/rules/rules.ts';
 import { sourceText } from '../verification/sources.ts';
 import { adviceText, limitSum, lineText, stopWhy, testTitle } from '../words/actions.ts';
+import { unsafeActText } from '../words/unsafeActs.ts';
 
 export function verifyReport({ title, rules }: Scenario, verification: Verification): string {
   const { conclusion, stopped, actions } = verification;
@@ -42,7 +44,7 @@ function actionLines({
         `  ${tooClose ? 'too close' : pass ? 'within' : 'outside'}: ${limitSum(action.id, limit)} [${sourceText(limit.source)}]`,
     ),
     ...advice.map((one) => `  advised: ${adviceText(action.id, one)} [${sourceText(one.source)}]`),
-    ...unsafe.map(({ act }) => `  unsafe: ${act}`),
+    ...unsafe.map(({ id }) => `  unsafe: ${unsafeActText(id)}`),
   ];
 }
 

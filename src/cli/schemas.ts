@@ -1,7 +1,7 @@
 /** The JSON Schemas in public/, made from the schemas that the code itself reads with. */
 import { toJsonSchema } from '@valibot/to-json-schema';
-import { playSchema } from '../scenario/playOutput.ts';
 import { scenarioSchema } from '../scenario/schema.ts';
+import { playSchema } from './playOutput.ts';
 
 const text = (schema: Parameters<typeof toJsonSchema>[0], title: string): string => {
   const json = toJsonSchema(schema, { typeMode: 'input', errorMode: 'ignore' });

@@ -1,7 +1,9 @@
 /** What `verify --json` prints. Names and shapes are the contract's. */
+
 import type { Verification } from '../scenario/verify.ts';
 import { sourceText } from '../verification/sources.ts';
 import { adviceText, limitSum, lineInWords, stopWhy } from '../words/actions.ts';
+import { unsafeInWords } from '../words/unsafeActs.ts';
 
 export function verifyOutput({ conclusion, stopped, actions }: Verification) {
   return {
@@ -47,6 +49,8 @@ export function verifyOutput({ conclusion, stopped, actions }: Verification) {
     readings: actions.flatMap(({ action, run }) =>
       run.samples.flatMap(({ readings }) => readings.map((r) => ({ action: action.id, ...r }))),
     ),
-    unsafe: actions.flatMap(({ action, unsafe }) => unsafe.map((u) => ({ action: action.id, ...u }))),
+    unsafe: actions.flatMap(({ action, unsafe }) =>
+      unsafe.map((u) => ({ action: action.id, ...unsafeInWords(u) })),
+    ),
   };
 }

@@ -72,6 +72,6 @@ export function handoverFaults({ tests, steps }: HandedOver, papers: Papers): re
       : [];
   });
   const acts = steps.flatMap(({ outcome }) => outcome.unsafe).filter(({ id }) => !OF_THE_ORDER.includes(id));
-  const unsafe = [...new Set(acts.map(({ act }) => act))];
-  return [...failed, ...unsafe.map((act) => ({ path: 'handover.left', message: `an unsafe act: ${act}` }))];
+  const unsafe = [...new Set(acts.map(({ id }) => id))];
+  return [...failed, ...unsafe.map((id) => ({ path: 'handover.left', message: `an unsafe act: "${id}"` }))];
 }

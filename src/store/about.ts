@@ -1,8 +1,9 @@
 /** What is kept of an attempt beside its log, so that a list of many shows without reading any of them. */
-import type { Written } from '../attempt/attempt.ts';
+
 import type { Rung } from '../attempt/rung.ts';
 import { rungOf } from '../attempt/rung.ts';
 import type { Summary } from '../attempt/summary.ts';
+import type { Written } from '../attempt/written.ts';
 
 export interface About {
   readonly id: string;

@@ -20,8 +20,8 @@
  * cannot be read or replayed is left out and named.
  */
 import * as v from 'valibot';
-import type { Written } from '../attempt/attempt.ts';
 import { parsingAttempt, readingAttempt, readingToReplay } from '../attempt/file.ts';
+import type { Written } from '../attempt/written.ts';
 import { asWritten } from '../attempt/written.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';

@@ -40,7 +40,7 @@ export interface Expectation {
   readonly should: boolean;
   readonly values?: Values;
   readonly source: Source;
-  readonly of: 'unit' | 'circuit';
+  readonly of: 'unit' | 'circuit' | 'tester';
   /** Where to look when it is broken. */
   readonly points: readonly Family[];
   /** `met`: as it should be, whichever way round the line is. */

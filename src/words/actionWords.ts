@@ -5,7 +5,7 @@ import type { Values } from '../verification/testAction.ts';
 export type Words = string | ((values: Values) => string);
 
 export interface LineWords {
-  /** Completes "A correct unit …" or "A sound circuit …"; names no cause. */
+  /** Completes "A correct unit …", "A sound circuit …" or "A sound tester …"; names no cause. */
   readonly text: Words;
   /** The mechanism: what flows, drops, joins or opens, and what somebody would meet because of it. */
   readonly why: Words;

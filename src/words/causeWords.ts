@@ -1,6 +1,5 @@
 /** What a table of words holds for a cause of the catalogue, by its id in src/faults. */
 export interface CauseWords {
-  readonly title: string;
   readonly where: string;
   /** What brings it about. */
   readonly cause: string;

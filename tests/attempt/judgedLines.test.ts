@@ -2,9 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { mark } from '../../src/attempt/mark.ts';
+import { mattered } from '../../src/attempt/mattered.ts';
 import { summaryOf } from '../../src/attempt/summary.ts';
 import { isJudgedAsSaid, judgedRight } from '../../src/attempt/truth.ts';
-import { goalText } from '../../src/words/goal.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBy } from '../helpers/trainee.ts';
 
@@ -91,9 +91,8 @@ describe('how sure, line by line', () => {
   });
 
   test('a wrong line is the goal, by its test and its words; one that was sure before the others', () => {
-    expect(goalText(told.goal)).toMatch(
-      /: of “.+” you said: .+, and would have signed for it\. Right is: .+\.$/,
-    );
+    const [first] = mattered(told);
+    expect(first).toMatchObject({ what: 'wrong line', line: { sure: 'would-sign' } });
     const modest = attemptBy(scenario, file, {
       predict: (right) => ({
         ...right,
@@ -104,8 +103,11 @@ describe('how sure, line by line', () => {
         })),
       }),
     });
-    const { goal, sureAndWrong } = debriefOf(scenario, modest);
-    expect(sureAndWrong).toEqual([]);
-    expect(goalText(goal)).toMatch(/you said: should not\. Right is: should\.$/);
+    const modestly = debriefOf(scenario, modest);
+    expect(modestly.sureAndWrong).toEqual([]);
+    expect(mattered(modestly)[0]).toMatchObject({
+      what: 'wrong line',
+      line: { id: 'near-sum', predicted: 'should-not', right: 'should' },
+    });
   });
 });

@@ -8,6 +8,7 @@ import { appended } from '../../src/attempt/attempt.ts';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { makeAttemptText, parseAttempt } from '../../src/attempt/file.ts';
 import { mark } from '../../src/attempt/mark.ts';
+import { mattered } from '../../src/attempt/mattered.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { readScenario } from '../../src/scenario/scenario.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
@@ -104,7 +105,7 @@ describe('a fault that is put right', () => {
     expect(marks.repeats).toMatchObject({ due: ['dc-ramp'], named: ['dc-ramp'], done: [] });
     expect(marks.gates).toEqual({ critical: [], verdict: true });
     expect(marks.parts.reasons).toBe(9);
-    expect(debriefOf(scenario, hasty).goal).toEqual({ what: 'repeats' });
+    expect(mattered(debriefOf(scenario, hasty))[0]?.what).toBe('repeats');
   });
 
   test('nothing was wrong, says who has put it right: the diagnosis is about the unit as it was met', () => {

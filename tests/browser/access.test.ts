@@ -8,7 +8,7 @@ import { openBuiltPage } from './builtPage.ts';
 import type { Look } from './everyScreen.ts';
 import { press, throughAnAttempt, throughLeaving, throughReadingPages } from './everyScreen.ts';
 import { lostInForcedColours, outOfSight } from './lost.ts';
-import { answerAll, begin, choose, setUp, sitDown, writeDown } from './trainee.ts';
+import { answerAll, begin, choose, later, setUp, sitDown, toJudge, writeDown } from './trainee.ts';
 
 const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
@@ -104,7 +104,7 @@ test('each reading is announced once, the same one twice as well, and never agai
   await setUp(page, {});
   await answerAll(page);
   await press(page, /^would sign for it/);
-  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await page.getByRole('heading', { name: 'Measure' }).waitFor();
   const heardSince = await listen(page);
   const apply = async () => {
     await press(page, 'Check leads');
@@ -115,14 +115,17 @@ test('each reading is announced once, the same one twice as well, and never agai
     await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn, 50))));
     return [...heard, ...(await heardSince())];
   };
-  await page.getByLabel('instrument', { exact: true }).selectOption({ label: 'pilot against time' });
-  const [first, second] = [await apply(), await apply()];
+  await page.getByRole('radio', { name: 'pilot against time' }).click();
+  const first = await apply();
+  await later(page);
+  const second = await apply();
   expect(first).toHaveLength(1);
   expect(first[0]).toMatch(/^Reading 1: .*pilot.*[+−]1[12]\.\d+\sV/u);
   expect(second).toHaveLength(1);
   expect(second[0]).toMatch(/^Reading 2: .*pilot.*[+−]1[12]\.\d+\sV/u);
   await writeDown(page, undefined);
   // A line judged says nothing of the readings again.
+  await toJudge(page);
   await page.getByRole('radio', { name: 'not shown', exact: true }).first().click();
   expect((await heardSince()).join()).not.toContain('Reading');
   await page.context().close();

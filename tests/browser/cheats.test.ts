@@ -6,6 +6,7 @@ import { afterEach, expect, test } from 'vitest';
 import { CHEATS, file, REFUSED, scenario } from '../helpers/cheats.ts';
 import { faultlessAttempt } from '../helpers/trainee.ts';
 import { openBuiltPage } from './builtPage.ts';
+import { layOpen } from './fold.ts';
 import { openFile, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
@@ -27,7 +28,8 @@ test.each(CHEATS)('$name: the page says so', async ({ attempt, onPage }) => {
   const page = await sitDown(opened.browser, opened.url);
   await openFile(page, 'attempt.json', JSON.stringify(attempt));
   await page.getByRole('heading', { name: 'Debrief' }).waitFor();
-  await page.getByText('What it was marked by').click();
+  await layOpen(page, 'Marks by part');
+  await layOpen(page, 'What it was marked by');
   const text = await textOf(page);
   for (const said of onPage)
     if (typeof said === 'string') expect(text).toContain(said);
@@ -38,7 +40,8 @@ test('an honest file raises none of it, and what it was marked by is told', asyn
   const page = await sitDown(opened.browser, opened.url);
   await openFile(page, 'attempt.json', JSON.stringify(faultlessAttempt(scenario, file)));
   await page.getByRole('heading', { name: 'Debrief' }).waitFor();
-  await page.getByText('What it was marked by').click();
+  await layOpen(page, 'Marks by part');
+  await layOpen(page, 'What it was marked by');
   const text = await textOf(page);
   expect(text).not.toMatch(/differ\.|wrong time|not the one of that name/);
   expect(text).toMatch(/mill-race, as it comes with this page/);

@@ -4,12 +4,14 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test, vi } from 'vitest';
 import { makeAttemptText } from '../../src/attempt/file.ts';
-import { readScenario } from '../../src/scenario/scenario.ts';
+import { allowedActions, readScenario } from '../../src/scenario/scenario.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
+import { testTitle } from '../../src/words/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBy } from '../helpers/trainee.ts';
 import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
+import { layAllOpen, layOpen } from './fold.ts';
 import { textOfPages } from './pdf.ts';
 import { openFile, sitDown } from './trainee.ts';
 
@@ -43,10 +45,27 @@ function attemptText(): string {
   );
 }
 
+/** The whole verification of the sound unit, with every answer wrong: as much as there can be on paper. */
+const wholeAttemptText = (): string => {
+  const { scenario, file } = scenarioNamed('harbour-mews');
+  return makeAttemptText(attemptBy(scenario, file, { answer: () => 'should-not' }));
+};
+const ACTIONS_DUE = allowedActions(scenarioNamed('harbour-mews').scenario);
+/** As letters come out of a page's file. */
+const lettered = (text: string): string => text.normalize('NFKC');
+
 async function openDebrief(look: Parameters<typeof sitDown>[2], text = attemptText()) {
   const page = await sitDown(opened.browser, opened.url, look);
   await openFile(page, 'attempt.json', text);
   await page.getByRole('heading', { name: 'Debrief', level: 1 }).waitFor();
+  return page;
+}
+
+/** With the replay and what was sure and wrong laid open. */
+async function openReplay(...asked: Parameters<typeof openDebrief>) {
+  const page = await openDebrief(...asked);
+  await layOpen(page, 'Sure, and wrong');
+  await layOpen(page, 'Step by step');
   await page.getByRole('button', { name: 'Step on' }).waitFor();
   return page;
 }
@@ -73,7 +92,7 @@ const rowOf = async (page: Page, table: string, name: string): Promise<string[]>
 const volts = (text: string | undefined): number => Number(/[\d.]+/.exec(text ?? '')?.[0]);
 
 test('steps through it, finds the pole, and is told which reading would have told it', async () => {
-  const page = await openDebrief({ width: 1280, height: 800 });
+  const page = await openReplay({ width: 1280, height: 800 });
   expect(await where(page).textContent()).toContain('as it was found');
   await toReading(page);
   const [read, unit, twin] = await rowOf(
@@ -109,7 +128,7 @@ test('steps through it, finds the pole, and is told which reading would have tol
 });
 
 test('cards and keys jump to what was sure and wrong; play steps on', async () => {
-  const page = await openDebrief({ width: 1280, height: 800 });
+  const page = await openReplay({ width: 1280, height: 800 });
   await button(page, 'Next sure-and-wrong').click();
   expect(await where(page).textContent()).toContain('test 1');
   await button(page, 'Next sure-and-wrong').click();
@@ -132,7 +151,7 @@ test('cards and keys jump to what was sure and wrong; play steps on', async () =
 
 test('the working out can be cancelled and taken up again', async () => {
   const { scenario, file } = scenarioNamed('harbour-mews');
-  const page = await openDebrief({}, makeAttemptText(attemptBy(scenario, file)));
+  const page = await openReplay({}, makeAttemptText(attemptBy(scenario, file)));
   await button(page, 'Cancel').click();
   await page.getByText('What each test told was not worked out.').waitFor();
   await button(page, 'Work it out').click();
@@ -143,7 +162,7 @@ test('the working out can be cancelled and taken up again', async () => {
 });
 
 test('the figures say what the time line says', async () => {
-  const page = await openDebrief({ width: 1280, height: 800 });
+  const page = await openReplay({ width: 1280, height: 800 });
   await page.getByText('Time line in figures: what each test told').click();
   const table = page.getByRole('table', { name: 'Time line in figures' });
   expect(await table.getByRole('row').count()).toBe(5);
@@ -158,9 +177,9 @@ describe.each([
   { width: 360, height: 740 },
 ])('$width × $height', (size) => {
   test('both drawings say what their table says; no barrier, light, dark, laid open', async () => {
-    const page = await openDebrief(size);
+    const page = await openReplay(size);
     await toReading(page);
-    for (const summary of await page.locator('.replay summary').all()) await summary.click();
+    await layAllOpen(page);
     const cells = await page
       .getByRole('table', { name: 'Both drawings in words' })
       .getByRole('row')
@@ -194,12 +213,40 @@ describe.each([
   });
 });
 
-test('on paper all is laid open, nothing can be pressed, and each page has its title and number', async () => {
-  const page = await openDebrief({ width: 1280, height: 800 });
+test('the first screen is whole on a phone: verdict, gates, three reasons, one goal, one button', async () => {
+  const page = await openDebrief({ width: 360, height: 740 });
+  await page.getByRole('heading', { name: '“Not fit for service”: right.' }).waitFor();
+  const first = page.locator('.debrief-first');
+  await first.getByText('Gates: both met.').waitFor();
+  const reasons = await first.getByRole('listitem').allInnerTexts();
+  expect(reasons).toHaveLength(3);
+  // Test, line and figure.
+  expect(reasons[1]).toMatch(/^No vehicle \(A\)\. “holds the pilot.*you wrote \+12\.\d+\u202fV/);
+  await first.getByRole('heading', { name: 'One goal for next time' }).waitFor();
+  await expect(first.locator('section').last().textContent()).resolves.toMatch(
+    /Next time, in “[^”]+”: “[^”]+”/,
+  );
+  const bar = page.getByRole('region', { name: 'Next for you' });
+  await bar.getByRole('button', { name: 'Practise this again' }).waitFor();
+  const [end, top, bottom] = await page.evaluate(() =>
+    ['.debrief-first', '.next-bar', '.next-bar'].map((name, i) => {
+      const box = document.querySelector(name)?.getBoundingClientRect();
+      return (i === 1 ? box?.top : box?.bottom) ?? Number.NaN;
+    }),
+  );
+  expect(end).toBeLessThanOrEqual(top ?? 0);
+  expect(bottom).toBe(740);
+  expect(await page.evaluate(() => scrollY)).toBe(0);
+  // One filled button on the whole screen.
+  expect(await page.locator('.main:visible').allInnerTexts()).toEqual(['Practise this again']);
+  await page.context().close();
+});
+
+test('on paper: a summary of two pages, each with its title and number, and nothing to be pressed', async () => {
+  const page = await openDebrief({ width: 1280, height: 800 }, wholeAttemptText());
   await page.emulateMedia({ media: 'print' });
-  expect(await page.getByRole('table', { name: 'Both drawings in words' }).isVisible()).toBe(true);
-  expect(await page.getByText('why').last().isVisible()).toBe(true);
   expect(await page.getByRole('button').count()).toBe(0);
+  expect(await page.getByRole('table', { name: 'Both drawings in words' }).count()).toBe(0);
   const rules = await page.evaluate(() =>
     document.adoptedStyleSheets
       .flatMap(({ cssRules }) => [...cssRules])
@@ -213,15 +260,42 @@ test('on paper all is laid open, nothing can be pressed, and each page has its t
   expect(rules).toContain('@bottom-left');
 
   const pages = textOfPages(await page.pdf({ preferCSSPageSize: true }));
-  expect(pages.length).toBeGreaterThan(1);
+  expect(pages).toHaveLength(2);
+  titled(pages);
+  const paper = pages.join(' ');
+  expect(paper).toContain('What mattered most');
+  expect(paper).toContain('One goal for next time');
+  expect(paper).toMatch(/judgement.*\d of 30.*accepted \d+ of \d+/);
+  for (const { id } of ACTIONS_DUE) expect(paper, id).toContain(lettered(testTitle(id)));
+  expect(paper).not.toContain('Practise this again');
+  await page.context().close();
+});
+
+test('on paper on request: the full record, all laid open', async () => {
+  const page = await openReplay({ width: 1280, height: 800 });
+  // Nothing is printed here; the file below is what the printer would get.
+  await page.evaluate(() => Object.assign(globalThis, { print: () => {} }));
+  await button(page, 'Print the full record').click();
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.getByRole('table', { name: 'Both drawings in words' }).isVisible()).toBe(true);
+  expect(await page.getByText('why').last().isVisible()).toBe(true);
+  expect(await page.getByRole('button').count()).toBe(0);
+  const pages = textOfPages(await page.pdf({ preferCSSPageSize: true }));
+  expect(pages.length).toBeGreaterThan(2);
+  titled(pages);
+  // What is folded on the screen.
+  expect(pages.join(' ')).toContain('common practice, no source');
+  // The next print is a summary again.
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  expect(textOfPages(await page.pdf({ preferCSSPageSize: true }))).toHaveLength(2);
+  await page.context().close();
+});
+
+/** Every page has its title and its number. */
+function titled(pages: readonly string[]): void {
   for (const [i, text] of pages.entries()) {
     expect(text).toContain(`page ${i + 1} of ${pages.length}`);
     expect(text).toMatch(/Harbour Mews, house 4 · BS 7671.*bench time.*record [0-9A-F]{8}/u);
     expect(text).toContain('Training record: no certificate, no evidence of competence on real equipment');
   }
-  // What is folded on the screen, and no control.
-  const paper = pages.join(' ');
-  expect(paper).toContain('common practice, no source');
-  expect(paper).not.toContain('Practise this again');
-  await page.context().close();
-});
+}

@@ -33,7 +33,7 @@ describe.each(inject('browsers'))('$name', (found) => {
     await throughFirstRun(page);
 
     await page.setViewportSize({ width: 1280, height: 860 });
-    await page.getByRole('link', { name: 'Scenarios' }).click();
+    await page.getByRole('link', { name: 'Jobs' }).click();
     const { scenario } = scenarioNamed('fen-barn');
     await begin(page, scenario.title);
     for (const { action } of verify(scenario).actions) await doTest(page, action);

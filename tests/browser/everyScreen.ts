@@ -2,6 +2,7 @@
 // would keep somebody out, and the pictures.
 
 import type { Page } from 'playwright-core';
+import { layAllOpen } from './fold.ts';
 import {
   answerAll,
   begin,
@@ -9,8 +10,11 @@ import {
   choose,
   conclude,
   judgeAll,
+  later,
   measure,
   setUp,
+  toJudge,
+  toPredict,
   unfold,
   writeDown,
 } from './trainee.ts';
@@ -22,7 +26,7 @@ export const press = (page: Page, name: string | RegExp) =>
   page.getByRole('button', { name, exact: typeof name === 'string' }).click();
 
 /** A form's own button, which on a phone the key pad has as well. */
-const pressInForm = (page: Page, name: string) =>
+const pressInForm = (page: Page, name: string | RegExp) =>
   page.getByRole('main').getByRole('button', { name, exact: true }).click();
 
 /** The pages beside an attempt, and the beginning of the first run. */
@@ -39,9 +43,9 @@ export async function throughReadingPages(page: Page, look: Look): Promise<void>
   await page.getByRole('button', { name: 'Take the bench over' }).waitFor();
   await look('first run');
   await press(page, 'Take the bench over');
-  await page.getByText(/tests done and signed/).waitFor();
+  await page.getByRole('heading', { name: 'Vehicle connected (B)' }).waitFor();
   await look('first run, bench handed over');
-  await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
+  await page.getByRole('link', { name: 'Jobs' }).click();
   await page.getByRole('radio', { name: 'Fen Barn' }).check();
   await page.getByRole('radio', { name: 'watched' }).check();
   await press(page, 'Show me');
@@ -75,12 +79,13 @@ async function throughATest(page: Page, look: Look): Promise<void> {
   await page.getByLabel('then wait, s').fill('x');
   await look('set up, with an error');
   await setUp(page, { 'then wait, s': '1' });
-  await pressInForm(page, 'On to the lines');
+  await toPredict(page);
   await look('predict');
+  await press(page, 'Back to the set-up');
   await answerAll(page);
   await look('how sure');
   await press(page, /^would sign for it/);
-  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await page.getByRole('heading', { name: 'Measure' }).waitFor();
   await look('observe, no leads');
   await press(page, 'Check leads');
   await look('observe, with an error');
@@ -90,16 +95,21 @@ async function throughATest(page: Page, look: Look): Promise<void> {
     () => look('leads checked'),
   );
   await look('a reading');
-  await pressInForm(page, 'Write it down');
+  await pressInForm(page, /^Write /);
   await look('a reading, with an error');
   await writeDown(page, undefined);
   await measure(page, { op: 'measure', quantity: 'pilot' });
   await look('a trace');
+  await later(page);
+  await look('readings');
+  await toJudge(page);
   await page.getByRole('radio', { name: 'not shown', exact: true }).first().click();
   await look('judge');
+  await press(page, 'Back to the readings');
   await judgeAll(page, 'not-shown');
   await page.getByRole('heading', { name: 'What was true' }).waitFor();
   await look('what was true');
+  await press(page, 'Next');
 }
 
 export async function throughAnAttempt(page: Page, look: Look): Promise<void> {
@@ -111,6 +121,9 @@ export async function throughAnAttempt(page: Page, look: Look): Promise<void> {
   await look('choose a test');
   await press(page, 'Unit’s sheet');
   await look('unit’s sheet');
+  await press(page, 'Back');
+  await press(page, 'Papers');
+  await look('papers');
   await press(page, 'Back');
   await throughATest(page, look);
   await press(page, 'Put something right…');
@@ -126,6 +139,8 @@ export async function throughAnAttempt(page: Page, look: Look): Promise<void> {
   await page.getByRole('heading', { name: 'Stopped' }).waitFor();
   await look('harm');
   await press(page, 'Make safe and go on');
+  await press(page, 'Do…');
+  await look('acts');
   await page.getByLabel('act', { exact: true }).selectOption({ label: 'prove dead at the outlet' });
   await press(page, 'Prove the detector, test, prove it again');
   await look('every pair');
@@ -140,7 +155,7 @@ export async function throughAnAttempt(page: Page, look: Look): Promise<void> {
   await look('conclude, with repeats');
   await conclude(page, { ...COULD_NOT_FINISH, leftOut: 'no-time' });
   await look('debrief');
+  await layAllOpen(page);
   await press(page, 'Step on');
-  for (const folded of await page.getByRole('group').locator('summary').all()) await folded.click();
   await look('debrief, all laid open');
 }

@@ -113,7 +113,7 @@ describe('a screen that fails', () => {
     await failing(page, null);
     await button(page, 'Reload').click();
     await button(page, `Go on with ${JOB}`).click();
-    await heading(page, 'Observe').waitFor();
+    await heading(page, 'Measure').waitFor();
     await page.context().close();
   });
 
@@ -122,7 +122,7 @@ describe('a screen that fails', () => {
     const page = await sitDown(opened.browser, opened.url, { before: failOnPurpose });
     await readyToLock(page);
     const before = await keptHere(page);
-    await page.getByRole('contentinfo').getByRole('link', { name: 'Home' }).click();
+    await page.getByRole('link', { name: 'Jobs' }).click();
     await button(page, `Go on with ${JOB}`).waitFor();
     await failing(page, 'select');
     await button(page, `Go on with ${JOB}`).click();
@@ -140,7 +140,7 @@ describe('a screen that fails', () => {
     expectComplaint(/made to fail: heading/);
     const page = await sitDown(opened.browser, opened.url, { before: failOnPurpose });
     await begin(page, JOB);
-    await page.getByRole('contentinfo').getByRole('link', { name: 'Home' }).click();
+    await page.getByRole('link', { name: 'Jobs' }).click();
     await failing(page, 'heading');
     for (const [name, failed] of [
       ['My record', 'My record failed'],
@@ -175,8 +175,9 @@ describe('a screen that fails', () => {
     const page = await sitDown(opened.browser, opened.url, { before: failOnPurpose });
     await begin(page, JOB);
     const before = await keptHere(page);
+    await button(page, /^Papers$/).click();
     await failing(page, 'main');
-    await page.getByRole('contentinfo').getByRole('link', { name: 'Accessibility' }).click();
+    await page.getByRole('dialog').getByRole('link', { name: 'Accessibility' }).click();
     await page.getByText('If this text stays, the page could not start').waitFor();
     await failing(page, null);
     await page.goto(`${opened.url}?again`);
@@ -315,7 +316,7 @@ describe('a file of the page', () => {
         await page.unrouteAll();
         await page.reload();
         await page.getByRole('link', { name: 'My record' }).first().click();
-        await page.getByText('Unfinished, setting up: No vehicle (A)').waitFor();
+        await page.getByText(/^Unfinished, .*: No vehicle \(A\)/).waitFor();
         expect(await keptTexts(page)).toContain(before?.text);
         await page.context().close();
       }
@@ -323,6 +324,27 @@ describe('a file of the page', () => {
     },
     180_000,
   );
+
+  test('that is wanted first to conclude: that is said, and the attempt goes on once it comes', async () => {
+    expectComplaint(SPOILT.withheld);
+    expectComplaint(/NotLoaded|dynamically imported module/);
+    const [file = ''] = later.filter((name) => name.startsWith('conclusion'));
+    const page = await sitDown(opened.browser, opened.url);
+    await readyToLock(page);
+    await spoil(page, file, 'withheld');
+    await button(page, 'Stop…').click();
+    await page.getByLabel('reason').fill('enough');
+    await button(page, 'Stop the work').click();
+    await heading(page, NOT_LOADED).waitFor();
+    await expect.poll(async () => (await keptHere(page))?.text).toContain('"op":"stop"');
+    const before = await keptHere(page);
+    await page.unrouteAll();
+    await page.reload();
+    await button(page, `Go on with ${JOB}`).click();
+    await heading(page, 'Conclude').waitFor();
+    expect((await keptHere(page))?.text).toBe(before?.text);
+    await page.context().close();
+  });
 
   test('its style sheet: that is said, and the page works without', async () => {
     expectComplaint(/ERR_FAILED/);

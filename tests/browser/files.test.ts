@@ -54,7 +54,7 @@ async function halfWay(page: Page): Promise<void> {
   await page.getByRole('button', { name: /^would sign for it/ }).click();
   await measure(page, MEASURED);
   await writeDown(page, undefined);
-  await page.getByText(/^you wrote \S/).waitFor();
+  await page.getByRole('region', { name: 'readings' }).waitFor();
 }
 
 const toHome = (page: Page) => page.goto(`${new URL(page.url()).origin}/#/`);
@@ -97,8 +97,8 @@ test('bad files are refused in words and the attempt in progress stays', async (
 
   await toHome(page);
   await goOn.click();
-  await page.getByRole('heading', { name: 'Observe' }).waitFor();
-  await page.getByText(/^you wrote \S/).waitFor();
+  await page.getByRole('heading', { name: 'Measure' }).waitFor();
+  await page.getByRole('region', { name: 'readings' }).waitFor();
 });
 
 test('a scenario from a file is offered and begun', async () => {
@@ -143,12 +143,12 @@ test('of a hostile file no more is shown than anyone reads', async () => {
 test('after a reload the attempt goes on at the same readings', async () => {
   const page = await sitDown(opened.browser, opened.url);
   await halfWay(page);
-  const reading = page.getByRole('group', { name: /^two-pole detector/ });
+  const reading = page.getByRole('region', { name: 'readings' });
   const before = await reading.allInnerTexts();
   const kept = await inHand(page);
   await page.reload();
   await page.getByRole('button', { name: 'Go on with Harbour Mews, house 4' }).click();
-  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await page.getByRole('heading', { name: 'Measure' }).waitFor();
   expect(await reading.allInnerTexts()).toEqual(before);
   const { attempt, readings } = await inHand(page);
   expect({ attempt, readings }).toEqual({ attempt: kept.attempt, readings: kept.readings });
@@ -164,7 +164,7 @@ test('an exported attempt opens again where it was left', async () => {
   const { attempt } = await inHand(page);
   const other = await sitDown(opened.browser, opened.url);
   await open(other, 'attempt.json', JSON.stringify(attempt));
-  await other.getByRole('heading', { name: 'Observe' }).waitFor();
+  await other.getByRole('heading', { name: 'Measure' }).waitFor();
   expect((await inHand(other)).attempt).toEqual(attempt);
 });
 

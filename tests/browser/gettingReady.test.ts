@@ -4,7 +4,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openBuiltPage } from './builtPage.ts';
-import { sitDown, toScenarios } from './trainee.ts';
+import { sitDown, toPage, toScenarios } from './trainee.ts';
 
 const opened = openBuiltPage();
 /** Others carried many tests out on it. */
@@ -12,8 +12,7 @@ const HANDED_OVER = 'Bakery Lane, number 9';
 
 const begin = (page: Page) => page.getByRole('button', { name: 'Begin', exact: true });
 const onBench = (page: Page) => page.getByRole('heading', { name: 'Choose a test' }).waitFor();
-const toRecord = (page: Page) =>
-  page.getByRole('contentinfo').getByRole('link', { name: 'My record' }).click();
+const toRecord = (page: Page) => toPage(page, 'My record');
 const keepsOne = (page: Page) =>
   expect.poll(() => page.getByRole('heading', { name: '1 attempt', exact: true }).count()).toBe(1);
 

@@ -80,7 +80,9 @@ export const finger: Hands = {
     if (minus !== '') await tap('change plus and minus');
     if (sign !== '') await tap('> or <');
     if (unit !== '')
-      await finger.choose(field.locator('xpath=ancestor::form').getByLabel('unit', { exact: true }), unit);
+      await finger.tick(
+        field.locator('xpath=ancestor::form').getByRole('radio', { name: unit, exact: true }),
+      );
   },
   // The list that comes up for a tap is the system's own and no part of the page: the tap must reach it.
   choose: async (list, words) => {
@@ -222,9 +224,6 @@ const used = new WeakMap<Page, Hands>();
 export const useHands = (page: Page, hands: Hands): void => {
   used.set(page, hands);
 };
-
-/** Arrows pass over choices on their way: by keys nothing is over before a button says so. */
-export const usesKeys = (page: Page): boolean => used.get(page) === keys;
 
 const handsAt = (what: Locator): Hands => used.get(what.page()) ?? mouse;
 

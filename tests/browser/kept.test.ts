@@ -19,6 +19,8 @@ import {
   openPage,
   setUp,
   sitDown,
+  toJudge,
+  toPredict,
 } from './trainee.ts';
 
 const opened = openBuiltPage();
@@ -57,7 +59,7 @@ async function lock(page: Page): Promise<void> {
   await setUp(page, {});
   await answerAll(page);
   await button(page, /^would sign for it/).click();
-  await heading(page, 'Observe').waitFor();
+  await heading(page, 'Measure').waitFor();
 }
 
 test('killed in the middle of a set-up and of a prediction', async () => {
@@ -67,11 +69,12 @@ test('killed in the middle of a set-up and of a prediction', async () => {
   await setUp(page, { 'stand-in': 'B: connected, 2.74 kΩ' });
   page = await killed(page, '"state":"B"');
   await heading(page, 'Set up').waitFor();
-  await page.getByText('You changed: stand-in from unplugged to B: connected, 2.74 kΩ.').waitFor();
+  await page.getByText('stand-in from unplugged to B: connected, 2.74 kΩ. The rest stays.').waitFor();
   const state = () => page.getByLabel(/^stand-in/).inputValue();
   expect(await state()).toBe('B');
 
   await setUp(page, { 'then wait, s': '4' });
+  await toPredict(page);
   await button(page, 'should').click();
   await button(page, 'should not').click();
   const lines = page.getByRole('list', { name: 'Lines to predict' });
@@ -82,6 +85,8 @@ test('killed in the middle of a set-up and of a prediction', async () => {
   const after = page.getByRole('list', { name: 'Lines to predict' });
   expect((await after.allInnerTexts()).join()).toBe(answered);
   await page.getByText(/^line 3 of/).waitFor();
+  for (const _ of [1, 2]) await button(page, 'Back a line').click();
+  await button(page, 'Back to the set-up').click();
   expect(await state()).toBe('B');
   expect(await page.getByLabel('then wait, s').inputValue()).toBe('4');
 });
@@ -91,25 +96,28 @@ test('killed over a half-typed reading, a judgement, a reason to stop and a conc
   await begin(page, JOB);
   await lock(page);
   await measure(page, MEASURED);
-  const reading = page.getByRole('group', { name: /^two-pole detector/ });
+  const reading = page.getByRole('form', { name: /two-pole detector/ });
   const shown = (await reading.allInnerTexts()).join().split('\n').slice(0, 3);
   await reading.getByLabel('it shows').fill('23');
-  await reading.getByLabel('unit', { exact: true }).selectOption({ label: 'mV' });
-  await page.getByLabel('instrument', { exact: true }).selectOption({ label: 'continuity' });
+  await reading.getByRole('radio', { name: 'mV' }).check();
   const before = await inHand(page);
-  page = await killed(page, '"continuity"');
-  await heading(page, 'Observe').waitFor();
-  const again = page.getByRole('group', { name: /^two-pole detector/ });
+  page = await killed(page, '"mV"');
+  await heading(page, 'Measure').waitFor();
+  const again = page.getByRole('form', { name: /two-pole detector/ });
   expect((await again.allInnerTexts()).join().split('\n').slice(0, 3)).toEqual(shown);
   expect(await again.getByLabel('it shows').inputValue()).toBe('23');
-  expect(await again.getByLabel('unit', { exact: true }).inputValue()).toBe('mV');
-  expect(await page.getByLabel('instrument', { exact: true }).inputValue()).toBe('continuity');
+  expect(await again.getByRole('radio', { name: 'mV' }).isChecked()).toBe(true);
   expect((await inHand(page)).attempt).toEqual(before.attempt);
 
   // What was written down once does not come back into the field.
-  await button(page, 'Write it down').click();
-  await button(page, /^Write it anew/).click();
+  await button(page, /^Write 23/).click();
+  await button(page, /^Correct it/).click();
   expect(await again.getByLabel('it shows').inputValue()).toBe('');
+  await button(page, 'Leave it').click();
+  await page.getByRole('radio', { name: 'continuity' }).check();
+  page = await killed(page, '"continuity"');
+  expect(await page.getByRole('radio', { name: 'continuity' }).isChecked()).toBe(true);
+  await toJudge(page);
 
   await page.getByRole('radio', { name: 'not shown', exact: true }).first().check();
   page = await killed(page, '"not-shown"');
@@ -153,7 +161,7 @@ test('the one attempt that an earlier version kept is the first of many', async 
     JSON.stringify(attempt),
   );
   const after = await goOnIn(context);
-  await heading(after, 'Observe').waitFor();
+  await heading(after, 'Measure').waitFor();
   expect((await inHand(after)).attempt).toEqual(attempt);
 });
 
@@ -178,12 +186,12 @@ test.each(['a safe address', 'plain http'])(
     expect(await button(second, 'Stop…').count()).toBe(0);
 
     await button(second, 'Take it over').click();
-    await heading(second, 'Observe').waitFor();
+    await heading(second, 'Measure').waitFor();
     await heading(first, 'Taken over by another tab').waitFor();
     await measure(second, MEASURED);
     expect((await inHand(second, 2)).readings).toHaveLength(1);
     await button(first, 'Take it back').click();
-    await first.getByRole('group', { name: /^two-pole detector/ }).waitFor();
+    await first.getByRole('form', { name: /two-pole detector/ }).waitFor();
     await heading(second, 'Taken over by another tab').waitFor();
   },
 );

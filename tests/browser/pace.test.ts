@@ -20,7 +20,7 @@ async function lockWithWait(page: Page, seconds: string, test = 'No vehicle (A)'
   await setUp(page, { ...set, 'then wait, s': seconds });
   await answerAll(page);
   await page.getByRole('button', { name: /^would sign for it/ }).click();
-  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await page.getByRole('heading', { name: 'Measure' }).waitFor();
 }
 
 const isOutOfReach = (page: Page, name: string): Promise<boolean> =>
@@ -113,7 +113,7 @@ test('a start delay on the unit’s sheet is passed by its name', async () => {
   await setUp(page, {});
   await answerAll(page);
   await page.getByRole('button', { name: /^would sign for it/ }).click();
-  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await page.getByRole('heading', { name: 'Measure' }).waitFor();
   const starts = page.getByText(/^Starts within \d+ s/);
   // Nothing is plugged in yet.
   expect(await starts.count()).toBe(0);
@@ -137,7 +137,7 @@ test('where the set-up does harm nobody waits any more', async () => {
   await answerAll(page);
   await page.getByRole('button', { name: /^would sign for it/ }).click();
   await page.getByRole('button', { name: 'Make safe and go on' }).click();
-  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await page.getByRole('heading', { name: 'Measure' }).waitFor();
   expect(await skip(page).count()).toBe(0);
   await act(page, 'look it over');
   const operations = (await inHand(page, 5)).attempt.entries.flatMap((entry) =>

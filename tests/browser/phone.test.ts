@@ -32,14 +32,15 @@ test('a reading typed on the page’s own keys', async () => {
   expect(await field.inputValue()).toBe('−12.5');
   await key('change plus and minus').click();
   expect(await field.inputValue()).toBe('12.5');
-  const sign = page.getByLabel('sign');
+  const sign = () =>
+    page.getByRole('group', { name: 'sign', includeHidden: true }).locator('input:checked').inputValue();
   for (const expected of ['>', '<', '']) {
     await key('> or <').click();
-    expect(await sign.inputValue()).toBe(expected);
+    expect(await sign()).toBe(expected);
     expect(await field.inputValue()).toBe('12.5');
   }
   await key('no reading').click();
-  expect(await sign.inputValue()).toBe('no-reading');
+  expect(await sign()).toBe('no-reading');
   await key('> or <').click();
   // A keyboard that is plugged in types into the same field.
   await page.keyboard.type('4,5');
@@ -54,10 +55,24 @@ test('a reading typed on the page’s own keys', async () => {
     expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(44);
   }
 
-  await page.getByRole('region', { name: 'Readings' }).getByLabel('unit').selectOption({ label: 'V' });
+  // Reading, field, unit and pad are all in sight.
+  await page.getByRole('radio', { name: 'V', exact: true }).click();
   await field.focus();
-  await key('Write it down').click();
-  await page.getByText(/^you wrote >/).waitFor();
+  for (const what of [
+    page.locator('.shown').first(),
+    field,
+    page.getByRole('group', { name: 'unit' }),
+    pad,
+  ]) {
+    const box = await what.boundingBox();
+    expect(box?.y ?? -1).toBeGreaterThanOrEqual(0);
+    expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThanOrEqual(740);
+  }
+  await key('Write > 4,5 V').click();
+  await page
+    .getByRole('region', { name: 'readings' })
+    .getByText(/^> 4\.5/)
+    .waitFor();
   await expect.poll(() => pad.isVisible()).toBe(false);
   const { attempt } = await inHand(page, 3);
   expect(attempt.entries.at(-1)).toMatchObject({

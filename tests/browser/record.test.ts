@@ -24,6 +24,8 @@ import {
   openFile,
   setUp,
   sitDown,
+  toPage,
+  toPredict,
   toScenarios,
 } from './trainee.ts';
 
@@ -83,8 +85,10 @@ test('out to a file, everything deleted, in again: the same record', async () =>
   await begin(page, 'Mill Race, unit 2');
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
+  await toPredict(page);
   await button(page, /^should$/).click();
-  await toRecord(page);
+  await toPage(page, 'My record');
+  await page.getByRole('heading', { name: 'My record', level: 1 }).waitFor();
   await button(page, 'Write my own').click();
   await page.getByLabel('my goal for next time').fill('Name the finding before the verdict');
   await button(page, 'Keep my goal').click();
@@ -114,7 +118,7 @@ test('out to a file, everything deleted, in again: the same record', async () =>
   expect(goal).toContain('Name the finding before the verdict');
   for (const { marks } of told) expect(rows).toContain(`${marks.total} of 100`);
   expect(rows.match(/gates not met/g)).toHaveLength(1);
-  expect(rows).toContain('Unfinished, setting up: No vehicle (A)');
+  expect(rows).toContain('Unfinished, predicting: No vehicle (A)');
   expect(progress).toContain('a gate not met');
   const over80 = told.map(({ calibration }) => calibration[2]);
   const sum = (count: 'right' | 'of') => over80.reduce((total, one) => total + (one?.[count] ?? 0), 0);
@@ -228,7 +232,7 @@ test('an assessment is handed in, or left without: asked once', async () => {
   await page.getByText('See that it is among your downloads').waitFor();
   await button(page, 'Leave').click();
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
-  await page.getByRole('link', { name: 'Scenarios' }).click();
+  await page.getByRole('link', { name: 'Jobs' }).click();
 
   await concluded();
   await page.goBack();

@@ -16,6 +16,7 @@ import {
   judgeAll,
   setUp,
   sitDown,
+  toPredict,
   toScenarios,
 } from './trainee.ts';
 
@@ -63,8 +64,8 @@ test('lines filled in: the tests in order, locked by one button, the rest one’
   if (first === undefined || second === undefined) throw new Error('too few tests');
   expect(first).toBe(order[0]);
   await doTest(page, first);
-  const next = page.getByRole('button', { name: testTitle(second.id), exact: true });
-  expect(await next.getAttribute('class')).toBe('main');
+  // Led on to the next in order.
+  await page.getByRole('heading', { level: 2, name: testTitle(second.id), exact: true }).waitFor();
   const run = await inHand(page, 3);
   expect(run.attempt).toMatchObject({ rung: 1 });
   expect(run.attempt.entries[0]).toMatchObject({ kind: 'prediction', given: true, sure: null });
@@ -85,7 +86,7 @@ test('assessment: judged again as long as nothing else is done, and the last jud
     .first()
     .selectOption('fairly sure');
   await page.getByRole('button', { name: /^would sign for it/ }).click();
-  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await page.getByRole('heading', { name: 'Measure' }).waitFor();
   const [said] = (await inHand(page, 1)).attempt.entries;
   if (said?.kind !== 'prediction') throw new Error('nothing was predicted');
   expect([said.sure, ...said.lines.flatMap((line) => line.sure ?? [])]).toEqual([
@@ -98,8 +99,7 @@ test('assessment: judged again as long as nothing else is done, and the last jud
   const first = page.getByRole('radio', { name: 'it did', exact: true }).first();
   expect(await first.isChecked()).toBe(false);
   await first.click();
-  // Nothing ends by itself where all was judged before.
-  await page.getByRole('button', { name: /^Judge \d+ lines$/ }).click();
+  await page.getByRole('button', { name: 'Finish test' }).click();
   await page.getByText('Judged: No vehicle (A).').waitFor();
   const { attempt } = await inHand(page, 3);
   const judged = attempt.entries.flatMap((entry) => (entry.kind === 'judgement' ? [entry.lines] : []));
@@ -114,6 +114,7 @@ test('lines chosen: a line of another test taken for this one’s is told after 
   await begin(page, 'Fen Barn', 3);
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
+  await toPredict(page);
   const list = page.getByRole('list', { name: 'Lines to choose from' });
   expect(await list.getByRole('listitem').count()).toBe(10);
   const key = (name: string) => page.getByRole('button', { name, exact: true });
@@ -128,7 +129,7 @@ test('lines chosen: a line of another test taken for this one’s is told after 
   await key('should: holds the pilot at about +12 V (11.4 to 12.6 V) with no vehicle there').click();
   await key('should: has its neutral pole open').click();
   await sure.click();
-  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await page.getByRole('heading', { name: 'Measure' }).waitFor();
   const { attempt } = await inHand(page, 1);
   const [prediction] = attempt.entries;
   expect(prediction?.kind === 'prediction' && prediction.lines).toHaveLength(4);

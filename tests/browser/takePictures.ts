@@ -50,7 +50,7 @@ async function sureAndWrong(page: Page, id: string, between: [string, string]): 
   await page.getByRole('button', { name: /^would sign for it/ }).click();
   await measure(page, { op: 'measure', quantity: 'continuity', between });
   await writeDown(page, undefined);
-  await page.getByText(/^you wrote \S/).waitFor();
+  await page.getByRole('region', { name: 'readings' }).waitFor();
   await page.waitForTimeout(200);
   await judgeRightly(page, await inHand(page), actionFor(id));
 }

@@ -37,7 +37,7 @@ import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
 import { figureInWords, lineText, testTitle } from '../../src/words/actions.ts';
 import { listenTo } from './complaints.ts';
-import { end, press, take, tick, type, usesKeys } from './hands.ts';
+import { end, press, take, tick, type } from './hands.ts';
 
 interface Look {
   readonly width?: number;
@@ -145,12 +145,19 @@ export function actionFor(id: string): TestAction {
 }
 
 export async function choose(page: Page, title: string): Promise<void> {
+  // Led in order, the next test is open already; another is chosen from the list.
+  const open = page.getByRole('heading', { level: 2, name: title, exact: true });
+  if (await open.isVisible()) return;
+  const leave = button(page, 'Another test');
+  if (await leave.isVisible()) await press(leave);
   await press(page.getByRole('button', { name: title, exact: true }));
   await page.getByRole('heading', { name: 'Set up', exact: true }).waitFor();
 }
 
 /** What is inside the stand-in, where it is folded away. */
 export async function unfold(page: Page): Promise<void> {
+  if (!(await page.locator('summary', { hasText: /^its CP, diode/ }).isVisible()))
+    await press(page.locator('summary', { hasText: 'All of it, in a list' }));
   if (!(await page.getByLabel(/^its diode/).isVisible()))
     await press(page.locator('summary', { hasText: /^its CP, diode/ }));
 }
@@ -162,6 +169,8 @@ export async function setUp(page: Page, settings: Readonly<Record<string, string
     const field = page.getByLabel(label, { exact: true });
     if (label !== WAIT) {
       if (label.startsWith('its ')) await unfold(page);
+      else if (!(await field.isVisible()))
+        await press(page.locator('summary', { hasText: 'All of it, in a list' }));
       await take(field, option);
     } else if ((await field.inputValue()) !== option) await type(field, option);
   }
@@ -172,9 +181,10 @@ const button = (page: Page, name: string | RegExp): Locator => page.getByRole('b
 /** Answers every line, in the order in which the page asks, and every figure; then says how sure, which locks. */
 export async function predict(page: Page, run: Run, action: TestAction, sure: Sure): Promise<void> {
   const rung = rungOf(run.scenario.support, run.attempt);
+  await toPredict(page);
   if (rung === 1) {
     await press(button(page, 'Lock'));
-    await page.getByRole('heading', { name: 'Observe' }).waitFor();
+    await page.getByRole('heading', { name: 'Measure', level: 3, exact: true }).waitFor();
     return;
   }
   if (rung === 3) await chooseLines(page, run, action);
@@ -186,8 +196,44 @@ export async function predict(page: Page, run: Run, action: TestAction, sure: Su
     const { text, unit, value } = figureInWords(action.id, figure);
     await type(page.getByLabel(`${text}, ${unit}`), String(Number(value.toPrecision(3))).replace('.', ','));
   }
+  await closePad(page);
   await press(button(page, new RegExp(`^${SURE_WORDS[sure]}`)));
-  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await page.getByRole('heading', { name: 'Measure', level: 3, exact: true }).waitFor();
+}
+
+/** On from the set-up to what is said of it. */
+export async function toPredict(page: Page): Promise<void> {
+  await closePad(page);
+  await press(page.getByRole('button', { name: 'Predict', exact: true }));
+  await page.getByRole('heading', { name: 'Predict', level: 3, exact: true }).waitFor();
+}
+
+/** Takes the page's own pad away, where it is up. */
+async function closePad(page: Page): Promise<void> {
+  const close = button(page, 'Close the pad');
+  if (!(await close.isVisible())) return;
+  await page.keyboard.press('Escape');
+  await close.waitFor({ state: 'hidden' });
+}
+
+/** Leaves a reading to be written down later. */
+export async function later(page: Page): Promise<void> {
+  await closePad(page);
+  await press(button(page, 'Later'));
+}
+
+/** From anywhere to one of the pages beside an attempt; the bench has the way on a sheet. */
+export async function toPage(page: Page, name: string): Promise<void> {
+  const foot = page.getByRole('contentinfo');
+  if (!(await foot.isVisible())) await button(page, /^Papers$/).click();
+  const from = (await foot.isVisible()) ? foot : page.getByRole('dialog');
+  await from.getByRole('link', { name, exact: true }).click();
+}
+
+/** On from the readings to how they are judged. */
+export async function toJudge(page: Page): Promise<void> {
+  await press(page.getByRole('button', { name: 'Judge', exact: true }));
+  await page.getByRole('heading', { name: 'Judge', level: 3, exact: true }).waitFor();
 }
 
 /** Of the ten lines those that the test tells, each with its right answer; the others are left alone. */
@@ -201,6 +247,7 @@ async function chooseLines(page: Page, run: Run, action: TestAction): Promise<vo
 
 /** One act from the list of acts. */
 export async function act(page: Page, words: string): Promise<void> {
+  await press(button(page, 'Do…'));
   await take(page.getByLabel('act', { exact: true }), words);
   await press(button(page, words.startsWith('prove dead') ? PROVED : 'Do it'));
 }
@@ -210,6 +257,7 @@ const PROVED = /prove the detector, test, prove it again$/i;
 
 /** One act that takes a figure. */
 export async function actWith(page: Page, words: string, field: string, figure: number): Promise<void> {
+  await press(button(page, 'Do…'));
   await take(page.getByLabel('act', { exact: true }), words);
   await type(page.getByLabel(field), String(figure));
   await press(button(page, 'Do it'));
@@ -252,8 +300,15 @@ const WAVES: Readonly<Record<string, string>> = {
 
 /** Chooses and sets the instrument, puts the leads on, checks them, applies. */
 export async function measure(page: Page, m: Measurement, checked?: () => Promise<void>): Promise<void> {
-  const list = (label: string, option: string) => take(page.getByLabel(label, { exact: true }), option);
+  const list = async (label: string, option: string) => {
+    if (label !== 'instrument') return take(page.getByLabel(label, { exact: true }), option);
+    const tile = page.getByRole('radio', { name: option, exact: true });
+    if (!(await tile.isVisible())) await press(button(page, /^\d+ more$/));
+    await tick(tile);
+  };
   const leads = async (first: Probe, second: Probe) => {
+    if (!(await page.getByLabel('first lead', { exact: true }).isVisible()))
+      await press(page.locator('summary', { hasText: 'Leads, in a list' }));
     const [a = '', ...joined] = terminalsIn(first);
     await putLead(page, 'first lead', a);
     for (const terminal of joined) {
@@ -277,7 +332,7 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
       break;
     case 'insulation':
       await list('instrument', 'insulation');
-      await list('test voltage', `${m.volts} V d.c.`);
+      await tick(page.getByRole('radio', { name: String(m.volts), exact: true }));
       await leads(...m.between);
       break;
     case 'pilot':
@@ -312,12 +367,11 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
       await list('at', PLACES[m.at] ?? '');
       break;
   }
+  await closePad(page);
   await press(button(page, 'Check leads'));
   await checked?.();
-  const named = page.getByRole('group', { name: /,/ });
-  const before = await named.count();
   await press(button(page, /^Apply/));
-  await named.nth(before).waitFor({ state: 'attached' });
+  await page.getByRole('form', { name: /^Write down/ }).waitFor({ state: 'attached' });
 }
 
 const putLead = (page: Page, label: string, terminal: string): Promise<unknown> =>
@@ -480,18 +534,16 @@ function figureIn(text: string): { number: string; unit: string; over: boolean }
 
 /** Types what the newest instrument shows, as it shows it. */
 export async function writeDown(page: Page, tripped: string | undefined): Promise<void> {
-  const reading = page
-    .getByRole('group', { name: /,/ })
-    .filter({ has: button(page, 'Write it down') })
-    .last();
+  const reading = page.getByRole('form', { name: /^Write down/ });
   const [text = ''] = await reading.allInnerTexts();
   const shown = text.split('\n').slice(1).join(' ');
   const figure = reading.getByLabel(/^(it shows|high half|tripped after, ms)$/);
   const isNone = /no reading:/.test(text);
-  if (isNone) await take(reading.getByLabel('sign'), 'no reading');
+  const sign = (name: string) => reading.getByRole('group', { name: 'sign' }).getByRole('radio', { name });
+  if (isNone || /no trip|[\d.]+\s?ms/u.exec(shown)?.[0] === 'no trip') await closePad(page);
+  if (isNone) await tick(sign('no reading'));
   // What the instrument shows stands before the fields, one of whose choices is "no trip" as well.
-  else if (/no trip|[\d.]+\s?ms/u.exec(shown)?.[0] === 'no trip')
-    await take(reading.getByLabel('sign'), 'no trip');
+  else if (/no trip|[\d.]+\s?ms/u.exec(shown)?.[0] === 'no trip') await tick(sign('no trip'));
   else {
     const { number, unit, over } = figureIn(shown);
     // A time stands in its one unit, which its label names.
@@ -508,7 +560,8 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
     last = reading.getByLabel(/^so it offers/);
     await type(last, String(Math.round(0.6 * duty)));
   }
-  if (tripped !== undefined) await take(reading.getByLabel('what tripped'), tripped);
+  if (tripped !== undefined)
+    await tick(reading.getByRole('group', { name: 'what tripped' }).locator(`input[value="${tripped}"]`));
   const volts = /at (\d+)\sV d\.c\./u.exec(shown)?.[1];
   const voltage = reading.getByLabel(/test voltage/);
   // What was written last stands there already.
@@ -516,19 +569,13 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
     last = voltage;
     await type(voltage, volts);
   }
-  const write = reading.getByRole('button', { name: 'Write it down' });
-  if (isNone || tripped !== undefined) return press(write);
-  // The figure typed last is ended by Enter, which writes it all down; where others are left empty, once more.
-  await end(last, write);
-  const low = reading.getByLabel('low half, V');
-  if (period === null && (await low.isVisible())) await end(low, write);
+  await closePad(page);
+  await press(reading.getByRole('button', { name: /^Write / }));
 }
 
 /** Types the figure shown for every pair; so many they were. */
 export async function writeDownPairs(page: Page): Promise<number> {
-  const form = page
-    .getByRole('form', { name: 'Write down every pair' })
-    .filter({ has: button(page, 'Write them down') });
+  const form = page.getByRole('form', { name: 'Write down every pair' });
   await form.waitFor();
   const rows = await form
     .getByRole('row')
@@ -539,7 +586,7 @@ export async function writeDownPairs(page: Page): Promise<number> {
     await type(row.getByRole('textbox'), `${number} ${unit}`);
   }
   const last = rows.at(-1)?.getByRole('textbox');
-  if (last !== undefined) await end(last, form.getByRole('button', { name: 'Write them down' }));
+  if (last !== undefined) await end(last, button(page, 'Write them down').last());
   return rows.length;
 }
 
@@ -701,15 +748,19 @@ export async function doTest(page: Page, action: TestAction, sure: Sure = 'fairl
   await judgeRightly(page, await inHand(page, entries), action);
 }
 
-/** The line judged last ends the test, unless it was judged by keys or a reading is left that is not written down. */
-async function endJudging(page: Page): Promise<void> {
-  if (usesKeys(page) || (await page.getByText(/readings? not written down$/).isVisible()))
-    await press(button(page, /^Judge \d+ lines?$/));
+/** Finishes the test; where it is told at once, on from there. */
+export async function finishTest(page: Page): Promise<void> {
+  await press(button(page, 'Finish test'));
+  const told = page.getByRole('heading', { name: 'What was true' });
+  const choosing = page.getByRole('heading', { name: 'Choose a test' });
+  await told.or(choosing).waitFor();
+  if (await told.isVisible()) await press(button(page, /^Next/));
 }
 
 /** Judges every line and limit as it is, by what was written down. */
 export async function judgeRightly(page: Page, run: Run, action: TestAction): Promise<void> {
   const truth = truthOf(run, action, lastSitting(run, action.id));
+  await toJudge(page);
   for (const line of truth.lines) {
     if (line.finding === null) continue;
     const name = JUDGED_WORDS[judgedRight(line)];
@@ -719,25 +770,27 @@ export async function judgeRightly(page: Page, run: Run, action: TestAction): Pr
   const limits = page.getByRole('group', { name: / limit: / });
   for (const [i, { right }] of truth.limits.entries())
     await tick(limits.nth(i).getByRole('radio', { name: LIMIT_WORDS[right], exact: true }));
-  await endJudging(page);
-  await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
+  await finishTest(page);
 }
 
 /** The same answer to every line, and to every figure: for whoever only wants to get on. */
 export async function answerAll(page: Page): Promise<void> {
+  await toPredict(page);
   const should = button(page, /^should$/);
   while (await should.isVisible()) await press(should);
   for (const figure of await page.getByRole('list', { name: 'Lines to predict' }).getByRole('textbox').all())
     await type(figure, '1');
+  await closePad(page);
 }
 
 /** The same judgement of every line, and `within` of every limit. */
 export async function judgeAll(page: Page, word: Judged): Promise<void> {
+  await toJudge(page);
   for (const choice of await page.getByRole('radio', { name: JUDGED_WORDS[word], exact: true }).all())
     await tick(choice);
   for (const choice of await page.getByRole('radio', { name: 'within', exact: true }).all())
     await tick(choice);
-  await endJudging(page);
+  await press(button(page, 'Finish test'));
 }
 
 export interface Conclusion {

@@ -68,7 +68,7 @@ test('a faulty unit, put right, its due tests repeated, and fit', async () => {
     repeat: due.map(({ id }) => testTitle(id)),
   });
   await page.getByRole('heading', { name: `“${verdictTitle(verdict)}”: right.` }).waitFor();
-  await page.getByText('It was there.').waitFor();
+  await page.getByText('It was there.').waitFor({ state: 'attached' });
   const marks = await marksAgreed(page);
   expect(marks).toMatchObject({ total: 100, passed: true, differs: [], parts: { reasons: 15 } });
   expect(marks.repeats).toMatchObject({

@@ -7,6 +7,7 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { parseScenario } from '../../src/scenario/scenario.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
+import { layOpen } from './fold.ts';
 import { openFile } from './trainee.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
@@ -33,6 +34,7 @@ async function exportAndMark(page: Page) {
 
 /** Marks as the page shows them: by part, and the total. */
 async function marksShown(page: Page) {
+  await layOpen(page, 'Marks by part');
   // Under each part's row is one that says how it comes about, which has no header.
   const rows = page.getByRole('table', { name: 'Marks by part' }).getByRole('row');
   const ofParts = rows.filter({ has: page.getByRole('rowheader') });

@@ -5,10 +5,11 @@
  */
 
 import type { Answer, Attempt, Judged, LimitJudged, NotedOf } from '../../src/attempt/attempt.ts';
+import { givenPrediction, rightPrediction } from '../../src/attempt/prediction.ts';
 import type { Run, Taken } from '../../src/attempt/run.ts';
 import { act, note, startRun } from '../../src/attempt/run.ts';
 import type { Rung } from '../../src/attempt/rung.ts';
-import { givenPrediction, rightJudgement, rightPrediction, typedAsShown } from '../../src/attempt/worked.ts';
+import { rightJudgement, typedAsShown } from '../../src/attempt/worked.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
 import { judgeExpectations } from '../../src/verification/assess.ts';

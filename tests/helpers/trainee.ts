@@ -4,11 +4,12 @@
  */
 
 import type { Answer, Attempt, Judged, LimitJudged, NotedOf, Sure } from '../../src/attempt/attempt.ts';
+import { rightPrediction } from '../../src/attempt/prediction.ts';
 import { repeatsOf } from '../../src/attempt/repeats.ts';
 import type { Run, Taken } from '../../src/attempt/run.ts';
 import { act, note, startRun } from '../../src/attempt/run.ts';
 import type { Rung } from '../../src/attempt/rung.ts';
-import { rightConclusion, rightJudgement, rightPrediction, typedAsShown } from '../../src/attempt/worked.ts';
+import { rightConclusion, rightJudgement, typedAsShown } from '../../src/attempt/worked.ts';
 import type { Operation, OperationInput } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';

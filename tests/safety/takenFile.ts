@@ -6,7 +6,7 @@
 import { parseAttempt } from '../../src/attempt/file.ts';
 import { mark } from '../../src/attempt/mark.ts';
 import { replay } from '../../src/attempt/run.ts';
-import { playOutput } from '../../src/scenario/playOutput.ts';
+import { playOutput } from '../../src/cli/playOutput.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { allowedActions, benchOf, parseScenario } from '../../src/scenario/scenario.ts';
 import { parseScript, playScript } from '../../src/scenario/script.ts';

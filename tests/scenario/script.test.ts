@@ -1,6 +1,6 @@
 /** Scripts of operations: names that do not exist are named with the nearest valid ones. */
 import { describe, expect, test } from 'vitest';
-import { playOutput } from '../../src/scenario/playOutput.ts';
+import { playOutput } from '../../src/cli/playOutput.ts';
 import { benchOf } from '../../src/scenario/scenario.ts';
 import { parseScript, playScript } from '../../src/scenario/script.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';

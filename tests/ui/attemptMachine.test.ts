@@ -33,6 +33,7 @@ function locked(actor: Actor, cover: 'closed' | 'open' = 'closed'): void {
   actor.send({ type: 'choose', test: 'state-a' });
   const { draft } = actor.getSnapshot().context;
   actor.send({ type: 'draft', draft: { position: { ...draft.position, cover }, wait: 2 } });
+  actor.send({ type: 'predict' });
   actor.send({ type: 'answer', id: 'voltage', answer: 'should-not' });
   actor.send({ type: 'lock', sure: 'would-sign', wall: 10 });
 }
@@ -56,6 +57,7 @@ test.each([
 ] as const)('one line %s of a whole that is %s', (own, whole, logged) => {
   const actor = begun();
   actor.send({ type: 'choose', test: 'state-a' });
+  actor.send({ type: 'predict' });
   actor.send({ type: 'answer', id: 'voltage', answer: 'should-not' });
   actor.send({ type: 'lock', sure: whole, lessSure: { voltage: own }, wall: 10 });
   const [prediction] = entriesOf(actor);
@@ -98,6 +100,7 @@ function madeDead(actor: Actor): void {
   ] as const)
     actor.send({ type: 'do', operation, wall: 20 });
   const note = { kind: 'judgement' as const, test: 'state-a', lines: [], limits: [] };
+  actor.send({ type: 'judge' });
   actor.send({ type: 'judged', note, wall: 30 });
   actor.send({ type: 'next' });
 }
@@ -154,6 +157,7 @@ test.each([
   const actor = begun(fresh(support));
   locked(actor);
   const note = { kind: 'judgement' as const, test: 'state-a', lines: [], limits: [] };
+  actor.send({ type: 'judge' });
   actor.send({ type: 'judged', note, wall: 30 });
   expect(actor.getSnapshot().matches({ working: state })).toBe(true);
 });
@@ -162,6 +166,7 @@ test('the wait stands in the next test as it was set last', () => {
   const actor = begun();
   locked(actor);
   const note = { kind: 'judgement' as const, test: 'state-a', lines: [], limits: [] };
+  actor.send({ type: 'judge' });
   actor.send({ type: 'judged', note, wall: 30 });
   actor.send({ type: 'choose', test: 'state-b' });
   expect(actor.getSnapshot().context).toMatchObject({ test: 'state-b', draft: { wait: 2 } });
@@ -173,6 +178,7 @@ test('in assessment a test is judged once more as long as nothing else is done; 
   actor.send({ type: 'judge again' });
   expect(actor.getSnapshot().matches({ working: 'choosing' })).toBe(true);
   locked(actor);
+  actor.send({ type: 'judge' });
   actor.send({ type: 'judged', note, wall: 30 });
   actor.send({ type: 'judge again' });
   expect(actor.getSnapshot().matches({ working: 'judging' })).toBe(true);
@@ -184,6 +190,7 @@ test('in assessment a test is judged once more as long as nothing else is done; 
 
   const practised = begun();
   locked(practised);
+  practised.send({ type: 'judge' });
   practised.send({ type: 'judged', note, wall: 30 });
   practised.send({ type: 'next' });
   practised.send({ type: 'judge again' });

@@ -4,14 +4,16 @@
 import { describe, expect, test } from 'vitest';
 import { terminalsOf } from '../../src/bench/terminals.ts';
 import { papersOf } from '../../src/scenario/scenario.ts';
-import type { Box, Label } from '../../src/ui/drawing/figure.ts';
+import type { Box, Figure, Label } from '../../src/ui/drawing/figure.ts';
 import { boxOf, meet } from '../../src/ui/drawing/figure.ts';
-import type { View } from '../../src/ui/drawing/layout.ts';
+import type { Shown, View } from '../../src/ui/drawing/layout.ts';
 import { layoutOf, PARTS, partOf } from '../../src/ui/drawing/layout.ts';
-import { INSTRUMENT_RADIUS, leadLines } from '../../src/ui/drawing/leadLines.ts';
+import { INSTRUMENT_RADIUS, leadLines, readingLabels } from '../../src/ui/drawing/leadLines.ts';
 import { planOf } from '../../src/ui/drawing/plan.ts';
 import type { Scene } from '../../src/ui/drawing/scene.ts';
+import { STRIP, stripFigure } from '../../src/ui/drawing/strip.ts';
 import { ARROWS, nextTerminal } from '../../src/ui/drawing/terminalMoves.ts';
+import { uprightFigure, uprightLayout } from '../../src/ui/drawing/upright.ts';
 import type { Leads } from '../../src/ui/flow/leads.ts';
 import { leadsOf } from '../../src/ui/flow/leads.ts';
 import type { MeasurementDraft } from '../../src/ui/flow/measurement.ts';
@@ -48,6 +50,8 @@ function scenesOf(papers: Papers, view: View): readonly Scene[] {
       removed: i === 0 ? [] : [papers.site.earthing === 'TT' ? 'electrode' : 'earthing-conductor'],
       links: i === 0 ? [] : position.main === 'off-locked' ? ['L1-N'] : ['L1-PE', 'L1-N'],
       switchedAt: i === 0 ? null : 5999,
+      says: i === 0 ? null : 'connected',
+      acts: i === 1,
       layout: layoutOf(papers, position, view),
     })),
   );
@@ -55,7 +59,7 @@ function scenesOf(papers: Papers, view: View): readonly Scene[] {
 
 /** What is written, each with the room that it takes. */
 const boxesOf = (written: readonly Label[]) =>
-  written.map((label) => ({ text: label.text, box: boxOf(label) }));
+  written.map((label) => ({ text: `${label.text}${label.state?.text ?? ''}`, box: boxOf(label) }));
 
 const round = (x: number, y: number, r: number): Box => ({
   left: x - r,
@@ -71,13 +75,25 @@ function clashes(scene: Scene, leads: Leads): readonly string[] {
   const plan = planOf(scene);
   const words: readonly Label[] =
     lines.instrument === null ? [] : [{ ...lines.words, text: 'your leads', bold: true }];
-  const written = boxesOf([...plan.labels, ...lines.labels, ...words]);
+  const besides = [words, ...READINGS.map((text) => readingLabels(layout, lines, text, BETWEEN))];
   const bodies = [
     ...[...layout.terminals].map(([text, { x, y }]) => ({ text, box: round(x, y, 4.5) })),
     ...(lines.instrument === null
       ? []
       : [{ text: 'the instrument', box: round(lines.instrument.x, lines.instrument.y, INSTRUMENT_RADIUS) }]),
   ];
+  return besides.flatMap((beside) =>
+    inTheWay(layout, plan, boxesOf([...plan.labels, ...lines.labels, ...beside]), bodies),
+  );
+}
+
+/** The longest that an instrument shows, and the most terminals that it can be on. */
+const READINGS = ['> 200 MΩ', 'no reading: the instrument refuses'] as const;
+const BETWEEN = 'L1 + L2 + L3 + N–PE at the unit’s supply terminals';
+
+type Written = ReturnType<typeof boxesOf>;
+
+function inTheWay(layout: Shown, plan: Figure, written: Written, bodies: Written): readonly string[] {
   const boxes = plan.shapes.flatMap((shape) =>
     shape.kind === 'rect' && (shape.look === 'box' || shape.look === 'enclosure') ? [shape] : [],
   );
@@ -92,7 +108,7 @@ function clashes(scene: Scene, leads: Leads): readonly string[] {
       if (!inside && !besides && !beyond) found.push(`“${one.text}” over the edge of a box`);
     }
     const { left, right, top, bottom } = one.box;
-    if (left < 0 || top < 0 || right > layout.columns.width || bottom > layout.height)
+    if (left < 0 || top < 0 || right > layout.width || bottom > layout.height)
       found.push(`“${one.text}” out of the sheet`);
   }
   return found;
@@ -121,6 +137,15 @@ describe.each(SITES)('%s', (_, papers) => {
     expect([...found]).toEqual([]);
   });
 
+  test('nor on a phone’s whole bench, upright or in one row', () => {
+    for (const scene of scenesOf(papers, 'whole'))
+      for (const [layout, figure] of [
+        [uprightLayout(scene), uprightFigure(scene)],
+        [STRIP, stripFigure(scene)],
+      ] as const)
+        expect(inTheWay(layout, figure, boxesOf(figure.labels), [])).toEqual([]);
+  });
+
   test('every terminal is in the whole drawing and in its part, far enough from the others, and arrows reach it', () => {
     for (const view of VIEWS)
       for (const { layout } of scenesOf(papers, view)) {
@@ -133,7 +158,7 @@ describe.each(SITES)('%s', (_, papers) => {
             expect(
               Math.max(Math.abs(a.x - b.x), Math.abs(a.y - b.y)),
               `${view}: ${one}, ${other}`,
-            ).toBeGreaterThanOrEqual(24);
+            ).toBeGreaterThanOrEqual(view === 'whole' ? 24 : 44);
         const reached = new Set([places[0]?.[0] ?? '']);
         for (const terminal of reached)
           for (const arrow of Object.keys(ARROWS) as (keyof typeof ARROWS)[])

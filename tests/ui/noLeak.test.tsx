@@ -74,7 +74,7 @@ function pagesBeforeLock(sitting: Sitting, name: string): readonly string[] {
 }
 
 const perceptible = ({ readings, seen, events, found, refused, unsafe }: Outcome): string =>
-  JSON.stringify({ readings, seen, events, found, refused, unsafe: unsafe.map(({ act }) => act) });
+  JSON.stringify({ readings, seen, events, found, refused, unsafe: unsafe.map(({ id }) => id) });
 
 /** Does the test's operations, types and judges; what each operation showed. Stops where `goesOn` says so. */
 function carryOn(sitting: Sitting, done: Done, goesOn: (shown: string, i: number) => boolean): boolean {

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { operation } from '../../src/bench/operation.ts';
 import type { FaultChoice } from '../../src/faults/catalogue.ts';
 import { papersOf } from '../../src/scenario/scenario.ts';
-import { actsOn, figuredActsOn } from '../../src/ui/screens/observe/acts.ts';
+import { actsOn, figuredActsOn } from '../../src/ui/screens/measure/acts.ts';
 import { figureWithin, RANGES, rangeText } from '../../src/ui/words/ranges.ts';
 import { leakageText, loadText } from '../../src/ui/words/settings.ts';
 import { operationText } from '../../src/ui/words/trade.ts';

@@ -9,7 +9,7 @@ import type { Trace } from '../../src/ui/drawing/traces/trace.ts';
 import { edgeFrom, edgesOf, levelAt, roundNumbers } from '../../src/ui/drawing/traces/trace.ts';
 import { traceOf } from '../../src/ui/drawing/traces/traceOf.ts';
 import { done, newBench } from '../../src/ui/flow/bench.ts';
-import { numberedSince } from '../../src/ui/screens/observe/records.ts';
+import { numberedSince } from '../../src/ui/screens/measure/records.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
 const PILOT: Reading = {

@@ -1,10 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';
-import { CAUSE_WORDS, causeTitle } from '../../src/words/causes.ts';
+import { CAUSE_WORDS } from '../../src/words/causes.ts';
+import { CAUSE_TITLES, causeTitle } from '../../src/words/causeTitles.ts';
 
 describe('the words of the catalogue', () => {
   test('every entry has them, and nothing else has', () => {
-    expect(Object.keys(CAUSE_WORDS).sort()).toEqual(CATALOGUE.map(({ id }) => id).sort());
+    const ids = CATALOGUE.map(({ id }) => id).sort();
+    expect(Object.keys(CAUSE_WORDS).sort()).toEqual(ids);
+    expect(Object.keys(CAUSE_TITLES).sort()).toEqual(ids);
   });
 
   test('no two are called alike', () => {

@@ -3,23 +3,25 @@
  * top. It only draws what the plan says; what can be pressed lies over it.
  */
 
-import type { ReactNode } from 'react';
+import type { CSSProperties, ReactNode } from 'react';
 import { memo, useId } from 'react';
 import type { InstrumentChoice } from '../flow/measurement.ts';
 import type { Figure, Label, Shape } from './figure.ts';
-import type { Layout } from './layout.ts';
+import type { Shown } from './layout.ts';
 import type { LeadLines } from './leadLines.ts';
 import { INSTRUMENT_RADIUS } from './leadLines.ts';
 import { LETTERS } from './letters.ts';
 
 interface Props {
-  readonly layout: Layout;
+  readonly layout: Shown;
   readonly plan: Figure;
   readonly lines: LeadLines;
   readonly instrument: InstrumentChoice | '';
   readonly instrumentWords: string;
   /** What the leads are called. */
   readonly whose?: string;
+  /** What the instrument shows and through which terminals; it stands in place of the words beside its circle. */
+  readonly reading?: readonly Label[] | null;
   /** Terminals that no lead can be put on now. */
   readonly shut: (terminal: string) => boolean;
   readonly children?: ReactNode;
@@ -27,11 +29,15 @@ interface Props {
 
 export function Drawing(props: Props) {
   const { layout, plan, lines, instrument, instrumentWords, whose = 'your leads', shut, children } = props;
+  const { reading = null } = props;
   const title = useId();
-  const { columns, height, terminals } = layout;
+  const { view, width, height, terminals } = layout;
   return (
-    <div className="plan">
-      <svg viewBox={`0 0 ${columns.width} ${height}`} role="img" aria-labelledby={title}>
+    <div
+      className={`plan ${view === 'origin' || view === 'unit' || view === 'outlet' ? 'part' : view}`}
+      style={{ '--wide': width / height } as CSSProperties}
+    >
+      <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-labelledby={title}>
         <title id={title}>Drawing of the installation; the words beside it say the same</title>
         <Shapes shapes={plan.shapes} />
         <Spots terminals={terminals} shut={shut} />
@@ -40,7 +46,8 @@ export function Drawing(props: Props) {
           instrument={instrument}
           words={instrumentWords}
           whose={whose}
-          view={layout.view}
+          view={view}
+          reading={reading}
         />
         <Labels labels={plan.labels} />
         <Labels labels={lines.labels} />
@@ -58,7 +65,7 @@ const Shapes = memo(({ shapes }: Pick<Figure, 'shapes'>) =>
   )),
 );
 
-const Spots = memo(({ terminals, shut }: Pick<Layout, 'terminals'> & Pick<Props, 'shut'>) =>
+const Spots = memo(({ terminals, shut }: Pick<Shown, 'terminals'> & Pick<Props, 'shut'>) =>
   [...terminals].map(([terminal, { x, y }]) => (
     <circle key={terminal} className={shut(terminal) ? 'terminal shut' : 'terminal'} cx={x} cy={y} r={4.5} />
   )),
@@ -69,21 +76,21 @@ const Labels = memo(({ labels }: Pick<Figure, 'labels'>) =>
 );
 
 function Drawn({ shape }: { readonly shape: Shape }) {
+  const look = shape.changed === true ? `${shape.look} changed` : shape.look;
   switch (shape.kind) {
     case 'path':
-      return <path className={shape.look} d={shape.d} />;
+      return <path className={look} d={shape.d} />;
     case 'circle':
-      return <circle className={shape.look} cx={shape.x} cy={shape.y} r={shape.r} />;
+      return <circle className={look} cx={shape.x} cy={shape.y} r={shape.r} />;
     case 'rect':
-      return (
-        <rect className={shape.look} x={shape.x} y={shape.y} width={shape.width} height={shape.height} />
-      );
+      return <rect className={look} x={shape.x} y={shape.y} width={shape.width} height={shape.height} />;
   }
 }
 
-const Written = ({ label: { x, y, anchor, bold, text } }: { readonly label: Label }) => (
-  <text x={x} y={y} textAnchor={anchor} className={bold ? 'bold' : undefined}>
+const Written = ({ label: { x, y, anchor, bold, size, text, state } }: { readonly label: Label }) => (
+  <text x={x} y={y} textAnchor={anchor} className={bold ? 'bold' : undefined} fontSize={size}>
     {text}
+    {state === undefined ? null : <tspan className={state.acts ? 'bold acts' : 'bold'}>{state.text}</tspan>}
   </text>
 );
 
@@ -92,10 +99,11 @@ interface LeadsProps {
   readonly instrument: InstrumentChoice | '';
   readonly words: string;
   readonly whose: string;
-  readonly view: Layout['view'];
+  readonly view: Shown['view'];
+  readonly reading: readonly Label[] | null;
 }
 
-function LeadsDrawn({ lines, instrument, words, whose, view }: LeadsProps) {
+function LeadsDrawn({ lines, instrument, words, whose, view, reading }: LeadsProps) {
   const { instrument: at, paths, discs } = lines;
   if (at === null) return null;
   const { x, y } = at;
@@ -118,14 +126,22 @@ function LeadsDrawn({ lines, instrument, words, whose, view }: LeadsProps) {
           {instrument === '' ? '?' : LETTERS[instrument]}
         </text>
       )}
-      <text className="lead-words" {...wordsAt} textAnchor={anchor}>
-        {whose}
-      </text>
-      {view === 'whole' ? (
-        <text x={wordsAt.x} y={wordsAt.y + 15}>
-          {words}
-        </text>
-      ) : null}
+      {reading === null ? (
+        <>
+          <text className="lead-words" {...wordsAt} textAnchor={anchor}>
+            {whose}
+          </text>
+          {view === 'whole' ? (
+            <text x={wordsAt.x} y={wordsAt.y + 15}>
+              {words}
+            </text>
+          ) : null}
+        </>
+      ) : (
+        <g className="reading">
+          <Labels labels={reading} />
+        </g>
+      )}
     </g>
   );
 }

@@ -1,4 +1,4 @@
-/** Under the drawing while leads can be put on: which lead goes on with the next tap, and what came of the last one. */
+/** While leads can be put on: which lead goes on with the next tap, and what came of the last one. */
 import { LEAD_ENDS } from '../flow/leads.ts';
 import { hasLeads } from '../flow/measurement.ts';
 import type { Measuring } from '../flow/useMeasuring.ts';

@@ -1,8 +1,8 @@
 /**
  * The drawing on its sheet: on a desk the whole installation in a frame with zones and a title block, on a small screen
- * one part at a time in a plain frame that can be folded away. In the step Observe its terminals take leads.
+ * one part at a time in a plain frame, upright while something is set up. In the step Measure its terminals take leads.
  */
-import { memo, useCallback, useState } from 'react';
+import { memo, useCallback, useMemo, useState } from 'react';
 import type { Stage } from '../../verification/testAction.ts';
 import type { Bench } from '../flow/bench.ts';
 import { leadOn, leadsOf, outOfReach } from '../flow/leads.ts';
@@ -14,12 +14,16 @@ import { Keys } from '../parts/Keys.tsx';
 import { leadsWords } from '../words/trade.ts';
 import { Drawing } from './Drawing.tsx';
 import { Frame } from './Frame.tsx';
+import type { HandsNow } from './Hands.tsx';
+import { Hands } from './Hands.tsx';
 import type { Part } from './layout.ts';
 import { PARTS } from './layout.ts';
-import { leadLines } from './leadLines.ts';
-import { NextLead } from './NextLead.tsx';
+import { leadLines, NO_LEADS, readingLabels } from './leadLines.ts';
+import { benchScene } from './scene.ts';
 import { fixedTerminal, shownPart } from './shownPart.ts';
+import { STRIP, stripFigure } from './strip.ts';
 import { Terminals } from './Terminals.tsx';
+import { uprightFigure, uprightLayout } from './upright.ts';
 import { useDrawn } from './useDrawn.ts';
 
 /** How long the log is. */
@@ -38,16 +42,62 @@ interface Props {
   readonly isOpen: boolean;
   /** Whether nothing is read before the lock. */
   readonly isSettingUp: boolean;
-  /** Whether it begins unfolded where it can be folded. */
-  readonly unfolded: boolean;
   /** What was done last, for the title block. */
   readonly standing: string;
+  /** While something can be set up by touching it. */
+  readonly hands?: HandsNow | null;
+  /** What the instrument shows through the leads as they are now; it stands beside it. */
+  readonly reading?: string | null;
+  /**
+   * All of the bench, one part of it, upright on a phone while a test is set up, or in one row without targets. Without
+   * it, all where there is room and else a part.
+   */
+  readonly view: 'whole' | 'part' | 'upright' | 'strip';
 }
 
 export const Sheet = memo(function Sheet(props: Props) {
+  const { view } = props;
+  return view === 'upright' || view === 'strip' ? (
+    <SmallSheet {...props} view={view} />
+  ) : (
+    <FullSheet {...props} />
+  );
+});
+
+const nothingShut = () => false;
+
+/** A phone's whole bench: nothing but the drawing. */
+function SmallSheet({ bench, position, hands = null, view }: Props & { readonly view: 'upright' | 'strip' }) {
+  const acts = hands !== null;
+  const { layout, plan } = useMemo(() => {
+    const scene = benchScene(bench, position, acts);
+    return view === 'strip'
+      ? { layout: STRIP, plan: stripFigure(scene) }
+      : { layout: uprightLayout(scene), plan: uprightFigure(scene) };
+  }, [bench, position, acts, view]);
+  return (
+    <section aria-labelledby="sheet-heading" className="sheet-section">
+      <h2 id="sheet-heading" className="unseen">
+        Installation
+      </h2>
+      <Drawing
+        layout={layout}
+        plan={plan}
+        lines={NO_LEADS}
+        instrument=""
+        instrumentWords=""
+        shut={nothingShut}
+      >
+        {hands === null ? null : <Hands layout={layout} position={position} {...hands} />}
+      </Drawing>
+    </section>
+  );
+}
+
+function FullSheet(props: Props) {
   const { bench, position, measuring, test, stage, isOpen, isSettingUp, standing } = props;
+  const { hands = null, reading = null, view } = props;
   const [choice, setChoice] = useState<{ test: string | null; part: Part; last: string | null } | null>(null);
-  const [fold, setFold] = useState<{ standing: string; unfolded: boolean } | null>(null);
   const { draft } = measuring;
   const { papers } = bench.run;
   const leads = leadsOf(draft, papers.site);
@@ -62,10 +112,14 @@ export const Sheet = memo(function Sheet(props: Props) {
     last,
     chosen: choice !== null && choice.test === test && choice.last === last ? choice.part : null,
   });
-  const { isWhole, layout, plan } = useDrawn(bench, position, part);
+  const { isWhole, layout, plan } = useDrawn(bench, position, {
+    part,
+    whole: view === 'whole',
+    acts: hands !== null,
+  });
   const shut = useCallback((terminal: string) => outOfReach(terminal, position) !== null, [position]);
-  const unfolded = isWhole || (fold?.standing === standing ? fold.unfolded : props.unfolded);
   const words = leads.length === 0 ? 'no lead is on anything' : leadsWords(leads);
+  const lines = leadLines(layout, leads);
   const caption = (
     <p className="plan-caption">
       <span>
@@ -80,55 +134,44 @@ export const Sheet = memo(function Sheet(props: Props) {
       <h2 id="sheet-heading" className="unseen">
         Installation
       </h2>
-      <div className="fold-bar not-printed">
-        <div className="note">{unfolded ? 'drawing' : caption}</div>
-        <button
-          type="button"
-          className="plain"
-          aria-expanded={unfolded}
-          onClick={() => setFold({ standing, unfolded: !unfolded })}
+      <Frame bench={bench} standing={standing} record={recordWords(bench)}>
+        {isWhole ? null : (
+          <div className="part-choice not-printed">
+            <Keys
+              legend="part shown"
+              options={PARTS}
+              value={part}
+              onChange={(chosen) => setChoice({ test, part: chosen, last })}
+            />
+          </div>
+        )}
+        <Drawing
+          layout={layout}
+          plan={plan}
+          lines={lines}
+          reading={
+            reading === null ? null : readingLabels(layout, lines, reading, words.replace(' at the ', ', '))
+          }
+          instrument={draft.instrument}
+          instrumentWords={instrumentWords(draft.instrument)}
+          shut={shut}
         >
-          {unfolded ? 'Fold the drawing' : 'Unfold the drawing'}
-        </button>
-      </div>
-      {unfolded ? (
-        <Frame bench={bench} standing={standing} record={recordWords(bench)}>
-          {isWhole ? null : (
-            <div className="part-choice not-printed">
-              <Keys
-                legend="part shown"
-                options={PARTS}
-                value={part}
-                onChange={(chosen) => setChoice({ test, part: chosen, last })}
-              />
-            </div>
-          )}
-          <Drawing
-            layout={layout}
-            plan={plan}
-            lines={leadLines(layout, leads)}
-            instrument={draft.instrument}
-            instrumentWords={instrumentWords(draft.instrument)}
-            shut={shut}
-          >
-            {isOpen ? (
-              <Terminals
-                layout={layout}
-                stateOf={(terminal) => {
-                  const on = isFree ? leadOn(draft, terminal) : null;
-                  const fixed =
-                    !isFree && leads.flat().includes(terminal) ? 'a lead of the instrument' : null;
-                  return on === null ? (fixed ?? outOfReach(terminal, position) ?? 'no lead') : END_WORDS[on];
-                }}
-                onTap={measuring.tap}
-                onTakeOff={measuring.takeOff}
-              />
-            ) : null}
-          </Drawing>
-          {isOpen ? <NextLead measuring={measuring} /> : null}
-          {caption}
-        </Frame>
-      ) : null}
+          {isOpen ? (
+            <Terminals
+              layout={layout}
+              stateOf={(terminal) => {
+                const on = isFree ? leadOn(draft, terminal) : null;
+                const fixed = !isFree && leads.flat().includes(terminal) ? 'a lead of the instrument' : null;
+                return on === null ? (fixed ?? outOfReach(terminal, position) ?? 'no lead') : END_WORDS[on];
+              }}
+              onTap={measuring.tap}
+              onTakeOff={measuring.takeOff}
+            />
+          ) : null}
+          {hands === null ? null : <Hands layout={layout} position={position} {...hands} />}
+        </Drawing>
+        {caption}
+      </Frame>
     </section>
   );
-});
+}

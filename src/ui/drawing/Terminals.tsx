@@ -19,7 +19,7 @@ interface Props {
 }
 
 export function Terminals({ layout, stateOf, onTap, onTakeOff }: Props) {
-  const { terminals, columns, height } = layout;
+  const { terminals, width, height } = layout;
   const [chosen, setChosen] = useState<Terminal | null>(null);
   const buttons = useRef(new Map<Terminal, HTMLButtonElement>());
   const [first = ''] = terminals.keys();
@@ -50,7 +50,7 @@ export function Terminals({ layout, stateOf, onTap, onTakeOff }: Props) {
           }}
           type="button"
           className="terminal-button"
-          style={{ left: `${(100 * x) / columns.width}%`, top: `${(100 * y) / height}%` }}
+          style={{ left: `${(100 * x) / width}%`, top: `${(100 * y) / height}%` }}
           tabIndex={terminal === at ? 0 : -1}
           aria-label={`${terminalName(terminal)}, ${stateOf(terminal)}`}
           onFocus={() => setChosen(terminal)}

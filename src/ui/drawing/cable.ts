@@ -1,6 +1,7 @@
 /** From the unit to the vehicle stand-in: the tether, or the customer's cable, which goes with the stand-in. */
 import type { Figure } from './figure.ts';
-import { EMPTY, label, labels, path, shapes, together } from './figure.ts';
+import { dashedIf, EMPTY, label, labels, path, rect, shapes, together } from './figure.ts';
+import { handText, isChanged } from './hands.ts';
 import type { Conductor } from './layout.ts';
 import { namesAt } from './layout.ts';
 import type { Scene } from './scene.ts';
@@ -10,7 +11,9 @@ import { dimension, uprightResistor } from './symbols.ts';
 /** How far the resistor that codes a plug stands from the plug's contacts: at the unit, at the far end, and there in a part's view. */
 const PLUG = 34;
 const FAR_PLUG = 26;
-const NEAR_FAR_PLUG = 16;
+const NEAR_FAR_PLUG = { in: 24, out: 16 } as const;
+/** Half as wide as a plug is. */
+const BODY = 9;
 
 export function cableFigure(scene: Scene): Figure {
   const { papers, layout, position, now } = scene;
@@ -24,26 +27,31 @@ export function cableFigure(scene: Scene): Figure {
   const conductors: readonly Conductor[] = [...lives, 'CP', 'PE'];
   const heading = view === 'outlet' ? columns.unitRight + 12 : columns.unitRight + 10;
   const coding = isTether ? sheet.cable.coding : position.coding;
-  const isChanged = !isTether && position.coding !== now.coding;
-  const size = `${amount(sheet.cable.length)} m, ${amount(sheet.cable.area)} mm²`;
-  const title = isTether ? 'tether' : view === 'whole' ? 'customer’s cable' : 'cable';
+  const codingChanges = !isTether && position.coding !== now.coding;
+  const metres = `${amount(sheet.cable.length)} m`;
+  const area = `${amount(sheet.cable.area)} mm²`;
+  const title = isTether ? 'tether' : 'cable';
   return together(
     labels(label(heading, 16, title, { bold: true })),
     view === 'whole'
-      ? labels(label(heading, 30, codingWords(coding, isChanged)))
-      : labels(
-          label(heading, 30, `${amount(sheet.cable.length)} m`),
-          label(heading, 44, `${amount(sheet.cable.area)} mm²`),
-        ),
+      ? labels(
+          label(heading, 30, coding === null ? 'no coding' : `coded ${coding} A`),
+          ...(codingChanges ? [label(heading, 44, 'at the lock')] : []),
+        )
+      : labels(label(heading, 30, metres), label(heading, 44, area)),
+    view === 'unit' ? EMPTY : plugBody(scene),
     hangs
       ? shapes(
           ...conductors.map((x) => path(x === 'PE' ? 'earth' : 'conductor', `M${from} ${rows[x]}H${to}`)),
         )
       : EMPTY,
-    view === 'whole' && to - from > 90
+    view === 'whole' && to - from > 70
       ? together(
           shapes(dimension(from, to, rows.N + 25)),
-          labels(label((from + to) / 2, rows.N + 19, size, { anchor: 'middle' })),
+          labels(
+            label((from + to) / 2, rows.N + 19, metres, { anchor: 'middle' }),
+            label((from + to) / 2, rows.N + 36, area, { anchor: 'middle' }),
+          ),
         )
       : EMPTY,
     names(scene),
@@ -51,16 +59,37 @@ export function cableFigure(scene: Scene): Figure {
   );
 }
 
-const codingWords = (coding: number | null, isChanged: boolean): string =>
-  `${coding === null ? 'no coding' : `coded ${coding} A`}${isChanged ? ', at the lock' : ''}`;
-
 /** The names where conductors leave the unit; at the far end they stand in the stand-in. */
-function names({ papers, layout }: Scene): Figure {
+function names({ papers, layout, position }: Scene): Figure {
   const { columns, rows } = layout;
   const isTether = papers.sheet.outlet === 'tethered';
-  const x = columns.unitRight + 10;
+  // Beside a plug in the socket.
+  const x = columns.unitRight + (isTether || !position.plugged ? 10 : 2 * BODY + 4);
   const shown = namesAt(layout).filter((name) => name !== 'PP' || !isTether);
   return labels(...shown.map((name) => label(x, rows[name] - 5, name)));
+}
+
+/**
+ * The plug that a hand moves, and the word of its state: a tether's at the stand-in, of a customer's cable the one at the
+ * unit. Out, it stands clear; in, the two meet.
+ */
+function plugBody({ papers, layout, position, now, acts }: Scene): Figure {
+  const { columns, rows, lives, bottom, plugX } = layout;
+  const { unitRight, tetherEnd, cableStart, standInLeft } = columns;
+  const isTether = papers.sheet.outlet === 'tethered';
+  const [open, shut] = isTether ? [tetherEnd, standInLeft - BODY] : [cableStart, unitRight + BODY];
+  const x = position.plugged ? shut : open;
+  const first = rows[lives[0] ?? 'N'];
+  const { thing, state } = handText('plug', position);
+  return together(
+    shapes(
+      ...dashedIf(
+        isChanged('plug', position, now),
+        rect('symbol', x - BODY, first - 14, 2 * BODY, rows.PE - first + 28),
+      ),
+    ),
+    labels(label(plugX, bottom + 16, `${thing} `, { anchor: 'middle', state: { text: state, acts } })),
+  );
 }
 
 /** What codes a plug: a resistor from PP to PE inside it (IEC 61851-1:2017 Annex B). */
@@ -73,7 +102,7 @@ function plugs({ papers, layout, position }: Scene, outletX: number): Figure {
       shapes(path('conductor', `M${from} ${rows.PP}H${to}`)),
       isCoded ? uprightResistor(to, rows.PP, rows.PE) : EMPTY,
     );
-  const back = view === 'whole' ? FAR_PLUG : NEAR_FAR_PLUG;
+  const back = view === 'whole' ? FAR_PLUG : NEAR_FAR_PLUG[position.plugged ? 'in' : 'out'];
   const farEnd =
     isTether || position.plugged
       ? plug(outletX, outletX - back)

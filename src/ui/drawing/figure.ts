@@ -21,11 +21,13 @@ export type Look =
   | 'joint'
   | 'dimension';
 
+/** `changed`: where it goes at the lock, not yet where it is; drawn dashed. */
 export type Shape =
-  | { readonly kind: 'path'; readonly look: Look; readonly d: string }
+  | { readonly kind: 'path'; readonly look: Look; readonly changed?: boolean; readonly d: string }
   | {
       readonly kind: 'circle';
       readonly look: Look;
+      readonly changed?: boolean;
       readonly x: number;
       readonly y: number;
       readonly r: number;
@@ -33,6 +35,7 @@ export type Shape =
   | {
       readonly kind: 'rect';
       readonly look: Look;
+      readonly changed?: boolean;
       readonly x: number;
       readonly y: number;
       readonly width: number;
@@ -46,6 +49,16 @@ export interface Label {
   readonly y: number;
   readonly anchor: 'start' | 'middle' | 'end';
   readonly bold: boolean;
+  /** Height of the lettering where it is not the usual one. */
+  readonly size?: number;
+  /** A state that a hand has set: it follows the text, bold. */
+  readonly state?: StateWords;
+}
+
+export interface StateWords {
+  readonly text: string;
+  /** Whether it can be touched now: then it is underlined. */
+  readonly acts: boolean;
 }
 
 export interface Figure {
@@ -72,38 +85,44 @@ export const rect = (look: Look, x: number, y: number, width: number, height: nu
   width,
   height,
 });
+/** The same shapes as they will be at the lock, where that is not how they are. */
+export const dashedIf = <T extends Shape>(changed: boolean, ...list: readonly T[]): readonly T[] =>
+  changed ? list.map((shape) => ({ ...shape, changed })) : list;
+
 /** A small filled dot: conductors that are joined. A crossing has none. */
 export const joint = (x: number, y: number): Shape => ({ kind: 'circle', look: 'joint', x, y, r: 2.75 });
 
 interface Lettering {
   readonly anchor?: Label['anchor'];
   readonly bold?: boolean;
+  readonly size?: number;
+  readonly state?: StateWords;
 }
 
 export const label = (
   x: number,
   y: number,
   text: string,
-  { anchor = 'start', bold = false }: Lettering = {},
-): Label => ({ text, x, y, anchor, bold });
+  { anchor = 'start', bold = false, ...more }: Lettering = {},
+): Label => ({ text, x, y, anchor, bold, ...more });
 
 /** Height of the lettering, in drawing units. */
 export const LETTERING = 12;
 
 /** Widths of characters as shares of the lettering's height, in the widest sans-serif fonts that a system may give. */
-const NARROW = /[iljtfrI.,:;'’|()/ ²]/;
+const NARROW = /[iljtfrI.,:;'’“”|()/ \u00a0²]/;
 const WIDE = /[mwMWΩ—]/;
 const CAPITAL = /[A-ZΔ+]/;
 const BOLD = 1.1;
 
-export function widthOf(text: string, bold = false): number {
+export function widthOf(text: string, bold = false, size = LETTERING): number {
   const shares = [...text].reduce(
     (sum, character) =>
       sum +
       (NARROW.test(character) ? 0.4 : WIDE.test(character) ? 0.98 : CAPITAL.test(character) ? 0.76 : 0.63),
     0,
   );
-  return shares * LETTERING * (bold ? BOLD : 1);
+  return shares * size * (bold ? BOLD : 1);
 }
 
 export interface Box {
@@ -114,10 +133,10 @@ export interface Box {
 }
 
 /** The space that a label takes at most. */
-export function boxOf({ text, x, y, anchor, bold }: Label): Box {
-  const width = widthOf(text, bold);
+export function boxOf({ text, x, y, anchor, bold, size = LETTERING, state }: Label): Box {
+  const width = widthOf(text, bold, size) + (state === undefined ? 0 : widthOf(state.text, true, size));
   const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2;
-  return { left, right: left + width, top: y - 0.8 * LETTERING, bottom: y + 0.24 * LETTERING };
+  return { left, right: left + width, top: y - 0.8 * size, bottom: y + 0.24 * size };
 }
 
 export const meet = (a: Box, b: Box): boolean =>

@@ -9,6 +9,7 @@ import { livesOf } from '../../site/site.ts';
 import type { Papers } from '../../verification/testAction.ts';
 import type { Position } from '../flow/position.ts';
 import type { Point } from './figure.ts';
+import { oddWords } from './oddWords.ts';
 
 export type Conductor = (typeof CONDUCTORS)[number];
 
@@ -50,30 +51,30 @@ const NO_OUTLET = { tetherEnd: NOWHERE, cableStart: NOWHERE, standInLeft: NOWHER
 
 const COLUMNS: Readonly<Record<View, Columns>> = {
   whole: {
-    width: 758,
+    width: 730,
     star: 18,
     coil: [32, 64],
-    parting: 84,
-    met: 108,
-    incoming: 128,
-    origin: 206,
-    rod: 256,
-    unitLeft: 320,
-    unitRight: 418,
-    tetherEnd: 540,
+    parting: 82,
+    met: 102,
+    incoming: 122,
+    origin: 226,
+    rod: 254,
+    unitLeft: 314,
+    unitRight: 438,
+    tetherEnd: 524,
     cableStart: 478,
-    standInLeft: 592,
-    standInRight: 752,
+    standInLeft: 564,
+    standInRight: 724,
   },
   origin: {
     width: 288,
     star: 14,
     coil: [26, 58],
-    parting: 74,
-    met: 98,
-    incoming: 118,
-    origin: 196,
-    rod: 242,
+    parting: 72,
+    met: 92,
+    incoming: 110,
+    origin: 214,
+    rod: 246,
     unitLeft: 288,
     unitRight: NOWHERE,
     ...NO_OUTLET,
@@ -81,8 +82,8 @@ const COLUMNS: Readonly<Record<View, Columns>> = {
   unit: {
     width: 288,
     ...NO_SUPPLY,
-    unitLeft: 96,
-    unitRight: 194,
+    unitLeft: 82,
+    unitRight: 206,
     tetherEnd: 288,
     cableStart: NOWHERE,
     standInLeft: 288,
@@ -93,40 +94,48 @@ const COLUMNS: Readonly<Record<View, Columns>> = {
     ...NO_SUPPLY,
     unitLeft: NOWHERE,
     unitRight: 34,
-    tetherEnd: 92,
+    tetherEnd: 82,
     cableStart: 78,
-    standInLeft: 122,
+    standInLeft: 124,
     standInRight: 284,
   },
 };
 
 const FIRST_ROW = 72;
-/** Terminals of neighbouring rows are a finger's target apart: 24 px round, at one pixel to a unit. */
-const ROW = 26;
-/** Room for the dimension lines, and for the branches of the pilot's circuit. */
-const ABOVE_PILOT = 54;
-const BELOW_PILOT = 30;
+/** Terminals of a part are 48 px apart, a finger's target with air between; room over the pilot for its second branch. */
+const GAPS = {
+  whole: { row: 36, abovePilot: 54, belowPilot: 44, parting: 34, rod: 36 },
+  part: { row: 48, abovePilot: 54, belowPilot: 48, parting: 46, rod: 46 },
+} as const;
 /** Under the protective conductor: electrodes, then the instrument. */
 const INSTRUMENT = 84;
-const FOOT = 26;
+const FOOT = 36;
 /** How far the circuit's conductors stand off the unit once they are taken off. */
 const OFF = 24;
 
-export interface Layout {
+/** What any drawing of the bench says of itself, one upright or in a strip included. */
+export interface Shown {
+  readonly view: View | 'upright' | 'strip';
+  readonly width: number;
+  readonly height: number;
+  /** Of this view. */
+  readonly terminals: ReadonlyMap<Terminal, Point>;
+}
+
+export interface Layout extends Shown {
   readonly view: View;
   readonly columns: Columns;
   readonly lives: readonly Conductor[];
   readonly rows: Readonly<Record<Conductor, number>>;
   readonly top: number;
   readonly bottom: number;
-  readonly height: number;
   readonly instrumentY: number;
   /** Where the circuit's conductors end at the unit. */
   readonly supplyX: number;
   /** Where the outlet's terminals are: the far end of a cable, or the bare socket. */
   readonly outletX: number;
-  /** Of this view. */
-  readonly terminals: ReadonlyMap<Terminal, Point>;
+  /** The middle of the ground on which the plug that a hand can move goes in and out. */
+  readonly plugX: number;
 }
 
 /** The part of the drawing that a terminal is in. */
@@ -138,16 +147,17 @@ export function partOf(terminal: Terminal): Part {
 export function layoutOf({ site, sheet }: Papers, position: Position, view: View): Layout {
   const columns = COLUMNS[view];
   const lives = livesOf(site);
-  const pilot = FIRST_ROW + ROW * (lives.length - 1) + ABOVE_PILOT;
+  const gaps = GAPS[view === 'whole' ? 'whole' : 'part'];
+  const pilot = FIRST_ROW + gaps.row * (lives.length - 1) + gaps.abovePilot;
   const rows = {
-    ...Object.fromEntries(lives.map((name, i) => [name, FIRST_ROW + ROW * i])),
+    ...Object.fromEntries(lives.map((name, i) => [name, FIRST_ROW + gaps.row * i])),
     CP: pilot,
-    PP: pilot + BELOW_PILOT,
-    PE: pilot + 2 * BELOW_PILOT,
+    PP: pilot + gaps.belowPilot,
+    PE: pilot + 2 * gaps.belowPilot,
   } as Layout['rows'];
   const isBare = sheet.outlet === 'socket' && !position.plugged;
   const bottom = rows.PE + 22;
-  const instrumentY = rows.PE + INSTRUMENT;
+  const instrumentY = Math.max(rows.PE + INSTRUMENT, bottom + 14 * oddWords(position).length + 36);
   const supplyX = position.unit === 'taken off' ? columns.unitLeft - OFF : columns.unitLeft;
   const outletX = isBare ? columns.unitRight : position.plugged ? columns.standInLeft : columns.tetherEnd;
   const place = (terminal: Terminal): Point => {
@@ -159,9 +169,9 @@ export function layoutOf({ site, sheet }: Papers, position: Position, view: View
       case 'earthing':
         return site.earthing === 'TN-S'
           ? { x: (columns.coil[0] + columns.coil[1]) / 2, y }
-          : { x: columns.parting, y: y - 34 };
+          : { x: columns.parting, y: y - gaps.parting };
       case 'earth':
-        return { x: columns.rod, y: y + 36 };
+        return { x: columns.rod, y: y + gaps.rod };
       case 'case':
         return { x: (columns.unitLeft + columns.unitRight) / 2, y: bottom };
       case 'incoming':
@@ -185,10 +195,12 @@ export function layoutOf({ site, sheet }: Papers, position: Position, view: View
     rows,
     top: FIRST_ROW - 20,
     bottom,
+    width: columns.width,
     height: instrumentY + FOOT,
     instrumentY,
     supplyX,
     outletX,
+    plugX: sheet.outlet === 'tethered' ? columns.standInLeft - 34 : columns.unitRight + 33,
     terminals: new Map(
       terminalsOf(site)
         .filter(isShown)

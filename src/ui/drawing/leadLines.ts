@@ -6,7 +6,7 @@ import type { Terminal } from '../../bench/terminals.ts';
 import type { Leads } from '../flow/leads.ts';
 import { CLAMP, STAKES } from '../flow/leads.ts';
 import type { Label, Point } from './figure.ts';
-import { label } from './figure.ts';
+import { LETTERING, label, widthOf } from './figure.ts';
 import type { Layout, Part } from './layout.ts';
 import { PARTS, partOf } from './layout.ts';
 
@@ -30,7 +30,13 @@ export interface LeadLines {
   readonly words: Pick<Label, 'x' | 'y' | 'anchor'>;
 }
 
-const NO_WORDS = { x: 0, y: 0, anchor: 'start' } as const;
+export const NO_LEADS: LeadLines = {
+  instrument: null,
+  paths: [],
+  discs: [],
+  labels: [],
+  words: { x: 0, y: 0, anchor: 'start' },
+};
 
 /** Where a lead's end stands, the electrode tester's clamp and stakes included. */
 export function pointOf(layout: Layout, terminal: Terminal): Point | undefined {
@@ -44,7 +50,7 @@ export function pointOf(layout: Layout, terminal: Terminal): Point | undefined {
 }
 
 export function leadLines(layout: Layout, leads: Leads): LeadLines {
-  if (leads.length === 0) return { instrument: null, paths: [], discs: [], labels: [], words: NO_WORDS };
+  if (leads.length === 0) return NO_LEADS;
   const { view, columns, instrumentY } = layout;
   const points = leads.map((ends) => ends.flatMap((t) => pointOf(layout, t) ?? []));
   const discs = points.flat();
@@ -133,4 +139,45 @@ function awayLabel(layout: Layout, side: Side, hidden: readonly Part[]): readonl
   const text = parts.length === 1 ? `to the ${parts[0]}` : `to ${parts.join(', ')}`;
   const anchor = side === 'left' ? 'start' : 'end';
   return [label(edgeAt(layout, side), layout.instrumentY - 9, text, { anchor })];
+}
+
+/** Heights that a reading may stand in: the greatest that fits. */
+const READING_SIZES = [19, 14, LETTERING] as const;
+/** Where its lines stand beside the circle; lower, where a lead goes off on either side. */
+const BESIDE = { reading: -9, words: [6, 19, 32] } as const;
+const BELOW_BOTH = { reading: 16, words: [30] } as const;
+
+/** What the instrument shows, and through which terminals, beside its circle: on the side where there is more room. */
+export function readingLabels(
+  layout: Layout,
+  { instrument, words, labels: away }: LeadLines,
+  reading: string,
+  between: string,
+): readonly Label[] {
+  if (instrument === null) return [];
+  const { x, y } = instrument;
+  const beside = INSTRUMENT_RADIUS + 8;
+  const anchor = away.length > 0 ? words.anchor : x > layout.width / 2 ? 'end' : 'start';
+  const room = (anchor === 'end' ? x : layout.width - x) - beside - 4;
+  const at = anchor === 'end' ? x - beside : x + beside;
+  const lines = away.length > 1 ? BELOW_BOTH : BESIDE;
+  const size = READING_SIZES.find((one) => widthOf(reading, true, one) <= room) ?? LETTERING;
+  const [shown = '', ...more] = inLines(reading, true, size, room);
+  return [
+    label(at, y + lines.reading, shown, { anchor, bold: true, size }),
+    ...[...more, ...inLines(between, false, LETTERING, room)]
+      .slice(0, lines.words.length)
+      .map((text, i) => label(at, y + (lines.words[i] ?? 0), text, { anchor })),
+  ];
+}
+
+/** As many words a line as there is room for. */
+function inLines(text: string, bold: boolean, size: number, room: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const longer = `${lines.at(-1)} ${word}`;
+    if (lines.length > 0 && widthOf(longer, bold, size) <= room) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
 }

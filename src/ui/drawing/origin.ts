@@ -1,31 +1,32 @@
 /**
- * The origin of the circuit: the main switch and the circuit's breaker, drawn as the trainee has switched it, the residual device's ring where there
- * is one, the main earthing terminal, and the circuit as far as the unit.
+ * The origin of the circuit: the main switch and the circuit's breaker, drawn as the trainee has switched it, the
+ * residual device's ring where there is one, the main earthing terminal, and the circuit as far as the unit.
  */
 
-import type { MainPosition, SupplyPosition } from '../flow/position.ts';
 import { benchTime } from '../words/figures.ts';
-import type { Figure, Shape } from './figure.ts';
-import { EMPTY, joint, label, labels, path, rect, shapes, together } from './figure.ts';
+import type { Figure, Label, Shape } from './figure.ts';
+import { dashedIf, EMPTY, joint, label, labels, path, rect, shapes, together } from './figure.ts';
+import { handText, isChanged } from './hands.ts';
 import type { Conductor } from './layout.ts';
 import type { Scene } from './scene.ts';
 import { amount } from './scene.ts';
-import { contact, cross, dimension } from './symbols.ts';
+import { contact, cross, dimension, earthSymbol } from './symbols.ts';
 
-const SWITCH_WORDS: Readonly<Record<SupplyPosition, string>> = {
-  on: 'circuit ON',
-  'off-locked': 'circuit OFF, locked',
-  'off-line-locked': 'lines OFF, locked',
-  'off-unlocked': 'circuit OFF, no lock',
-};
-const MAIN_SWITCH_WORDS: Readonly<Record<MainPosition, string>> = {
-  on: 'main ON',
-  'off-locked': 'main OFF, locked',
-  'off-unlocked': 'main OFF, no lock',
-};
+/** Under the origin's box the words of its two devices, each under its own contacts. */
+const WORDS = { from: 30, step: 12.5, main: 24, breaker: 78 } as const;
 
-/** The lines under the origin's box, one below the other. */
-const UNDER = [32, 45, 58, 71] as const;
+/** A device's name over its state, a word a line: there is no more room than its contacts have. */
+function deviceWords(hand: 'main-switch' | 'circuit', scene: Scene, x: number): readonly Label[] {
+  const { thing, state } = handText(hand, scene.position);
+  const lines = state.replace('no lock', 'no\u00a0lock').split(' ');
+  const y = scene.layout.rows.N + WORDS.from;
+  return [
+    label(x, y, thing, { anchor: 'middle' }),
+    ...lines.map((text, i) =>
+      label(x, y + WORDS.step * (i + 1), '', { anchor: 'middle', state: { text, acts: scene.acts } }),
+    ),
+  ];
+}
 
 export function originFigure(scene: Scene): Figure {
   const { papers, layout, position, now } = scene;
@@ -33,15 +34,12 @@ export function originFigure(scene: Scene): Figure {
   const { breaker, residualDevice } = papers.site.circuit;
   const { incoming, origin, met, rod } = columns;
   const first = rows[lives[0] ?? 'N'];
-  const isChanged = position.supply !== now.supply || position.main !== now.main;
+  const rodY = layout.terminals.get('earth')?.y ?? rows.PE;
+  const changes = isChanged('circuit', position, now) || isChanged('main-switch', position, now);
   const isOff = position.supply !== 'on' || position.main !== 'on';
-  const under = [
-    label(incoming, 0, MAIN_SWITCH_WORDS[position.main], { bold: true }),
-    label(incoming, 0, SWITCH_WORDS[position.supply], { bold: true }),
-    label(incoming, 0, isChanged ? 'at the lock' : switchedText(scene)),
-    // Who proves dead on the outgoing side has these beside the probes.
-    ...(isOff ? [label(incoming, 0, 'live side stays live')] : []),
-  ];
+  const mainWords = deviceWords('main-switch', scene, incoming + WORDS.main);
+  const breakerWords = deviceWords('circuit', scene, incoming + WORDS.breaker);
+  const under = rows.N + WORDS.from + WORDS.step * Math.max(mainWords.length, breakerWords.length);
   return together(
     labels(
       label(incoming, 16, 'origin', { bold: true }),
@@ -55,23 +53,17 @@ export function originFigure(scene: Scene): Figure {
               `type ${residualDevice.type}${residualDevice.delay === 'S' ? ' S' : ''} ${amount(1000 * residualDevice.rated)} mA`,
             ),
           ]),
-      ...under.map((line, i) => ({ ...line, y: rows.N + (UNDER[i] ?? 0) })),
+      ...mainWords,
+      ...breakerWords,
+      label(incoming, under, changes ? 'at the lock' : switchedText(scene)),
+      // Who proves dead on the outgoing side has these beside the probes.
+      ...(isOff ? [label(incoming, under + WORDS.step, 'live side stays live')] : []),
       label(met, rows.PE - 9, 'MET', { anchor: 'middle' }),
     ),
     shapes(rect('box', incoming, first - 17, origin - incoming, rows.N - first + 34), ...poles(scene)),
     residualDevice === null ? EMPTY : shapes(...ring(scene)),
-    shapes(
-      path('conductor', `M${rod} ${rows.PE + 36}v16`),
-      path(
-        'symbol',
-        `M${rod - 11} ${rows.PE + 52}h22M${rod - 7} ${rows.PE + 56.5}h14M${rod - 3} ${rows.PE + 61}h6`,
-      ),
-    ),
-    labels(
-      layout.view === 'whole'
-        ? label(rod + 14, rows.PE + 44, 'remote rod')
-        : label(rod - 14, rows.PE + 46, 'remote rod', { anchor: 'end' }),
-    ),
+    shapes(path('conductor', `M${rod} ${rodY}v16`), earthSymbol(rod, rodY + 16)),
+    labels(label(rod - 14, rodY + 10, 'remote rod', { anchor: 'end' })),
     links(scene),
   );
 }
@@ -84,14 +76,16 @@ const switchedPoles = ({ papers, layout }: Scene): number =>
   Math.min(papers.site.circuit.breaker.poles, layout.lives.length);
 
 /** From the live side to the circuit: where the main switch, the sensor’s ring and the breaker’s contacts stand. */
-const MAIN = { from: 8, to: 28 } as const;
-const RING = 37;
-const BREAKER = { from: 47, to: 67 } as const;
+const MAIN = { from: 14, to: 34 } as const;
+const RING = 51;
+const BREAKER = { from: 68, to: 88 } as const;
 
 function poles(scene: Scene): readonly Shape[] {
-  const { layout, position } = scene;
+  const { layout, position, now } = scene;
   const { columns, lives, rows } = layout;
   const { incoming, origin } = columns;
+  const mainChanged = isChanged('main-switch', position, now);
+  const breakerChanged = isChanged('circuit', position, now);
   const switched = switchedPoles(scene);
   const isClosed = (x: string) =>
     position.supply === 'on' || (position.supply === 'off-line-locked' && x === 'N');
@@ -102,11 +96,11 @@ function poles(scene: Scene): readonly Shape[] {
   return [
     ...lives.flatMap((x, i) => [
       path('conductor', `M${incoming} ${rows[x]}H${main.from}`),
-      contact(main.from, main.to, rows[x], position.main === 'on'),
+      ...dashedIf(mainChanged, contact(main.from, main.to, rows[x], position.main === 'on')),
       ...(i < switched
         ? [
             path('conductor', `M${main.to} ${rows[x]}H${breaker.from}M${breaker.to} ${rows[x]}H${origin}`),
-            contact(breaker.from, breaker.to, rows[x], isClosed(x)),
+            ...dashedIf(breakerChanged, contact(breaker.from, breaker.to, rows[x], isClosed(x))),
             cross(breaker.to, rows[x]),
           ]
         : [path('conductor', `M${main.to} ${rows[x]}H${origin}`)]),
@@ -151,13 +145,13 @@ function links({ layout, links: linked }: Scene): Figure {
       path('conductor', `M${x} ${Math.min(...ends)}V${Math.max(...ends)}`),
       ...[...new Set(ends)].map((y) => joint(x, y)),
     ),
-    labels(label(x + 6, rows.PE - 30, 'link')),
+    labels(label(x + 6, rows.N + 58, 'link')),
   );
 }
 
 /** The circuit from the origin to the unit: names at both ends, length and areas by the papers. */
 export function circuitFigure(scene: Scene): Figure {
-  const { papers, layout } = scene;
+  const { papers, layout, position, now } = scene;
   const { columns, lives, rows, supplyX, view } = layout;
   const { parallelEarth, protectiveArea } = papers.site.circuit;
   const from = view === 'unit' ? 0 : columns.origin;
@@ -168,15 +162,41 @@ export function circuitFigure(scene: Scene): Figure {
     shapes(
       ...lives.map((x) => path('conductor', `M${from} ${rows[x]}H${to}`)),
       path('earth', `M${beginsAt} ${rows.PE}H${to}`),
+      ...(view === 'origin' || !isChanged('conductors', position, now)
+        ? []
+        : [...lives, 'PE' as const].map((x) => lastBit(layout, rows[x]))),
     ),
     labels(
       ...(view === 'unit'
         ? [label(4, rows.PE - 9, protective)]
-        : [...lives.map((x) => label(from + 10, rows[x] - 5, x)), label(from + 10, rows.PE - 9, protective)]),
+        : [
+            ...lives.map((x) => label(from + 10, rows[x] - 5, x)),
+            view === 'origin'
+              ? label(to - 2, rows.PE - 9, protective, { anchor: 'end' })
+              : label(from + 10, rows.PE - 9, protective),
+          ]),
       ...(view === 'origin' ? [] : lives.map((x) => label(to - 10, rows[x] - 5, x, { anchor: 'end' }))),
     ),
     lengths(scene, from, to),
+    view === 'origin' ? EMPTY : endWords(scene),
     parallelEarth === null ? EMPTY : armour(scene, beginsAt),
+  );
+}
+
+/** The bit that is put on or taken off at the lock. */
+const lastBit = ({ columns }: Scene['layout'], y: number): Shape => ({
+  ...path('contact', `M${columns.unitLeft - 24} ${y}H${columns.unitLeft}`),
+  changed: true,
+});
+
+/** Whether the circuit's conductors are on the unit's terminals. */
+function endWords({ layout, position, acts }: Scene): Figure {
+  const { columns, rows } = layout;
+  const { thing, state } = handText('conductors', position);
+  const x = columns.unitLeft - 6;
+  return labels(
+    label(x, rows.PE - 36, thing, { anchor: 'end' }),
+    label(x, rows.PE - 22, '', { anchor: 'end', state: { text: state, acts } }),
   );
 }
 
@@ -188,11 +208,14 @@ function lengths({ papers, layout }: Scene, from: number, to: number): Figure {
   const area = `${amount(lineArea)} mm²`;
   if (view === 'whole')
     return together(
-      shapes(dimension(from, to, rows.N + 25)),
-      labels(label((from + columns.unitLeft) / 2, rows.N + 19, `${metres}, ${area}`, { anchor: 'middle' })),
+      shapes(dimension(from + 10, to, rows.N + 25)),
+      labels(
+        label((from + columns.unitLeft) / 2, rows.N + 19, metres, { anchor: 'middle' }),
+        label((from + columns.unitLeft) / 2, rows.N + 36, area, { anchor: 'middle' }),
+      ),
     );
   // Beside the origin there is room behind what is said of its devices.
-  const x = view === 'unit' ? 4 : columns.origin + 32;
+  const x = view === 'unit' ? 4 : columns.origin + 14;
   return labels(
     label(x, 16, view === 'unit' ? 'circuit' : 'to unit', { bold: true }),
     label(x, 30, metres),

@@ -7,9 +7,10 @@ import { LINES } from '../../laws/conductors.ts';
 import type { Papers } from '../../verification/testAction.ts';
 import type { Bench, Happened } from '../flow/bench.ts';
 import type { Position } from '../flow/position.ts';
+import { INDICATOR_WORDS } from '../words/trade.ts';
 import type { Layout } from './layout.ts';
 
-export interface Scene {
+export interface BenchScene {
   readonly papers: Papers;
   /** As it is drawn: set up, perhaps not locked yet. */
   readonly position: Position;
@@ -20,10 +21,19 @@ export interface Scene {
   readonly links: readonly Link[];
   /** When the supply was last switched, s; null: never. */
   readonly switchedAt: number | null;
+  /** What the unit indicated when it was last looked at in this attempt; null: nobody has looked yet. */
+  readonly says: string | null;
+  /** Whether a hand can move what is drawn now. */
+  readonly acts: boolean;
+}
+
+/** The same with a place for everything. */
+export interface Scene extends BenchScene {
   readonly layout: Layout;
 }
 
-export function sceneOf(bench: Bench, position: Position, layout: Layout): Scene {
+/** `acts`: whether a hand can move what is drawn. */
+export function benchScene(bench: Bench, position: Position, acts: boolean): BenchScene {
   const { happened } = bench;
   const switched = happened.findLast(({ operation: { op } }) => op === 'isolate' || op === 'energise');
   return {
@@ -33,8 +43,15 @@ export function sceneOf(bench: Bench, position: Position, layout: Layout): Scene
     removed: removedIn(happened),
     links: linksIn(happened),
     switchedAt: switched === undefined ? null : switched.at,
-    layout,
+    says: saidBy(happened.at(-1)),
+    acts,
   };
+}
+
+/** A dark unit says nothing. */
+function saidBy(last: Happened | undefined): string | null {
+  const indicator = last?.outcome.seen.indicator;
+  return indicator === undefined || indicator === 'dark' ? null : (INDICATOR_WORDS[indicator] ?? indicator);
 }
 
 function removedIn(happened: readonly Happened[]): readonly Removable[] {

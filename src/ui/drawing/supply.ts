@@ -61,7 +61,7 @@ function combined(scene: Scene): Figure {
     ),
     labels(
       label((coil[0] + coil[1]) / 2, rows.N - 5, 'PEN', { anchor: 'middle' }),
-      label(parting + 14, rows.PE - 29, 'distributor’s earth'),
+      label(parting + 14, (scene.layout.terminals.get('earthing')?.y ?? rows.PE) + 5, 'distributor’s earth'),
     ),
     taken(scene, 'earthing-conductor'),
   );

@@ -50,3 +50,22 @@ export const cross = (x: number, y: number): Shape =>
 /** A dimension line with oblique end strokes. */
 export const dimension = (from: number, to: number, y: number): Shape =>
   path('dimension', `M${from} ${y}H${to}M${from - 4} ${y + 4}l8 -8M${to - 4} ${y + 4}l8 -8`);
+
+/** A lid with its four screws; taken off, the opening that it leaves. */
+export const lid = (
+  x: number,
+  y: number,
+  width: number,
+  height: number,
+  closed: boolean,
+): readonly Shape[] =>
+  closed
+    ? [
+        rect('symbol', x, y, width, height),
+        ...[x + 8, x + width - 8].flatMap((at) => [screw(at, y + 8), screw(at, y + height - 8)]),
+      ]
+    : [rect('dimension', x, y, width, height)];
+
+/** A slotted head. */
+const screw = (x: number, y: number): Shape =>
+  path('symbol', `M${x - 4} ${y}a4 4 0 1 0 8 0a4 4 0 1 0 -8 0M${x - 2.5} ${y + 2.5}l5 -5`);

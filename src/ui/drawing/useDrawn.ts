@@ -5,17 +5,29 @@ import type { Position } from '../flow/position.ts';
 import type { Part } from './layout.ts';
 import { layoutOf } from './layout.ts';
 import { planOf } from './plan.ts';
-import { sceneOf } from './scene.ts';
+import { benchScene } from './scene.ts';
 import { useMatches } from './useMatches.ts';
 
 /** From here the whole sheet has its lettering at full size; paper always has. */
-const ROOM = '(min-width: 80rem), print';
+export const ROOM = '(min-width: 80rem), print';
 
-export function useDrawn(bench: Bench, position: Position, part: Part) {
-  const isWhole = useMatches(ROOM);
+interface Wanted {
+  readonly part: Part;
+  /** Without it, by the room that there is. */
+  readonly whole?: boolean | undefined;
+  /** Whether a hand can move what is drawn. */
+  readonly acts?: boolean;
+}
+
+export function useDrawn(bench: Bench, position: Position, { part, whole, acts = false }: Wanted) {
+  const hasRoom = useMatches(ROOM);
+  const isWhole = whole ?? hasRoom;
   const { papers } = bench.run;
   const view = isWhole ? 'whole' : part;
   const layout = useMemo(() => layoutOf(papers, position, view), [papers, position, view]);
-  const plan = useMemo(() => planOf(sceneOf(bench, position, layout)), [bench, position, layout]);
+  const plan = useMemo(
+    () => planOf({ ...benchScene(bench, position, acts), layout }),
+    [bench, position, acts, layout],
+  );
   return { isWhole, layout, plan };
 }

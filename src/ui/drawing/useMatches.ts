@@ -16,3 +16,6 @@ export function useMatches(query: string): boolean {
     () => false,
   );
 }
+
+/** Where drawing and step stand side by side. */
+export const DESK = '(min-width: 60rem)';

@@ -1,5 +1,5 @@
 /**
- * The flow of an attempt: choose a test, set up and predict, lock, observe and judge, and so on until it is stopped and
+ * The flow of an attempt: choose a test, set up, predict, lock, measure, judge, and so on, one step a screen, until it is stopped and
  * concluded. The lock is the one moment when the prediction is noted and the set-up acts. Components draw this and
  * send events; what follows from an operation is the bench's business.
  */
@@ -7,13 +7,13 @@ import type { ActorRefFrom, SnapshotFrom } from 'xstate';
 import { assign, setup } from 'xstate';
 import type { Answer, Sure } from '../../attempt/attempt.ts';
 import { SURENESS } from '../../attempt/attempt.ts';
+import { givenPrediction } from '../../attempt/prediction.ts';
 import { rungOf } from '../../attempt/rung.ts';
-import { givenPrediction } from '../../attempt/worked.ts';
 import type { OperationInput } from '../../bench/operation.ts';
 import type { UnsafeAct } from '../../bench/unsafe.ts';
 import { actionNamed } from '../../verification/actions.ts';
 import type { Bench, Note } from './bench.ts';
-import { done, hasStopped, noted } from './bench.ts';
+import { done, hasStopped, noted, standingOf } from './bench.ts';
 import type { Draft, Place, Step } from './place.ts';
 import { placeByLog } from './place.ts';
 import { operationsBetween } from './position.ts';
@@ -48,6 +48,11 @@ type Event =
   | { type: 'choose'; test: string }
   | { type: 'draft'; draft: Draft }
   | { type: 'leave' }
+  /** From what is set up to what is said of it. */
+  | { type: 'predict' }
+  /** From what is read to how it is judged. */
+  | { type: 'judge' }
+  /** One step back: to what was set up, to what was read, or away from what is judged once more. */
   | { type: 'back' }
   /** Null takes an answer back. */
   | { type: 'answer'; id: string; answer: Answer | null }
@@ -163,7 +168,9 @@ export const attemptMachine = setup({
     'stands at': ({ context }, { step }: { step: Step }) => context.step === step,
     'is in a test': ({ context }) => context.test !== null,
     'came to harm': ({ context }) => context.harm !== null,
-    'tells at once': ({ context }) => isPractice(context.bench),
+    'is open': ({ context }) => standingOf(context.bench.run.attempt).at === 'observing',
+    'is open and tells at once': ({ context }) =>
+      isPractice(context.bench) && standingOf(context.bench.run.attempt).at === 'observing',
     'may judge again': ({ context }) => lastJudged(context.bench) !== null,
     'may go on': ({ context }) => !hasStopped(context.bench.run.attempt.entries),
   },
@@ -228,9 +235,9 @@ export const attemptMachine = setup({
     'taking up': {
       always: [
         takenUpAt('setting up', 'working.setting up'),
-        takenUpAt('predicting', 'working.setting up'),
+        takenUpAt('predicting', 'working.predicting'),
         takenUpAt('observing', 'working.observing'),
-        takenUpAt('judging', 'working.observing'),
+        takenUpAt('judging', 'working.judging'),
         takenUpAt('told', 'working.told'),
         takenUpAt('harmed', 'harmed'),
         takenUpAt('concluding', 'concluding'),
@@ -263,6 +270,14 @@ export const attemptMachine = setup({
           entry: standingAt('setting up'),
           on: {
             draft: { actions: assign({ draft: ({ event }) => event.draft }) },
+            predict: 'predicting',
+            leave: 'choosing',
+            choose: { target: 'setting up', actions: 'take the test' },
+          },
+        },
+        predicting: {
+          entry: standingAt('predicting'),
+          on: {
             answer: {
               actions: assign({
                 answers: ({ context, event }) => {
@@ -279,6 +294,7 @@ export const attemptMachine = setup({
                 },
               }),
             },
+            back: 'setting up',
             leave: 'choosing',
             lock: { target: 'observing', actions: 'lock and act' },
           },
@@ -290,15 +306,18 @@ export const attemptMachine = setup({
           on: {
             do: { actions: 'do it' },
             note: { actions: 'write it down' },
-            judged: [
-              { guard: 'tells at once', target: 'told', actions: 'write it down' },
-              { target: 'choosing', actions: 'write it down' },
-            ],
+            judge: 'judging',
           },
         },
         judging: {
           entry: standingAt('judging'),
-          on: { back: 'choosing', judged: { target: 'choosing', actions: 'write it down' } },
+          on: {
+            back: [{ guard: 'is open', target: 'observing' }, { target: 'choosing' }],
+            judged: [
+              { guard: 'is open and tells at once', target: 'told', actions: 'write it down' },
+              { target: 'choosing', actions: 'write it down' },
+            ],
+          },
         },
         told: {
           entry: standingAt('told'),

@@ -17,7 +17,6 @@ import { MAIN_POSITIONS, SUPPLY_POSITIONS } from './position.ts';
 export const STEPS = [
   'choosing',
   'setting up',
-  /** In attempts that were kept when predicting was a screen of its own. */
   'predicting',
   'observing',
   'judging',

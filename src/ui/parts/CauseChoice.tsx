@@ -3,7 +3,7 @@ import { useId } from 'react';
 import { CATALOGUE } from '../../faults/catalogue.ts';
 import type { Family } from '../../faults/families.ts';
 import { FAMILIES } from '../../faults/families.ts';
-import { causeTitle } from '../../words/causes.ts';
+import { causeTitle } from '../../words/causeTitles.ts';
 
 export const FAMILY_NAMES = Object.entries(FAMILIES) as [Family, string][];
 

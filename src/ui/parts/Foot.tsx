@@ -7,6 +7,15 @@ import { ThemeSwitch } from './Theme.tsx';
 export const Foot = memo(function Foot() {
   return (
     <footer className="foot">
+      <FootLinks />
+    </footer>
+  );
+});
+
+/** The same on a sheet, which is no page. */
+export const FootLinks = memo(function FootLinks() {
+  return (
+    <>
       <Link href="/">Home</Link>
       <Link href="/jobs">Scenarios</Link>
       <Link href="/record">My record</Link>
@@ -16,6 +25,6 @@ export const Foot = memo(function Foot() {
       <ThemeSwitch />
       <PaceSwitch />
       <span>Nothing leaves this device unless you export it.</span>
-    </footer>
+    </>
   );
 });

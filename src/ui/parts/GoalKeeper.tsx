@@ -75,7 +75,7 @@ export function GoalKeeper({ suggested, tests = [], kept: first = null }: Props)
       ) : (
         <div className="acts">
           {suggested === undefined || isSuggestedKept ? null : (
-            <button type="button" className="main" onClick={() => void keep(suggested)}>
+            <button type="button" onClick={() => void keep(suggested)}>
               Keep this goal
             </button>
           )}

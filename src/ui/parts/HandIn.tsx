@@ -7,23 +7,28 @@ import { headOf } from '../../attempt/attempt.ts';
 import type { Debrief } from '../../attempt/debrief.ts';
 import { makeAttemptText } from '../../attempt/file.ts';
 import { summaryOf } from '../../attempt/summary.ts';
+import type { KeptBeside } from '../flow/keptBeside.ts';
 import { BesideAttempt } from '../flow/keptBeside.ts';
 import { momentText } from '../words/dates.ts';
 import { recordNumber } from '../words/figures.ts';
 import { download, fileNameOf } from './download.ts';
 
+/** An assessment is handed in before anything else is done with it. */
+export const isDue = ({ run }: Debrief, beside: KeptBeside | null): boolean =>
+  run.scenario.support === 'assessment' && beside?.isGuest !== true && (beside?.handedIn ?? null) === null;
+
 export function HandIn({ told }: { readonly told: Debrief }) {
   const beside = useContext(BesideAttempt);
-  const { attempt, scenario } = told.run;
+  const { attempt } = told.run;
   useEffect(() => {
     beside?.onTold(told.marks, summaryOf(told));
   }, [told, beside]);
   const file = fileNameOf(attempt, 'hand-in');
   const before = beside?.handedIn ?? null;
-  const isAssessment = scenario.support === 'assessment' && beside?.isGuest !== true;
+  const isMain = isDue(told, beside);
   return (
     <section
-      className={isAssessment && before === null ? 'hand-in found first not-printed' : 'hand-in not-printed'}
+      className={isMain ? 'hand-in found first not-printed' : 'hand-in not-printed'}
       aria-labelledby="hand-in-heading"
     >
       <h2 id="hand-in-heading" className="unseen">
@@ -31,7 +36,7 @@ export function HandIn({ told }: { readonly told: Debrief }) {
       </h2>
       <p>
         record <strong className="record-number">{recordNumber(headOf(attempt))}</strong>
-        {isAssessment && before === null
+        {isMain
           ? ': note it, and hand the file in before you leave. Your tutor marks it by that file.'
           : before === null
             ? null
@@ -39,7 +44,7 @@ export function HandIn({ told }: { readonly told: Debrief }) {
       </p>
       <HandInButton
         file={file}
-        isMain={isAssessment && before === null}
+        isMain={isMain}
         textOf={() => makeAttemptText({ ...attempt, marks: told.marks })}
         onGiven={() => beside?.onHandedIn()}
       />

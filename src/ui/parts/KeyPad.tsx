@@ -59,6 +59,10 @@ export const KeyPad = memo(function KeyPad() {
     const onBlur = ({ relatedTarget }: FocusEvent) => {
       if (relatedTarget === null) show(null);
     };
+    // Whoever has a keyboard puts it away and stays in the field.
+    const onKey = ({ key }: KeyboardEvent) => {
+      if (key === 'Escape') show(null);
+    };
     const onInput = () => setTyped((count) => count + 1);
     const on = new AbortController();
     const { signal } = on;
@@ -68,13 +72,16 @@ export const KeyPad = memo(function KeyPad() {
     document.addEventListener('focusout', onBlur, { signal });
     document.addEventListener('input', onInput, { signal });
     document.addEventListener('click', onClick, { signal });
+    document.addEventListener('keydown', onKey, { signal });
     wanted = isFigure(document.activeElement) ? document.activeElement : null;
     setField(wanted);
     return () => on.abort();
   }, [isOwn]);
   useEffect(() => {
     document.documentElement.classList.toggle('pad-open', field !== null);
-    field?.scrollIntoView({ block: 'center' });
+    // Coming and going it takes room and gives it back: what has the focus stays in sight.
+    const focused = field ?? document.activeElement;
+    if (focused !== document.body) focused?.scrollIntoView({ block: 'nearest' });
     return () => document.documentElement.classList.remove('pad-open');
   }, [field]);
   if (field === null) return null;
@@ -96,6 +103,9 @@ export const KeyPad = memo(function KeyPad() {
           <p className="pad-name">
             <span className="note">typing</span>
             <strong>{nameOf(field)}</strong>
+            <button type="button" className="plain" tabIndex={-1} onClick={() => field.blur()}>
+              Close<span className="unseen"> the pad</span>
+            </button>
           </p>
           <div className="pad-keys">
             {DIGITS.map((row, i) => [

@@ -1,17 +1,16 @@
 /**
- * The four steps of one test as a dimension line: done carries ✓, what is open is the heavy stretch. Two are open at a
- * time: set up and predict until the lock, observe and judge after it.
+ * The four steps of one test as a dimension line: done carries ✓, the one that is open is the heavy stretch.
  */
-export const STEPS = ['Set up', 'Predict', 'Observe', 'Judge'] as const;
+export const STEPS = ['Set up', 'Predict', 'Measure', 'Judge'] as const;
 export type Step = (typeof STEPS)[number];
 
 /** None open: all are done. */
-export function Steps({ open }: { readonly open: readonly Step[] }) {
-  const place = STEPS.findIndex((step) => open.includes(step));
+export function Steps({ open }: { readonly open: Step | null }) {
+  const place = STEPS.findIndex((step) => step === open);
   return (
     <ol className="steps" aria-label="Steps of this test">
       {STEPS.map((step, i) => {
-        const isOpen = open.includes(step);
+        const isOpen = step === open;
         const isDone = !isOpen && (place < 0 || i < place);
         return (
           <li

@@ -2,7 +2,7 @@
  * One attempt from its first test to its debrief: holds the flow machine, keeps the log and the place on the device
  * after every change, and shows the screen that belongs to where the attempt is.
  */
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { isConverted } from '../../attempt/written.ts';
 import type { KeepProblem } from '../../store/keepProblem.ts';
 import { changeAbout, keptAttempts } from '../../store/keptAttempt.ts';
@@ -12,6 +12,7 @@ import type { Fields } from '../flow/fields.ts';
 import { fieldsFrom, forgetAfter } from '../flow/fields.ts';
 import type { KeptBeside } from '../flow/keptBeside.ts';
 import { BesideAttempt, KeepProblemOfAttempt } from '../flow/keptBeside.ts';
+import { loaded } from '../flow/loading.ts';
 import type { Place } from '../flow/place.ts';
 import { draftOf } from '../flow/place.ts';
 import { useFlow } from '../flow/useFlow.ts';
@@ -20,9 +21,21 @@ import { FieldsOfAttempt } from '../flow/useKept.ts';
 import { useWall } from '../flow/useWall.ts';
 import { standsText } from '../words/stands.ts';
 import { BenchScreen } from './bench/BenchScreen.tsx';
-import { Conclude } from './conclude/Conclude.tsx';
-import { Debrief } from './debrief/Debrief.tsx';
 import { EarlierFormat } from './elsewhere/EarlierFormat.tsx';
+
+/** What a bench does without comes with the conclusion, the debrief with it: nobody waits for a file twice. */
+const Conclude = lazy(async () => ({
+  default: (await loaded(() => import('./conclude/Conclude.tsx'))).Conclude,
+}));
+const Debrief = lazy(async () => ({
+  default: (await loaded(() => import('./debrief/Debrief.tsx'))).Debrief,
+}));
+
+const LOADING = (
+  <p className="columns" role="status">
+    Loading …
+  </p>
+);
 
 interface Props {
   readonly inHand: InHand;
@@ -63,11 +76,15 @@ export function AttemptScreen({ inHand, problem, onConcluded, onAgain }: Props) 
       <BesideAttempt value={beside}>
         <FieldsOfAttempt value={fields}>
           {isOver ? (
-            <Debrief bench={state.context.bench} keepFailed={keepFailed} onAgain={onAgain} />
+            <Suspense fallback={LOADING}>
+              <Debrief bench={state.context.bench} keepFailed={keepFailed} onAgain={onAgain} />
+            </Suspense>
           ) : isConverted(state.context.bench.run.attempt) ? (
             <EarlierFormat bench={state.context.bench} />
           ) : state.matches('concluding') ? (
-            <Conclude bench={state.context.bench} send={tell} wall={wall} keepFailed={keepFailed} />
+            <Suspense fallback={LOADING}>
+              <Conclude bench={state.context.bench} send={tell} wall={wall} keepFailed={keepFailed} />
+            </Suspense>
           ) : (
             <BenchScreen state={state} send={tell} wall={wall} keepFailed={keepFailed} />
           )}

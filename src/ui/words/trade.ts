@@ -6,7 +6,7 @@ import type { DetectorProof, Measurement, Operation } from '../../bench/operatio
 import type { Quantity, Reading } from '../../bench/reading.ts';
 import type { Probe, Terminal } from '../../bench/terminals.ts';
 import { terminalsIn } from '../../bench/terminals.ts';
-import { causeTitle } from '../../words/causes.ts';
+import { causeTitle } from '../../words/causeTitles.ts';
 import { DISTURBANCE_WORDS, VEHICLE_WORDS } from './settings.ts';
 
 export const PLACE_WORDS: Readonly<Record<string, string>> = {

@@ -27,7 +27,7 @@ export const instruments: TestAction = {
       id: 'nulled',
       should: true,
       source: PRACTICE,
-      of: 'circuit',
+      of: 'tester',
       points: ['protective-conductor'],
       judge: (o) =>
         judgeAll(
@@ -43,7 +43,7 @@ export const instruments: TestAction = {
       id: 'insulation-joined',
       should: true,
       source: PRACTICE,
-      of: 'circuit',
+      of: 'tester',
       points: ['insulation'],
       judge: (o) =>
         judgeAll(
@@ -59,7 +59,7 @@ export const instruments: TestAction = {
       id: 'fuse',
       should: false,
       source: published('HSE GS38, 4th edition 2015'),
-      of: 'circuit',
+      of: 'tester',
       points: ['supply-wiring'],
       judge: (o) =>
         judgeAll(

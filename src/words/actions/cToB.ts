@@ -24,18 +24,18 @@ export const cToB: ActionWords = {
       otherwise: 'about 230 V from a line to PE at the outlet, though the vehicle asks for nothing',
     },
     'same-offer': {
-      text: 'still offers the current that is due once the request has ended',
+      text: 'goes on offering the current that is due after the vehicle has stopped asking',
       why: 'The session goes on, so the pilot keeps oscillating. Its duty tells the vehicle what it may draw when it asks again.',
       otherwise: 'a steady pilot at about 9 V, or a duty that stands for another current',
     },
     'supplies-again': {
       text: `supplies within ${ON} when the vehicle asks again, with no new permission`,
-      why: 'Permission lasts for the session, and the session lasts until the connector is pulled. A vehicle may pause many times, to cool its battery for one.',
+      why: 'Permission lasts for the session, and the session lasts until the connector is pulled. A vehicle may pause many times, for example to cool its battery.',
       otherwise: `no voltage from line to neutral at the outlet ${ON} after the second request`,
     },
     unplugged: {
       text: `switches the outlet off within ${OFF} when the connector is pulled while charging`,
-      why: 'Ending the request raises the pilot to 9 V. Pulling the connector breaks the pilot, and that is timed apart.',
+      why: 'In this test the vehicle stays connected and the pilot goes to 9 V. Pulling the connector breaks the pilot instead, and another test times that.',
     },
   },
   limits: {

@@ -36,13 +36,13 @@ export const codingSizes: ActionWords = {
       otherwise: 'about 230 V from a line to PE at the outlet after the request (C)',
     },
     'lost-in-time': {
-      text: `switches the outlet off within ${LOST} ms when it no longer feels the plug`,
-      why: 'A plug that is no longer felt may be on its way out. Its contacts would part live in somebody’s hand.',
+      text: `switches the outlet off within ${LOST} ms when the plug’s coding is lost`,
+      why: 'When the unit no longer reads the coding resistor, the plug may be on its way out. Its contacts would part live in somebody’s hand.',
       otherwise: `an opening time above ${LOST} ms, or an outlet that never goes dead`,
     },
     'over-code': {
       text: (v) =>
-        `cuts off a vehicle that draws over ${percent(num(v, 'margin'))} % more than its cable is coded for, after ${num(v, 'seconds')} s`,
+        `after ${num(v, 'seconds')} s, cuts off a vehicle that draws over ${percent(num(v, 'margin'))} % more than its cable is coded for`,
       why: 'Current above the coding overheats the cable, and the circuit’s breaker is too large to see it. How much and how long is on the unit’s sheet.',
       otherwise: 'voltage still at the outlet after that time, and the display at charging',
     },

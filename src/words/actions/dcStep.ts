@@ -8,7 +8,7 @@ const time = (v: Values): string => `${num(v, 'greatest')} s`;
 
 export const dcStep: ActionWords = {
   title: 'Smooth d.c. at once',
-  purpose: 'Time how long sudden smooth d.c. lasts; at 6 mA some seconds are normal.',
+  purpose: 'Time how long the protection lets sudden smooth d.c. flow; at 6 mA, some seconds are normal.',
   stops: {
     'in-time': 'smooth d.c. is not switched off in time, and can blind other devices: lock off',
   },
@@ -29,8 +29,8 @@ export const dcStep: ActionWords = {
       otherwise: 'the breaker at the origin off and the unit dark, as after a short circuit',
     },
     'asked-for': {
-      text: 'needs this d.c. test for a certificate to BS 7671',
-      why: 'A trip time shows how the unit acts, not who asks for the test. BS 7671 asks for the a.c. test alone; the maker or the client may ask for this one.',
+      text: 'has to pass this d.c. test for a certificate to BS 7671',
+      why: 'The trip time shows how the unit acts, not who asks for the test. BS 7671 asks for the a.c. test alone; the papers say whether the maker or the client asks for this one.',
     },
   },
   figures: {

@@ -19,11 +19,11 @@ export const electrode: ActionWords = {
   lines: {
     'as-papers': {
       text: (v) => `reads ${ohms(v, 'least')} to ${ohms(v, 'greatest')} Ω (papers: ${ohms(v, 'declared')} Ω)`,
-      why: 'Soil conducts better wet than dry, so the reading changes over the year. Far less means that the rod touches another earth, far more a corroded clamp or dry ground.',
+      why: 'Soil conducts better wet than dry, so the reading changes over the year. Far less means that the rod touches another earth; far more means a corroded clamp or dry ground.',
       otherwise: 'a reading outside that range, often several hundred ohms',
     },
     'too-high': {
-      text: (v) => `reads over ${num(v, 'greatest').toFixed(0)} Ω`,
+      text: (v) => `reads over ${num(v, 'greatest').toFixed(0)} Ω for its electrode`,
       why: (v) =>
         `A fault current just too small for the residual device would flow on, and hold the case above ${num(v, 'touchVoltage')} V (${sum(v)}).`,
       otherwise: (v) => `more than ${num(v, 'greatest').toFixed(0)} Ω, or a reading that is over range`,

@@ -6,7 +6,7 @@ import { PILOT_AT_REST } from '../pilotWords.ts';
 const UNLOCK = `${GREATEST_UNLOCK_AFTER_UNPLUGGING} s`;
 
 export const finish: ActionWords = {
-  title: 'Leaving it',
+  title: 'Leaving the unit',
   purpose: 'Leave the unit dead at its outlet and ready for the next user.',
   lines: {
     voltage: {
@@ -30,7 +30,7 @@ export const finish: ActionWords = {
       otherwise: `a plug that is still held ${UNLOCK} after the vehicle has gone`,
     },
     'next-test': {
-      text: 'needs no look before its next test is due',
+      text: 'stays safe until its next test is due, with nobody looking at it',
       why: 'Readings tell how the unit is today. A knock, a driven-over cable or damp can make it unsafe tomorrow, so users must report damage.',
     },
   },

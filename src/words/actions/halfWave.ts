@@ -31,18 +31,18 @@ export const halfWave: ActionWords = {
       why: (v) =>
         is(v, 'detector')
           ? `A d.c. detector feels the mean of a half-wave, 0.64 of its r.m.s. value. Below 3 mA in the mean even the detector stays closed, so that healthy leakage ends no charge.`
-          : 'Up to 0.35 of its rating a residual device stays closed. Healthy chargers leak so much, and would be cut off for no reason.',
-      otherwise: (v) => `a trip already at a current just under ${current(v, 'least')}`,
+          : 'A residual device has to stay closed up to 0.35 of its rating. Healthy chargers leak that much, and would be cut off for no reason.',
+      otherwise: (v) => `a tripping current below ${current(v, 'least')}, in the first steps`,
     },
     'which-sensor': {
       text: (v) =>
         is(v, 'detector')
-          ? 'trips by its a.c. device, and not by its d.c. detector'
-          : 'trips by a sensor for a.c., and not by one for d.c.',
+          ? 'trips because its a.c. device opens, and not its d.c. detector'
+          : 'trips because its sensor for a.c. acts, and not its sensor for d.c.',
       why: (v) =>
         is(v, 'detector')
-          ? 'Both feel a half-wave, and both open the outlet. The tester sees only that the current stopped.'
-          : 'A type B device has a sensor for each, and both feel a half-wave. The tester sees only that the current stopped.',
+          ? 'Either one feels a half-wave, and either one opens the outlet. The tester shows only that its current has stopped.'
+          : 'A type B device has a sensor for each, and either one feels a half-wave. The tester shows only that its current has stopped.',
     },
   },
   figures: {

@@ -20,12 +20,12 @@ export const hold: ActionWords = {
     },
     'held-in-b': {
       text: 'locks the plug as soon as a vehicle is connected (B)',
-      why: 'This unit’s sheet says so: its lock drives home at once, and nobody takes the waiting cable. Other sound makes lock only before closing.',
+      why: 'This unit’s sheet says so: its lock goes home at once, so nobody can take the cable while it waits. Other sound makes lock only just before the contactor closes.',
       otherwise: 'the plug coming out at your pull in connected (B)',
     },
     worn: {
       text: 'has a lock pin without wear',
-      why: 'A worn pin can hold one pull and slip at the next. Wear is seen on the pin itself, with the lock taken out.',
+      why: 'A worn pin can hold one pull and slip at the next. Wear shows only on the pin itself, with the lock taken out.',
     },
   },
 };

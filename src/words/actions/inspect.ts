@@ -44,13 +44,13 @@ export const inspect: ActionWords = {
           : 'a cut in the sheath, a flattened stretch, or a tether that pulls out of the unit some way',
     },
     position: {
-      text: 'stands guarded or out of the way of vehicles, with its outlet 0.5 to 1.5 m up',
+      text: 'stands guarded or out of the way of vehicles, with its outlet 0.5 to 1.5 m above the ground',
       why: 'A vehicle that rolls into the unit breaks its case open, and live parts lie bare. An outlet near the ground is splashed and driven over.',
       otherwise: 'a unit in line with the bay with no post before it, or an outlet too low or too high',
     },
     labels: {
       text: 'has labels for its circuit and its earthing, and the notice to press the test button',
-      why: 'Whoever isolates next finds the right breaker by its label. The notice gets the residual device worked every six months, before it seizes.',
+      why: 'Whoever isolates next finds the right breaker by its label. The notice has somebody press the residual device’s test button every six months, so that the device does not seize.',
       otherwise: 'a circuit that is missing from the schedule, or no test notice',
     },
     'inside-devices': {

@@ -6,17 +6,17 @@ export const instruments: ActionWords = {
   purpose: 'Prove the detector, null the leads, and see that both testers read 0 with their leads joined.',
   lines: {
     nulled: {
-      text: 'shows 0.00 Ω, within the instrument’s last digits, with both nulled leads on one terminal',
+      text: 'shows 0.00 Ω, within its last digits, with both nulled leads on one terminal',
       why: 'A pair of leads has 0.05 to 0.10 Ω of its own. What nulling leaves over is added to every conductor that you measure.',
       otherwise: 'a reading that stays at 0.05 Ω or more with the leads joined',
     },
     'insulation-joined': {
-      text: 'shows 0.00 MΩ, within the instrument’s last digits, with both insulation leads on one terminal',
+      text: 'shows 0.00 MΩ, within its last digits, with both insulation leads on one terminal',
       why: 'Joined leads are a short circuit, and the tester has to show it. With a broken lead no current flows, so everything reads over-range and seems to pass.',
       otherwise: 'an over-range reading, as with the leads in the air',
     },
     fuse: {
-      text: 'blows the tester’s fuse while you check the instruments',
+      text: 'blows its fuse while you check it with both leads on one terminal',
       why: 'Both leads are on one earthed terminal, with no voltage between them. The fuse blows only if a lead meets something live.',
       otherwise: 'a blown fuse, and a tester that reads nothing from then on',
     },

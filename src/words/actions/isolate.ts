@@ -17,7 +17,7 @@ export const isolate: ActionWords = {
     },
     'terminals-dead': {
       text: 'is dead at its supply terminals',
-      why: 'With a lost neutral, or a blown fuse inside, the display is dark and the line still live. Only a proved two-pole detector on the terminals tells the two apart.',
+      why: 'A lost neutral or a blown fuse inside darkens the display too, and the line is then still live. Only a proved two-pole detector on the terminals shows that they are dead.',
     },
   },
 };

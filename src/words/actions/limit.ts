@@ -33,7 +33,7 @@ export const limit: ActionWords = {
     },
     sensor: {
       text: 'gets its limit from a current sensor that is fitted the right way round',
-      why: 'A limit that is set by hand goes past every sensor. Only a known load, switched on beside the unit, shows whether a sensor counts it.',
+      why: 'This limit was set by hand, so no sensor had a part in it. Only a known load, switched on beside the unit, shows whether a sensor counts it the right way round.',
     },
     vehicle: {
       text: 'makes the vehicle draw no more than the pilot offers',

@@ -107,7 +107,7 @@ export const papers: ActionWords = {
     'service-carries': {
       text: 'asks no more of its service than the service is rated for',
       why: (v) =>
-        `A unit takes its full current for hours, so that it gets no diversity. House ${amperes(num(v, 'house'))} + unit ${amperes(num(v, 'point'))}${is(v, 'isCurtailed') ? `, kept to ${num(v, 'curtailedTo')} A by the unit` : ''} = ${amperes(num(v, 'asked'))} on a service of ${num(v, 'rating')} A.`,
+        `A unit takes its full current for hours, so no diversity is allowed for it. House ${amperes(num(v, 'house'))} + unit ${amperes(num(v, 'point'))}${is(v, 'isCurtailed') ? `, kept to ${num(v, 'curtailedTo')} A by the unit` : ''} = ${amperes(num(v, 'asked'))} on a service of ${num(v, 'rating')} A.`,
       otherwise: 'loads that add up to more than the service’s rating, with nothing that curtails the unit',
     },
     'fault-device': {
@@ -116,10 +116,10 @@ export const papers: ActionWords = {
       otherwise: 'papers that trust a residual device for fault protection, and name none at the origin',
     },
     'direct-adds': {
-      text: 'lets more smooth d.c. stand behind the shared residual device than that device bears',
+      text: 'may send more smooth d.c. through the shared residual device than that device bears',
       why: (v) =>
-        `Each unit lets up to 6 mA stand, and they add up until the device no longer trips. ${num(v, 'points')} × ${milliamps(num(v, 'each'))} mA = ${milliamps(num(v, 'points') * num(v, 'each'))} mA behind a type ${str(v, 'type')} device, which bears ${milliamps(num(v, 'bears'))} mA.`,
-      otherwise: 'a sum of standing d.c. above what the shared device bears, such as 2 × 6 mA over 6 mA',
+        `Each unit’s detector lets up to 6 mA flow on, and the currents of all units add up in the shared device until it no longer trips. ${num(v, 'points')} × ${milliamps(num(v, 'each'))} mA = ${milliamps(num(v, 'points') * num(v, 'each'))} mA through a type ${str(v, 'type')} device, which bears ${milliamps(num(v, 'bears'))} mA.`,
+      otherwise: 'a sum of smooth d.c. above what the shared device bears, such as 12 mA where it bears 6 mA',
     },
     'laid-so': {
       text: 'has its cable laid as its papers say',
@@ -127,7 +127,7 @@ export const papers: ActionWords = {
     },
     'own-circuit': {
       text: 'feeds nothing but the unit',
-      why: 'Papers tell what was planned. A light or a socket that was added later shows itself when the circuit is off.',
+      why: 'Papers tell what was planned. A light or a socket that was added later shows only when the circuit is switched off, and it goes off too.',
     },
     'as-fitted': {
       text: 'has fitted the devices that its papers name',

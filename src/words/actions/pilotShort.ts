@@ -24,7 +24,7 @@ export const pilotShort: ActionWords = {
     },
     'near-zero': {
       text: 'brings the pilot to about 0 V (−1 to +1 V) while it is shorted',
-      why: 'The short ties the pilot to PE. All 12 V of the source then drop across its own 1 kΩ, so only 12 mA flow.',
+      why: 'The short joins the pilot to PE, so the source’s 12 V drop across its own 1 kΩ and about 12 mA flow. The pilot then stands near 0 V, whatever the vehicle does.',
       otherwise: 'some volts left on the pilot, steady or oscillating',
     },
     fault: {

@@ -1,4 +1,4 @@
-/** Words of a protective path between two terminals; */
+/** Words of a protective path between two terminals. */
 import type { Values } from '../../verification/testAction.ts';
 import type { LimitWords, LineWords } from '../actionWords.ts';
 import { limitOhms } from '../rangeWords.ts';

@@ -28,8 +28,8 @@ export const release: ActionWords = {
       otherwise: 'the lock heard before the contactor',
     },
     'no-power': {
-      text: 'releases the plug without power, by the means on its sheet',
-      why: 'The supply stayed on throughout, so the lock’s motor could work. Without power it may need the emergency means that the sheet names.',
+      text: 'lets somebody free the plug while its supply is off, by the means on its sheet',
+      why: 'The supply was on throughout, so the lock’s motor could draw the pin back. With the supply off the motor may not move, and the plug is freed by the means that the sheet names.',
     },
   },
 };

@@ -10,8 +10,8 @@ export const residualFive: ActionWords = {
     ...whichTrips,
     ...staysOff,
     'asked-for': {
-      text: 'needs this test for a certificate to BS 7671',
-      why: 'A trip time shows how the device acts, not who asks for the test. Since Amendment 2 the rules ask for one a.c. test, at the rating.',
+      text: 'has to pass this test for a certificate to BS 7671',
+      why: 'The trip time shows how the device acts, not who asks for the test. Since Amendment 2, BS 7671 asks for one a.c. test, at the rating.',
     },
   },
   limits: {

@@ -20,7 +20,7 @@ export const stop: ActionWords = {
     },
     'under-load': {
       text: `opens its contactor sooner than ${LOAD} after a normal stop while the vehicle still asks`,
-      why: 'The vehicle may still draw current, and opening under load burns the contacts. It is given this time, so an outlet that is live after 4 s is right.',
+      why: 'The vehicle may still draw current, and opening under load burns the contacts. The vehicle is given this time, so an outlet that is live after 4 s is right.',
       otherwise: `the contactor opening before the ${LOAD} are over`,
     },
     emergency: {

@@ -21,7 +21,7 @@ export const supplyReturn: ActionWords = {
       otherwise: 'the contactor closing as soon as the supply is back',
     },
     'permission-again': {
-      text: 'supplies without a new permission, where its sheet asks for one',
+      text: 'supplies again before anyone has given a new permission, where its sheet asks for one',
       why: 'Permission belongs to the session, and the session ended with the supply. Another driver may be there now.',
       otherwise: 'the contactor closing, and 230 V back, before anyone gave permission again',
     },

@@ -28,7 +28,7 @@ export const supplyVolts: ActionWords = {
       text: (v) =>
         `reads ${num(v, 'least')} to ${num(v, 'greatest')} V from line to neutral, the window of the unit’s open-PEN measure`,
       why: 'Outside this window the measure opens, and that is right. The unit then gives no supply, and nothing of it can be tested.',
-      otherwise: 'a voltage outside that window, and the unit’s display at fault',
+      otherwise: 'a voltage outside that window, and a fault on the unit’s display',
     },
     'line-to-earth': {
       text: (v) =>

@@ -36,7 +36,7 @@ export const unplug: ActionWords = {
     },
     'earth-lost': {
       text: 'switches off when a connected vehicle loses PE alone',
-      why: 'Line, neutral, PE and pilot were all lost to the vehicle in one go. PE alone may break while the rest stays, and that is another set-up.',
+      why: 'Pulling the connector parts line, neutral, PE and pilot together. PE alone may also break while the rest stays joined, and another test tries that.',
     },
   },
   limits: {

@@ -3,7 +3,6 @@ import type { CauseWords } from '../causeWords.ts';
 
 export const controlFaults: Readonly<Record<string, CauseWords>> = {
   'diode-not-checked': {
-    title: 'Unit does not check the vehicle’s diode',
     where: 'the control logic: it never looks at the pilot’s negative peak',
     cause: 'The check is switched off in the unit’s settings or programme.',
     hazard:
@@ -12,7 +11,6 @@ export const controlFaults: Readonly<Record<string, CauseWords>> = {
       'With a sound vehicle everything is right. Short the stand-in’s diode and ask (C): the negative peak is pulled down, and the outlet still goes live. A sound unit refuses.',
   },
   'short-not-acted-on': {
-    title: 'Unit takes a shorted pilot for a request',
     where: 'the control logic: it counts a pilot near 0 V as a request (C)',
     cause: 'There is a mistake in the unit’s programme.',
     hazard:
@@ -21,7 +19,6 @@ export const controlFaults: Readonly<Record<string, CauseWords>> = {
       'Short the pilot to PE while supplying: the pilot reads 0 V and the outlet stays live. Check how it opens when the vehicle stops asking (C to B): if that is in time, the contactor is sound and the rule for a short is missing.',
   },
   'ventilation-not-asked': {
-    title: 'Supplies a vehicle that asks for ventilation, where there is none',
     where: 'the control logic: it takes state D for state C',
     cause: 'A setting is wrong.',
     hazard:
@@ -30,15 +27,13 @@ export const controlFaults: Readonly<Record<string, CauseWords>> = {
       'Ask for ventilation (D): the pilot reads about 3 V, as it should, and the outlet goes live. The sheet’s line “ventilation” says none, so a sound unit refuses.',
   },
   'pilot-acted-on-late': {
-    title: 'Acts too late on a change of the pilot',
     where: 'the filter on the pilot, in the control logic',
     cause: 'The filter was made too heavy, to keep noise out.',
     hazard: 'The outlet stays live while a driver pulls the plug, or after the vehicle has lost its PE.',
     tells:
-      'The unit waits before it believes the pilot, so the outlet goes dead late when the vehicle stops asking (C to B). An emergency stop does not pass through the filter: if that is quick, the contactor is sound and the filter is slow.',
+      'The filter delays what the unit sees of the pilot, so the outlet goes dead late when the vehicle stops asking (C to B). An emergency stop does not pass through the filter: if that is quick, the contactor is sound and the filter is slow.',
   },
   'supplies-in-b': {
-    title: 'Supplies a vehicle that has not asked',
     where: 'the voltage of the pilot below which the unit sees a request (C)',
     cause: 'The resistors that divide the pilot for the unit’s reading have drifted.',
     hazard: 'The connector is live in connected (B), where the driver may pull it out at any moment.',
@@ -46,7 +41,6 @@ export const controlFaults: Readonly<Record<string, CauseWords>> = {
       'In connected (B) the pilot reads 9 V, as it should, and the outlet is live. Unplug: the outlet goes dead, so no pole is welded; a welded pole stays live with nothing plugged in.',
   },
   'misses-request': {
-    title: 'Does not notice that the vehicle asks',
     where: 'the voltage of the pilot below which the unit sees a request (C)',
     cause: 'The resistors that divide the pilot for the unit’s reading have drifted.',
     hazard: 'None to people: the contactor never closes, so the vehicle does not charge.',
@@ -54,7 +48,6 @@ export const controlFaults: Readonly<Record<string, CauseWords>> = {
       'The vehicle asks (C): the pilot reads 6 V and oscillates, as it should, but no contactor clicks and the outlet stays dead. With a pole stuck open you would hear the click; with permission missing the pilot would be steady.',
   },
   'offer-too-high': {
-    title: 'Offers more current than it should',
     where: 'the width of the pilot’s positive half (the duty)',
     cause: 'The duty was set wrongly when the unit was calibrated.',
     hazard: 'The vehicle draws all that it is offered. Cable or circuit overheats, or a fuse blows.',
@@ -62,7 +55,6 @@ export const controlFaults: Readonly<Record<string, CauseWords>> = {
       'The duty reads too high in connected (B), such as 63 % where 53 % is due, and too high by the same points at every limit. A unit that ignores the cable’s coding is wrong with small cables only.',
   },
   'offer-too-low': {
-    title: 'Offers less current than it should',
     where: 'the width of the pilot’s positive half (the duty)',
     cause: 'The duty was set wrongly when the unit was calibrated.',
     hazard: 'None to people: the vehicle charges slowly.',
@@ -70,16 +62,14 @@ export const controlFaults: Readonly<Record<string, CauseWords>> = {
       'The duty reads too low, such as 43 % where 53 % is due. Look at the sheet: a lower set current, a load limit or a small cable would explain it, and nothing there does.',
   },
   'limit-ignored': {
-    title: 'Does not follow the site’s limit in time',
     where: 'the link between the site’s load management and the unit',
     cause: 'The data wire is off, or load management answers late.',
     hazard:
       'The vehicle goes on drawing the old current on top of the other loads. The main fuse carries the sum and blows.',
     tells:
-      'Lower the site’s limit: 10 s later the duty still stands for the old current. A wrong duty with no change of limit would point to the calibration instead; there, connected (B) is wrong too.',
+      'Lower the site’s limit: 10 s later the duty still stands for the old current. With a wrong calibration the duty is wrong in connected (B) already, before any limit changes.',
   },
   'service-sensor-reversed': {
-    title: 'Sensor on the service fitted the wrong way round',
     where: 'the current sensor on the incoming line, at the board',
     cause: 'It was clipped on facing the wrong way, so it counts import as export.',
     hazard:
@@ -88,7 +78,6 @@ export const controlFaults: Readonly<Record<string, CauseWords>> = {
       'Switch on a known load beside the unit: the duty does not fall. A limit set by hand is still followed, so the fault lies at the sensor. A sensor on the wrong conductor shows the same; only a look at the sensor tells the two apart.',
   },
   'service-sensor-misplaced': {
-    title: 'Sensor on the service fitted to the wrong conductor',
     where: 'the current sensor: it sits round the unit’s own circuit, not round the incoming line',
     cause: 'There was more room for it on that conductor.',
     hazard:
@@ -97,7 +86,6 @@ export const controlFaults: Readonly<Record<string, CauseWords>> = {
       'Switch on a known load beside the unit: its current misses the sensor, and the duty does not fall. A limit set by hand is still followed. A sensor the wrong way round shows the same; only a look at the sensor tells the two apart.',
   },
   'restarts-at-once': {
-    title: 'Offers again too soon after a stop',
     where: 'the control logic, after the pilot has gone steady',
     cause: 'The pause of at least 3 s was left out of the programme.',
     hazard:

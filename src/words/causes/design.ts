@@ -3,16 +3,14 @@ import type { CauseWords } from '../causeWords.ts';
 
 export const design: Readonly<Record<string, CauseWords>> = {
   'breaker-over-cable': {
-    title: 'Breaker rated higher than its cable carries',
     where: 'the papers: the rating of the circuit’s breaker',
-    cause: 'The designer chose the next size up so that it would not trip.',
+    cause: 'The designer chose the next size up so that the breaker would not trip.',
     hazard:
       'An overload flows that heats the cable for hours, and the breaker does not open. The cable’s insulation fails, and it can start a fire.',
     tells:
       'No reading shows it. In the papers, compare the breaker’s rating with what the cable carries as it is laid: the rating is higher. The breaker fitted is the one in the papers; if they differed, the work would be wrong and not the design.',
   },
   'conductors-too-small-for-run': {
-    title: 'Conductors too small for the length of the run',
     where: 'the papers: the area of the circuit’s conductors',
     cause: 'The designer chose the cable by its current, and did not work out its volt drop.',
     hazard:
@@ -21,7 +19,6 @@ export const design: Readonly<Record<string, CauseWords>> = {
       'Work out the volt drop from length, area and current in the papers: it is over the limit. Measured R1 + R2 agrees with the papers; with a bad joint it would be higher than they say.',
   },
   'insulation-not-counted': {
-    title: 'Thermal insulation round the cable not counted',
     where: 'the papers: how the cable is laid',
     cause: 'Others insulated the wall. The designer chose the cable as if it were clipped to the surface.',
     hazard:
@@ -30,7 +27,6 @@ export const design: Readonly<Record<string, CauseWords>> = {
       'No reading shows it, for the conductors are right when cold. In the papers, look for the length inside insulation, and reduce what the cable carries: it falls below the breaker’s rating.',
   },
   'protective-too-small': {
-    title: 'Protective conductor too small for the fault current',
     where: 'the papers: the area of the protective conductor',
     cause: 'Nobody worked out the heat of a fault (the adiabatic sum).',
     hazard:
@@ -39,7 +35,6 @@ export const design: Readonly<Record<string, CauseWords>> = {
       'Work out the least area from fault current and clearing time in the papers: the conductor is smaller. Its measured resistance agrees with the papers; one fitted smaller than they say would read higher.',
   },
   'service-overloaded': {
-    title: 'Service too small for house and unit together',
     where: 'the papers: what house and unit ask of the service',
     cause: 'The unit was counted with diversity, like a cooker, but it draws full current for hours.',
     hazard: 'The service’s fuse and tails run hot for hours. The fuse can blow, or its holder can burn.',

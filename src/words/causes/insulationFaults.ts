@@ -3,7 +3,6 @@ import type { CauseWords } from '../causeWords.ts';
 
 export const insulationFaults: Readonly<Record<string, CauseWords>> = {
   'line-pe-insulation-low': {
-    title: 'Low insulation from line to PE in the circuit’s cable',
     where: 'the cable between origin and unit, L1 to PE',
     cause: 'A nail or a staple went through the cable, or something crushed it.',
     hazard:
@@ -12,7 +11,6 @@ export const insulationFaults: Readonly<Record<string, CauseWords>> = {
       'With the unit taken off, L1 to PE reads under 1.0 MΩ and the other pairs read well. With the unit connected all live conductors are joined, so that test reads low too, but cannot tell which one leaks.',
   },
   'neutral-pe-insulation-low': {
-    title: 'Low insulation from neutral to PE in the circuit’s cable',
     where: 'the cable between origin and unit, N to PE',
     cause: 'A nail or a staple went through the cable, or something crushed it.',
     hazard:
@@ -21,7 +19,6 @@ export const insulationFaults: Readonly<Record<string, CauseWords>> = {
       'With the unit taken off, N to PE reads under 1.0 MΩ and the other pairs read well. If it reads 0.00 MΩ, use a continuity tester: a link of neutral and PE reads near 0 Ω, damaged insulation reads far more.',
   },
   'line-neutral-insulation-low': {
-    title: 'Low insulation from line to neutral in the circuit’s cable',
     where: 'the cable between origin and unit, L1 to N',
     cause: 'Something crushed the cable, or a box on the way is damp.',
     hazard:
@@ -30,7 +27,6 @@ export const insulationFaults: Readonly<Record<string, CauseWords>> = {
       'With the unit taken off, L1 to N reads under 1.0 MΩ and both read well to PE. Once the unit is connected, the live conductors are joined for the test, and it cannot show this leak.',
   },
   'outlet-insulation-low': {
-    title: 'Low insulation from line to PE at the outlet',
     where: 'the outlet or its cable, behind the contactor',
     cause: 'A car drove over it, or water stands in it.',
     hazard:
@@ -39,7 +35,6 @@ export const insulationFaults: Readonly<Record<string, CauseWords>> = {
       'From the outlet’s contacts, a line to PE reads under 1.0 MΩ. Measured from the supply terminals it reads well, as the open contactor lies between; a tether that is cracked reads low only while you bend it.',
   },
   'tether-insulation-moves': {
-    title: 'Tether’s insulation gives way when it is bent',
     where: 'the tether, L1 to PE, where it enters the connector',
     cause: 'The insulation of the core has cracked.',
     hazard:
@@ -48,7 +43,6 @@ export const insulationFaults: Readonly<Record<string, CauseWords>> = {
       'The crack is closed while the tether lies still, so L1 to PE at the outlet reads well. Bend the tether at the connector during that test: the reading drops under 1.0 MΩ; water in the connector reads low without bending.',
   },
   'arrester-aged': {
-    title: 'Surge arrester has aged',
     where: 'the arrester on L1 in the unit, which now conducts from too low a voltage',
     cause: 'Many surges have worn it.',
     hazard: 'It conducts at mains voltage, heats up and may burn.',

@@ -3,7 +3,6 @@ import type { CauseWords } from '../causeWords.ts';
 
 export const mechanical: Readonly<Record<string, CauseWords>> = {
   'gland-loose': {
-    title: 'Cable gland not tight',
     where: 'the gland where the supply cable enters the unit',
     cause: 'The gland was never tightened, and the cable pulls at it.',
     hazard:
@@ -12,7 +11,6 @@ export const mechanical: Readonly<Record<string, CauseWords>> = {
       'No reading shows it while the inside is dry. The inspection does: the gland turns by hand, with a water mark below it; an enclosure of too low an IP rating shows on its plate.',
   },
   'enclosure-ip-low': {
-    title: 'Enclosure not fit for outdoors',
     where: 'the enclosure',
     cause: 'Somebody hung an indoor unit outside.',
     hazard:
@@ -21,7 +19,6 @@ export const mechanical: Readonly<Record<string, CauseWords>> = {
       'No reading shows it while the inside is dry. The inspection does: compare the plate with the place, as outdoors needs IP44 or better; with a loose gland the plate is right.',
   },
   'connector-cracked': {
-    title: 'Connector cracked',
     where: 'the tether’s connector',
     cause: 'The connector was dropped and driven over.',
     hazard:
@@ -30,7 +27,6 @@ export const mechanical: Readonly<Record<string, CauseWords>> = {
       'No reading shows it while the inside is dry. The inspection does: the shell is cracked through and a contact is burnt; water in it would show as low insulation at the outlet.',
   },
   'lid-spring-broken': {
-    title: 'Spring of the socket’s lid broken',
     where: 'the socket-outlet’s lid',
     cause: 'Somebody forced the lid.',
     hazard: 'The lid hangs open. Rain wets the contacts, and a child’s fingers or a tool can get at them.',
@@ -38,7 +34,6 @@ export const mechanical: Readonly<Record<string, CauseWords>> = {
       'No reading shows it while the contacts are dry. The inspection does: let go of the lid, and it stays open; water in the outlet would show as low insulation there.',
   },
   'tether-strained': {
-    title: 'Tether hangs by its conductors',
     where: 'the tether’s entry into the unit',
     cause: 'The clamp of the strain relief is missing.',
     hazard:
@@ -47,7 +42,6 @@ export const mechanical: Readonly<Record<string, CauseWords>> = {
       'No reading shows it while every core is whole. The inspection does: pull gently, and the tether slides out some way; a core that has parted already shows as you bend the tether in the test from unit to outlet.',
   },
   'no-impact-guard': {
-    title: 'Nothing keeps vehicles off the unit',
     where: 'the unit’s place beside the parking space',
     cause: 'The layout of the bays was changed, and the post was left out.',
     hazard: 'A car that rolls on breaks the unit open. Whoever comes to look can touch live parts.',
@@ -55,16 +49,14 @@ export const mechanical: Readonly<Record<string, CauseWords>> = {
       'No instrument shows it. The inspection does: the unit stands at bumper height in line with the bay, with no post before it.',
   },
   'terminal-loose': {
-    title: 'Line terminal not tight',
     where: 'the unit’s supply terminals',
     cause: 'The screw was not tightened to its torque.',
     hazard:
       'The charging current heats the joint for hours. Its insulation chars, and it may set the unit on fire.',
     tells:
-      'The cold joint still touches well enough, so no reading changes. The inspection does show it: the screw turns by hand and the sleeve is browned; a poor joint in the neutral or PE adds ohms to a loop.',
+      'The cold joint still touches well enough, so no reading changes. The inspection shows it: the screw turns by hand and the sleeve is browned; a poor joint in the neutral or PE adds ohms to a loop.',
   },
   'labels-missing': {
-    title: 'Labels missing',
     where: 'the board',
     cause: 'The installer left in a hurry and did not fill in the schedule or fix the notices.',
     hazard: 'Somebody switches off the wrong circuit, believes this one dead, and touches a live part.',

@@ -3,7 +3,6 @@ import type { CauseWords } from '../causeWords.ts';
 
 export const notFaults: Readonly<Record<string, CauseWords>> = {
   'start-delay': {
-    title: 'Random start delay',
     where: 'the control logic, before an offer',
     cause:
       'A private unit waits a random time before it offers current, so that not all units start at once.',
@@ -11,21 +10,18 @@ export const notFaults: Readonly<Record<string, CauseWords>> = {
       'The pilot reads a steady 9 V and the outlet stays dead. The sheet’s line “start delay” gives the longest wait: override it, and the pilot oscillates. A unit whose pilot cannot oscillate stays steady.',
   },
   'keeps-default-hours': {
-    title: 'Default charging hours',
     where: 'the control logic, before an offer',
     cause: 'A private unit stays off in the peak hours unless somebody overrides them.',
     tells:
       'The pilot reads a steady 9 V and the outlet stays dead. The sheet’s line “charging hours” gives the hours: override them, and the pilot oscillates. A unit whose pilot cannot oscillate stays steady.',
   },
   'waits-for-authorisation': {
-    title: 'Unit waits to be authorised',
     where: 'the control logic, before an offer',
     cause: 'The pilot stays steady until somebody who is allowed to gives permission.',
     tells:
       'The pilot reads a steady 9 V and the outlet stays dead. The sheet’s line “permission” says so: authorise, and the pilot oscillates. A unit whose pilot cannot oscillate stays steady.',
   },
   'held-by-load-sharing': {
-    title: 'Charge held back by load sharing',
     where: 'the site’s load management: it leaves the unit less than 6 A',
     cause:
       'Other loads come first. The pilot stays steady until at least 6 A is left, because no duty stands for less.',
@@ -33,63 +29,54 @@ export const notFaults: Readonly<Record<string, CauseWords>> = {
       'The pilot reads a steady 9 V though permission is given. The sheet’s line “load limit” is under 6 A: raise the limit, and the pilot oscillates.',
   },
   'offer-cut-by-load-sharing': {
-    title: 'Offer lowered by load sharing',
     where: 'the site’s load management: it leaves the unit less than its rating',
     cause: 'Other loads come first. The unit offers what is left, down to 6 A (10 %).',
     tells:
       'The duty is lower than the rating needs, and stands for the current in the sheet’s line “load limit”. Raise the limit: the duty follows. A duty that is too low by calibration matches no limit.',
   },
   'customers-small-cable': {
-    title: 'Customer’s cable is coded for less than the unit’s rating',
     where: 'the cable at hand',
     cause: 'The unit offers no more than the cable can carry.',
     tells:
       'The duty is low with this cable, and stands for its coding in the sheet’s line “outlet”. Plug in a stand-in coded 32 A: the duty rises. With a dirty contact or a drifted resistor it stays low.',
   },
   'set-by-installer': {
-    title: 'Installer has set the unit below its rating',
     where: 'the unit’s current setting',
     cause: 'The setting suits the supply or the circuit.',
     tells:
       'The duty is lower than the rating needs, and stands for the sheet’s line “set current”. A duty that is too low by calibration stands for less than the set current.',
   },
   'ventilation-refused': {
-    title: 'Refuses a vehicle that asks for ventilation',
     where: 'the control logic, in state D',
     cause: 'No ventilation can be commanded, so such a vehicle must not be supplied.',
     tells:
       'The pilot reads 3 V (D) and the outlet stays dead. The sheet’s line “ventilation” says that state D is refused. Ask without ventilation (C): the outlet goes live, so the contactor is sound.',
   },
   'bleed-across-poles': {
-    title: 'Ghost voltage at the open outlet',
     where: 'across each pole of the contactor',
     cause: 'The unit senses its poles through large resistors, which pass a trace of current.',
     tells:
       'A voltmeter draws so little that it shows the ghost voltage; a voltage detector loads it down and shows dead. The sheet’s line “open poles” gives the resistance. A welded pole would read about 0 Ω in the test of every pole.',
   },
   'arrester-clamps': {
-    title: 'Surge arrester brings an insulation reading down',
     where: 'from each live conductor to PE in the unit',
     cause: 'The arrester begins to conduct at about 430 V, as it is made to.',
     tells:
       'At 500 V the insulation reads low, at 250 V it reads good. The sheet’s line “surge arrester” says fitted. An aged arrester or wet insulation reads low at 250 V as well.',
   },
   'device-at-the-board': {
-    title: 'Device at the board trips, not one in the unit',
     where: 'the circuit’s origin: the 30 mA device stands there, and the unit has only the d.c. detector',
     cause: 'The designer chose where the a.c. device goes, and the sheet says where.',
     tells:
       'At 30 mA a.c. the device at the origin opens and the unit goes dark. The sheet’s line “residual device” says none in the unit. With smooth d.c. the unit’s own detector opens the contactor, and the display stays lit.',
   },
   'goes-on-without-a-line': {
-    title: 'Goes on supplying when one of its lines is lost',
     where: 'the control logic, with L2 or L3 gone',
     cause: 'A vehicle takes the lines that it finds. No standard asks the unit to stop.',
     tells:
       'Take a line away: the outlet stays live on those that are left. The sheet’s line “a line lost” says that the unit goes on. It would be a fault in a unit whose sheet says that it stops.',
   },
   'slow-to-start': {
-    title: 'Long start-up',
     where: 'the unit’s electronics, after supply returns',
     cause: 'The unit tests itself first. No standard sets a time for that.',
     tells:

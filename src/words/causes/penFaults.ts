@@ -3,7 +3,6 @@ import type { CauseWords } from '../causeWords.ts';
 
 export const penFaults: Readonly<Record<string, CauseWords>> = {
   'pen-open': {
-    title: 'The service’s PEN conductor is open',
     where:
       'the joint of the service cable; the setting is the resistance from the main earthing terminal to the ground',
     cause: 'A corroded joint has parted.',
@@ -13,7 +12,6 @@ export const penFaults: Readonly<Record<string, CauseWords>> = {
       'The distributor’s earth has no way back to the source, so Ze gives no reading; with everything connected, the loop at the origin reads ohms to tens of ohms through the ground. A high supply loop still gives a Ze, and a loose main earthing conductor leaves Ze right.',
   },
   'pen-open-in-street': {
-    title: 'The PEN conductor is open in the street, with neighbours on it',
     where: 'the distributor’s main, beyond the neighbours; the setting is their load on each other line',
     cause: 'The main in the street is broken.',
     hazard:
@@ -22,7 +20,6 @@ export const penFaults: Readonly<Record<string, CauseWords>> = {
       'The neutral shifts, so line to neutral at the origin leaves its limits, and the earthing terminal shows tens of volts to true earth. A supply that is merely high or low leaves the earthing terminal near true earth.',
   },
   'open-pen-blind': {
-    title: 'The open-PEN measure does not act',
     where: 'the measure’s sensing inside the unit',
     cause: 'The sensing has failed, or its electrode was never connected.',
     hazard:
@@ -31,7 +28,6 @@ export const penFaults: Readonly<Record<string, CauseWords>> = {
       'No reading changes while the supply is sound. In the test of the open-PEN measure the outlet stays live and the contactor never opens; a late measure opens after some more seconds.',
   },
   'open-pen-late': {
-    title: 'The open-PEN measure acts too late',
     where: 'the measure’s timer inside the unit',
     cause: 'The timer’s programme has a fault.',
     hazard:
@@ -40,7 +36,6 @@ export const penFaults: Readonly<Record<string, CauseWords>> = {
       'In the test of the open-PEN measure, time from the start of the disturbance to the contactor’s sound: it comes after more than 5 s. Wait on before you call the measure dead, as a blind one never opens.',
   },
   'open-pen-leaves-earth': {
-    title: 'The open-PEN measure leaves the protective conductor closed',
     where: 'the measure’s PE pole inside the unit',
     cause: 'A device that opens only line and neutral was fitted, or the PE pole is stuck.',
     hazard:

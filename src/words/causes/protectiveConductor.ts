@@ -3,7 +3,6 @@ import type { CauseWords } from '../causeWords.ts';
 
 export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
   'pe-not-landed': {
-    title: 'Circuit’s protective conductor not connected',
     where: 'between the board’s earth bar and the unit’s PE terminal',
     cause: 'The installer left the core folded back, or missed it at the bar.',
     hazard:
@@ -12,7 +11,6 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
       'No test current gets from the earthing terminal to the unit, so that path reads over-range. The path from the unit to the outlet still reads near 0 Ω, so the break is in the circuit.',
   },
   'pe-joint': {
-    title: 'Poor joint in the circuit’s protective conductor',
     where: 'the PE terminal on the supply side of the unit',
     cause: 'The screw is clamped on the insulation, or was not tightened.',
     hazard:
@@ -21,7 +19,6 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
       'The joint adds its ohms to the circuit’s protective conductor, so earthing terminal to unit reads above length × mΩ/m. A loop test at the outlet confirms it: line to PE reads high, line to neutral reads right.',
   },
   'pe-undersized': {
-    title: 'Protective conductor smaller than designed',
     where: 'the whole run from board to unit: 1.5 mm² instead of the area in the papers',
     cause: 'The installer took a cable with a reduced earth core.',
     hazard:
@@ -30,7 +27,6 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
       'A thinner core has more ohms for each metre, so earthing terminal to unit reads what the same length of 1.5 mm² makes. A poor joint can read the same: look at the core’s size, because a remade joint changes nothing here.',
   },
   'borrowed-earth': {
-    title: 'Earth borrowed from pipe or steelwork',
     where: 'the unit’s PE bar is joined to metal of the building; the circuit’s own conductor is broken',
     cause: 'The circuit’s core broke, and somebody used the nearest metal as an earth.',
     hazard:
@@ -39,7 +35,6 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
       'The test current returns through the building’s metal, so earthing terminal to unit reads the ohms of the metal instead of length × mΩ/m. Take the metal off the unit’s PE bar and measure again: a poor joint reads the same as before, a borrowed earth reads over-range.',
   },
   'outlet-pe-open': {
-    title: 'Protective conductor open between unit and outlet',
     where: 'between the unit’s PE bar and the outlet’s or tether’s PE contact',
     cause: 'A terminal inside the unit was not tightened, or the tether’s core has parted.',
     hazard:
@@ -48,16 +43,14 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
       'Unit to outlet reads over-range, though earthing terminal to unit and the unit’s case read right. When a vehicle is plugged in, the display stays at ready; an open pilot conductor does the same, but then PE reads right.',
   },
   'outlet-pe-joint': {
-    title: 'Poor joint in the protective conductor to the outlet',
     where: 'between the unit’s PE bar and the outlet’s PE contact',
     cause: 'A crimp was badly made, or a contact has corroded.',
     hazard:
       'While a fault current flows, volts drop across the joint. Whoever touches the vehicle meets them.',
     tells:
-      'The joint adds its ohms from unit to outlet, and to line to PE of the loop at the outlet. Earthing terminal to unit and the unit’s case read right, so the joint lies behind the PE bar.',
+      'The joint adds its ohms to the path from unit to outlet, and to the loop from line to PE at the outlet. Earthing terminal to unit and the unit’s case read right, so the joint lies behind the PE bar.',
   },
   'tether-pe-moves': {
-    title: 'Tether’s protective conductor parts when bent',
     where: 'the PE core of the tether, where it enters the connector',
     cause: 'A car drove over the tether, or it hangs without strain relief.',
     hazard:
@@ -66,7 +59,6 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
       'The broken ends touch while the tether lies still, so unit to outlet reads right. Bend the tether at the connector during that test: the reading jumps, and a poor joint inside the unit would keep still.',
   },
   'case-unearthed': {
-    title: 'Exposed metal of the unit not joined to PE',
     where: 'between the unit’s PE terminal and its metal case',
     cause: 'Somebody took the front off and left the case’s bonding lead off afterwards.',
     hazard:
@@ -75,7 +67,6 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
       'The unit’s PE terminal to its case reads over-range, though the outlet reads right. A loop test at the outlet does not show it, since its current never passes the case.',
   },
   'earthing-conductor-loose': {
-    title: 'Main earthing conductor loose',
     where: 'between the distributor’s earth and the main earthing terminal',
     cause: 'The terminal was disturbed when the meter was changed.',
     hazard:
@@ -84,7 +75,6 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
       'Ze is measured with this conductor off, so Ze reads right. At the origin with everything connected, line to earth reads high and line to neutral reads right; a poor supply shows in Ze already.',
   },
   'open-pen-pole-worn': {
-    title: 'PE pole of the open-PEN measure has high resistance',
     where: 'the pole in the protective conductor inside the unit',
     cause: 'Many operations have worn the contact.',
     hazard:
@@ -93,16 +83,14 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
       'The pole adds its ohms from the unit’s PE terminal to everything behind it, so the outlet and mostly the case read high together. With a poor joint at the outlet the case reads right; if the pole stands open without power, a loop test at the outlet shows the extra ohms.',
   },
   'electrode-poor': {
-    title: 'Resistance of the earth electrode too high',
     where: 'the installation’s own electrode',
     cause: 'The rod is short, stands in rock, or stands in clay that has dried and shrunk.',
     hazard:
       'Too little fault current flows through the soil. The residual device trips late or never, and the case stays live for whoever touches it.',
     tells:
-      'The electrode, measured alone, reads hundreds of ohms above its papers, and line to PE of every loop rises with it. A corroded clamp reads alike: look at the clamp, then measure on the rod itself.',
+      'The electrode, measured alone, reads hundreds of ohms above its papers, and line to PE of every loop rises with it. A corroded clamp reads just as high; the inspection tells the two apart, as a clamp in good order leaves the rod or the ground.',
   },
   'electrode-clamp': {
-    title: 'Corroded clamp on the earth electrode',
     where: 'between the electrode and its conductor',
     cause: 'There is no inspection pit, so water stands on the clamp.',
     hazard:
@@ -111,7 +99,6 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
       'The inspection finds green corrosion on the clamp. The clamp adds its ohms to the electrode’s reading and to line to PE of every loop, as a poor rod does; a rod that is poor itself has a clean clamp.',
   },
   'earths-joined': {
-    title: 'The unit’s earth is joined to the supply’s neutral',
     where: 'from the unit’s PE bar to metal that the distributor’s neutral earths',
     cause: 'A cable’s armour is earthed at both ends, or a fence runs on to the next house.',
     hazard:

@@ -3,7 +3,6 @@ import type { CauseWords } from '../causeWords.ts';
 
 export const residualDirect: Readonly<Record<string, CauseWords>> = {
   'residual-dead': {
-    title: 'Unit’s residual current device does not trip',
     where: 'the 30 mA device in the unit',
     cause: 'Its sensor or relay has failed, or its mechanism has seized.',
     hazard: 'Current can flow through a person who touches a live part, and nothing in the unit opens.',
@@ -11,102 +10,91 @@ export const residualDirect: Readonly<Record<string, CauseWords>> = {
       'At 30 mA, and at five times that, nothing opens and no trip is shown. A device that trips late opens at the five-fold current; a cut output wire shows a trip on the display.',
   },
   'residual-slow': {
-    title: 'Unit’s residual current device trips too slowly',
     where: 'the 30 mA device in the unit',
     cause: 'Its mechanism is worn or stiff.',
     hazard: 'The current through a person lasts longer, and is more likely to stop the heart.',
     tells:
-      'It trips at the right current on the ramp, but at 30 mA the trip time is above 300 ms. Where the device works through the contactor, time C to B as well: if that is within 100 ms, the contactor is quick and the device is slow.',
+      'The device trips at the right current on the ramp, but at 30 mA its trip time is above 300 ms. Where the device works through the contactor, time C to B as well: if that is within 100 ms, the contactor is quick and the device is slow.',
   },
   'residual-trips-early': {
-    title: 'Unit’s residual current device trips at half its rating or less',
     where: 'the 30 mA device in the unit',
     cause: 'Its tripping current has drifted downwards.',
     hazard:
       'None to people: the ordinary leakage of unit and vehicle trips it, and the charge ends for no reason.',
     tells:
-      'On the rising a.c. it trips at 15 mA or less. Standing leakage would add to your current and look the same, so test the insulation: if that is good, the device itself trips early.',
+      'On the rising a.c. the device trips at 15 mA or less. Standing leakage would add to your current and look the same, so test the insulation: if that is good, the device itself trips early.',
   },
   'residual-trips-late': {
-    title: 'Unit’s residual current device needs more than its rating',
     where: 'the 30 mA device in the unit',
     cause: 'Its tripping current has drifted upwards.',
     hazard: 'A current of 30 mA through a person goes on flowing, and nothing opens.',
-    tells: 'At 30 mA nothing opens, as with a dead device. At five times the rating this one still trips.',
+    tells:
+      'At 30 mA nothing opens, as with a dead device. At five times the rating this device still trips, and a dead one does not.',
   },
   'residual-type-ac': {
-    title: 'Unit’s residual current device is of type AC',
     where: 'the 30 mA device in the unit',
     cause: 'A spare of the wrong type was fitted.',
     hazard:
       'A vehicle can leak half-wave and smooth current, which magnetise this device’s core. It may then miss the current through a person.',
     tells:
-      'It trips rightly on a.c., so the a.c. tests show nothing. Look at its mark at the inspection: it says AC. The core hardly feels half-wave current, but there the d.c. detector may open in its place and hide the fault.',
+      'The device trips rightly on a.c., so the a.c. tests show nothing. The inspection does: its mark says type AC. Its core hardly feels half-waves, but in that test the d.c. detector may open in its place and hide the fault.',
   },
   'upstream-dead': {
-    title: 'Residual current device at the origin does not trip',
     where: 'the residual current device at the circuit’s origin',
     cause: 'Nobody has pressed its test button for years, and its mechanism has seized.',
     hazard:
       'Whoever relies on it has no protection: a person at the outlet, or one who damages the cable to the unit.',
     tells:
-      'Its rated current leaks at the origin and it stays closed. If the unit has a device of its own, a test at the outlet can still trip that one, so test the device at the origin by itself.',
+      'At its rated current the device at the origin stays closed. If the unit has a device of its own, a test at the outlet trips that one and hides the fault, so test the device at the origin by itself.',
   },
   'upstream-type-ac': {
-    title: 'Residual current device at the origin is of type AC',
     where: 'the residual current device at the circuit’s origin',
     cause: 'The installer fitted the type that was in the van.',
     hazard:
       'A vehicle can leak half-wave and smooth current, which magnetise this device’s core. It may then miss the current through a person.',
     tells:
-      'It trips rightly on a.c., so the a.c. tests show nothing. Compare at the inspection: the papers name type A or B, and the device bears the mark of type AC.',
+      'The device trips rightly on a.c., so the a.c. tests show nothing. Compare at the inspection: the papers name type A or B, and the device bears the mark of type AC.',
   },
   'direct-detector-dead': {
-    title: 'D.c. detector does not trip',
     where: 'the 6 mA d.c. detector in the unit',
     cause: 'Its supply or its sensor has failed.',
     hazard:
       'Above 6 mA, smooth d.c. magnetises the iron core of a type A device upstream. That device may then miss the current through a person.',
     tells:
-      'The detector never sees the direct current, so smooth d.c. rises to 6 mA either way round and nothing opens. The a.c. tests still trip. A detector that needs more than 6 mA, or trips late, looks the same up to 6 mA: more current, or more time, tells them apart.',
+      'The detector feels no smooth d.c., so on both ramps nothing opens up to 6 mA, though the a.c. tests still trip. A slow detector fails the ramps as well, but opens in the end at 6 mA at once; one that needs more than 6 mA reads the same as a dead one.',
   },
   'direct-trips-late': {
-    title: 'D.c. detector needs more than 6 mA',
     where: 'the 6 mA d.c. detector in the unit',
     cause: 'Its tripping current has drifted upwards.',
     hazard:
       'Above 6 mA, smooth d.c. magnetises the iron core of a type A device upstream. That device may then miss the current through a person.',
     tells:
-      'The ramp passes 6 mA either way round and nothing opens. Hold 6 mA: this detector never opens, while a slow one opens in the end. Only more than 6 mA tells it from a dead one.',
+      'On both ramps nothing opens up to 6 mA. At 6 mA at once this detector never opens, while a slow one opens in the end. No test goes above 6 mA, so a dead detector reads the same.',
   },
   'direct-trips-early': {
-    title: 'D.c. detector trips below 3 mA',
     where: 'the 6 mA d.c. detector in the unit',
     cause: 'Its tripping current has drifted downwards.',
     hazard: 'None to people: healthy vehicles leak a little d.c., so the charge ends for no reason.',
     tells:
-      'On both ramps it trips below 3 mA, such as at 1.8 mA. The a.c. device trips at its right current, so the detector has moved, not the device.',
+      'On both ramps the detector trips below 3 mA, such as at 1.8 mA. On rising a.c. the device trips at its right current, so the detector has drifted and not the device.',
   },
   'direct-slow': {
-    title: 'D.c. detector trips too slowly',
     where: 'the 6 mA d.c. detector in the unit',
     cause: 'The filter on its sensor was made too heavy.',
     hazard:
       'Until the detector opens, smooth d.c. magnetises the core of a type A device upstream. That device may then miss the current through a person.',
     tells:
-      'The ramp is past 6 mA before the filter lets the detector trip. Give it 6 mA at once: it opens after more than 10 s, where one that needs more current never opens.',
+      'The ramp has reached 6 mA before the filter lets the detector trip. With 6 mA at once this detector opens after more than 10 s, where one that needs more current never opens.',
   },
   'direct-one-way': {
-    title: 'D.c. detector feels one polarity only',
     where: 'the 6 mA d.c. detector in the unit',
     cause: 'Its sensor has an offset.',
     hazard:
       'A vehicle’s d.c. can leak from either pole of its battery. Current the other way round magnetises a type A device upstream, which may then miss the current through a person.',
     tells:
-      'It trips rightly on the positive ramp, and the negative ramp reaches 6 mA with nothing opening. A dead detector fails both ramps, so never stop after one.',
+      'The detector trips rightly on the positive ramp, and on the negative ramp nothing opens up to 6 mA. A dead detector fails both ramps, so always do both.',
   },
   'trips-opens-nothing': {
-    title: 'A residual trip is shown, but nothing opens',
     where: 'the wire from the unit’s trip to what it should open',
     cause: 'The output wire is off.',
     hazard:
@@ -115,24 +103,21 @@ export const residualDirect: Readonly<Record<string, CauseWords>> = {
       'At 30 mA the display shows a trip, so the sensor works, and the outlet still reads 230 V. A dead device shows no trip. Try C to B: if the outlet goes dead, no pole is welded.',
   },
   'resets-itself': {
-    title: 'Closes again by itself after a residual trip',
     where: 'the control logic, after a trip',
     cause: 'Automatic reset is switched on in the unit’s settings.',
     hazard: 'The leak may still be there, through a person. Each closing starts the shock again.',
     tells:
-      'It trips in time, and seconds later the outlet reads 230 V with nothing pressed. Watch the outlet for some 10 s after the trip. A unit that forgets its trip closes only after the supply goes off and on.',
+      'At 30 mA the unit trips in time, and within some 10 s the outlet reads 230 V again with nothing pressed. A unit that forgets its trip closes only after the supply has gone off and on.',
   },
   'trip-forgotten': {
-    title: 'Forgets a trip when the supply comes back',
     where: 'the control logic’s memory of a trip',
     cause: 'The unit does not store the trip before its electronics lose their supply.',
     hazard:
       'Whoever switches the supply off and on makes the outlet live again. The leak may still be there, and nobody has looked.',
     tells:
-      'After a trip it stays off, as it should. Switch the supply off and on: the outlet goes live with no reset pressed. A unit that resets itself closes without that.',
+      'After a trip the unit stays off, as it should. In the test of recovery the supply goes off and on, and the outlet goes live with no reset pressed. A unit that resets itself closes with the supply on throughout.',
   },
   'test-button-dead': {
-    title: 'Test button of the residual current device does nothing',
     where: 'the resistor behind the test button',
     cause: 'The resistor is burnt open.',
     hazard:

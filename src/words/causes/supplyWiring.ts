@@ -3,7 +3,6 @@ import type { CauseWords } from '../causeWords.ts';
 
 export const supplyWiring: Readonly<Record<string, CauseWords>> = {
   'line-neutral-crossed': {
-    title: 'Line and neutral crossed at the unit',
     where: 'the unit’s supply terminals',
     cause:
       'The installer put the line core into the neutral terminal, and the neutral core into the line terminal.',
@@ -13,7 +12,6 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
       'With line and PE linked at the origin, the unit’s line terminal reads open and its neutral terminal reads R1 + R2. A broken line also reads open, but then the neutral terminal reads open too.',
   },
   'lines-crossed': {
-    title: 'Two lines crossed at the unit',
     where: 'the unit’s supply terminals, L2 and L3',
     cause: 'The installer landed the cores in the order in which they came.',
     hazard:
@@ -22,7 +20,6 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
       'With L2 and PE linked at the origin, the unit’s L3 terminal reads R1 + R2 and L2 reads open. With power, the outlet shows the reverse rotation; a missing line shows none.',
   },
   'line-missing': {
-    title: 'A line does not reach the unit',
     where: 'the line core between board and unit',
     cause: 'A link at the board is loose, or the core is broken in the run.',
     hazard:
@@ -31,7 +28,6 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
       'R1 + R2 reads over-range for this line alone, and no other terminal reads to PE in its place, as crossed lines would. A contactor pole that never closes lies behind the supply terminals, so R1 + R2 reads right there.',
   },
   'line-loss-unnoticed': {
-    title: 'The unit does not notice that a line is lost',
     where: 'the unit’s sensing of L2 and L3',
     cause: 'The sensing wires of L2 and L3 are off.',
     hazard:
@@ -40,7 +36,6 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
       'Every reading is right while three lines arrive. Switch off a line other than the one that feeds the electronics: the lines that are left stay live at the outlet, though the unit’s sheet says that it stops.',
   },
   'neutral-missing': {
-    title: 'The neutral does not reach the unit',
     where: 'the neutral core between board and unit',
     cause: 'The core is broken, or was not put into its terminal.',
     hazard: 'The unit seems dead, but its line terminals are live. Whoever opens it may touch them.',
@@ -48,7 +43,6 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
       'The electronics get no current without a neutral, so the display stays dark at switch-on. R1 + R2 reads right, as only lines are linked there; lock off and measure the neutral core end to end, which reads open.',
   },
   'neutral-joint': {
-    title: 'Poor joint in the neutral',
     where: 'the neutral core between board and unit',
     cause: 'A terminal was not tightened.',
     hazard:
@@ -57,7 +51,6 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
       'The joint lies in the neutral alone, so a loop test at the outlet reads high from line to neutral and right from line to PE. A worn line pole raises both readings, and a poor PE joint raises line to PE only.',
   },
   'neutral-earth-joined': {
-    title: 'Neutral joined to PE at the unit',
     where: 'a link between N and PE at the unit’s supply terminals',
     cause: 'Somebody misread the earthing of the site and fitted a link that is not wanted.',
     hazard:
@@ -66,16 +59,14 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
       'Insulation of the circuit, unit taken off, reads 0.00 MΩ from neutral to PE. A continuity tester then reads nearly 0 Ω between the two, where damaged insulation reads from some tens of ohms upwards.',
   },
   'breaker-too-slow': {
-    title: 'Breaker of a slower type than designed',
     where: 'the circuit’s breaker at the board',
     cause: 'The installer fitted the breaker that was to hand.',
     hazard:
       'The breaker needs more current to open at once. An earth fault may stay on for seconds, and the case stays live meanwhile.',
     tells:
-      'No reading changes, as a breaker’s type has no ohms. The inspection finds the marking; the loop at the outlet then lies above the limit for the marked type, though within the limit for the type in the papers.',
+      'No reading changes, as a breaker’s type has no ohms. The inspection finds the marking; the loop at the outlet may then lie above the limit for the marked type, though within the limit for the type in the papers.',
   },
   'supply-loop-high': {
-    title: 'Loop impedance of the supply far above what was declared',
     where: 'the supply’s return conductor, before the origin',
     cause: 'The service is long, or a joint in the distributor’s cable is poor.',
     hazard:
@@ -84,7 +75,6 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
       'Ze reads above its papers before anything of the site is in the loop, and every loop behind the origin is higher by the same ohms. A loose main earthing conductor leaves Ze right; with the PEN open, Ze gives no reading.',
   },
   'voltage-high': {
-    title: 'Supply voltage above its limit',
     where: 'the distributor’s supply',
     cause: 'Generators nearby lift the voltage, or the transformer is set too high.',
     hazard: 'Equipment wears out early or fails. The unit may lock out, and it is right to do so.',
@@ -92,7 +82,6 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
       'Line to neutral at the origin reads above 253 V and hardly moves as a load comes on. With an open PEN it moves by tens of volts, and the earthing terminal rises from true earth.',
   },
   'voltage-low': {
-    title: 'Supply voltage below its limit',
     where: 'the distributor’s supply',
     cause: 'The network is weak, or many houses share a long service.',
     hazard:

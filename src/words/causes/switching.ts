@@ -3,7 +3,6 @@ import type { CauseWords } from '../causeWords.ts';
 
 export const switching: Readonly<Record<string, CauseWords>> = {
   'line-pole-welded': {
-    title: 'Line pole of the contactor welded, not noticed by the unit',
     where: 'the contactor; the unit does not read the contact that should report it',
     cause: 'An inrush current has welded the pole, and the sensing wire is off.',
     hazard:
@@ -12,7 +11,6 @@ export const switching: Readonly<Record<string, CauseWords>> = {
       'Dead, this pole reads near 0 Ω where the sound poles read over-range. With power its line is live at the outlet with nothing plugged in, and yet the display says ready.',
   },
   'line-pole-welded-noticed': {
-    title: 'Line pole of the contactor welded, and the unit says so',
     where: 'the contactor; the contact that reports it works',
     cause: 'An inrush current has welded the pole.',
     hazard:
@@ -21,7 +19,6 @@ export const switching: Readonly<Record<string, CauseWords>> = {
       'Dead, this pole reads near 0 Ω, as with any weld. With power its line is live at the outlet and the display shows a fault; if nothing watched the contactor, the display would say ready.',
   },
   'neutral-pole-welded': {
-    title: 'Neutral pole of the contactor welded',
     where: 'the contactor; the unit does not read the contact that should report it',
     cause: 'An inrush current has welded the pole.',
     hazard:
@@ -30,7 +27,6 @@ export const switching: Readonly<Record<string, CauseWords>> = {
       'Neutral is near earth potential, so no voltage test at the outlet shows the weld. Only the dead test across every pole does: the neutral pole reads near 0 Ω and the line poles read over-range.',
   },
   'all-poles-welded': {
-    title: 'Every pole of the contactor welded',
     where: 'the contactor; the unit does not read the contact that should report it',
     cause: 'A short circuit in a vehicle has welded the poles.',
     hazard:
@@ -39,7 +35,6 @@ export const switching: Readonly<Record<string, CauseWords>> = {
       'Dead, every pole reads near 0 Ω; with a single weld the others read over-range. With power the outlet is live from the first moment, and its voltage stays when a vehicle stops asking.',
   },
   'opens-slowly': {
-    title: 'Contactor opens too slowly',
     where: 'the contactor’s coil and springs',
     cause: 'A spring is weak, or a suppressor keeps the coil’s current up too long.',
     hazard: 'The contacts are still live as the connector is pulled. An arc burns in the driver’s hand.',
@@ -47,7 +42,6 @@ export const switching: Readonly<Record<string, CauseWords>> = {
       'After the vehicle stops asking or is unplugged, the outlet stays live for more than 100 ms. Compare the time to closing: a unit that acts on the pilot late is late there by the same delay, a slow contactor is late only on opening.',
   },
   'closes-slowly': {
-    title: 'Supply comes too late after the vehicle asks',
     where: 'the control logic, before the contactor closes',
     cause: 'The unit’s programme has a fault.',
     hazard: 'Nobody is in danger: the vehicle waits too long and gives up.',
@@ -55,7 +49,6 @@ export const switching: Readonly<Record<string, CauseWords>> = {
       'From the vehicle’s asking (C) to voltage at the outlet takes more than 3 s. The contactor does close and opens in time; a unit that misses the request never closes, and one that acts on the pilot late also opens late.',
   },
   'line-pole-stuck-open': {
-    title: 'A line pole of the contactor never closes',
     where: 'one line pole of the contactor',
     cause: 'The contact is burnt away.',
     hazard: 'Nobody is in danger: the vehicle gets one line fewer, or nothing on a single-phase unit.',
@@ -63,7 +56,6 @@ export const switching: Readonly<Record<string, CauseWords>> = {
       'When the vehicle asks (C), the contactor sounds but this line brings no voltage to the outlet. R1 + R2 reads right to the unit’s supply terminals, so the core before the unit is whole; a missing line would read over-range there.',
   },
   'neutral-pole-stuck-open': {
-    title: 'The neutral pole of the contactor never closes',
     where: 'the neutral pole of the contactor',
     cause: 'The contact is burnt away.',
     hazard:
@@ -72,7 +64,6 @@ export const switching: Readonly<Record<string, CauseWords>> = {
       'When the vehicle asks (C), line to PE reads 230 V at the outlet and line to neutral does not. The display is lit, so the neutral reaches the unit; with a missing neutral core the display stays dark.',
   },
   'contact-resistance': {
-    title: 'A pole of the contactor has high resistance',
     where: 'one line pole of the contactor',
     cause: 'The contact is pitted.',
     hazard: 'The charging current heats the pole. The inside of the unit chars, and may burn.',
@@ -80,7 +71,6 @@ export const switching: Readonly<Record<string, CauseWords>> = {
       'The pole adds its ohms to the loop at the outlet on this line, to PE and to neutral alike. R1 + R2 ends before the contactor and reads right; a poor PE or neutral joint raises only the loop that returns through it.',
   },
   'bleed-too-strong': {
-    title: 'The part across an open pole lets too much current through',
     where: 'the part across one line pole of the contactor',
     cause: 'A suppressor has failed with too little resistance.',
     hazard: 'More than 3.5 mA flows through whoever touches the connector, though the contactor is open.',

@@ -2,14 +2,15 @@
 import { describe, expect, test } from 'vitest';
 import type { Attempt } from '../../../src/attempt/attempt.ts';
 import { mark } from '../../../src/attempt/mark.ts';
+import { rightPrediction } from '../../../src/attempt/prediction.ts';
 import { act, note, startRun } from '../../../src/attempt/run.ts';
-import { rightConclusion, rightJudgement, rightPrediction } from '../../../src/attempt/worked.ts';
+import { rightConclusion, rightJudgement } from '../../../src/attempt/worked.ts';
 import { operation } from '../../../src/bench/operation.ts';
 import { toItsEnd } from '../../../src/bench/toItsEnd.ts';
 import { verifyingOnce } from '../../../src/scenario/verify.ts';
 import { sumsInWords } from '../../../src/words/sums.ts';
 import type { Ways } from '../../helpers/person.ts';
-import { AS_ON_A_CORRECT_UNIT, attemptOf, doTest, NOT_SHOWN } from '../../helpers/person.ts';
+import { AS_ON_A_CORRECT_UNIT, attemptOf, doTest, NOT_SHOWN, SHOULD } from '../../helpers/person.ts';
 import { scenarioNamed } from '../../helpers/scenarios.ts';
 import { faultlessAttempt } from '../../helpers/trainee.ts';
 
@@ -42,7 +43,9 @@ describe('each part says how it comes about', () => {
   test('of a faultless trainee', () => {
     const sums = sumsInWords(mark(mill.scenario, faultlessAttempt(mill.scenario, mill.file)));
     expect(sums.prediction).toMatch(/^prediction 15 of 15: should (\d+) of \1, should not (\d+) of \2, /);
-    expect(sums.observation).toMatch(/^observation 10 of 10: typed as shown (\d+) of \1$/);
+    expect(sums.observation).toMatch(
+      /^observation 10 of 10: typed as shown (\d+) of \1 \(figures other than 0: (\d+) of \2\)$/,
+    );
     expect(sums.judgement).toMatch(/^judgement 30 of 30: accepted (\d+) of \1, rejected (\d+) of \2$/);
     expect(sums.record).toMatch(/^record 10 of 10: written in full (\d+) of \1$/);
     expect(sums.diagnosis).toBe('diagnosis 20 of 20: the fault, or what reads the same');
@@ -58,6 +61,31 @@ describe('each part says how it comes about', () => {
     );
     expect(hurdles).toEqual(['judgement']);
     expect(passed).toBe(false);
+  });
+});
+
+type Predict = NonNullable<Ways['predict']>;
+
+describe('prediction', () => {
+  const ofAll = (first: Predict, second?: Predict) => {
+    let run = startRun(sound.scenario, sound.file, { rung: 2 });
+    for (const { action } of toItsEnd(verifyingOnce(sound.scenario)).actions.slice(0, 6)) {
+      const right = rightPrediction(run, action);
+      if (second !== undefined) run = note(run, first(right, run, action), 0);
+      run = doTest(run, action, { predict: second ?? first });
+    }
+    return mark(sound.scenario, note(run, rightConclusion(run), 0).attempt).sums.prediction;
+  };
+  const allShould: Predict = (right) => ({
+    ...right,
+    lines: right.lines.map((line) => ({ ...line, answer: SHOULD })),
+  });
+  const asItIs: Predict = (right) => right;
+
+  test('the first one counts, and one locked over it before any reading does not', () => {
+    expect(ofAll(allShould, asItIs)).toEqual(ofAll(allShould));
+    expect(ofAll(asItIs, allShould)).toEqual(ofAll(asItIs));
+    expect(ofAll(allShould)).not.toEqual(ofAll(asItIs));
   });
 });
 
@@ -100,6 +128,15 @@ describe('figures and record', () => {
     });
     expect(unsigned.parts.observation).toBe(10);
     expect(unsigned.parts.record).toBeLessThan(8);
+  });
+
+  test('0 and no reading, typed as shown, are no figures: those are counted apart', () => {
+    const { observation } = by(sound, {
+      type: (shown) => (shown.tripMs === undefined && (shown.value ?? 0) === 0 ? shown : null),
+    }).sums;
+    expect(observation.right).toBeGreaterThan(0);
+    expect(observation.figures.right).toBe(0);
+    expect(observation.figures.of).toBeGreaterThan(observation.of / 2);
   });
 
   test('what was read and not written down is missing in both', () => {

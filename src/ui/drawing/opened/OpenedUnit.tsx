@@ -30,13 +30,24 @@ export function OpenedUnit({ name, papers, moment, operation, ringed }: Props) {
   return (
     <svg className="opened" viewBox={`0 0 ${WIDTH} ${layout.height}`} role="img" aria-labelledby={title}>
       <title id={title}>{name}: drawing of the unit with its cover off; “In words” says the same</title>
-      <Frame papers={papers} layout={layout} moment={moment} />
-      <Lives papers={papers} layout={layout} moment={moment} />
-      <Control papers={papers} layout={layout} moment={moment} />
-      <Protective papers={papers} layout={layout} moment={moment} />
+      <Inside papers={papers} layout={layout} moment={moment} />
       <OpenedLeads layout={layout} moment={moment} operation={operation} />
-      {ringed === null ? null : <Ringed layout={layout} ringed={ringed} />}
+      {ringed === null ? null : (
+        <Ringed layout={layout} place={ringed.difference.place} number={ringed.number} />
+      )}
     </svg>
+  );
+}
+
+/** Everything that is in it, leads and ring apart. */
+export function Inside(parts: PartProps) {
+  return (
+    <>
+      <Frame {...parts} />
+      <Lives {...parts} />
+      <Control {...parts} />
+      <Protective {...parts} />
+    </>
   );
 }
 
@@ -148,14 +159,14 @@ function Lives({ papers, layout, moment }: PartProps) {
   );
 }
 
-function Ringed({
-  layout,
-  ringed,
-}: {
+interface RingedProps {
   readonly layout: Layout;
-  readonly ringed: NonNullable<Props['ringed']>;
-}) {
-  const spot = spotOf(layout, ringed.difference.place);
+  readonly place: string;
+  readonly number: number | null;
+}
+
+export function Ringed({ layout, place, number }: RingedProps) {
+  const spot = spotOf(layout, place);
   if (spot === null) return null;
   const { x, y } = spot;
   // At the outlet the figures stand to the left; at the left edge there is no room.
@@ -163,11 +174,11 @@ function Ringed({
   return (
     <>
       <circle className="ringed" cx={x} cy={y} r={20} />
-      {ringed.number === null ? null : (
+      {number === null ? null : (
         <>
           <circle className="ring-number" cx={beside} cy={y - 17} r={9} />
           <text className="ring-number-text" x={beside} y={y - 12.5} textAnchor="middle">
-            {ringed.number}
+            {number}
           </text>
         </>
       )}

@@ -1,27 +1,52 @@
-/** The bench: what is known on one side, the test in hand or the choice of one on the other. */
+/** The bench, one step a screen: the head, what is known in one line, the drawing, and the step with its bar. */
 
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { rungOf } from '../../../attempt/rung.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
 import { testTitle } from '../../../words/actions.ts';
+import type { Hand } from '../../drawing/hands.ts';
 import { Sheet } from '../../drawing/Sheet.tsx';
+import { ROOM } from '../../drawing/useDrawn.ts';
+import { DESK, useMatches } from '../../drawing/useMatches.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
 import { lastJudged } from '../../flow/attemptMachine.ts';
+import type { Bench } from '../../flow/bench.ts';
+import type { MeasurementDraft } from '../../flow/measurement.ts';
+import { prepared } from '../../flow/measurement.ts';
 import { useMeasuring } from '../../flow/useMeasuring.ts';
 import { usePaced } from '../../flow/usePaced.ts';
-import { Foot } from '../../parts/Foot.tsx';
-import { HandedOverSheet } from '../../parts/HandedOverSheet.tsx';
 import { KeyPad } from '../../parts/KeyPad.tsx';
-import { Papers } from '../../parts/Papers.tsx';
 import { WaitingLine } from '../../parts/WaitingLine.tsx';
+import { shownText } from '../../words/figures.ts';
 import { Harm } from './Harm.tsx';
 import { Head } from './Head.tsx';
-import { Known, Status } from './Known.tsx';
+import { Status } from './Known.tsx';
 import { PutRightDialog } from './PutRightDialog.tsx';
+import { StepFrame } from './StepFrame.tsx';
 import { StopDialog } from './StopDialog.tsx';
+import { CHOICES_OF, otherPosition } from './setUpRows.ts';
 import { standingText } from './standingText.ts';
+import type { Stage } from './TestCard.tsx';
 import { stageOf, TestCard } from './TestCard.tsx';
 import { ChooseTest, nextInOrder, YourTests } from './Tests.tsx';
+
+/** Where there is no room for the whole sheet. */
+function smallView(stage: Stage | null): 'upright' | 'strip' | 'part' {
+  if (stage === 'setting up') return 'upright';
+  return stage === 'predicting' ? 'strip' : 'part';
+}
+
+/** What the instrument shows through the leads as they are now; nothing once one of them was moved. */
+function readingNow({ happened }: Bench, draft: MeasurementDraft): string | null {
+  const last = happened.findLast(({ operation }) => operation.op === 'measure');
+  const ready = prepared(draft);
+  const [reading] = last?.outcome.readings ?? [];
+  return reading !== undefined &&
+    ready.ok &&
+    JSON.stringify(ready.measurement) === JSON.stringify(last?.operation)
+    ? shownText(reading)
+    : null;
+}
 
 interface Props {
   readonly state: AttemptState;
@@ -44,15 +69,37 @@ export function BenchScreen(props: Props) {
   const actions = useMemo(() => allowedActions(scenario), [scenario]);
   const action = actions.find(({ id }) => id === test);
   const stage = action === undefined ? null : stageOf(state);
-  const isSettingUp = stage === 'setting up';
+  const isSettingUp = stage === 'setting up' || stage === 'predicting';
   const again = action === undefined ? lastJudged(bench) : null;
   const isOpen = stage === 'observing' && state.matches('working');
+  const isInOrder = rungOf(scenario.support, bench.run.attempt) === 1;
+  const inOrder = nextInOrder(bench, actions);
   const measuring = useMeasuring(bench, test);
+  const isDesk = useMatches(DESK);
+  const hasRoom = useMatches(ROOM);
+  const [hand, setHand] = useState<Hand | null>(null);
   // What is beside the open step is drawn again only where something of it has changed.
   const stop = useCallback(() => send({ type: 'stop' }), [send]);
   const choose = useCallback((id: string) => send({ type: 'choose', test: id }), [send]);
   const putRight = useCallback(() => send({ type: 'put right' }), [send]);
   const conclude = useCallback(() => send({ type: 'conclude' }), [send]);
+  const onHand = useCallback(
+    (touched: Hand) => {
+      if (CHOICES_OF[touched] !== undefined) return setHand((open) => (open === touched ? null : touched));
+      setHand(null);
+      const changed = otherPosition(touched, draft.position, bench.position);
+      send({ type: 'draft', draft: { ...draft, position: { ...draft.position, ...changed } } });
+    },
+    [draft, bench.position, send],
+  );
+  const isHandy = stage === 'setting up';
+  const hands = useMemo(
+    () => (isHandy ? { now: bench.position, onHand, open: hand } : null),
+    [isHandy, bench.position, onHand, hand],
+  );
+  useEffect(() => {
+    if (!isHandy) setHand(null);
+  }, [isHandy]);
   const heading = useRef<HTMLHeadingElement>(null);
   const [shown, setShown] = useState(false);
   // Between tests the focus goes back to the choice; not when the page has just opened.
@@ -66,12 +113,18 @@ export function BenchScreen(props: Props) {
     if (waited.current && !isWaiting) card.current?.querySelector<HTMLElement>('h3')?.focus();
     waited.current = isWaiting;
   }, [isWaiting]);
+  const next =
+    onNext !== null
+      ? { name: 'Next test', go: onNext }
+      : isInOrder && inOrder !== null
+        ? { name: `Next: ${testTitle(inOrder)}`, go: () => choose(inOrder) }
+        : { name: 'Next', go: () => send({ type: 'next' }) };
   return (
-    <div className="bench">
+    <div className="bench-screen" data-step={stage ?? 'choosing'}>
       <Head bench={bench} keepFailed={keepFailed} onStop={stop} />
-      <Status bench={bench} />
-      <main className={`columns bench-columns${isOpen ? ' leads-open' : ''}`}>
-        <div className="in-view">
+      <main className="bench-main">
+        <Status bench={bench} />
+        <div className="bench-drawing">
           <Sheet
             bench={bench}
             position={isSettingUp ? draft.position : bench.position}
@@ -80,63 +133,70 @@ export function BenchScreen(props: Props) {
             stage={action?.stage}
             isOpen={isOpen}
             isSettingUp={isSettingUp}
-            unfolded={isSettingUp || stage === 'observing'}
+            hands={hands}
+            reading={isOpen ? readingNow(bench, measuring.draft) : null}
+            view={hasRoom ? 'whole' : smallView(stage)}
             standing={standingText(bench, stage, state.context.since)}
           />
-          <div className="strip-known">
-            <Known bench={bench} />
-          </div>
+          {isDesk ? <YourTests bench={bench} /> : null}
         </div>
-        <div className="card-column">
+        <div className="step-column">
           {beside === null ? null : (
             <p className="beside-step" role="status">
               {beside}
             </p>
           )}
-          {action === undefined ? null : (
-            <div ref={card} className="test-card-place" inert={isWaiting}>
+          {action === undefined ? (
+            <section className="step" aria-labelledby="choose-heading">
+              <div className="step-title">
+                <h2 id="choose-heading" ref={heading} tabIndex={-1}>
+                  Choose a test
+                </h2>
+              </div>
+              <StepFrame
+                bar={
+                  <>
+                    {again === null ? (
+                      <p className="bar-line note">Any order; nothing stops a wrong choice.</p>
+                    ) : (
+                      <div className="acts apart">
+                        <span className="note">Judged: {testTitle(again.test)}.</span>
+                        <button type="button" className="plain" onClick={() => send({ type: 'judge again' })}>
+                          Judge it again
+                        </button>
+                      </div>
+                    )}
+                    <div className="bar-acts">
+                      <button type="button" onClick={putRight} aria-haspopup="dialog">
+                        Put something right…
+                      </button>
+                      <button type="button" onClick={conclude}>
+                        Conclude…
+                      </button>
+                    </div>
+                  </>
+                }
+              >
+                <ChooseTest actions={actions} isInOrder={isInOrder} next={inOrder} onChoose={choose} />
+              </StepFrame>
+            </section>
+          ) : (
+            <div ref={card} className="step-place" inert={isWaiting}>
               <TestCard
                 state={state}
                 action={action}
                 send={send}
                 wall={wall}
                 measuring={measuring}
-                onNext={onNext}
+                hand={hand}
+                onHand={setHand}
+                next={next}
               />
             </div>
           )}
-          {action === undefined || (stage === 'told' && onNext === null) ? (
-            <section className="stack" aria-labelledby="choose-heading">
-              <h2 id="choose-heading" ref={heading} tabIndex={-1}>
-                Choose a test
-              </h2>
-              {again === null ? null : (
-                <div className="acts apart">
-                  <span className="note">Judged: {testTitle(again.test)}.</span>
-                  <button type="button" className="plain" onClick={() => send({ type: 'judge again' })}>
-                    Judge it again
-                  </button>
-                </div>
-              )}
-              <ChooseTest
-                actions={actions}
-                isInOrder={rungOf(scenario.support, bench.run.attempt) === 1}
-                next={nextInOrder(bench, actions)}
-                onChoose={choose}
-                onPutRight={putRight}
-                onConclude={conclude}
-              />
-            </section>
-          ) : null}
           {waiting === null ? null : <WaitingLine waiting={waiting} />}
         </div>
-        <div className="wide-stack beside">
-          <YourTests bench={bench} />
-          <HandedOverSheet handedOver={bench.run.handedOver} />
-          <Papers scenario={bench.run.scenario} papers={bench.run.papers} />
-        </div>
       </main>
-      <Foot />
       <KeyPad />
       {state.matches({ working: 'putting right' }) ? (
         <PutRightDialog

@@ -8,7 +8,8 @@ import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import { answerText } from '../../words/answers.ts';
 import { FigureLine } from './FigureLine.tsx';
 import type { Asking } from './Predict.tsx';
-import { SUBJECT_WORDS, UNFIT } from './Predict.tsx';
+import { SUBJECT_WORDS } from './Predict.tsx';
+import { StepFrame } from './StepFrame.tsx';
 import { SureKeys } from './SureKeys.tsx';
 
 const CHOICES = ['should', 'should-not'] as const;
@@ -23,15 +24,26 @@ interface Props extends Asking {
 }
 
 export function ChooseLines(props: Props) {
-  const { heading, lines, figures, fits, answers, typed, onAnswer, onFigure, onLock } = props;
+  const { lines, figures, answers, typed, onAnswer, onFigure, onLock, onBack } = props;
   const chosenLines = lines.filter(({ id }) => answers[id] !== undefined);
   const { length: chosen } = chosenLines;
   const isReady = chosen > 0 && figures.every(({ id }) => id in typed);
+  const bar = (
+    <>
+      <h4 className="bar-line">
+        {chosen} of {lines.length} chosen. How sure locks, and your set-up acts.
+      </h4>
+      <SureKeys isReady={isReady} lines={chosenLines} onLock={onLock} />
+      <div className="bar-acts">
+        <button type="button" className="plain" onClick={onBack}>
+          Back to the set-up
+        </button>
+        {isReady ? null : <span className="note">A line and every figure first.</span>}
+      </div>
+    </>
+  );
   return (
-    <div className="stack second-step">
-      <h3 ref={heading} tabIndex={-1}>
-        Predict
-      </h3>
+    <StepFrame bar={bar}>
       <p className="note">
         Set up like this … Answer the lines that this test tells. What it cannot tell, leave alone.
       </p>
@@ -67,14 +79,6 @@ export function ChooseLines(props: Props) {
         ))}
       </ol>
       <WordsUsed texts={[...lines, ...figures].map(({ text }) => text)} />
-      <div className="well stack thumb">
-        <h4>
-          {chosen} of {lines.length} chosen. How sure locks, and your set-up acts.
-        </h4>
-        <SureKeys isReady={isReady && fits} lines={chosenLines} onLock={onLock} />
-        {isReady ? null : <p className="note">A line and every figure first.</p>}
-        {fits ? null : <p className="note">{UNFIT}</p>}
-      </div>
-    </div>
+    </StepFrame>
   );
 }

@@ -7,18 +7,29 @@ import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import { answerText } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
 import type { Asking } from './Predict.tsx';
-import { SUBJECT_WORDS, UNFIT } from './Predict.tsx';
+import { SUBJECT_WORDS } from './Predict.tsx';
+import { StepFrame } from './StepFrame.tsx';
 
 interface Props extends Asking {
   readonly onLock: () => void;
 }
 
-export function Given({ heading, lines, figures, fits, onLock }: Props) {
+export function Given({ lines, figures, onLock, onBack }: Props) {
+  const bar = (
+    <>
+      <p className="bar-line">This locks, and your set-up acts.</p>
+      <div className="bar-acts">
+        <button type="button" onClick={onBack}>
+          Back
+        </button>
+        <button type="button" className="main" onClick={onLock}>
+          Lock
+        </button>
+      </div>
+    </>
+  );
   return (
-    <div className="stack second-step">
-      <h3 ref={heading} tabIndex={-1}>
-        Predict
-      </h3>
+    <StepFrame bar={bar}>
       <p className="note">Set up like this … Filled in for you: what is right of a correct one.</p>
       <ol className="statement-list given" aria-label="Lines, filled in">
         {lines.map((line) => (
@@ -42,14 +53,6 @@ export function Given({ heading, lines, figures, fits, onLock }: Props) {
         ))}
       </ol>
       <WordsUsed texts={[...lines, ...figures].map(({ text }) => text)} />
-      <div className="well stack thumb">
-        <div className="acts apart">
-          <button type="button" className="main" disabled={!fits} onClick={onLock}>
-            Lock
-          </button>
-          <span className="note">{fits ? 'This locks, and your set-up acts.' : UNFIT}</span>
-        </div>
-      </div>
-    </div>
+    </StepFrame>
   );
 }

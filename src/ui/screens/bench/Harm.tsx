@@ -1,6 +1,7 @@
 /** After an act that would do harm on site: a plain record on a full sheet, and one way on. */
 import { useEffect, useRef } from 'react';
 import type { UnsafeAct } from '../../../bench/unsafe.ts';
+import { unsafeInWords } from '../../../words/unsafeActs.ts';
 import type { Happened } from '../../flow/bench.ts';
 import { benchTime } from '../../words/figures.ts';
 import { operationText } from '../../words/trade.ts';
@@ -34,7 +35,7 @@ export function Harm({ acts, happened, onMakeSafe }: Props) {
             {fuse ? ' The instrument’s fuse opened.' : ''}
           </p>
         )}
-        {acts.map(({ id, act, why }) => (
+        {acts.map(unsafeInWords).map(({ id, act, why }) => (
           <div key={id}>
             <p>
               <strong>{capital(act)}.</strong>

@@ -3,13 +3,18 @@ import { memo, useState } from 'react';
 import { rungOf } from '../../../attempt/rung.ts';
 import { sheetLines } from '../../../scenario/words.ts';
 import { editionNamed } from '../../../verification/rules/rules.ts';
+import { DESK, useMatches } from '../../drawing/useMatches.ts';
 import type { Bench } from '../../flow/bench.ts';
-import { Cautions } from '../../parts/Cautions.tsx';
+import { CAUTION_LINE, Cautions } from '../../parts/Cautions.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
+import { FootLinks } from '../../parts/Foot.tsx';
+import { HandedOverSheet } from '../../parts/HandedOverSheet.tsx';
 import { NotKept } from '../../parts/NotKept.tsx';
+import { Papers } from '../../parts/Papers.tsx';
 import { SheetLines } from '../../parts/SheetLines.tsx';
 import { RUNG_NAMES } from '../../words/rungs.ts';
 import { unitLine } from '../offered.ts';
+import { YourTests } from './Tests.tsx';
 
 interface Props {
   readonly bench: Bench;
@@ -18,14 +23,20 @@ interface Props {
 }
 
 export const Head = memo(function Head({ bench, keepFailed, onStop }: Props) {
-  const [shown, setShown] = useState<'cautions' | 'sheet' | null>(null);
+  const [shown, setShown] = useState<'cautions' | 'sheet' | 'papers' | null>(null);
   const { scenario, papers, attempt } = bench.run;
+  const isDesk = useMatches(DESK);
   return (
     <header className="head">
+      <a href="#/" className="head-back">
+        Jobs
+      </a>
       <div className="head-title">
         <h1>{scenario.title}</h1>
         <p>
-          {unitLine(scenario)} · {editionNamed(scenario.rules)} ·{' '}
+          <span className="head-more">
+            {unitLine(scenario)} · {editionNamed(scenario.rules)} ·{' '}
+          </span>
           {RUNG_NAMES[rungOf(scenario.support, attempt)]} · <strong>training only</strong>
         </p>
       </div>
@@ -36,6 +47,9 @@ export const Head = memo(function Head({ bench, keepFailed, onStop }: Props) {
         <button type="button" onClick={() => setShown('sheet')}>
           Unit’s sheet
         </button>
+        <button type="button" onClick={() => setShown('papers')}>
+          Papers
+        </button>
         {onStop === undefined ? null : (
           <button type="button" className="strong" onClick={onStop} aria-haspopup="dialog">
             Stop…
@@ -44,6 +58,23 @@ export const Head = memo(function Head({ bench, keepFailed, onStop }: Props) {
       </div>
       {keepFailed ? <NotKept attempt={attempt} /> : null}
       {shown === 'cautions' ? <Cautions rules={scenario.rules} onClose={() => setShown(null)} /> : null}
+      {shown === 'papers' ? (
+        <Dialog title="Papers and your tests" closeWith="Back" onClose={() => setShown(null)}>
+          <div className="wide-stack">
+            <p className="note prose">{CAUTION_LINE}</p>
+            <Papers scenario={scenario} papers={papers} />
+            <section className="stack" aria-labelledby="extract-heading">
+              <h3 id="extract-heading">Unit’s sheet</h3>
+              <SheetLines lines={sheetLines(papers)} />
+            </section>
+            <HandedOverSheet handedOver={bench.run.handedOver} />
+            {isDesk ? null : <YourTests bench={bench} />}
+          </div>
+          <div className="foot">
+            <FootLinks />
+          </div>
+        </Dialog>
+      ) : null}
       {shown === 'sheet' ? (
         <Dialog title="Unit’s sheet" closeWith="Back" onClose={() => setShown(null)}>
           <p className="note">The maker’s extract.</p>

@@ -1,10 +1,9 @@
 /**
- * Step four of a test, open with step three: each line by what the unit did: it did, it did not, or not shown; each limit
- * against the value that was written down. The line that is judged last ends the test, unless something is still to be written
- * down or to be thought over; then its button does. Whether it is right is told afterwards, or in the debrief.
+ * Step four of a test: each line by what the unit did: it did, it did not, or not shown; each limit against the value
+ * that was written down. Any can be changed, and more can be read, until the test is finished by its button. Whether it is
+ * right is told afterwards, or in the debrief.
  */
 
-import type { FormEvent } from 'react';
 import { useState } from 'react';
 import type { EntryOf, Judged, LimitJudged } from '../../../attempt/attempt.ts';
 import { JUDGEMENTS, LIMIT_JUDGEMENTS } from '../../../attempt/attempt.ts';
@@ -18,8 +17,9 @@ import { useKept } from '../../flow/useKept.ts';
 import { Keys } from '../../parts/Keys.tsx';
 import { answerText, JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 import { readingTitle } from '../../words/trade.ts';
-import { recordOf, recordText } from '../observe/records.ts';
+import { recordOf, recordText } from '../measure/records.ts';
 import { OWN_WORDS } from './Predict.tsx';
+import { StepFrame } from './StepFrame.tsx';
 
 /** A limit and the reading that it is held against. */
 type LimitLine = Pick<TruthOfLimit, 'limit' | 'reading'>;
@@ -42,6 +42,8 @@ interface Props {
   readonly unwritten: number;
   /** What was judged before, to be judged once more. */
   readonly before?: EntryOf<'judgement'> | undefined;
+  /** To the readings; of what is judged once more, away from it. */
+  readonly onBack: () => void;
   readonly onJudged: (judgement: Judgement) => void;
 }
 
@@ -57,7 +59,8 @@ const wordsOf = (before: EntryOf<'judgement'> | undefined): Words => ({
   ),
 });
 
-export function Judge({ run, test, lines, limits, prediction, unwritten, before, onJudged }: Props) {
+export function Judge(props: Props) {
+  const { run, test, lines, limits, prediction, unwritten, before, onBack, onJudged } = props;
   const [judged, setJudged] = useKept<Words['lines']>('judged', () => wordsOf(before).lines, JUDGEMENTS);
   const [limitJudged, setLimitJudged] = useKept<Words['limits']>(
     'limits judged',
@@ -70,7 +73,6 @@ export function Judge({ run, test, lines, limits, prediction, unwritten, before,
     limits.filter((limit) => words.limits[keyOf(limit)] === undefined).length;
   const now: Words = { lines: judged, limits: limitJudged };
   const left = leftOf(now);
-  const count = lines.length + limits.length;
   const saidOf = (id: string) => {
     const said = prediction?.lines.find((line) => line.id === id)?.answer;
     return said === undefined ? 'nothing' : answerText(said);
@@ -86,25 +88,37 @@ export function Judge({ run, test, lines, limits, prediction, unwritten, before,
         return word === undefined ? [] : [{ id: limit.limit.id, reading: limit.reading, judged: word }];
       }),
     });
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
+  const finish = () => {
     setTried(true);
     if (left === 0) judge(now);
   };
-  const take = (change: Partial<Words>, isPressed: boolean) => {
-    const next = { ...now, ...change };
-    setJudged(next.lines);
-    setLimitJudged(next.limits);
-    if (isPressed && left > 0 && leftOf(next) === 0 && unwritten === 0) judge(next);
-  };
+  const isOnceMore = before !== undefined;
+  const bar = (
+    <>
+      {tried && left > 0 ? (
+        <p className="bar-line error" role="alert">
+          <strong>Not yet.</strong>
+          {left === 1 ? 'One line is' : `${left} lines are`} not judged.
+        </p>
+      ) : (
+        <p className="bar-line note">
+          {unwritten === 0
+            ? 'Any answer can be changed until Finish test.'
+            : `${unwritten} ${unwritten === 1 ? 'reading' : 'readings'} not written down.`}
+        </p>
+      )}
+      <div className="bar-acts">
+        <button type="button" onClick={onBack}>
+          {isOnceMore ? 'Leave it as it was judged' : 'Back to the readings'}
+        </button>
+        <button type="submit" className={left === 0 ? 'main' : 'unready'}>
+          Finish test{left === 0 ? '' : `: ${left} ${left === 1 ? 'line' : 'lines'} open`}
+        </button>
+      </div>
+    </>
+  );
   return (
-    <form className="stack second-step" onSubmit={submit} noValidate aria-label="Judge">
-      {before === undefined ? (
-        <div>
-          <h3>Judge</h3>
-          <p className="note">The line that you judge last ends the test; until then any can be changed.</p>
-        </div>
-      ) : null}
+    <StepFrame bar={bar} form={{ label: 'Judge', onSubmit: finish }}>
       <div>
         {lines.map(({ id, text, subject }) => (
           <div key={id} className="judge-line">
@@ -122,7 +136,7 @@ export function Judge({ run, test, lines, limits, prediction, unwritten, before,
               options={JUDGEMENTS}
               words={JUDGED_WORDS}
               value={judged[id] ?? null}
-              onChange={(word, isPressed) => take({ lines: { ...judged, [id]: word } }, isPressed)}
+              onChange={(word) => setJudged({ ...judged, [id]: word })}
             />
           </div>
         ))}
@@ -146,28 +160,12 @@ export function Judge({ run, test, lines, limits, prediction, unwritten, before,
                 options={LIMIT_JUDGEMENTS}
                 words={LIMIT_WORDS}
                 value={limitJudged[keyOf(line)] ?? null}
-                onChange={(word, isPressed) =>
-                  take({ limits: { ...limitJudged, [keyOf(line)]: word } }, isPressed)
-                }
+                onChange={(word) => setLimitJudged({ ...limitJudged, [keyOf(line)]: word })}
               />
             </div>
           );
         })}
       </div>
-      {tried && left > 0 ? (
-        <p className="error" role="alert">
-          <strong>Not yet.</strong>
-          {left === 1 ? 'One line is' : `${left} lines are`} not judged.
-        </p>
-      ) : null}
-      <div className="acts apart">
-        <button type="submit" className={left === 0 ? 'main' : ''}>
-          Judge {count} {count === 1 ? 'line' : 'lines'}
-        </button>
-        <span className="note">
-          {unwritten === 0 ? '' : `${unwritten} ${unwritten === 1 ? 'reading' : 'readings'} not written down`}
-        </span>
-      </div>
-    </form>
+    </StepFrame>
   );
 }

@@ -1,7 +1,8 @@
-/** What is known and how, and what was seen and heard last: the strip under the sheet, and its short form on a phone. */
-import { memo } from 'react';
+/** What is known in one line; unfolded, how it is known, and what was seen and heard last. */
+import { memo, useState } from 'react';
 import type { Bench } from '../../flow/bench.ts';
 import { knownOf, perceived, proofsOf, standInText, supplyText } from '../../flow/known.ts';
+import { Dialog } from '../../parts/Dialog.tsx';
 import { benchTime } from '../../words/figures.ts';
 
 const SHOWN = 7;
@@ -55,17 +56,21 @@ export const Known = memo(function Known({ bench }: { readonly bench: Bench }) {
 export const Status = memo(function Status({ bench }: { readonly bench: Bench }) {
   const { supply, origin } = proofsOf(bench);
   const dead = [supply, origin].find((proof) => proof?.isWhole);
+  const [isUnfolded, setUnfolded] = useState(false);
   return (
     <section className="status" aria-label="known now">
-      <span>
-        supply <strong>{supplyText(bench.position)}</strong>
-      </span>
-      <span>
-        stand-in <strong>{standInText(bench)}</strong>
-      </span>
-      <span>
-        <strong>{dead === undefined ? 'not proved dead' : `proved dead ${benchTime(dead.at)}`}</strong>
-      </span>
+      <p>
+        supply <strong>{supplyText(bench.position)}</strong> · stand-in <strong>{standInText(bench)}</strong>{' '}
+        · <strong>{dead === undefined ? 'not proved dead' : `proved dead ${benchTime(dead.at)}`}</strong>
+      </p>
+      <button type="button" className="plain" aria-haspopup="dialog" onClick={() => setUnfolded(true)}>
+        Unfold<span className="unseen"> what is known</span>
+      </button>
+      {isUnfolded ? (
+        <Dialog title="Known, and how" closeWith="Back" onClose={() => setUnfolded(false)}>
+          <Known bench={bench} />
+        </Dialog>
+      ) : null}
     </section>
   );
 });

@@ -1,9 +1,9 @@
 /**
- * Step two of a test, open with step one: one line at a time, should, should not or can't tell; figures typed; then
+ * Step two of a test: one line at a time, should, should not or can't tell; figures typed; then
  * how sure, which locks and acts. Keys 1 to 3 answer while the focus is in the list or on the answers.
  */
 
-import type { KeyboardEvent, Ref } from 'react';
+import type { KeyboardEvent } from 'react';
 import { useEffect, useRef, useState } from 'react';
 import type { Answer, Sure } from '../../../attempt/attempt.ts';
 import { ANSWERS } from '../../../attempt/attempt.ts';
@@ -14,22 +14,24 @@ import type { LessSure } from '../../flow/attemptMachine.ts';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import { answerText } from '../../words/answers.ts';
 import { FigureLine } from './FigureLine.tsx';
+import { StepFrame } from './StepFrame.tsx';
 import { SureKeys } from './SureKeys.tsx';
 
-export const UNFIT = 'A figure of the set-up does not fit.';
 /** Of what a correct one does. */
-export const SUBJECT_WORDS = { unit: 'a correct unit', circuit: 'a sound circuit' } as const;
+export const SUBJECT_WORDS = {
+  unit: 'a correct unit',
+  circuit: 'a sound circuit',
+  tester: 'a sound tester',
+} as const;
 /** Of what this one did: with a line's text a plain statement. */
-export const OWN_WORDS = { unit: 'The unit', circuit: 'The circuit' } as const;
+export const OWN_WORDS = { unit: 'The unit', circuit: 'The circuit', tester: 'The tester' } as const;
 
 /** What all ways of predicting have in common. */
 export interface Asking {
-  /** Where the step begins, for keys and for whoever listens. */
-  readonly heading: Ref<HTMLHeadingElement>;
   readonly lines: readonly InWords<Line>[];
   readonly figures: readonly InWords<Figure>[];
-  /** Whether the set-up fits, so that it can be locked. */
-  readonly fits: boolean;
+  /** To what was set up. */
+  readonly onBack: () => void;
 }
 
 interface Props extends Asking {
@@ -41,7 +43,7 @@ interface Props extends Asking {
 }
 
 export function Predict(props: Props) {
-  const { heading, lines, figures, fits, answers, typed, onAnswer, onFigure, onLock } = props;
+  const { lines, figures, answers, typed, onAnswer, onFigure, onLock, onBack } = props;
   const firstOpen = lines.findIndex(({ id }) => answers[id] === undefined);
   const [at, setAt] = useState(firstOpen < 0 ? lines.length : firstOpen);
   const place = useRef<HTMLLIElement>(null);
@@ -74,12 +76,53 @@ export function Predict(props: Props) {
   const complete =
     lines.every(({ id }) => answers[id] !== undefined) && figures.every(({ id }) => id in typed);
 
+  const back = (
+    <button
+      type="button"
+      className="plain"
+      onClick={() => (at === 0 ? onBack() : go(Math.min(at, lines.length) - 1))}
+    >
+      {at === 0 ? 'Back to the set-up' : 'Back a line'}
+    </button>
+  );
+  const bar =
+    line === undefined ? (
+      <>
+        <h4 ref={surePlace} tabIndex={-1} className="bar-line">
+          How sure are you of all of it? This locks, and your set-up acts.
+        </h4>
+        <SureKeys isReady={complete} lines={lines} onLock={onLock} />
+        <div className="bar-acts">
+          {back}
+          {complete ? null : <span className="note">Every line and figure is needed first.</span>}
+        </div>
+      </>
+    ) : (
+      <>
+        <fieldset>
+          <legend className="unseen">
+            {SUBJECT_WORDS[line.subject]} {line.text}
+          </legend>
+          <div className="answer-keys">
+            {ANSWERS.map((answer) => (
+              <button key={answer} type="button" onClick={() => say(answer)}>
+                {answerText(answer)}
+                {answer === 'cant-tell' ? <small>from this test</small> : null}
+              </button>
+            ))}
+          </div>
+        </fieldset>
+        <div className="bar-acts">
+          {back}
+          <span className="lettering">
+            line {at + 1} of {lines.length} · keys 1 to 3
+          </span>
+        </div>
+      </>
+    );
+
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: a shortcut beside the buttons, active only with the focus inside
-    <div className="stack second-step" onKeyDown={onKeyDown}>
-      <h3 ref={heading} tabIndex={-1}>
-        Predict
-      </h3>
+    <StepFrame bar={bar} onKeyDown={onKeyDown}>
       <p className="note">Set up like this …</p>
       <ol className="statement-list" aria-label="Lines to predict">
         {lines.map(({ id, text, subject }, i) => (
@@ -87,7 +130,7 @@ export function Predict(props: Props) {
             key={id}
             ref={i === at ? place : null}
             tabIndex={i === at ? -1 : undefined}
-            className={i === at ? 'now' : ''}
+            className={i === at ? 'now' : answers[id] === undefined ? 'to-come' : ''}
             aria-current={i === at ? 'true' : undefined}
           >
             <span>
@@ -113,43 +156,6 @@ export function Predict(props: Props) {
         ))}
       </ol>
       <WordsUsed texts={[...lines, ...figures].map(({ text }) => text)} />
-      <div className="well stack thumb">
-        {line === undefined ? (
-          <>
-            <h4 ref={surePlace} tabIndex={-1}>
-              How sure are you of all of it? This locks, and your set-up acts.
-            </h4>
-            <SureKeys isReady={complete && fits} lines={lines} onLock={onLock} />
-            {complete ? null : <p className="note">Every line and figure is needed first.</p>}
-            {fits ? null : <p className="note">{UNFIT}</p>}
-          </>
-        ) : (
-          <>
-            <p className="lettering">
-              line {at + 1} of {lines.length}; keys 1 to 3 · then: how sure, and it locks
-            </p>
-            <fieldset>
-              <legend>
-                <span className="note">{SUBJECT_WORDS[line.subject]} </span>
-                {line.text}
-              </legend>
-              <div className="answer-keys">
-                {ANSWERS.map((answer) => (
-                  <button key={answer} type="button" onClick={() => say(answer)}>
-                    {answerText(answer)}
-                    {answer === 'cant-tell' ? <small>from this test</small> : null}
-                  </button>
-                ))}
-              </div>
-            </fieldset>
-          </>
-        )}
-        {at === 0 ? null : (
-          <button type="button" className="plain" onClick={() => go(Math.min(at, lines.length) - 1)}>
-            Back a line
-          </button>
-        )}
-      </div>
-    </div>
+    </StepFrame>
   );
 }

@@ -2,18 +2,21 @@
  * Step one of a test: the position of things as a draft, carried over from where the trainee left them. It says what
  * differs from now and never what should; it acts at the lock.
  */
-import type { FormEvent } from 'react';
 import { useState } from 'react';
 import type { Line } from '../../../laws/conductors.ts';
 import type { UnitSheet } from '../../../unit/design.ts';
+import type { Hand } from '../../drawing/hands.ts';
+import { DESK, useMatches } from '../../drawing/useMatches.ts';
 import type { Draft } from '../../flow/attemptMachine.ts';
 import type { Position } from '../../flow/position.ts';
 import { Choice } from '../../parts/Choice.tsx';
+import { leaveField } from '../../parts/leaveField.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { typedNumber } from '../../words/figures.ts';
 import { LoadAndLeakage } from './LoadAndLeakage.tsx';
+import { StepFrame } from './StepFrame.tsx';
 import type { Row } from './setUpRows.ts';
-import { changesOf, INSIDE_ROWS, isAtRest, usualRows } from './setUpRows.ts';
+import { CHOICES_OF, changesOf, INSIDE_ROWS, isAtRest, usualRows } from './setUpRows.ts';
 
 const LONGEST_WAIT = 3600;
 
@@ -22,18 +25,21 @@ interface Props {
   readonly lines: readonly Line[];
   readonly now: Position;
   readonly draft: Draft;
+  /** The part of the bench that was touched on the drawing, with more positions than two. */
+  readonly hand: Hand | null;
+  readonly onHand: (hand: Hand | null) => void;
   readonly onDraft: (draft: Draft) => void;
-  /** Whether every figure fits: while one does not, nothing can be locked. */
-  readonly onFits: (fits: boolean) => void;
   readonly onPredict: () => void;
   readonly onLeave: () => void;
 }
 
-export function SetUp({ outlet, lines, now, draft, onDraft, onFits, onPredict, onLeave }: Props) {
+export function SetUp(props: Props) {
+  const { outlet, lines, now, draft, hand, onHand, onDraft, onPredict, onLeave } = props;
   const { position } = draft;
   const [wait, setWait] = useState(draft.wait === 0 ? '' : String(draft.wait));
   const [drawnFits, setDrawnFits] = useState(true);
   const [isOpen, setOpen] = useState(!isAtRest(position));
+  const [isListed, setListed] = useState(useMatches(DESK));
   const seconds = waitTyped(wait);
   const changes = changesOf(outlet, now, position);
   const row = (one: Row) => (
@@ -46,13 +52,62 @@ export function SetUp({ outlet, lines, now, draft, onDraft, onFits, onPredict, o
       onChange={(option) => onDraft({ ...draft, position: { ...position, ...one.sets(option, now) } })}
     />
   );
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
+  const fits = drawnFits && seconds !== null;
+  const predict = () => {
+    if (!fits) return;
+    leaveField();
     onPredict();
   };
+  const offered = hand === null ? undefined : CHOICES_OF[hand];
+  const bar =
+    offered === undefined ? (
+      <>
+        <p className="bar-line">
+          {changes.length === 0 ? (
+            'At the lock: everything stays as you left it.'
+          ) : (
+            <>
+              <strong>At the lock:</strong> {changes.join('; ')}. The rest stays.
+            </>
+          )}
+        </p>
+        <div className="bar-acts">
+          <button type="button" onClick={onLeave}>
+            Another test
+          </button>
+          <button type="submit" className="main" disabled={!fits}>
+            Predict
+          </button>
+        </div>
+      </>
+    ) : (
+      <>
+        <p className="bar-line">
+          <strong>{offered.label}, at the lock:</strong>
+        </p>
+        {/* biome-ignore lint/a11y/useSemanticElements: buttons that act are no set of fields */}
+        <div className="bar-choices" role="group" aria-label={offered.label}>
+          {offered.options.map(([option, text]) => (
+            <button
+              key={option}
+              type="button"
+              aria-pressed={offered.shows(position) === option}
+              onClick={() => {
+                onDraft({ ...draft, position: { ...position, ...offered.sets(option, now) } });
+                onHand(null);
+              }}
+            >
+              {text}
+            </button>
+          ))}
+          <button type="button" className="plain" onClick={() => onHand(null)}>
+            Close
+          </button>
+        </div>
+      </>
+    );
   return (
-    <form className="stack" onSubmit={submit} noValidate aria-label="Set up">
-      <div>{usualRows(outlet).map(row)}</div>
+    <StepFrame bar={bar} form={{ label: 'Set up', onSubmit: predict }}>
       <TextField
         className="in-row"
         label="then wait, s"
@@ -62,41 +117,34 @@ export function SetUp({ outlet, lines, now, draft, onDraft, onFits, onPredict, o
         onChange={(text) => {
           const typed = waitTyped(text);
           setWait(text);
-          onFits(drawnFits && typed !== null);
           if (typed !== null) onDraft({ ...draft, wait: typed });
         }}
       />
-      <details open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
-        <summary>
-          its CP, diode, PE, load and leakage
-          {isAtRest(position) ? null : <strong> set</strong>}
-        </summary>
-        <div>{INSIDE_ROWS.map(row)}</div>
-        <LoadAndLeakage
-          load={position.load}
-          leakage={position.leakage}
-          lines={lines}
-          onDrawn={(drawn) => {
-            setDrawnFits(drawn !== null);
-            onFits(drawn !== null && seconds !== null);
-            if (drawn !== null) onDraft({ ...draft, position: { ...position, ...drawn } });
-          }}
-        />
+      <details
+        open={isListed}
+        onToggle={({ target, currentTarget }) => target === currentTarget && setListed(currentTarget.open)}
+        className="set-up-rows"
+      >
+        <summary>All of it, in a list</summary>
+        {usualRows(outlet).map(row)}
+        <details open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
+          <summary>
+            its CP, diode, PE, load and leakage
+            {isAtRest(position) ? null : <strong> set</strong>}
+          </summary>
+          <div>{INSIDE_ROWS.map(row)}</div>
+          <LoadAndLeakage
+            load={position.load}
+            leakage={position.leakage}
+            lines={lines}
+            onDrawn={(drawn) => {
+              setDrawnFits(drawn !== null);
+              if (drawn !== null) onDraft({ ...draft, position: { ...position, ...drawn } });
+            }}
+          />
+        </details>
       </details>
-      <p className="note">
-        {changes.length === 0
-          ? 'As you left it.'
-          : `You changed: ${changes.join('; ')}. It is done when you lock, in the order in which it can be done.`}
-      </p>
-      <div className="acts apart">
-        <button type="submit" className="plain">
-          On to the lines
-        </button>
-        <button type="button" className="plain" onClick={onLeave}>
-          Another test
-        </button>
-      </div>
-    </form>
+    </StepFrame>
   );
 }
 

@@ -1,9 +1,8 @@
-/** The card of the test in hand: its name, its purpose, the four steps, and the step that is open. */
+/** The test in hand: its name, the four steps, and the one that is open. */
 
-import { useMemo, useRef, useState } from 'react';
+import { useMemo } from 'react';
 import type { Entry, EntryOf } from '../../../attempt/attempt.ts';
 import { linesToChooseFrom, testFigures, testLines } from '../../../attempt/lines.ts';
-import { entriesAbout } from '../../../attempt/run.ts';
 import type { Rung } from '../../../attempt/rung.ts';
 import { rungOf } from '../../../attempt/rung.ts';
 import { lastSitting } from '../../../attempt/sitting.ts';
@@ -12,13 +11,14 @@ import type { Scenario } from '../../../scenario/scenario.ts';
 import { linesOf } from '../../../site/site.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import { figureInWords, lineInWords, testPurpose, testTitle } from '../../../words/actions.ts';
+import type { Hand } from '../../drawing/hands.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
 import type { Step } from '../../parts/Steps.tsx';
 import { Steps } from '../../parts/Steps.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
-import { Observe } from '../observe/Observe.tsx';
-import { unwrittenSince } from '../observe/records.ts';
+import { MeasureStep } from '../measure/MeasureStep.tsx';
+import { unwrittenSince } from '../measure/records.ts';
 import { ChooseLines } from './ChooseLines.tsx';
 import { Given } from './Given.tsx';
 import { Judge } from './Judge.tsx';
@@ -32,53 +32,52 @@ interface Props {
   readonly send: AttemptActor['send'];
   readonly wall: () => number;
   readonly measuring: Measuring;
-  /** Where somebody is led through: to what comes after this test. */
-  readonly onNext: (() => void) | null;
+  /** The part of the bench whose positions the bar offers. */
+  readonly hand: Hand | null;
+  readonly onHand: (hand: Hand | null) => void;
+  /** What comes after this test, by its name. */
+  readonly next: { readonly name: string; readonly go: () => void };
 }
 
-const STEPS_OF = {
-  'setting up': ['Set up', 'Predict'],
-  observing: ['Observe', 'Judge'],
-  judging: ['Judge'],
-  told: [],
-} as const satisfies Record<string, readonly Step[]>;
-export type Stage = keyof typeof STEPS_OF;
-
-const HEADINGS: Readonly<Record<Stage, string>> = {
+const STEP_OF = {
   'setting up': 'Set up',
-  observing: 'Observe',
-  judging: 'Judge again',
-  told: 'What was true',
-};
+  predicting: 'Predict',
+  observing: 'Measure',
+  judging: 'Judge',
+  told: null,
+} as const satisfies Record<string, Step | null>;
+export type Stage = keyof typeof STEP_OF;
 
 export function TestCard(props: Props) {
   const { state, action } = props;
   const stage = stageOf(state);
+  const step = STEP_OF[stage];
   // Each step begins at its own heading.
   const heading = useFocus<HTMLHeadingElement>(stage);
   return (
-    <section className="test-card stack" aria-labelledby="test-heading">
-      <div>
-        <h2 id="test-heading">{testTitle(action.id)}</h2>
-        <p className="note">{testPurpose(action.id)}</p>
+    <section className="step" aria-labelledby="test-heading">
+      <div className="step-title">
+        <h2 id="test-heading" title={testPurpose(action.id)}>
+          {testTitle(action.id)}
+        </h2>
+        <h3 ref={heading} tabIndex={-1} className="unseen">
+          {step ?? 'What was true'}
+        </h3>
       </div>
-      <Steps open={STEPS_OF[stage]} />
-      <h3 ref={heading} tabIndex={-1}>
-        {HEADINGS[stage]}
-      </h3>
-      <OpenSteps {...props} />
+      <Steps open={step} />
+      <OpenStep {...props} />
     </section>
   );
 }
 
-/** The steps of the open test that a state shows. */
-export const stepsOf = (state: AttemptState): readonly Step[] =>
-  state.context.test === null ? [] : STEPS_OF[stageOf(state)];
+/** The step of the open test that a state shows. */
+export const stepOf = (state: AttemptState): Step | null =>
+  state.context.test === null ? null : STEP_OF[stageOf(state)];
 
 /** Behind a sheet (stopping, harm) the card stays at the step it was in. */
 export function stageOf({ context: { step } }: AttemptState): Stage {
   if (step === 'harmed') return 'observing';
-  return step in STEPS_OF ? (step as Stage) : 'setting up';
+  return step in STEP_OF ? (step as Stage) : 'setting up';
 }
 
 const linesOn = (rung: Rung, scenario: Scenario, action: TestAction) =>
@@ -86,114 +85,106 @@ const linesOn = (rung: Rung, scenario: Scenario, action: TestAction) =>
     lineInWords(action.id, line),
   );
 
-/** Every line in turn, or all of them to choose from. */
-const askedOn = (rung: Rung) => (rung === 3 ? ChooseLines : Predict);
-
-function OpenSteps(props: Props) {
-  const { state, action, onNext } = props;
+function OpenStep(props: Props) {
+  const { state, action, next, send } = props;
   const { bench, since } = state.context;
   switch (stageOf(state)) {
     case 'setting up':
-      return <BeforeLock key={action.id} {...props} />;
+      return <SetUpStep key={action.id} {...props} />;
+    case 'predicting':
+      return <PredictStep key={action.id} {...props} />;
     case 'observing':
-      return <AfterLock {...props} />;
+      return <MeasuringStep {...props} />;
     case 'judging':
-      return (
-        <div className="stack">
-          <JudgeStep {...props} before={entriesAbout(bench.run.attempt, 'judgement', action.id).at(-1)} />
-          <button type="button" className="plain" onClick={() => props.send({ type: 'back' })}>
-            Leave it as it was judged
-          </button>
-        </div>
-      );
+      return <JudgeStep {...props} />;
     case 'told':
       return (
         <Told
           run={bench.run}
           action={action}
           prediction={asPrediction(bench.run.attempt.entries[since])}
-          onNext={onNext}
+          onAgain={() => send({ type: 'choose', test: action.id })}
+          next={next}
         />
       );
   }
 }
 
-/** What is set and what is said: both open until the lock, so that either can be changed. */
-function BeforeLock({ state, action, send, wall }: Props) {
-  const { bench, draft, answers, figures } = state.context;
-  const { scenario, papers, attempt } = bench.run;
-  const rung = rungOf(scenario.support, attempt);
-  const [fits, setFits] = useState(true);
-  const heading = useRef<HTMLHeadingElement>(null);
-  const Asked = askedOn(rung);
-  const asking = {
-    heading,
-    fits,
-    lines: linesOn(rung, scenario, action),
-    figures: testFigures(scenario, action).map((figure) => figureInWords(action.id, figure)),
-  };
+/** What is set: it acts at the lock. */
+function SetUpStep({ state, send, hand, onHand }: Props) {
+  const { bench, draft } = state.context;
+  const { papers } = bench.run;
   return (
-    <div className="wide-stack">
-      <SetUp
-        outlet={papers.sheet.outlet}
-        lines={linesOf(papers.site)}
-        now={bench.position}
-        draft={draft}
-        onDraft={(next) => send({ type: 'draft', draft: next })}
-        onFits={setFits}
-        onPredict={() => heading.current?.focus()}
-        onLeave={() => send({ type: 'leave' })}
-      />
-      {rung === 1 ? (
-        <Given {...asking} onLock={() => send({ type: 'lock', sure: null, wall: wall() })} />
-      ) : (
-        <Asked
-          {...asking}
-          answers={answers}
-          typed={figures}
-          onAnswer={(id, answer) => send({ type: 'answer', id, answer })}
-          onFigure={(id, value) => send({ type: 'figure', id, value })}
-          onLock={(sure, lessSure) => send({ type: 'lock', sure, lessSure, wall: wall() })}
-        />
-      )}
-    </div>
+    <SetUp
+      outlet={papers.sheet.outlet}
+      lines={linesOf(papers.site)}
+      now={bench.position}
+      draft={draft}
+      hand={hand}
+      onHand={onHand}
+      onDraft={(next) => send({ type: 'draft', draft: next })}
+      onPredict={() => send({ type: 'predict' })}
+      onLeave={() => send({ type: 'leave' })}
+    />
   );
 }
 
-/** What is read and how it is judged: both open until the last line is judged. */
-function AfterLock(props: Props) {
-  const { state, action, send, wall, measuring } = props;
+/** What is said of a correct unit; until the lock it can be taken back, and the set-up too. */
+function PredictStep({ state, action, send, wall }: Props) {
+  const { bench, answers, figures } = state.context;
+  const { scenario, attempt } = bench.run;
+  const rung = rungOf(scenario.support, attempt);
+  const asking = {
+    lines: linesOn(rung, scenario, action),
+    figures: testFigures(scenario, action).map((figure) => figureInWords(action.id, figure)),
+    onBack: () => send({ type: 'back' }),
+  };
+  if (rung === 1)
+    return <Given {...asking} onLock={() => send({ type: 'lock', sure: null, wall: wall() })} />;
+  const Asked = rung === 3 ? ChooseLines : Predict;
+  return (
+    <Asked
+      {...asking}
+      answers={answers}
+      typed={figures}
+      onAnswer={(id, answer) => send({ type: 'answer', id, answer })}
+      onFigure={(id, value) => send({ type: 'figure', id, value })}
+      onLock={(sure, lessSure) => send({ type: 'lock', sure, lessSure, wall: wall() })}
+    />
+  );
+}
+
+function MeasuringStep({ state, action, send, wall, measuring }: Props) {
   const { bench, since, failed } = state.context;
   const { scenario, papers, attempt } = bench.run;
   const rung = rungOf(scenario.support, attempt);
   return (
-    <div className="wide-stack">
-      <Observe
-        bench={bench}
-        papers={papers}
-        test={action.id}
-        since={since}
-        prediction={asPrediction(attempt.entries[since])}
-        lines={linesOn(rung, scenario, action)}
-        tellsWhy={rung < 4}
-        failed={failed}
-        measuring={measuring}
-        onDo={(operation) => send({ type: 'do', operation, wall: wall() })}
-        onNote={(note) => send({ type: 'note', note, wall: wall() })}
-      />
-      <JudgeStep {...props} />
-    </div>
+    <MeasureStep
+      bench={bench}
+      papers={papers}
+      test={action.id}
+      stage={action.stage}
+      since={since}
+      prediction={asPrediction(attempt.entries[since])}
+      lines={linesOn(rung, scenario, action)}
+      tellsWhy={rung < 4}
+      failed={failed}
+      measuring={measuring}
+      onDo={(operation) => send({ type: 'do', operation, wall: wall() })}
+      onNote={(note) => send({ type: 'note', note, wall: wall() })}
+      onJudge={() => send({ type: 'judge' })}
+    />
   );
 }
 
-interface JudgeProps extends Props {
-  readonly before?: EntryOf<'judgement'> | undefined;
-}
-
-function JudgeStep({ state, action, send, wall, before }: JudgeProps) {
+function JudgeStep({ state, action, send, wall }: Props) {
   const { bench, since } = state.context;
   const { run } = bench;
   const limits = useMemo(() => limitsOf(run, action, lastSitting(run, action.id)), [run, action]);
+  const before = run.attempt.entries.findLast(
+    (entry, i): entry is EntryOf<'judgement'> =>
+      entry.kind === 'judgement' && entry.test === action.id && i > since,
+  );
   return (
     <Judge
       run={run}
@@ -205,6 +196,7 @@ function JudgeStep({ state, action, send, wall, before }: JudgeProps) {
       prediction={asPrediction(run.attempt.entries[since])}
       unwritten={unwrittenSince(bench, action.id, since)}
       before={before}
+      onBack={() => send({ type: 'back' })}
       onJudged={(judgement) =>
         send({ type: 'judged', note: { kind: 'judgement', test: action.id, ...judgement }, wall: wall() })
       }

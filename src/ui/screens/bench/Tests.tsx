@@ -10,7 +10,7 @@ import type { Bench } from '../../flow/bench.ts';
 import { JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 import { benchTime } from '../../words/figures.ts';
 import { operationText } from '../../words/trade.ts';
-import { recordText } from '../observe/records.ts';
+import { recordText } from '../measure/records.ts';
 
 interface Row {
   readonly at: number;
@@ -126,35 +126,13 @@ interface ChooseProps {
   readonly next: string | null;
   readonly isInOrder: boolean;
   readonly onChoose: (id: string) => void;
-  readonly onPutRight: () => void;
-  readonly onConclude: () => void;
 }
 
-export const ChooseTest = memo(function ChooseTest({
-  actions,
-  next,
-  isInOrder,
-  onChoose,
-  onPutRight,
-  onConclude,
-}: ChooseProps) {
-  return (
-    <div className="wide-stack">
-      {isInOrder ? (
-        <InOrder actions={actions} next={next} onChoose={onChoose} />
-      ) : (
-        <ByStage actions={actions} onChoose={onChoose} />
-      )}
-      <div className="acts apart">
-        <span className="note">Any order; nothing stops a wrong choice.</span>
-        <button type="button" onClick={onPutRight} aria-haspopup="dialog">
-          Put something right…
-        </button>
-        <button type="button" onClick={onConclude}>
-          Conclude…
-        </button>
-      </div>
-    </div>
+export const ChooseTest = memo(function ChooseTest({ actions, next, isInOrder, onChoose }: ChooseProps) {
+  return isInOrder ? (
+    <InOrder actions={actions} next={next} onChoose={onChoose} />
+  ) : (
+    <ByStage actions={actions} onChoose={onChoose} />
   );
 });
 

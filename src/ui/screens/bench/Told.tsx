@@ -1,8 +1,7 @@
 /** In practice, after the judgement: every line and limit of this test with truth, reason and source. */
 
 import type { EntryOf } from '../../../attempt/attempt.ts';
-import { isLeftAlone } from '../../../attempt/debrief.ts';
-import { isRightFigure, testFigures } from '../../../attempt/lines.ts';
+import { isLeftAlone, isRightFigure, testFigures } from '../../../attempt/lines.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import { lastSitting } from '../../../attempt/sitting.ts';
@@ -11,31 +10,49 @@ import { sourceText } from '../../../verification/sources.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import { figureInWords, limitSum, limitText, lineInWords, testTitle } from '../../../words/actions.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
-import { judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
+import { isAsSaid, judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
 import { answerText } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
-import { recordOf, recordText } from '../observe/records.ts';
+import { recordOf, recordText } from '../measure/records.ts';
 import { OWN_WORDS } from './Predict.tsx';
+import { StepFrame } from './StepFrame.tsx';
 
 interface Props {
   readonly run: Run;
   readonly action: TestAction;
   readonly prediction: EntryOf<'prediction'> | undefined;
-  /** Where somebody is led on; else the choice of a test stands below. */
-  readonly onNext: (() => void) | null;
+  /** The same test once more, set up as it was; the first prediction counts. */
+  readonly onAgain: () => void;
+  readonly next: { readonly name: string; readonly go: () => void };
 }
 
-export function Told({ run, action, prediction, onNext }: Props) {
-  return (
-    <div className="stack">
-      <p className="note">Judged against what you wrote down.</p>
-      <TruthLines lines={toldLines(run, action, prediction)} />
-      {onNext === null ? null : (
-        <button type="button" className="main" onClick={onNext}>
-          Next test
-        </button>
-      )}
+export function Told({ run, action, prediction, onAgain, next }: Props) {
+  const lines = toldLines(run, action, prediction);
+  const wrong = lines.filter((line) => !isAsSaid(line)).length;
+  const bar = (
+    <div className="bar-acts">
+      <button type="button" onClick={onAgain}>
+        Try this test again
+      </button>
+      <button type="button" className="main" onClick={next.go}>
+        {next.name}
+      </button>
     </div>
+  );
+  return (
+    <StepFrame bar={bar} reads="Lines of this test">
+      <p>
+        <strong>
+          {wrong === 0
+            ? 'Every line is right.'
+            : wrong === 1
+              ? 'One line is not as you said.'
+              : `${wrong} lines are not as you said.`}
+        </strong>{' '}
+        <span className="note">Judged against what you wrote down.</span>
+      </p>
+      <TruthLines lines={lines} foldsRight />
+    </StepFrame>
   );
 }
 

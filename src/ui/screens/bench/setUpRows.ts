@@ -1,6 +1,7 @@
 /** What can be set up beforehand by a list: labels and options, what each shows of a position and what it changes. */
 import { CABLE_CODINGS } from '../../../laws/proximity.ts';
 import type { UnitSheet } from '../../../unit/design.ts';
+import type { Hand } from '../../drawing/hands.ts';
 import { MAIN_WORDS, SUPPLY_WORDS } from '../../flow/known.ts';
 import type { Position } from '../../flow/position.ts';
 import { isAlike, MAIN_POSITIONS, SUPPLY_POSITIONS } from '../../flow/position.ts';
@@ -104,9 +105,35 @@ const CODING: Row = {
   sets: (option) => ({ coding: CABLE_CODINGS.find((amps) => String(amps) === option) ?? null }),
 };
 
+const [CIRCUIT, MAIN, COVER, CONDUCTORS] = PLACES_OF_SITE.map(ofField) as [Row, Row, Row, Row];
+
+/** What a hand on the drawing chooses among, where there are more positions than two. */
+export const CHOICES_OF: Readonly<Partial<Record<Hand, Row>>> = {
+  circuit: CIRCUIT,
+  'main-switch': MAIN,
+  request: STAND_IN,
+};
+
+/** What a touch changes where there are two positions; nothing where there are more. */
+export function otherPosition(hand: Hand, position: Position, now: Position): Partial<Position> {
+  switch (hand) {
+    case 'cover':
+      return COVER.sets(position.cover === 'open' ? 'closed' : 'open', now);
+    case 'conductors':
+      return CONDUCTORS.sets(position.unit === 'connected' ? 'taken off' : 'connected', now);
+    case 'plug':
+      return STAND_IN.sets(position.plugged ? UNPLUGGED : position.state === 'A' ? 'B' : position.state, now);
+    default:
+      return {};
+  }
+}
+
 /** What is set on most visits, in the order in which it is shown. */
 export const usualRows = (outlet: UnitSheet['outlet']): readonly Row[] => [
-  ...PLACES_OF_SITE.map(ofField),
+  CIRCUIT,
+  MAIN,
+  COVER,
+  CONDUCTORS,
   STAND_IN,
   ...(outlet === 'socket' ? [CODING] : []),
 ];

@@ -5,6 +5,7 @@ import type { Stage } from './TestCard.tsx';
 
 const WORDS: Readonly<Record<Exclude<Stage, 'observing'>, string>> = {
   'setting up': 'set up, not locked',
+  predicting: 'set up, not locked',
   judging: 'judged',
   told: 'judged',
 };

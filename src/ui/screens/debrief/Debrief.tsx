@@ -1,40 +1,49 @@
 /**
- * The debrief: was the verdict right, the gates, marks by part, what was sure and wrong, one goal; below it every
- * line with truth, reason and source, the cause, and the log. All of it is recomputed from the log.
+ * The debrief. Its first screen: was the verdict right, the gates, what mattered most, one goal, and what to do next.
+ * Folded below it marks by part, what was sure and wrong, the replay beside the correct twin, the cause, every line with
+ * truth, reason and source, and the log. All of it is recomputed from the log.
  */
 
-import { useCallback, useMemo } from 'react';
+import { useCallback, useContext, useMemo, useState } from 'react';
+import { flushSync } from 'react-dom';
 import type { Debrief as Told } from '../../../attempt/debrief.ts';
-import { debriefing, goalTests } from '../../../attempt/debrief.ts';
+import { debriefing } from '../../../attempt/debrief.ts';
 import { eliminating, seekingUndone } from '../../../attempt/elimination.ts';
+import { mattered, testsOf } from '../../../attempt/mattered.ts';
 import { rungOf } from '../../../attempt/rung.ts';
 import { tellingStep, timelineOf } from '../../../attempt/timeline.ts';
 import type { Lockstep, Progress } from '../../../attempt/twin.ts';
 import { followingLog } from '../../../attempt/twin.ts';
 import { stopWhy, testTitle } from '../../../words/actions.ts';
-import { goalText } from '../../../words/goal.ts';
+import { unsafeActText } from '../../../words/unsafeActs.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { makingBench } from '../../flow/bench.ts';
+import { BesideAttempt } from '../../flow/keptBeside.ts';
 import type { Sliced } from '../../flow/useSliced.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { EditionNote } from '../../parts/EditionNote.tsx';
 import { ExportButton } from '../../parts/ExportButton.tsx';
 import { Foot } from '../../parts/Foot.tsx';
 import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
-import { HandIn } from '../../parts/HandIn.tsx';
+import { HandIn, isDue } from '../../parts/HandIn.tsx';
 import { NotKept } from '../../parts/NotKept.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
 import { verdictTitle } from '../../words/answers.ts';
+import { goalText, reasonOf, TRUTH_WORDS } from '../../words/mattered.ts';
 import { RUNG_NAMES } from '../../words/rungs.ts';
 import { unitLine } from '../offered.ts';
 import { DebriefTests } from './DebriefTests.tsx';
+import { Fold, isRoomy, OpenedFold } from './Fold.tsx';
 import { Log } from './Log.tsx';
-import { MarkedBy } from './MarkedBy.tsx';
-import { Marks } from './Marks.tsx';
+import { Doubts, MarkedBy } from './MarkedBy.tsx';
+import { Marks, wholeOf } from './Marks.tsx';
+import { NextForYou } from './NextForYou.tsx';
 import { pageTitleOf, usePageTitle } from './pageTitle.ts';
+import { printFullRecord } from './printing.ts';
 import { Repeated } from './Repeated.tsx';
 import { Replay } from './Replay.tsx';
 import { SureAndWrong } from './SureAndWrong.tsx';
+import { TestsInLines } from './TestsInLines.tsx';
 import { Truth } from './Truth.tsx';
 import { useStepping } from './useStepping.ts';
 
@@ -98,12 +107,18 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
   const wrongSteps = (timeline?.tests ?? [])
     .filter(({ wrong }) => wrong.length > 0)
     .flatMap(({ test }) => stepOf(test) ?? []);
+  const [isReplayOpen, setReplayOpen] = useState(isRoomy);
   const show = (test: string) => {
     stepping.go(stepOf(test) ?? 0);
+    flushSync(() => setReplayOpen(true));
     const replay = document.getElementById('replay-heading');
     replay?.scrollIntoView({ block: 'nearest' });
     replay?.focus({ preventScroll: true });
   };
+  const reasons = useMemo(() => mattered(told), [told]);
+  const beside = useContext(BesideAttempt);
+  // Where it was at first: what comes of handing in is said there.
+  const [handInFirst] = useState(() => isDue(told, beside));
   const heading = useFocus<HTMLHeadingElement>();
   usePageTitle(useMemo(() => pageTitleOf(told), [told]));
   return (
@@ -116,28 +131,43 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
             <strong>training only</strong>
           </p>
         </div>
-        <div className="head-acts">
-          <button type="button" onClick={() => window.print()}>
-            Print
-          </button>
-          <ExportButton attempt={{ ...attempt, marks: told.marks }} />
-          <button
-            type="button"
-            className="main"
-            onClick={() => onAgain(() => makingBench(scenario, attempt.scenario, attempt))}
-          >
-            Practise this again
-          </button>
-        </div>
-        <HandIn told={told} />
+        {handInFirst ? <HandIn told={told} /> : null}
         {keepFailed ? <NotKept attempt={attempt} /> : null}
       </header>
       <main className="columns debrief">
         <div className="wide-stack">
-          <section className="stack" aria-labelledby="verdict-heading">
-            <h2 id="verdict-heading" className="result" ref={heading} tabIndex={-1}>
-              {verdictText(told)}
-            </h2>
+          <div className="debrief-first">
+            <section aria-labelledby="verdict-heading">
+              <h2 id="verdict-heading" className="result" ref={heading} tabIndex={-1}>
+                {verdictText(told)}
+              </h2>
+              <p>
+                <strong>Gates: {gatesText(told)}</strong> {told.marks.total} of {wholeOf(told.marks)}
+                {told.marks.passed === null ? '' : told.marks.passed ? ': passed' : ': not yet'}.
+              </p>
+            </section>
+            <section aria-labelledby="mattered-heading">
+              <h2 id="mattered-heading">What mattered most</h2>
+              {reasons.length === 0 ? <p>Nothing that counts was wrong.</p> : null}
+              <ol className="mattered">
+                {reasons
+                  .slice(0, MOST_REASONS)
+                  .map((one) => reasonOf(one, told))
+                  .map(({ test, text }) => (
+                    <li key={`${test} ${text}`}>
+                      {test === null ? null : <strong>{test}. </strong>}
+                      {text}
+                    </li>
+                  ))}
+              </ol>
+            </section>
+            <section aria-labelledby="goal-heading">
+              <h2 id="goal-heading">One goal for next time</h2>
+              <GoalKeeper suggested={goalText(reasons[0] ?? null)} tests={testsOf(reasons[0] ?? null)} />
+            </section>
+          </div>
+          <Doubts told={told} />
+          <Fold id="marks-heading" title="Marks by part" inSummary>
             <Gates told={told} />
             <Marks marks={told.marks} given={told.given} />
             <MarkedBy told={told} />
@@ -145,73 +175,100 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
             <p className="note">
               One scenario is practice: a grade needs about ten. Marks are recomputed from the log.
             </p>
-          </section>
+          </Fold>
           <SureAndWrong
             told={told}
             timeline={timeline}
             shown={lockstep?.steps[stepping.step]?.test ?? null}
             onShow={show}
           />
-          <section className="stack" aria-labelledby="goal-heading">
-            <h2 id="goal-heading">One goal for next time</h2>
-            <GoalKeeper suggested={goalText(told.goal)} tests={goalTests(told.goal)} />
+          <section className="stack not-printed" aria-labelledby="files-heading">
+            <h2 id="files-heading">On paper, and as a file</h2>
+            <div className="acts">
+              <button type="button" onClick={() => window.print()}>
+                Print the summary
+              </button>
+              <button type="button" onClick={printFullRecord}>
+                Print the full record
+              </button>
+              <ExportButton attempt={{ ...attempt, marks: told.marks }} />
+            </div>
+            {handInFirst ? null : <HandIn told={told} />}
           </section>
+          <TestsInLines told={told} />
         </div>
         <div className="wide-stack">
-          {lockstep === null || timeline === null ? (
-            <Following following={following} />
-          ) : (
-            <Replay
-              told={told}
-              lockstep={lockstep}
-              timeline={timeline}
-              elimination={elimination}
-              undone={undone.result}
-              stepping={stepping}
-              wrongSteps={wrongSteps}
-            />
-          )}
+          <OpenedFold
+            id="replay-heading"
+            title="Step by step, beside the correct twin"
+            isOpen={isReplayOpen}
+            onToggle={setReplayOpen}
+          >
+            {lockstep === null || timeline === null ? (
+              <Following following={following} />
+            ) : (
+              <Replay
+                told={told}
+                lockstep={lockstep}
+                timeline={timeline}
+                elimination={elimination}
+                undone={undone.result}
+                stepping={stepping}
+                wrongSteps={wrongSteps}
+              />
+            )}
+          </OpenedFold>
           <Truth told={told} />
           <Repeated told={told} />
           <DebriefTests told={told} />
           <Log attempt={attempt} />
         </div>
       </main>
+      <NextForYou
+        next={reasons.length === 0 ? ANOTHER : null}
+        isMain={!handInFirst}
+        onAgain={() => onAgain(() => makingBench(scenario, attempt.scenario, attempt))}
+      />
       <Foot />
     </>
   );
 }
 
+/** More than three are not kept in mind; the rest stands below. */
+const MOST_REASONS = 3;
+
+const ANOTHER = {
+  title: 'Choose another job',
+  why: 'Nothing that counts was wrong: go on to a unit that you have not seen.',
+  href: '#/',
+};
+
 function Following({ following }: { readonly following: Sliced<Progress, Lockstep> }) {
   const { progress, failed } = following;
   return (
     // Its place is kept, so that nothing below moves in sight when it comes.
-    <section className={`stack${failed === null ? ' marking' : ''}`} aria-labelledby="replay-heading">
-      <h2 id="replay-heading" tabIndex={-1}>
-        Step by step, beside the correct twin
-      </h2>
+    <div className={failed === null ? 'marking' : ''}>
       <p className="note">
         {failed === null
           ? `Replaying on this unit and on its correct twin${progress === null ? ' …' : `: operation ${progress.done} of ${progress.of}`}`
           : `The log cannot be replayed: ${failed}. All else stands.`}
       </p>
-    </section>
+    </div>
   );
 }
 
 const verdictText = ({ verdict: { said, right } }: Told): string =>
   said === null ? 'No verdict.' : `“${verdictTitle(said)}”: ${right ? 'right' : 'not right'}.`;
 
-const TRUTH_WORDS = {
-  sound: 'finds nothing broken here and finishes: fit for service.',
-  'not sound': 'finds something broken here: not fit for service.',
-  'could not finish': 'cannot tell with the tests that are allowed here: could not finish.',
-} as const;
+function gatesText({ marks }: Told): string {
+  const { critical, verdict } = marks.gates;
+  if (critical.length === 0 && verdict) return 'both met.';
+  return verdict && critical.every(({ setAside }) => setAside !== null) ? 'set aside.' : 'not yet.';
+}
 
 function Gates({ told }: { readonly told: Told }) {
   const { critical, verdict } = told.marks.gates;
-  const names = [...new Set(critical.map(({ act }) => act))];
-  const isSetAside = verdict && critical.every(({ setAside }) => setAside !== null);
+  const names = [...new Set(critical.map(({ id }) => unsafeActText(id)))];
   return (
     <>
       <p>
@@ -219,9 +276,6 @@ function Gates({ told }: { readonly told: Told }) {
         {TRUTH_WORDS[told.verdict.truth]}
       </p>
       <p>
-        <strong>
-          Gates: {names.length === 0 && verdict ? 'both met.' : isSetAside ? 'set aside.' : 'not yet.'}
-        </strong>{' '}
         {names.length === 0 ? 'No critical act. ' : `Critical: ${names.join('; ')}. `}
         {verdict
           ? 'No dangerous unit accepted.'

@@ -17,12 +17,12 @@ import { isAsSaid, judgedPair, limitPair, TruthLines, whyText } from '../../part
 import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
 import { OWN_WORDS } from '../bench/Predict.tsx';
-import { recordOf, recordText } from '../observe/records.ts';
+import { recordOf, recordText } from '../measure/records.ts';
+import { Fold } from './Fold.tsx';
 
 export const DebriefTests = memo(function DebriefTests({ told }: { readonly told: Debrief }) {
   return (
-    <section aria-labelledby="lines-heading">
-      <h2 id="lines-heading">Test by test</h2>
+    <Fold id="lines-heading" title="Test by test">
       {told.advice.map((one) => (
         <p key={one.id}>
           <strong>To write down and advise.</strong> {adviceText(one.test, one)}{' '}
@@ -44,7 +44,7 @@ export const DebriefTests = memo(function DebriefTests({ told }: { readonly told
           </details>
         );
       })}
-    </section>
+    </Fold>
   );
 });
 

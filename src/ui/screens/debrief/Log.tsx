@@ -11,13 +11,13 @@ import {
 } from '../../words/answers.ts';
 import { benchTime, figureText } from '../../words/figures.ts';
 import { operationText } from '../../words/trade.ts';
-import { recordText } from '../observe/records.ts';
+import { recordText } from '../measure/records.ts';
+import { Fold } from './Fold.tsx';
 import { Scroll } from './Scroll.tsx';
 
 export const Log = memo(function Log({ attempt }: { readonly attempt: Attempt }) {
   return (
-    <details className="debrief-test">
-      <summary>The log: {attempt.entries.length} entries</summary>
+    <Fold id="log-heading" title={`The log: ${attempt.entries.length} entries`}>
       <Scroll name="Log">
         <table>
           <thead>
@@ -38,7 +38,7 @@ export const Log = memo(function Log({ attempt }: { readonly attempt: Attempt })
           </tbody>
         </table>
       </Scroll>
-    </details>
+    </Fold>
   );
 });
 

@@ -1,6 +1,6 @@
 /**
  * What an attempt was marked by, for whoever holds it against something else: the scenario and where it is from, the
- * record's code, weights, pass mark, gates set aside, rung, thinking time; and before it whatever is not to be believed.
+ * record's code, weights, pass mark, gates set aside, rung, thinking time; and apart from it whatever is not to be believed.
  */
 import { memo, useMemo } from 'react';
 import { headOf } from '../../../attempt/attempt.ts';
@@ -9,8 +9,8 @@ import type { Origin } from '../../../attempt/origin.ts';
 import { originOf } from '../../../attempt/origin.ts';
 import { rungOf } from '../../../attempt/rung.ts';
 import { UNTIMELY } from '../../../attempt/untimely.ts';
-import { UNSAFE_ACTS } from '../../../bench/unsafe.ts';
 import { MOST_LISTED } from '../../../scenario/problem.ts';
+import { unsafeActText } from '../../../words/unsafeActs.ts';
 import { SheetLines } from '../../parts/SheetLines.tsx';
 import { benchTime, recordNumber } from '../../words/figures.ts';
 import { RUNG_NAMES } from '../../words/rungs.ts';
@@ -21,6 +21,32 @@ const FROM: Readonly<Record<Origin, string>> = {
   carried: 'carried: the file’s own, which nobody vouches for',
   against: 'the one it was held against',
 };
+
+/** Whatever is not to be believed of the file: never folded away. */
+export const Doubts = memo(function Doubts({ told }: { readonly told: Told }) {
+  const { run, marks } = told;
+  const origin = useMemo(() => originOf(run.attempt, undefined, OFFERED), [run]);
+  return (
+    <>
+      <Doubtful
+        title="The scenario in this file is not the one of that name that comes with this page."
+        lines={origin.differs}
+      />
+      <Doubtful
+        title="These came at the wrong time and earn nothing."
+        lines={marks.untimely.map(
+          ({ entry, why }) => `Entry ${entry + 1}, ${kindOf(told, entry)}: ${UNTIMELY[why]}.`,
+        )}
+      />
+      <Doubtful title="The file and its replay differ." lines={marks.differs} />
+      {origin.from === 'carried' ? (
+        <p className="note">
+          The scenario is the file’s own. Whoever marks this for a grade holds it against theirs.
+        </p>
+      ) : null}
+    </>
+  );
+});
 
 export const MarkedBy = memo(function MarkedBy({ told }: { readonly told: Told }) {
   const { run, marks } = told;
@@ -43,33 +69,15 @@ export const MarkedBy = memo(function MarkedBy({ told }: { readonly told: Told }
       'gates set aside',
       setAside.length === 0
         ? 'none'
-        : setAside.map(({ gate, reason }) => `${gateText(gate)}: ${reason}`).join('; '),
+        : setAside.map(({ gate, reason }) => `${unsafeActText(gate)}: ${reason}`).join('; '),
     ],
     ['thinking time', `${benchTime(marks.thinking)}, minutes and seconds`],
   ] as const;
   return (
-    <>
-      <Doubtful
-        title="The scenario in this file is not the one of that name that comes with this page."
-        lines={origin.differs}
-      />
-      <Doubtful
-        title="These came at the wrong time and earn nothing."
-        lines={marks.untimely.map(
-          ({ entry, why }) => `Entry ${entry + 1}, ${kindOf(told, entry)}: ${UNTIMELY[why]}.`,
-        )}
-      />
-      <Doubtful title="The file and its replay differ." lines={marks.differs} />
-      {origin.from === 'carried' ? (
-        <p className="note">
-          The scenario is the file’s own. Whoever marks this for a grade holds it against theirs.
-        </p>
-      ) : null}
-      <details className="debrief-test">
-        <summary>What it was marked by</summary>
-        <SheetLines lines={lines.map(([term, text]) => ({ term, text }))} />
-      </details>
-    </>
+    <details className="debrief-test">
+      <summary>What it was marked by</summary>
+      <SheetLines lines={lines.map(([term, text]) => ({ term, text }))} />
+    </details>
   );
 });
 
@@ -89,8 +97,6 @@ function Doubtful({ title, lines }: { readonly title: string; readonly lines: re
     </div>
   );
 }
-
-const gateText = (gate: string): string => UNSAFE_ACTS[gate as keyof typeof UNSAFE_ACTS]?.act ?? gate;
 
 function kindOf({ run }: Told, at: number): string {
   const entry = run.attempt.entries[at];

@@ -12,7 +12,6 @@ interface Props {
 
 export const Marks = memo(function Marks({ marks, given }: Props) {
   const weights: Readonly<Record<string, number>> = marks.weights;
-  const whole = Object.values(weights).reduce((sum, weight) => sum + weight, 0);
   return (
     <>
       <table className="bare marks">
@@ -45,7 +44,7 @@ export const Marks = memo(function Marks({ marks, given }: Props) {
         </tbody>
       </table>
       <p className="total">
-        {marks.total} of {whole}
+        {marks.total} of {wholeOf(marks)}
         <span className="note"> · {outcome(marks)}</span>
       </p>
       {marks.hurdles.length === 0 ? null : (
@@ -58,6 +57,10 @@ export const Marks = memo(function Marks({ marks, given }: Props) {
     </>
   );
 });
+
+/** What the total is out of. */
+export const wholeOf = ({ weights }: MarksGiven): number =>
+  Object.values(weights).reduce((sum, weight) => sum + weight, 0);
 
 const outcome = ({ passed, total, pass }: MarksGiven): string =>
   passed === null

@@ -3,7 +3,8 @@
 import { memo } from 'react';
 import type { Debrief } from '../../../attempt/debrief.ts';
 import { testTitle } from '../../../words/actions.ts';
-import { causeTitle } from '../../../words/causes.ts';
+import { causeTitle } from '../../../words/causeTitles.ts';
+import { Fold } from './Fold.tsx';
 
 export const Repeated = memo(function Repeated({ told }: { readonly told: Debrief }) {
   const { due, named, free, done } = told.marks.repeats;
@@ -12,8 +13,7 @@ export const Repeated = memo(function Repeated({ told }: { readonly told: Debrie
   const rows = [...due, ...needless];
   const yes = (is: boolean) => (is ? 'yes' : 'no');
   return (
-    <section className="stack" aria-labelledby="repeated-heading">
-      <h2 id="repeated-heading">Put right, and repeated</h2>
+    <Fold id="repeated-heading" title="Put right, and repeated">
       {told.repaired.length === 0 ? <p>You put nothing right.</p> : null}
       {told.repaired.map(({ what, wasWrong }, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the same cause may be put right twice
@@ -54,6 +54,6 @@ export const Repeated = memo(function Repeated({ told }: { readonly told: Debrie
         A failed test is repeated, and every earlier one that the fault may have influenced (BS
         7671:2018+A2:2022 643.1); so is what rests on a part that was moved or replaced.
       </p>
-    </section>
+    </Fold>
   );
 });

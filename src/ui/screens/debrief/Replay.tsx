@@ -53,9 +53,6 @@ export function Replay({ told, lockstep, timeline, elimination, undone, stepping
   const { papers } = told.run;
   return (
     <section className="replay" aria-labelledby="replay-heading">
-      <h2 id="replay-heading" tabIndex={-1}>
-        Step by step, beside the correct twin
-      </h2>
       <TimeLine
         lockstep={lockstep}
         timeline={timeline}
@@ -136,7 +133,7 @@ function Controls({ lockstep, timeline, stepping, wrongSteps }: ControlsProps) {
       <button type="button" disabled={step === 0} onClick={() => go(step - 1)}>
         Step back
       </button>
-      <button type="button" className="main" disabled={step === last} onClick={() => go(step + 1)}>
+      <button type="button" className="strong" disabled={step === last} onClick={() => go(step + 1)}>
         Step on
       </button>
       <button type="button" disabled={step === last && !playing} onClick={playing ? stop : play}>

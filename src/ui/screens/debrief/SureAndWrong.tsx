@@ -8,9 +8,10 @@ import { MISCONCEPTIONS } from '../../../attempt/debrief.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import { sourceText } from '../../../verification/sources.ts';
 import { lineInWords } from '../../../words/actions.ts';
-import { causesTitle, causeTitle } from '../../../words/causes.ts';
+import { causesTitle, causeTitle } from '../../../words/causeTitles.ts';
 import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
+import { Fold } from './Fold.tsx';
 
 interface Props {
   readonly told: Debrief;
@@ -34,8 +35,7 @@ export function SureAndWrong({ told, timeline, shown, onShow }: Props) {
   const tests = new Map(timeline?.tests.map(({ test, number }) => [test, number]) ?? []);
   const current = sureAndWrong.find((group) => group.lines.some(({ test }) => test === shown));
   return (
-    <section className="stack" aria-labelledby="sure-heading">
-      <h2 id="sure-heading">Sure, and wrong: {count}</h2>
+    <Fold id="sure-heading" title={`Sure, and wrong: ${count}`}>
       {reasons === 0 ? <p className="note">No line that you would have signed for was wrong.</p> : null}
       {sureAndWrong.map((group, i) => (
         <Card
@@ -63,7 +63,7 @@ export function SureAndWrong({ told, timeline, shown, onShow }: Props) {
       )}
       <Unsure told={told} />
       <Calibration told={told} />
-    </section>
+    </Fold>
   );
 }
 

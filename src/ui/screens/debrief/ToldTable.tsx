@@ -6,7 +6,7 @@ import { mainsText } from '../../../attempt/inWords.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import type { Lockstep } from '../../../attempt/twin.ts';
 import { testTitle } from '../../../words/actions.ts';
-import { causesTitle } from '../../../words/causes.ts';
+import { causesTitle } from '../../../words/causeTitles.ts';
 import { benchTime } from '../../words/figures.ts';
 import { levelAt } from './course.ts';
 import { Scroll } from './Scroll.tsx';

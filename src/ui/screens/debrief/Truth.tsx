@@ -5,22 +5,23 @@ import type { Showing } from '../../../attempt/showing.ts';
 import { FAMILIES } from '../../../faults/families.ts';
 import { testTitle } from '../../../words/actions.ts';
 import { causeWords } from '../../../words/causes.ts';
+import { causeTitle } from '../../../words/causeTitles.ts';
 import { NEXT_WORDS, TELL_WORDS } from '../../words/answers.ts';
 import { shownText } from '../../words/figures.ts';
 import { readingTitle } from '../../words/trade.ts';
+import { Fold } from './Fold.tsx';
 
 export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {
   const { causes, due, showing } = told;
   return (
-    <section className="stack" aria-labelledby="cause-heading">
-      <h2 id="cause-heading">The cause</h2>
+    <Fold id="cause-heading" title="The cause">
       {causes.length === 0 ? <p>Nothing was wrong with this installation and unit.</p> : null}
       {causes.map(({ id, family }) => {
-        const { title, where, cause, hazard, tells } = causeWords(id);
+        const { where, cause, hazard, tells } = causeWords(id);
         return (
           <div key={id} className="found">
             <p>
-              <strong>{title}</strong> <span className="note">{FAMILIES[family]}</span>
+              <strong>{causeTitle(id)}</strong> <span className="note">{FAMILIES[family]}</span>
             </p>
             <dl className="told">
               <dt>where</dt>
@@ -42,7 +43,7 @@ export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {
         <dt>tell</dt>
         <dd>{[...new Set(due.tell)].map((who) => TELL_WORDS[who]).join(', or ')}</dd>
       </dl>
-    </section>
+    </Fold>
   );
 });
 

@@ -11,7 +11,7 @@ import { useSliced } from '../../flow/useSliced.ts';
 import { useWall } from '../../flow/useWall.ts';
 import { CAUTION_LINE } from '../../parts/Cautions.tsx';
 import { BenchScreen } from '../bench/BenchScreen.tsx';
-import { stepsOf } from '../bench/TestCard.tsx';
+import { stepOf } from '../bench/TestCard.tsx';
 import { Reading } from '../Reading.tsx';
 import type { Part } from './course.ts';
 import { COURSE } from './course.ts';
@@ -88,17 +88,14 @@ function Lessons({ part, bench, onDone, onLeave }: LessonsProps) {
   }, [hasStopped, onLeave]);
   if (isBetween || hasStopped) return null;
   const lesson = part.lessons.find((one) => one.test === test);
+  const step = stepOf(state);
   return (
     <BenchScreen
       state={state}
       send={send}
       wall={wall}
       keepFailed={false}
-      beside={
-        stepsOf(state)
-          .map((step) => lesson?.beside[step])
-          .join(' ') || null
-      }
+      beside={step === null ? null : (lesson?.beside[step] ?? null)}
       onNext={() => send({ type: 'next' })}
     />
   );

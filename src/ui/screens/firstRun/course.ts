@@ -27,7 +27,7 @@ export const COURSE: readonly Part[] = [
         beside: {
           'Set up': 'The stand-in is plugged in, in state B, as it was handed over. Leave it so.',
           Predict: 'Say what a correct unit does before anything is read.',
-          Observe:
+          Measure:
             'Take “pilot against time” as the instrument, check its leads, apply. Then type what it shows: what you type is the record.',
           Judge: 'Hold each line against what you wrote.',
         },
@@ -38,7 +38,7 @@ export const COURSE: readonly Part[] = [
           'Set up':
             'Set the stand-in to C, which asks for supply, and let it wait 3 s. It acts when you lock.',
           Predict: 'Two lines again. Your sureness locks them.',
-          Observe:
+          Measure:
             'What was heard stands above. Take the two-pole detector: L1 to N at the outlet, then N to PE.',
           Judge: 'Hold each line against what you wrote.',
         },
@@ -53,7 +53,7 @@ export const COURSE: readonly Part[] = [
         beside: {
           'Set up': 'Another unit. Nothing is plugged in. Leave it so.',
           Predict: 'One of the two lines cannot be told from this test.',
-          Observe: 'Two-pole detector at the outlet: L1 to N first, then L1 to PE, then N to PE.',
+          Measure: 'Two-pole detector at the outlet: L1 to N first, then L1 to PE, then N to PE.',
           Judge: 'Hold each line against what you wrote.',
         },
       },

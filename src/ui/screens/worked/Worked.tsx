@@ -6,7 +6,7 @@
 import { useCallback, useState } from 'react';
 import { supportOf } from '../../../attempt/rung.ts';
 import { readingScenario } from '../../../scenario/scenario.ts';
-import { causeTitle } from '../../../words/causes.ts';
+import { causeTitle } from '../../../words/causeTitles.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
@@ -23,7 +23,7 @@ import { benchTime, figureText, shownText } from '../../words/figures.ts';
 import { RUNG_NAMES } from '../../words/rungs.ts';
 import { operationText, readingTitle } from '../../words/trade.ts';
 import { OWN_WORDS, SUBJECT_WORDS } from '../bench/Predict.tsx';
-import { recordText } from '../observe/records.ts';
+import { recordText } from '../measure/records.ts';
 import type { Offered } from '../offered.ts';
 import { unitLine } from '../offered.ts';
 import { WorkedSheet } from './WorkedSheet.tsx';

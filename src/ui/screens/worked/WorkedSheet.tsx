@@ -26,7 +26,7 @@ export function WorkedSheet({ step }: { readonly step: WorkedStep }) {
       : leads.length === 0
         ? null
         : `leads on ${leadsWords(leads)}`;
-  const { layout, plan } = useDrawn(bench, position, part);
+  const { layout, plan } = useDrawn(bench, position, { part });
   return (
     <section aria-labelledby="sheet-heading" className="sheet-section">
       <h2 id="sheet-heading" className="unseen">

@@ -6,8 +6,9 @@ import * as v from 'valibot';
 import { QUANTITIES, TRIPPED_WHAT } from '../bench/reading.ts';
 import { UNSAFE_ACTS, type UnsafeId } from '../bench/unsafe.ts';
 import { HAPPENINGS } from '../bench/world.ts';
+import type { PlayedStep } from '../scenario/script.ts';
 import { INDICATORS } from '../unit/unitChart.ts';
-import type { PlayedStep } from './script.ts';
+import { UNSAFE_ACT_WORDS, unsafeInWords } from '../words/unsafeActs.ts';
 
 const op = v.pipe(v.number(), v.integer());
 const at = v.number();
@@ -53,7 +54,7 @@ const unsafeSchema = v.variant(
       op,
       id: v.literal(id),
       critical: v.literal(UNSAFE_ACTS[id].critical),
-      act: v.literal(UNSAFE_ACTS[id].act),
+      act: v.literal(UNSAFE_ACT_WORDS[id].act),
       why: v.string(),
     }),
   ) as unknown as [v.ObjectSchema<{ id: v.LiteralSchema<UnsafeId, undefined> }, undefined>],
@@ -81,7 +82,7 @@ export function playOutput(steps: readonly PlayedStep[], stopped: string | null)
     ),
     seen: steps.map(({ op, outcome }) => ({ op, ...outcome.seen })),
     events: steps.flatMap(({ outcome }) => outcome.events),
-    unsafe: steps.flatMap(({ op, outcome }) => outcome.unsafe.map((act) => ({ op, ...act }))),
+    unsafe: steps.flatMap(({ op, outcome }) => outcome.unsafe.map((act) => ({ op, ...unsafeInWords(act) }))),
     refused: steps.flatMap(({ op, outcome }) =>
       outcome.refused === null ? [] : [{ op, reason: outcome.refused }],
     ),

@@ -15,8 +15,6 @@ import { actsOn, figuredActsOn } from './acts.ts';
 
 interface Props {
   readonly papers: Papers;
-  /** The longest start delay by the unit's sheet, s, while it may be running. */
-  readonly startDelay: number | null;
   /** How the detector was proved the last time; null before the first. */
   readonly lastProof: DetectorProof | null;
   readonly onDo: (operation: OperationInput) => void;
@@ -35,7 +33,7 @@ function withFigures({ asks, operation }: FiguredAct, typed: Typed, line: Line):
     : operation(Object.fromEntries(figures) as Record<string, number>, line);
 }
 
-export function Do({ papers, startDelay, lastProof, onDo }: Props) {
+export function Do({ papers, lastProof, onDo }: Props) {
   const [name, setName] = useKept('act', '');
   const [typed, setTyped] = useKept<Typed>('act figures', {});
   const [line, setLine] = useKept<Line>('act line', 'L1', LINES);
@@ -47,18 +45,7 @@ export function Do({ papers, startDelay, lastProof, onDo }: Props) {
       ? (acts.find(([other]) => other === name)?.[2] ?? null)
       : withFigures(asking, typed, line);
   return (
-    <section className="stack" aria-labelledby="do-heading">
-      <h3 id="do-heading">Do</h3>
-      {startDelay === null ? null : (
-        <div className="acts apart">
-          <span>
-            Starts within {startDelay} s <span className="note">by the unit’s sheet</span>
-          </span>
-          <button type="button" onClick={() => onDo({ op: 'wait', seconds: startDelay })}>
-            Wait {startDelay} s
-          </button>
-        </div>
-      )}
+    <div className="stack">
       <Choice
         label="act"
         none="choose"
@@ -93,11 +80,16 @@ export function Do({ papers, startDelay, lastProof, onDo }: Props) {
       {chosen?.op === 'prove-dead' ? (
         <Prove key={name} last={lastProof} onProve={(proof) => onDo({ ...chosen, proof })} />
       ) : (
-        <button type="button" disabled={chosen === null} onClick={() => chosen !== null && onDo(chosen)}>
+        <button
+          type="button"
+          className="main"
+          disabled={chosen === null}
+          onClick={() => chosen !== null && onDo(chosen)}
+        >
           Do it
         </button>
       )}
-    </section>
+    </div>
   );
 }
 

@@ -1,5 +1,4 @@
 /** The readings of one act over many pairs: shown in one table, each with its own line to type into. */
-import type { FormEvent } from 'react';
 import { useId, useState } from 'react';
 import { TYPED_UNITS } from '../../../attempt/attempt.ts';
 import type { Run } from '../../../attempt/run.ts';
@@ -7,9 +6,11 @@ import type { Note } from '../../flow/bench.ts';
 import { readingField } from '../../flow/fields.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { FigureInput } from '../../parts/FigureInput.tsx';
-import { UnitChoice } from '../../parts/UnitChoice.tsx';
+import { leaveField } from '../../parts/leaveField.ts';
+import { UnitKeys, unitsOf } from '../../parts/UnitKeys.tsx';
 import { benchTime, shownText, typedNumber, typedWithUnit } from '../../words/figures.ts';
 import { pairText, placeText } from '../../words/trade.ts';
+import { StepFrame } from '../bench/StepFrame.tsx';
 import type { Numbered } from './records.ts';
 import { lastUnit, recordOf, recordText } from './records.ts';
 
@@ -18,9 +19,11 @@ interface Props {
   readonly test: string;
   readonly group: readonly Numbered[];
   readonly onNote: (note: Note) => void;
+  /** Back to the leads, with what is typed kept. */
+  readonly onLater: () => void;
 }
 
-export function RecordPairs({ run, test, group, onNote }: Props) {
+export function RecordPairs({ run, test, group, onNote, onLater }: Props) {
   const id = useId();
   const field = readingField(group[0]?.reading ?? { at: 0 });
   const [typed, setTyped] = useKept<Readonly<Record<number, string>>>(`${field} typed`, {});
@@ -33,19 +36,42 @@ export function RecordPairs({ run, test, group, onNote }: Props) {
   const open = group.filter(({ index }) => recordOf(run, index) === undefined);
   const first = open[0];
 
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
+  const submit = () => {
     const numbers = open.map(({ index }) => [index, typedNumber(typed[index] ?? '')] as const);
     if (numbers.every(([, number]) => number === null)) return setError('A figure is expected, as 0 or 236.');
     if (unit === '') return setError('Choose the unit that belongs to the figures.');
     setError(null);
+    leaveField();
     for (const [index, number] of numbers)
       if (number !== null)
         onNote({ kind: 'observation', test, reading: index, value: number, qualifier: null, unit });
   };
 
+  const units = group[0] === undefined ? [] : unitsOf(group[0].reading);
+  const bar = (
+    <>
+      {error === null ? (
+        <p className="bar-line note">What you write is the record.</p>
+      ) : (
+        <p className="bar-line error" id={`${id}-error`} role="alert">
+          <strong>Not written down.</strong>
+          {error} What you typed stays.
+        </p>
+      )}
+      <div className="bar-acts">
+        <button type="button" onClick={onLater}>
+          {open.length === 0 ? 'Leave it' : 'Later'}
+        </button>
+        {open.length === 0 ? null : (
+          <button type="submit" className="main">
+            Write them down
+          </button>
+        )}
+      </div>
+    </>
+  );
   return (
-    <form className="reading stack" onSubmit={submit} noValidate aria-label="Write down every pair">
+    <StepFrame bar={bar} form={{ label: 'Write down every pair', onSubmit: submit }}>
       <p className="reading-title note">
         <span>
           {group[0]?.reading.tool === 'meter' ? 'meter' : 'two-pole detector'}, every pair at the{' '}
@@ -96,29 +122,20 @@ export function RecordPairs({ run, test, group, onNote }: Props) {
       </table>
       {open.length === 0 ? null : (
         <>
-          <UnitChoice value={unit} onChange={setUnit} />
-          {error === null ? null : (
-            <p className="error" id={`${id}-error`} role="alert">
-              <strong>Not written down.</strong>
-              {error} What you typed stays.
-            </p>
+          <UnitKeys units={units} value={unit} onChange={setUnit} />
+          {first === undefined || open.length < 2 ? null : (
+            <button
+              type="button"
+              className="plain"
+              onClick={() =>
+                setTyped(Object.fromEntries(open.map(({ index }) => [index, typed[first.index] ?? ''])))
+              }
+            >
+              Same figure for every pair
+            </button>
           )}
-          <div className="acts">
-            <button type="submit">Write them down</button>
-            {first === undefined || open.length < 2 ? null : (
-              <button
-                type="button"
-                className="plain"
-                onClick={() =>
-                  setTyped(Object.fromEntries(open.map(({ index }) => [index, typed[first.index] ?? ''])))
-                }
-              >
-                Same figure for every pair
-              </button>
-            )}
-          </div>
         </>
       )}
-    </form>
+    </StepFrame>
   );
 }

@@ -1,21 +1,22 @@
 /** What the trainee types of one reading: figure, sign, unit, and what the record needs beside it. */
-import type { FormEvent } from 'react';
-import { useId, useState } from 'react';
-import type { TypedUnit } from '../../../attempt/attempt.ts';
+import { useEffect, useId, useRef, useState } from 'react';
 import { TYPED_UNITS } from '../../../attempt/attempt.ts';
 import { displayOf, showsTripTime } from '../../../attempt/display.ts';
-import type { Reading } from '../../../bench/reading.ts';
+import type { Run } from '../../../attempt/run.ts';
 import { TRIPPED_WHAT } from '../../../bench/reading.ts';
 import { readingField } from '../../flow/fields.ts';
 import { useKept } from '../../flow/useKept.ts';
-import { Choice } from '../../parts/Choice.tsx';
 import { FigureInput } from '../../parts/FigureInput.tsx';
+import { Keys } from '../../parts/Keys.tsx';
+import { leaveField } from '../../parts/leaveField.ts';
 import { TextField } from '../../parts/TextField.tsx';
-import { UnitChoice } from '../../parts/UnitChoice.tsx';
+import { UnitKeys, unitsOf } from '../../parts/UnitKeys.tsx';
 import { NO_TRIP, typedNumber, typedWithUnit } from '../../words/figures.ts';
 import { readingTitle } from '../../words/trade.ts';
-import type { Observation } from './records.ts';
-import { recordText } from './records.ts';
+import { StepFrame } from '../bench/StepFrame.tsx';
+import type { Numbered, Observation } from './records.ts';
+import { lastUnit, lastVolts, recordOf, recordText } from './records.ts';
+import { ReadingTrace, ShownReading } from './ShownReading.tsx';
 
 type Further = Pick<Observation, 'low' | 'duty' | 'amps' | 'tripMs' | 'tripped' | 'volts'>;
 export type Typed = Pick<Observation, 'value' | 'qualifier' | 'unit'> & Further;
@@ -30,12 +31,10 @@ const TRIPPED_WORDS = {
 
 /** As it is typed, and as the page's own pad types it. */
 const NO_READING = 'no reading';
-const SIGN_WORDS = [
-  ['>', '> over'],
-  ['<', '< under'],
-] as const;
-const TIMED_SIGNS = [['>', NO_TRIP]] as const;
 const SIGNS = ['', '>', '<', 'no-reading'] as const;
+const SIGNS_OF = { timed: ['', '>', 'no-reading'], other: SIGNS } as const;
+const SIGN_WORDS = { '': '=', '>': '> over', '<': '< under', 'no-reading': NO_READING } as const;
+const TIMED_WORDS = { ...SIGN_WORDS, '>': NO_TRIP } as const;
 
 const PILOT_EXTRAS = [
   ['low', 'low half, V'],
@@ -44,59 +43,44 @@ const PILOT_EXTRAS = [
 ] as const;
 
 interface Props {
-  readonly reading: Reading;
-  readonly record: Observation | undefined;
-  readonly unit: TypedUnit | '';
-  /** The test voltage that was written down last; stands in its field until another is typed. */
-  readonly volts: string;
+  readonly run: Run;
+  readonly numbered: Numbered;
   readonly onRecord: (typed: Typed) => void;
+  /** Back to the leads, with what is typed kept. */
+  readonly onLater: () => void;
 }
 
-export function RecordReading({ reading, record, unit: lastUnit, volts, onRecord }: Props) {
-  const [open, setOpen] = useState(record === undefined);
-  if (record !== undefined && !open)
-    return (
-      <p className="acts apart">
-        <span>
-          you wrote <strong>{recordText(record)}</strong>
-        </span>
-        <button type="button" className="plain" onClick={() => setOpen(true)}>
-          Write it anew<span className="unseen">: {readingTitle(reading)}</span>
-        </button>
-      </p>
-    );
-  return <Entry reading={reading} lastUnit={lastUnit} lastVolts={volts} onRecord={onRecord} />;
-}
-
-interface EntryProps {
-  readonly reading: Reading;
-  readonly lastUnit: TypedUnit | '';
-  readonly lastVolts: string;
-  readonly onRecord: (typed: Typed) => void;
-}
-
-function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
+export function RecordReading({ run, numbered, onRecord, onLater }: Props) {
+  const { reading, index, took } = numbered;
+  const record = recordOf(run, index);
+  const lastOne = record?.unit ?? lastUnit(run, reading.quantity);
+  const lastVoltage = lastVolts(run);
+  const figureField = useRef<HTMLInputElement>(null);
+  // The reading is there: what it shows is typed next.
+  useEffect(() => {
+    figureField.current?.focus();
+  }, []);
   const id = useId();
   const isPilot = reading.quantity === 'pilot';
   const isTimed = showsTripTime(reading);
   const field = readingField(reading);
   const [value, setValue] = useKept(`${field} value`, '');
   const [sign, setSign] = useKept(`${field} sign`, '', SIGNS);
-  const [unit, setUnit] = useKept(`${field} unit`, isTimed ? '' : lastUnit, Object.keys(TYPED_UNITS));
+  const [unit, setUnit] = useKept(`${field} unit`, isTimed ? '' : lastOne, Object.keys(TYPED_UNITS));
   const [extra, setExtra] = useKept<Readonly<Record<string, string>>>(
     `${field} extra`,
     // As with the unit: the trainee's own last, not what the instrument is set to.
-    reading.quantity === 'insulation' && lastVolts !== '' ? { volts: lastVolts } : {},
+    reading.quantity === 'insulation' && lastVoltage !== '' ? { volts: lastVoltage } : {},
   );
   const hasNoFigure = sign === 'no-reading' || (isTimed && sign === '>');
   const more = (name: string) => (text: string) => setExtra({ ...extra, [name]: text });
   const [error, setError] = useState<string | null>(null);
 
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
+  const submit = () => {
     const taken = typed();
-    if (typeof taken === 'string') setError(taken);
-    else onRecord(taken);
+    if (typeof taken === 'string') return setError(taken);
+    leaveField();
+    onRecord(taken);
   };
 
   const typed = (): Typed | string => {
@@ -138,8 +122,34 @@ function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
     };
   };
 
+  const isFilled = value.trim() !== '' || hasNoFigure;
+  const bar = (
+    <>
+      {error === null ? (
+        <p className="bar-line note">
+          {record === undefined
+            ? 'What you write is the record; until Finish test it can be corrected.'
+            : `You wrote ${recordText(record)}.`}
+        </p>
+      ) : (
+        <p className="bar-line error" id={`${id}-error`} role="alert">
+          <strong>Not written down.</strong>
+          {error} What you typed stays.
+        </p>
+      )}
+      <div className="bar-acts">
+        <button type="button" onClick={onLater}>
+          {record === undefined ? 'Later' : 'Leave it'}
+        </button>
+        <button type="submit" className="main">
+          Write{isFilled ? ` ${typedText(value, sign, isTimed ? 'ms' : unit)}` : ' it down'}
+        </button>
+      </div>
+    </>
+  );
   return (
-    <form onSubmit={submit} noValidate aria-label={`Write down: ${readingTitle(reading)}`} className="stack">
+    <StepFrame bar={bar} form={{ label: `Write down: ${readingTitle(reading)}`, onSubmit: submit }}>
+      <ShownReading reading={reading} />
       <div className="entry">
         <div className="field">
           <label htmlFor={`${id}-value`}>
@@ -147,6 +157,7 @@ function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
           </label>
           <FigureInput
             id={`${id}-value`}
+            ref={figureField}
             data-sign={sign === '>' || sign === '<' ? sign : '='}
             value={hasNoFigure ? '' : value}
             readOnly={hasNoFigure}
@@ -169,12 +180,14 @@ function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
             }}
           />
         </div>
-        {isTimed ? null : <UnitChoice above value={unit} onChange={setUnit} />}
-        <Choice
-          above
-          label="sign"
-          options={[['', '='], ...(isTimed ? TIMED_SIGNS : SIGN_WORDS), ['no-reading', NO_READING]]}
-          value={sign}
+        {isTimed ? null : <UnitKeys units={unitsOf(reading)} value={unit} onChange={setUnit} />}
+      </div>
+      <div className="sign-keys">
+        <Keys
+          legend="sign"
+          options={SIGNS_OF[isTimed ? 'timed' : 'other']}
+          words={isTimed ? TIMED_WORDS : SIGN_WORDS}
+          value={SIGNS.find((one) => one === sign) ?? ''}
           onChange={setSign}
         />
       </div>
@@ -194,11 +207,11 @@ function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
         />
       ) : null}
       {reading.quantity === 'residual' ? (
-        <Choice
-          label="what tripped"
-          none="choose"
-          options={TRIPPED_WHAT.map((what): [string, string] => [what, TRIPPED_WORDS[what]])}
-          value={extra.tripped ?? ''}
+        <Keys
+          legend="what tripped"
+          options={TRIPPED_WHAT}
+          words={TRIPPED_WORDS}
+          value={TRIPPED_WHAT.find((what) => what === extra.tripped) ?? null}
           onChange={more('tripped')}
         />
       ) : null}
@@ -210,13 +223,14 @@ function Entry({ reading, lastUnit, lastVolts, onRecord }: EntryProps) {
           onChange={more('volts')}
         />
       ) : null}
-      {error === null ? null : (
-        <p className="error" id={`${id}-error`} role="alert">
-          <strong>Not written down.</strong>
-          {error} What you typed stays.
-        </p>
-      )}
-      <button type="submit">Write it down</button>
-    </form>
+      <ReadingTrace reading={reading} took={took} />
+    </StepFrame>
   );
+}
+
+/** As it will be written: "> 299 MΩ", "62 ms", "no reading". */
+function typedText(value: string, sign: string, unit: string): string {
+  if (sign === 'no-reading') return NO_READING;
+  if (sign === '>' && unit === 'ms' && value.trim() === '') return NO_TRIP;
+  return [sign, value.trim(), unit].filter((part) => part !== '').join(' ');
 }

@@ -1,109 +1,20 @@
 /**
- * An instrument and its leads, in two steps that are the same right or wrong: check where the leads are, then apply.
- * The line between them repeats what the trainee did; it never says what should be done.
+ * An instrument's settings and its leads as a list: the same that is done by touch on the drawing. It never says what
+ * should be done.
  */
-import { startTransition, useEffect, useRef, useState } from 'react';
-import type { Operation } from '../../../bench/operation.ts';
+import { useRef } from 'react';
 import { TESTED_PLACES } from '../../../bench/plant.ts';
 import type { Terminal } from '../../../bench/terminals.ts';
 import { PLACES, terminalsOf } from '../../../bench/terminals.ts';
 import type { Site } from '../../../site/site.ts';
 import { linesOf } from '../../../site/site.ts';
-import type { Bench } from '../../flow/bench.ts';
 import { MOST_JOINED } from '../../flow/leads.ts';
-import type { InstrumentChoice, MeasurementDraft } from '../../flow/measurement.ts';
-import {
-  hasLeads,
-  INSTRUMENT_CHOICES,
-  OPENING_CHOICES,
-  prepared,
-  TEST_VOLTS,
-  WAVEFORMS,
-} from '../../flow/measurement.ts';
-import type { Measuring } from '../../flow/useMeasuring.ts';
+import type { MeasurementDraft } from '../../flow/measurement.ts';
+import { OPENING_CHOICES, TEST_VOLTS, WAVEFORMS } from '../../flow/measurement.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { TextField } from '../../parts/TextField.tsx';
-import { applyText, OPENING_WORDS, PLACE_WORDS, terminalText, WAVEFORM_WORDS } from '../../words/trade.ts';
-import { LeadsLine, lastProvedText } from './LeadsLine.tsx';
-
-interface Props {
-  readonly bench: Bench;
-  readonly site: Site;
-  readonly measuring: Measuring;
-  readonly onApply: (operation: Operation) => void;
-}
-
-/** What came of checking the leads, and of which draft: with any change it is void. */
-interface Checked {
-  readonly draft: MeasurementDraft;
-  readonly error: string | null;
-}
-
-export function Measure({ bench, site, measuring, onApply }: Props) {
-  const { draft, set } = measuring;
-  const [check, setCheck] = useState<Checked | null>(null);
-  const apply = useRef<HTMLButtonElement>(null);
-  const ready = prepared(draft);
-  const valid = check !== null && check.draft === draft ? check : null;
-  const checked = valid !== null && valid.error === null;
-  const error = valid?.error ?? null;
-  // The next step stands where the button was: the focus goes on to it.
-  useEffect(() => {
-    if (checked) apply.current?.focus();
-  }, [checked]);
-
-  return (
-    <section className="stack" aria-labelledby="measure-heading">
-      <h3 id="measure-heading">Measure</h3>
-      <Choice
-        label="instrument"
-        none="choose"
-        options={INSTRUMENT_CHOICES}
-        value={draft.instrument}
-        onChange={(instrument) => set({ instrument: instrument as InstrumentChoice | '' })}
-      />
-      <Settings draft={draft} site={site} set={set} />
-      {/* The room of its leads is kept, so that nothing moves when one is chosen; most have them. */}
-      {draft.instrument === '' || hasLeads(draft.instrument) ? (
-        <div className={draft.instrument === '' ? 'room' : ''}>
-          <Leads draft={draft} site={site} set={set} />
-        </div>
-      ) : null}
-      {checked && ready.ok ? (
-        <div className="leads stack">
-          <p>
-            <LeadsLine draft={draft} />
-          </p>
-          <p className="note">{lastProvedText(bench, draft)}</p>
-          <button
-            ref={apply}
-            type="button"
-            className="main"
-            onClick={() => {
-              // It goes with this press, and to take the focus from what is gone costs the page a second layout.
-              apply.current?.blur();
-              setCheck(null);
-              startTransition(() => onApply(ready.measurement));
-            }}
-          >
-            {applyText(ready.measurement)}
-          </button>
-        </div>
-      ) : (
-        <button type="button" onClick={() => setCheck({ draft, error: ready.ok ? null : ready.missing })}>
-          Check leads
-        </button>
-      )}
-      {error === null ? null : (
-        <p className="error" role="alert">
-          <strong>Not yet.</strong>
-          {error}
-        </p>
-      )}
-    </section>
-  );
-}
+import { OPENING_WORDS, PLACE_WORDS, terminalText, WAVEFORM_WORDS } from '../../words/trade.ts';
 
 interface PartProps {
   readonly draft: MeasurementDraft;
@@ -114,15 +25,14 @@ interface PartProps {
 const choices = <T extends string>(names: readonly T[], words: Readonly<Record<T, string>>) =>
   names.map((name): [string, string] => [name, words[name]]);
 
-function Settings({ draft, site, set }: PartProps) {
+export function Settings({ draft, site, set }: PartProps) {
   switch (draft.instrument) {
     case 'insulation':
       return (
-        <Choice
-          label="test voltage"
-          none="choose"
-          options={TEST_VOLTS.map((volts) => [volts, `${volts} V d.c.`])}
-          value={draft.volts}
+        <Keys
+          legend="test voltage, V d.c."
+          options={TEST_VOLTS}
+          value={TEST_VOLTS.find((volts) => volts === draft.volts) ?? null}
           onChange={(volts) => set({ volts })}
         />
       );
@@ -207,7 +117,7 @@ function Settings({ draft, site, set }: PartProps) {
   }
 }
 
-function Leads({ draft, site, set }: PartProps) {
+export function Leads({ draft, site, set }: PartProps) {
   const terminals = terminalsOf(site);
   const options = terminals.map((t): [string, string] => [t, terminalText(t)]);
   const { first } = draft;

@@ -1,0 +1,379 @@
+/**
+ * Step three of a test: an instrument is taken, its leads go on, they are checked and applied, in two presses that are
+ * the same right or wrong; then what it shows is written down, with the reading in sight. What else is done at the bench
+ * is on a sheet of its own.
+ */
+
+import type { RefObject } from 'react';
+import { startTransition, useEffect, useRef, useState } from 'react';
+import type { EntryOf } from '../../../attempt/attempt.ts';
+import type { Line } from '../../../attempt/lines.ts';
+import type { Operation, OperationInput } from '../../../bench/operation.ts';
+import type { Papers, Stage } from '../../../verification/testAction.ts';
+import type { InWords } from '../../../words/actions.ts';
+import { NextLead } from '../../drawing/NextLead.tsx';
+import { DESK, useMatches } from '../../drawing/useMatches.ts';
+import type { Bench, Note } from '../../flow/bench.ts';
+import { lastProof, perceived, runningStartDelay } from '../../flow/known.ts';
+import type { MeasurementDraft } from '../../flow/measurement.ts';
+import { hasLeads, prepared } from '../../flow/measurement.ts';
+import { useKept } from '../../flow/useKept.ts';
+import type { Measuring } from '../../flow/useMeasuring.ts';
+import { Dialog } from '../../parts/Dialog.tsx';
+import { Why } from '../../parts/Why.tsx';
+import { answerText } from '../../words/answers.ts';
+import { benchTime, shownText } from '../../words/figures.ts';
+import { applyText, operationText, readingTitle } from '../../words/trade.ts';
+import { StepFrame } from '../bench/StepFrame.tsx';
+import { Do } from './Do.tsx';
+import { Leads, Settings } from './InstrumentSettings.tsx';
+import { LeadsLine, lastProvedText } from './LeadsLine.tsx';
+import { RecordPairs } from './RecordPairs.tsx';
+import { RecordReading } from './RecordReading.tsx';
+import type { Numbered } from './records.ts';
+import { numberedSince, recordOf, recordText } from './records.ts';
+import { Tiles } from './Tiles.tsx';
+
+interface Props {
+  readonly bench: Bench;
+  readonly papers: Papers;
+  readonly test: string;
+  readonly stage: Stage;
+  readonly since: number;
+  readonly prediction: EntryOf<'prediction'> | undefined;
+  readonly lines: readonly InWords<Line>[];
+  /** Whether each line’s reason can be unfolded once it is locked. */
+  readonly tellsWhy: boolean;
+  readonly failed: string | null;
+  readonly measuring: Measuring;
+  readonly onDo: (operation: OperationInput) => void;
+  readonly onNote: (note: Note) => void;
+  readonly onJudge: () => void;
+}
+
+/** What came of checking the leads, and of which draft: with any change it is void. */
+interface Checked {
+  readonly draft: MeasurementDraft;
+  readonly error: string | null;
+}
+
+export function MeasureStep(props: Props) {
+  const { bench, test, since, onNote } = props;
+  const groups = numberedSince(bench, test, since);
+  const isOpen = (group: readonly Numbered[]) =>
+    group.some(({ index }) => recordOf(bench.run, index) === undefined);
+  /** The first reading of a group that somebody turned to, and of the newest one that was set aside for later. */
+  const [turnedTo, setTurnedTo] = useState<number | null>(null);
+  const [setAside, setSetAside] = useKept('set aside', '');
+  const newest = groups.at(-1);
+  const writing =
+    groups.find(([first]) => first !== undefined && first.index === turnedTo) ??
+    (newest !== undefined && isOpen(newest) && setAside !== String(newest[0]?.index) ? newest : undefined);
+  const leave = () => {
+    setTurnedTo(null);
+    if (writing?.[0] !== undefined) setSetAside(String(writing[0].index));
+  };
+  const [only] = writing ?? [];
+  // Once it is written down, or left for later, the focus is back where leads are checked.
+  const main = useRef<HTMLButtonElement>(null);
+  const isWriting = writing !== undefined;
+  const wasWriting = useRef(isWriting);
+  useEffect(() => {
+    if (wasWriting.current && !isWriting) main.current?.focus();
+    wasWriting.current = isWriting;
+  }, [isWriting]);
+  return (
+    <>
+      <Announcer bench={bench} />
+      {writing === undefined || only === undefined ? (
+        <Leading {...props} main={main} groups={groups} onWrite={setTurnedTo} />
+      ) : writing.length > 1 ? (
+        <RecordPairs
+          key={only.index}
+          run={bench.run}
+          test={test}
+          group={writing}
+          onNote={onNote}
+          onLater={leave}
+        />
+      ) : (
+        <RecordReading
+          key={only.index}
+          run={bench.run}
+          numbered={only}
+          onLater={leave}
+          onRecord={(typed) => {
+            setTurnedTo(null);
+            onNote({ kind: 'observation', test, reading: only.index, ...typed });
+          }}
+        />
+      )}
+    </>
+  );
+}
+
+interface LeadingProps extends Props {
+  readonly main: RefObject<HTMLButtonElement | null>;
+  readonly groups: readonly (readonly Numbered[])[];
+  /** To the reading with this number, to write it down or to correct it. */
+  readonly onWrite: (index: number) => void;
+}
+
+function Leading(props: LeadingProps) {
+  const { bench, papers, prediction, lines, tellsWhy, failed, measuring, groups } = props;
+  const { main, onWrite, onDo, onJudge } = props;
+  const { draft, set } = measuring;
+  const [check, setCheck] = useState<Checked | null>(null);
+  const [isActing, setActing] = useState(false);
+  const isDesk = useMatches(DESK);
+  // Whoever puts leads on by the list finds it open the next time.
+  const [isListed, setListed] = useKept('leads listed', '');
+  const apply = useRef<HTMLButtonElement>(null);
+  const ready = prepared(draft);
+  const valid = check !== null && check.draft === draft ? check : null;
+  const checked = valid !== null && valid.error === null;
+  // The next step stands where the button was: the focus goes on to it.
+  useEffect(() => {
+    if (checked) apply.current?.focus();
+  }, [checked]);
+  const startDelay = runningStartDelay(bench);
+  const last = lastAct(bench);
+  const bar =
+    checked && ready.ok ? (
+      <>
+        <p className="bar-line">
+          <LeadsLine draft={draft} /> <span className="note">{lastProvedText(bench, draft)}</span>
+        </p>
+        <div className="bar-acts">
+          <button type="button" onClick={() => setCheck(null)}>
+            Move a lead
+          </button>
+          <button
+            ref={apply}
+            type="button"
+            className="main"
+            onClick={() => {
+              // It goes with this press, and to take the focus from what is gone costs the page a second layout.
+              apply.current?.blur();
+              setCheck(null);
+              startTransition(() => onDo(ready.measurement));
+            }}
+          >
+            {applyText(ready.measurement)}
+          </button>
+        </div>
+      </>
+    ) : (
+      <>
+        {valid?.error == null ? (
+          <p className="bar-line note">
+            {draft.instrument === '' ? (
+              'Take an instrument, then touch two terminals.'
+            ) : (
+              <LeadsLine draft={draft} />
+            )}
+          </p>
+        ) : (
+          <p className="bar-line error" role="alert">
+            <strong>Not yet.</strong>
+            {valid.error}
+          </p>
+        )}
+        <div className="bar-acts">
+          <button type="button" aria-haspopup="dialog" onClick={() => setActing(true)}>
+            Do…
+          </button>
+          <button type="button" onClick={onJudge}>
+            Judge
+          </button>
+          <button
+            ref={main}
+            type="button"
+            className="main"
+            onClick={() => setCheck({ draft, error: ready.ok ? null : ready.missing })}
+          >
+            Check leads
+          </button>
+        </div>
+      </>
+    );
+  return (
+    <StepFrame bar={bar}>
+      {failed === null ? null : (
+        <p className="error" role="alert">
+          <strong>The bench could not work this out.</strong>
+          {failed} Your attempt up to here is kept and can be exported.
+        </p>
+      )}
+      <Tiles
+        stage={props.stage}
+        showsAll={isDesk}
+        value={draft.instrument}
+        onTake={(instrument) => set({ instrument })}
+      />
+      <Settings draft={draft} site={papers.site} set={set} />
+      <NextLead measuring={measuring} />
+      <Noticed bench={bench} since={props.since} />
+      {startDelay === null ? null : (
+        <div className="acts apart">
+          <span>
+            Starts within {startDelay} s <span className="note">by the unit’s sheet</span>
+          </span>
+          <button type="button" onClick={() => onDo({ op: 'wait', seconds: startDelay })}>
+            Wait {startDelay} s
+          </button>
+        </div>
+      )}
+      {last === null ? null : (
+        <button type="button" className="plain" onClick={() => onDo(last)}>
+          Again: {operationText(last)}
+        </button>
+      )}
+      {hasLeads(draft.instrument) ? (
+        <details
+          open={isListed === 'yes'}
+          onToggle={({ currentTarget }) => setListed(currentTarget.open ? 'yes' : '')}
+        >
+          <summary className="note">Leads, in a list</summary>
+          <Leads draft={draft} site={papers.site} set={set} />
+        </details>
+      ) : null}
+      <Written bench={bench} groups={groups} onWrite={onWrite} />
+      {prediction === undefined ? null : <Said prediction={prediction} lines={lines} tellsWhy={tellsWhy} />}
+      {isActing ? (
+        <Dialog title="Do at the bench" closeWith="Back to the readings" onClose={() => setActing(false)}>
+          <Do
+            papers={papers}
+            lastProof={lastProof(bench)}
+            onDo={(operation) => {
+              setActing(false);
+              onDo(operation);
+            }}
+          />
+        </Dialog>
+      ) : null}
+    </StepFrame>
+  );
+}
+
+/** The trainee’s own last act of this attempt that is no measurement: once done it is one press. */
+const lastAct = ({ happened }: Bench): Operation | null =>
+  happened.findLast(
+    ({ test, operation }) => test !== null && operation.op !== 'measure' && operation.op !== 'stop',
+  )?.operation ?? null;
+
+const SHOWN = 3;
+
+/** What was seen and heard since the lock, the last of it in sight. */
+function Noticed({ bench, since }: { readonly bench: Bench; readonly since: number }) {
+  const first = bench.happened.findIndex(({ entry }) => entry > since);
+  const noticed = first < 0 ? [] : perceived(bench.happened, first);
+  const row = ({ at, text, heavy }: (typeof noticed)[number], i: number) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: a log that only grows
+    <li key={i}>
+      {benchTime(at)} {heavy ? <strong>{text}</strong> : text}
+    </li>
+  );
+  const before = noticed.slice(0, -SHOWN);
+  return (
+    <section aria-labelledby="noticed-heading">
+      <h3 id="noticed-heading" className="lettering">
+        seen and heard since you locked
+      </h3>
+      {before.length === 0 ? null : (
+        <details className="note">
+          <summary>{before.length} before</summary>
+          <ul className="choices note">{before.map(row)}</ul>
+        </details>
+      )}
+      {noticed.length === 0 ? (
+        <p className="note">nothing</p>
+      ) : (
+        <ul className="choices note">{noticed.slice(-SHOWN).map((one, i) => row(one, before.length + i))}</ul>
+      )}
+    </section>
+  );
+}
+
+interface WrittenProps extends Pick<LeadingProps, 'groups' | 'onWrite'> {
+  readonly bench: Bench;
+}
+
+/** The readings of this test, each with what was written of it, or that nothing was. */
+function Written({ bench, groups, onWrite }: WrittenProps) {
+  if (groups.length === 0) return null;
+  return (
+    <section aria-labelledby="written-heading">
+      <h3 id="written-heading" className="lettering">
+        readings
+      </h3>
+      <ul className="choices written">
+        {groups.map(([first, ...others]) => {
+          if (first === undefined) return null;
+          const record = recordOf(bench.run, first.index);
+          const isWhole = [first, ...others].every(({ index }) => recordOf(bench.run, index) !== undefined);
+          const title =
+            others.length > 0 ? `every pair, ${others.length + 1} readings` : readingTitle(first.reading);
+          return (
+            <li key={first.index}>
+              <span className="note">{title}</span>
+              <strong>{record === undefined ? '' : recordText(record)}</strong>
+              <button type="button" className="plain" onClick={() => onWrite(first.index)}>
+                {isWhole ? 'Correct it' : 'Write it down'}
+                <span className="unseen">: {title}</span>
+              </button>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
+
+interface SaidProps {
+  readonly prediction: EntryOf<'prediction'>;
+  readonly lines: readonly InWords<Line>[];
+  readonly tellsWhy: boolean;
+}
+
+/** What was locked, to be unfolded while the readings come in. */
+function Said({ prediction, lines, tellsWhy }: SaidProps) {
+  const { at, sure, given } = prediction;
+  return (
+    <details className="note">
+      <summary>
+        locked {benchTime(at)}
+        {given ? ': what was given' : `${sure === null ? '' : `, ${sure} sure`}: what you said`}
+      </summary>
+      <ul className="choices">
+        {prediction.lines.map(({ id, answer }) => (
+          <li key={id}>
+            {lines.find((line) => line.id === id)?.text ?? id}: <strong>{answerText(answer)}</strong>
+            {tellsWhy ? <Why line={lines.find((line) => line.id === id)} /> : null}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+/** Says each new reading, and each thing seen or heard, once. Its number and time make it new where all else is as before. */
+function Announcer({ bench }: { readonly bench: Bench }) {
+  const [before] = useState(bench.happened.length);
+  const [text, setText] = useState('');
+  const last = bench.happened.at(-1);
+  const count = bench.happened.length;
+  useEffect(() => {
+    if (count <= before || last === undefined) return;
+    const { readings } = last.outcome;
+    const numbered = bench.run.readings.length - readings.length + 1;
+    const held = readings.map((r, i) => `Reading ${numbered + i}: ${readingTitle(r)}: ${shownText(r)}`);
+    const noticed = perceived(bench.happened, count - 1).map((p) => p.text);
+    setText([...held, ...noticed].join('. ') || `Done, ${benchTime(last.at)}. Nothing seen or heard.`);
+  }, [count, before, last, bench]);
+  return (
+    <p role="status" className="unseen">
+      {text}
+    </p>
+  );
+}

@@ -1,0 +1,169 @@
+/** What mattered most in an attempt, each in one sentence that names test, line and figure, and the goal that follows. */
+import type { Answer, Judged, LimitJudged, Verdict } from '../../attempt/attempt.ts';
+import type { Debrief, DebriefLine } from '../../attempt/debrief.ts';
+import type { Mattered } from '../../attempt/mattered.ts';
+import type { Showing } from '../../attempt/showing.ts';
+import type { TruthOfLimit } from '../../attempt/truth.ts';
+import type { Typed } from '../../attempt/typed.ts';
+import type { Reading } from '../../bench/reading.ts';
+import { lineText, testTitle } from '../../words/actions.ts';
+import { causeTitle } from '../../words/causeTitles.ts';
+import { UNSAFE_ACT_WORDS } from '../../words/unsafeActs.ts';
+import { recordText } from '../screens/measure/records.ts';
+import { answerText, LIMIT_WORDS, VERDICT_WORDS } from './answers.ts';
+import { shownText, timeText } from './figures.ts';
+import { pairText, readingTitle } from './trade.ts';
+
+export const TRUTH_WORDS = {
+  sound: 'finds nothing broken here and finishes: fit for service.',
+  'not sound': 'finds something broken here: not fit for service.',
+  'could not finish': 'cannot tell with the tests that are allowed here: could not finish.',
+} as const;
+
+export interface Reason {
+  /** The test that it is about, where it is about one. */
+  readonly test: string | null;
+  readonly text: string;
+}
+
+/** What happened: the test by its title, and one plain sentence. */
+export function reasonOf(one: Mattered, { verdict }: Pick<Debrief, 'verdict'>): Reason {
+  switch (one.what) {
+    case 'critical act':
+      return about(one.test, `You did what is never safe: ${UNSAFE_ACT_WORDS[one.act].act}.`);
+    case 'called fit':
+      return one.showing === null
+        ? about(null, 'You called the unit fit, and no test that you did shows that it is sound.')
+        : about(
+            one.showing.test,
+            `You called the unit fit${one.done ? '' : ' and left this test out'}: ${readAgainst(one.showing)}.`,
+          );
+    case 'verdict':
+      return about(null, `${saidText(verdict.said)}; a faultless trainee ${TRUTH_WORDS[verdict.truth]}`);
+    case 'wrong cause':
+      return about(
+        null,
+        `You would have signed for the cause “${causeTitle(one.cause)}”, and nothing that you did points there.`,
+      );
+    case 'wrong line': {
+      const { predicted, right, sure } = one.line;
+      const signed = sure === 'would-sign' ? 'signed for' : 'said';
+      return about(
+        one.line.test,
+        `${quoted(one.line)}: you ${signed} “${predicted === null ? 'nothing' : answerText(predicted)}”, right is “${answerText(right)}”${wrote(one.written)}.`,
+      );
+    }
+    case 'misjudged line':
+      return about(one.line.test, `${quoted(one.line)}: ${judgedText(one.line)}${wrote(one.written)}.`);
+    case 'misjudged limit':
+      return about(
+        one.test,
+        `You ${limitJudged(one.limit, one.judged)}; it is ${LIMIT_WORDS[one.limit.right]}.`,
+      );
+    case 'misread':
+      return about(one.test, misreadText(one.taken.reading, one.typed));
+    case 'repeats':
+      return about(null, `After putting it right you did not repeat ${listed(one.tests)}.`);
+    case 'tests left out':
+      return about(null, `You left out ${listed(one.tests)}.`);
+  }
+}
+
+const about = (test: string | null, text: string): Reason => ({
+  test: test === null ? null : testTitle(test),
+  text,
+});
+
+/** What to do otherwise next time; to be understood without the debrief. */
+export function goalText(one: Mattered | null): string {
+  switch (one?.what) {
+    case undefined:
+      return 'Do the same on a unit that you have not seen.';
+    case 'critical act':
+      return `Next time, ${one.test === null ? '' : `in ${test(one.test)}, `}without this: ${UNSAFE_ACT_WORDS[one.act].act}. ${UNSAFE_ACT_WORDS[one.act].why}`;
+    case 'called fit':
+      return one.showing === null
+        ? 'Before you call a unit fit, name for every test the figure that allows it.'
+        : `Before you call a unit fit, ${one.done ? `hold the figures of ${test(one.showing.test)} against its lines` : `do ${test(one.showing.test)}`}: ${readAgainst(one.showing)}.`;
+    case 'verdict':
+      return 'Before the verdict, go through your tests once more: which figure is outside its limit, and which line is not as it should be?';
+    case 'wrong cause':
+      return `Before you sign for a cause, name the figure that it alone explains${one.showing === null ? '' : `. Here ${test(one.showing.test)} had it: ${readAgainst(one.showing)}`}.`;
+    case 'wrong line':
+      return `Next time, in ${test(one.line.test)}: ${quoted(one.line)} ${ANSWER_GOAL[one.line.right]}${wrote(one.written)}.`;
+    case 'misjudged line':
+      return `Next time, in ${test(one.line.test)}, hold what you wrote against ${quoted(one.line)}: ${judgedText(one.line)}${wrote(one.written)}.`;
+    case 'misjudged limit':
+      return `${test(one.test)}: you ${limitJudged(one.limit, one.judged)}. Next time judge it ${LIMIT_WORDS[one.limit.right]}.`;
+    case 'misread':
+      return `${test(one.test)}: write the figure that the display shows, with its unit. ${misreadText(one.taken.reading, one.typed)}`;
+    case 'repeats':
+      return `After a repair, repeat the failed test and every earlier one that the fault may have influenced before you call it fit. You left out ${listed(one.tests)}.`;
+    case 'tests left out':
+      return `Do the tests that you left out: ${listed(one.tests)}.`;
+  }
+}
+
+const test = (id: string): string => `“${testTitle(id)}”`;
+/** Without the figures in brackets, which stand with the line itself below. */
+const quoted = (line: DebriefLine): string =>
+  `“${lineText(line.test, line).replaceAll(/ \([^()]*\d[^()]*\)/g, '')}”`;
+
+const ANSWER_GOAL: Readonly<Record<Answer, string>> = {
+  should: 'should be',
+  'should-not': 'should not be',
+  'cant-tell': 'is what the test cannot tell',
+};
+
+const JUDGED: Readonly<Record<Judged, string>> = {
+  did: 'did',
+  'did-not': 'did not',
+  'not-shown': 'was not shown to',
+};
+const judgedText = ({ judged, judgement }: DebriefLine): string =>
+  `you judged that it ${JUDGED[judged ?? 'not-shown']}, and it ${JUDGED[judgement ?? 'not-shown']}`;
+
+const saidText = (said: Verdict | null): string =>
+  said === null ? 'You gave no verdict' : `You said “${VERDICT_WORDS[said]}”`;
+
+/** The limit in the unit and the digits of the instrument that it was read on. */
+function limitFigure({ limit, typed }: TruthOfLimit): string {
+  const most = limit.kind === 'most' ? 'at most' : 'at least';
+  return limit.compares === 'trip time'
+    ? `${most} ${timeText(limit.limit, 'ms', 0)}`
+    : `${most} ${shownText({ ...typed, value: limit.limit, qualifier: null })}`;
+}
+
+const limitJudged = (limit: TruthOfLimit, judged: LimitJudged): string =>
+  `wrote ${shownText(limit.typed)} against ${limitFigure(limit)} and judged it ${LIMIT_WORDS[judged]}`;
+
+const misreadText = (reading: Reading, typed: Typed): string =>
+  `The display showed ${shownText(reading)} (${readingTitle(reading)}), and you wrote ${recordText(typed)}.`;
+
+/** A pair of conductors stays on one line. */
+const unbroken = (pair: string): string => pair.replaceAll('–', '\u2060–\u2060');
+
+/** Two figures are named, of more the first two and how many more. */
+const NAMED = 2;
+function wrote(written: readonly Reading[]): string {
+  if (written.length === 0) return '';
+  const named = written
+    .slice(0, NAMED)
+    .map((reading) => `${shownText(reading)} ${unbroken(pairText(reading))}`.trim());
+  const more = written.length - named.length;
+  return `; you wrote ${named.join(' and ')}${more === 0 ? '' : ` and ${more} more`}`;
+}
+
+const readAgainst = ({ read }: Showing): string =>
+  read === null
+    ? 'the fault shows there by what is seen, heard or felt'
+    : `${readingTitle(read.met)} reads ${shownText(read.met)}, and ${shownText(read.due)} on a correct unit`;
+
+function listed(tests: readonly string[]): string {
+  const named = tests
+    .slice(0, NAMED)
+    .map(test)
+    .join(tests.length === 2 ? ' and ' : ', ');
+  const more = tests.length - NAMED;
+  return more <= 0 ? named : `${named} and ${more} more`;
+}
