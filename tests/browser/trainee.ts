@@ -540,10 +540,11 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
   const figure = reading.getByLabel(/^(it shows|high half|tripped after, ms)$/);
   const isNone = /no reading:/.test(text);
   const sign = (name: string) => reading.getByRole('group', { name: 'sign' }).getByRole('radio', { name });
-  if (isNone || /no trip|[\d.]+\s?ms/u.exec(shown)?.[0] === 'no trip') await closePad(page);
-  if (isNone) await tick(sign('no reading'));
   // What the instrument shows stands before the fields, one of whose choices is "no trip" as well.
-  else if (/no trip|[\d.]+\s?ms/u.exec(shown)?.[0] === 'no trip') await tick(sign('no trip'));
+  const isNoTrip = /no trip|[\d.]+\s?ms/u.exec(shown)?.[0] === 'no trip';
+  if (isNone || isNoTrip) await closePad(page);
+  if (isNone) await tick(sign('no reading'));
+  else if (isNoTrip) await tick(sign('no trip'));
   else {
     const { number, unit, over } = figureIn(shown);
     // A time stands in its one unit, which its label names.

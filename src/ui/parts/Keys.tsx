@@ -7,8 +7,7 @@ interface Props<T extends string> {
   readonly options: readonly T[];
   readonly words?: Readonly<Record<T, string>>;
   readonly value: T | null;
-  /** `isPressed`: by a finger or mouse, so it is meant; arrows pass over choices on their way. */
-  readonly onChange: (value: T, isPressed: boolean) => void;
+  readonly onChange: (value: T) => void;
 }
 
 export function Keys<T extends string>({ legend, options, words, value, onChange }: Props<T>) {
@@ -24,7 +23,7 @@ export function Keys<T extends string>({ legend, options, words, value, onChange
               name={name}
               value={option}
               checked={value === option}
-              onChange={({ nativeEvent }) => onChange(option, (nativeEvent as UIEvent).detail > 0)}
+              onChange={() => onChange(option)}
             />
             {words?.[option] ?? option}
           </label>

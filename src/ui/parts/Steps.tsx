@@ -6,7 +6,7 @@ export type Step = (typeof STEPS)[number];
 
 /** None open: all are done. */
 export function Steps({ open }: { readonly open: Step | null }) {
-  const place = STEPS.findIndex((step) => step === open);
+  const place = open === null ? -1 : STEPS.indexOf(open);
   return (
     <ol className="steps" aria-label="Steps of this test">
       {STEPS.map((step, i) => {

@@ -75,6 +75,10 @@ export function BenchScreen(props: Props) {
   const isInOrder = rungOf(scenario.support, bench.run.attempt) === 1;
   const inOrder = nextInOrder(bench, actions);
   const measuring = useMeasuring(bench, test);
+  const reading = useMemo(
+    () => (isOpen ? readingNow(bench, measuring.draft) : null),
+    [isOpen, bench, measuring.draft],
+  );
   const isDesk = useMatches(DESK);
   const hasRoom = useMatches(ROOM);
   const [hand, setHand] = useState<Hand | null>(null);
@@ -134,7 +138,7 @@ export function BenchScreen(props: Props) {
             isOpen={isOpen}
             isSettingUp={isSettingUp}
             hands={hands}
-            reading={isOpen ? readingNow(bench, measuring.draft) : null}
+            reading={reading}
             view={hasRoom ? 'whole' : smallView(stage)}
             standing={standingText(bench, stage, state.context.since)}
           />

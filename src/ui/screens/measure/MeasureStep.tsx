@@ -269,7 +269,6 @@ function Noticed({ bench, since }: { readonly bench: Bench; readonly since: numb
   const first = bench.happened.findIndex(({ entry }) => entry > since);
   const noticed = first < 0 ? [] : perceived(bench.happened, first);
   const row = ({ at, text, heavy }: (typeof noticed)[number], i: number) => (
-    // biome-ignore lint/suspicious/noArrayIndexKey: a log that only grows
     <li key={i}>
       {benchTime(at)} {heavy ? <strong>{text}</strong> : text}
     </li>
