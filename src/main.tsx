@@ -7,6 +7,7 @@ import { Boundary } from './ui/screens/elsewhere/Boundary.tsx';
 import './ui/styles/tokens.css';
 import './ui/styles/page.css';
 import './ui/styles/controls.css';
+import './ui/styles/aims.css';
 import './ui/styles/home.css';
 import './ui/styles/bench.css';
 import './ui/styles/frame.css';

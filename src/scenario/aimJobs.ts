@@ -100,7 +100,7 @@ const testsBefore = (aim: AimId): readonly string[] =>
 /** What was done before and what comes after, so that it is plain what a verdict can rest on. */
 function handedOverWords(hasBefore: boolean, aim: AimId): string {
   const isLast = AIMS.at(-1)?.id === aim;
-  const before = hasBefore ? 'The tests before this question are done and signed' : 'Nothing is tested yet';
+  const before = hasBefore ? 'The tests before this aim are done and signed' : 'Nothing is tested yet';
   return isLast
     ? `${before}; these are the last.`
     : `${before}; those after it are not begun, and are another day’s work.`;

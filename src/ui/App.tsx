@@ -6,13 +6,14 @@ import { lazy, Suspense, useCallback, useDeferredValue, useEffect, useMemo, useS
 import { Redirect, Route, Router, Switch } from 'wouter';
 import { navigate, useHashLocation } from 'wouter/use-hash-location';
 import { aimNamed } from '../scenario/aims.ts';
+import { keepHereLast } from '../store/hereLast.ts';
 import { AIM_WORDS } from '../words/aims.ts';
 import { addressIn, partsOf } from './flow/aimLinks.ts';
 import type { Bench } from './flow/bench.ts';
 import { inSlices } from './flow/inSlices.ts';
 import { afterTheWorld, loaded } from './flow/loading.ts';
 import { useFailure } from './flow/useFailure.ts';
-import type { InHand, Refusal } from './flow/useInHand.ts';
+import type { InHand, OnTheTable, Refusal } from './flow/useInHand.ts';
 import { isDueAtLeaving, useInHand } from './flow/useInHand.ts';
 import { usePreparing } from './flow/usePreparing.ts';
 import { AfterFailure, failureTitle } from './parts/AfterFailure.tsx';
@@ -20,11 +21,13 @@ import { Dialog } from './parts/Dialog.tsx';
 import { GettingReady } from './parts/GettingReady.tsx';
 import { Choose } from './screens/Choose.tsx';
 import { Boundary } from './screens/elsewhere/Boundary.tsx';
+import { ComingBack } from './screens/elsewhere/ComingBack.tsx';
 import { AimStart } from './screens/home/AimStart.tsx';
 import { Home } from './screens/home/Home.tsx';
 import type { Entry, Offered } from './screens/offered.ts';
 import { WHOLE_JOB } from './screens/offered.ts';
 import type { Wish } from './screens/wish.ts';
+import { PAGE_TITLES, pageTitle } from './words/pageTitles.ts';
 
 const AttemptScreen = lazy(async () => ({
   default: (await afterTheWorld(() => import('./screens/AttemptScreen.tsx'))).AttemptScreen,
@@ -71,28 +74,11 @@ const SCREEN_NAMES: Readonly<Record<string, string>> = {
   '/accessibility': 'The page on accessibility',
 };
 
-const NAME = 'Charge point trainer';
-/** Pages by their addresses, for the browser's tab and history; the first page has the trainer's own name. */
-const PAGE_TITLES: Readonly<Record<string, string>> = {
-  '/jobs': 'Scenarios',
-  '/first-run': 'First run',
-  '/shown': 'Worked run',
-  '/record': 'My record',
-  '/sources': 'Sources',
-  '/words': 'Words',
-  '/accessibility': 'Accessibility',
-};
-
-/** Of the page that is drawn; an attempt has its job's title. */
-function titleOf(path: string, inHand: InHand | null): string {
+/** Of the page that is drawn; null where an attempt is shown, which says its own. */
+function titleOf(path: string, table: OnTheTable | null): string | null {
   const aim = aimNamed(path.split('/')[2] ?? '');
-  const own =
-    path === '/attempt'
-      ? inHand?.now.bench.run.scenario.title
-      : path.startsWith('/aim/') && aim !== null
-        ? AIM_WORDS[aim.id].question
-        : PAGE_TITLES[path];
-  return own === undefined ? NAME : `${own} · ${NAME}`;
+  if (path === '/attempt') return table?.kind === 'in hand' ? null : pageTitle();
+  return pageTitle(path.startsWith('/aim/') && aim !== null ? AIM_WORDS[aim.id].question : PAGE_TITLES[path]);
 }
 
 export function App() {
@@ -117,7 +103,8 @@ export function App() {
   const { prepare, isLong, cancel } = usePreparing(asked, isTurning, fail);
 
   const show = (refusal: Refusal | 'left') => {
-    if (refusal === 'left') return;
+    // Nothing stands there that could be gone back to.
+    if (refusal === 'left') return latest === null && asked === '/attempt' ? navigate('/') : undefined;
     setRefused(refusal);
     if (refusal === null) navigate('/attempt');
     else if (asked !== '/jobs') navigate('/');
@@ -183,8 +170,12 @@ export function App() {
     scrollTo(0, 0);
   }, [place]);
   useEffect(() => {
-    document.title = titleOf(path, inHand);
-  }, [path, inHand]);
+    if (latest !== null) keepHereLast(latest.id);
+  }, [latest]);
+  useEffect(() => {
+    const title = titleOf(path, table);
+    if (title !== null) document.title = title;
+  }, [path, table]);
   useEffect(() => {
     if (place !== '/attempt' && inHand !== null && isDueAtLeaving(inHand))
       setLeaving({ inHand, go: () => {} });
@@ -197,7 +188,10 @@ export function App() {
           <Switch location={path}>
             <Route path="/attempt">
               {table === null ? (
-                <Redirect to="/" />
+                <ComingBack
+                  onFound={(about) => ask((signal) => goOn(about, 'ask', signal))}
+                  onNone={() => navigate('/', { replace: true })}
+                />
               ) : table.kind === 'in hand' ? (
                 <AttemptScreen
                   key={table.number}

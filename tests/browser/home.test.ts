@@ -85,7 +85,7 @@ test('an address begins the same job each time, and one that is wrong says what 
   expect(text).toContain('unknown aim "outlet-ded"');
   expect(text).toContain('a whole number from 0 to 2147483647 is expected');
   expect(await barriersOn(page)).toEqual([]);
-  await link(page, 'All twelve questions').click();
+  await link(page, 'All twelve aims').click();
   await page.getByRole('heading', { name: 'Charge point trainer' }).waitFor();
   expect(await page.getByRole('alert').count()).toBe(0);
   await page.context().close();

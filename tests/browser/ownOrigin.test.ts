@@ -28,6 +28,7 @@ test('through every screen only the page’s own host is asked, and sent nothing
   };
   await throughReadingPages(page, look);
   await throughAnAttempt(page, look);
+  await page.goto(`${opened.url}#/`);
   await page.reload();
   await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
   await throughLeaving(page, look);

@@ -18,6 +18,7 @@ import { operation } from '../../src/bench/operation.ts';
 import type { Probe } from '../../src/bench/terminals.ts';
 import { terminalsIn } from '../../src/bench/terminals.ts';
 import type { NextStep, Tell } from '../../src/faults/fault.ts';
+import { aimOf } from '../../src/scenario/aims.ts';
 import { takenUp } from '../../src/ui/flow/bench.ts';
 import type { Position } from '../../src/ui/flow/position.ts';
 import { operationsBetween, positionAfter } from '../../src/ui/flow/position.ts';
@@ -32,10 +33,11 @@ import {
   VERDICT_WORDS,
 } from '../../src/ui/words/answers.ts';
 import { RUNG_NAMES } from '../../src/ui/words/rungs.ts';
-import { actionNamed } from '../../src/verification/actions.ts';
+import { ACTIONS, actionNamed } from '../../src/verification/actions.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
 import { figureInWords, lineText, testTitle } from '../../src/words/actions.ts';
+import { AIM_WORDS } from '../../src/words/aims.ts';
 import { listenTo } from './complaints.ts';
 import { end, press, take, tick, type } from './hands.ts';
 
@@ -150,9 +152,22 @@ export async function choose(page: Page, title: string): Promise<void> {
   if (await open.isVisible()) return;
   const leave = button(page, 'Another test');
   if (await leave.isVisible()) await press(leave);
-  await press(page.getByRole('button', { name: title, exact: true }));
+  const test = page.getByRole('button', { name: title, exact: true });
+  if (!(await test.isVisible())) await openAimOf(page, title);
+  await press(test);
   await page.getByRole('heading', { name: 'Set up', exact: true }).waitFor();
 }
+
+/** Opens the aim that a test belongs to, in the list of them. */
+export async function openAimOf(page: Page, title: string): Promise<void> {
+  const action = TEST_BY_TITLE.get(title);
+  const aim = action === undefined ? null : aimOf(action);
+  if (aim === null) throw new Error(`no aim has the test "${title}"`);
+  await press(page.getByRole('button', { name: new RegExp(`^${escaped(AIM_WORDS[aim].question)}`) }));
+}
+
+const TEST_BY_TITLE = new Map(ACTIONS.map(({ id }) => [testTitle(id), id]));
+const escaped = (text: string): string => text.replaceAll(/[?()]/g, '\\$&');
 
 /** What is inside the stand-in, where it is folded away. */
 export async function unfold(page: Page): Promise<void> {

@@ -15,11 +15,13 @@ import { BesideAttempt, KeepProblemOfAttempt } from '../flow/keptBeside.ts';
 import { loaded } from '../flow/loading.ts';
 import type { Place } from '../flow/place.ts';
 import { draftOf } from '../flow/place.ts';
+import { useBrowserBack } from '../flow/useBrowserBack.ts';
 import { useFlow } from '../flow/useFlow.ts';
 import type { InHand } from '../flow/useInHand.ts';
 import { FieldsOfAttempt } from '../flow/useKept.ts';
 import { useWall } from '../flow/useWall.ts';
 import { standsText } from '../words/stands.ts';
+import { attemptTitle } from './attemptTitle.ts';
 import { BenchScreen } from './bench/BenchScreen.tsx';
 import { EarlierFormat } from './elsewhere/EarlierFormat.tsx';
 
@@ -61,6 +63,10 @@ export function AttemptScreen({ inHand, problem, onConcluded, onAgain }: Props) 
     },
     [fields, now, send],
   );
+  useBrowserBack(state, tell);
+  useEffect(() => {
+    document.title = attemptTitle(state);
+  }, [state]);
   // The sheet for stopping lay over the step when the page was closed.
   useEffect(() => {
     if (before.place?.stopping) send({ type: 'stop' });

@@ -2,6 +2,7 @@
 
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { rungOf } from '../../../attempt/rung.ts';
+import type { AimId } from '../../../scenario/aims.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
 import { testTitle } from '../../../words/actions.ts';
 import type { Hand } from '../../drawing/hands.ts';
@@ -18,17 +19,20 @@ import { usePaced } from '../../flow/usePaced.ts';
 import { KeyPad } from '../../parts/KeyPad.tsx';
 import { WaitingLine } from '../../parts/WaitingLine.tsx';
 import { shownText } from '../../words/figures.ts';
+import { aimInHand, askedAims } from './askedAims.ts';
+import { ChooseStep } from './ChooseStep.tsx';
 import { Harm } from './Harm.tsx';
 import { Head } from './Head.tsx';
 import { Status } from './Known.tsx';
+import { nextInOrder } from './nextInOrder.ts';
 import { PutRightDialog } from './PutRightDialog.tsx';
-import { StepFrame } from './StepFrame.tsx';
+import { Rail } from './Rail.tsx';
 import { StopDialog } from './StopDialog.tsx';
 import { CHOICES_OF, otherPosition } from './setUpRows.ts';
 import { standingText } from './standingText.ts';
 import type { Stage } from './TestCard.tsx';
 import { stageOf, TestCard } from './TestCard.tsx';
-import { ChooseTest, nextInOrder, YourTests } from './Tests.tsx';
+import { YourTests } from './YourTests.tsx';
 
 /** Where there is no room for the whole sheet. */
 function smallView(stage: Stage | null): 'upright' | 'strip' | 'part' {
@@ -96,6 +100,21 @@ export function BenchScreen(props: Props) {
     },
     [draft, bench.position, send],
   );
+  const aims = useMemo(() => askedAims(bench, actions), [bench, actions]);
+  const inHand = aimInHand(bench, aims, action?.id ?? null);
+  const [opened, setOpened] = useState<{ readonly after: AimId | null; readonly aim: AimId | null }>();
+  // What was opened by hand stands open until a test of another aim was in hand.
+  const aim = action === undefined && opened?.after === inHand ? opened.aim : inHand;
+  const openAim = useCallback((one: AimId | null) => setOpened({ after: inHand, aim: one }), [inHand]);
+  const hasRail = hasRoom && aims.length > 1 && onNext === null;
+  const openInRail = useMemo(() => {
+    if (action === undefined) return openAim;
+    const leaveFor = (one: AimId | null) => {
+      send({ type: 'leave' });
+      openAim(one);
+    };
+    return isSettingUp ? leaveFor : null;
+  }, [action, isSettingUp, openAim, send]);
   const isHandy = stage === 'setting up';
   const hands = useMemo(
     () => (isHandy ? { now: bench.position, onHand, open: hand } : null),
@@ -126,7 +145,8 @@ export function BenchScreen(props: Props) {
   return (
     <div className="bench-screen" data-step={stage ?? 'choosing'}>
       <Head bench={bench} keepFailed={keepFailed} onStop={stop} />
-      <main className="bench-main">
+      <main className={hasRail ? 'bench-main with-rail' : 'bench-main'}>
+        {hasRail ? <Rail aims={aims} open={aim} test={action?.id ?? null} onOpen={openInRail} /> : null}
         <Status bench={bench} />
         <div className="bench-drawing">
           <Sheet
@@ -151,39 +171,20 @@ export function BenchScreen(props: Props) {
             </p>
           )}
           {action === undefined ? (
-            <section className="step" aria-labelledby="choose-heading">
-              <div className="step-title">
-                <h2 id="choose-heading" ref={heading} tabIndex={-1}>
-                  Choose a test
-                </h2>
-              </div>
-              <StepFrame
-                bar={
-                  <>
-                    {again === null ? (
-                      <p className="bar-line note">Any order; nothing stops a wrong choice.</p>
-                    ) : (
-                      <div className="acts apart">
-                        <span className="note">Judged: {testTitle(again.test)}.</span>
-                        <button type="button" className="plain" onClick={() => send({ type: 'judge again' })}>
-                          Judge it again
-                        </button>
-                      </div>
-                    )}
-                    <div className="bar-acts">
-                      <button type="button" onClick={putRight} aria-haspopup="dialog">
-                        Put something right…
-                      </button>
-                      <button type="button" onClick={conclude}>
-                        Conclude…
-                      </button>
-                    </div>
-                  </>
-                }
-              >
-                <ChooseTest actions={actions} isInOrder={isInOrder} next={inOrder} onChoose={choose} />
-              </StepFrame>
-            </section>
+            <ChooseStep
+              aims={aims}
+              open={aim}
+              hasRail={hasRail}
+              heading={heading}
+              again={again?.test ?? null}
+              next={isInOrder ? inOrder : null}
+              isAllDone={inOrder === null}
+              onOpen={openAim}
+              onChoose={choose}
+              onAgain={() => send({ type: 'judge again' })}
+              onPutRight={putRight}
+              onConclude={conclude}
+            />
           ) : (
             <div ref={card} className="step-place" inert={isWaiting}>
               <TestCard

@@ -13,8 +13,7 @@ import { NotKept } from '../../parts/NotKept.tsx';
 import { Papers } from '../../parts/Papers.tsx';
 import { SheetLines } from '../../parts/SheetLines.tsx';
 import { RUNG_NAMES } from '../../words/rungs.ts';
-import { unitLine } from '../offered.ts';
-import { YourTests } from './Tests.tsx';
+import { YourTests } from './YourTests.tsx';
 
 interface Props {
   readonly bench: Bench;
@@ -34,9 +33,7 @@ export const Head = memo(function Head({ bench, keepFailed, onStop }: Props) {
       <div className="head-title">
         <h1>{scenario.title}</h1>
         <p>
-          <span className="head-more">
-            {unitLine(scenario)} · {editionNamed(scenario.rules)} ·{' '}
-          </span>
+          <span className="head-more">{editionNamed(scenario.rules)} · </span>
           {RUNG_NAMES[rungOf(scenario.support, attempt)]} · <strong>training only</strong>
         </p>
       </div>

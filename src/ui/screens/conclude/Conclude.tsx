@@ -24,7 +24,7 @@ import { TextField } from '../../parts/TextField.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
 import { LEFT_OUT_WORDS, NEXT_WORDS, SURE_WORDS, TELL_WORDS, VERDICT_WORDS } from '../../words/answers.ts';
 import { Head } from '../bench/Head.tsx';
-import { YourTests } from '../bench/Tests.tsx';
+import { YourTests } from '../bench/YourTests.tsx';
 import { Findings } from './Findings.tsx';
 import { judgedFindings } from './judgedFindings.ts';
 import { OtherCauses } from './OtherCauses.tsx';

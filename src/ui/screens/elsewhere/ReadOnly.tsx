@@ -9,7 +9,7 @@ import { useFocus } from '../../parts/useFocus.ts';
 import { standsText } from '../../words/stands.ts';
 import { Head } from '../bench/Head.tsx';
 import { Known } from '../bench/Known.tsx';
-import { YourTests } from '../bench/Tests.tsx';
+import { YourTests } from '../bench/YourTests.tsx';
 
 interface Props {
   readonly bench: Bench;

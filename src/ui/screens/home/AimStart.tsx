@@ -25,7 +25,7 @@ export function AimStart({ aim: name, refused, isWaiting, onBegin, onLeave }: Pr
   }, []);
   const aim = aimNamed(name);
   return (
-    <Reading title={aim === null ? 'No such job' : AIM_WORDS[aim.id].question} about="a job of one question">
+    <Reading title={aim === null ? 'No such job' : AIM_WORDS[aim.id].question} about="a job of one aim">
       {refused === null ? null : (
         <Problems file={refused.name} problems={refused.problems} kept="Nothing here was changed." />
       )}
@@ -37,7 +37,7 @@ export function AimStart({ aim: name, refused, isWaiting, onBegin, onLeave }: Pr
           </button>
         )}
         <Link href="/" className="button">
-          All twelve questions
+          All twelve aims
         </Link>
       </div>
     </Reading>

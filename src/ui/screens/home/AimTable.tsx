@@ -24,7 +24,7 @@ export function AimTable({ attempts, seed }: Props) {
     <table className="aims">
       <thead>
         <tr>
-          <th scope="col">question</th>
+          <th scope="col">aim</th>
           {OFFERED_RUNGS.map((rung) => (
             <th key={rung} scope="col">
               {RUNG_NAMES[rung]}

@@ -112,7 +112,7 @@ function Main({ refused, inHand, onWish, onReturn, kept }: Props & { readonly ke
         <section className="stack" aria-labelledby="aims-heading">
           <div className="acts apart">
             <h2 id="aims-heading" ref={table} tabIndex={-1}>
-              Jobs by question
+              Jobs by aim
             </h2>
             <p className="note">tests wholly right, of those done; last date. A touch begins the job.</p>
           </div>
@@ -157,7 +157,7 @@ function Doors({ onTable }: { readonly onTable: () => void }) {
   return (
     <nav className="doors" aria-label="Where to">
       <button type="button" onClick={onTable}>
-        <strong>Practise a job</strong> <span>One question, five minutes</span>
+        <strong>Practise a job</strong> <span>One aim, five minutes</span>
       </button>
       <Link href="/record">
         <strong>My record</strong> <span>What you did, and what to do again</span>

@@ -1,10 +1,8 @@
-/** The trainee's own tests as they were done, and the actions to choose from, by stage; none is ticked off. */
+/** The trainee's own tests as they were done. */
 
 import { memo } from 'react';
 import type { Entry } from '../../../attempt/attempt.ts';
 import { isJudgedAsSaid } from '../../../attempt/truth.ts';
-import type { TestAction } from '../../../verification/testAction.ts';
-import { STAGES } from '../../../verification/testAction.ts';
 import { testTitle } from '../../../words/actions.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
@@ -109,87 +107,3 @@ export const YourTests = memo(function YourTests({ bench }: { readonly bench: Be
     </section>
   );
 });
-
-/** The first that was not begun after the last one begun; else the first never begun. It looks at what was done alone. */
-export function nextInOrder(bench: Bench, actions: readonly TestAction[]): string | null {
-  const begun = bench.run.attempt.entries.flatMap((entry) =>
-    entry.kind === 'prediction' ? [entry.test] : [],
-  );
-  const open = actions.filter(({ id }) => !begun.includes(id));
-  const last = actions.findIndex(({ id }) => id === begun.at(-1));
-  return (open.find((action) => actions.indexOf(action) > last) ?? open[0])?.id ?? null;
-}
-
-interface ChooseProps {
-  readonly actions: readonly TestAction[];
-  /** The next one in their order, where they are to be done in it; null where any order is the trainee's own. */
-  readonly next: string | null;
-  readonly isInOrder: boolean;
-  readonly onChoose: (id: string) => void;
-}
-
-export const ChooseTest = memo(function ChooseTest({ actions, next, isInOrder, onChoose }: ChooseProps) {
-  return isInOrder ? (
-    <InOrder actions={actions} next={next} onChoose={onChoose} />
-  ) : (
-    <ByStage actions={actions} onChoose={onChoose} />
-  );
-});
-
-type ListProps = Pick<ChooseProps, 'actions' | 'onChoose'>;
-
-/** The tests in the order in which a faultless trainee does them, the next one first. */
-function InOrder({ actions, next, onChoose }: ListProps & Pick<ChooseProps, 'next'>) {
-  const first = actions.find(({ id }) => id === next);
-  return (
-    <div className="stack">
-      {first === undefined ? (
-        <p>Every test was done once. Conclude, or do one again.</p>
-      ) : (
-        <div className="acts">
-          <button type="button" className="main" onClick={() => onChoose(first.id)}>
-            {testTitle(first.id)}
-          </button>
-          <span className="note">next in order</span>
-        </div>
-      )}
-      <ol className="in-order" aria-label="The tests in order">
-        {actions.map(({ id }) => (
-          <li key={id} aria-current={id === next ? 'step' : undefined}>
-            {id === next ? (
-              <strong>{testTitle(id)}</strong>
-            ) : (
-              <button type="button" className="plain" onClick={() => onChoose(id)}>
-                {testTitle(id)}
-              </button>
-            )}
-          </li>
-        ))}
-      </ol>
-    </div>
-  );
-}
-
-function ByStage({ actions, onChoose }: ListProps) {
-  return (
-    <div className="stages">
-      {STAGES.map((stage) => {
-        const own = actions.filter((action) => action.stage === stage);
-        return own.length === 0 ? null : (
-          <section key={stage} aria-label={stage}>
-            <h3>{stage}</h3>
-            <ul>
-              {own.map(({ id }) => (
-                <li key={id}>
-                  <button type="button" className="plain" onClick={() => onChoose(id)}>
-                    {testTitle(id)}
-                  </button>
-                </li>
-              ))}
-            </ul>
-          </section>
-        );
-      })}
-    </div>
-  );
-}

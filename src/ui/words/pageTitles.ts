@@ -1,0 +1,18 @@
+/** What the browser's tab and history call each page. */
+
+const NAME = 'Charge point trainer';
+
+/** Pages by their addresses; the first page has the trainer's own name. */
+export const PAGE_TITLES: Readonly<Record<string, string>> = {
+  '/jobs': 'Scenarios',
+  '/first-run': 'First run',
+  '/shown': 'Worked run',
+  '/record': 'My record',
+  '/sources': 'Sources',
+  '/words': 'Words',
+  '/accessibility': 'Accessibility',
+};
+
+/** The most particular part first: that is what a narrow tab shows. */
+export const pageTitle = (...parts: readonly (string | undefined)[]): string =>
+  [...parts.filter((part) => part !== undefined), NAME].join(' · ');
