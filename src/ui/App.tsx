@@ -106,8 +106,10 @@ export function App() {
     // Nothing stands there that could be gone back to.
     if (refusal === 'left') return latest === null && asked === '/attempt' ? navigate('/') : undefined;
     setRefused(refusal);
-    if (refusal === null) navigate('/attempt');
-    else if (asked !== '/jobs') navigate('/');
+    // One entry of the history for an attempt, however often it is asked for.
+    if (refusal === null) {
+      if (asked !== '/attempt') navigate('/attempt');
+    } else if (asked !== '/jobs') navigate('/');
   };
   const take = useCallback(
     async (bench: Bench) => {
