@@ -230,5 +230,13 @@ const handsAt = (what: Locator): Hands => used.get(what.page()) ?? mouse;
 export const press = (what: Locator): Promise<void> => handsAt(what).press(what);
 export const tick = (what: Locator): Promise<void> => handsAt(what).tick(what);
 export const type = (field: Locator, text: string): Promise<void> => handsAt(field).type(field, text);
-export const take = (list: Locator, words: string): Promise<void> => handsAt(list).choose(list, words);
+
+/** What stands there already is left alone, as anybody does. */
+export async function take(list: Locator, words: string): Promise<void> {
+  const [label, value] = await list.evaluate((element) => {
+    const { selectedOptions, value: now } = element as HTMLSelectElement;
+    return [selectedOptions[0]?.label, now];
+  });
+  if (words !== label && words !== value) await handsAt(list).choose(list, words);
+}
 export const end = (field: Locator, button: Locator): Promise<void> => handsAt(field).end(field, button);

@@ -13,8 +13,6 @@ vi.setConfig({ testTimeout: 180_000 });
 
 const link = (page: Page, name: string | RegExp) => page.getByRole('link', { name });
 const onBench = (page: Page) => page.getByRole('heading', { name: 'Choose a test' }).waitFor();
-const toHome = (page: Page) =>
-  page.getByRole('contentinfo').getByRole('link', { name: 'Home', exact: true }).click();
 const goTo = (page: Page, hash: string) =>
   page.evaluate((to) => {
     location.hash = to;
@@ -45,7 +43,7 @@ test('a cell begins a job of one aim; afterwards it says what came of it, and wh
   const page = await sitDown(opened.browser, opened.url);
   await link(page, /^Is the design right\? guided: not tried$/).click();
   await onBench(page);
-  expect(await page.title()).toMatch(/^Is the design right\? .+ · Charge point trainer$/);
+  expect(await page.title()).toMatch(/^Choose a test · Is the design right\? .+ · Charge point trainer$/);
   const { scenario } = await inHand(page);
   const { actions, conclusion } = verify(scenario);
   expect(actions.map(({ action }) => action.id)).toEqual(['papers']);
@@ -58,7 +56,13 @@ test('a cell begins a job of one aim; afterwards it says what came of it, and wh
     next: 'lock-off-and-label',
     tell: 'client',
   });
-  await toHome(page);
+  const bar = page.getByRole('region', { name: 'Next for you' });
+  await bar.getByText('Next for you. You have not tried it yet.').waitFor();
+  expect(await page.locator('.main:visible').allInnerTexts()).toEqual(['Is it dead? 5 minutes']);
+  await bar.getByRole('link', { name: 'Is it dead? 5 minutes' }).click();
+  await onBench(page);
+  expect(await page.title()).toMatch(/^Choose a test · Is it dead\? .+ · Charge point trainer$/);
+  await page.getByRole('link', { name: 'Jobs' }).click();
   await link(page, /^Is the design right\? guided: 1 of 1 \d+ \w+$/).waitFor();
   await link(page, /^Next for you: Is it dead\? 5 minutes You have not tried it yet\.$/).waitFor();
   expect(await page.locator('.filled, button.main').count()).toBe(1);
@@ -73,7 +77,7 @@ test('an address begins the same job each time, and one that is wrong says what 
     await goTo(page, '#/aim/outlet-dead/single-tt?seed=12&rung=2');
     await onBench(page);
     files.push(JSON.stringify((await inHand(page)).attempt.scenario));
-    await toHome(page);
+    await link(page, 'Jobs').click();
     await link(page, /^Start here/).waitFor();
   }
   expect(files[0]).toBe(files[1]);

@@ -45,6 +45,7 @@ import { Replay } from './Replay.tsx';
 import { SureAndWrong } from './SureAndWrong.tsx';
 import { TestsInLines } from './TestsInLines.tsx';
 import { Truth } from './Truth.tsx';
+import { useNext } from './useNext.ts';
 import { useStepping } from './useStepping.ts';
 
 interface Props {
@@ -117,6 +118,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
   };
   const reasons = useMemo(() => mattered(told), [told]);
   const beside = useContext(BesideAttempt);
+  const next = useNext(told);
   // Where it was at first: what comes of handing in is said there.
   const [handInFirst] = useState(() => isDue(told, beside));
   const heading = useFocus<HTMLHeadingElement>();
@@ -225,7 +227,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
         </div>
       </main>
       <NextForYou
-        next={reasons.length === 0 ? ANOTHER : null}
+        next={next}
         isMain={!handInFirst}
         onAgain={() => onAgain(() => makingBench(scenario, attempt.scenario, attempt))}
       />
@@ -236,12 +238,6 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
 
 /** More than three are not kept in mind; the rest stands below. */
 const MOST_REASONS = 3;
-
-const ANOTHER = {
-  title: 'Choose another job',
-  why: 'Nothing that counts was wrong: go on to a unit that you have not seen.',
-  href: '#/',
-};
 
 function Following({ following }: { readonly following: Sliced<Progress, Lockstep> }) {
   const { progress, failed } = following;

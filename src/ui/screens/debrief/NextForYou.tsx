@@ -8,23 +8,23 @@ export interface Next {
 }
 
 interface Props {
-  /** Null: the same again is what helps most. */
-  readonly next: Next | null;
+  /** Null: nothing but the same again; undefined while it is not known yet. */
+  readonly next: Next | null | undefined;
   /** Whether it is what most people do next: not while an assessment is still to be handed in. */
   readonly isMain: boolean;
   readonly onAgain: () => void;
 }
 
 export function NextForYou({ next, isMain, onAgain }: Props) {
-  const main = isMain ? 'main' : '';
+  const main = isMain && next !== undefined ? 'main' : '';
   return (
     <section className="next-bar not-printed" aria-label="Next for you">
-      <p>{next === null ? 'The same once more, with your goal in mind.' : next.why}</p>
+      <p>{next?.why ?? 'The same once more, with your goal in mind.'}</p>
       <div className="acts">
         <button type="button" className={next === null ? main : ''} onClick={onAgain}>
           Practise this again
         </button>
-        {next === null ? null : (
+        {next == null ? null : (
           <a className={`button ${main}`} href={next.href}>
             {next.title}
           </a>

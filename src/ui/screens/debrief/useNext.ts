@@ -1,0 +1,43 @@
+/** What is next after this attempt, worked out as on the first screen, with what this one has just told. */
+import { useContext, useMemo, useState } from 'react';
+import type { Debrief } from '../../../attempt/debrief.ts';
+import { summaryOf } from '../../../attempt/summary.ts';
+import type { About } from '../../../store/about.ts';
+import { aboutOf } from '../../../store/about.ts';
+import { FIRST_RUN } from '../../../store/choices.ts';
+import { nextForYou } from '../../../store/next.ts';
+import { AIM_MINUTES, AIM_WORDS } from '../../../words/aims.ts';
+import { aimLink, anySeed } from '../../flow/aimLinks.ts';
+import { BesideAttempt } from '../../flow/keptBeside.ts';
+import { useKeptHere } from '../../flow/useKeptHere.ts';
+import { whyText } from '../../words/next.ts';
+import type { Next } from './NextForYou.tsx';
+
+/** Undefined while it is being read what this device keeps; null for somebody else's attempt: nothing follows from it. */
+export function useNext(told: Debrief): Next | null | undefined {
+  const isGuest = useContext(BesideAttempt)?.isGuest !== false;
+  const kept = useKeptHere();
+  const [seed] = useState(anySeed);
+  return useMemo(() => {
+    if (kept === null) return undefined;
+    if (isGuest) return null;
+    const next = nextForYou({
+      kept: [...kept.all.filter(({ first }) => first !== firstOf(told)), asKept(told)],
+      goal: kept.goal,
+      hadFirstRun: FIRST_RUN.kept() === 'done',
+      now: Date.now(),
+    });
+    if (next.kind === 'first run') return null;
+    return {
+      title: `${AIM_WORDS[next.aim].question} ${AIM_MINUTES} minutes`,
+      why: `Next for you. ${whyText(next.why)}`,
+      href: `#${aimLink(next.aim, next.rung, seed)}`,
+    };
+  }, [kept, told, isGuest, seed]);
+}
+
+const firstOf = ({ run }: Debrief): string | null => run.attempt.entries[0]?.hash ?? null;
+
+/** The device may not have kept yet what the debrief found. */
+const asKept = (told: Debrief): About =>
+  aboutOf('this attempt', told.run.attempt, { changed: Date.now(), summary: summaryOf(told) });
