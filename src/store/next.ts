@@ -9,7 +9,7 @@ import type { TestOutcome } from '../attempt/summary.ts';
 import type { AimId } from '../scenario/aims.ts';
 import { AIMS, aimOf } from '../scenario/aims.ts';
 import type { About } from './about.ts';
-import { aimAttempts } from './aimResults.ts';
+import { aimAttempts } from './jobResults.ts';
 import type { Goal } from './recordText.ts';
 
 export type Why =

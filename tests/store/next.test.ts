@@ -7,7 +7,7 @@ import type { AimId } from '../../src/scenario/aims.ts';
 import { AIMS, aimJobId } from '../../src/scenario/aims.ts';
 import type { About } from '../../src/store/about.ts';
 import { aboutOf } from '../../src/store/about.ts';
-import { aimAttempts, aimResult } from '../../src/store/aimResults.ts';
+import { aimAttempts, aimResult, scenarioResult } from '../../src/store/jobResults.ts';
 import { nextForYou } from '../../src/store/next.ts';
 import type { Goal } from '../../src/store/recordText.ts';
 
@@ -172,4 +172,17 @@ test('best result and last date, by aim and rung', () => {
   expect(aimResult(attempts, 'dead', 2)).toEqual({ right: 0, done: 1, last: 12 * DAY });
   expect(aimResult(attempts, 'dead', 3)).toBeNull();
   expect(aimResult(attempts, 'earth', 1)).toBeNull();
+});
+
+test('of a scenario on whatever rung: not a guest’s, and not what is unfinished', () => {
+  const done = (day: number, right: boolean, own: Partial<About> = {}) =>
+    made({ day, rung: day > 5 ? 2 : 1, tests: [outcome('papers'), outcome('isolate', { right })], own });
+  expect(scenarioResult([done(3, true), done(9, false)], 'harbour-mews')).toEqual({
+    right: 2,
+    done: 2,
+    last: 9 * DAY,
+  });
+  const others = [done(3, true, { isGuest: true }), done(9, true, { concluded: false })];
+  expect(scenarioResult(others, 'harbour-mews')).toBeNull();
+  expect(scenarioResult([done(3, true)], 'fen-barn')).toBeNull();
 });

@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import type { Rung } from '../../attempt/rung.ts';
 import { rungOf } from '../../attempt/rung.ts';
 import type { About } from '../../store/about.ts';
+import { scenarioResult } from '../../store/jobResults.ts';
 import type { InHand } from '../flow/useInHand.ts';
 import { useKeptHere } from '../flow/useKeptHere.ts';
 import { CAUTION_LINE, Cautions } from '../parts/Cautions.tsx';
@@ -13,6 +14,8 @@ import { Problems } from '../parts/Problems.tsx';
 import { RungChoice } from '../parts/RungChoice.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { useFocus } from '../parts/useFocus.ts';
+import { dayMonthText } from '../words/dates.ts';
+import { resultText } from '../words/next.ts';
 import type { Entry, Offered } from './offered.ts';
 import { apartBy, entriesWith, keyOf, SUPPORT_WORDS, unitLine } from './offered.ts';
 import type { Refused, Wish } from './wish.ts';
@@ -65,7 +68,7 @@ export function Choose({ refused, opened, inHand, onWish }: Props) {
                 kept={inHand === null ? 'Nothing here was changed.' : 'The attempt in progress is unchanged.'}
               />
             )}
-            <ScenarioList all={all} chosen={chosen} onChoose={setKey} />
+            <ScenarioList all={all} chosen={chosen} kept={kept.all} onChoose={setKey} />
           </div>
           <div className="wide-stack">
             {chosen === undefined ? null : (
@@ -88,10 +91,11 @@ export function Choose({ refused, opened, inHand, onWish }: Props) {
 interface ListProps {
   readonly all: readonly Entry[];
   readonly chosen: Entry | undefined;
+  readonly kept: readonly About[];
   readonly onChoose: (key: string) => void;
 }
 
-function ScenarioList({ all, chosen, onChoose }: ListProps) {
+function ScenarioList({ all, chosen, kept, onChoose }: ListProps) {
   const groups = [...new Set(all.map(({ scenario }) => groupOf(scenario)))].sort();
   if (all.length === 0) return <p>No scenario came with this page. Open one from a file to begin.</p>;
   return (
@@ -111,6 +115,7 @@ function ScenarioList({ all, chosen, onChoose }: ListProps) {
                   scenario={entry.scenario}
                   apart={apartBy(entry, all)}
                   isChosen={entry === chosen}
+                  result={resultLine(kept, entry.scenario.id)}
                   onChoose={onChoose}
                 />
               ))}
@@ -127,11 +132,13 @@ interface CardProps {
   /** What tells it from others of its title. */
   readonly apart: string | null;
   readonly isChosen: boolean;
+  /** What came of it here; null where it was never concluded. */
+  readonly result: string | null;
   readonly onChoose: (key: string) => void;
 }
 
 /** A choice changes two cards of many. */
-const Card = memo(function Card({ value, scenario, apart, isChosen, onChoose }: CardProps) {
+const Card = memo(function Card({ value, scenario, apart, isChosen, result, onChoose }: CardProps) {
   return (
     <label className="card">
       <input type="radio" name="scenario" checked={isChosen} onChange={() => onChoose(value)} />
@@ -141,9 +148,16 @@ const Card = memo(function Card({ value, scenario, apart, isChosen, onChoose }: 
       <span className="card-more note">
         {unitLine(scenario)} · {SUPPORT_WORDS[scenario.support]} · {scenario.rules}
       </span>
+      {result === null ? null : <strong className="card-more">{result}</strong>}
     </label>
   );
 });
+
+function resultLine(kept: readonly About[], id: string): string | null {
+  const result = scenarioResult(kept, id);
+  if (result === null) return null;
+  return `${resultText(result)}${result.done === 0 ? '' : ' tests right'}, last ${dayMonthText(result.last)}`;
+}
 
 /** What others began is short; a whole job starts from isolation. */
 const groupOf = ({ site, unit, handover }: Offered): string =>

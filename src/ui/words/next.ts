@@ -1,5 +1,5 @@
 /** What is next in words: the one reason, and what an aim's job came to. */
-import type { AimResult } from '../../store/aimResults.ts';
+import type { JobResult } from '../../store/jobResults.ts';
 import type { Why } from '../../store/next.ts';
 import { dayMonthText } from './dates.ts';
 
@@ -23,5 +23,5 @@ export function whyText(why: Why): string {
 export const NOT_TRIED = 'not tried';
 
 /** `2 of 3`: tests wholly right, of those done. */
-export const resultText = ({ right, done }: AimResult): string =>
+export const resultText = ({ right, done }: JobResult): string =>
   done === 0 ? 'no test done' : `${right} of ${done}`;

@@ -4,8 +4,8 @@
  */
 import { useMemo, useRef, useState } from 'react';
 import { Link } from 'wouter';
-import { aimAttempts } from '../../../store/aimResults.ts';
 import { FIRST_RUN } from '../../../store/choices.ts';
+import { aimAttempts } from '../../../store/jobResults.ts';
 import type { Next } from '../../../store/next.ts';
 import { nextForYou } from '../../../store/next.ts';
 import { AIM_MINUTES, AIM_WORDS } from '../../../words/aims.ts';

@@ -1,11 +1,11 @@
-/** What came of the jobs of one aim that this device kept: best result and last date, by aim and rung of support. */
+/** What came of the jobs that this device kept: best result and last date, by aim and rung of support, or by scenario. */
 import type { Rung } from '../attempt/rung.ts';
 import { rungOf } from '../attempt/rung.ts';
 import type { AimId } from '../scenario/aims.ts';
 import { aimInId } from '../scenario/aims.ts';
 import type { About } from './about.ts';
 
-export interface AimResult {
+export interface JobResult {
   /** Of the attempt that went best: tests that were wholly right, of those that were done. */
   readonly right: number;
   readonly done: number;
@@ -20,23 +20,27 @@ export interface OfAim {
   readonly about: About;
 }
 
-/** Concluded ones of this device's own trainee; a guest's are not. */
+/** Concluded, and by this device's own trainee: a guest's is not. */
+const isOwnResult = ({ concluded, isGuest }: About): boolean => concluded && !isGuest;
+
 export const aimAttempts = (kept: readonly About[]): readonly OfAim[] =>
-  kept.flatMap((about) => {
+  kept.filter(isOwnResult).flatMap((about) => {
     const aim = aimInId(about.scenario ?? '');
-    return aim === null || !about.concluded || about.isGuest
-      ? []
-      : [{ aim, rung: rungOf(about.support, about), about }];
+    return aim === null ? [] : [{ aim, rung: rungOf(about.support, about), about }];
   });
 
 /** Null where none was concluded. */
-export function aimResult(attempts: readonly OfAim[], aim: AimId, rung: Rung): AimResult | null {
-  const own = attempts.filter((one) => one.aim === aim && one.rung === rung);
+export const aimResult = (attempts: readonly OfAim[], aim: AimId, rung: Rung): JobResult | null =>
+  resultOf(attempts.filter((one) => one.aim === aim && one.rung === rung).map(({ about }) => about));
+
+/** Of a scenario by its id, on whatever rung; null where none was concluded. */
+export const scenarioResult = (kept: readonly About[], scenario: string): JobResult | null =>
+  resultOf(kept.filter((about) => isOwnResult(about) && about.scenario === scenario));
+
+function resultOf(own: readonly About[]): JobResult | null {
   if (own.length === 0) return null;
-  const [best] = own
-    .map(({ about }) => countsOf(about))
-    .toSorted((x, y) => share(y) - share(x) || y.done - x.done);
-  return { right: 0, done: 0, ...best, last: Math.max(...own.map(({ about }) => about.changed)) };
+  const [best] = own.map(countsOf).toSorted((x, y) => share(y) - share(x) || y.done - x.done);
+  return { right: 0, done: 0, ...best, last: Math.max(...own.map(({ changed }) => changed)) };
 }
 
 function countsOf({ summary }: About): { readonly right: number; readonly done: number } {
