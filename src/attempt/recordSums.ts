@@ -1,7 +1,9 @@
 /**
- * What the summaries of many attempts add up to: topics with the most wrong lines, and how often each sureness was
- * right. Which attempts count is the caller's business.
+ * What the summaries of many attempts add up to: topics with the most wrong lines, how the tests of each aim went last,
+ * and how often each sureness was right. Which attempts count is the caller's business.
  */
+import type { AimId } from '../scenario/aims.ts';
+import { AIMS } from '../scenario/aims.ts';
 import type { Sure } from './attempt.ts';
 import { SURENESS } from './attempt.ts';
 import type { Summary, Topic } from './summary.ts';
@@ -31,6 +33,27 @@ export function weakTopics(summaries: readonly Summary[]): readonly WeakTopic[] 
     })
     .filter((one) => wrongIn(one) > 0)
     .sort((x, y) => wrongIn(y) - wrongIn(x) || (x.topic < y.topic ? -1 : 1));
+}
+
+/** How the tests of an aim went when each was last done. */
+export interface AimSum {
+  readonly aim: AimId;
+  /** Wholly right, of so many that were ever done. */
+  readonly right: number;
+  readonly of: number;
+}
+
+/** In the order of the aims, those of which any test was done. `summaries`: the oldest first. */
+export function aimSums(summaries: readonly Summary[]): readonly AimSum[] {
+  const last = new Map(
+    summaries.flatMap(({ tests = [] }) => tests.filter(({ done }) => done).map((one) => [one.test, one])),
+  );
+  return AIMS.flatMap(({ id, tests }) => {
+    const own = tests.flatMap((test) => last.get(test) ?? []);
+    return own.length === 0
+      ? []
+      : [{ aim: id, right: own.filter(({ right }) => right).length, of: own.length }];
+  });
 }
 
 /**

@@ -1,7 +1,7 @@
 /** What attempts add up to: against sums counted from the debriefs themselves, and tables of small made-up ones. */
 import { describe, expect, test } from 'vitest';
 import { debriefOf } from '../../src/attempt/debrief.ts';
-import { calibrationOver, weakTopics } from '../../src/attempt/recordSums.ts';
+import { aimSums, calibrationOver, weakTopics } from '../../src/attempt/recordSums.ts';
 import type { Summary } from '../../src/attempt/summary.ts';
 import { holdsFor, summaryOf } from '../../src/attempt/summary.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
@@ -112,4 +112,25 @@ test('each sureness is summed over all attempts', () => {
     of: 20,
     compared: 'right more often than said',
   });
+});
+
+test('by aim: each test as it went when it was last done, and none that was left out', () => {
+  const went = (tests: Readonly<Record<string, 'right' | 'wrong' | 'left out'>>): Summary =>
+    made({
+      tests: Object.entries(tests).map(([test, how]) => ({
+        test,
+        done: how !== 'left out',
+        right: how === 'right',
+        sureAndWrong: false,
+      })),
+    });
+  const sums = aimSums([
+    went({ isolate: 'right', 'prove-dead': 'wrong', loop: 'left out' }),
+    went({ isolate: 'wrong', 'prove-dead': 'right', papers: 'right' }),
+    went({ isolate: 'left out' }),
+  ]);
+  expect(sums).toEqual([
+    { aim: 'design', right: 1, of: 1 },
+    { aim: 'dead', right: 1, of: 2 },
+  ]);
 });

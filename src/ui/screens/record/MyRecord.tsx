@@ -4,7 +4,7 @@
  */
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { calibrationOver, weakTopics } from '../../../attempt/recordSums.ts';
+import { aimSums, calibrationOver, weakTopics } from '../../../attempt/recordSums.ts';
 import type { About } from '../../../store/about.ts';
 import { deleteAttempt } from '../../../store/keptAttempt.ts';
 import type { InHand } from '../../flow/useInHand.ts';
@@ -14,6 +14,7 @@ import { useFocus } from '../../parts/useFocus.ts';
 import { momentText } from '../../words/dates.ts';
 import { WHY_NOT_KEPT } from '../../words/keeping.ts';
 import { AttemptRows } from './AttemptRows.tsx';
+import { ByAim } from './ByAim.tsx';
 import { Calibration } from './Calibration.tsx';
 import { DeleteDialog } from './DeleteDialog.tsx';
 import { Everything } from './Everything.tsx';
@@ -68,6 +69,7 @@ export function MyRecord({ inHand, onOpen, onDeleted }: Props) {
             </section>
             <Progress points={counting} />
             <Calibration over={calibrationOver(summaries)} />
+            <ByAim sums={aimSums(summaries)} />
             <WeakTopics topics={weakTopics(summaries)} />
           </div>
           <div className="wide-stack">
