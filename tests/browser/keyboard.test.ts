@@ -51,6 +51,8 @@ test('a test on a phone by keyboard alone', async () => {
   await page.keyboard.press('Enter');
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
 
+  await tabTo(page, /^Does it offer the right current\?/);
+  await page.keyboard.press('Enter');
   await tabTo(page, /^Vehicle connected \(B\)$/);
   await page.keyboard.press('Enter');
   await page.getByRole('heading', { name: 'Set up' }).waitFor();

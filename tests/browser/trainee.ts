@@ -318,7 +318,9 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
   const list = async (label: string, option: string) => {
     if (label !== 'instrument') return take(page.getByLabel(label, { exact: true }), option);
     const tile = page.getByRole('radio', { name: option, exact: true });
-    if (!(await tile.isVisible())) await press(button(page, /^\d+ more$/));
+    const more = button(page, /^\d+ more$/);
+    await tile.or(more).first().waitFor();
+    if (!(await tile.isVisible())) await press(more);
     await tick(tile);
   };
   const leads = async (first: Probe, second: Probe) => {
