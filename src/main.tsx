@@ -30,7 +30,7 @@ createRoot(root, {
   },
 }).render(
   <StrictMode>
-    <Boundary what={THIS_PAGE} inHand={null} hasOthers={false}>
+    <Boundary what={THIS_PAGE} openAttempt={null} hasOthers={false}>
       <App />
     </Boundary>
   </StrictMode>,

@@ -1,5 +1,5 @@
 /**
- * The whole page: which screen the address asks for, and the attempt in hand. The first screen is small; all that
+ * The whole page: which screen the address asks for, and the open attempt. The first screen is small; all that
  * simulates and marks is loaded when an attempt begins.
  */
 import { lazy, Suspense, useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react';
@@ -11,10 +11,10 @@ import { AIM_WORDS } from '../words/aims.ts';
 import { addressIn, partsOf } from './flow/aimLinks.ts';
 import type { Bench } from './flow/bench.ts';
 import { inSlices } from './flow/inSlices.ts';
-import { afterTheWorld, loaded } from './flow/loading.ts';
+import { afterEngine, loaded } from './flow/loading.ts';
 import { useFailure } from './flow/useFailure.ts';
-import type { InHand, OnTheTable, Refusal } from './flow/useInHand.ts';
-import { isDueAtLeaving, useInHand } from './flow/useInHand.ts';
+import type { AttemptOnPage, OpenAttempt, Refusal } from './flow/useOpenAttempt.ts';
+import { isDueAtLeaving, useOpenAttempt } from './flow/useOpenAttempt.ts';
 import { usePreparing } from './flow/usePreparing.ts';
 import { AfterFailure, failureTitle } from './parts/AfterFailure.tsx';
 import { Dialog } from './parts/Dialog.tsx';
@@ -30,22 +30,22 @@ import type { Wish } from './screens/wish.ts';
 import { PAGE_TITLES, pageTitle } from './words/pageTitles.ts';
 
 const AttemptScreen = lazy(async () => ({
-  default: (await afterTheWorld(() => import('./screens/AttemptScreen.tsx'))).AttemptScreen,
+  default: (await afterEngine(() => import('./screens/AttemptScreen.tsx'))).AttemptScreen,
 }));
 const FirstRun = lazy(async () => ({
-  default: (await afterTheWorld(() => import('./screens/firstRun/FirstRun.tsx'))).FirstRun,
+  default: (await afterEngine(() => import('./screens/firstRun/FirstRun.tsx'))).FirstRun,
 }));
 const Worked = lazy(async () => ({
-  default: (await afterTheWorld(() => import('./screens/worked/Worked.tsx'))).Worked,
+  default: (await afterEngine(() => import('./screens/worked/Worked.tsx'))).Worked,
 }));
 const Words = lazy(async () => ({
-  default: (await afterTheWorld(() => import('./screens/Words.tsx'))).Words,
+  default: (await afterEngine(() => import('./screens/Words.tsx'))).Words,
 }));
 const Access = lazy(async () => ({
   default: (await loaded(() => import('./screens/Access.tsx'))).Access,
 }));
-const NotInHand = lazy(async () => ({
-  default: (await loaded(() => import('./screens/elsewhere/NotInHand.tsx'))).NotInHand,
+const OpenElsewhere = lazy(async () => ({
+  default: (await loaded(() => import('./screens/elsewhere/OpenElsewhere.tsx'))).OpenElsewhere,
 }));
 const ReadOnly = lazy(async () => ({
   default: (await loaded(() => import('./screens/elsewhere/ReadOnly.tsx'))).ReadOnly,
@@ -54,10 +54,10 @@ const Leaving = lazy(async () => ({
   default: (await loaded(() => import('./screens/elsewhere/Leaving.tsx'))).Leaving,
 }));
 const MyRecord = lazy(async () => ({
-  default: (await afterTheWorld(() => import('./screens/record/MyRecord.tsx'))).MyRecord,
+  default: (await afterEngine(() => import('./screens/record/MyRecord.tsx'))).MyRecord,
 }));
 const Sources = lazy(async () => ({
-  default: (await afterTheWorld(() => import('./screens/Sources.tsx'))).Sources,
+  default: (await afterEngine(() => import('./screens/Sources.tsx'))).Sources,
 }));
 
 export const THIS_PAGE = 'This page';
@@ -75,29 +75,29 @@ const SCREEN_NAMES: Readonly<Record<string, string>> = {
 };
 
 /** Of the page that is drawn; null where an attempt is shown, which says its own. */
-function titleOf(path: string, table: OnTheTable | null): string | null {
+function titleOf(path: string, onPage: AttemptOnPage | null): string | null {
   const aim = aimNamed(path.split('/')[2] ?? '');
-  if (path === '/attempt') return table?.kind === 'in hand' ? null : pageTitle();
+  if (path === '/attempt') return onPage?.kind === 'open' ? null : pageTitle();
   return pageTitle(path.startsWith('/aim/') && aim !== null ? AIM_WORDS[aim.id].question : PAGE_TITLES[path]);
 }
 
 export function App() {
-  const { table: latest, problem, begin, goOn, open, read, letShow, putAway, forget } = useInHand();
+  const { onPage: latest, problem, begin, goOn, open, read, letShow, putAway, forget } = useOpenAttempt();
   const [openedFiles, setOpenedFiles] = useState<readonly Entry[]>([]);
   const [refused, setRefused] = useState<Refusal>(null);
   /** An assessment about to be left that was not handed in, and what is to be done then. */
-  const [leaving, setLeaving] = useState<{ inHand: InHand; go: () => void } | null>(null);
+  const [leaving, setLeaving] = useState<{ openAttempt: OpenAttempt; go: () => void } | null>(null);
   const [shown, setShown] = useState<Offered | null>(null);
   const [asked] = useHashLocation();
-  const now = useMemo(() => ({ place: asked, table: latest }), [asked, latest]);
+  const now = useMemo(() => ({ place: asked, onPage: latest }), [asked, latest]);
   /** Another page is drawn in slices; the one before it stays until then, though nothing is begun on it any more. */
   const drawn = useDeferredValue(now);
   const isTurning = drawn !== now;
   const { place } = drawn;
   const { path, query } = partsOf(place);
   // An attempt that another tab has taken over goes at once: what is done on it would be lost.
-  const table = latest === null || latest.kind === 'in hand' ? drawn.table : latest;
-  const inHand = table?.kind === 'in hand' ? table : null;
+  const onPage = latest === null || latest.kind === 'open' ? drawn.onPage : latest;
+  const openAttempt = onPage?.kind === 'open' ? onPage : null;
 
   const { failure, fail, forget: forgetFailure } = useFailure();
   const { prepare, isLong, cancel } = usePreparing(asked, isTurning, fail);
@@ -141,7 +141,7 @@ export function App() {
     wish: Extract<Wish, { kind: 'begin' | 'begin aim' | 'open' }>,
     signal: AbortSignal,
   ) => {
-    const start = await afterTheWorld(() => import('./flow/start.ts'));
+    const start = await afterEngine(() => import('./flow/start.ts'));
     const text = wish.kind === 'open' ? await start.textOf(wish.file) : '';
     const result =
       wish.kind === 'begin'
@@ -175,29 +175,29 @@ export function App() {
     if (latest !== null) keepHereLast(latest.id);
   }, [latest]);
   useEffect(() => {
-    const title = titleOf(path, table);
+    const title = titleOf(path, onPage);
     if (title !== null) document.title = title;
-  }, [path, table]);
+  }, [path, onPage]);
   useEffect(() => {
-    if (place !== '/attempt' && inHand !== null && isDueAtLeaving(inHand))
-      setLeaving({ inHand, go: () => {} });
-  }, [place, inHand]);
+    if (place !== '/attempt' && openAttempt !== null && isDueAtLeaving(openAttempt))
+      setLeaving({ openAttempt, go: () => {} });
+  }, [place, openAttempt]);
 
   return (
     <Router hook={useHashLocation}>
       <Suspense fallback={<p className="columns">Loading the bench …</p>}>
-        <Boundary key={place} what={SCREEN_NAMES[path] ?? THIS_PAGE} inHand={inHand} hasOthers>
+        <Boundary key={place} what={SCREEN_NAMES[path] ?? THIS_PAGE} openAttempt={openAttempt} hasOthers>
           <Switch location={path}>
             <Route path="/attempt">
-              {table === null ? (
+              {onPage === null ? (
                 <ComingBack
                   onFound={(about) => ask((signal) => goOn(about, 'ask', signal))}
                   onNone={() => navigate('/', { replace: true })}
                 />
-              ) : table.kind === 'in hand' ? (
+              ) : onPage.kind === 'open' ? (
                 <AttemptScreen
-                  key={table.number}
-                  inHand={table}
+                  key={onPage.number}
+                  openAttempt={onPage}
                   problem={problem}
                   onConcluded={letShow}
                   onAgain={(making) => {
@@ -206,28 +206,28 @@ export function App() {
                         const bench = await inSlices(making(), signal);
                         if (bench !== null) await take(bench);
                       });
-                    if (isDueAtLeaving(table)) setLeaving({ inHand: table, go });
+                    if (isDueAtLeaving(onPage)) setLeaving({ openAttempt: onPage, go });
                     else go();
                   }}
                 />
-              ) : table.kind === 'reading' ? (
+              ) : onPage.kind === 'reading' ? (
                 <ReadOnly
-                  bench={table.bench}
-                  place={table.place}
+                  bench={onPage.bench}
+                  place={onPage.place}
                   onTakeOver={() =>
-                    ask((signal) => goOn(aboutOf(table.id, table.bench), 'take over', signal))
+                    ask((signal) => goOn(aboutOf(onPage.id, onPage.bench), 'take over', signal))
                   }
                   onReadAgain={() =>
-                    ask((signal) => read(table.id, aboutOf(table.id, table.bench).title, signal))
+                    ask((signal) => read(onPage.id, aboutOf(onPage.id, onPage.bench).title, signal))
                   }
                 />
               ) : (
-                <NotInHand
-                  title={table.title}
-                  why={table.why}
-                  onRead={() => ask((signal) => read(table.id, table.title, signal))}
+                <OpenElsewhere
+                  title={onPage.title}
+                  why={onPage.why}
+                  onRead={() => ask((signal) => read(onPage.id, onPage.title, signal))}
                   onTakeOver={() =>
-                    ask((signal) => goOn({ ...table, concluded: false }, 'take over', signal))
+                    ask((signal) => goOn({ ...onPage, concluded: false }, 'take over', signal))
                   }
                 />
               )}
@@ -251,7 +251,7 @@ export function App() {
             </Route>
             <Route path="/record">
               <MyRecord
-                inHand={inHand}
+                openAttempt={openAttempt}
                 onOpen={(about) => ask((signal) => goOn(about, 'ask', signal))}
                 onDeleted={forget}
               />
@@ -266,7 +266,7 @@ export function App() {
               <Access />
             </Route>
             <Route path="/jobs">
-              <Choose refused={refused} opened={openedFiles} inHand={inHand} onWish={grant} />
+              <Choose refused={refused} opened={openedFiles} openAttempt={openAttempt} onWish={grant} />
             </Route>
             <Route path="/aim/:aim/:site?">
               {({ aim, site }) => (
@@ -274,18 +274,23 @@ export function App() {
                   aim={aim}
                   refused={refused}
                   onLeave={() => setRefused(null)}
-                  isWaiting={inHand !== null && isDueAtLeaving(inHand)}
+                  isWaiting={openAttempt !== null && isDueAtLeaving(openAttempt)}
                   onBegin={() => grant({ kind: 'begin aim', address: addressIn(aim, site, query) })}
                 />
               )}
             </Route>
             <Route>
-              <Home refused={refused} inHand={inHand} onWish={grant} onReturn={() => navigate('/attempt')} />
+              <Home
+                refused={refused}
+                openAttempt={openAttempt}
+                onWish={grant}
+                onReturn={() => navigate('/attempt')}
+              />
             </Route>
           </Switch>
           {leaving === null ? null : (
             <Leaving
-              inHand={leaving.inHand}
+              openAttempt={leaving.openAttempt}
               onLeave={() => {
                 leaving.go();
                 setLeaving(null);
@@ -302,7 +307,7 @@ export function App() {
       </Suspense>
       {failure === null ? null : (
         <Dialog title={failureTitle(failure.error, THIS_PAGE)} closeWith="Back" onClose={forgetFailure}>
-          <AfterFailure error={failure.error} what={THIS_PAGE} inHand={inHand} />
+          <AfterFailure error={failure.error} what={THIS_PAGE} openAttempt={openAttempt} />
         </Dialog>
       )}
     </Router>

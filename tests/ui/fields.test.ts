@@ -3,7 +3,7 @@
 import { expect, test } from 'vitest';
 import { act, startRun } from '../../src/attempt/run.ts';
 import { operation } from '../../src/bench/operation.ts';
-import { fieldsFrom, forgetAfter, readingField } from '../../src/ui/flow/fields.ts';
+import { fieldsFrom, forgetAfter, readingField } from '../../src/ui/flow/draftFields.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
 test.each([

@@ -23,7 +23,7 @@ export async function loaded<T>(load: () => Promise<T>): Promise<T> {
  * What simulates comes in two files, of which the second builds on the first (`vite.config.ts`): the world and the
  * bench, which all further ones build on. Each is worked through by itself, so that the page stays in hand between them.
  */
-export const afterTheWorld = <T>(load: () => Promise<T>): Promise<T> =>
+export const afterEngine = <T>(load: () => Promise<T>): Promise<T> =>
   loaded(async () => {
     await import('../../scenario/scenario.ts');
     return load();

@@ -3,7 +3,7 @@
  * holds outlive the page. Outside an attempt it is state and nothing else.
  */
 import { createContext, useCallback, useContext, useState } from 'react';
-import type { Fields } from './fields.ts';
+import type { Fields } from './draftFields.ts';
 
 export const FieldsOfAttempt = createContext<Fields | null>(null);
 

@@ -12,9 +12,9 @@ import { PACE } from '../../store/choices.ts';
 import type { AttemptActor, AttemptState } from './attemptMachine.ts';
 import type { Bench } from './bench.ts';
 import { done, takingUp } from './bench.ts';
-import type { Perceived } from './known.ts';
-import { perceived } from './known.ts';
 import { useSliced } from './useSliced.ts';
+import type { Perceived } from './whatIsKnown.ts';
+import { perceived } from './whatIsKnown.ts';
 
 /** Seconds that one second of the bench takes. */
 const LASTS: Readonly<Record<Pace, number>> = { 'at once': 0, 'as it lasts': 1, 'with extra time': 2 };

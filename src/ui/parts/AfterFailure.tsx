@@ -4,7 +4,7 @@ import type { KeepProblem } from '../../store/keepProblem.ts';
 import { problemOf } from '../../store/keepProblem.ts';
 import { keptAttempts } from '../../store/keptAttempt.ts';
 import { NotLoaded } from '../flow/loading.ts';
-import type { InHand } from '../flow/useInHand.ts';
+import type { OpenAttempt } from '../flow/useOpenAttempt.ts';
 import { WHY_NOT_KEPT } from '../words/keeping.ts';
 import { exportEverything } from './exportEverything.ts';
 
@@ -15,16 +15,16 @@ export const failureTitle = (error: unknown, what: string): string =>
 interface Props {
   readonly error: unknown;
   readonly what: string;
-  readonly inHand: InHand | null;
+  readonly openAttempt: OpenAttempt | null;
 }
 
-export function AfterFailure({ error, what, inHand }: Props) {
-  const problem = useKeptOrNot(inHand);
+export function AfterFailure({ error, what, openAttempt }: Props) {
+  const problem = useKeptOrNot(openAttempt);
   const [given, setGiven] = useState<string | null>(null);
   /** What is in hand would be lost by a reload. */
-  const isLost = inHand !== null && problem !== null && problem !== undefined;
+  const isLost = openAttempt !== null && problem !== null && problem !== undefined;
   const exportAll = () =>
-    exportEverything(inHand).then(setGiven, (reason) =>
+    exportEverything(openAttempt).then(setGiven, (reason) =>
       setGiven(`Not exported. ${WHY_NOT_KEPT[problemOf(reason)]}`),
     );
   return (
@@ -38,11 +38,13 @@ export function AfterFailure({ error, what, inHand }: Props) {
         <p role="status">
           {problem !== null ? (
             <>
-              <strong>{inHand === null ? 'Nothing is kept here.' : 'Your attempt is not kept.'}</strong>{' '}
+              <strong>{openAttempt === null ? 'Nothing is kept here.' : 'Your attempt is not kept.'}</strong>{' '}
               {WHY_NOT_KEPT[problem]}{' '}
-              {inHand === null ? '' : 'Export everything before you reload: what is not exported is lost.'}
+              {openAttempt === null
+                ? ''
+                : 'Export everything before you reload: what is not exported is lost.'}
             </>
-          ) : inHand === null ? (
+          ) : openAttempt === null ? (
             'What is kept on this device is untouched.'
           ) : (
             'Your attempt is kept on this device; at most your last press is missing.'
@@ -67,7 +69,7 @@ export function AfterFailure({ error, what, inHand }: Props) {
 }
 
 /** Why not all is kept; null where it is, undefined while that is being found out. */
-function useKeptOrNot(inHand: InHand | null): KeepProblem | null | undefined {
+function useKeptOrNot(openAttempt: OpenAttempt | null): KeepProblem | null | undefined {
   const [problem, setProblem] = useState<KeepProblem | null>();
   useEffect(() => {
     let isStale = false;
@@ -76,15 +78,15 @@ function useKeptOrNot(inHand: InHand | null): KeepProblem | null | undefined {
     };
     keptAttempts().then(
       async () => {
-        await inHand?.keeper.settled();
-        told(inHand?.keeper.unkept()?.problem ?? null);
+        await openAttempt?.keeper.settled();
+        told(openAttempt?.keeper.unkept()?.problem ?? null);
       },
       (error) => told(problemOf(error)),
     );
     return () => {
       isStale = true;
     };
-  }, [inHand]);
+  }, [openAttempt]);
   return problem;
 }
 

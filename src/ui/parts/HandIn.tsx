@@ -7,14 +7,14 @@ import { headOf } from '../../attempt/attempt.ts';
 import type { Debrief } from '../../attempt/debrief.ts';
 import { makeAttemptText } from '../../attempt/file.ts';
 import { summaryOf } from '../../attempt/summary.ts';
-import type { KeptBeside } from '../flow/keptBeside.ts';
-import { BesideAttempt } from '../flow/keptBeside.ts';
+import type { AttemptContext } from '../flow/attemptContext.ts';
+import { BesideAttempt } from '../flow/attemptContext.ts';
 import { momentText } from '../words/dates.ts';
 import { recordNumber } from '../words/figures.ts';
 import { download, fileNameOf } from './download.ts';
 
 /** An assessment is handed in before anything else is done with it. */
-export const isDue = ({ run }: Debrief, beside: KeptBeside | null): boolean =>
+export const isDue = ({ run }: Debrief, beside: AttemptContext | null): boolean =>
   run.scenario.support === 'assessment' && beside?.isGuest !== true && (beside?.handedIn ?? null) === null;
 
 export function HandIn({ told }: { readonly told: Debrief }) {

@@ -4,9 +4,9 @@
  */
 import { Link } from 'wouter';
 import type { About } from '../../store/about.ts';
-import type { InHand } from '../flow/useInHand.ts';
-import { isConcluded } from '../flow/useInHand.ts';
 import type { Kept } from '../flow/useKeptHere.ts';
+import type { OpenAttempt } from '../flow/useOpenAttempt.ts';
+import { isConcluded } from '../flow/useOpenAttempt.ts';
 import { momentText } from '../words/dates.ts';
 import { WHY_NOT_KEPT } from '../words/keeping.ts';
 
@@ -25,16 +25,17 @@ export interface Unfinished {
 /** The one in hand, or that which was kept last; `putAway`: those just put away. */
 export function unfinishedIn(
   { all }: Kept,
-  inHand: InHand | null,
+  openAttempt: OpenAttempt | null,
   putAway: readonly string[],
 ): Unfinished | null {
   const unfinished = all.filter(
     ({ id, concluded, putAway: isAway }) => !concluded && !isAway && !putAway.includes(id),
   );
-  const isOpen = inHand !== null && !isConcluded(inHand.now.bench) && !putAway.includes(inHand.id);
-  const kept = (isOpen ? all.find(({ id }) => id === inHand.id) : undefined) ?? unfinished[0] ?? null;
-  const title = isOpen ? inHand.now.bench.run.scenario.title : kept?.title;
-  const id = isOpen ? inHand.id : kept?.id;
+  const isOpen =
+    openAttempt !== null && !isConcluded(openAttempt.now.bench) && !putAway.includes(openAttempt.id);
+  const kept = (isOpen ? all.find(({ id }) => id === openAttempt.id) : undefined) ?? unfinished[0] ?? null;
+  const title = isOpen ? openAttempt.now.bench.run.scenario.title : kept?.title;
+  const id = isOpen ? openAttempt.id : kept?.id;
   if (title === undefined || id === undefined) return null;
   const others = unfinished.filter((about) => about.id !== id).length;
   return { id, title, about: isOpen ? null : kept, kept, others };

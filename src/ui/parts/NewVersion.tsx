@@ -1,11 +1,11 @@
 /** On the first screen: that a newer version of the page waits, and the way to take it once no attempt is open. */
 import { useEffect, useState } from 'react';
-import { isAnyHeld } from '../flow/holding.ts';
 import { watchForNewVersion } from '../flow/newVersion.ts';
-import type { InHand } from '../flow/useInHand.ts';
-import { isConcluded } from '../flow/useInHand.ts';
+import { isAnyHeld } from '../flow/tabHold.ts';
+import type { OpenAttempt } from '../flow/useOpenAttempt.ts';
+import { isConcluded } from '../flow/useOpenAttempt.ts';
 
-export function NewVersion({ inHand }: { readonly inHand: InHand | null }) {
+export function NewVersion({ openAttempt }: { readonly openAttempt: OpenAttempt | null }) {
   const [take, setTake] = useState<(() => void) | null>(null);
   const [isHeld, setIsHeld] = useState(false);
   useEffect(() => {
@@ -13,7 +13,7 @@ export function NewVersion({ inHand }: { readonly inHand: InHand | null }) {
     return stop;
   }, []);
   if (take === null) return null;
-  const isOpenHere = inHand !== null && !isConcluded(inHand.now.bench);
+  const isOpenHere = openAttempt !== null && !isConcluded(openAttempt.now.bench);
   return (
     <div className="acts" role="status">
       <p>

@@ -5,20 +5,20 @@ import { keptRecord } from '../../store/keptRecord.ts';
 import { recordItem } from '../../store/recordItem.ts';
 import type { KeptRecord } from '../../store/recordText.ts';
 import { makeRecordText } from '../../store/recordText.ts';
-import type { InHand } from '../flow/useInHand.ts';
+import type { OpenAttempt } from '../flow/useOpenAttempt.ts';
 import { download } from './download.ts';
 
 const NOTHING: KeptRecord = { items: [], unreadable: [], goal: null, further: {} };
 
 /** What is to be said of the file that the browser was given. Rejects where nothing can be read and nothing is in hand. */
-export async function exportEverything(inHand: InHand | null): Promise<string> {
-  await inHand?.keeper.settled();
+export async function exportEverything(openAttempt: OpenAttempt | null): Promise<string> {
+  await openAttempt?.keeper.settled();
   const kept = await keptRecord().catch((error: unknown) => {
-    if (inHand === null) throw error;
+    if (openAttempt === null) throw error;
     return NOTHING;
   });
   const name = `charge-point-record-${new Date().toISOString().slice(0, 10)}.json`;
-  download(name, makeRecordText(inHand === null ? kept : withInHand(kept, inHand)));
+  download(name, makeRecordText(openAttempt === null ? kept : withOpenAttempt(kept, openAttempt)));
   const { length: lost } = kept.unreadable;
   const unread =
     lost === 0
@@ -27,7 +27,7 @@ export async function exportEverything(inHand: InHand | null): Promise<string> {
   return `The browser was given ${name}: see that it is among your downloads.${unread}`;
 }
 
-function withInHand(kept: KeptRecord, { id, now, keeper }: InHand): KeptRecord {
+function withOpenAttempt(kept: KeptRecord, { id, now, keeper }: OpenAttempt): KeptRecord {
   const change = keeper.unkept()?.change;
   if (change === undefined) return kept;
   const { attempt } = now.bench.run;

@@ -6,20 +6,20 @@ import { lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } fro
 import { isConverted } from '../../attempt/written.ts';
 import type { KeepProblem } from '../../store/keepProblem.ts';
 import { changeAbout, keptAttempts } from '../../store/keptAttempt.ts';
+import type { AttemptContext } from '../flow/attemptContext.ts';
+import { BesideAttempt, KeepProblemOfAttempt } from '../flow/attemptContext.ts';
 import type { AttemptActor, AttemptState } from '../flow/attemptMachine.ts';
 import type { Bench } from '../flow/bench.ts';
-import type { Fields } from '../flow/fields.ts';
-import { fieldsFrom, forgetAfter } from '../flow/fields.ts';
-import type { KeptBeside } from '../flow/keptBeside.ts';
-import { BesideAttempt, KeepProblemOfAttempt } from '../flow/keptBeside.ts';
+import type { Fields } from '../flow/draftFields.ts';
+import { fieldsFrom, forgetAfter } from '../flow/draftFields.ts';
 import { loaded } from '../flow/loading.ts';
 import type { Place } from '../flow/place.ts';
 import { draftOf } from '../flow/place.ts';
 import { useBrowserBack } from '../flow/useBrowserBack.ts';
 import { useFlow } from '../flow/useFlow.ts';
-import type { InHand } from '../flow/useInHand.ts';
 import { FieldsOfAttempt } from '../flow/useKept.ts';
-import { useWall } from '../flow/useWall.ts';
+import type { OpenAttempt } from '../flow/useOpenAttempt.ts';
+import { useThinkingTime } from '../flow/useThinkingTime.ts';
 import { standsText } from '../words/stands.ts';
 import { attemptTitle } from './attemptTitle.ts';
 import { BenchScreen } from './bench/BenchScreen.tsx';
@@ -40,22 +40,22 @@ const LOADING = (
 );
 
 interface Props {
-  readonly inHand: InHand;
+  readonly openAttempt: OpenAttempt;
   /** Why the last change was not kept. */
   readonly problem: KeepProblem | null;
   readonly onConcluded: () => void;
   readonly onAgain: (making: () => Generator<null, Bench>) => void;
 }
 
-export function AttemptScreen({ inHand, problem, onConcluded, onAgain }: Props) {
-  const { now } = inHand;
+export function AttemptScreen({ openAttempt, problem, onConcluded, onAgain }: Props) {
+  const { now } = openAttempt;
   const [before] = useState(() => ({ bench: now.bench, place: now.place }));
   const [state, send] = useFlow({
     bench: before.bench,
     ...(before.place === undefined ? {} : { place: before.place }),
   });
-  const wall = useWall(before.place?.wall ?? before.bench.run.attempt.entries.at(-1)?.wall ?? 0);
-  const fields = useKeeping(inHand, state, wall);
+  const wall = useThinkingTime(before.place?.wall ?? before.bench.run.attempt.entries.at(-1)?.wall ?? 0);
+  const fields = useKeeping(openAttempt, state, wall);
   const tell: AttemptActor['send'] = useCallback(
     (event) => {
       forgetAfter(fields, event, now.bench.run);
@@ -75,7 +75,7 @@ export function AttemptScreen({ inHand, problem, onConcluded, onAgain }: Props) 
   useEffect(() => {
     if (isOver) onConcluded();
   }, [isOver, onConcluded]);
-  const beside = useBeside(inHand);
+  const beside = useBeside(openAttempt);
   const keepFailed = problem !== null;
   return (
     <KeepProblemOfAttempt value={problem}>
@@ -101,7 +101,7 @@ export function AttemptScreen({ inHand, problem, onConcluded, onAgain }: Props) 
 }
 
 /** Keeps every change of the log, of the place and of the fields; gives the fields. */
-function useKeeping({ now, keeper }: InHand, state: AttemptState, wall: () => number): Fields {
+function useKeeping({ now, keeper }: OpenAttempt, state: AttemptState, wall: () => number): Fields {
   const last = useRef<{ readonly bench: Bench; readonly place: string } | null>(null);
   const latest = useRef(state);
   latest.current = state;
@@ -156,7 +156,7 @@ async function askToKeep(): Promise<void> {
 }
 
 /** What is kept beside the log, from the debrief. */
-function useBeside({ id, now }: InHand): KeptBeside {
+function useBeside({ id, now }: OpenAttempt): AttemptContext {
   const [handedIn, setHandedIn] = useState(now.handedIn);
   return useMemo(() => {
     // A device that keeps nothing has said so already.

@@ -5,8 +5,8 @@ import type { Rung } from '../../attempt/rung.ts';
 import { rungOf } from '../../attempt/rung.ts';
 import type { About } from '../../store/about.ts';
 import { scenarioResult } from '../../store/jobResults.ts';
-import type { InHand } from '../flow/useInHand.ts';
 import { useKeptHere } from '../flow/useKeptHere.ts';
+import type { OpenAttempt } from '../flow/useOpenAttempt.ts';
 import { CAUTION_LINE, Cautions } from '../parts/Cautions.tsx';
 import { Foot } from '../parts/Foot.tsx';
 import { OpenFile } from '../parts/OpenFile.tsx';
@@ -24,11 +24,11 @@ interface Props {
   readonly refused: Refused | null;
   /** Scenario files opened from the device. */
   readonly opened: readonly Entry[];
-  readonly inHand: InHand | null;
+  readonly openAttempt: OpenAttempt | null;
   readonly onWish: (wish: Wish) => void;
 }
 
-export function Choose({ refused, opened, inHand, onWish }: Props) {
+export function Choose({ refused, opened, openAttempt, onWish }: Props) {
   const heading = useFocus<HTMLHeadingElement>();
   const [cautions, setCautions] = useState(false);
   const kept = useKeptHere();
@@ -65,7 +65,9 @@ export function Choose({ refused, opened, inHand, onWish }: Props) {
               <Problems
                 file={refused.name}
                 problems={refused.problems}
-                kept={inHand === null ? 'Nothing here was changed.' : 'The attempt in progress is unchanged.'}
+                kept={
+                  openAttempt === null ? 'Nothing here was changed.' : 'The attempt in progress is unchanged.'
+                }
               />
             )}
             <ScenarioList all={all} chosen={chosen} kept={kept.all} onChoose={setKey} />

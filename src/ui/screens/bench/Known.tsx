@@ -1,7 +1,7 @@
 /** What is known in one line; unfolded, how it is known, and what was seen and heard last. */
 import { memo, useState } from 'react';
 import type { Bench } from '../../flow/bench.ts';
-import { knownOf, perceived, proofsOf, standInText, supplyText } from '../../flow/known.ts';
+import { knownOf, perceived, proofsOf, standInText, supplyText } from '../../flow/whatIsKnown.ts';
 import { Dialog } from '../../parts/Dialog.tsx';
 import { benchTime } from '../../words/figures.ts';
 

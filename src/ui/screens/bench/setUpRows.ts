@@ -2,9 +2,9 @@
 import { CABLE_CODINGS } from '../../../laws/proximity.ts';
 import type { UnitSheet } from '../../../unit/design.ts';
 import type { Hand } from '../../drawing/hands.ts';
-import { MAIN_WORDS, SUPPLY_WORDS } from '../../flow/known.ts';
 import type { Position } from '../../flow/position.ts';
 import { isAlike, MAIN_POSITIONS, SUPPLY_POSITIONS } from '../../flow/position.ts';
+import { MAIN_WORDS, SUPPLY_WORDS } from '../../flow/whatIsKnown.ts';
 import { leakageText, loadText } from '../../words/settings.ts';
 import { STATE_WORDS } from '../../words/trade.ts';
 

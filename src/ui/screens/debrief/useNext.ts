@@ -8,7 +8,7 @@ import { FIRST_RUN } from '../../../store/choices.ts';
 import { nextForYou } from '../../../store/next.ts';
 import { AIM_MINUTES, AIM_WORDS } from '../../../words/aims.ts';
 import { aimLink, anySeed } from '../../flow/aimLinks.ts';
-import { BesideAttempt } from '../../flow/keptBeside.ts';
+import { BesideAttempt } from '../../flow/attemptContext.ts';
 import { useKeptHere } from '../../flow/useKeptHere.ts';
 import { whyText } from '../../words/next.ts';
 import type { Next } from './NextForYou.tsx';

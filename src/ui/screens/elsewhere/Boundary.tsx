@@ -1,13 +1,13 @@
 /** Keeps a failure to the screen in which it happened: what fails while it is drawn, or is not loaded, is told in its place. */
 import type { ReactNode } from 'react';
 import { Component } from 'react';
-import type { InHand } from '../../flow/useInHand.ts';
+import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
 import { Failed } from './Failed.tsx';
 
 interface Props {
   /** The screen within, as the beginning of a sentence. */
   readonly what: string;
-  readonly inHand: InHand | null;
+  readonly openAttempt: OpenAttempt | null;
   /** Whether there are other screens to go to. */
   readonly hasOthers: boolean;
   readonly children: ReactNode;
@@ -27,11 +27,11 @@ export class Boundary extends Component<Props, State> {
 
   override render(): ReactNode {
     const { failed } = this.state;
-    const { what, inHand, hasOthers, children } = this.props;
+    const { what, openAttempt, hasOthers, children } = this.props;
     return failed === null ? (
       children
     ) : (
-      <Failed error={failed.error} what={what} inHand={inHand} hasOthers={hasOthers} />
+      <Failed error={failed.error} what={what} openAttempt={openAttempt} hasOthers={hasOthers} />
     );
   }
 }

@@ -1,6 +1,6 @@
 /** In the place of a screen that failed or whose file did not come. */
 
-import type { InHand } from '../../flow/useInHand.ts';
+import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
 import { AfterFailure, failureTitle } from '../../parts/AfterFailure.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
 import { PlainHead } from './PlainHead.tsx';
@@ -8,11 +8,11 @@ import { PlainHead } from './PlainHead.tsx';
 interface Props {
   readonly error: unknown;
   readonly what: string;
-  readonly inHand: InHand | null;
+  readonly openAttempt: OpenAttempt | null;
   readonly hasOthers: boolean;
 }
 
-export function Failed({ error, what, inHand, hasOthers }: Props) {
+export function Failed({ error, what, openAttempt, hasOthers }: Props) {
   const heading = useFocus<HTMLHeadingElement>();
   return (
     <>
@@ -22,7 +22,7 @@ export function Failed({ error, what, inHand, hasOthers }: Props) {
           <h2 id="failed-heading" ref={heading} tabIndex={-1}>
             {failureTitle(error, what)}
           </h2>
-          <AfterFailure error={error} what={what} inHand={inHand} />
+          <AfterFailure error={error} what={what} openAttempt={openAttempt} />
           {hasOthers ? (
             <p>
               <a href="#/" className="lone">

@@ -3,18 +3,18 @@ import { useState } from 'react';
 import { headOf } from '../../../attempt/attempt.ts';
 import { makeAttemptText } from '../../../attempt/file.ts';
 import { changeAbout } from '../../../store/keptAttempt.ts';
-import type { InHand } from '../../flow/useInHand.ts';
+import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
 import { Dialog } from '../../parts/Dialog.tsx';
 import { fileNameOf } from '../../parts/download.ts';
 import { HandInButton } from '../../parts/HandIn.tsx';
 import { recordNumber } from '../../words/figures.ts';
 
 interface Props {
-  readonly inHand: InHand;
+  readonly openAttempt: OpenAttempt;
   readonly onLeave: () => void;
 }
 
-export function Leaving({ inHand: { id, now }, onLeave }: Props) {
+export function Leaving({ openAttempt: { id, now }, onLeave }: Props) {
   const [isGiven, setIsGiven] = useState(false);
   const { attempt } = now.bench.run;
   // A device that keeps nothing has said so already.

@@ -8,7 +8,7 @@ import type { Bench } from '../../flow/bench.ts';
 import { beginningOn } from '../../flow/start.ts';
 import { useFlow } from '../../flow/useFlow.ts';
 import { useSliced } from '../../flow/useSliced.ts';
-import { useWall } from '../../flow/useWall.ts';
+import { useThinkingTime } from '../../flow/useThinkingTime.ts';
 import { CAUTION_LINE } from '../../parts/Cautions.tsx';
 import { BenchScreen } from '../bench/BenchScreen.tsx';
 import { stepOf } from '../bench/TestCard.tsx';
@@ -70,7 +70,7 @@ interface LessonsProps extends Pick<PartProps, 'part' | 'onDone' | 'onLeave'> {
 
 function Lessons({ part, bench, onDone, onLeave }: LessonsProps) {
   const [state, send] = useFlow({ bench });
-  const wall = useWall(0);
+  const wall = useThinkingTime(0);
   const { test } = state.context;
   const { entries } = state.context.bench.run.attempt;
   const judged = entries.filter(({ kind }) => kind === 'judgement').length;

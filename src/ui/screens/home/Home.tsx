@@ -10,9 +10,9 @@ import type { Next } from '../../../store/next.ts';
 import { nextForYou } from '../../../store/next.ts';
 import { AIM_MINUTES, AIM_WORDS } from '../../../words/aims.ts';
 import { aimLink, anySeed } from '../../flow/aimLinks.ts';
-import type { InHand } from '../../flow/useInHand.ts';
 import type { Kept } from '../../flow/useKeptHere.ts';
 import { useKeptHere } from '../../flow/useKeptHere.ts';
+import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
 import { CAUTION_LINE, Cautions } from '../../parts/Cautions.tsx';
 import { Foot } from '../../parts/Foot.tsx';
 import { KeptHere, unfinishedIn } from '../../parts/KeptHere.tsx';
@@ -24,7 +24,7 @@ import { AimTable } from './AimTable.tsx';
 
 interface Props {
   readonly refused: Refused | null;
-  readonly inHand: InHand | null;
+  readonly openAttempt: OpenAttempt | null;
   readonly onWish: (wish: Wish) => void;
   readonly onReturn: () => void;
 }
@@ -57,11 +57,11 @@ export function Home(props: Props) {
   );
 }
 
-function Main({ refused, inHand, onWish, onReturn, kept }: Props & { readonly kept: Kept }) {
+function Main({ refused, openAttempt, onWish, onReturn, kept }: Props & { readonly kept: Kept }) {
   const [putAway, setPutAway] = useState<readonly string[]>([]);
   const [seed] = useState(anySeed);
   const table = useRef<HTMLHeadingElement>(null);
-  const unfinished = unfinishedIn(kept, inHand, putAway);
+  const unfinished = unfinishedIn(kept, openAttempt, putAway);
   const next = useMemo(
     () =>
       nextForYou({
@@ -82,7 +82,7 @@ function Main({ refused, inHand, onWish, onReturn, kept }: Props & { readonly ke
           </p>
           <NextLink next={next} seed={seed} isFirst={unfinished === null} />
         </div>
-        <NewVersion inHand={inHand} />
+        <NewVersion openAttempt={openAttempt} />
         <KeptHere
           kept={kept}
           unfinished={unfinished}
@@ -100,7 +100,9 @@ function Main({ refused, inHand, onWish, onReturn, kept }: Props & { readonly ke
           <Problems
             file={refused.name}
             problems={refused.problems}
-            kept={inHand === null ? 'Nothing here was changed.' : 'The attempt in progress is unchanged.'}
+            kept={
+              openAttempt === null ? 'Nothing here was changed.' : 'The attempt in progress is unchanged.'
+            }
           />
         )}
         <Doors

@@ -3,7 +3,7 @@ import { useId, useState } from 'react';
 import { TYPED_UNITS } from '../../../attempt/attempt.ts';
 import type { Run } from '../../../attempt/run.ts';
 import type { Note } from '../../flow/bench.ts';
-import { readingField } from '../../flow/fields.ts';
+import { readingField } from '../../flow/draftFields.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { FigureInput } from '../../parts/FigureInput.tsx';
 import { leaveField } from '../../parts/leaveField.ts';

@@ -4,7 +4,7 @@ import { TYPED_UNITS } from '../../../attempt/attempt.ts';
 import { displayOf, showsTripTime } from '../../../attempt/display.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { TRIPPED_WHAT } from '../../../bench/reading.ts';
-import { readingField } from '../../flow/fields.ts';
+import { readingField } from '../../flow/draftFields.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { FigureInput } from '../../parts/FigureInput.tsx';
 import { Keys } from '../../parts/Keys.tsx';

@@ -9,7 +9,7 @@ import type { Merged } from '../../../store/keptRecord.ts';
 import { mergeRecord } from '../../../store/keptRecord.ts';
 import { LARGEST_RECORD, parsingRecord } from '../../../store/recordFile.ts';
 import { inSlices } from '../../flow/inSlices.ts';
-import type { InHand } from '../../flow/useInHand.ts';
+import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
 import { exportEverything } from '../../parts/exportEverything.ts';
 import { OpenFile } from '../../parts/OpenFile.tsx';
 import { ProblemList, Problems } from '../../parts/Problems.tsx';
@@ -27,12 +27,12 @@ type Came =
 
 interface Props {
   readonly count: number;
-  readonly inHand: InHand | null;
+  readonly openAttempt: OpenAttempt | null;
   readonly onChanged: () => void;
   readonly onDeleted: () => void;
 }
 
-export function Everything({ count, inHand, onChanged, onDeleted }: Props) {
+export function Everything({ count, openAttempt, onChanged, onDeleted }: Props) {
   const [came, setCame] = useState<Came | null>(null);
   const [isDeleting, setIsDeleting] = useState(false);
   const say = (text: string, file = '', leftOut: readonly Problem[] = []) =>
@@ -41,7 +41,7 @@ export function Everything({ count, inHand, onChanged, onDeleted }: Props) {
 
   const exportAll = async () => {
     try {
-      say(await exportEverything(inHand));
+      say(await exportEverything(openAttempt));
     } catch (error) {
       failed('Not exported.', error);
     }

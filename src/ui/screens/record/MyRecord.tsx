@@ -7,7 +7,7 @@ import { Link } from 'wouter';
 import { aimSums, calibrationOver, weakTopics } from '../../../attempt/recordSums.ts';
 import type { About } from '../../../store/about.ts';
 import { deleteAttempt } from '../../../store/keptAttempt.ts';
-import type { InHand } from '../../flow/useInHand.ts';
+import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
@@ -25,13 +25,13 @@ import { WeakTopics } from './WeakTopics.tsx';
 
 interface Props {
   /** What could not be kept of it goes out with the rest. */
-  readonly inHand: InHand | null;
+  readonly openAttempt: OpenAttempt | null;
   readonly onOpen: (about: About) => void;
   /** Tells whoever has one of them in hand. */
   readonly onDeleted: (isGone: (id: string) => boolean) => void;
 }
 
-export function MyRecord({ inHand, onOpen, onDeleted }: Props) {
+export function MyRecord({ openAttempt, onOpen, onDeleted }: Props) {
   const { all, unlisted, goal, unreadable, working, problem, readAgain, stopWorking, hasProblem } =
     useKeptRows();
   /** Another number for a goal that may be another. */
@@ -114,7 +114,7 @@ export function MyRecord({ inHand, onOpen, onDeleted }: Props) {
               <AttemptRows rows={rows} unreadable={unreadable} onOpen={onOpen} onDelete={setDeleting} />
             </section>
             <Everything
-              inHand={inHand}
+              openAttempt={openAttempt}
               count={rows.length}
               onChanged={() => {
                 setChanges(changes + 1);

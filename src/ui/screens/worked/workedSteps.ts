@@ -21,7 +21,7 @@ import {
 } from '../../../words/actions.ts';
 import type { Bench, Happened } from '../../flow/bench.ts';
 import { takingUp, upTo } from '../../flow/bench.ts';
-import { perceived } from '../../flow/known.ts';
+import { perceived } from '../../flow/whatIsKnown.ts';
 
 interface InTest {
   /** Title of the test, and what it is about. */

@@ -4,7 +4,7 @@ import type { Marks } from '../../attempt/mark.ts';
 import type { Summary } from '../../attempt/summary.ts';
 import type { KeepProblem } from '../../store/keepProblem.ts';
 
-export interface KeptBeside {
+export interface AttemptContext {
   readonly isGuest: boolean;
   readonly handedIn: number | null;
   /** Once the debrief has worked it out. */
@@ -12,8 +12,8 @@ export interface KeptBeside {
   readonly onHandedIn: () => void;
 }
 
-/** Null outside an attempt in hand: then there is nothing to keep. */
-export const BesideAttempt = createContext<KeptBeside | null>(null);
+/** Null outside an open attempt: then there is nothing to keep. */
+export const BesideAttempt = createContext<AttemptContext | null>(null);
 
 /** Why the last change was not kept; null where it was. */
 export const KeepProblemOfAttempt = createContext<KeepProblem | null>(null);

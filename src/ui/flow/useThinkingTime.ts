@@ -2,7 +2,7 @@
 import { useCallback, useState } from 'react';
 
 /** Milliseconds of thinking since the attempt began; what was thought before a reload counts on. */
-export function useWall(before: number): () => number {
+export function useThinkingTime(before: number): () => number {
   const [began] = useState(() => performance.now() - before);
   return useCallback(() => Math.round(performance.now() - began), [began]);
 }

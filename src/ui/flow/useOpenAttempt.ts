@@ -1,6 +1,6 @@
 /**
- * The attempt in hand: begun, taken up from this device or a file, held against other tabs, and kept as it goes. One
- * at a time; another one put in hand, or another tab that takes it over, ends the hold. All that simulates is loaded
+ * The open attempt: begun, taken up from this device or a file, held against other tabs, and kept as it goes. One
+ * at a time; another one opened, or another tab that takes it over, ends the hold. All that simulates is loaded
  * when it is first needed.
  */
 import { useCallback, useRef, useState } from 'react';
@@ -12,13 +12,13 @@ import { problemOf } from '../../store/keepProblem.ts';
 import { changeAbout, claimAttempt, keptAttempt } from '../../store/keptAttempt.ts';
 import { keepOpened } from '../../store/keptRecord.ts';
 import type { Bench } from './bench.ts';
-import type { Hold } from './holding.ts';
-import { newName, TAB, takeHold } from './holding.ts';
 import { inSlices } from './inSlices.ts';
-import type { Begun, Keeper } from './keeping.ts';
-import { keeperOf } from './keeping.ts';
-import { afterTheWorld } from './loading.ts';
+import { afterEngine } from './loading.ts';
 import type { Place } from './place.ts';
+import type { Begun, Keeper } from './saveQueue.ts';
+import { keeperOf } from './saveQueue.ts';
+import type { Hold } from './tabHold.ts';
+import { newName, TAB, takeHold } from './tabHold.ts';
 
 /** What the attempt's screen changes as it goes, for whoever comes back to it. */
 export interface Now {
@@ -32,8 +32,8 @@ export interface Now {
   isGuest: boolean;
 }
 
-export interface InHand {
-  readonly kind: 'in hand';
+export interface OpenAttempt {
+  readonly kind: 'open';
   readonly id: string;
   /** Another number for another attempt, so that nothing of the old one stays on the screen. */
   readonly number: number;
@@ -41,17 +41,17 @@ export interface InHand {
   readonly now: Now;
 }
 
-export type OnTheTable =
-  | InHand
+export type AttemptOnPage =
+  | OpenAttempt
   | {
-      readonly kind: 'not in hand';
+      readonly kind: 'elsewhere';
       readonly id: string;
       readonly title: string;
       readonly why: 'open in another tab' | 'taken over' | 'deleted';
     }
   | { readonly kind: 'reading'; readonly id: string; readonly bench: Bench; readonly place: Place };
 
-/** What came of asking for an attempt: null where it is on the table now. */
+/** What came of asking for an attempt: null where it is on the page now. */
 export type Refusal = { readonly name: string; readonly problems: readonly Problem[] } | null;
 /** Nothing came of it where it was left before the bench was ready. */
 type Asked = Refusal | 'left';
@@ -60,24 +60,24 @@ export const isConcluded = ({ run }: Bench): boolean =>
   run.attempt.entries.some(({ kind }) => kind === 'conclusion');
 
 /** An assessment that is concluded, this trainee's own, and neither handed in nor left without. */
-export const isDueAtLeaving = ({ now }: InHand): boolean =>
+export const isDueAtLeaving = ({ now }: OpenAttempt): boolean =>
   now.bench.run.scenario.support === 'assessment' &&
   isConcluded(now.bench) &&
   !now.isGuest &&
   now.handedIn === null &&
   !now.leftWithout;
 
-export function useInHand() {
-  const [table, setTable] = useState<OnTheTable | null>(null);
+export function useOpenAttempt() {
+  const [onPage, setOnPage] = useState<AttemptOnPage | null>(null);
   const [problem, setProblem] = useState<KeepProblem | null>(null);
-  const held = useRef<{ inHand: InHand; hold: Hold | null } | null>(null);
+  const held = useRef<{ openAttempt: OpenAttempt; hold: Hold | null } | null>(null);
   const count = useRef(0);
 
-  /** Lets go of what is in hand, once all of it is kept. */
+  /** Lets go of the open one, once all of it is kept. */
   const letGo = useCallback(() => {
     const before = held.current;
     held.current = null;
-    if (before !== null) before.inHand.keeper.settled().then(() => before.hold?.release());
+    if (before !== null) before.openAttempt.keeper.settled().then(() => before.hold?.release());
   }, []);
 
   const put = useCallback(
@@ -90,10 +90,10 @@ export function useInHand() {
     ) => {
       letGo();
       const end = (why: 'taken over' | 'deleted') => {
-        if (held.current?.inHand.id !== id) return;
-        held.current.inHand.keeper.stop();
+        if (held.current?.openAttempt.id !== id) return;
+        held.current.openAttempt.keeper.stop();
         held.current = null;
-        setTable({ kind: 'not in hand', id, title: now.bench.run.scenario.title, why });
+        setOnPage({ kind: 'elsewhere', id, title: now.bench.run.scenario.title, why });
       };
       const keeper = keeperOf(id, TAB, begun, (outcome) => {
         if (outcome === 'taken over' || outcome === 'deleted') end(outcome);
@@ -101,16 +101,16 @@ export function useInHand() {
       });
       count.current += 1;
       const { isGuest = false, handedIn = null, leftWithout = false } = about;
-      const inHand: InHand = {
-        kind: 'in hand',
+      const openAttempt: OpenAttempt = {
+        kind: 'open',
         id,
         number: count.current,
         keeper,
         now: { ...now, marks: null, handedIn, leftWithout, isGuest },
       };
-      held.current = { inHand, hold };
+      held.current = { openAttempt, hold };
       hold?.lost.then(() => end('taken over'));
-      setTable(inHand);
+      setOnPage(openAttempt);
     },
     [letGo],
   );
@@ -135,16 +135,16 @@ export function useInHand() {
       signal: AbortSignal,
     ): Promise<Asked> => {
       const { id, title, concluded } = about;
-      if (held.current?.inHand.id === id) {
-        setTable(held.current.inHand);
+      if (held.current?.openAttempt.id === id) {
+        setOnPage(held.current.openAttempt);
         return null;
       }
-      const { openingKept } = await afterTheWorld(() => import('./start.ts'));
+      const { openingKept } = await afterEngine(() => import('./start.ts'));
       const hold = concluded ? null : await takeHold(id, how);
       try {
         if (hold === null && !concluded) {
           letGo();
-          setTable({ kind: 'not in hand', id, title, why: 'open in another tab' });
+          setOnPage({ kind: 'elsewhere', id, title, why: 'open in another tab' });
           return null;
         }
         const kept = concluded ? await keptAttempt(id) : await claimAttempt(id, TAB);
@@ -178,7 +178,7 @@ export function useInHand() {
         const place = await keepOpened(id, bench.run.attempt, now);
         return goOn({ id: place, title, concluded: isConcluded(bench) }, 'ask', signal);
       } catch (error) {
-        // Nothing is kept here: then it is in hand as long as the page is open.
+        // Nothing is kept here: then it is open as long as the page is open.
         setProblem(problemOf(error));
         const about = { began: now, changed: now, isGuest: true };
         const begun = { attempt: bench.run.attempt, about };
@@ -191,14 +191,14 @@ export function useInHand() {
 
   /** One that another tab holds, as it is kept at this moment. */
   const read = useCallback(async (id: string, title: string, signal: AbortSignal): Promise<Asked> => {
-    const { openingKept } = await afterTheWorld(() => import('./start.ts'));
+    const { openingKept } = await afterEngine(() => import('./start.ts'));
     try {
       const kept = await keptAttempt(id);
       if (kept === null) return refusal(title, NO_LONGER);
       const result = await inSlices(openingKept(kept), signal);
       if (result === null) return 'left';
       if (result.kind === 'refused') return { name: title, problems: result.problems };
-      setTable({ kind: 'reading', id, bench: result.bench, place: result.place });
+      setOnPage({ kind: 'reading', id, bench: result.bench, place: result.place });
       return null;
     } catch (error) {
       setProblem(problemOf(error));
@@ -209,34 +209,34 @@ export function useInHand() {
   /** A concluded attempt changes no more: any tab may show it. */
   const letShow = useCallback(() => {
     const { current } = held;
-    if (current !== null) current.inHand.keeper.settled().then(() => current.hold?.release());
+    if (current !== null) current.openAttempt.keeper.settled().then(() => current.hold?.release());
   }, []);
 
   const putAway = useCallback(
     async (id: string) => {
-      if (held.current?.inHand.id === id) {
+      if (held.current?.openAttempt.id === id) {
         // What is not kept would be lost.
-        if (!(await held.current.inHand.keeper.settled())) return;
+        if (!(await held.current.openAttempt.keeper.settled())) return;
         letGo();
-        setTable(null);
+        setOnPage(null);
       }
       await changeAbout(id, { putAway: true }).catch((error) => setProblem(problemOf(error)));
     },
     [letGo],
   );
 
-  /** Deleted ones are in hand no longer. */
+  /** Deleted ones are open no longer. */
   const forget = useCallback((isGone: (id: string) => boolean) => {
     const before = held.current;
-    if (before !== null && isGone(before.inHand.id)) {
-      before.inHand.keeper.stop();
+    if (before !== null && isGone(before.openAttempt.id)) {
+      before.openAttempt.keeper.stop();
       before.hold?.release();
       held.current = null;
     }
-    setTable((now) => (now !== null && isGone(now.id) ? null : now));
+    setOnPage((now) => (now !== null && isGone(now.id) ? null : now));
   }, []);
 
-  return { table, problem, begin, goOn, open, read, letShow, putAway, forget };
+  return { onPage, problem, begin, goOn, open, read, letShow, putAway, forget };
 }
 
 const NO_LONGER = 'is no longer kept on this device';

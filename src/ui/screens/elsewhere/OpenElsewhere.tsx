@@ -24,7 +24,7 @@ const MEANING = {
   deleted: 'This attempt is no longer kept on this device, and this tab keeps nothing more of it.',
 } as const;
 
-export function NotInHand({ title, why, onRead, onTakeOver }: Props) {
+export function OpenElsewhere({ title, why, onRead, onTakeOver }: Props) {
   const heading = useFocus<HTMLHeadingElement>(why);
   return (
     <>
