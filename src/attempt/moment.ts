@@ -6,6 +6,7 @@ import type { Outcome } from '../bench/perform.ts';
 import { contactsOf, poleClosed } from '../bench/plant.ts';
 import { leadsOn } from '../bench/port.ts';
 import type { Reading, Truth } from '../bench/reading.ts';
+import type { Refusal } from '../bench/refusal.ts';
 import type { Happening, World } from '../bench/world.ts';
 import { portOf } from '../bench/world.ts';
 import type { Live } from '../laws/conductors.ts';
@@ -77,7 +78,7 @@ export interface Moment extends Look {
   readonly met: readonly Met[];
   /** What could be heard, and how long after the operation began. */
   readonly heard: readonly { readonly what: Happening['what']; readonly after: Seconds }[];
-  readonly refused: string | null;
+  readonly refused: Refusal | null;
   readonly found: Outcome['found'];
 }
 

@@ -9,6 +9,7 @@
 import { currentForDuty } from '../laws/pilotDuty.ts';
 import type { Amps, Duty, Hertz, Ohms, Seconds, Volts } from '../laws/quantities.ts';
 import type { Draw } from '../unit/design.ts';
+import type { Refusal } from './refusal.ts';
 
 export const QUANTITIES = [
   'continuity',
@@ -67,7 +68,7 @@ export interface Details {
 /** What an ideal instrument would show; `refused` where it cannot test at all. */
 export type Truth =
   | { readonly quantity: Quantity; readonly value: number; readonly details: Details }
-  | { readonly quantity: Quantity; readonly refused: string; readonly details: Details };
+  | { readonly quantity: Quantity; readonly refused: Refusal; readonly details: Details };
 
 export interface Reading extends Details {
   readonly quantity: Quantity;
@@ -78,7 +79,7 @@ export interface Reading extends Details {
   /** The end of the range, beside a qualifier `>` or `<`. */
   readonly limit?: number;
   /** Why the instrument refused, beside `unable`. */
-  readonly reason?: string;
+  readonly reason?: Refusal;
   readonly at: Seconds;
 }
 

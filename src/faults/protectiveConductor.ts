@@ -132,10 +132,7 @@ export const protectiveConductorFaults: readonly Fault[] = [
     source: PRACTICE,
     next: LOCK_OFF,
     tell: TELL_INSTALLER,
-    impossible: unless(
-      ({ site }) => site.earthing !== 'TT',
-      'a TT site has no earthing conductor from the distributor',
-    ),
+    impossible: unless(({ site }) => site.earthing !== 'TT', 'no-earthing-conductor'),
     change: (parts, { ohms = 0 }) => withMore(parts, 'earthing', ohms),
   },
   {

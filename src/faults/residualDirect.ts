@@ -172,8 +172,7 @@ export const residualDirectFaults: readonly Fault[] = [
     parameters: [{ name: 'seconds', unit: 's', min: 4, max: 10, default: 6 }],
     source: 'IEC 61851-1:2017 clause 14, UK note',
     impossible: (on) =>
-      ownDeviceOnly(on) ??
-      (on.sheet.residual.by === 'breaker' ? 'this unit’s device opens a breaker, which stays open' : null),
+      ownDeviceOnly(on) ?? (on.sheet.residual.by === 'breaker' ? 'breaker-stays-open' : null),
     change: (parts, { seconds = 0 }) => withDesign(parts, { closesAfterTrip: seconds }),
   },
   {
@@ -182,10 +181,7 @@ export const residualDirectFaults: readonly Fault[] = [
     component: 'residual-device',
     parameters: [],
     source: 'IEC 61851-1:2017 clause 14, UK note; the unit’s sheet',
-    impossible: unless(
-      ({ sheet }) => keepsTrip(sheet),
-      'no trip of this unit’s contactor waits for its reset button',
-    ),
+    impossible: unless(({ sheet }) => keepsTrip(sheet), 'no-trip-kept'),
     change: (parts) => withDesign(parts, { latchMemory: 'lost' }),
   },
   {

@@ -9,6 +9,7 @@ import { FORMAT_1_LINES } from '../../src/attempt/format1Lines.ts';
 import { mark } from '../../src/attempt/mark.ts';
 import { summaryOf } from '../../src/attempt/summary.ts';
 import { isConverted } from '../../src/attempt/written.ts';
+import { problemText } from '../../src/words/problems.ts';
 
 const textOf = (name: string): string =>
   readFileSync(new URL(`../golden/${name}.json`, import.meta.url), 'utf8');
@@ -18,7 +19,7 @@ const fileOf = (name: string): any => JSON.parse(textOf(name));
 function read(file: unknown) {
   const result = parseAttempt(JSON.stringify(file));
   if (!result.ok)
-    throw new Error(result.problems.map(({ path, message }) => `${path}: ${message}`).join('\n'));
+    throw new Error(result.problems.map((one) => `${one.path}: ${problemText(one)}`).join('\n'));
   return result.value;
 }
 const problemsOf = (file: unknown) => {

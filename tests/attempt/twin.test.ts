@@ -91,11 +91,11 @@ describe('lockstep', () => {
     ]);
     const { steps } = lockstep(scenarioOn('home', [{ fault: 'all-poles-welded', values: {} }]), log);
     expect(steps.map(({ entry }) => entry)).toEqual([null, 0, 1, 2, 3, 4]);
-    expect(steps[1]?.unit.refused).toBe('cover closed');
+    expect(steps[1]?.unit.refused).toEqual({ id: 'cover-closed' });
     // Live on this unit, dead on its twin: the one loses its fuse, the other reads.
     expect(steps[2]?.unit.met[0]?.reading.qualifier).toBe('unable');
     expect(steps[2]?.twin.met[0]?.reading.qualifier).toBe('>');
-    expect(steps[3]?.unit.met[0]?.reading.reason).toBe('the tester’s fuse is open');
+    expect(steps[3]?.unit.met[0]?.reading.reason).toEqual({ id: 'fuse-open' });
   });
 
   test('what is read is shown with the bench at that instant, true value and shown value', () => {

@@ -9,6 +9,7 @@ import { ISOLATORS } from '../../bench/plant.ts';
 import type { Proof, Proofs } from '../../bench/proofs.ts';
 import { afterProving, afterSwitchingOn } from '../../bench/proofs.ts';
 import { PLACES } from '../../bench/terminals.ts';
+import { refusalText } from '../../words/refusals.ts';
 import { benchTime } from '../words/figures.ts';
 import { DISTURBANCE_WORDS, leakageText, loadText } from '../words/settings.ts';
 import { INDICATOR_WORDS, PLACE_WORDS, PLUG_WORDS } from '../words/trade.ts';
@@ -185,7 +186,7 @@ export function perceived(happened: readonly Happened[], first: number): readonl
       list.push({ at: moment, text: HEARD[what] ?? what, heavy: what === 'instrument fuse opened' });
     const { seen, refused } = outcome;
     if (operation.op === 'inspect') list.push(...looked(at, outcome.found));
-    if (refused !== null) list.push({ at, text: `not done: ${refused}`, heavy: true });
+    if (refused !== null) list.push({ at, text: `not done: ${refusalText(refused)}`, heavy: true });
     if (seen.indicator !== last?.indicator)
       list.push({ at: seen.at, text: `seen: unit says “${INDICATOR_WORDS[seen.indicator]}”`, heavy: false });
     if (last !== undefined && seen.plug !== last.plug)

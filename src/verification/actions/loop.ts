@@ -174,7 +174,7 @@ export const loop: TestAction = {
       points: ['protective-conductor', 'supply-wiring', 'switching'],
       judge: (o) =>
         judgeAll(
-          loopReadings(o, 'PE').filter(({ reason }) => reason !== 'no voltage between the leads'),
+          loopReadings(o, 'PE').filter(({ reason }) => reason?.id !== 'no-voltage'),
           (r) => isInside(r, loopRange(papers)),
         ),
     },
@@ -187,7 +187,7 @@ export const loop: TestAction = {
       points: ['supply-wiring', 'switching'],
       judge: (o) =>
         judgeAll(
-          loopReadings(o, 'N').filter(({ reason }) => reason !== 'no voltage between the leads'),
+          loopReadings(o, 'N').filter(({ reason }) => reason?.id !== 'no-voltage'),
           (r) => isInside(r, { greatest: neutralGreatest(papers) }),
         ),
     },
@@ -199,7 +199,7 @@ export const loop: TestAction = {
       points: ['protective-conductor'],
       judge: (o) =>
         judgeAll(
-          loopReadings(o, 'PE').filter(({ reason }) => reason !== 'no voltage between the leads'),
+          loopReadings(o, 'PE').filter(({ reason }) => reason?.id !== 'no-voltage'),
           (r) => r.qualifier === null,
         ),
     },

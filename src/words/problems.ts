@@ -1,0 +1,11 @@
+/** What is wrong with a file. Most of it is worded where the file is checked, for whoever writes one. */
+import type { Problem } from '../scenario/problem.ts';
+import { impossibleText } from './refusals.ts';
+import { unsafeActText } from './unsafeActs.ts';
+
+export function problemText({ message }: Problem): string {
+  if (typeof message === 'string') return message;
+  return message.id === 'impossible'
+    ? impossibleText(message.why)
+    : `an unsafe act: ${unsafeActText(message.act)}`;
+}
