@@ -106,6 +106,9 @@ const OHMS: readonly [Span, ...Span[]] = [
 ];
 /** Half-width of a measured time, s. */
 export const TIME_UNCERTAINTY: Seconds = 0.002;
+const PILOT_DIGITS: Volts = 0.05;
+/** Pilot levels closer than two readings of one can be are one and the same, V. */
+export const PILOT_ALIKE: Volts = 2 * PILOT_DIGITS;
 const SCALES = {
   continuity: { gain: 0.03, digits: 0.02, spans: OHMS },
   coding: { gain: 0.03, digits: 0.02, spans: [...OHMS, { to: 20_000, step: 10 }] },
@@ -120,7 +123,7 @@ const SCALES = {
     ],
   },
   voltage: { gain: 0.01, digits: 1, spans: [{ to: 700, step: 1 }] },
-  pilot: { gain: 0, digits: 0.05, spans: [{ to: 30, step: 0.01 }], signed: true },
+  pilot: { gain: 0, digits: PILOT_DIGITS, spans: [{ to: 30, step: 0.01 }], signed: true },
   loop: { gain: 0.05, digits: 0.03, spans: OHMS },
   electrode: { gain: 0.05, digits: 0.5, spans: OHMS },
   time: { gain: 0, digits: TIME_UNCERTAINTY, spans: [{ to: 5, step: 0.001 }] },

@@ -49,7 +49,8 @@ const NEVER_WORDS: Readonly<Record<Never, string>> = {
   'no-trip-kept': 'no trip of this unit’s contactor waits for its reset button',
   'customer-cable-amps': 'amps is 13 or 20',
   'no-breaker-too-large': 'no breaker of up to 63 A is too large for this cable',
-  'no-conductor-too-small': 'on so short a run no conductor loses too much, or the unit’s maker allows for it',
+  'no-conductor-too-small':
+    'on so short a run no conductor loses too much, or the unit’s maker allows for it',
   'cable-carries-in-insulation': 'this cable carries enough even inside insulation',
   'protective-stands-fault': 'here even the smallest protective conductor stands the fault',
   'service-kept-within': 'this unit keeps the service within its limit, or is far smaller than it',

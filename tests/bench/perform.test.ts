@@ -216,7 +216,7 @@ describe('what may be done with the cover on, and what not', () => {
       doing(benchWith({ sheet: { surgeArrester } }), ...MAKE_DEAD, { op: 'disconnect', what }).at(-1)
         ?.refused;
     expect([open('unit', false), open('arrester', true)]).toEqual([null, null]);
-    expect(open('arrester', false)).toBe('this unit has no arrester');
+    expect(open('arrester', false)).toEqual({ id: 'no-arrester' });
   });
 
   test('the supply terminals are out of reach, the outlet is not', () => {

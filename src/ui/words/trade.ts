@@ -286,19 +286,6 @@ export const RESET_WORDS = {
   upstream: 'device at the origin',
 } as const;
 
-/** What the unit indicates, as it would be said aloud. */
-export const INDICATOR_WORDS: Readonly<Record<string, string>> = {
-  dark: 'dark',
-  starting: 'starting',
-  ready: 'ready',
-  connected: 'connected',
-  waiting: 'waiting',
-  preparing: 'preparing',
-  charging: 'charging',
-  stopped: 'stopped',
-  tripped: 'tripped',
-  fault: 'fault',
-};
 export const PLUG_WORDS: Readonly<Record<string, string>> = {
   out: 'plug out',
   free: 'plug in, free',
