@@ -6,9 +6,9 @@
 import type { Debrief, DebriefLine, WrongGroup } from '../../../attempt/debrief.ts';
 import { MISCONCEPTIONS } from '../../../attempt/debrief.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
-import { sourceText } from '../../../verification/sources.ts';
 import { lineInWords } from '../../../words/actions.ts';
 import { causesTitle, causeTitle } from '../../../words/causeTitles.ts';
+import { sourceText } from '../../../words/sources.ts';
 import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
 import { Fold } from './Fold.tsx';
