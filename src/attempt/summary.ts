@@ -3,13 +3,14 @@
  * by topic and by sureness. Worked out from a debrief, so always by replay; which log and which engine it holds for is
  * written into it. What several of them add up to is in recordSums.ts.
  */
+import { FAMILIES } from '../faults/families.ts';
 import type { Sure, Verdict } from './attempt.ts';
 import { ENGINE } from './attempt.ts';
-import type { Debrief, DebriefLine } from './debrief.ts';
+import type { Debrief, DebriefLine, TopicId } from './debrief.ts';
 
 /** Lines of one topic: how many were predicted and judged, and how many of them wrongly. */
 export interface Topic {
-  readonly topic: string;
+  readonly topic: TopicId;
   readonly predicted: number;
   readonly predictedWrong: number;
   readonly judged: number;
@@ -56,9 +57,15 @@ export function summaryOf({ run, marks, verdict, tests, calibration }: Debrief):
   };
 }
 
-/** A summary holds as long as the log and the engine are those it was worked out with. */
+/**
+ * A summary holds as long as the log and the engine are those it was worked out with, and its topics are ids: earlier
+ * ones were kept in words.
+ */
 export const holdsFor = (summary: Summary | null, head: string | null): summary is Summary =>
-  summary !== null && summary.engine === ENGINE && summary.head === head;
+  summary !== null &&
+  summary.engine === ENGINE &&
+  summary.head === head &&
+  summary.topics.every(({ topic }) => topic === 'untold' || FAMILIES.includes(topic));
 
 const topicsOf = (lines: readonly DebriefLine[]): readonly Topic[] =>
   [...new Set(lines.map((line) => line.topic))].map((topic) => {
