@@ -193,7 +193,7 @@ const DESIGN: readonly (readonly [Place, PlainWhat, (design: UnitDesign) => Valu
   ['contactor.watch', 'watching-contact', (d) => (d.weldCheck === 'none' ? 'not-read' : 'read')],
   ['control', 'pilot-positive', (d) => volts(d.pilot.positive)],
   ['control', 'pilot-negative', (d) => volts(d.pilot.negative)],
-  ['control', 'pilot-frequency', (d) => ({ id: 'hertz', hertz: d.pilot.frequency })],
+  ['control', 'oscillator-frequency', (d) => ({ id: 'hertz', hertz: d.pilot.frequency })],
   ['control', 'b-down-to', (d) => volts(d.thresholds[1])],
   ['control', 'c-down-to', (d) => volts(d.thresholds[2])],
   ['control', 'd-down-to', (d) => volts(d.thresholds[3])],

@@ -58,7 +58,7 @@ export type PlainWhat =
   | 'watching-contact'
   | 'pilot-positive'
   | 'pilot-negative'
-  | 'pilot-frequency'
+  | 'oscillator-frequency'
   | 'b-down-to'
   | 'c-down-to'
   | 'd-down-to'

@@ -21,7 +21,7 @@ export type Refusal =
         | 'no-voltage'
         | 'no-return'
         | 'one-line'
-        | 'line-missing';
+        | 'a-line-dead';
     }
   | { readonly id: 'voltage-on-leads'; readonly volts: Volts }
   | { readonly id: 'not-live'; readonly place: TestedPlace }

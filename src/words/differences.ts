@@ -42,7 +42,7 @@ const WHAT_WORDS: Readonly<Record<PlainWhat, string>> = {
   'watching-contact': 'contact that reports the poles',
   'pilot-positive': 'pilot’s positive level',
   'pilot-negative': 'pilot’s negative level',
-  'pilot-frequency': 'pilot’s frequency',
+  'oscillator-frequency': 'pilot’s frequency',
   'b-down-to': 'taken for B down to',
   'c-down-to': 'taken for C down to',
   'd-down-to': 'taken for D down to',

@@ -21,7 +21,7 @@ const REFUSAL_WORDS: Readonly<Record<Plain, string>> = {
   'no-voltage': 'no voltage between the leads',
   'no-return': 'no return for the test current',
   'one-line': 'this site has one line',
-  'line-missing': 'a line is missing',
+  'a-line-dead': 'a line is missing',
 };
 
 const NEVER_WORDS: Readonly<Record<Never, string>> = {

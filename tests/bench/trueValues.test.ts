@@ -99,7 +99,7 @@ describe('the order of the lines', () => {
     expect(read(benchWith(), asked)).toMatchObject({ ...refused, reason: { id: 'one-line' } });
     const isolated = benchWith({ site: THREE_PHASE });
     doing(isolated, { op: 'isolate' });
-    expect(read(isolated, asked)).toMatchObject({ ...refused, reason: { id: 'line-missing' } });
+    expect(read(isolated, asked)).toMatchObject({ ...refused, reason: { id: 'a-line-dead' } });
   });
 });
 

@@ -19,7 +19,7 @@ export function phaseSequence(world: World, at: Place | 'incoming'): Truth {
     [b, c],
     [c, a],
   ].every(([x, y]) => mainsAcross(world, x as string, y as string) > LIVE.volts);
-  if (!present) return { quantity: 'phase-sequence', refused: { id: 'line-missing' }, details };
+  if (!present) return { quantity: 'phase-sequence', refused: { id: 'a-line-dead' }, details };
   const { re, im } = world.solution.planes.mains;
   const ab = portOf(world, a, b);
   const bc = portOf(world, b, c);
