@@ -11,7 +11,7 @@ import type { Live } from '../laws/conductors.ts';
 import { LIVES } from '../laws/conductors.ts';
 import type { Amps, Ohms, Seconds, Volts } from '../laws/quantities.ts';
 import type { Part } from '../site/part.ts';
-import { OPEN } from '../site/part.ts';
+import { OPEN, sameSight } from '../site/part.ts';
 import type { UnitDesign } from '../unit/design.ts';
 import type { PlainValue, PlainWhat, Value, What } from './value.ts';
 import { resistanceOf, sameValue } from './value.ts';
@@ -52,7 +52,7 @@ export const rootsOf = (unit: Parts, twin: Parts): readonly Root[] => [
   ...partRoots(unit, twin),
   ...deviceRoots(unit, twin),
   ...unit.visible
-    .filter(({ what }) => !twin.visible.some((other) => other.what === what))
+    .filter(({ what }) => !twin.visible.some((other) => sameSight(other.what, what)))
     .map(({ where, what }) => ({
       place: `seen.${where}`,
       what: { id: 'seen', where } as const,

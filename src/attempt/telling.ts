@@ -7,6 +7,8 @@ import type { Reading } from '../bench/reading.ts';
 import { DUTY_UNCERTAINTY, TIME_UNCERTAINTY } from '../bench/reading.ts';
 import { sameRefusal } from '../bench/refusal.ts';
 import type { Hertz, Seconds } from '../laws/quantities.ts';
+import type { Found } from '../site/part.ts';
+import { sameSight } from '../site/part.ts';
 
 /** Two sounds this far apart in time are told apart by ear. A design choice. */
 export const BY_EAR: Seconds = 1;
@@ -21,7 +23,7 @@ export const sameToTheBench = (x: Perceived, y: Perceived, began: { x: Seconds; 
   x.seen.plug === y.seen.plug &&
   sameSounds(x, y, began) &&
   x.found.length === y.found.length &&
-  x.found.every(({ what }, i) => what === y.found[i]?.what) &&
+  x.found.every(({ what }, i) => sameSight(what, (y.found[i] as Found).what)) &&
   x.readings.length === y.readings.length &&
   x.readings.every((reading, i) => alikeReadings(reading, y.readings[i] as Reading));
 

@@ -9,6 +9,7 @@ import { HAPPENINGS } from '../bench/world.ts';
 import type { PlayedStep } from '../scenario/script.ts';
 import { INDICATORS } from '../unit/unitChart.ts';
 import { readingInWords, refusalText } from '../words/refusals.ts';
+import { sightText } from '../words/seen.ts';
 import { UNSAFE_ACT_WORDS, unsafeInWords } from '../words/unsafeActs.ts';
 
 const op = v.pipe(v.number(), v.integer());
@@ -87,7 +88,9 @@ export function playOutput(steps: readonly PlayedStep[], stopped: string | null)
     refused: steps.flatMap(({ op, outcome }) =>
       outcome.refused === null ? [] : [{ op, reason: refusalText(outcome.refused) }],
     ),
-    found: steps.flatMap(({ op, outcome }) => outcome.found.map((f) => ({ op, ...f }))),
+    found: steps.flatMap(({ op, outcome }) =>
+      outcome.found.map(({ where, what }) => ({ op, where, what: sightText(what) })),
+    ),
     stopped,
   };
 }

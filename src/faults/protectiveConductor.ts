@@ -170,11 +170,7 @@ export const protectiveConductorFaults: readonly Fault[] = [
     tell: TELL_INSTALLER,
     impossible: ttOnly,
     change: (parts, { ohms = 0 }) =>
-      withVisible(
-        withMore(parts, 'electrode.conductor', ohms),
-        'terminals',
-        'green corrosion on the electrode’s clamp',
-      ),
+      withVisible(withMore(parts, 'electrode.conductor', ohms), 'terminals', { id: 'clamp-corroded' }),
   },
   {
     id: 'earths-joined',

@@ -79,11 +79,7 @@ export const residualDirectFaults: readonly Fault[] = [
     source: 'BS 7671:2018+A2:2022 722.531.3.101, 531.3.3',
     impossible: ownDeviceOnly,
     change: (parts) =>
-      withVisible(
-        withDesign(parts, { residualType: 'AC' }),
-        'protective devices',
-        'the unit’s residual current device bears the mark of type AC',
-      ),
+      withVisible(withDesign(parts, { residualType: 'AC' }), 'protective devices', { id: 'unit-device-ac' }),
   },
   {
     ...frame,
@@ -109,7 +105,7 @@ export const residualDirectFaults: readonly Fault[] = [
       return withVisible(
         withSite(parts, { circuit: { ...circuit, residualDevice: { ...residualDevice, type: 'AC' } } }),
         'protective devices',
-        'the residual current device at the origin bears the mark of type AC',
+        { id: 'origin-device-ac' },
       );
     },
   },

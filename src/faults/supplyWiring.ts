@@ -122,7 +122,7 @@ export const supplyWiringFaults: readonly Fault[] = [
       return withVisible(
         withSite(parts, { circuit: { ...circuit, breaker: { ...circuit.breaker, type } } }),
         'protective devices',
-        `the breaker is marked ${type}${circuit.breaker.rating}, not ${circuit.breaker.type}${circuit.breaker.rating}`,
+        { id: 'breaker-marked', type, meant: circuit.breaker.type, rating: circuit.breaker.rating },
       );
     },
   },

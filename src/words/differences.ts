@@ -13,7 +13,7 @@ import {
 } from './moment.ts';
 import { ampsText, mainsText, resistanceText, secondsText, shareText, voltsText } from './quantities.ts';
 import { refusalText } from './refusals.ts';
-import { HAPPENING_WORDS, INDICATOR_WORDS } from './seen.ts';
+import { HAPPENING_WORDS, INDICATOR_WORDS, INSPECTED_WORDS, sightText } from './seen.ts';
 
 const WHAT_WORDS: Readonly<Record<PlainWhat, string>> = {
   'supply-return': 'supply’s return conductor',
@@ -123,7 +123,7 @@ export function whatText(what: What): string {
     case 'potential':
       return `${terminalWords(what.terminal)}, to true earth`;
     case 'seen':
-      return `to be seen: ${what.where}`;
+      return `to be seen: ${INSPECTED_WORDS[what.where]}`;
     case 'reading':
       return what.between === null
         ? QUANTITY_WORDS[what.quantity]
@@ -212,7 +212,7 @@ export function valueText(value: Value): string {
     case 'neighbours':
       return value.loads.map(({ line, power }) => `${line} ${power}\u202fW`).join(', ');
     case 'found':
-      return value.found.map(({ what }) => what).join('; ');
+      return value.found.map(({ what }) => sightText(what)).join('; ');
     case 'latches':
       return latchText(value.latches);
     case 'damaged':

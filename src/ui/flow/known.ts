@@ -10,7 +10,7 @@ import { afterProving, afterSwitchingOn } from '../../bench/proofs.ts';
 import { PLACES } from '../../bench/terminals.ts';
 import type { Happening } from '../../bench/world.ts';
 import { refusalText } from '../../words/refusals.ts';
-import { INDICATOR_WORDS } from '../../words/seen.ts';
+import { INDICATOR_WORDS, INSPECTED_WORDS, sightText } from '../../words/seen.ts';
 import { presentsText } from '../../words/standIn.ts';
 import { benchTime } from '../words/figures.ts';
 import { DISTURBANCE_WORDS, leakageText, loadText } from '../words/settings.ts';
@@ -201,4 +201,8 @@ export function perceived(happened: readonly Happened[], first: number): readonl
 const looked = (at: number, found: Happened['outcome']['found']): readonly Perceived[] =>
   found.length === 0
     ? [{ at, text: 'seen: nothing amiss', heavy: false }]
-    : found.map(({ where, what }) => ({ at, text: `seen: ${where}: ${what}`, heavy: false }));
+    : found.map(({ where, what }) => ({
+        at,
+        text: `seen: ${INSPECTED_WORDS[where]}: ${sightText(what)}`,
+        heavy: false,
+      }));
