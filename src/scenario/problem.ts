@@ -5,7 +5,9 @@ import type { Impossible } from '../faults/impossible.ts';
 /** What is wrong where the trainee meets it too: then by its id, of which src/words/problems.ts makes the sentence. */
 type ToldById =
   | { readonly id: 'impossible'; readonly why: Impossible }
-  | { readonly id: 'unsafe-handover'; readonly act: UnsafeId };
+  | { readonly id: 'unsafe-handover'; readonly act: UnsafeId }
+  /** Of a record: this version cannot read it, and keeps it as it is. */
+  | { readonly id: 'kept-unread' };
 
 export interface Problem {
   /** Path in the file, as `site.circuit.length`; empty for the file as a whole. */

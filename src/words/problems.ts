@@ -5,7 +5,12 @@ import { unsafeActText } from './unsafeActs.ts';
 
 export function problemText({ message }: Problem): string {
   if (typeof message === 'string') return message;
-  return message.id === 'impossible'
-    ? impossibleText(message.why)
-    : `an unsafe act: ${unsafeActText(message.act)}`;
+  switch (message.id) {
+    case 'impossible':
+      return impossibleText(message.why);
+    case 'unsafe-handover':
+      return `an unsafe act: ${unsafeActText(message.act)}`;
+    case 'kept-unread':
+      return 'cannot be read here either; kept as it is';
+  }
 }

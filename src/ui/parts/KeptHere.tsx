@@ -9,7 +9,7 @@ import type { InHand } from '../flow/useInHand.ts';
 import { isConcluded } from '../flow/useInHand.ts';
 import type { Kept } from '../flow/useKeptHere.ts';
 import { momentText } from '../words/dates.ts';
-import { WHY_NOT_KEPT } from '../words/keeping.ts';
+import { titleOf, WHY_NOT_KEPT } from '../words/keeping.ts';
 
 interface Props {
   readonly kept: Kept;
@@ -30,7 +30,7 @@ export function KeptHere({ kept, inHand, onWish, onReturn }: Props) {
   );
   const isOpen = inHand !== null && !isConcluded(inHand.now.bench) && !putAway.includes(inHand.id);
   const first = (isOpen ? kept.all.find(({ id }) => id === inHand.id) : undefined) ?? unfinished[0];
-  const title = isOpen ? inHand.now.bench.run.scenario.title : first?.title;
+  const title = isOpen ? inHand.now.bench.run.scenario.title : first && titleOf(first.title);
   const id = isOpen ? inHand.id : first?.id;
   const others = unfinished.filter((about) => about.id !== id).length;
   return (
