@@ -1,7 +1,7 @@
 /** The words of every test action, by its id, and what the page and the command line ask of them. */
 
 import { NO_SUPPLY } from '../verification/noSupply.ts';
-import type { Values } from '../verification/testAction.ts';
+import type { Stage, Values } from '../verification/testAction.ts';
 import { coding } from './actions/coding.ts';
 import { codingSizes } from './actions/codingSizes.ts';
 import { cToB } from './actions/cToB.ts';
@@ -138,6 +138,13 @@ const figureWords = (test: string, id: string): LineWords =>
   among(wordsOf(test).figures, id, `the figure ${id} of ${test}`);
 const limitWords = (test: string, id: string): LimitWords =>
   among(wordsOf(test).limits, id, `the limit ${id} of ${test}`);
+
+export const STAGE_WORDS: Readonly<Record<Stage, string>> = {
+  'before power': 'before power',
+  'with power': 'with power',
+  protection: 'protection',
+  'fault response': 'fault response',
+};
 
 /** A file may name a test that there is not: then its id. */
 export const testTitle = (test: string): string =>

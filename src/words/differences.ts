@@ -2,18 +2,11 @@
 import type { PlainValue, PlainWhat, PlainWhy, Value, What, Why } from '../attempt/value.ts';
 import type { Quantity } from '../bench/reading.ts';
 import type { Sensed } from '../unit/sensed.ts';
-import {
-  DRIVE_WORDS,
-  damageText,
-  latchText,
-  levelsText,
-  potentialText,
-  STANDING_WORDS,
-  terminalWords,
-} from './moment.ts';
+import { DRIVE_WORDS, damageText, latchText, levelsText, potentialText, STANDING_WORDS } from './moment.ts';
 import { ampsText, mainsText, resistanceText, secondsText, shareText, voltsText } from './quantities.ts';
 import { refusalText } from './refusals.ts';
 import { HAPPENING_WORDS, INDICATOR_WORDS, INSPECTED_WORDS, sightText } from './seen.ts';
+import { fromLabel, probeText, terminalText } from './terminals.ts';
 
 const WHAT_WORDS: Readonly<Record<PlainWhat, string>> = {
   'supply-return': 'supply’s return conductor',
@@ -121,13 +114,13 @@ export function whatText(what: What): string {
     case 'outlet-insulation':
       return `insulation at the outlet, ${what.of}`;
     case 'potential':
-      return `${terminalWords(what.terminal)}, to true earth`;
+      return `${terminalText(what.terminal)}, to true earth`;
     case 'seen':
       return `to be seen: ${INSPECTED_WORDS[what.where]}`;
     case 'reading':
       return what.between === null
         ? QUANTITY_WORDS[what.quantity]
-        : `${QUANTITY_WORDS[what.quantity]}, ${what.between.map(terminalWords).join(' – ')}`;
+        : `${QUANTITY_WORDS[what.quantity]}, ${what.between.map((end) => probeText(fromLabel(end))).join(' – ')}`;
     default:
       return WHAT_WORDS[what.id];
   }
@@ -308,7 +301,7 @@ export function whyText(why: Why): string {
         why.pole === null ? 'Its path is open:' : `The ${why.pole} pole is open and holds nothing:`;
       return why.tiedTo === null
         ? `${open} it follows whatever a lead joins it to.`
-        : `${open} through the leads it follows ${terminalWords(why.tiedTo)}.`;
+        : `${open} through the leads it follows ${terminalText(why.tiedTo)}.`;
     }
     default:
       return WHY_WORDS[why.id];

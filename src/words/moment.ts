@@ -6,29 +6,6 @@ import { PILOT_ALIKE } from '../bench/reading.ts';
 import type { Commands } from '../unit/unitChart.ts';
 import { mainsText, pilotText } from './quantities.ts';
 
-const PLACES: Readonly<Record<string, string>> = {
-  incoming: 'on the live side of the origin',
-  origin: 'at the origin',
-  supply: 'at the unit’s supply terminals',
-  outlet: 'at the outlet',
-};
-const SINGLE: Readonly<Record<string, string>> = {
-  met: 'main earthing terminal',
-  case: 'exposed metal',
-  earth: 'remote rod',
-  earthing: 'distributor’s earth',
-};
-
-/** A terminal, or several joined by ` + `, those at one place together. */
-export function terminalWords(label: string): string {
-  const terminals = label.split(' + ');
-  const places = new Set(terminals.map((terminal) => terminal.split('.')[0] ?? ''));
-  const [only = ''] = places;
-  if (places.size > 1) return terminals.map(terminalWords).join(' joined to ');
-  const conductors = terminals.map((terminal) => terminal.split('.')[1] ?? '').join(' + ');
-  return conductors === '' ? (SINGLE[only] ?? only) : `${conductors} ${PLACES[only] ?? only}`;
-}
-
 /** Where a conductor stands against true earth. */
 export const potentialText = ({ volts, hold, tiedTo }: Potential): string =>
   hold === 'firm'

@@ -5,6 +5,7 @@
 import type { Reading } from '../bench/reading.ts';
 import type { Refusal } from '../bench/refusal.ts';
 import type { Impossible, Never } from '../faults/impossible.ts';
+import { PLACE_WORDS } from './terminals.ts';
 
 type Plain = Exclude<Refusal['id'], 'voltage-on-leads' | 'not-live' | 'never-put-right'>;
 
@@ -65,7 +66,7 @@ export function refusalText(refusal: Refusal): string {
     case 'voltage-on-leads':
       return `voltage on the leads: ${refusal.volts} V`;
     case 'not-live':
-      return `${refusal.place} not live`;
+      return `${PLACE_WORDS[refusal.place]} not live`;
     case 'never-put-right':
       return NEVER_WORDS[refusal.why];
     default:

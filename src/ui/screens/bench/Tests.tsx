@@ -5,7 +5,7 @@ import type { Entry } from '../../../attempt/attempt.ts';
 import { isJudgedAsSaid } from '../../../attempt/truth.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import { STAGES } from '../../../verification/testAction.ts';
-import { testTitle } from '../../../words/actions.ts';
+import { STAGE_WORDS, testTitle } from '../../../words/actions.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 import { benchTime } from '../../words/figures.ts';
@@ -176,8 +176,8 @@ function ByStage({ actions, onChoose }: ListProps) {
       {STAGES.map((stage) => {
         const own = actions.filter((action) => action.stage === stage);
         return own.length === 0 ? null : (
-          <section key={stage} aria-label={stage}>
-            <h3>{stage}</h3>
+          <section key={stage} aria-label={STAGE_WORDS[stage]}>
+            <h3>{STAGE_WORDS[stage]}</h3>
             <ul>
               {own.map(({ id }) => (
                 <li key={id}>
