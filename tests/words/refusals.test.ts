@@ -17,27 +17,33 @@ const ORDER: OperationInput = { op: 'measure', quantity: 'phase-sequence', at: '
 const ON_SUPPLY: OperationInput = { op: 'measure', quantity: 'continuity', between: ['supply.L1', 'met'] };
 const ON_LIVE: OperationInput = { op: 'measure', quantity: 'continuity', between: ['incoming.L1', 'met'] };
 
-const REFUSED: readonly (readonly [told: string, script: readonly OperationInput[], on?: Wanted])[] = [
-  ['cover closed', [ON_SUPPLY]],
-  ['the circuit is not isolated', [{ op: 'open-cover' }, { op: 'put-right', what: 'pe-joint' }]],
-  ['the supply is off', [{ op: 'isolate' }, { op: 'reset', what: 'supply' }]],
-  ['a link goes from a line to PE or N at the origin', [{ op: 'link', between: ['supply.L1', 'supply.PE'] }]],
-  ['this site has no electrode of its own', [{ op: 'measure', quantity: 'electrode' }]],
-  ['this unit has no arrester', [...MAKE_DEAD, { op: 'disconnect', what: 'arrester' }]],
-  ['the tester’s fuse is open', [ON_LIVE, ON_LIVE]],
-  ['no voltage between the leads', [LOOP]],
-  ['outlet not live', [RISING]],
-  ['origin not live', [{ op: 'isolate' }, { ...RISING, at: 'origin' } as OperationInput]],
-  [
-    'no return for the test current',
-    [...CHARGE, RISING],
-    { faults: [{ fault: 'pe-not-landed', values: {} }] },
-  ],
-  ['this site has one line', [ORDER]],
-  ['a line is missing', [ORDER], { site: THREE_PHASE }],
-  ['it belongs to the distributor', [...MAKE_DEAD, { op: 'put-right', what: 'pen-open' }]],
+const ROWS: readonly { told: string; script: readonly OperationInput[]; on?: Wanted }[] = [
+  { told: 'cover closed', script: [ON_SUPPLY] },
+  {
+    told: 'the circuit is not isolated',
+    script: [{ op: 'open-cover' }, { op: 'put-right', what: 'pe-joint' }],
+  },
+  { told: 'the supply is off', script: [{ op: 'isolate' }, { op: 'reset', what: 'supply' }] },
+  {
+    told: 'a link goes from a line to PE or N at the origin',
+    script: [{ op: 'link', between: ['supply.L1', 'supply.PE'] }],
+  },
+  { told: 'this site has no electrode of its own', script: [{ op: 'measure', quantity: 'electrode' }] },
+  { told: 'this unit has no arrester', script: [...MAKE_DEAD, { op: 'disconnect', what: 'arrester' }] },
+  { told: 'the tester’s fuse is open', script: [ON_LIVE, ON_LIVE] },
+  { told: 'no voltage between the leads', script: [LOOP] },
+  { told: 'outlet not live', script: [RISING] },
+  { told: 'origin not live', script: [{ op: 'isolate' }, { ...RISING, at: 'origin' } as OperationInput] },
+  {
+    told: 'no return for the test current',
+    script: [...CHARGE, RISING],
+    on: { faults: [{ fault: 'pe-not-landed', values: {} }] },
+  },
+  { told: 'this site has one line', script: [ORDER] },
+  { told: 'a line is missing', script: [ORDER], on: { site: THREE_PHASE } },
+  { told: 'it belongs to the distributor', script: [...MAKE_DEAD, { op: 'put-right', what: 'pen-open' }] },
 ];
-test.each(REFUSED)('%s', (told, script, on = {}) => {
+test.each(ROWS)('$told', ({ told, script, on = {} }) => {
   const last = doing(benchWith(on), ...script).at(-1);
   const [refused] = [last?.refused, ...(last?.readings ?? []).map(({ reason }) => reason)].flatMap((one) =>
     one == null ? [] : [refusalText(one)],
