@@ -1,6 +1,6 @@
-// Reads source files as text and says where they break the house rules on imports and on clocks and dice:
-// the order of the floors, no cycles, no barrel files, and below the two top floors nothing that could make
-// a replay differ from one browser to the next. What the words in the source mean is the compiler's business.
+// Reads source files as text and says where they break the house rules on imports, on clocks and dice, and on words:
+// the order of the floors, no cycles, no barrel files, below the two top floors nothing that could make a replay
+// differ from one browser to the next, and below the words no text that somebody reads. What the words in the source mean is the compiler's business.
 
 import { posix } from 'node:path';
 import { parseSync } from 'vite';
@@ -30,6 +30,26 @@ const TOP_FLOORS: readonly string[] = ['ui', 'cli'];
 /** What a reader meets is worded at the edge: below it there are ids and values, so that a language is one folder. */
 const WORDS = 'words';
 const ROOT_FILE = 'src/main.tsx';
+
+/**
+ * Files that say what is wrong with something that somebody wrote by hand: path and problem, for whoever wrote it. They
+ * stand where the shape is checked.
+ */
+const CHECKS_OF_FILES =
+  /^src\/(scenario\/(aimAddress|checks|handover|json(Text|Words)|nearest|operationProblems|problems?|scenario|schema|script|tellable|wanted)|attempt\/(file|format1)|bench\/operation|store\/recordFile)\.ts$/;
+/** Names in the chart of a unit: of states, guards, actions and timers. */
+const CHART = /^src\/unit\//;
+/** Ids of several words, most of them in files and printed output: src/words, or whoever shows them, has their text. */
+const IDS = new Set([
+  ...['could not finish', 'as it should', 'something is wrong', 'nothing is wrong', 'two good ones'],
+  ...['unit breaker tripped', 'upstream device tripped', 'circuit breaker tripped', 'instrument fuse opened'],
+  ...['tests left out', 'as it lasts', 'with extra time', 'common practice, no source'],
+  // Units of a warning to whoever wrote the file.
+  ...['residual device at the origin', 'A d.c.'],
+  ...['PE of the circuit', 'PE of the cable', 'PE bond of the case'],
+  ...['attempt as written', 'charge-point-trainer bench time'],
+  ...['charge-point-trainer first run', 'charge-point-trainer attempt of this tab', 'sure and wrong'],
+]);
 
 const CLOCKS_AND_SCREENS = new Set([
   ...['Date', 'performance', 'setTimeout', 'setInterval', 'setImmediate', 'requestAnimationFrame'],
@@ -70,6 +90,7 @@ export function findBreaches(files: ReadonlyMap<string, string>): string[] {
         imports.push({ from: file, to: resolve(file, target), line: lineOf(node) });
     }
     if (mustReplayAlike(file)) findUnrepeatable(root, say);
+    if (handsOnIds(file)) findTexts(root, say);
   }
   breaches.push(...findCycles(imports));
   return breaches.map(({ file, line, what }) => `${file}:${line}: ${what}`);
@@ -152,6 +173,43 @@ function findUnrepeatable(root: Node, say: (node: Node, what: string) => void): 
       if (!EXACT_MATH.has(called)) say(node, called ? `uses Math.${called}` : 'passes Math on whole');
     }
   });
+}
+
+function handsOnIds(file: string): boolean {
+  const rank = rankOf(file);
+  const isBelow = rank >= 0 && rank < (FLOORS as readonly string[]).indexOf(WORDS);
+  return isBelow && !CHECKS_OF_FILES.test(file) && !CHART.test(file);
+}
+
+/** A text somebody reads: three words in small letters, or the end or the apostrophe of one. */
+const isText = (text: string): boolean =>
+  !IDS.has(text) &&
+  /\s/.test(text.trim()) &&
+  ((text.match(/(?<![\w-])\p{Ll}[\p{Ll}’-]+(?![\w-])/gu) ?? []).length >= 3 || /’|\p{Ll}[.;:]$/u.test(text));
+
+/** Texts that are no message of an error, which a developer reads, and no source of the catalogue, which nobody is shown. */
+function findTexts(root: Node, say: (node: Node, what: string) => void): void {
+  const silent = new Set<Node>();
+  visit(root, (node, parent, key) => {
+    const isMessage = /^(NewExpression|ThrowStatement)$/.test(node.type) || isSuperCall(node);
+    const isSource = parent?.type === 'Property' && key === 'value' && nameOf(parent.key) === 'source';
+    if (isMessage || isSource || (parent !== undefined && silent.has(parent))) silent.add(node);
+    if (silent.has(node)) return;
+    const text = textIn(node);
+    if (text !== null && isText(text)) say(node, `words what somebody reads: ${text}`);
+  });
+}
+
+const isSuperCall = ({ type, callee }: Node): boolean =>
+  type === 'CallExpression' && isNode(callee) && callee.type === 'Super';
+const nameOf = (key: unknown): unknown => (isNode(key) ? key.name : undefined);
+
+/** The text of a literal; of a template without what is put in; null for any other node. */
+function textIn(node: Node): string | null {
+  if (node.type === 'Literal') return typeof node.value === 'string' ? node.value : null;
+  if (node.type !== 'TemplateLiteral') return null;
+  const pieces = node.quasis as readonly { readonly value: { readonly cooked: string } }[];
+  return pieces.map(({ value }) => value.cooked).join('…');
 }
 
 /** True if an identifier stands where it names a member and not a thing in scope. */

@@ -1,4 +1,4 @@
-// The house rules on floors, cycles, clocks and dice: first on small made-up offenders, so that a rule that
+// The house rules on floors, cycles, clocks, dice and words: first on small made-up offenders, so that a rule that
 // catches nothing is seen, then on the whole of src. How a breach is found is in findBreaches.ts.
 
 import { readdirSync, readFileSync } from 'node:fs';
@@ -100,12 +100,39 @@ describe('below the two top floors, what may differ from browser to browser is r
   });
 });
 
+describe('below the words, a text that somebody reads is reported', () => {
+  const TEXTS = [
+    `const why = 'The lock follows the control.'`,
+    `const refused = 'this unit has no arrester'`,
+    'const refused = `no $' + '{of} between the leads`',
+    `const names = { electrode: 'the site’s electrode' }`,
+    `const act = () => refuse('a link is expected here')`,
+  ];
+  test.each(TEXTS)('%s', (text) => {
+    expect(breachesOf({ 'src/bench/a.ts': `\n${text};` })).toEqual([
+      expect.stringMatching(/^src\/bench\/a\.ts:2: words what somebody reads: /),
+    ]);
+    for (const file of ['src/words/a.ts', 'src/ui/a.tsx', 'src/cli/a.ts', 'src/scenario/checks.ts'])
+      expect(breachesOf({ [file]: text }), file).toEqual([]);
+  });
+
+  test.each([
+    'throw new Error(`no part of this name: $' + '{name}`)',
+    `const heard = 'contactor closed'`,
+    `const found = { source: 'IEC 61008-1: more than half the rating' }`,
+    'const key = `digits $' + '{key} duty`',
+    `// what this comment says is read by nobody else`,
+  ])('%s is none', (text) => {
+    expect(breachesOf({ 'src/faults/a.ts': text })).toEqual([]);
+  });
+});
+
 test('what is sound is not reported', () => {
   const found = breachesOf({
     'src/laws/a.ts': `
       // Date.now() in a comment, Math.sin too
       /** 2 ** 3 and window.open */
-      export const text = 'new Date() and Math.pow(2, 3) and document.title';
+      export const texts = ['new Date(), Math.pow(2, 3)', 'document.title'];
       export const r = Math.sqrt(2) + Math.max(1, Math.abs(-1)) + Math.floor(Math.PI);
       export type Row = { window: number; Date: string };
       export function inside(window: { low: number }, row: Row) { return window.low < row.window; }

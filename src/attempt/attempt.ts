@@ -7,7 +7,7 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import canonicalize from 'canonicalize';
 import * as v from 'valibot';
 import { operationSchema } from '../bench/operation.ts';
-import { FAMILIES, type Family } from '../faults/families.ts';
+import { FAMILIES } from '../faults/families.ts';
 import { NEXT_STEPS, TELL } from '../faults/fault.ts';
 import type { WRITTEN, Written } from './written.ts';
 import { asWritten, isConverted } from './written.ts';
@@ -114,14 +114,14 @@ const contents = {
     because: words,
     /** A catalogue id, `nothing`, or null where it is not known. */
     cause: v.nullable(name),
-    family: v.nullable(v.picklist(Object.keys(FAMILIES) as Family[])),
+    family: v.nullable(v.picklist(FAMILIES)),
     /** Further causes, where more than one thing is wrong. */
     others: v.optional(
       v.pipe(
         v.array(
           v.object({
             cause: v.nullable(name),
-            family: v.nullable(v.picklist(Object.keys(FAMILIES) as Family[])),
+            family: v.nullable(v.picklist(FAMILIES)),
           }),
         ),
         v.maxLength(MOST_OTHERS),

@@ -1,5 +1,4 @@
 /** Where a file says of itself what its replay does not say: times, chain, marks. Nothing of it is believed. */
-import { shortened } from '../scenario/quoted.ts';
 import type { Attempt } from './attempt.ts';
 import { chainedHash, ENGINE } from './attempt.ts';
 import type { Run } from './run.ts';
@@ -8,38 +7,54 @@ import type { Run } from './run.ts';
 const COMPARED = ['total', 'parts', 'weights', 'pass', 'hurdles', 'gates', 'passed', 'repeats'] as const;
 export type Claimable = Readonly<Record<(typeof COMPARED)[number], unknown>>;
 
-export const differences = (run: Run, marks: Claimable): readonly string[] => [
-  ...(run.attempt.engine === ENGINE
-    ? []
-    : [`engine: the file was made by ${shortened(run.attempt.engine)}, this is ${ENGINE}`]),
+/** Where a file says something else than what it is held against; its words stand in src/words/doubts.ts. */
+export type Doubt =
+  | { readonly id: 'engine'; readonly said: string; readonly is: string }
+  | { readonly id: 'broken-chain'; readonly entry: number }
+  | {
+      readonly id: 'says-otherwise';
+      /** Path in the file. */
+      readonly path: string;
+      readonly said: unknown;
+      /** What it is held against: its replay, the scenario that is given, the one that comes with the program. */
+      readonly against: 'replay' | 'given' | 'shipped';
+      readonly is: unknown;
+    };
+
+export const differences = (run: Run, marks: Claimable): readonly Doubt[] => [
+  ...(run.attempt.engine === ENGINE ? [] : [{ id: 'engine', said: run.attempt.engine, is: ENGINE } as const]),
   ...brokenLog(run),
   ...claimedMarks(run.attempt, marks),
 ];
 
 /** Entries after the end were not replayed: that they are there is told apart. */
-function brokenLog({ attempt, times }: Run): readonly string[] {
+function brokenLog({ attempt, times }: Run): readonly Doubt[] {
   const { entries } = attempt;
   return [
-    ...entries.flatMap(({ at }, i) =>
+    ...entries.flatMap(({ at }, i): readonly Doubt[] =>
       times[i] === undefined || at === times[i]
         ? []
-        : [`entries[${i}].at: the file says ${at}, the replay ${times[i]}`],
+        : [{ id: 'says-otherwise', path: `entries[${i}].at`, said: at, against: 'replay', is: times[i] }],
     ),
-    ...entries.flatMap(({ hash }, i) =>
-      hash === chainedHash(attempt, i)
-        ? []
-        : [`entries[${i}].hash: does not follow from the entries before it`],
+    ...entries.flatMap(({ hash }, i): readonly Doubt[] =>
+      hash === chainedHash(attempt, i) ? [] : [{ id: 'broken-chain', entry: i }],
     ),
   ];
 }
 
 /** A figure that the file leaves out is no claim. */
-function claimedMarks({ marks: claimed }: Attempt, marks: Claimable): readonly string[] {
+function claimedMarks({ marks: claimed }: Attempt, marks: Claimable): readonly Doubt[] {
   if (typeof claimed !== 'object' || claimed === null) return [];
   return COMPARED.flatMap((name) =>
     name in claimed
       ? differingFrom(marks[name], (claimed as Partial<Claimable>)[name], `marks.${name}`).map(
-          ({ path, first, second }) => `${path}: the file says ${shown(second)}, the replay ${shown(first)}`,
+          ({ path, first, second }): Doubt => ({
+            id: 'says-otherwise',
+            path,
+            said: second,
+            against: 'replay',
+            is: first,
+          }),
         )
       : [],
   );
@@ -68,7 +83,3 @@ export function differingFrom(first: unknown, second: unknown, path: string): re
 
 const isTree = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null;
-
-/** A value of a file as it is told: cut, and `nothing` where there is none. */
-export const shown = (value: unknown): string =>
-  value === undefined ? 'nothing' : shortened(JSON.stringify(value));

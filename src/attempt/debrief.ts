@@ -5,7 +5,7 @@
 
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import { faultsAmong } from '../faults/catalogue.ts';
-import { FAMILIES } from '../faults/families.ts';
+import type { Family } from '../faults/families.ts';
 import type { Fault, NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { PARTS } from '../scenario/schema.ts';
@@ -51,23 +51,23 @@ export interface DebriefLine {
   /** Of what the test cannot tell: the tests that do, by their ids. */
   readonly toldBy: readonly string[];
   readonly source: Source;
-  /** What it is about: where the line points, or that a test cannot tell. */
-  readonly topic: string;
+  readonly topic: TopicId;
 }
 
 /** What lies behind a wrong prediction, by what was said and what is true. */
-export const MISCONCEPTIONS = {
-  'reads too much': 'takes a test to tell what it cannot',
-  'expects a fault': 'expects what must not be',
-  'forbids what is sound': 'rules out what a correct unit does',
-  'misses what it tells': 'misses what the test does tell',
-} as const;
-export type Misconception = keyof typeof MISCONCEPTIONS;
+export type Misconception =
+  | 'reads-too-much'
+  | 'expects-a-fault'
+  | 'forbids-what-is-sound'
+  | 'misses-what-it-tells';
+
+/** What a line is about: where it points, or that a test cannot tell it. */
+export type TopicId = Family | 'untold';
 
 /** Wrong lines that have the same behind them. */
 export interface WrongGroup {
   readonly misconception: Misconception;
-  readonly topic: string;
+  readonly topic: TopicId;
   readonly lines: readonly DebriefLine[];
 }
 
@@ -110,8 +110,6 @@ export interface Debrief {
   /** How often each sureness was right: right lines of all lines. Those of format 1 had other shares and are not counted. */
   readonly calibration: readonly { readonly sure: Sure; readonly right: number; readonly of: number }[];
 }
-
-const UNTOLD = 'what a test cannot tell';
 
 export const debriefOf = (scenario: Scenario, attempt: Attempt): Debrief =>
   toItsEnd(debriefing(scenario, attempt));
@@ -191,7 +189,7 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
       source: line.source,
       leftAlone: isLeftAlone(run, line, prediction),
       toldBy: line.toldBy,
-      topic: line.points[0] === undefined ? UNTOLD : FAMILIES[line.points[0]],
+      topic: line.points[0] ?? 'untold',
     })),
     figures: testFigures(run.scenario, action).map((figure) => {
       const said = prediction?.figures.find((f) => f.id === figure.id)?.value ?? null;
@@ -230,12 +228,12 @@ function groupedWrong(
 
 const misconceptionIn = ({ predicted, right }: DebriefLine): Misconception =>
   right === 'cant-tell'
-    ? 'reads too much'
+    ? 'reads-too-much'
     : predicted === 'cant-tell'
-      ? 'misses what it tells'
+      ? 'misses-what-it-tells'
       : right === 'should'
-        ? 'forbids what is sound'
-        : 'expects a fault';
+        ? 'forbids-what-is-sound'
+        : 'expects-a-fault';
 
 /** Nothing of the diagnosis was earned, and one was sure. */
 function wrongCauseOf(run: Run, { parts }: Marks): string | null {

@@ -1,15 +1,14 @@
 /**
  * How the unit differs from its correct twin at one step: an ordered list, causes first and then what follows from
- * them, each with its place on the opened drawing, both values in words, and a sentence that says why.
+ * them, each with its place on the opened drawing, both values, and why, all by ids (value.ts).
  */
-import type { Quantity, Reading } from '../bench/reading.ts';
-import { secondsText } from './inWords.ts';
 import type { Moment } from './moment.ts';
-import { terminalWords, truthText } from './momentWords.ts';
 import type { Cause } from './roots.ts';
 import type { State } from './states.ts';
 import { stateDifferences, stateIf } from './states.ts';
 import { alikeReadings, BY_EAR } from './telling.ts';
+import type { Value } from './value.ts';
+import { metValue } from './value.ts';
 
 export interface Difference extends State {
   /** What is truly wrong, what stands otherwise because of it, or what an instrument or a person met of it. */
@@ -54,25 +53,12 @@ function causeAt(cause: Cause, state: State | undefined, again: boolean): Differ
     what,
     unit: state?.unit ?? unit,
     twin: state?.twin ?? twin,
-    why: state?.why ?? '',
+    why: state?.why ?? null,
     kind: 'cause',
     fault: fault?.id ?? null,
     again,
   };
 }
-
-const QUANTITY_WORDS: Readonly<Record<Quantity, string>> = {
-  continuity: 'continuity',
-  insulation: 'insulation',
-  voltage: 'voltage',
-  pilot: 'pilot',
-  coding: 'coding',
-  loop: 'loop',
-  residual: 'residual current at which it trips',
-  'opening-time': 'time until the outlet is dead',
-  electrode: 'earth electrode',
-  'phase-sequence': 'order of the lines',
-};
 
 /** Readings further apart than both instruments' uncertainty, by their true values. */
 const readingStates = (unit: Moment, twin: Moment): readonly State[] =>
@@ -81,16 +67,11 @@ const readingStates = (unit: Moment, twin: Moment): readonly State[] =>
     if (other === undefined || alikeReadings(met.reading, other.reading)) return [];
     return stateIf(
       'leads',
-      readingName(met.reading),
-      [truthText(met.truth), truthText(other.truth)],
-      'The same set-up on both, read at the same step: what it meets is other.',
+      { id: 'reading', quantity: met.reading.quantity, between: met.reading.between ?? null },
+      [metValue(met.truth), metValue(other.truth)],
+      'same-set-up',
     );
   });
-
-const readingName = ({ quantity, between }: Reading): string =>
-  between === undefined
-    ? QUANTITY_WORDS[quantity]
-    : `${QUANTITY_WORDS[quantity]}, ${terminalWords(between[0])} – ${terminalWords(between[1])}`;
 
 function perceivedStates(unit: Moment, twin: Moment): readonly State[] {
   const sameSounds =
@@ -99,23 +80,25 @@ function perceivedStates(unit: Moment, twin: Moment): readonly State[] {
       const other = twin.heard[i];
       return other?.what === what && Math.abs(other.after - after) <= BY_EAR;
     });
-  const found = (moment: Moment) =>
-    moment.found.length === 0 ? 'nothing amiss' : moment.found.map(({ what }) => what).join('; ');
   return [
     ...(sameSounds
       ? []
-      : stateIf('heard', 'heard meanwhile', [soundsOf(unit), soundsOf(twin)], 'What moves can be heard.')),
-    ...stateIf(
-      'refused',
-      'not done',
-      [unit.refused ?? 'done', twin.refused ?? 'done'],
-      'What the bench allows depends on how things stand there.',
-    ),
-    ...stateIf('found', 'seen by looking', [found(unit), found(twin)], 'It is there to be seen.'),
+      : stateIf(
+          'heard',
+          'heard',
+          [
+            { id: 'sounds', heard: unit.heard },
+            { id: 'sounds', heard: twin.heard },
+          ],
+          'moves-are-heard',
+        )),
+    ...stateIf('refused', 'not-done', [doneValue(unit), doneValue(twin)], 'bench-allows'),
+    ...stateIf('found', 'seen-by-looking', [foundValue(unit), foundValue(twin)], 'there-to-be-seen'),
   ];
 }
 
-const soundsOf = ({ heard }: Moment): string =>
-  heard.length === 0
-    ? 'nothing'
-    : heard.map(({ what, after }) => `${what} after ${secondsText(after)}`).join(', ');
+const doneValue = ({ refused }: Moment): Value =>
+  refused === null ? { id: 'done' } : { id: 'refused', refusal: refused };
+
+const foundValue = ({ found }: Moment): Value =>
+  found.length === 0 ? { id: 'nothing-amiss' } : { id: 'found', found };

@@ -15,6 +15,7 @@ import { PARTS } from '../scenario/schema.ts';
 import type { Verified, VerifiedAction } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
 import type { Attempt } from './attempt.ts';
+import type { Doubt } from './claims.ts';
 import { differences } from './claims.ts';
 import type { Expected, PartMark } from './marks/counted.ts';
 import type { DiagnosisSum } from './marks/diagnosis.ts';
@@ -80,7 +81,7 @@ export interface Marks {
   /** What came too late or too early to count. */
   readonly untimely: readonly Untimely[];
   /** Where the file's own figures differ from the replay. */
-  readonly differs: readonly string[];
+  readonly differs: readonly Doubt[];
 }
 
 export interface Marking {

@@ -2,10 +2,14 @@
  * One moment of the bench as it truly was, opened: positions, what is driven, the pilot, latches, and the potential
  * of every place that a drawing shows. Plain data; it looks and changes nothing.
  */
+
+import type { Damage } from '../bench/damages.ts';
 import type { Outcome } from '../bench/perform.ts';
 import { contactsOf, poleClosed } from '../bench/plant.ts';
 import { leadsOn } from '../bench/port.ts';
 import type { Reading, Truth } from '../bench/reading.ts';
+import type { Refusal } from '../bench/refusal.ts';
+import type { StandIn } from '../bench/standIn.ts';
 import type { Happening, World } from '../bench/world.ts';
 import { portOf } from '../bench/world.ts';
 import type { Live } from '../laws/conductors.ts';
@@ -16,7 +20,6 @@ import { livesOf } from '../site/site.ts';
 import type { Sensed } from '../unit/sensed.ts';
 import type { Commands } from '../unit/unitChart.ts';
 import type { Solved } from './potentials.ts';
-import { faultsSet } from './standInWords.ts';
 
 export type Position = 'open' | 'closed';
 
@@ -31,15 +34,16 @@ export interface Met {
   readonly reading: Reading;
 }
 
-/** Latches and other standing states of the control, by the chart's own tags, in the words of the drawing. */
-const STANDING = [
-  ['fault', 'fault latched'],
-  ['residual tripped', 'residual trip latched'],
-  ['direct tripped', 'd.c. trip latched'],
-  ['not available', 'says not available'],
-  ['earth opened', 'open-PEN measure locked out'],
-  ['stopped', 'stopped by hand'],
+/** Latches and other standing states of the control, by the chart's own tags. */
+const LATCHES = [
+  'fault',
+  'residual tripped',
+  'direct tripped',
+  'not available',
+  'earth opened',
+  'stopped',
 ] as const;
+export type Latch = (typeof LATCHES)[number];
 
 /** Everything that stands still between two operations. */
 export interface Look extends Solved {
@@ -50,10 +54,10 @@ export interface Look extends Solved {
   /** Null where there is none. */
   readonly upstream: 'closed' | 'tripped' | null;
   readonly unitBreaker: 'closed' | 'tripped' | null;
-  readonly unit: 'connected' | 'taken off';
+  readonly unit: 'connected' | 'taken-off';
   /** The contactor's poles as they truly are. */
   readonly poles: Readonly<Partial<Record<Live, Position>>>;
-  readonly coil: 'driven' | 'not driven';
+  readonly coil: 'driven' | 'not-driven';
   readonly earthPole: Position | null;
   readonly pilot: {
     readonly drive: Commands['pilot'];
@@ -62,13 +66,13 @@ export interface Look extends Solved {
     readonly atOutlet: Halves;
     readonly band: Sensed['pilot'] | null;
   };
-  readonly lock: 'driven' | 'not driven' | null;
+  readonly lock: 'driven' | 'not-driven' | null;
   readonly plug: 'out' | 'free' | 'held';
-  /** What the stand-in presents, such as `state C`. */
-  readonly standIn: string;
+  /** What the stand-in presents. */
+  readonly standIn: Pick<StandIn, 'state' | 'pilot' | 'diode' | 'earth'>;
   readonly indicator: Commands['indicator'];
-  readonly latches: readonly string[];
-  readonly damaged: readonly string[];
+  readonly latches: readonly Latch[];
+  readonly damaged: readonly Damage[];
   /** When anything was last switched, set or moved by hand. */
   readonly changedAt: Seconds;
 }
@@ -77,7 +81,7 @@ export interface Moment extends Look {
   readonly met: readonly Met[];
   /** What could be heard, and how long after the operation began. */
   readonly heard: readonly { readonly what: Happening['what']; readonly after: Seconds }[];
-  readonly refused: string | null;
+  readonly refused: Refusal | null;
   readonly found: Outcome['found'];
 }
 
@@ -97,9 +101,9 @@ export function lookInside(world: World, solved: Solved): Look {
     breaker: plant.breaker,
     upstream: site.circuit.residualDevice === null ? null : plant.upstream,
     unitBreaker: sheet.residual.by === 'breaker' ? plant.unitBreaker : null,
-    unit: plant.removed.includes('unit') ? 'taken off' : 'connected',
+    unit: plant.removed.includes('unit') ? 'taken-off' : 'connected',
     poles: byLive((live) => (poleClosed(plant, design, live) ? 'closed' : 'open')),
-    coil: plant.coil ? 'driven' : 'not driven',
+    coil: plant.coil ? 'driven' : 'not-driven',
     earthPole: sheet.openPen === 'none' ? null : plant.earthPole,
     pilot: {
       drive: plant.pilot,
@@ -108,16 +112,23 @@ export function lookInside(world: World, solved: Solved): Look {
       atOutlet: halvesAtOutlet(world),
       band: world.powered ? (lastSent?.pilot ?? null) : null,
     },
-    lock: sheet.outlet === 'socket' ? (plant.lockDriven ? 'driven' : 'not driven') : null,
+    lock: sheet.outlet === 'socket' ? (plant.lockDriven ? 'driven' : 'not-driven') : null,
     plug: !plant.standIn.plugged ? 'out' : plant.plugLock === 'held' ? 'held' : 'free',
-    standIn: [`state ${plant.standIn.state}`, ...faultsSet(plant.standIn)].join(', '),
+    standIn: presented(plant.standIn),
     indicator: world.indicator,
-    latches: STANDING.filter(([tag]) => snapshot.hasTag(tag)).map(([, words]) => words),
+    latches: LATCHES.filter((tag) => snapshot.hasTag(tag)),
     damaged: plant.damaged,
     ...solved,
     changedAt: seconds(world.changedAt),
   };
 }
+
+const presented = ({ state, pilot, diode, earth }: StandIn): Look['standIn'] => ({
+  state,
+  pilot,
+  diode,
+  earth,
+});
 
 function halves(world: World, a: string, b: string): Halves {
   const { high, low } = world.solution.planes;

@@ -4,7 +4,8 @@
  */
 import type { Attempt } from './attempt.ts';
 import { digestOf } from './attempt.ts';
-import { differingFrom, shown } from './claims.ts';
+import type { Doubt } from './claims.ts';
+import { differingFrom } from './claims.ts';
 
 /**
  * `carried`: the attempt's own, believed by nobody; `known`: as it comes with the program; `against`: the given one
@@ -18,7 +19,7 @@ export interface ScenarioOrigin {
   readonly sha256: string;
   readonly from: Origin;
   /** Where what the attempt carries is not that, or not the one that comes with the program. */
-  readonly differs: readonly string[];
+  readonly differs: readonly Doubt[];
 }
 
 /** The rung is the trainee's own choice and stands beside; where a schema is kept says nothing. */
@@ -47,26 +48,29 @@ export function originOf(attempt: Attempt, given: unknown, shipped: readonly unk
       id,
       sha256: scenarioHash(given),
       from: 'against',
-      differs: [...differencesFrom(given, scenario, 'the given scenario'), ...otherSupport(given, scenario)],
+      differs: [...differencesFrom(given, scenario, 'given'), ...otherSupport(given, scenario)],
     };
   const sha256 = scenarioHash(scenario);
   const own = withIdOf(attempt, shipped);
   if (own !== undefined && scenarioHash(own) === sha256) return { id, sha256, from: 'known', differs: [] };
-  const differs =
-    own === undefined ? [] : differencesFrom(own, scenario, 'the one that comes with the program');
+  const differs = own === undefined ? [] : differencesFrom(own, scenario, 'shipped');
   return { id, sha256, from: 'carried', differs };
 }
 
-const differencesFrom = (right: unknown, carried: unknown, name: string): readonly string[] =>
-  differingFrom(decisive(right), decisive(carried), 'scenario').map(
-    ({ path, first, second }) => `${path}: the file says ${shown(second)}, ${name} ${shown(first)}`,
-  );
+const differencesFrom = (right: unknown, carried: unknown, against: 'given' | 'shipped'): readonly Doubt[] =>
+  differingFrom(decisive(right), decisive(carried), 'scenario').map(({ path, first, second }) => ({
+    id: 'says-otherwise',
+    path,
+    said: second,
+    against,
+    is: first,
+  }));
 
 /** A rung is chosen freely, but not in place of an assessment. */
-function otherSupport(given: unknown, carried: unknown): readonly string[] {
+function otherSupport(given: unknown, carried: unknown): readonly Doubt[] {
   const [asked, chosen] = [given, carried].map((file) => (file as { support?: unknown } | null)?.support);
   return asked === 'assessment' && chosen !== asked
-    ? [`scenario.support: the file says ${shown(chosen)}, the given scenario ${shown(asked)}`]
+    ? [{ id: 'says-otherwise', path: 'scenario.support', said: chosen, against: 'given', is: asked }]
     : [];
 }
 

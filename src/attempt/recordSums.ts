@@ -15,7 +15,7 @@ export interface WeakTopic extends Topic {
 
 const wrongIn = ({ predictedWrong, judgedWrong }: Topic): number => predictedWrong + judgedWrong;
 
-/** Topics with a wrong line in any attempt, those with the most first; of equally many, by name. */
+/** Topics with a wrong line in any attempt, those with the most first; of equally many, by id. */
 export function weakTopics(summaries: readonly Summary[]): readonly WeakTopic[] {
   const topics = [...new Set(summaries.flatMap((summary) => summary.topics.map(({ topic }) => topic)))];
   return topics
@@ -76,12 +76,7 @@ export interface Calibrated {
   readonly of: number;
   /** Share that was right; null where the sureness was never used. */
   readonly share: number | null;
-  readonly compared:
-    | 'not used'
-    | 'few lines yet'
-    | 'right as often as said'
-    | 'right less often than said'
-    | 'right more often than said';
+  readonly compared: 'not-used' | 'few-lines' | 'as-often' | 'less-often' | 'more-often';
 }
 
 export function calibrationOver(summaries: readonly Summary[]): readonly Calibrated[] {
@@ -106,11 +101,7 @@ function comparedWith(
   share: number | null,
   of: number,
 ): Calibrated['compared'] {
-  if (share === null) return 'not used';
-  if (of < FEW) return 'few lines yet';
-  return share < from
-    ? 'right less often than said'
-    : share > to
-      ? 'right more often than said'
-      : 'right as often as said';
+  if (share === null) return 'not-used';
+  if (of < FEW) return 'few-lines';
+  return share < from ? 'less-often' : share > to ? 'more-often' : 'as-often';
 }

@@ -7,20 +7,23 @@ import type { FaultChoice } from '../faults/catalogue.ts';
 import { faultsAmong, withFaults } from '../faults/catalogue.ts';
 import type { Fault } from '../faults/fault.ts';
 import type { Parts } from '../faults/parts.ts';
+import type { Live } from '../laws/conductors.ts';
 import { LIVES } from '../laws/conductors.ts';
+import type { Amps, Ohms, Seconds, Volts } from '../laws/quantities.ts';
 import type { Part } from '../site/part.ts';
-import { OPEN } from '../site/part.ts';
+import { OPEN, sameSight } from '../site/part.ts';
 import type { UnitDesign } from '../unit/design.ts';
-import { ampsText, insulationText, ohmsText, secondsText, shareText, voltsText } from './inWords.ts';
+import type { PlainValue, PlainWhat, Value, What } from './value.ts';
+import { resistanceOf, sameValue } from './value.ts';
 
 /** A spot on the opened drawing, such as `pole.L1` or `pe.supply`. */
 export type Place = string;
 
 export interface Root {
   readonly place: Place;
-  readonly what: string;
-  readonly unit: string;
-  readonly twin: string;
+  readonly what: What;
+  readonly unit: Value;
+  readonly twin: Value;
 }
 
 /** A root with what the catalogue says of it; null where it comes from something else. */
@@ -28,7 +31,7 @@ export interface Cause extends Root {
   readonly fault: Fault | null;
 }
 
-const keyOf = ({ place, what }: Root): string => `${place} ${what}`;
+const keyOf = ({ place, what }: Root): string => `${place} ${JSON.stringify(what)}`;
 
 /** Every root of an installation that the choices brought about, each with its entry. */
 export function causesOf(unit: Parts, twin: Parts, choices: readonly FaultChoice[]): readonly Cause[] {
@@ -49,57 +52,73 @@ export const rootsOf = (unit: Parts, twin: Parts): readonly Root[] => [
   ...partRoots(unit, twin),
   ...deviceRoots(unit, twin),
   ...unit.visible
-    .filter(({ what }) => !twin.visible.some((other) => other.what === what))
+    .filter(({ what }) => !twin.visible.some((other) => sameSight(other.what, what)))
     .map(({ where, what }) => ({
       place: `seen.${where}`,
-      what: `to be seen: ${where}`,
-      unit: what,
-      twin: 'nothing amiss',
+      what: { id: 'seen', where } as const,
+      unit: { id: 'found', found: [{ where, what }] } as const,
+      twin: { id: 'nothing-amiss' } as const,
     })),
 ];
 
-/** Names of a part's place and of what it is, by the part's id; `$1` is the conductor. */
-const PART_PLACES: readonly (readonly [RegExp, Place, string])[] = [
-  [/^(?:source\.PE|source\.N|pen)$/, 'supply', 'supply’s return conductor'],
-  [/^source\./, 'supply', 'supply’s line'],
-  [/^earthing$/, 'earthing', 'earthing conductor'],
-  [/^electrode$/, 'electrode', 'earth electrode'],
-  [/^electrode\.conductor$/, 'electrode', 'electrode’s clamp and conductor'],
-  [/^met\.earth$/, 'met', 'ground path of the main earthing terminal'],
-  [/^circuit\.PE$/, 'pe.supply', 'circuit’s protective conductor'],
-  [/^circuit\.parallel$/, 'pe.supply', 'metal of the building, beside the protective conductor'],
-  [/^circuit\.(L\d|N)$/, 'circuit.$1', 'circuit’s $1 conductor'],
-  [/^insulation\.circuit\.(.+)$/, 'insulation.circuit', 'circuit’s insulation, $1'],
-  [/^insulation\.(?:outlet|cable)\.PE-CP$/, 'pilot.outlet', 'insulation from pilot to PE'],
-  [/^insulation\.(?:outlet|cable)\.(.+)$/, 'insulation.outlet', 'insulation at the outlet, $1'],
-  [/^unit\.PE$/, 'pe.pole', 'PE pole'],
-  [/^outlet\.PE$/, 'pe.outlet', 'PE from the unit’s bar to the outlet'],
-  [/^cable\.PE$/, 'pe.cable', 'PE of the outlet’s cable'],
-  [/^case$/, 'case', 'bond of the exposed metal'],
-  [/^contactor\.(L\d|N)$/, 'pole.$1', '$1 pole'],
-  [/^pilot\.source$/, 'pilot.resistor', 'pilot’s source resistance'],
-  [/^(?:pilot\.conductor|cable\.CP)$/, 'pilot.conductor', 'pilot conductor'],
-  [/^proximity\.source$/, 'proximity', 'resistor that reads the coding'],
-  [/^coding\./, 'coding', 'coding resistor'],
-  [/^test-button$/, 'residual', 'resistor behind the test button'],
+/** A part of one of several conductors, or between two of them, which its id names. */
+type OfConductor = Extract<What, { of: string }>['id'] | 'pole';
+
+/** A part's place and what it is, by the part's id; `$1` is the conductor. */
+const PART_PLACES: readonly (readonly [RegExp, Place, PlainWhat | OfConductor])[] = [
+  [/^(?:source\.PE|source\.N|pen)$/, 'supply', 'supply-return'],
+  [/^source\./, 'supply', 'supply-line'],
+  [/^earthing$/, 'earthing', 'earthing-conductor'],
+  [/^electrode$/, 'electrode', 'electrode'],
+  [/^electrode\.conductor$/, 'electrode', 'electrode-conductor'],
+  [/^met\.earth$/, 'met', 'met-ground-path'],
+  [/^circuit\.PE$/, 'pe.supply', 'circuit-protective'],
+  [/^circuit\.parallel$/, 'pe.supply', 'building-metal'],
+  [/^circuit\.(L\d|N)$/, 'circuit.$1', 'circuit-conductor'],
+  [/^insulation\.circuit\.(.+)$/, 'insulation.circuit', 'circuit-insulation'],
+  [/^insulation\.(?:outlet|cable)\.PE-CP$/, 'pilot.outlet', 'pilot-insulation'],
+  [/^insulation\.(?:outlet|cable)\.(.+)$/, 'insulation.outlet', 'outlet-insulation'],
+  [/^unit\.PE$/, 'pe.pole', 'pe-pole'],
+  [/^outlet\.PE$/, 'pe.outlet', 'outlet-pe'],
+  [/^cable\.PE$/, 'pe.cable', 'cable-pe'],
+  [/^case$/, 'case', 'case-bond'],
+  [/^contactor\.(L\d|N)$/, 'pole.$1', 'pole'],
+  [/^pilot\.source$/, 'pilot.resistor', 'pilot-source'],
+  [/^(?:pilot\.conductor|cable\.CP)$/, 'pilot.conductor', 'pilot-conductor'],
+  [/^proximity\.source$/, 'proximity', 'coding-reader'],
+  [/^coding\./, 'coding', 'coding-resistor'],
+  [/^test-button$/, 'residual', 'test-button'],
 ];
 /** Where a part that only one side has is drawn, by a node that it is joined to. */
-const NODE_PLACES: readonly (readonly [RegExp, Place, string])[] = [
-  [/^pilot$/, 'pilot.conductor', 'resistor across the pilot'],
-  [/PP$/, 'proximity', 'resistance in the proximity contact'],
-  [/^bar$/, 'bar', 'path from the PE bar to elsewhere'],
+const NODE_PLACES: readonly (readonly [RegExp, Place, PlainWhat])[] = [
+  [/^pilot$/, 'pilot.conductor', 'across-pilot'],
+  [/PP$/, 'proximity', 'proximity-contact'],
+  [/^bar$/, 'bar', 'path-from-bar'],
 ];
 
-function seatOf(part: Part, extra: boolean): { place: Place; what: string } {
+function seatOf(part: Part, extra: boolean): Pick<Root, 'place' | 'what'> {
   for (const [pattern, place, what] of PART_PLACES) {
     const match = pattern.exec(part.id);
     if (match !== null)
-      return { place: place.replace('$1', match[1] ?? ''), what: what.replace('$1', match[1] ?? '') };
+      return { place: place.replace('$1', match[1] ?? ''), what: whatOf(what, match[1] ?? '') };
   }
   if (extra)
     for (const [pattern, place, what] of NODE_PLACES)
-      if (pattern.test(part.a) || pattern.test(part.b)) return { place, what };
-  return { place: 'control', what: 'electronics' };
+      if (pattern.test(part.a) || pattern.test(part.b)) return { place, what: { id: what } };
+  return { place: 'control', what: { id: 'electronics' } };
+}
+
+function whatOf(id: PlainWhat | OfConductor, of: string): What {
+  switch (id) {
+    case 'pole':
+      return { id, live: of as Live };
+    case 'circuit-conductor':
+    case 'circuit-insulation':
+    case 'outlet-insulation':
+      return { id, of };
+    default:
+      return { id };
+  }
 }
 
 function partRoots(unit: Parts, twin: Parts): readonly Root[] {
@@ -110,9 +129,9 @@ function partRoots(unit: Parts, twin: Parts): readonly Root[] {
       if (other === undefined)
         return part.resistance >= 1e9
           ? []
-          : [{ ...seatOf(part, true), unit: ohmsText(part.resistance), twin: 'none' }];
-      const words = partWords(part, other);
-      return words === null ? [] : [{ ...seatOf(part, false), ...words }];
+          : [{ ...seatOf(part, true), unit: resistanceOf(part.resistance), twin: { id: 'none' } }];
+      const values = partValues(part, other);
+      return values === null ? [] : [{ ...seatOf(part, false), ...values }];
     }),
     ...arresterRoots(unit, twin),
   ];
@@ -120,24 +139,27 @@ function partRoots(unit: Parts, twin: Parts): readonly Root[] {
 
 const conductorOf = (node: string): string => node.split('.')[1] ?? node;
 
-/** What of a part differs, in words; null where nothing does that anybody could notice. */
-function partWords(part: Part, other: Part): Pick<Root, 'unit' | 'twin'> | null {
+/** What of a part differs; null where nothing does that anybody could notice. */
+function partValues(part: Part, other: Part): Pick<Root, 'unit' | 'twin'> | null {
   if (part === other) return null;
   if (conductorOf(part.b) !== conductorOf(other.b))
-    return { unit: `lands on ${conductorOf(part.b)}`, twin: `lands on ${conductorOf(other.b)}` };
-  const words = part.id.startsWith('insulation.') ? insulationText : ohmsText;
+    return {
+      unit: { id: 'lands-on', conductor: conductorOf(part.b) },
+      twin: { id: 'lands-on', conductor: conductorOf(other.b) },
+    };
+  const resistance = (ohms: Ohms) => resistanceOf(ohms, part.id.startsWith('insulation.'));
   if (part.contact !== other.contact)
     return {
-      unit: `${words(part.openResistance ?? OPEN)} while it is bent`,
-      twin: `${words(other.resistance)}, bent or not`,
+      unit: { id: 'while-bent', resistance: resistance(part.openResistance ?? OPEN) },
+      twin: { id: 'bent-or-not', resistance: resistance(other.resistance) },
     };
   if (part.openResistance !== other.openResistance)
     return {
-      unit: `${ohmsText(part.openResistance ?? OPEN)} across it when open`,
-      twin: `${ohmsText(other.openResistance ?? OPEN)} across it when open`,
+      unit: { id: 'across-open', resistance: resistanceOf(part.openResistance ?? OPEN) },
+      twin: { id: 'across-open', resistance: resistanceOf(other.openResistance ?? OPEN) },
     };
   if (part.resistance === other.resistance) return null;
-  return { unit: words(part.resistance), twin: words(other.resistance) };
+  return { unit: resistance(part.resistance), twin: resistance(other.resistance) };
 }
 
 function arresterRoots(unit: Parts, twin: Parts): readonly Root[] {
@@ -147,125 +169,122 @@ function arresterRoots(unit: Parts, twin: Parts): readonly Root[] {
   return [
     {
       place: 'arrester',
-      what: 'surge arrester conducts from',
-      unit: voltsText(own.drop),
-      twin: voltsText(other.drop),
+      what: { id: 'arrester-from' },
+      unit: volts(own.drop),
+      twin: volts(other.drop),
     },
   ];
 }
 
-const SENSOR_WORDS = {
-  right: 'round the incoming line, the right way',
-  reversed: 'round the incoming line, the wrong way',
-  'own circuit': 'round the unit’s own circuit',
-} as const satisfies Record<UnitDesign['serviceSensor'], string>;
+const volts = (of: Volts): Value => ({ id: 'volts', volts: of });
+const seconds = (of: Seconds): Value => ({ id: 'seconds', seconds: of });
+const amps = (of: Amps): Value => ({ id: 'amps', amps: of });
+const type = (of: string | null | undefined): Value =>
+  of == null ? { id: 'none' } : { id: 'type', type: of };
 
-/** What may differ in the design: place, what it is, and its value in words. */
-const DESIGN: readonly (readonly [Place, string, (design: UnitDesign) => string])[] = [
-  [
-    'contactor.watch',
-    'contact that reports the poles',
-    (d) => (d.weldCheck === 'none' ? 'not read' : 'read'),
-  ],
-  ['control', 'pilot’s positive level', (d) => voltsText(d.pilot.positive)],
-  ['control', 'pilot’s negative level', (d) => voltsText(d.pilot.negative)],
-  ['control', 'pilot’s frequency', (d) => `${d.pilot.frequency.toFixed(0)}\u202fHz`],
-  ['control', 'taken for B down to', (d) => voltsText(d.thresholds[1])],
-  ['control', 'taken for C down to', (d) => voltsText(d.thresholds[2])],
-  ['control', 'taken for D down to', (d) => voltsText(d.thresholds[3])],
-  ['control', 'low half of the pilot', (d) => (d.diodeRule === 'ignored' ? 'not looked at' : 'looked at')],
-  [
-    'control',
-    'pilot near 0 V',
-    (d) => (d.shortRule === 'ignored' ? 'taken for a request' : 'taken for a short'),
-  ],
-  ['control', 'offer', (d) => offerWords(d.dutyError)],
-  ['control', 'acts on a change of the pilot after', (d) => secondsText(d.timing.debounce)],
-  ['control', 'closes after', (d) => secondsText(d.timing.beforeClosing)],
-  ['control', 'follows a limit after', (d) => secondsText(d.timing.limit)],
-  ['control', 'after a trip', (d) => closing(d.closesAfterTrip)],
-  [
-    'control',
-    'what has latched, when the supply comes back',
-    (d) => (d.latchMemory === 'kept' ? 'is kept' : 'is forgotten'),
-  ],
-  ['control', 'stays steady before it offers again for', (d) => secondsText(d.timing.pause)],
-  [
-    'control',
-    'watches for the loss of',
-    (d) => (d.watchedLines === 'all' ? 'every line' : 'the line that feeds it alone'),
-  ],
-  ['supply', 'sensor of the service’s current', (d) => SENSOR_WORDS[d.serviceSensor]],
-  ['proximity', 'cable’s coding', (d) => (d.codingRule === 'ignored' ? 'not looked at' : 'looked at')],
-  [
-    'control',
-    'current above the cable’s coding',
-    (d) => (d.overCodeRule === 'acted on' ? 'cut off' : 'not looked at'),
-  ],
-  ['coil', 'opens after', (d) => secondsText(d.timing.opening)],
-  ['lock', 'lock’s motor', (d) => lockWords(d.lock)],
-  ['lock', 'lock’s feedback', (d) => (d.lock.feedback === 'true' ? 'true' : 'always says held')],
-  ['pe.pole', 'open-PEN measure', (d) => (d.openPen.senses ? 'senses' : 'senses nothing')],
-  ['pe.pole', 'its PE pole', (d) => (d.openPen.opensEarth ? 'opens with the others' : 'stays closed')],
-  ['pe.pole', 'open-PEN measure opens after', (d) => secondsText(d.timing.openPen)],
-  ['residual', 'a.c. device is of type', (d) => d.residualType ?? 'none'],
-  ['residual', 'a.c. device begins to act at', (d) => ampsText(d.residualPickup)],
-  ['residual', 'a.c. device later than a sound one by', (d) => secondsText(d.residualDelay)],
-  ['residual', 'a trip', (d) => (d.tripOpens ? 'opens' : 'opens nothing')],
-  ['direct', 'd.c. detector begins to act at', (d) => ampsText(d.directPickup)],
-  ['direct', 'd.c. detector later than a sound one by', (d) => secondsText(d.directDelay)],
-  ['direct', 'd.c. detector feels', (d) => (d.directFeels === 'both' ? 'both ways round' : 'one way round')],
+const SENSOR = {
+  right: 'sensor-right',
+  reversed: 'sensor-reversed',
+  'own circuit': 'sensor-own-circuit',
+} as const satisfies Record<UnitDesign['serviceSensor'], PlainValue>;
+
+/** What may differ in the design: place, what it is, and its value. */
+const DESIGN: readonly (readonly [Place, PlainWhat, (design: UnitDesign) => Value | PlainValue])[] = [
+  ['contactor.watch', 'watching-contact', (d) => (d.weldCheck === 'none' ? 'not-read' : 'read')],
+  ['control', 'pilot-positive', (d) => volts(d.pilot.positive)],
+  ['control', 'pilot-negative', (d) => volts(d.pilot.negative)],
+  ['control', 'oscillator-frequency', (d) => ({ id: 'hertz', hertz: d.pilot.frequency })],
+  ['control', 'b-down-to', (d) => volts(d.thresholds[1])],
+  ['control', 'c-down-to', (d) => volts(d.thresholds[2])],
+  ['control', 'd-down-to', (d) => volts(d.thresholds[3])],
+  ['control', 'low-half', (d) => (d.diodeRule === 'ignored' ? 'not-looked-at' : 'looked-at')],
+  ['control', 'pilot-near-zero', (d) => (d.shortRule === 'ignored' ? 'for-a-request' : 'for-a-short')],
+  ['control', 'offer', (d) => offerOf(d.dutyError)],
+  ['control', 'acts-after', (d) => seconds(d.timing.debounce)],
+  ['control', 'closes-after', (d) => seconds(d.timing.beforeClosing)],
+  ['control', 'limit-after', (d) => seconds(d.timing.limit)],
+  ['control', 'after-trip', (d) => closing(d.closesAfterTrip)],
+  ['control', 'latch-memory', (d) => (d.latchMemory === 'kept' ? 'is-kept' : 'is-forgotten')],
+  ['control', 'pause', (d) => seconds(d.timing.pause)],
+  ['control', 'watched-lines', (d) => (d.watchedLines === 'all' ? 'every-line' : 'own-line-alone')],
+  ['supply', 'service-sensor', (d) => SENSOR[d.serviceSensor]],
+  ['proximity', 'cable-coding', (d) => (d.codingRule === 'ignored' ? 'not-looked-at' : 'looked-at')],
+  ['control', 'over-code', (d) => (d.overCodeRule === 'acted on' ? 'cut-off' : 'not-looked-at')],
+  ['coil', 'opens-after', (d) => seconds(d.timing.opening)],
+  ['lock', 'lock-motor', (d) => lockOf(d.lock)],
+  ['lock', 'lock-feedback', (d) => (d.lock.feedback === 'true' ? 'true' : 'always-held')],
+  ['pe.pole', 'open-pen-measure', (d) => (d.openPen.senses ? 'senses' : 'senses-nothing')],
+  ['pe.pole', 'its-pe-pole', (d) => (d.openPen.opensEarth ? 'opens-with-others' : 'stays-closed')],
+  ['pe.pole', 'open-pen-after', (d) => seconds(d.timing.openPen)],
+  ['residual', 'ac-type', (d) => type(d.residualType)],
+  ['residual', 'ac-from', (d) => amps(d.residualPickup)],
+  ['residual', 'ac-later-by', (d) => seconds(d.residualDelay)],
+  ['residual', 'a-trip', (d) => (d.tripOpens ? 'opens' : 'opens-nothing')],
+  ['direct', 'dc-from', (d) => amps(d.directPickup)],
+  ['direct', 'dc-later-by', (d) => seconds(d.directDelay)],
+  ['direct', 'dc-feels', (d) => (d.directFeels === 'both' ? 'both-ways' : 'one-way')],
 ];
 
-const offerWords = (error: number): string =>
-  error === 0 ? 'as meant' : `${shareText(Math.abs(error))} of a period too ${error > 0 ? 'high' : 'low'}`;
-const closing = (after: number | null): string =>
-  after === null ? 'stays open until reset' : `closes by itself after ${secondsText(after)}`;
-const lockWords = ({ engages, releases }: UnitDesign['lock']): string =>
-  engages && releases ? 'holds and lets go' : engages ? 'never lets go' : 'never holds';
-const poleWords = ({ welded, stuckOpen }: UnitDesign['poles']['N']): string =>
-  welded ? 'welded' : stuckOpen === true ? 'never closes' : 'follows the coil';
+const offerOf = (error: number): Value => (error === 0 ? { id: 'as-meant' } : { id: 'offer-off', by: error });
+const closing = (after: Seconds | null): Value =>
+  after === null ? { id: 'open-until-reset' } : { id: 'closes-again', after };
+const lockOf = ({ engages, releases }: UnitDesign['lock']): PlainValue =>
+  engages && releases ? 'holds-and-lets-go' : engages ? 'never-lets-go' : 'never-holds';
+const poleOf = ({ welded, stuckOpen }: UnitDesign['poles']['N']): Value => ({
+  id: welded ? 'welded' : stuckOpen === true ? 'never-closes' : 'follows-coil',
+});
+
+const asValue = (value: Value | PlainValue): Value => (typeof value === 'string' ? { id: value } : value);
 
 function designRoots(unit: UnitDesign, twin: UnitDesign): readonly Root[] {
   if (unit === twin) return [];
   return [
-    ...LIVES.map((live) => ({
-      place: `pole.${live}`,
-      what: `${live} pole`,
-      unit: poleWords(unit.poles[live]),
-      twin: poleWords(twin.poles[live]),
-    })),
-    ...DESIGN.map(([place, what, words]) => ({ place, what, unit: words(unit), twin: words(twin) })),
-  ].filter((root) => root.unit !== root.twin);
+    ...LIVES.map(
+      (live): Root => ({
+        place: `pole.${live}`,
+        what: { id: 'pole', live },
+        unit: poleOf(unit.poles[live]),
+        twin: poleOf(twin.poles[live]),
+      }),
+    ),
+    ...DESIGN.map(
+      ([place, what, of]): Root => ({
+        place,
+        what: { id: what },
+        unit: asValue(of(unit)),
+        twin: asValue(of(twin)),
+      }),
+    ),
+  ].filter((root) => !sameValue(root.unit, root.twin));
 }
 
 function deviceRoots(unit: Parts, twin: Parts): readonly Root[] {
-  const words = ({ site, upstreamDevice }: Parts): readonly (readonly [Place, string, string])[] => [
-    ['supply', 'no-load voltage', voltsText(site.voltage)],
-    ['supply', 'neighbours’ loads behind the same PEN', `${neighboursOf(site.neighbours)}`],
-    ['origin.breaker', 'breaker is of type', site.circuit.breaker.type],
-    ['origin.breaker', 'breaker is rated', ampsText(site.circuit.breaker.rating)],
-    ['circuit.L1', 'cable is laid', laidWords(site.circuit)],
-    ['supply', 'service, and what the house asks of it', serviceWords(site.service)],
-    [
-      'origin.residual',
-      'residual device at the origin is of type',
-      site.circuit.residualDevice?.type ?? 'none',
-    ],
-    ['origin.residual', 'residual device at the origin', upstreamDevice === 'acts' ? 'acts' : 'does not act'],
+  const values = ({ site, upstreamDevice }: Parts): readonly (readonly [Place, PlainWhat, Value])[] => [
+    ['supply', 'site-voltage', volts(site.voltage)],
+    ['supply', 'neighbours', neighboursOf(site.neighbours)],
+    ['origin.breaker', 'breaker-type', type(site.circuit.breaker.type)],
+    ['origin.breaker', 'breaker-rating', amps(site.circuit.breaker.rating)],
+    ['circuit.L1', 'cable-laid', laidOf(site.circuit)],
+    ['supply', 'service', serviceOf(site.service)],
+    ['origin.residual', 'upstream-type', type(site.circuit.residualDevice?.type)],
+    ['origin.residual', 'upstream', { id: upstreamDevice === 'acts' ? 'acts' : 'does-not-act' }],
   ];
-  const other = words(twin);
-  return words(unit).flatMap(([place, what, value], i) => {
-    const meant = other[i]?.[2] ?? '';
-    return value === meant ? [] : [{ place, what, unit: value, twin: meant }];
+  const other = values(twin);
+  return values(unit).flatMap(([place, what, value], i) => {
+    const meant = other[i]?.[2] ?? value;
+    return sameValue(value, meant) ? [] : [{ place, what: { id: what }, unit: value, twin: meant }];
   });
 }
 
-const laidWords = ({ method, lineArea, insulated }: Parts['site']['circuit']): string =>
-  `method ${method}, lines of ${lineArea}\u202fmm²${insulated === 0 ? '' : `, ${insulated}\u202fmm of it in thermal insulation`}`;
+const laidOf = ({ method, lineArea, insulated }: Parts['site']['circuit']): Value => ({
+  id: 'laid',
+  method,
+  lineArea,
+  insulated,
+});
 
-const serviceWords = (service: Parts['site']['service']): string =>
-  service === null ? 'not stated' : `${ampsText(service.rating)}, ${ampsText(service.demand)}`;
+const serviceOf = (service: Parts['site']['service']): Value =>
+  service === null ? { id: 'not-stated' } : { id: 'service', rating: service.rating, demand: service.demand };
 
-const neighboursOf = (loads: Parts['site']['neighbours']): string =>
-  loads.length === 0 ? 'none' : loads.map(({ line, power }) => `${line} ${power}\u202fW`).join(', ');
+const neighboursOf = (loads: Parts['site']['neighbours']): Value =>
+  loads.length === 0 ? { id: 'none' } : { id: 'neighbours', loads };

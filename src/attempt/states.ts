@@ -1,26 +1,22 @@
 /**
  * What stands otherwise in the unit than in its twin at one moment: contacts, what is driven, the pilot, potentials,
- * each with the sentence of physics or of logic that explains it. Why anything is wrong at all is not known here.
+ * each with the piece of physics or of logic that explains it. Why anything is wrong at all is not known here.
  */
+import { PILOT_ALIKE } from '../bench/reading.ts';
 import type { Live } from '../laws/conductors.ts';
 import type { Halves, Moment } from './moment.ts';
-import {
-  driveText,
-  latchText,
-  levelsText,
-  PILOT_ALIKE,
-  potentialText,
-  terminalWords,
-} from './momentWords.ts';
 import type { Potential } from './potentials.ts';
 import type { Place } from './roots.ts';
+import type { PlainWhat, PlainWhy, Value, What, Why } from './value.ts';
+import { sameValue } from './value.ts';
 
 export interface State {
   readonly place: Place;
-  readonly what: string;
-  readonly unit: string;
-  readonly twin: string;
-  readonly why: string;
+  readonly what: What;
+  readonly unit: Value;
+  readonly twin: Value;
+  /** Null where the catalogue alone says why. */
+  readonly why: Why | null;
 }
 
 /** Potentials closer than this are drawn alike, V and share. A design choice: about what a detector could tell. */
@@ -37,142 +33,137 @@ export const stateDifferences = (unit: Moment, twin: Moment): readonly State[] =
 /** The state, if the two differ. */
 export const stateIf = (
   place: Place,
-  what: string,
-  [unit, twin]: readonly [string, string],
-  why: string,
-): readonly State[] => (unit === twin ? [] : [{ place, what, unit, twin, why }]);
+  what: PlainWhat | What,
+  [unit, twin]: readonly [Value, Value],
+  why: PlainWhy | Why,
+): readonly State[] =>
+  sameValue(unit, twin)
+    ? []
+    : [
+        {
+          place,
+          what: typeof what === 'string' ? { id: what } : what,
+          unit,
+          twin,
+          why: typeof why === 'string' ? { id: why } : why,
+        },
+      ];
 
 function contactStates(unit: Moment, twin: Moment): readonly State[] {
   const lives = Object.keys(unit.poles) as Live[];
   const of = (key: 'breaker' | 'upstream' | 'unitBreaker' | 'earthPole') =>
-    [unit[key] ?? 'none', twin[key] ?? 'none'] as const;
+    [{ id: unit[key] ?? 'none' }, { id: twin[key] ?? 'none' }] as const;
   return [
-    ...stateIf(
-      'origin.breaker',
-      'circuit’s breaker',
-      of('breaker'),
-      'It opens on more current than its curve allows.',
-    ),
-    ...stateIf(
-      'origin.residual',
-      'residual device at the origin',
-      of('upstream'),
-      'It opens when the live conductors through it do not sum to nothing.',
-    ),
-    ...stateIf(
-      'unit.breaker',
-      'unit’s own breaker',
-      of('unitBreaker'),
-      'It opens on the unit’s own residual or d.c. sensing.',
-    ),
+    ...stateIf('origin.breaker', 'breaker', of('breaker'), 'breaker-curve'),
+    ...stateIf('origin.residual', 'upstream', of('upstream'), 'device-sum'),
+    ...stateIf('unit.breaker', 'unit-breaker', of('unitBreaker'), 'own-sensing'),
     ...lives.flatMap((live) =>
       stateIf(
         `pole.${live}`,
-        `${live} pole`,
-        [unit.poles[live] ?? '', twin.poles[live] ?? ''],
+        { id: 'pole', live },
+        [{ id: unit.poles[live] ?? 'none' }, { id: twin.poles[live] ?? 'none' }],
         whyPole(unit, twin, live),
       ),
     ),
-    ...stateIf(
-      'pe.pole',
-      'PE pole of the open-PEN measure',
-      of('earthPole'),
-      'It opens when the measure has seen its limit passed for long enough.',
-    ),
+    ...stateIf('pe.pole', 'open-pen-pole', of('earthPole'), 'open-pen-limit'),
     ...stateIf(
       'lock',
       'plug',
-      [unit.plug, twin.plug],
+      [{ id: unit.plug }, { id: twin.plug }],
       unit.lock === 'driven' && unit.plug !== 'held'
-        ? 'The lock is driven, and the plug is not held.'
-        : unit.lock === 'not driven' && unit.plug === 'held'
-          ? 'The lock is not driven, and the plug is held.'
-          : 'The lock follows the control.',
+        ? 'driven-not-held'
+        : unit.lock === 'not-driven' && unit.plug === 'held'
+          ? 'held-not-driven'
+          : 'lock-follows',
     ),
   ];
 }
 
-function whyPole(unit: Moment, twin: Moment, live: Live): string {
+function whyPole(unit: Moment, twin: Moment, live: Live): Why {
   const isClosed = unit.poles[live] === 'closed';
   const isDriven = unit.coil === 'driven';
-  if (isClosed && !isDriven) return `The ${live} pole is closed though its coil is not driven.`;
-  if (!isClosed && isDriven) return `The ${live} pole is open though its coil is driven.`;
-  if (isClosed)
-    return twin.coil === 'driven'
-      ? `The ${live} pole is closed, as its coil asks; the twin’s has not moved.`
-      : `The ${live} pole is closed: its coil is driven here, and not in the twin.`;
-  return twin.coil === 'driven'
-    ? `The ${live} pole is open: its coil is not driven here, and is in the twin.`
-    : `The ${live} pole is open, as its coil asks.`;
+  if (isClosed && !isDriven) return { id: 'closed-undriven', live };
+  if (!isClosed && isDriven) return { id: 'open-though-driven', live };
+  if (isClosed) return { id: twin.coil === 'driven' ? 'closed-as-asked' : 'closed-driven-here', live };
+  return { id: twin.coil === 'driven' ? 'open-not-driven-here' : 'open-as-asked', live };
 }
 
 function drivenStates(unit: Moment, twin: Moment): readonly State[] {
   const because = whyDriven(unit, twin);
-  const damage = ({ damaged }: Moment) => (damaged.length === 0 ? 'none' : damaged.join(', '));
+  const damage = ({ damaged }: Moment): Value =>
+    damaged.length === 0 ? { id: 'none' } : { id: 'damaged', damaged };
   return [
-    ...stateIf('coil', 'contactor’s coil', [unit.coil, twin.coil], because),
-    ...stateIf('lock', 'lock’s motor', [unit.lock ?? 'none', twin.lock ?? 'none'], because),
+    ...stateIf('coil', 'coil', [{ id: unit.coil }, { id: twin.coil }], because),
+    ...stateIf('lock', 'lock-motor', [{ id: unit.lock ?? 'none' }, { id: twin.lock ?? 'none' }], because),
     ...stateIf(
       'control',
-      'standing in the control',
-      [latchText(unit), latchText(twin)],
-      'What is latched stays until what the unit’s sheet names clears it.',
+      'standing',
+      [
+        { id: 'latches', latches: unit.latches },
+        { id: 'latches', latches: twin.latches },
+      ],
+      'latched-until-cleared',
     ),
-    ...stateIf('control', 'the unit says', [unit.indicator, twin.indicator], because),
-    ...stateIf('control', 'damage', [damage(unit), damage(twin)], 'A test voltage went where it should not.'),
+    ...stateIf(
+      'control',
+      'unit-says',
+      [
+        { id: 'indicator', indicator: unit.indicator },
+        { id: 'indicator', indicator: twin.indicator },
+      ],
+      because,
+    ),
+    ...stateIf('control', 'damage', [damage(unit), damage(twin)], 'test-voltage'),
   ];
 }
 
-function whyDriven(unit: Moment, twin: Moment): string {
+function whyDriven(unit: Moment, twin: Moment): Why {
   if (unit.pilot.band !== twin.pilot.band)
-    return `This control takes the pilot for ${bandText(unit)}, the twin’s for ${bandText(twin)}.`;
-  if (latchText(unit) !== latchText(twin))
-    return `Standing in this control: ${latchText(unit)}; in the twin’s: ${latchText(twin)}.`;
-  return 'Both controls take the pilot for the same state: permission, a check or a time is other.';
+    return { id: 'bands', unit: unit.pilot.band, twin: twin.pilot.band };
+  if (unit.latches.join() !== twin.latches.join())
+    return { id: 'latches', unit: unit.latches, twin: twin.latches };
+  return { id: 'control-otherwise' };
 }
-
-const bandText = ({ pilot: { band } }: Moment): string =>
-  band === null ? 'nothing, having no power' : `state ${band}`;
 
 function pilotStates(unit: Moment, twin: Moment): readonly State[] {
   const [here, there] = [unit.pilot, twin.pilot];
-  const levels = (place: Place, what: string, a: Halves, b: Halves, why: string) =>
+  const levels = (place: Place, what: PlainWhat, a: Halves, b: Halves, why: PlainWhy) =>
     Math.abs(a.high - b.high) > PILOT_ALIKE || Math.abs(a.low - b.low) > PILOT_ALIKE
-      ? stateIf(place, what, [levelsText(a), levelsText(b)], why)
+      ? stateIf(
+          place,
+          what,
+          [
+            { id: 'levels', ...a },
+            { id: 'levels', ...b },
+          ],
+          why,
+        )
       : [];
   return [
     ...stateIf(
       'control',
-      'pilot',
-      [driveText(unit), driveText(twin)],
-      'What the control puts on the pilot follows from the state it takes the vehicle to be in.',
+      'pilot-drive',
+      [
+        { id: 'drive', drive: here.drive },
+        { id: 'drive', drive: there.drive },
+      ],
+      'pilot-follows-state',
     ),
     ...(here.drive === there.drive
       ? stateIf(
           'control',
-          'pilot high for',
-          [shareOf(here.duty), shareOf(there.duty)],
-          'The width of the high half is what offers current.',
+          'pilot-high-for',
+          [
+            { id: 'share-of-period', share: here.duty },
+            { id: 'share-of-period', share: there.duty },
+          ],
+          'width-offers',
         )
       : []),
-    ...levels(
-      'pilot.resistor',
-      'pilot at the unit’s own terminal',
-      here.atUnit,
-      there.atUnit,
-      'The source behind its resistor and what is joined from pilot to PE share the voltage between them.',
-    ),
-    ...levels(
-      'pilot.outlet',
-      'pilot at the outlet',
-      here.atOutlet,
-      there.atOutlet,
-      'It is what the unit puts out, less what is lost on the way there and back through PE.',
-    ),
+    ...levels('pilot.resistor', 'pilot-at-unit', here.atUnit, there.atUnit, 'voltage-shared'),
+    ...levels('pilot.outlet', 'pilot-at-outlet', here.atOutlet, there.atOutlet, 'lost-on-the-way'),
   ];
 }
-
-const shareOf = (duty: number): string => `${(100 * duty).toFixed(1)}\u202f% of a period`;
 
 function isAlike(terminal: string, a: Potential, b: Potential): boolean {
   const near = Math.abs(a.volts - b.volts) <= ALIKE.volts + ALIKE.share * Math.max(a.volts, b.volts);
@@ -191,26 +182,23 @@ const potentialStates = (unit: Moment, twin: Moment): readonly State[] =>
     if (there === undefined || isAlike(terminal, here, there)) return [];
     return stateIf(
       `volts.${terminal}`,
-      `${terminalWords(terminal)}, to true earth`,
-      [potentialText(here), potentialText(there)],
+      { id: 'potential', terminal },
+      [
+        { id: 'potential', ...here },
+        { id: 'potential', ...there },
+      ],
       whyPotential(unit, terminal, here),
     );
   });
 
-function whyPotential(unit: Moment, terminal: string, here: Potential): string {
+function whyPotential(unit: Moment, terminal: string, here: Potential): Why {
   const [place, conductor] = terminal.split('.');
-  const pole = place === 'outlet' ? unit.poles[conductor as Live] : undefined;
-  if (here.hold === 'faint') return 'Only insulation, a filter or a bleed decides where it stands.';
-  if (here.hold === 'none') {
-    const open = pole === 'open' ? `The ${conductor} pole is open and holds nothing:` : 'Its path is open:';
-    return here.tiedTo === null
-      ? `${open} it follows whatever a lead joins it to.`
-      : `${open} through the leads it follows ${terminalWords(here.tiedTo)}.`;
-  }
-  if (pole === 'closed') return `The closed ${conductor} pole joins it to the supply.`;
-  if (pole === 'open')
-    return `The ${conductor} pole is open, and something beside it still ties this conductor.`;
-  if (conductor === 'PE' || place === 'case' || place === 'met')
-    return 'Its path to earth is other here than in the twin.';
-  return 'What the circuit brings to it is other here than in the twin.';
+  const live = place === 'outlet' ? (conductor as Live) : null;
+  const pole = live === null ? undefined : unit.poles[live];
+  if (here.hold === 'faint') return { id: 'held-faintly' };
+  if (here.hold === 'none') return { id: 'floats', pole: pole === 'open' ? live : null, tiedTo: here.tiedTo };
+  if (live !== null && pole === 'closed') return { id: 'closed-to-supply', live };
+  if (live !== null && pole === 'open') return { id: 'open-and-tied', live };
+  if (conductor === 'PE' || place === 'case' || place === 'met') return { id: 'path-to-earth' };
+  return { id: 'circuit-brings' };
 }

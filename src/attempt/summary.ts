@@ -3,13 +3,14 @@
  * by topic and by sureness. Worked out from a debrief, so always by replay; which log and which engine it holds for is
  * written into it. What several of them add up to is in recordSums.ts.
  */
+import { FAMILIES } from '../faults/families.ts';
 import type { Sure, Verdict } from './attempt.ts';
 import { ENGINE } from './attempt.ts';
-import type { Debrief, DebriefLine, DebriefTest } from './debrief.ts';
+import type { Debrief, DebriefLine, DebriefTest, TopicId } from './debrief.ts';
 
 /** Lines of one topic: how many were predicted and judged, and how many of them wrongly. */
 export interface Topic {
-  readonly topic: string;
+  readonly topic: TopicId;
   readonly predicted: number;
   readonly predictedWrong: number;
   readonly judged: number;
@@ -70,9 +71,16 @@ export function summaryOf({ run, marks, verdict, tests, calibration }: Debrief):
   };
 }
 
-/** A summary holds as long as the log and the engine are those it was worked out with, and nothing is missing in it. */
+/**
+ * A summary holds as long as the log and the engine are those it was worked out with, nothing is missing in it, and its
+ * topics are ids: earlier ones were kept in words.
+ */
 export const holdsFor = (summary: Summary | null, head: string | null): summary is Summary =>
-  summary?.tests !== undefined && summary.engine === ENGINE && summary.head === head;
+  summary !== null &&
+  summary.engine === ENGINE &&
+  summary.head === head &&
+  summary.tests !== undefined &&
+  summary.topics.every(({ topic }) => topic === 'untold' || FAMILIES.includes(topic));
 
 function outcomeOf({ test, done, given, lines, figures, limits }: DebriefTest): TestOutcome {
   const isPredicted = (line: DebriefLine) => line.predicted === line.right || line.leftAlone;

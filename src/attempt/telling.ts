@@ -5,7 +5,10 @@
 import type { Outcome } from '../bench/perform.ts';
 import type { Reading } from '../bench/reading.ts';
 import { DUTY_UNCERTAINTY, TIME_UNCERTAINTY } from '../bench/reading.ts';
+import { sameRefusal } from '../bench/refusal.ts';
 import type { Hertz, Seconds } from '../laws/quantities.ts';
+import type { Found } from '../site/part.ts';
+import { sameSight } from '../site/part.ts';
 
 /** Two sounds this far apart in time are told apart by ear. A design choice. */
 export const BY_EAR: Seconds = 1;
@@ -15,12 +18,12 @@ const FREQUENCIES: Hertz = 1;
 export type Perceived = Pick<Outcome, 'readings' | 'seen' | 'events' | 'refused' | 'found'>;
 
 export const sameToTheBench = (x: Perceived, y: Perceived, began: { x: Seconds; y: Seconds }): boolean =>
-  x.refused === y.refused &&
+  sameRefusal(x.refused, y.refused) &&
   x.seen.indicator === y.seen.indicator &&
   x.seen.plug === y.seen.plug &&
   sameSounds(x, y, began) &&
   x.found.length === y.found.length &&
-  x.found.every(({ what }, i) => what === y.found[i]?.what) &&
+  x.found.every(({ what }, i) => sameSight(what, (y.found[i] as Found).what)) &&
   x.readings.length === y.readings.length &&
   x.readings.every((reading, i) => alikeReadings(reading, y.readings[i] as Reading));
 
@@ -34,11 +37,7 @@ const sameSounds = (x: Perceived, y: Perceived, began: { x: Seconds; y: Seconds 
 
 /** No further apart than both readings' uncertainty. */
 export function alikeReadings(x: Reading, y: Reading): boolean {
-  if (
-    x.qualifier !== y.qualifier ||
-    withoutFigures(x.reason) !== withoutFigures(y.reason) ||
-    x.trippedWhat !== y.trippedWhat
-  )
+  if (x.qualifier !== y.qualifier || !sameRefusal(x.reason, y.reason) || x.trippedWhat !== y.trippedWhat)
     return false;
   const margin = (x.uncertainty ?? 0) + (y.uncertainty ?? 0);
   return (
@@ -49,9 +48,6 @@ export function alikeReadings(x: Reading, y: Reading): boolean {
     near(x.tripMs, y.tripMs, 2000 * TIME_UNCERTAINTY)
   );
 }
-
-/** A refusal names what it met; a volt more or less there is no other refusal. */
-const withoutFigures = (reason: string | undefined): string => (reason ?? '').replace(/\d+/g, '');
 
 const near = (a: number | null | undefined, b: number | null | undefined, by: number): boolean =>
   a == null || b == null ? (a ?? null) === (b ?? null) : Math.abs(a - b) <= by + 1e-9;

@@ -7,17 +7,13 @@ import type { Attempt, Entry, EntryOf } from './attempt.ts';
 import type { Run } from './run.ts';
 import { entriesAbout } from './run.ts';
 
-export const UNTIMELY = {
-  ended: 'after the conclusion',
-  predicted: 'locked after a reading of its test',
-  written: 'written before its reading',
-  judged: 'judged before anything was done in its test',
-} as const;
+/** After the end, a prediction after a reading, a figure before its reading, a judgement before its test. */
+type WhyUntimely = 'ended' | 'predicted' | 'written' | 'judged';
 
 export interface Untimely {
   /** Index in the log. */
   readonly entry: number;
-  readonly why: keyof typeof UNTIMELY;
+  readonly why: WhyUntimely;
 }
 
 /** Index of the conclusion, the first one: with it the attempt ends. Infinity where there is none. */

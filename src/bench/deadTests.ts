@@ -7,7 +7,7 @@ import { minimumInsulation } from '../laws/insulationLimits.ts';
 import type { Ohms } from '../laws/quantities.ts';
 import { CONTACT_ALLOWANCE, expectedCable, expectedCircuitProtective } from '../site/expected.ts';
 import { opensEarthUnpowered } from '../unit/design.ts';
-import type { FailedTest, Knowledge } from './knowledge.ts';
+import type { DeadFailure, FailedTest, Knowledge } from './knowledge.ts';
 import type { Measurement } from './operation.ts';
 import { isNeutralOpened } from './plant.ts';
 import type { Reading } from './reading.ts';
@@ -41,7 +41,7 @@ function after(test: FailedTest, passed: readonly string[], volts: number): read
 interface Told {
   readonly paths: readonly string[];
   /** Null where they passed. */
-  readonly failure: string | null;
+  readonly failure: DeadFailure | null;
   readonly volts: number;
   readonly isOpen: boolean;
 }
@@ -63,8 +63,7 @@ function insulation(
   const canBeNothingElse = [isThroughElectronics, isThroughOtherLoads, isJoinedAtSource, isLinked];
   if (onPilot(between) || canBeNothingElse.some((is) => is(world, between))) return null;
   const { minimum } = minimumInsulation(230);
-  const failure =
-    reading.value !== null && reading.value < minimum ? `insulation under ${minimum / 1e6} MΩ` : null;
+  const failure = reading.value !== null && reading.value < minimum ? 'insulation-low' : null;
   const [first, second] = between.map((probe) => [...new Set(terminalsIn(probe).map(conductorOf))]);
   const pairs = (first ?? []).flatMap((x) => (second ?? []).map((y) => [x, y].sort().join(' – ')));
   // With the unit joined its own insulation is measured too: what passes without it says nothing of that.
@@ -139,7 +138,7 @@ function continuity(world: World, between: readonly [Probe, Probe], reading: Rea
   if (paths.length === 0) return null;
   const isOpen = reading.qualifier === '>' || (reading.value ?? 0) >= AS_GOOD_AS_OPEN;
   if (throughOpenPole(world, to, bond.length > 0, isOpen)) return null;
-  const failure = isOpen ? 'protective conductor open' : aboveItsSum(world, from, to, reading);
+  const failure = isOpen ? 'protective-open' : aboveItsSum(world, from, to, reading);
   return { paths, failure, volts: 0, isOpen: failure !== null && isOpen };
 }
 
@@ -158,7 +157,7 @@ function throughOpenPole(
   return isOpen && plant.earthPole === 'open' && (toOutlet || toCase);
 }
 
-function aboveItsSum(world: World, from: number, to: number, reading: Reading): string | null {
+function aboveItsSum(world: World, from: number, to: number, reading: Reading): DeadFailure | null {
   const { site, design } = world.installation;
   const hasCable = design.sheet.outlet === 'tethered' || world.plant.standIn.plugged;
   const parts: readonly Ohms[] = [
@@ -168,5 +167,5 @@ function aboveItsSum(world: World, from: number, to: number, reading: Reading): 
   ];
   const expected = parts.slice(from, to).reduce((sum, part) => sum + part, 0);
   const least = (reading.value ?? 0) - (reading.uncertainty ?? 0);
-  return least > expected + CONTACT_ALLOWANCE ? 'protective conductor above its sum' : null;
+  return least > expected + CONTACT_ALLOWANCE ? 'protective-above-sum' : null;
 }

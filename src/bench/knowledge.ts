@@ -17,8 +17,10 @@ export interface Knowledge {
   readonly earthShown: readonly string[];
 }
 
+export type DeadFailure = 'insulation-low' | 'protective-open' | 'protective-above-sum';
+
 export interface FailedTest {
-  readonly why: string;
+  readonly why: DeadFailure;
   /** A protective conductor that reads open. */
   readonly isOpen: boolean;
   /** Of an insulation test, V; 0 for continuity. */

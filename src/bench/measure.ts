@@ -31,14 +31,14 @@ export function measure(world: World, measurement: Measurement): Truth {
   if (atSupply && world.plant.cover === 'closed')
     return {
       quantity: measurement.quantity,
-      refused: 'cover closed',
+      refused: { id: 'cover-closed' },
       details: 'between' in measurement ? between(measurement.between) : {},
     };
   const fused = measurement.quantity === 'continuity' || measurement.quantity === 'insulation';
   if (fused && world.plant.testerFuse === 'opened')
     return {
       quantity: measurement.quantity,
-      refused: 'the tester’s fuse is open',
+      refused: { id: 'fuse-open' },
       details: between(measurement.between),
     };
   if (measurement.quantity === 'insulation') harm(world, measurement);

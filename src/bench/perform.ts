@@ -19,6 +19,7 @@ import { afterProving, afterSwitchingOn, showDead, showLive } from './proofs.ts'
 import { putRight } from './putRight.ts';
 import type { Reading, Truth } from './reading.ts';
 import { shown } from './reading.ts';
+import type { Refusal } from './refusal.ts';
 import { move, pass, send, settle } from './settle.ts';
 import type { UnsafeAct } from './unsafe.ts';
 import { unsafeIn } from './unsafe.ts';
@@ -61,7 +62,7 @@ export interface Outcome {
   readonly events: readonly { readonly at: Seconds; readonly what: Happening['what'] }[];
   readonly unsafe: readonly UnsafeAct[];
   /** Why nothing was done, where the bench did not allow it. */
-  readonly refused: string | null;
+  readonly refused: Refusal | null;
   /** What an inspection found that should not be there, or is missing. */
   readonly found: readonly Found[];
 }
@@ -97,11 +98,12 @@ export function look(world: World): Seen {
 
 interface Done {
   readonly readings: readonly Reading[];
-  readonly refused: string | null;
+  readonly refused: Refusal | null;
   readonly found: readonly Found[];
 }
 const DONE: Done = { readings: [], refused: null, found: [] };
-const refuse = (refused: string): Done => ({ ...DONE, refused });
+const refuse = (refused: Refusal): Done => ({ ...DONE, refused });
+const COVER_CLOSED = { id: 'cover-closed' } as const satisfies Refusal;
 const shows = (...readings: readonly Reading[]): Done => ({ ...DONE, readings });
 
 function act(world: World, operation: Operation, key: string): Done {
@@ -220,14 +222,14 @@ function proveDead(world: World, operation: OperationNamed<'prove-dead'>, key: s
   const readings = pairsOf([...livesOf(world.installation.site), 'PE']).map(([x, y]) => {
     const between = [`${at}.${x}`, `${at}.${y}`] as const;
     const truth: Truth = outOfReach
-      ? { quantity: 'voltage', refused: 'cover closed', details: { between, tool } }
+      ? { quantity: 'voltage', refused: COVER_CLOSED, details: { between, tool } }
       : voltage(leadsOn(world, ...between), tool, world.plant.duty, { between });
     world.onlooker?.met(world, truth);
     return shown(truth, `${key} ${x}-${y}`, seconds(world.timeline.now), world.draw);
   });
   learnProved(world, operation, readings);
   pass(world, DURATIONS['prove-dead']);
-  return { ...shows(...readings), refused: outOfReach ? 'cover closed' : null };
+  return { ...shows(...readings), refused: outOfReach ? COVER_CLOSED : null };
 }
 
 /** What one proving at a place has shown: dead only by a detector that was tried before and after, live by any tool. */
@@ -254,11 +256,10 @@ function learnProved(
 function remove(world: World, { op, what }: OperationNamed<'disconnect' | 'reconnect'>): Done {
   const { removed, cover } = world.plant;
   const { site, design } = world.installation;
-  if ((what === 'unit' || what === 'arrester') && cover === 'closed') return refuse('cover closed');
-  if (what === 'electrode' && site.earthing !== 'TT') return refuse('this site has no electrode of its own');
-  if (what === 'earthing-conductor' && site.earthing === 'TT')
-    return refuse('this site has no distributor’s earth');
-  if (what === 'arrester' && !design.sheet.surgeArrester) return refuse('this unit has no arrester');
+  if ((what === 'unit' || what === 'arrester') && cover === 'closed') return refuse(COVER_CLOSED);
+  if (what === 'electrode' && site.earthing !== 'TT') return refuse({ id: 'no-electrode' });
+  if (what === 'earthing-conductor' && site.earthing === 'TT') return refuse({ id: 'no-earthing-conductor' });
+  if (what === 'arrester' && !design.sheet.surgeArrester) return refuse({ id: 'no-arrester' });
   const others = removed.filter((x) => x !== what);
   return set(world, { removed: op === 'disconnect' ? [...others, what] : others });
 }
@@ -276,7 +277,7 @@ function link(world: World, { op, between }: OperationNamed<'link' | 'unlink'>):
           .sort()
           .join(),
     );
-  if (wanted === undefined) return refuse('a link goes from a line to PE or N at the origin');
+  if (wanted === undefined) return refuse({ id: 'no-such-link' });
   const others = world.plant.links.filter((x) => x !== wanted);
   return set(world, { links: op === 'link' ? [...others, wanted] : others });
 }
@@ -288,7 +289,7 @@ function setVehicle(world: World, { op: _, ...settings }: OperationNamed<'vehicl
   const done = set(world, {
     standIn: { ...standIn, ...named, ...(heldFast ? { plugged: true } : {}) },
   });
-  return heldFast ? refuse('the plug is held') : done;
+  return heldFast ? refuse({ id: 'plug-held' }) : done;
 }
 
 /** The test button is a resistor across the sensor while it is held down; the others are signals to the control. */
@@ -332,7 +333,7 @@ function reset(world: World, what: OperationNamed<'reset'>['what']): Done {
       settle(world);
       return wait(world, DURATIONS['reset upstream']);
     case 'supply': {
-      if (isIsolated(world.plant)) return refuse('the supply is off');
+      if (isIsolated(world.plant)) return refuse({ id: 'supply-off' });
       const { isolated } = world.plant;
       set(world, { isolated: livesOf(world.installation.site) });
       pass(world, DURATIONS['reset supply']);

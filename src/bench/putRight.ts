@@ -7,6 +7,7 @@ import { COMPONENTS } from '../faults/components.ts';
 import type { Seconds } from '../laws/quantities.ts';
 import { reassemble } from './assemble.ts';
 import { isIsolated } from './plant.ts';
+import type { Refusal } from './refusal.ts';
 import { pass } from './settle.ts';
 import type { World } from './world.ts';
 
@@ -14,15 +15,16 @@ import type { World } from './world.ts';
 const REPAIR: Seconds = 900;
 
 /** Puts it right and lets the time pass that it takes; or says why it cannot be done, by what anybody can see. */
-export function putRight(world: World, what: string): string | null {
+export function putRight(world: World, what: string): Refusal | null {
   const entry = entryNamed(what);
   if (entry === undefined) throw new Error(`no entry "${what}" in the catalogue`);
   const { plant, sound, powered } = world;
   const papers = asTold({ site: sound.site, sheet: sound.design.sheet }, world.faults);
   const never = cannotBePutRight(entry, papers);
-  if (never !== null) return never;
-  if (COMPONENTS[entry.component] === 'behind cover' && plant.cover === 'closed') return 'cover closed';
-  if (!isIsolated(plant) || powered) return 'the circuit is not isolated';
+  if (never !== null) return { id: 'never-put-right', why: never };
+  if (COMPONENTS[entry.component] === 'behind cover' && plant.cover === 'closed')
+    return { id: 'cover-closed' };
+  if (!isIsolated(plant) || powered) return { id: 'not-isolated' };
   // Whatever was still on its way comes to rest first.
   pass(world, REPAIR);
   reassemble(

@@ -9,6 +9,7 @@
 import { currentForDuty } from '../laws/pilotDuty.ts';
 import type { Amps, Duty, Hertz, Ohms, Seconds, Volts } from '../laws/quantities.ts';
 import type { Draw } from '../unit/design.ts';
+import type { Refusal } from './refusal.ts';
 
 export const QUANTITIES = [
   'continuity',
@@ -67,7 +68,7 @@ export interface Details {
 /** What an ideal instrument would show; `refused` where it cannot test at all. */
 export type Truth =
   | { readonly quantity: Quantity; readonly value: number; readonly details: Details }
-  | { readonly quantity: Quantity; readonly refused: string; readonly details: Details };
+  | { readonly quantity: Quantity; readonly refused: Refusal; readonly details: Details };
 
 export interface Reading extends Details {
   readonly quantity: Quantity;
@@ -78,7 +79,7 @@ export interface Reading extends Details {
   /** The end of the range, beside a qualifier `>` or `<`. */
   readonly limit?: number;
   /** Why the instrument refused, beside `unable`. */
-  readonly reason?: string;
+  readonly reason?: Refusal;
   readonly at: Seconds;
 }
 
@@ -105,6 +106,9 @@ const OHMS: readonly [Span, ...Span[]] = [
 ];
 /** Half-width of a measured time, s. */
 export const TIME_UNCERTAINTY: Seconds = 0.002;
+const PILOT_DIGITS: Volts = 0.05;
+/** Pilot levels closer than two readings of one can be are one and the same, V. */
+export const PILOT_ALIKE: Volts = 2 * PILOT_DIGITS;
 const SCALES = {
   continuity: { gain: 0.03, digits: 0.02, spans: OHMS },
   coding: { gain: 0.03, digits: 0.02, spans: [...OHMS, { to: 20_000, step: 10 }] },
@@ -119,7 +123,7 @@ const SCALES = {
     ],
   },
   voltage: { gain: 0.01, digits: 1, spans: [{ to: 700, step: 1 }] },
-  pilot: { gain: 0, digits: 0.05, spans: [{ to: 30, step: 0.01 }], signed: true },
+  pilot: { gain: 0, digits: PILOT_DIGITS, spans: [{ to: 30, step: 0.01 }], signed: true },
   loop: { gain: 0.05, digits: 0.03, spans: OHMS },
   electrode: { gain: 0.05, digits: 0.5, spans: OHMS },
   time: { gain: 0, digits: TIME_UNCERTAINTY, spans: [{ to: 5, step: 0.001 }] },

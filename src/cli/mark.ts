@@ -8,10 +8,10 @@ import { parseAttempt, readingAgainst } from '../attempt/file.ts';
 import { mark } from '../attempt/mark.ts';
 import { originOf, withIdOf } from '../attempt/origin.ts';
 import { rungOf } from '../attempt/rung.ts';
-import { UNTIMELY } from '../attempt/untimely.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import { MOST_LISTED } from '../scenario/problem.ts';
 import { parseScenario } from '../scenario/scenario.ts';
+import { doubtText, UNTIMELY_WORDS } from '../words/doubts.ts';
 import { sumsInWords } from '../words/sums.ts';
 import { unsafeActText } from '../words/unsafeActs.ts';
 import { BadInput, problemLines, readText } from './files.ts';
@@ -117,8 +117,10 @@ function markFile(file: string, given: readonly unknown[] | null, shipped: reado
       },
       passed,
       repeats,
-      untimely: few(untimely.map(({ entry, why }) => `entries[${entry}]: ${UNTIMELY[why]}: earns nothing`)),
-      differs: few([...ungiven, ...origin.differs, ...differs]),
+      untimely: few(
+        untimely.map(({ entry, why }) => `entries[${entry}]: ${UNTIMELY_WORDS[why]}: earns nothing`),
+      ),
+      differs: few([...ungiven, ...[...origin.differs, ...differs].map(doubtText)]),
     },
   };
 }

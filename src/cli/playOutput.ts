@@ -8,6 +8,8 @@ import { UNSAFE_ACTS, type UnsafeId } from '../bench/unsafe.ts';
 import { HAPPENINGS } from '../bench/world.ts';
 import type { PlayedStep } from '../scenario/script.ts';
 import { INDICATORS } from '../unit/unitChart.ts';
+import { readingInWords, refusalText } from '../words/refusals.ts';
+import { sightText } from '../words/seen.ts';
 import { UNSAFE_ACT_WORDS, unsafeInWords } from '../words/unsafeActs.ts';
 
 const op = v.pipe(v.number(), v.integer());
@@ -78,15 +80,17 @@ export const playSchema = v.object({
 export function playOutput(steps: readonly PlayedStep[], stopped: string | null) {
   return {
     readings: steps.flatMap(({ op, action, outcome }) =>
-      outcome.readings.map((reading) => ({ op, action, ...reading })),
+      outcome.readings.map((reading) => ({ op, action, ...readingInWords(reading) })),
     ),
     seen: steps.map(({ op, outcome }) => ({ op, ...outcome.seen })),
     events: steps.flatMap(({ outcome }) => outcome.events),
     unsafe: steps.flatMap(({ op, outcome }) => outcome.unsafe.map((act) => ({ op, ...unsafeInWords(act) }))),
     refused: steps.flatMap(({ op, outcome }) =>
-      outcome.refused === null ? [] : [{ op, reason: outcome.refused }],
+      outcome.refused === null ? [] : [{ op, reason: refusalText(outcome.refused) }],
     ),
-    found: steps.flatMap(({ op, outcome }) => outcome.found.map((f) => ({ op, ...f }))),
+    found: steps.flatMap(({ op, outcome }) =>
+      outcome.found.map(({ where, what }) => ({ op, where, what: sightText(what) })),
+    ),
     stopped,
   };
 }

@@ -4,9 +4,9 @@ import type { Reading } from '../bench/reading.ts';
 import { visible } from '../scenario/quoted.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verification, VerifiedAction } from '../scenario/verify.ts';
-import { editionNamed } from '../verification/rules/rules.ts';
-import { sourceText } from '../verification/sources.ts';
 import { adviceText, limitSum, lineText, stopWhy, testTitle } from '../words/actions.ts';
+import { refusalText } from '../words/refusals.ts';
+import { editionNamed, sourceText } from '../words/sources.ts';
 import { unsafeActText } from '../words/unsafeActs.ts';
 
 export function verifyReport({ title, rules }: Scenario, verification: Verification): string {
@@ -51,7 +51,9 @@ function actionLines({
 function describe(r: Reading): string {
   const where = r.between?.join(' to ') ?? r.line ?? '';
   const what =
-    r.qualifier === 'unable' ? `unable: ${r.reason}` : `${r.qualifier ?? ''}${r.value ?? r.limit} ${r.unit}`;
+    r.reason !== undefined
+      ? `unable: ${refusalText(r.reason)}`
+      : `${r.qualifier ?? ''}${r.value ?? r.limit} ${r.unit}`;
   const more = r.tripMs == null ? '' : `, in ${r.tripMs} ms, tripped: ${r.trippedWhat}`;
   return `${r.quantity} ${where} ${what}${more}`.replaceAll('  ', ' ');
 }

@@ -1,8 +1,9 @@
 /** What `verify --json` prints. Names and shapes are the contract's. */
 
 import type { Verification } from '../scenario/verify.ts';
-import { sourceText } from '../verification/sources.ts';
 import { adviceText, limitSum, lineInWords, stopWhy } from '../words/actions.ts';
+import { readingInWords } from '../words/refusals.ts';
+import { sourceText } from '../words/sources.ts';
 import { unsafeInWords } from '../words/unsafeActs.ts';
 
 export function verifyOutput({ conclusion, stopped, actions }: Verification) {
@@ -47,7 +48,9 @@ export function verifyOutput({ conclusion, stopped, actions }: Verification) {
       })),
     ),
     readings: actions.flatMap(({ action, run }) =>
-      run.samples.flatMap(({ readings }) => readings.map((r) => ({ action: action.id, ...r }))),
+      run.samples.flatMap(({ readings }) =>
+        readings.map((r) => ({ action: action.id, ...readingInWords(r) })),
+      ),
     ),
     unsafe: actions.flatMap(({ action, unsafe }) =>
       unsafe.map((u) => ({ action: action.id, ...unsafeInWords(u) })),

@@ -7,6 +7,7 @@ import { COMPONENTS } from './components.ts';
 import { controlFaults } from './controlFaults.ts';
 import { designFaults } from './design.ts';
 import type { CatalogueEntry, Fault, NotFault, Setting, Told, Values } from './fault.ts';
+import type { Impossible, Never } from './impossible.ts';
 import { insulationFaults } from './insulationFaults.ts';
 import { mechanicalFaults } from './mechanical.ts';
 import { notFaults } from './notFaults.ts';
@@ -54,15 +55,15 @@ export const withDefaults = (entry: CatalogueEntry, values: Values): Values => (
 });
 
 /** Why it cannot be on this installation with these values, or null. */
-export const whyImpossible = (entry: CatalogueEntry, on: Setting, values: Values): string | null =>
+export const whyImpossible = (entry: CatalogueEntry, on: Setting, values: Values): Impossible | null =>
   entry.impossible?.(on, withDefaults(entry, values)) ?? null;
 
 /** Why nobody can put this right on this installation, by its papers alone, whether it is there or not; else null. */
-export const cannotBePutRight = (entry: CatalogueEntry, on: Setting): string | null =>
+export const cannotBePutRight = (entry: CatalogueEntry, on: Setting): Never | null =>
   isDesign(entry)
-    ? 'the design has to be altered first: that is the designer’s to do'
+    ? 'designers-to-alter'
     : COMPONENTS[entry.component] === 'not here'
-      ? 'it belongs to the distributor'
+      ? 'distributors'
       : whyImpossible(entry, on, {});
 
 /** The faults among the choices, not-faults left out. */

@@ -47,7 +47,7 @@ export const controlFaults: readonly Fault[] = [
     ...frame,
     id: 'ventilation-not-asked',
     parameters: [],
-    impossible: unless(({ sheet }) => !sheet.ventilation, 'ventilation is declared here'),
+    impossible: unless(({ sheet }) => !sheet.ventilation, 'ventilation-declared'),
     change: (parts) => withRequestDownTo(parts, 1.5),
   },
   {

@@ -12,6 +12,7 @@ import type { Circuit, Service, Site } from '../site/site.ts';
 import { siteParts } from '../site/site.ts';
 import type { Fault, Setting, Values } from './fault.ts';
 import { LOCK_OFF, TELL_DISTRIBUTOR, TELL_INSTALLER } from './fault.ts';
+import type { Impossible } from './impossible.ts';
 import type { Parts } from './parts.ts';
 
 /** Ratings that breakers are made in, A. */
@@ -56,7 +57,7 @@ function built(parts: Parts, site: Site): Parts {
 /** An entry from what it makes of a site; null where a site cannot be wrong in this way, with the reason. */
 const wrongly = (
   wrong: (on: Setting, values: Values) => Wrong | null,
-  why: string,
+  why: Impossible,
 ): Pick<Fault, 'impossible' | 'alter' | 'change'> => ({
   impossible: (on, values) => (wrong(on, values) === null ? why : null),
   alter: (told, values) => ({ ...told, site: altered(told.site, wrong(told, values) ?? {}) }),
@@ -86,7 +87,7 @@ export const designFaults: readonly Fault[] = [
       if (!isTabled(laidAs(on.site))) return null;
       const rating = RATINGS.find((one) => one > carriedBy(on.site).amps && one >= setTo(on));
       return rating === undefined ? null : { rating };
-    }, 'no breaker of up to 63 A is too large for this cable'),
+    }, 'no-breaker-too-large'),
   },
   {
     ...frame,
@@ -101,7 +102,7 @@ export const designFaults: readonly Fault[] = [
       });
       if (lineArea === undefined || on.sheet.leastVoltage !== null) return null;
       return { circuit: { lineArea, protectiveArea: Math.min(lineArea, on.site.circuit.protectiveArea) } };
-    }, 'on so short a run no conductor loses too much, or the unit’s maker allows for it'),
+    }, 'no-conductor-too-small'),
   },
   {
     ...frame,
@@ -114,7 +115,7 @@ export const designFaults: readonly Fault[] = [
       if (!isTabled(laidAs(site))) return null;
       const laid = { ...site, circuit: { ...circuit, insulated: millimetres } };
       return circuit.breaker.rating > carriedBy(laid).amps ? { circuit: { insulated: millimetres } } : null;
-    }, 'this cable carries enough even inside insulation'),
+    }, 'cable-carries-in-insulation'),
   },
   {
     ...frame,
@@ -129,7 +130,7 @@ export const designFaults: readonly Fault[] = [
         return area < withoutSum && area < needed;
       });
       return protectiveArea === undefined ? null : { circuit: { protectiveArea } };
-    }, 'here even the smallest protective conductor stands the fault'),
+    }, 'protective-stands-fault'),
   },
   {
     ...frame,
@@ -143,6 +144,6 @@ export const designFaults: readonly Fault[] = [
       const rating = on.site.service?.rating ?? USUAL_SERVICE;
       const demand = rating + over - Math.min(setTo(on), loadLimit ?? Infinity);
       return serviceLimit !== null || demand < 0 ? null : { service: { rating, demand } };
-    }, 'this unit keeps the service within its limit, or is far smaller than it'),
+    }, 'service-kept-within'),
   },
 ];

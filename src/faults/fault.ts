@@ -10,6 +10,7 @@ import type { Site } from '../site/site.ts';
 import type { Clearing, LatchReason, ResidualProtection, UnitSheet } from '../unit/design.ts';
 import type { Component } from './components.ts';
 import type { Family } from './families.ts';
+import type { Impossible } from './impossible.ts';
 import type { Parts } from './parts.ts';
 
 export interface Parameter {
@@ -36,7 +37,7 @@ interface Entry {
   readonly parameters: readonly Parameter[];
   readonly source: string;
   /** Why it cannot be on this installation, or null. */
-  readonly impossible?: (on: Setting, values: Values) => string | null;
+  readonly impossible?: (on: Setting, values: Values) => Impossible | null;
 }
 
 /** What decides whether an entry can be on an installation at all: of a file's site and unit as of the papers. */
@@ -96,40 +97,24 @@ export const TELL_DISTRIBUTOR = ['distributor', 'client'] as const;
 /** Which line a fault is on, as a number: 1, 2 or 3. */
 export const LINE: Parameter = { name: 'line', unit: '', min: 1, max: 3, default: 1 };
 export const lineOf = ({ line = 1 }: Values): Line => `L${line}` as Line;
-export const noSuchLine = ({ site }: Setting, { line = 1 }: Values): string | null =>
-  !Number.isInteger(line)
-    ? 'line is 1, 2 or 3'
-    : line > site.phases
-      ? 'this site has one line: line is 1'
-      : null;
+export const noSuchLine = ({ site }: Setting, { line = 1 }: Values): Impossible | null =>
+  !Number.isInteger(line) ? 'line-unknown' : line > site.phases ? 'line-absent' : null;
 
 /** An entry that is possible only where this holds. */
 export const unless =
-  (possible: (on: Setting) => boolean, why: string) =>
-  (on: Setting): string | null =>
+  (possible: (on: Setting) => boolean, why: Impossible) =>
+  (on: Setting): Impossible | null =>
     possible(on) ? null : why;
 
-export const socketOnly = unless(({ sheet }) => sheet.outlet === 'socket', 'this unit has no socket-outlet');
-export const tetheredOnly = unless(({ sheet }) => sheet.outlet === 'tethered', 'this unit has no tether');
-export const ownDeviceOnly = unless(
-  ({ sheet }) => sheet.residual.type !== null,
-  'this unit has no residual current device of its own',
-);
-export const directOnly = unless(
-  ({ sheet }) => sheet.residual.direct !== null,
-  'this unit has no d.c. detector',
-);
-export const upstreamOnly = unless(
-  ({ site }) => site.circuit.residualDevice !== null,
-  'this circuit has no residual device at its origin',
-);
+export const socketOnly = unless(({ sheet }) => sheet.outlet === 'socket', 'no-socket');
+export const tetheredOnly = unless(({ sheet }) => sheet.outlet === 'tethered', 'no-tether');
+export const ownDeviceOnly = unless(({ sheet }) => sheet.residual.type !== null, 'no-residual-device');
+export const directOnly = unless(({ sheet }) => sheet.residual.direct !== null, 'no-direct-detector');
+export const upstreamOnly = unless(({ site }) => site.circuit.residualDevice !== null, 'no-device-at-origin');
 export const openPenOnly = unless(
   ({ site, sheet }) => site.earthing === 'TN-C-S' && sheet.openPen !== 'none',
-  'this unit has no open-PEN measure, or the site no PEN',
+  'no-open-pen-measure',
 );
-export const sensorOnly = unless(
-  ({ sheet }) => sheet.serviceLimit !== null,
-  'this unit has no sensor on the service',
-);
-export const ttOnly = unless(({ site }) => site.earthing === 'TT', 'this site has no electrode of its own');
-export const penOnly = unless(({ site }) => site.earthing === 'TN-C-S', 'this site is not supplied by a PEN');
+export const sensorOnly = unless(({ sheet }) => sheet.serviceLimit !== null, 'no-service-sensor');
+export const ttOnly = unless(({ site }) => site.earthing === 'TT', 'no-electrode');
+export const penOnly = unless(({ site }) => site.earthing === 'TN-C-S', 'no-pen');

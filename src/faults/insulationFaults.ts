@@ -67,7 +67,7 @@ export const insulationFaults: readonly Fault[] = [
     id: 'arrester-aged',
     component: 'arrester',
     parameters: [{ name: 'volts', unit: 'V', min: 60, max: 200, default: 150 }],
-    impossible: unless(({ sheet }) => sheet.surgeArrester, 'this unit has no arrester'),
+    impossible: unless(({ sheet }) => sheet.surgeArrester, 'no-arrester'),
     change: (parts, { volts = 0 }) => ({
       ...parts,
       oneWays: parts.oneWays.map((part) =>

@@ -33,7 +33,7 @@ export const mechanicalFaults: readonly Fault[] = [
   sight({
     id: 'gland-loose',
     component: 'enclosure',
-    seen: { where: 'enclosure', what: 'the gland turns by hand, and there is a water mark below it' },
+    seen: { where: 'enclosure', what: { id: 'gland-turns' } },
     source: 'BS 7671:2018+A2:2022 722.512.2',
     next: PUT_RIGHT,
     tell: TELL_INSTALLER,
@@ -41,7 +41,7 @@ export const mechanicalFaults: readonly Fault[] = [
   sight({
     id: 'enclosure-ip-low',
     component: 'enclosure',
-    seen: { where: 'enclosure', what: 'the plate says IP41, and it hangs in the rain' },
+    seen: { where: 'enclosure', what: { id: 'plate-says-ip41' } },
     source: 'BS 7671:2018+A2:2022 722.512.2: IP44 at least outdoors',
     next: LOCK_OFF,
     tell: TELL_INSTALLER,
@@ -49,7 +49,7 @@ export const mechanicalFaults: readonly Fault[] = [
   sight({
     id: 'connector-cracked',
     component: 'outlet',
-    seen: { where: 'outlet', what: 'the connector’s shell is cracked through, and a contact is burnt' },
+    seen: { where: 'outlet', what: { id: 'shell-cracked' } },
     next: LOCK_OFF,
     tell: TELL_MAKER,
     impossible: tetheredOnly,
@@ -57,7 +57,7 @@ export const mechanicalFaults: readonly Fault[] = [
   sight({
     id: 'lid-spring-broken',
     component: 'enclosure',
-    seen: { where: 'outlet', what: 'the lid hangs open by itself' },
+    seen: { where: 'outlet', what: { id: 'lid-hangs-open' } },
     next: LOCK_OFF,
     tell: TELL_MAKER,
     impossible: socketOnly,
@@ -65,7 +65,7 @@ export const mechanicalFaults: readonly Fault[] = [
   sight({
     id: 'tether-strained',
     component: 'outlet',
-    seen: { where: 'cable', what: 'the tether has no clamp and can be pulled out some way' },
+    seen: { where: 'cable', what: { id: 'tether-unclamped' } },
     next: LOCK_OFF,
     tell: TELL_MAKER,
     impossible: tetheredOnly,
@@ -75,7 +75,7 @@ export const mechanicalFaults: readonly Fault[] = [
     component: 'enclosure',
     seen: {
       where: 'position',
-      what: 'it stands at bumper height in line with the bay, with no post before it',
+      what: { id: 'nothing-before-it' },
     },
     source: 'BS 7671:2018+A2:2022 722.512.2.203',
     next: PUT_RIGHT,
@@ -84,7 +84,7 @@ export const mechanicalFaults: readonly Fault[] = [
   sight({
     id: 'terminal-loose',
     component: 'circuit',
-    seen: { where: 'terminals', what: 'the line screw turns half round by hand, and the sleeve is browned' },
+    seen: { where: 'terminals', what: { id: 'screw-turns' } },
     next: PUT_RIGHT,
     tell: TELL_INSTALLER,
   }),
@@ -93,7 +93,7 @@ export const mechanicalFaults: readonly Fault[] = [
     component: 'enclosure',
     seen: {
       where: 'labels',
-      what: 'the circuit is not in the schedule, and the six-monthly test notice is missing',
+      what: { id: 'not-in-schedule' },
     },
     source: 'BS 7671:2018+A2:2022 514',
     next: PUT_RIGHT,

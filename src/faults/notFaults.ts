@@ -65,7 +65,7 @@ export const notFaults: readonly NotFault[] = [
     parameters: [{ name: 'amps', unit: 'A', min: 13, max: 20, default: 20 }],
     source: 'IEC 61851-1:2017 6.3.1.6, Table B.2',
     impossible: (on, { amps = 20 }) =>
-      socketOnly(on) ?? (amps === 13 || amps === 20 ? null : 'amps is 13 or 20'),
+      socketOnly(on) ?? (amps === 13 || amps === 20 ? null : 'customer-cable-amps'),
     alter: (told, { amps = 20 }) =>
       withSheet(told, {
         cable: { ...told.sheet.cable, area: 2.5, coding: amps as CableCoding },
@@ -115,7 +115,7 @@ export const notFaults: readonly NotFault[] = [
     family: 'residual-direct',
     parameters: [],
     source: 'BS 7671:2018+A2:2022 722.531.3.101; IEC 62955:2018',
-    impossible: unless(({ sheet }) => sheet.residual.type !== null, 'the unit has no a.c. device as it is'),
+    impossible: unless(({ sheet }) => sheet.residual.type !== null, 'no-ac-device'),
     alter: ({ site, sheet }) => ({
       site: {
         ...site,
@@ -134,7 +134,7 @@ export const notFaults: readonly NotFault[] = [
     family: 'supply-wiring',
     parameters: [],
     source: 'common practice, no source',
-    impossible: unless(({ site }) => site.phases === 3, 'this site has one line'),
+    impossible: unless(({ site }) => site.phases === 3, 'one-line'),
     alter: (told) => withSheet(told, { lostLine: 'goes-on' }),
   },
   {

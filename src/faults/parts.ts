@@ -70,7 +70,7 @@ export const withDesign = (parts: Parts, change: Partial<Omit<UnitDesign, 'sheet
 export const withTiming = (parts: Parts, change: Partial<UnitDesign['timing']>): Parts =>
   withDesign(parts, { timing: { ...parts.design.timing, ...change } });
 
-export const withVisible = (parts: Parts, where: Found['where'], what: string): Parts => ({
+export const withVisible = (parts: Parts, where: Found['where'], what: Found['what']): Parts => ({
   ...parts,
   visible: [...parts.visible, { where, what }],
 });

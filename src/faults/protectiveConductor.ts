@@ -132,10 +132,7 @@ export const protectiveConductorFaults: readonly Fault[] = [
     source: PRACTICE,
     next: LOCK_OFF,
     tell: TELL_INSTALLER,
-    impossible: unless(
-      ({ site }) => site.earthing !== 'TT',
-      'a TT site has no earthing conductor from the distributor',
-    ),
+    impossible: unless(({ site }) => site.earthing !== 'TT', 'no-earthing-conductor'),
     change: (parts, { ohms = 0 }) => withMore(parts, 'earthing', ohms),
   },
   {
@@ -173,11 +170,7 @@ export const protectiveConductorFaults: readonly Fault[] = [
     tell: TELL_INSTALLER,
     impossible: ttOnly,
     change: (parts, { ohms = 0 }) =>
-      withVisible(
-        withMore(parts, 'electrode.conductor', ohms),
-        'terminals',
-        'green corrosion on the electrode’s clamp',
-      ),
+      withVisible(withMore(parts, 'electrode.conductor', ohms), 'terminals', { id: 'clamp-corroded' }),
   },
   {
     id: 'earths-joined',

@@ -79,11 +79,7 @@ export const residualDirectFaults: readonly Fault[] = [
     source: 'BS 7671:2018+A2:2022 722.531.3.101, 531.3.3',
     impossible: ownDeviceOnly,
     change: (parts) =>
-      withVisible(
-        withDesign(parts, { residualType: 'AC' }),
-        'protective devices',
-        'the unit’s residual current device bears the mark of type AC',
-      ),
+      withVisible(withDesign(parts, { residualType: 'AC' }), 'protective devices', { id: 'unit-device-ac' }),
   },
   {
     ...frame,
@@ -109,7 +105,7 @@ export const residualDirectFaults: readonly Fault[] = [
       return withVisible(
         withSite(parts, { circuit: { ...circuit, residualDevice: { ...residualDevice, type: 'AC' } } }),
         'protective devices',
-        'the residual current device at the origin bears the mark of type AC',
+        { id: 'origin-device-ac' },
       );
     },
   },
@@ -172,8 +168,7 @@ export const residualDirectFaults: readonly Fault[] = [
     parameters: [{ name: 'seconds', unit: 's', min: 4, max: 10, default: 6 }],
     source: 'IEC 61851-1:2017 clause 14, UK note',
     impossible: (on) =>
-      ownDeviceOnly(on) ??
-      (on.sheet.residual.by === 'breaker' ? 'this unit’s device opens a breaker, which stays open' : null),
+      ownDeviceOnly(on) ?? (on.sheet.residual.by === 'breaker' ? 'breaker-stays-open' : null),
     change: (parts, { seconds = 0 }) => withDesign(parts, { closesAfterTrip: seconds }),
   },
   {
@@ -182,10 +177,7 @@ export const residualDirectFaults: readonly Fault[] = [
     component: 'residual-device',
     parameters: [],
     source: 'IEC 61851-1:2017 clause 14, UK note; the unit’s sheet',
-    impossible: unless(
-      ({ sheet }) => keepsTrip(sheet),
-      'no trip of this unit’s contactor waits for its reset button',
-    ),
+    impossible: unless(({ sheet }) => keepsTrip(sheet), 'no-trip-kept'),
     change: (parts) => withDesign(parts, { latchMemory: 'lost' }),
   },
   {

@@ -55,14 +55,14 @@ export const supplyWiringFaults: readonly Fault[] = [
     ...inCircuit,
     id: 'line-neutral-crossed',
     parameters: [],
-    impossible: unless(({ site }) => site.phases === 1, 'on three phases it would destroy the unit at once'),
+    impossible: unless(({ site }) => site.phases === 1, 'three-phases'),
     change: (parts) => withCrossed(parts, 'circuit.L1', 'circuit.N'),
   },
   {
     ...inCircuit,
     id: 'lines-crossed',
     parameters: [],
-    impossible: unless(({ site }) => site.phases === 3, 'this site has one line'),
+    impossible: unless(({ site }) => site.phases === 3, 'one-line'),
     change: (parts) => withCrossed(parts, 'circuit.L2', 'circuit.L3'),
   },
   {
@@ -83,7 +83,7 @@ export const supplyWiringFaults: readonly Fault[] = [
     tell: TELL_MAKER,
     impossible: unless(
       ({ site, sheet }) => site.phases === 3 && sheet.lostLine === 'stops',
-      'this unit has one line, or goes on without another',
+      'no-line-watched',
     ),
     change: (parts) => withDesign(parts, { watchedLines: 'own' }),
   },
@@ -115,15 +115,14 @@ export const supplyWiringFaults: readonly Fault[] = [
     source: 'BS 7671:2018+A2:2022 411.4.4',
     next: PUT_RIGHT,
     tell: TELL_INSTALLER,
-    impossible: ({ site }) =>
-      tooSlow(site) === null ? 'here every slower type still opens in time, or a residual device does' : null,
+    impossible: ({ site }) => (tooSlow(site) === null ? 'slower-breaker-opens' : null),
     change: (parts) => {
       const { circuit } = parts.site;
       const type = tooSlow(parts.site) ?? circuit.breaker.type;
       return withVisible(
         withSite(parts, { circuit: { ...circuit, breaker: { ...circuit.breaker, type } } }),
         'protective devices',
-        `the breaker is marked ${type}${circuit.breaker.rating}, not ${circuit.breaker.type}${circuit.breaker.rating}`,
+        { id: 'breaker-marked', type, meant: circuit.breaker.type, rating: circuit.breaker.rating },
       );
     },
   },
@@ -132,7 +131,7 @@ export const supplyWiringFaults: readonly Fault[] = [
     id: 'supply-loop-high',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 0.5, max: 5, default: 1.2 }],
     source: 'BS 7671:2018+A2:2022 411.4.4',
-    impossible: unless(({ site }) => site.earthing !== 'TT', 'on TT the electrode decides'),
+    impossible: unless(({ site }) => site.earthing !== 'TT', 'electrode-decides'),
     change: (parts, { ohms = 0 }) =>
       withMore(parts, parts.site.earthing === 'TN-S' ? 'source.PE' : 'pen', ohms),
   },

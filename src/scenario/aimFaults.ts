@@ -23,7 +23,7 @@ const SEED = 1;
 
 /** Whether a fault, at its usual size, shows in the tests of this aim on this kind of site and in none handed over. */
 export function showsInAim(aim: AimId, site: SiteId, fault: string, seed: number = SEED): boolean {
-  const read = readScenario(jobWith({ aim, site, seed }, { title: aim, faults: [fault] }));
+  const read = readScenario(jobWith({ aim, site, seed }, { title: aim, brief: aim, by: aim }, [fault]));
   // Refused: it cannot be on this site, or a test handed over could not have been signed.
   if (!read.ok) return false;
   const { conclusion, actions } = verify(read.scenario);

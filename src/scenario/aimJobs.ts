@@ -10,33 +10,6 @@ import INSTALLATIONS from './aimSites.json' with { type: 'json' };
 import type { AimId, AimJob, SiteId } from './aims.ts';
 import { AIMS, aimJobId, aimNamed } from './aims.ts';
 
-/** Told of the unit in the brief; nothing of it depends on what is wrong. */
-const UNIT_WORDS: Readonly<Record<SiteId, string>> = {
-  'single-pme': 'A single-phase tethered unit on a PME supply (TN-C-S).',
-  'single-tns': 'A single-phase tethered unit on a TN-S supply.',
-  'single-tt': 'A single-phase tethered unit on a TT supply with its own electrode.',
-  'three-socket': 'A three-phase unit with a socket-outlet, on a TN-S supply.',
-};
-
-/** Invented, like every site of the project. */
-const PLACES: readonly string[] = [
-  'Sexton Row',
-  'Malthouse Lane',
-  'Ferry Steps',
-  'Cooper’s Hill',
-  'Lime Kiln Road',
-  'Weaver’s Court',
-  'Ropewalk',
-  'Dovecote Lane',
-  'Plough Field',
-  'Tithe Barn Close',
-  'Hurdle Green',
-  'Osier Bank',
-  'Smithy Fold',
-  'Toll House Road',
-  'Withy Cottages',
-  'Granary Yard',
-];
 const GREATEST_NUMBER = 60;
 
 /** A day's clock; what is tested does not hang on it. */
@@ -49,19 +22,28 @@ const CLOCK = '2026-05-12T10:00';
 export const faultsOf = ({ aim, site }: Pick<AimJob, 'aim' | 'site'>): readonly string[] =>
   (FAULTS as Readonly<Record<SiteId, Readonly<Record<AimId, readonly string[]>>>>)[site][aim];
 
-/** The scenario file's object. `question`: the aim in words, which the title begins with. */
-export function aimJob(job: AimJob, question: string): object {
+/** What is told of a job; nothing of it depends on what is wrong. Its words are in src/words/aimJobs.ts. */
+export interface AimJobWords {
+  readonly title: string;
+  readonly brief: string;
+  /** Who handed over what is done. */
+  readonly by: string;
+}
+
+/** Where the job is, by the draw: a share of the list of places, and a house number. */
+export function drawnAddress({ seed }: AimJob): { readonly place: number; readonly number: number } {
+  const draw = drawer(seed);
+  return { place: draw('aim-job-place'), number: 1 + Math.floor(GREATEST_NUMBER * draw('aim-job-number')) };
+}
+
+/** The scenario file's object. */
+export function aimJob(job: AimJob, words: AimJobWords): object {
   const { aim, site, seed } = job;
   const draw = drawer(seed);
   const faults = faultsOf(job);
-  const isSound = draw(`aim job: ${aim} ${site}: sound`) < 0.5;
-  const drawn = oneOf(faults, draw(`aim job: ${aim} ${site}: fault`));
-  const place = oneOf(PLACES, draw('aim job: place')) ?? '';
-  const number = 1 + Math.floor(GREATEST_NUMBER * draw('aim job: number'));
-  return jobWith(job, {
-    title: `${question} ${place}, number ${number}`,
-    faults: isSound || drawn === undefined ? [] : [drawn],
-  });
+  const isSound = draw(`aim-job-sound-${aim}-${site}`) < 0.5;
+  const drawn = oneOf(faults, draw(`aim-job-fault-${aim}-${site}`));
+  return jobWith(job, words, isSound || drawn === undefined ? [] : [drawn]);
 }
 
 const oneOf = <T>(list: readonly T[], share: number): T | undefined => list[Math.floor(share * list.length)];
@@ -69,7 +51,8 @@ const oneOf = <T>(list: readonly T[], share: number): T | undefined => list[Math
 /** The same with these faults, whatever the draw says: what the table is worked out with. */
 export function jobWith(
   { aim, site, seed }: AimJob,
-  { title, faults }: { readonly title: string; readonly faults: readonly string[] },
+  { title, brief, by }: AimJobWords,
+  faults: readonly string[],
 ): object {
   const { site: installation, unit, rules } = INSTALLATIONS[site];
   const before = testsBefore(aim);
@@ -77,14 +60,14 @@ export function jobWith(
     format: 1,
     id: aimJobId({ aim, site, seed }),
     title,
-    brief: `${UNIT_WORDS[site]} ${handedOverWords(before.length > 0, aim)}`,
+    brief,
     rules,
     clock: CLOCK,
     site: installation,
     unit,
     faults: faults.map((fault) => ({ fault })),
     allowed: aimNamed(aim)?.tests,
-    ...(before.length === 0 ? {} : { handover: { by: 'a colleague, this morning', done: before } }),
+    ...(before.length === 0 ? {} : { handover: { by, done: before } }),
     support: 'practice',
     seed,
   };
@@ -96,12 +79,3 @@ const testsBefore = (aim: AimId): readonly string[] =>
     0,
     AIMS.findIndex(({ id }) => id === aim),
   ).flatMap(({ tests }) => tests);
-
-/** What was done before and what comes after, so that it is plain what a verdict can rest on. */
-function handedOverWords(hasBefore: boolean, aim: AimId): string {
-  const isLast = AIMS.at(-1)?.id === aim;
-  const before = hasBefore ? 'The tests before this aim are done and signed' : 'Nothing is tested yet';
-  return isLast
-    ? `${before}; these are the last.`
-    : `${before}; those after it are not begun, and are another day’s work.`;
-}

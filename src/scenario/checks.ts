@@ -216,7 +216,7 @@ function faultProblems(faults: ScenarioFile['faults'], on: Setting | null): read
     });
     if (own.length > 0 || on === null) return own;
     const impossible = whyImpossible(entry, on, values as Record<string, number>);
-    return impossible === null ? [] : [{ path, message: impossible }];
+    return impossible === null ? [] : [{ path, message: { id: 'impossible', why: impossible } }];
   });
 }
 

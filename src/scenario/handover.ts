@@ -73,5 +73,8 @@ export function handoverFaults({ tests, steps }: HandedOver, papers: Papers): re
   });
   const acts = steps.flatMap(({ outcome }) => outcome.unsafe).filter(({ id }) => !OF_THE_ORDER.includes(id));
   const unsafe = [...new Set(acts.map(({ id }) => id))];
-  return [...failed, ...unsafe.map((id) => ({ path: 'handover.left', message: `an unsafe act: "${id}"` }))];
+  return [
+    ...failed,
+    ...unsafe.map((act) => ({ path: 'handover.left', message: { id: 'unsafe-handover', act } as const })),
+  ];
 }

@@ -1,9 +1,19 @@
 /** A problem of a file, and how many are listed: the first of them, and the count of the rest. */
+import type { UnsafeId } from '../bench/unsafe.ts';
+import type { Impossible } from '../faults/impossible.ts';
+
+/** What is wrong where the trainee meets it too: then by its id, of which src/words/problems.ts makes the sentence. */
+type ToldById =
+  | { readonly id: 'impossible'; readonly why: Impossible }
+  | { readonly id: 'unsafe-handover'; readonly act: UnsafeId }
+  /** Of a record: this version cannot read it, and keeps it as it is. */
+  | { readonly id: 'kept-unread' };
 
 export interface Problem {
   /** Path in the file, as `site.circuit.length`; empty for the file as a whole. */
   readonly path: string;
-  readonly message: string;
+  /** For whoever writes the file. */
+  readonly message: string | ToldById;
   /** How many problems this one line stands for, where it is the count of those that are not listed. */
   readonly further?: number;
 }

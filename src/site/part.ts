@@ -4,7 +4,7 @@
  * parts; a fault changes parts; the bench turns them into a topology. Which contacts are closed is not known here.
  */
 
-import type { Ohms, Siemens, Volts } from '../laws/quantities.ts';
+import type { Amps, Ohms, Siemens, Volts } from '../laws/quantities.ts';
 import type { Phasor } from '../network/potentials.ts';
 
 /** Insulation of an open contact or a broken conductor, Ω. A design choice: finite, so that nothing ever floats. */
@@ -49,11 +49,30 @@ export const INSPECTED = [
   'labels',
 ] as const;
 
-/** Something that an inspection shows. */
+/** Something that an inspection shows, by an id; its words stand in src/words/seen.ts. */
 export interface Found {
   readonly where: (typeof INSPECTED)[number];
-  readonly what: string;
+  readonly what: Sight;
 }
+export type Sight =
+  | {
+      readonly id:
+        | 'gland-turns'
+        | 'plate-says-ip41'
+        | 'shell-cracked'
+        | 'lid-hangs-open'
+        | 'tether-unclamped'
+        | 'nothing-before-it'
+        | 'screw-turns'
+        | 'not-in-schedule'
+        | 'clamp-corroded'
+        | 'unit-device-ac'
+        | 'origin-device-ac';
+    }
+  /** Marked with this type, where the papers have another. */
+  | { readonly id: 'breaker-marked'; readonly type: string; readonly meant: string; readonly rating: Amps };
+
+export const sameSight = (a: Sight, b: Sight): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** Every pair of the named conductors once, in the order given. */
 export const pairsOf = <T>(items: readonly T[]): readonly (readonly [T, T])[] =>

@@ -12,6 +12,7 @@ export interface About {
   /** Hash of its last entry. */
   readonly head: string | null;
   readonly entries: number;
+  /** Empty where the log has none. */
   readonly title: string;
   /** The scenario's id. Not in what an earlier version kept. */
   readonly scenario?: string;
@@ -54,7 +55,7 @@ export function factsOf(attempt: Written): FromLog {
     first: entries[0]?.hash ?? null,
     head: entries.at(-1)?.hash ?? null,
     entries: entries.length,
-    title: typeof title === 'string' ? title : 'An attempt without a title',
+    title: typeof title === 'string' ? title : '',
     ...(typeof id === 'string' ? { scenario: id } : {}),
     support: supported,
     rung: rungOf(supported, attempt),

@@ -93,7 +93,7 @@ export function* parsingRecord(text: string): Generator<null, Parsed<ReadRecord>
     if (again.ok) items.push(itemOf(AS_FOUND(name), asWritten(again.value.attempt)));
     else {
       stillNot.push({ id: name, text: own });
-      leftOut.push({ path: `unreadable[${i}]`, message: 'cannot be read here either; kept as it is' });
+      leftOut.push({ path: `unreadable[${i}]`, message: { id: 'kept-unread' } });
     }
   }
   return { ok: true, value: { record: { items, unreadable: stillNot, goal, further }, leftOut } };

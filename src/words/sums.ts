@@ -79,8 +79,9 @@ function diagnosisText(sum: DiagnosisSum): string {
     case 'none':
       return 'nothing concluded';
     case 'something is wrong':
+      return 'something is wrong';
     case 'nothing is wrong':
-      return sum.said;
+      return 'nothing is wrong';
     case 'nothing':
       return `nothing found to be wrong, with ${of(sum.done)} tests done`;
     case 'causes': {

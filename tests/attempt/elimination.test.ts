@@ -31,7 +31,7 @@ function neverGrows({ left }: Elimination): void {
 
 const faults = CATALOGUE.filter(({ kind }) => kind === 'fault');
 /** Two of every family, from both ends of its file. */
-const SAMPLE = Object.keys(FAMILIES).flatMap((family) => {
+const SAMPLE = FAMILIES.flatMap((family) => {
   const own = faults.filter((fault) => fault.family === family);
   return [0, own.length - 1].map((i) => (own[i] as (typeof own)[number]).id);
 });
@@ -168,8 +168,8 @@ describe('readings that cannot be told apart', () => {
     ['half a per cent of duty', ohms(1, { duty: 0.5 }), ohms(1, { duty: 0.505 }), false],
     [
       'refused for a volt more or less',
-      ohms(null, { qualifier: 'unable', reason: 'voltage on the leads: 235 V' }),
-      ohms(null, { qualifier: 'unable', reason: 'voltage on the leads: 236 V' }),
+      ohms(null, { qualifier: 'unable', reason: { id: 'voltage-on-leads', volts: 235 } }),
+      ohms(null, { qualifier: 'unable', reason: { id: 'voltage-on-leads', volts: 236 } }),
       true,
     ],
   ])('%s', (_, x, y, alike) => expect(alikeReadings(x, y)).toBe(alike));

@@ -9,6 +9,8 @@ import { FORMAT_1_LINES } from '../../src/attempt/format1Lines.ts';
 import { mark } from '../../src/attempt/mark.ts';
 import { summaryOf } from '../../src/attempt/summary.ts';
 import { isConverted } from '../../src/attempt/written.ts';
+import { doubtText } from '../../src/words/doubts.ts';
+import { problemText } from '../../src/words/problems.ts';
 
 const textOf = (name: string): string =>
   readFileSync(new URL(`../golden/${name}.json`, import.meta.url), 'utf8');
@@ -18,7 +20,7 @@ const fileOf = (name: string): any => JSON.parse(textOf(name));
 function read(file: unknown) {
   const result = parseAttempt(JSON.stringify(file));
   if (!result.ok)
-    throw new Error(result.problems.map(({ path, message }) => `${path}: ${message}`).join('\n'));
+    throw new Error(result.problems.map((one) => `${one.path}: ${problemText(one)}`).join('\n'));
   return result.value;
 }
 const problemsOf = (file: unknown) => {
@@ -55,7 +57,7 @@ describe('a hasty attempt of format 1', () => {
 
   test('keeps its record code, and its chain is that of the file', () => {
     expect(headOf(attempt)).toBe(file.entries.at(-1).hash.slice(0, 8));
-    expect(mark(scenario, attempt).differs).toEqual([
+    expect(mark(scenario, attempt).differs.map(doubtText)).toEqual([
       expect.stringMatching(/^engine: the file was made by 1/),
     ]);
   });
@@ -65,7 +67,7 @@ describe('a hasty attempt of format 1', () => {
     const at = forged.entries.findIndex(({ kind }: { kind: string }) => kind === 'judgement');
     forged.entries[at].lines[0].judged = 'not as it should';
     const changed = read(forged);
-    expect(mark(changed.scenario, changed.attempt).differs).toContain(
+    expect(mark(changed.scenario, changed.attempt).differs.map(doubtText)).toContain(
       `entries[${at}].hash: does not follow from the entries before it`,
     );
   });

@@ -1,5 +1,6 @@
 /** What attempts add up to: against sums counted from the debriefs themselves, and tables of small made-up ones. */
 import { describe, expect, test } from 'vitest';
+import type { TopicId } from '../../src/attempt/debrief.ts';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { aimSums, calibrationOver, weakTopics } from '../../src/attempt/recordSums.ts';
 import type { Summary } from '../../src/attempt/summary.ts';
@@ -40,6 +41,10 @@ describe('one attempt', () => {
     expect(holdsFor(summary, attempt.entries[0]?.hash ?? '')).toBe(false);
     expect(holdsFor({ ...summary, engine: '0.9.0' }, head)).toBe(false);
     expect(holdsFor(null, head)).toBe(false);
+    // An earlier version kept a topic in words: two of one would stand side by side.
+    const [first] = summary.topics;
+    const inWords = { ...first, topic: 'protective conductor' } as unknown as Summary['topics'][number];
+    expect(holdsFor({ ...summary, topics: [inWords] }, head)).toBe(false);
   });
 
   test('marks that a file claims are not believed', () => {
@@ -56,7 +61,7 @@ describe('one attempt', () => {
   });
 });
 
-const topic = (name: string, predictedWrong: number, judgedWrong: number) => ({
+const topic = (name: TopicId, predictedWrong: number, judgedWrong: number) => ({
   topic: name,
   predicted: 10,
   predictedWrong,
@@ -83,7 +88,7 @@ const made = (part: Partial<Summary>): Summary => ({
 test('weak topics: the most wrong first, of equally many by name; those without a wrong line are none', () => {
   const topics = weakTopics([
     made({ topics: [topic('pilot', 1, 0), topic('switching', 2, 1), topic('insulation', 0, 0)] }),
-    made({ topics: [topic('pilot', 0, 2), topic('supply', 0, 0)] }),
+    made({ topics: [topic('pilot', 0, 2), topic('supply-wiring', 0, 0)] }),
   ]);
   expect(topics).toEqual([
     { topic: 'pilot', predicted: 20, predictedWrong: 1, judged: 16, judgedWrong: 2, attempts: 2 },
@@ -92,11 +97,11 @@ test('weak topics: the most wrong first, of equally many by name; those without 
 });
 
 test.each([
-  [0, 0, 'not used'],
-  [9, 9, 'few lines yet'],
-  [10, 10, 'right as often as said'],
-  [18, 20, 'right as often as said'],
-  [17, 20, 'right less often than said'],
+  [0, 0, 'not-used'],
+  [9, 9, 'few-lines'],
+  [10, 10, 'as-often'],
+  [18, 20, 'as-often'],
+  [17, 20, 'less-often'],
 ] as const)('would sign: right %i of %i is: %s', (right, of, compared) => {
   const [, , signed] = calibrationOver([made({ calibration: [{ sure: 'would-sign', right, of }] })]);
   expect(signed).toMatchObject({ right, of, compared, share: of === 0 ? null : right / of });
@@ -110,7 +115,7 @@ test('each sureness is summed over all attempts', () => {
   expect(calibrationOver(summaries)[0]).toMatchObject({
     right: 17,
     of: 20,
-    compared: 'right more often than said',
+    compared: 'more-often',
   });
 });
 

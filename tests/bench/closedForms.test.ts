@@ -15,7 +15,7 @@ import { benchWith, CHARGE, doing, MAKE_DEAD, PLUG_IN, read, SITE } from './buil
 /** The true value of a measurement, or why there is none. */
 function truth(world: World, input: OperationInput): number | string {
   const found = measure(world, operation(input) as Measurement);
-  return 'refused' in found ? found.refused : found.value;
+  return 'refused' in found ? found.refused.id : found.value;
 }
 
 const volts = (world: World, a: string, b: string, tool: 'two-pole' | 'meter'): number => {

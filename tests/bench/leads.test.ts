@@ -71,7 +71,7 @@ describe('reach', () => {
       const [outcome] = doing(world, { op: 'measure', quantity, between: ['supply.L1', 'supply.PE'] });
       expect(outcome?.readings[0]).toMatchObject({
         qualifier: 'unable',
-        reason: 'cover closed',
+        reason: { id: 'cover-closed' },
         value: null,
       });
       expect(outcome?.unsafe).toEqual([]);
@@ -101,17 +101,13 @@ describe('reach', () => {
 
 describe('an instrument refuses', () => {
   test.each([
-    [
-      'loop',
-      { op: 'measure', quantity: 'loop', between: ['outlet.L1', 'outlet.PE'] },
-      'no voltage between the leads',
-    ],
+    ['loop', { op: 'measure', quantity: 'loop', between: ['outlet.L1', 'outlet.PE'] }, { id: 'no-voltage' }],
     [
       'residual',
       { op: 'measure', quantity: 'residual', waveform: 'sinusoidal', mode: 'ramp' },
-      'outlet not live',
+      { id: 'not-live', place: 'outlet' },
     ],
-    ['opening time', { op: 'measure', quantity: 'opening-time' }, 'outlet not live'],
+    ['opening time', { op: 'measure', quantity: 'opening-time' }, { id: 'not-live', place: 'outlet' }],
   ] as const)('%s on a dead outlet', (_, input, reason) => {
     expect(read(benchWith(), { ...input } as Parameters<typeof read>[1])).toMatchObject({
       qualifier: 'unable',
@@ -126,7 +122,7 @@ describe('an instrument refuses', () => {
       doing(world, ...CHARGE);
       expect(read(world, { op: 'measure', quantity: 'residual', waveform, mode: 'ramp' })).toMatchObject({
         qualifier: 'unable',
-        reason: 'no return for the test current',
+        reason: { id: 'no-return' },
       });
       expect(world.indicator).toBe('charging');
     },
@@ -137,7 +133,7 @@ describe('an instrument refuses', () => {
     doing(world, ...CHARGE);
     expect(read(world, { op: 'measure', quantity: 'opening-time', of: 'unplug' })).toMatchObject({
       qualifier: 'unable',
-      reason: 'the plug is held',
+      reason: { id: 'plug-held' },
     });
     expect(world.indicator).toBe('charging');
   });

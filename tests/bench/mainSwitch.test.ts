@@ -95,7 +95,7 @@ test('each of the two is switched on by itself, and a tripped breaker by its own
 
 test('with the supply off, ten seconds off and on is refused, by whichever of the two it is off', () => {
   const [, refused] = doing(benchWith(), MAIN_OFF, { op: 'reset', what: 'supply' });
-  expect(refused?.refused).toBe('the supply is off');
+  expect(refused?.refused).toEqual({ id: 'supply-off' });
 });
 
 test('the device at the origin feels no residual current from a switch-off, and does not trip', () => {

@@ -64,11 +64,14 @@ test('without an amount it is the rating of the device there, not of the unit', 
 test('refused where there is no voltage, and where there is no way back', () => {
   const off = benchWith(withDevice(0.1, 'S'));
   doing(off, { op: 'isolate' });
-  expect(read(off, atOrigin(100))).toMatchObject({ qualifier: 'unable', reason: 'origin not live' });
+  expect(read(off, atOrigin(100))).toMatchObject({
+    qualifier: 'unable',
+    reason: { id: 'not-live', place: 'origin' },
+  });
   const lost = benchWith(withDevice(0.1, 'S'));
   doing(lost, { op: 'disconnect', what: 'earthing-conductor' });
   expect(read(lost, atOrigin(100))).toMatchObject({
     qualifier: 'unable',
-    reason: 'no return for the test current',
+    reason: { id: 'no-return' },
   });
 });

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { type OperationInput, operation } from '../../src/bench/operation.ts';
 import { perform } from '../../src/bench/perform.ts';
+import type { Refusal } from '../../src/bench/refusal.ts';
 import type { CableCoding } from '../../src/laws/proximity.ts';
 import { seconds } from '../../src/laws/quantities.ts';
 import { benchOf } from '../../src/scenario/scenario.ts';
@@ -48,7 +49,7 @@ describe('the plug', () => {
     doing(world, ...CHARGE);
     const [outcome] = doing(world, { op: 'pull-plug' });
     expect(outcome).toMatchObject({
-      refused: 'the plug is held',
+      refused: { id: 'plug-held' },
       seen: { plug: 'held', indicator: 'charging' },
     });
     expect(read(world, { op: 'measure', quantity: 'voltage', between: L_N }).value).toBeGreaterThan(225);
@@ -165,24 +166,24 @@ describe('resets', () => {
   });
 
   test('supply, while isolated: refused', () => {
-    expect(doing(benchWith(), { op: 'isolate' }, { op: 'reset', what: 'supply' })[1]?.refused).toBe(
-      'the supply is off',
-    );
+    expect(doing(benchWith(), { op: 'isolate' }, { op: 'reset', what: 'supply' })[1]?.refused).toEqual({
+      id: 'supply-off',
+    });
   });
 });
 
 describe('what the bench does not allow', () => {
   test.each([
-    [{ op: 'disconnect', what: 'unit' }, 'cover closed'],
-    [{ op: 'disconnect', what: 'arrester' }, 'cover closed'],
-    [{ op: 'disconnect', what: 'electrode' }, 'this site has no electrode of its own'],
-    [{ op: 'link', between: ['origin.N', 'origin.PE'] }, 'a link goes from a line to PE or N at the origin'],
-    [{ op: 'link', between: ['origin.L2', 'origin.PE'] }, 'a link goes from a line to PE or N at the origin'],
-    [{ op: 'link', between: ['supply.L1', 'supply.N'] }, 'a link goes from a line to PE or N at the origin'],
+    [{ op: 'disconnect', what: 'unit' }, 'cover-closed'],
+    [{ op: 'disconnect', what: 'arrester' }, 'cover-closed'],
+    [{ op: 'disconnect', what: 'electrode' }, 'no-electrode'],
+    [{ op: 'link', between: ['origin.N', 'origin.PE'] }, 'no-such-link'],
+    [{ op: 'link', between: ['origin.L2', 'origin.PE'] }, 'no-such-link'],
+    [{ op: 'link', between: ['supply.L1', 'supply.N'] }, 'no-such-link'],
   ] as const)('%o', (input, why) => {
     const between = 'between' in input ? { between: [...input.between] as [string, string] } : {};
     const [outcome] = doing(benchWith(), { ...input, ...between } as OperationInput);
-    expect(outcome?.refused).toContain(why);
+    expect(outcome?.refused).toEqual({ id: why });
   });
 
   test('isolating by the line poles alone leaves the neutral, except where the device opens it too', () => {
@@ -198,16 +199,16 @@ describe('what the bench does not allow', () => {
 });
 
 describe('what may be done with the cover on, and what not', () => {
-  const refusedBy = (input: OperationInput, wanted = {}): string | null | undefined =>
+  const refusedBy = (input: OperationInput, wanted = {}): Refusal | null | undefined =>
     doing(benchWith(wanted), input)[0]?.refused;
   const TT = { site: { earthing: 'TT', electrodeResistance: 80 } } as const;
 
   test('an earth is taken off outside it', () => {
     expect(refusedBy({ op: 'disconnect', what: 'earthing-conductor' })).toBeNull();
     expect(refusedBy({ op: 'disconnect', what: 'electrode' }, TT)).toBeNull();
-    expect(refusedBy({ op: 'disconnect', what: 'earthing-conductor' }, TT)).toBe(
-      'this site has no distributor’s earth',
-    );
+    expect(refusedBy({ op: 'disconnect', what: 'earthing-conductor' }, TT)).toEqual({
+      id: 'no-earthing-conductor',
+    });
   });
 
   test('the unit and its arrester behind it, where there is one', () => {
@@ -215,7 +216,7 @@ describe('what may be done with the cover on, and what not', () => {
       doing(benchWith({ sheet: { surgeArrester } }), ...MAKE_DEAD, { op: 'disconnect', what }).at(-1)
         ?.refused;
     expect([open('unit', false), open('arrester', true)]).toEqual([null, null]);
-    expect(open('arrester', false)).toBe('this unit has no arrester');
+    expect(open('arrester', false)).toEqual({ id: 'no-arrester' });
   });
 
   test('the supply terminals are out of reach, the outlet is not', () => {
@@ -229,7 +230,7 @@ describe('what may be done with the cover on, and what not', () => {
     ];
     for (const [input, outOfReach] of asked) {
       const reading = read(benchWith({ site: THREE_PHASE }), input);
-      expect(reading.reason === 'cover closed', JSON.stringify(input)).toBe(outOfReach);
+      expect(reading.reason?.id === 'cover-closed', JSON.stringify(input)).toBe(outOfReach);
       expect(reading.qualifier === 'unable').toBe(outOfReach);
     }
   });
@@ -283,7 +284,7 @@ describe('the tester’s fuse', () => {
     const asked: OperationInput = { op: 'measure', quantity: 'continuity', between: ['met', 'outlet.PE'] };
     expect(read(world, asked)).toMatchObject({
       qualifier: 'unable',
-      reason: 'the tester’s fuse is open',
+      reason: { id: 'fuse-open' },
       between: ['met', 'outlet.PE'],
     });
     // A voltage is read by another instrument.
@@ -364,7 +365,7 @@ describe('the lock of a socket-outlet', () => {
       { op: 'wait', seconds: 10 },
       { op: 'pull-plug' },
     );
-    expect(outcomes.at(-1)).toMatchObject({ refused: 'the plug is held', seen: { plug: 'held' } });
+    expect(outcomes.at(-1)).toMatchObject({ refused: { id: 'plug-held' }, seen: { plug: 'held' } });
   });
 
   test('looked at: out, free, held', () => {

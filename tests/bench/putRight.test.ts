@@ -7,6 +7,7 @@ import type { Operation, OperationInput } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
 import type { Outcome } from '../../src/bench/perform.ts';
 import { perform } from '../../src/bench/perform.ts';
+import type { Refusal } from '../../src/bench/refusal.ts';
 import type { World } from '../../src/bench/world.ts';
 import { CATALOGUE, cannotBePutRight } from '../../src/faults/catalogue.ts';
 import { COMPONENTS } from '../../src/faults/components.ts';
@@ -209,18 +210,18 @@ describe('as the same hand on a conductor', () => {
     readonly case: string;
     readonly first: readonly OperationInput[];
     readonly what: string;
-    readonly refused: string | null;
+    readonly refused: Refusal | null;
     readonly unsafe: readonly string[];
     readonly wanted?: Wanted;
   }
   const UNPROVED = 'conductor-not-proved-dead';
   const rows: readonly Row[] = [
-    { case: 'live', first: [], what: 'pe-joint', refused: 'cover closed', unsafe: [UNPROVED] },
+    { case: 'live', first: [], what: 'pe-joint', refused: { id: 'cover-closed' }, unsafe: [UNPROVED] },
     {
       case: 'live, cover off',
       first: [{ op: 'open-cover' }],
       what: 'pe-joint',
-      refused: 'the circuit is not isolated',
+      refused: { id: 'not-isolated' },
       unsafe: [UNPROVED],
     },
     {
@@ -249,21 +250,21 @@ describe('as the same hand on a conductor', () => {
       case: 'a label, with the supply on',
       first: [],
       what: 'labels-missing',
-      refused: 'the circuit is not isolated',
+      refused: { id: 'not-isolated' },
       unsafe: [UNPROVED],
     },
     {
       case: 'the distributor’s',
       first: MAKE_DEAD,
       what: 'supply-loop-high',
-      refused: 'it belongs to the distributor',
+      refused: { id: 'never-put-right', why: 'distributors' },
       unsafe: [],
     },
     {
       case: 'what this unit does not have',
       first: MAKE_DEAD,
       what: 'lock-not-home',
-      refused: 'this unit has no socket-outlet',
+      refused: { id: 'never-put-right', why: 'no-socket' },
       unsafe: [],
     },
   ];
@@ -273,7 +274,7 @@ describe('as the same hand on a conductor', () => {
       const world = benchWith({ faults });
       doing(world, ...first);
       const outcome = perform(world, putRight(what));
-      expect(outcome.refused).toBe(refused);
+      expect(outcome.refused).toEqual(refused);
       expect(outcome.unsafe.map(({ id }) => id)).toEqual(unsafe);
       if (refused !== null) expect(world.faults).toEqual(faults);
     }
@@ -285,7 +286,9 @@ describe('as the same hand on a conductor', () => {
       const why = cannotBePutRight(entry, setting);
       const world = benchOf(scenarioOn('home', [{ fault: 'breaker-too-slow', values: {} }]));
       doing(world, ...MAKE_DEAD);
-      expect(perform(world, putRight(entry.id)).refused, entry.id).toBe(why);
+      expect(perform(world, putRight(entry.id)).refused, entry.id).toEqual(
+        why === null ? null : { id: 'never-put-right', why },
+      );
     }
   });
 });

@@ -169,14 +169,9 @@ describe('what the contract fixes of the other quantities', () => {
   });
 
   test('a refused test says why and shows no figure', () => {
-    const refused = shown(
-      { quantity: 'loop', refused: 'no voltage between the leads', details: {} },
-      '1',
-      0,
-      draw,
-    );
+    const refused = shown({ quantity: 'loop', refused: { id: 'no-voltage' }, details: {} }, '1', 0, draw);
     expect(refused).toMatchObject({ value: null, uncertainty: null, qualifier: 'unable' });
-    expect(refused.reason).toBe('no voltage between the leads');
+    expect(refused.reason).toEqual({ id: 'no-voltage' });
   });
 });
 
@@ -269,7 +264,7 @@ describe('worked readings', () => {
     expect(ohms.map(unitOf)).toEqual(['Ω', 'Ω', 'Ω', 'Ω', 'Ω']);
     expect([unitOf('voltage'), unitOf('opening-time'), unitOf('phase-sequence')]).toEqual(['V', 's', '']);
     const refused = (quantity: Quantity) =>
-      shown({ quantity, refused: 'no', details: {} }, '1', 0, draw).unit;
+      shown({ quantity, refused: { id: 'no-return' }, details: {} }, '1', 0, draw).unit;
     expect([refused('pilot'), refused('residual')]).toEqual(['V', 'A']);
   });
 

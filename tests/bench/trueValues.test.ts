@@ -57,7 +57,7 @@ describe('a loop test', () => {
     expect(read(benchWith(), loop('PE', 'low'))).toMatchObject({
       quantity: 'loop',
       qualifier: 'unable',
-      reason: 'no voltage between the leads',
+      reason: { id: 'no-voltage' },
       between: ['outlet.L1', 'outlet.PE'],
     });
   });
@@ -96,10 +96,10 @@ describe('the order of the lines', () => {
   test('cannot be told on one phase, nor without supply', () => {
     const asked: OperationInput = { op: 'measure', quantity: 'phase-sequence', at: 'origin' };
     const refused = { quantity: 'phase-sequence', qualifier: 'unable' };
-    expect(read(benchWith(), asked)).toMatchObject({ ...refused, reason: 'this site has one line' });
+    expect(read(benchWith(), asked)).toMatchObject({ ...refused, reason: { id: 'one-line' } });
     const isolated = benchWith({ site: THREE_PHASE });
     doing(isolated, { op: 'isolate' });
-    expect(read(isolated, asked)).toMatchObject({ ...refused, reason: 'a line is missing' });
+    expect(read(isolated, asked)).toMatchObject({ ...refused, reason: { id: 'a-line-dead' } });
   });
 });
 
@@ -200,7 +200,7 @@ describe('nothing is put right on a circuit that is merely without supply', () =
       { op: 'put-right', what: 'pe-not-landed' },
     );
     expect(world.powered).toBe(false);
-    expect(refused?.refused).toBe('the circuit is not isolated');
+    expect(refused?.refused).toEqual({ id: 'not-isolated' });
     expect(doing(world, ...MAKE_DEAD, { op: 'put-right', what: 'pe-not-landed' }).at(-1)?.refused).toBeNull();
   });
 });

@@ -52,9 +52,10 @@ describe.each(chosen)('$fault', (choice) => {
     for (const faults of [[choice], []]) {
       const world = benchWith({ faults });
       const outcomes = doing(world, ...MAKE_DEAD, { op: 'put-right', what: choice.fault });
-      expect(outcomes.at(-1)?.refused).toBe(
-        'the design has to be altered first: that is the designer’s to do',
-      );
+      expect(outcomes.at(-1)?.refused).toEqual({
+        id: 'never-put-right',
+        why: 'designers-to-alter',
+      });
       expect(world.faults).toEqual(faults);
     }
   });

@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { parseScenario } from '../../src/scenario/scenario.ts';
+import { problemText } from '../../src/words/problems.ts';
 
 const folder = new URL('../../scenarios/', import.meta.url);
 
@@ -27,6 +28,6 @@ export function scenarioNamed(id: string): ScenarioFile {
 function readScenarioFile(id: string): ScenarioFile {
   const text = readFileSync(new URL(`${id}.json`, folder), 'utf8');
   const read = parseScenario(text);
-  if (!read.ok) throw new Error(read.problems.map(({ path, message }) => `${path}: ${message}`).join('\n'));
+  if (!read.ok) throw new Error(read.problems.map((one) => `${one.path}: ${problemText(one)}`).join('\n'));
   return { scenario: read.scenario, file: read.file, text };
 }

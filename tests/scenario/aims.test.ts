@@ -13,13 +13,12 @@ import type { Scenario } from '../../src/scenario/scenario.ts';
 import { readScenario } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { ACTIONS } from '../../src/verification/actions.ts';
-import { AIM_WORDS } from '../../src/words/aims.ts';
+import { aimJobWords } from '../../src/words/aimJobs.ts';
 
 const JOBS: readonly (readonly [AimId, SiteId])[] = SITES.flatMap((site) =>
   AIMS.map(({ id }) => [id, site] as const),
 );
 const SEEDS = Array.from({ length: 100 }, (_, i) => i + 1);
-const question = (aim: AimId) => AIM_WORDS[aim].question;
 
 /** What a job's file holds. */
 interface File {
@@ -28,7 +27,9 @@ interface File {
   readonly id: string;
   readonly faults: readonly { readonly fault: string }[];
 }
-const fileOf = (aim: AimId, site: SiteId, seed: number) => aimJob({ aim, site, seed }, question(aim)) as File;
+const fileOf = (aim: AimId, site: SiteId, seed: number) =>
+  aimJob({ aim, site, seed }, aimJobWords({ aim, site, seed })) as File;
+const UNTOLD = { title: 'a job', brief: 'a brief', by: 'somebody' };
 
 function scenarioOf(file: object): Scenario {
   const read = readScenario(file);
@@ -80,7 +81,7 @@ test.each(JOBS)('%s on %s tells the same beforehand, sound or faulty', (aim, sit
   for (const seed of SEEDS.slice(0, 20)) {
     const drawn = fileOf(aim, site, seed);
     for (const faults of [[], ['pe-joint'], ['labels-missing']])
-      expect(told(drawn)).toBe(told(jobWith({ aim, site, seed }, { title: drawn.title, faults })));
+      expect(told(drawn)).toBe(told(jobWith({ aim, site, seed }, aimJobWords({ aim, site, seed }), faults)));
     // Nor do the words that it begins with name any of what is wrong.
     const words = `${drawn.title} ${drawn.brief} ${drawn.id}`.toLowerCase();
     for (const fault of faultsOf({ aim, site })) expect(words).not.toContain(fault);
@@ -89,7 +90,7 @@ test.each(JOBS)('%s on %s tells the same beforehand, sound or faulty', (aim, sit
 
 describe.each(JOBS)('%s on %s', (aim, site) => {
   test('sound: the tests before could be signed, nothing unsafe is found, and the verdict follows', () => {
-    const scenario = scenarioOf(jobWith({ aim, site, seed: 3 }, { title: aim, faults: [] }));
+    const scenario = scenarioOf(jobWith({ aim, site, seed: 3 }, UNTOLD, []));
     const { conclusion, actions } = verify(scenario);
     expect(actions.length).toBeGreaterThan(0);
     expect(actions.flatMap(({ unsafe }) => unsafe)).toEqual([]);
@@ -99,7 +100,7 @@ describe.each(JOBS)('%s on %s', (aim, site) => {
 
   test('faulty: what a faultless trainee does and says earns everything', () => {
     const fault = faultsOf({ aim, site }).at(-1);
-    const file = jobWith({ aim, site, seed: 3 }, { title: aim, faults: fault === undefined ? [] : [fault] });
+    const file = jobWith({ aim, site, seed: 3 }, UNTOLD, fault === undefined ? [] : [fault]);
     const scenario = scenarioOf(file);
     const { marks, verdict } = debriefOf(scenario, workedAttempt(scenario, file));
     expect(verdict.right).toBe(true);

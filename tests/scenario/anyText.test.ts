@@ -1,14 +1,16 @@
 /** No text, no JSON and no value put into a good file makes the readers throw: each gets an answer in words. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import type { Problem } from '../../src/scenario/problem.ts';
 import { parseScenario } from '../../src/scenario/scenario.ts';
 import { parseScript } from '../../src/scenario/script.ts';
+import { problemText } from '../../src/words/problems.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
 const SEED = 90_210;
 
-const answered = (read: { ok: boolean; problems?: readonly { message: string }[] }): boolean =>
-  read.ok || (read.problems ?? []).some(({ message }) => message.length > 0);
+const answered = (read: { ok: boolean; problems?: readonly Problem[] }): boolean =>
+  read.ok || (read.problems ?? []).some((problem) => problemText(problem).length > 0);
 
 /** Holds a property over many values; a failure shows the value. */
 const holds = (property: fc.IProperty<[string]>, numRuns: number) =>

@@ -5,7 +5,7 @@
 import { describe, expect, test } from 'vitest';
 import { papersOf, readScenario } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
-import { sheetLines, siteLines } from '../../src/scenario/words.ts';
+import { sheetLines, siteLines } from '../../src/words/papers.ts';
 
 interface Design {
   readonly name: string;

@@ -12,6 +12,7 @@ import {
   readScenario,
 } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
+import { problemText } from '../../src/words/problems.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
 const FIRST_RUN = join(import.meta.dirname, '../../scenarios/first-run');
@@ -24,7 +25,7 @@ const firstRun = (name: string): Scenario =>
 const changed = (id: string, change: object): ReadScenario =>
   readScenario({ ...JSON.parse(scenarioNamed(id).text), ...change });
 const messages = (read: ReadScenario): readonly string[] =>
-  read.ok ? [] : read.problems.map(({ path, message }) => `${path}: ${message}`);
+  read.ok ? [] : read.problems.map((one) => `${one.path}: ${problemText(one)}`);
 
 describe('what is handed over', () => {
   const scenario = scenarioNamed('bakery-lane').scenario;
@@ -130,7 +131,7 @@ describe('what cannot be handed over', () => {
           ],
         },
       },
-      /handover\.left: an unsafe act: /,
+      /handover\.left: an unsafe act: cover opened with the circuit on/,
     ],
     ['lines of a test that is not here', { lines: { hold: ['x'] } }, /lines\.hold: /],
     [

@@ -5,6 +5,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseJson } from '../../src/scenario/problems.ts';
+import { problemText } from '../../src/words/problems.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 
 const SEED = 61_119;
@@ -13,7 +14,7 @@ function said(text: string): readonly string[] {
   const read = parseJson(text);
   return read.ok
     ? []
-    : read.problems.map(({ path, message }) => (path === '' ? message : `${path}: ${message}`));
+    : read.problems.map((one) => `${one.path === '' ? '' : `${one.path}: `}${problemText(one)}`);
 }
 
 describe('what is there and what was expected, with line and column', () => {
@@ -183,7 +184,7 @@ function agrees(text: string): void {
   else if (takes) expect(read, text).toEqual({ ok: true, value });
   else if (text.replace(/^\ufeff/, '').trim() === '') expect(read.ok).toBe(false);
   else {
-    const message = read.ok ? 'taken' : (read.problems[0]?.message ?? '');
+    const message = read.ok ? 'taken' : read.problems.map(problemText).join();
     const [, line, column] =
       /^(?:not JSON|nested deeper than 40 levels) at line (\d+), column (\d+)/.exec(message) ?? [];
     const lines = text.split('\n');

@@ -1,6 +1,7 @@
 /** What is wrong with a file: every problem in one pass, with its path and what would be right; never a throw. */
 import { describe, expect, test } from 'vitest';
 import { parseScenario } from '../../src/scenario/scenario.ts';
+import { problemText } from '../../src/words/problems.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
 /** A file as it is read, loosely enough to put anything in. */
@@ -15,7 +16,7 @@ const spoilt = (spoil: (file: Loose) => void, id = 'harbour-mews'): string => {
 
 function problemsIn(text: string): readonly string[] {
   const read = parseScenario(text);
-  return read.ok ? [] : read.problems.map(({ path, message }) => `${path}: ${message}`);
+  return read.ok ? [] : read.problems.map((one) => `${one.path}: ${problemText(one)}`);
 }
 
 const ONE_FIELD: readonly (readonly [string, (file: Loose) => void, string])[] = [

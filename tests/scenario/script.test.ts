@@ -3,13 +3,14 @@ import { describe, expect, test } from 'vitest';
 import { playOutput } from '../../src/cli/playOutput.ts';
 import { benchOf } from '../../src/scenario/scenario.ts';
 import { parseScript, playScript } from '../../src/scenario/script.ts';
+import { problemText } from '../../src/words/problems.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
 const scenario = scenarioNamed('harbour-mews').scenario;
 
 function problemsIn(script: unknown): readonly string[] {
   const read = parseScript(JSON.stringify(script), scenario);
-  return read.ok ? [] : read.problems.map(({ path, message }) => `${path}: ${message}`);
+  return read.ok ? [] : read.problems.map((one) => `${one.path}: ${problemText(one)}`);
 }
 
 const insulation = (a: unknown, b: unknown) => ({

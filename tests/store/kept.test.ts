@@ -11,6 +11,7 @@ import { parseAttempt } from '../../src/attempt/file.ts';
 import type { KeepProblem } from '../../src/store/keepProblem.ts';
 import { parseRecord } from '../../src/store/recordFile.ts';
 import { makeRecordText } from '../../src/store/recordText.ts';
+import { problemText } from '../../src/words/problems.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { faultlessAttempt } from '../helpers/trainee.ts';
 
@@ -176,7 +177,7 @@ describe('an attempt of format 1', () => {
     const out = makeRecordText(await here.keptRecord());
     expect(JSON.parse(out).attempts[0].attempt).toEqual(JSON.parse(text));
     const again = parseRecord(out);
-    if (!again.ok) throw new Error(again.problems[0]?.message);
+    if (!again.ok) throw new Error(again.problems.map(problemText).join());
     const same = { added: 0, longer: 0, keptAlready: 1 };
     expect(await here.mergeRecord(again.value.record)).toEqual(same);
     const there = await copyAt('/elsewhere/');
@@ -215,7 +216,7 @@ describe('an entry that cannot be read', () => {
     expect(out.items.map(({ id }) => id)).toEqual(['good']);
     expect(out.unreadable.map(({ text }) => text)).toEqual(BROKEN);
     const read = parseRecord(makeRecordText(out));
-    if (!read.ok) throw new Error(read.problems[0]?.message);
+    if (!read.ok) throw new Error(read.problems.map(problemText).join());
     expect(read.value.leftOut.map(({ path }) => path)).toEqual(BROKEN.map((_, i) => `unreadable[${i}]`));
     const there = await copyAt('/elsewhere/');
     for (const _again of [1, 2]) await there.mergeRecord(read.value.record);

@@ -8,6 +8,7 @@ import { CATALOGUE } from '../../src/faults/catalogue.ts';
 import { papersOf } from '../../src/scenario/scenario.ts';
 import { openedLayout, spotOf } from '../../src/ui/drawing/opened/layout.ts';
 import { CUT, PlaceCutOut } from '../../src/ui/drawing/opened/PlaceCutOut.tsx';
+import { valueText, whatText } from '../../src/words/differences.ts';
 import { logOf } from '../attempt/logs.ts';
 import { scenarioOn } from '../faults/installations.ts';
 import { TELLS } from '../faults/tells.ts';
@@ -68,7 +69,7 @@ describe.each(FAULTS)('$id', ({ id, parameters }) => {
   test('the words are those of its own side, for those who do not see it too', () => {
     for (const side of SIDES) {
       const words = pageOf(side).replaceAll('&#x27;', '’').replaceAll('&gt;', '>').replaceAll('&lt;', '<');
-      expect(words.split(`${difference.what}: ${difference[side]}`)).toHaveLength(3);
+      expect(words.split(`${whatText(difference.what)}: ${valueText(difference[side])}`)).toHaveLength(3);
     }
   });
 });
@@ -84,7 +85,12 @@ test('what has no place on the drawing is told in words alone', () => {
       side="unit"
       moment={step.unit}
       operation={null}
-      difference={{ place: 'heard', what: 'heard meanwhile', unit: 'nothing', twin: 'contactor in' }}
+      difference={{
+        place: 'heard',
+        what: { id: 'heard' },
+        unit: { id: 'sounds', heard: [] },
+        twin: { id: 'sounds', heard: [{ what: 'contactor closed', after: 0.5 }] },
+      }}
       number={1}
     />,
   );

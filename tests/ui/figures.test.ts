@@ -45,7 +45,7 @@ describe('a reading is shown with as many digits as the instrument has, its unit
     [reading('opening-time', 0.024), '24 ms'],
     [reading('opening-time', null, { qualifier: '>', limit: 5 }), '> 5000 ms'],
     [
-      reading('loop', null, { qualifier: 'unable', reason: 'outlet not live' }),
+      reading('loop', null, { qualifier: 'unable', reason: { id: 'not-live', place: 'outlet' } }),
       'no reading: outlet not live',
     ],
   ])('%j: %s', (given, text) => expect(plain(shownText(given))).toBe(text));

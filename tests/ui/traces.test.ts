@@ -202,7 +202,12 @@ describe('the outlet around a change of state', () => {
 });
 
 test('no reading, no trace; a figure alone has none', () => {
-  expect(traceOf({ ...RESIDUAL, value: null, qualifier: 'unable', reason: 'outlet not live' }, 0)).toBeNull();
+  expect(
+    traceOf(
+      { ...RESIDUAL, value: null, qualifier: 'unable', reason: { id: 'not-live', place: 'outlet' } },
+      0,
+    ),
+  ).toBeNull();
   expect(traceOf({ ...PILOT, quantity: 'voltage' }, 0)).toBeNull();
 });
 

@@ -252,13 +252,13 @@ const ALTERED: readonly Altered[] = [
   {
     name: 'something to be seen at the terminals',
     on: HOME,
-    parts: (parts) => ({ ...parts, visible: [{ where: 'terminals', what: 'a browned sleeve' }] }),
+    parts: (parts) => ({ ...parts, visible: [{ where: 'terminals', what: { id: 'screw-turns' } }] }),
     broken: ['inspect: terminals broken'],
   },
   {
     name: 'something to be seen at the socket',
     on: YARD,
-    parts: (parts) => ({ ...parts, visible: [{ where: 'outlet', what: 'a bent pin' }] }),
+    parts: (parts) => ({ ...parts, visible: [{ where: 'outlet', what: { id: 'lid-hangs-open' } }] }),
     broken: ['inspect: outlet broken'],
   },
   {

@@ -8,6 +8,7 @@ import { drive } from '../../network/port.ts';
 import type { Leads } from '../port.ts';
 import { isLive, loadedVolts, modulus, seenBy } from '../port.ts';
 import type { Details, Truth } from '../reading.ts';
+import type { Refusal } from '../refusal.ts';
 
 /** Open 5 V, 0.25 A into a short: within 4–24 V and at least 0.2 A of IEC 61557-4. */
 const CONTINUITY = { open: 5, resistance: 20 } as const;
@@ -31,10 +32,10 @@ const resistanceSeen = (leads: Leads, open: Volts, internal: Ohms): Ohms => {
 };
 
 /** Both testers refuse on live parts: their fuse opens, and they say what they met. */
-const refusal = (leads: Leads): string | null => {
+const refusal = (leads: Leads): Refusal | null => {
   const seen = seenBy(leads);
   return isLive(seen) || modulus(seen.open.mains) > 50
-    ? `voltage on the leads: ${Math.round(loadedVolts(seen, 100_000))} V`
+    ? { id: 'voltage-on-leads', volts: Math.round(loadedVolts(seen, 100_000)) }
     : null;
 };
 

@@ -9,7 +9,7 @@ import { portOf } from '../world.ts';
 
 export function electrode(world: World): Truth {
   if (world.installation.site.earthing !== 'TT')
-    return { quantity: 'electrode', refused: 'this site has no electrode of its own', details: {} };
+    return { quantity: 'electrode', refused: { id: 'no-electrode' }, details: {} };
   const { reduced, planes } = world.solution;
   // The stakes are far out: the port is the electrode's clamp against true earth.
   const { resistance } = seenFrom(reduced, planes, portOf(world, 'clamp', 'earth'));

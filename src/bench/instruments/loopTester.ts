@@ -35,9 +35,9 @@ export function loop(
 ): Truth {
   const seen = seenBy(leads);
   if (modulus(seen.open.mains) < LIVE.volts)
-    return { quantity: 'loop', refused: 'no voltage between the leads', details };
+    return { quantity: 'loop', refused: { id: 'no-voltage' }, details };
   const impedance = modulus(seen.impedance);
-  if (impedance > NO_RETURN) return { quantity: 'loop', refused: 'no return for the test current', details };
+  if (impedance > NO_RETURN) return { quantity: 'loop', refused: { id: 'no-return' }, details };
   if (outlet !== null) passCurrent(world, outlet, current, modulus(seen.open.mains));
   return { quantity: 'loop', value: impedance + coilShare(world, current, outlet, details), details };
 }

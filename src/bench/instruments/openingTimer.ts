@@ -44,10 +44,11 @@ export function outletLive(world: World): boolean {
 
 export function openingTime(world: World, of: Opening): Truth {
   const details = { of };
-  if (!outletLive(world)) return { quantity: 'opening-time', refused: 'outlet not live', details };
+  if (!outletLive(world))
+    return { quantity: 'opening-time', refused: { id: 'not-live', place: 'outlet' }, details };
   const began = world.timeline.now;
   const held = world.plant.plugLock === 'held' && of === 'unplug';
-  if (held) return { quantity: 'opening-time', refused: 'the plug is held', details };
+  if (held) return { quantity: 'opening-time', refused: { id: 'plug-held' }, details };
   move(world, { standIn: { ...world.plant.standIn, ...OPENINGS[of] } });
   settle(world);
   advance(world, began + microseconds(LONGEST), (w) => !outletLive(w));

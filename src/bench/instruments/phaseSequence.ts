@@ -12,14 +12,14 @@ import { mainsAcross, portOf } from '../world.ts';
 export function phaseSequence(world: World, at: Place | 'incoming'): Truth {
   const details = { place: at };
   const lines = linesOf(world.installation.site);
-  if (lines.length < 3) return { quantity: 'phase-sequence', refused: 'this site has one line', details };
+  if (lines.length < 3) return { quantity: 'phase-sequence', refused: { id: 'one-line' }, details };
   const [a, b, c] = lines.map((line) => nodeAtPlace(world, at, line)) as [string, string, string];
   const present = [
     [a, b],
     [b, c],
     [c, a],
   ].every(([x, y]) => mainsAcross(world, x as string, y as string) > LIVE.volts);
-  if (!present) return { quantity: 'phase-sequence', refused: 'a line is missing', details };
+  if (!present) return { quantity: 'phase-sequence', refused: { id: 'a-line-dead' }, details };
   const { re, im } = world.solution.planes.mains;
   const ab = portOf(world, a, b);
   const bc = portOf(world, b, c);

@@ -10,6 +10,7 @@ import type { Seen } from '../../network/port.ts';
 import type { TestedPlace } from '../plant.ts';
 import { leadsOn, modulus, seenBy } from '../port.ts';
 import type { Details, TrippedWhat, Truth } from '../reading.ts';
+import type { Refusal } from '../refusal.ts';
 import { advance, move, settle } from '../settle.ts';
 import type { World } from '../world.ts';
 import { supplied } from './voltageTools.ts';
@@ -42,7 +43,7 @@ export const DIRECT_STEPS: readonly Amps[] = Array.from({ length: 17 }, (_, i) =
 export const DIRECT_STEP: Seconds = 30 / 17;
 /** What the instrument's own source can push a driven current with, V. A design choice. */
 const COMPLIANCE: Volts = 50;
-const NO_RETURN = 'no return for the test current';
+const NO_RETURN = { id: 'no-return' } as const satisfies Refusal;
 
 export const isDirect = (waveform: Waveform): boolean => waveform.startsWith('smooth');
 export const signOf = (waveform: Waveform): 1 | -1 => (waveform.endsWith('negative') ? -1 : 1);
@@ -52,7 +53,9 @@ export function residual(world: World, setting: ResidualSetting): Truth {
   const details: Details = { line, waveform, mode, ...(at === 'outlet' ? {} : { place: at }) };
   if (!isLiveAt(world, setting)) {
     // Supplied to neutral and not to PE: what is missing is the way back.
-    const refused = supplied(world, `${at}.${line}`, `${at}.N`) ? NO_RETURN : `${at} not live`;
+    const refused: Refusal = supplied(world, `${at}.${line}`, `${at}.N`)
+      ? NO_RETURN
+      : { id: 'not-live', place: at };
     return { quantity: 'residual', refused, details };
   }
   const steps: readonly Amps[] =

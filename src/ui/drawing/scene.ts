@@ -5,9 +5,9 @@
 import type { Link, Removable } from '../../bench/plant.ts';
 import { LINES } from '../../laws/conductors.ts';
 import type { Papers } from '../../verification/testAction.ts';
+import { INDICATOR_WORDS } from '../../words/seen.ts';
 import type { Bench, Happened } from '../flow/bench.ts';
 import type { Position } from '../flow/position.ts';
-import { INDICATOR_WORDS } from '../words/trade.ts';
 import type { Layout } from './layout.ts';
 
 export interface BenchScene {
@@ -51,7 +51,7 @@ export function benchScene(bench: Bench, position: Position, acts: boolean): Ben
 /** A dark unit says nothing. */
 function saidBy(last: Happened | undefined): string | null {
   const indicator = last?.outcome.seen.indicator;
-  return indicator === undefined || indicator === 'dark' ? null : (INDICATOR_WORDS[indicator] ?? indicator);
+  return indicator === undefined || indicator === 'dark' ? null : INDICATOR_WORDS[indicator];
 }
 
 function removedIn(happened: readonly Happened[]): readonly Removable[] {

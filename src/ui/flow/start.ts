@@ -15,7 +15,7 @@ import { LARGEST_FILE, parseJson, tooLarge } from '../../scenario/problems.ts';
 import { readingScenario } from '../../scenario/scenario.ts';
 import type { KeptAttempt } from '../../store/keptAttempt.ts';
 import { looksLikeRecord } from '../../store/recordFile.ts';
-import { AIM_WORDS } from '../../words/aims.ts';
+import { aimJobWords } from '../../words/aimJobs.ts';
 import type { Bench } from './bench.ts';
 import { makingBench, takingUp } from './bench.ts';
 import type { Place } from './place.ts';
@@ -77,7 +77,7 @@ export function* beginningAim(address: AimAddress): Generator<null, Taken | Refu
   const read = readAimAddress(address);
   if (!read.ok) return { kind: 'refused', problems: read.problems };
   const { rung, ...job } = read.value;
-  return yield* beginningOn(aimJob(job, AIM_WORDS[job.aim].question), rung, '');
+  return yield* beginningOn(aimJob(job, aimJobWords(job)), rung, '');
 }
 
 /** A new attempt, on the rung that the trainee asks for. */

@@ -2,16 +2,20 @@
  * What the trainee knows and how: positions from the trainee's own hand, and what was measured, with its time.
  * Nothing is said that nobody measured. Also what was seen and heard, operation by operation.
  */
-import { faultsSet } from '../../attempt/standInWords.ts';
 import type { DetectorProof } from '../../bench/operation.ts';
 import type { Isolator } from '../../bench/plant.ts';
 import { ISOLATORS } from '../../bench/plant.ts';
 import type { Proof, Proofs } from '../../bench/proofs.ts';
 import { afterProving, afterSwitchingOn } from '../../bench/proofs.ts';
 import { PLACES } from '../../bench/terminals.ts';
+import type { Happening } from '../../bench/world.ts';
+import { refusalText } from '../../words/refusals.ts';
+import { INDICATOR_WORDS, INSPECTED_WORDS, sightText } from '../../words/seen.ts';
+import { presentsText } from '../../words/standIn.ts';
+import { PLACE_WORDS } from '../../words/terminals.ts';
 import { benchTime } from '../words/figures.ts';
 import { DISTURBANCE_WORDS, leakageText, loadText } from '../words/settings.ts';
-import { INDICATOR_WORDS, PLACE_WORDS, PLUG_WORDS } from '../words/trade.ts';
+import { PLUG_WORDS } from '../words/trade.ts';
 import type { Bench, Happened } from './bench.ts';
 import type { MainPosition, Position, SupplyPosition } from './position.ts';
 
@@ -152,8 +156,7 @@ function disturbed({ happened, run }: Bench): readonly string[] {
 export function standInText({ position: p }: Bench): string {
   return [
     p.plugged ? 'plugged in' : 'unplugged',
-    `state ${p.state}`,
-    ...faultsSet(p),
+    presentsText(p),
     ...(p.load === 0 ? [] : [loadText(p.load)]),
     ...(p.leakage === null ? [] : [leakageText(p.leakage)]),
   ].join(', ');
@@ -165,7 +168,7 @@ export interface Perceived {
   readonly heavy: boolean;
 }
 
-const HEARD: Readonly<Record<string, string>> = {
+const HEARD: Readonly<Record<Happening['what'], string>> = {
   'contactor closed': 'heard: contactor closes',
   'contactor opened': 'heard: contactor opens',
   'plug locked': 'heard: plug locked',
@@ -182,10 +185,10 @@ export function perceived(happened: readonly Happened[], first: number): readonl
   let last = happened[first - 1]?.outcome.seen;
   for (const { at, operation, outcome } of happened.slice(first)) {
     for (const { at: moment, what } of outcome.events)
-      list.push({ at: moment, text: HEARD[what] ?? what, heavy: what === 'instrument fuse opened' });
+      list.push({ at: moment, text: HEARD[what], heavy: what === 'instrument fuse opened' });
     const { seen, refused } = outcome;
     if (operation.op === 'inspect') list.push(...looked(at, outcome.found));
-    if (refused !== null) list.push({ at, text: `not done: ${refused}`, heavy: true });
+    if (refused !== null) list.push({ at, text: `not done: ${refusalText(refused)}`, heavy: true });
     if (seen.indicator !== last?.indicator)
       list.push({ at: seen.at, text: `seen: unit says “${INDICATOR_WORDS[seen.indicator]}”`, heavy: false });
     if (last !== undefined && seen.plug !== last.plug)
@@ -199,4 +202,8 @@ export function perceived(happened: readonly Happened[], first: number): readonl
 const looked = (at: number, found: Happened['outcome']['found']): readonly Perceived[] =>
   found.length === 0
     ? [{ at, text: 'seen: nothing amiss', heavy: false }]
-    : found.map(({ where, what }) => ({ at, text: `seen: ${where}: ${what}`, heavy: false }));
+    : found.map(({ where, what }) => ({
+        at,
+        text: `seen: ${INSPECTED_WORDS[where]}: ${sightText(what)}`,
+        heavy: false,
+      }));

@@ -1,11 +1,11 @@
 /** Every cause of the catalogue to choose from, by its family; the list is the same whatever is wrong. */
 import { useId } from 'react';
 import { CATALOGUE } from '../../faults/catalogue.ts';
-import type { Family } from '../../faults/families.ts';
 import { FAMILIES } from '../../faults/families.ts';
 import { causeTitle } from '../../words/causeTitles.ts';
+import { FAMILY_WORDS } from '../../words/topics.ts';
 
-export const FAMILY_NAMES = Object.entries(FAMILIES) as [Family, string][];
+export const FAMILY_NAMES = FAMILIES.map((family) => [family, FAMILY_WORDS[family]] as const);
 
 interface Props {
   readonly label?: string;

@@ -8,7 +8,7 @@ import type { Kept } from '../flow/useKeptHere.ts';
 import type { OpenAttempt } from '../flow/useOpenAttempt.ts';
 import { isConcluded } from '../flow/useOpenAttempt.ts';
 import { momentText } from '../words/dates.ts';
-import { WHY_NOT_KEPT } from '../words/keeping.ts';
+import { titleOf, WHY_NOT_KEPT } from '../words/keeping.ts';
 
 /** The attempt to go on with. */
 export interface Unfinished {
@@ -34,7 +34,11 @@ export function unfinishedIn(
   const isOpen =
     openAttempt !== null && !isConcluded(openAttempt.now.bench) && !putAway.includes(openAttempt.id);
   const kept = (isOpen ? all.find(({ id }) => id === openAttempt.id) : undefined) ?? unfinished[0] ?? null;
-  const title = isOpen ? openAttempt.now.bench.run.scenario.title : kept?.title;
+  const title = isOpen
+    ? openAttempt.now.bench.run.scenario.title
+    : kept === null
+      ? undefined
+      : titleOf(kept.title);
   const id = isOpen ? openAttempt.id : kept?.id;
   if (title === undefined || id === undefined) return null;
   const others = unfinished.filter((about) => about.id !== id).length;

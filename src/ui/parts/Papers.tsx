@@ -1,7 +1,7 @@
 /** The installation by its papers, in words: nothing of it was measured. */
 import { memo } from 'react';
 import type { Run } from '../../attempt/run.ts';
-import { siteLines } from '../../scenario/words.ts';
+import { siteLines } from '../../words/papers.ts';
 import { EditionNote } from './EditionNote.tsx';
 import { SheetLines } from './SheetLines.tsx';
 

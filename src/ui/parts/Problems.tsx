@@ -3,6 +3,7 @@
 import type { Problem } from '../../scenario/problem.ts';
 import { countOf, listed } from '../../scenario/problem.ts';
 import { visible } from '../../scenario/quoted.ts';
+import { problemText } from '../../words/problems.ts';
 
 interface Props {
   readonly file: string;
@@ -27,12 +28,16 @@ export function Problems({ file, problems, kept }: Props) {
 export function ProblemList({ problems }: { readonly problems: readonly Problem[] }) {
   return (
     <ul className="choices">
-      {listed(problems).map(({ path, message }) => (
-        <li key={`${path} ${message}`}>
-          {path === '' ? null : <strong>{path}: </strong>}
-          {message}
-        </li>
-      ))}
+      {listed(problems).map((problem) => {
+        const { path } = problem;
+        const text = problemText(problem);
+        return (
+          <li key={`${path} ${text}`}>
+            {path === '' ? null : <strong>{path}: </strong>}
+            {text}
+          </li>
+        );
+      })}
     </ul>
   );
 }

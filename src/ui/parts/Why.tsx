@@ -1,6 +1,6 @@
 /** Why a line's right answer is right, and by which source, folded until somebody asks. */
 import type { Source } from '../../verification/sources.ts';
-import { sourceText } from '../../verification/sources.ts';
+import { sourceText } from '../../words/sources.ts';
 
 interface Props {
   /** Unfolded from the beginning. */

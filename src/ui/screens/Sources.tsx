@@ -3,7 +3,6 @@
 import { papersOf, readingScenario } from '../../scenario/scenario.ts';
 import { ACTIONS } from '../../verification/actions.ts';
 import { RULE_SET_NAMES } from '../../verification/rules/ruleSet.ts';
-import { sourceText } from '../../verification/sources.ts';
 import type { Papers, TestAction } from '../../verification/testAction.ts';
 import {
   adviceText,
@@ -13,6 +12,7 @@ import {
   lineInWords,
   testTitle,
 } from '../../words/actions.ts';
+import { sourceText } from '../../words/sources.ts';
 import { useSliced } from '../flow/useSliced.ts';
 import { EditionNote } from '../parts/EditionNote.tsx';
 import type { Offered } from './offered.ts';

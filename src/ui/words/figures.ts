@@ -7,6 +7,7 @@ import { TYPED_UNITS } from '../../attempt/attempt.ts';
 import { displayOf, showsTripTime } from '../../attempt/display.ts';
 import type { Reading } from '../../bench/reading.ts';
 import { TIME_UNCERTAINTY } from '../../bench/reading.ts';
+import { refusalText } from '../../words/refusals.ts';
 
 /** Narrow no-break space, between a figure and its unit. */
 const THIN = '\u202f';
@@ -38,7 +39,7 @@ export function shownText(reading: Reading): string {
   const factor = TYPED_UNITS[unit];
   if (showsTripTime(reading) && reading.qualifier !== 'unable')
     return reading.tripMs == null ? NO_TRIP : figure(reading.tripMs, unit, decimals);
-  if (reading.qualifier === 'unable') return `no reading: ${reading.reason ?? 'the instrument refuses'}`;
+  if (reading.reason !== undefined) return `no reading: ${refusalText(reading.reason)}`;
   if (reading.value === null)
     return `${reading.qualifier ?? ''} ${figure((reading.limit ?? 0) / factor, unit, atLimit(reading, decimals))}`.trim();
   return reading.quantity === 'pilot'

@@ -1,4 +1,4 @@
-/** Why nothing is kept, in words; what is lost by it is said where it is lost. */
+/** What is kept, and why nothing is, in words; what is lost by it is said where it is lost. */
 import type { KeepProblem } from '../../store/keepProblem.ts';
 
 export const WHY_NOT_KEPT: Readonly<Record<KeepProblem, string>> = {
@@ -11,3 +11,6 @@ export const WHY_NOT_KEPT: Readonly<Record<KeepProblem, string>> = {
   'taken over': 'Another tab has taken the attempt over.',
   deleted: 'The attempt was deleted in another tab.',
 };
+
+/** An attempt that cannot be read may have no title. */
+export const titleOf = (title: string): string => (title === '' ? 'An attempt without a title' : title);

@@ -7,27 +7,15 @@ import type { Quantity, Reading } from '../../bench/reading.ts';
 import type { Probe, Terminal } from '../../bench/terminals.ts';
 import { terminalsIn } from '../../bench/terminals.ts';
 import { causeTitle } from '../../words/causeTitles.ts';
+import {
+  conductorOf,
+  fromLabel,
+  PLACE_WORDS,
+  placeOf,
+  probeText,
+  SINGLE_WORDS,
+} from '../../words/terminals.ts';
 import { DISTURBANCE_WORDS, VEHICLE_WORDS } from './settings.ts';
-
-export const PLACE_WORDS: Readonly<Record<string, string>> = {
-  origin: 'origin',
-  supply: 'unit’s supply terminals',
-  outlet: 'outlet',
-  incoming: 'live side of the origin',
-};
-const SINGLE_WORDS: Readonly<Record<string, string>> = {
-  met: 'main earthing terminal',
-  earth: 'remote rod',
-  earthing: 'distributor’s earth',
-  case: 'exposed metal of the unit',
-};
-
-export function terminalText(terminal: Terminal): string {
-  const [place = '', conductor] = terminal.split('.');
-  return conductor === undefined
-    ? (SINGLE_WORDS[place] ?? terminal)
-    : `${conductor} at the ${PLACE_WORDS[place] ?? place}`;
-}
 
 const NAMED_PLACES: Readonly<Record<string, string>> = { incoming: 'live side', met: 'MET' };
 
@@ -36,23 +24,6 @@ export function terminalName(terminal: Terminal): string {
   const [place = '', conductor] = terminal.split('.');
   const at = NAMED_PLACES[place] ?? SINGLE_WORDS[place] ?? place;
   return conductor === undefined ? at : `${at} ${conductor}`;
-}
-
-export const probeText = (probe: Probe): string => {
-  const terminals = terminalsIn(probe);
-  const place = placeOf(terminals);
-  return place === null
-    ? terminals.map(terminalText).join(' joined to ')
-    : `${terminals.map(conductorOf).join(' + ')} at the ${PLACE_WORDS[place] ?? place}`;
-};
-
-const conductorOf = (terminal: Terminal): string => terminal.split('.')[1] ?? terminal;
-
-/** The place that all of them are at, or null. */
-function placeOf(terminals: readonly Terminal[]): string | null {
-  const places = new Set(terminals.map((t) => (t.includes('.') ? t.split('.')[0] : t)));
-  const [only] = places;
-  return places.size === 1 && only !== undefined && only in PLACE_WORDS ? only : null;
 }
 
 /** Short: `L1–PE at the outlet`, or both ends in full where they are at different places. */
@@ -75,9 +46,6 @@ export function leadsWords(leads: readonly (readonly Terminal[])[]): string {
     ? 'the earth electrode and two stakes'
     : `${leads.map((ends) => ends.map(conductorOf).join(' + ')).join(', ')} at the ${PLACE_WORDS[place] ?? place}`;
 }
-
-/** From the label that a reading carries (joined terminals with ` + `). */
-const fromLabel = (label: string): Probe => label.split(' + ');
 
 export const leadsText = ({ between }: Reading): string | null =>
   between === undefined ? null : betweenText(fromLabel(between[0]), fromLabel(between[1]));
@@ -286,19 +254,6 @@ export const RESET_WORDS = {
   upstream: 'device at the origin',
 } as const;
 
-/** What the unit indicates, as it would be said aloud. */
-export const INDICATOR_WORDS: Readonly<Record<string, string>> = {
-  dark: 'dark',
-  starting: 'starting',
-  ready: 'ready',
-  connected: 'connected',
-  waiting: 'waiting',
-  preparing: 'preparing',
-  charging: 'charging',
-  stopped: 'stopped',
-  tripped: 'tripped',
-  fault: 'fault',
-};
 export const PLUG_WORDS: Readonly<Record<string, string>> = {
   out: 'plug out',
   free: 'plug in, free',

@@ -28,9 +28,7 @@ const uncoded: When = (setUp, sample) => setUp.standIn.coding === null && inStat
 const SMALL: CableCoding = 13;
 
 /** No power outside the codings; no time is tabled for losing one while supplying. */
-const CHOSEN_TIME = published(
-  'IEC 61851-1:2017 Annex B, Table B.2; the 100 ms are chosen here, as for a lost pilot (Table A.6 sequence 2.2)',
-);
+const CHOSEN_TIME = published('IEC 61851-1:2017 Annex B, Table B.2', 'time-as-lost-pilot');
 
 const isLoss = (r: Reading): boolean => r.quantity === 'opening-time' && r.of === 'proximity-lost';
 
@@ -111,7 +109,7 @@ const cutOff = (papers: Papers): readonly Expectation[] => {
           id: 'over-code',
           should: true,
           values: { margin, seconds },
-          source: pilotStandard('Annex B, with the unit’s sheet'),
+          source: pilotStandard('Annex B', 'with-sheet'),
           of: 'unit',
           points: ['proximity-retention', 'switching'],
           judge: (o) => outletDead(papers, o, overdrawn(papers)),

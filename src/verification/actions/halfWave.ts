@@ -110,7 +110,7 @@ export const halfWave: TestAction = {
       unit: 'A',
       value: sudden(papers),
       tolerance: 0.0005,
-      source: rulesFor(papers).regulation('531.3.3, with IEC 61008-1 9.9'),
+      source: rulesFor(papers).regulation('531.3.3', 'with-iec-61008-1-9.9'),
     },
   ],
   limits: () => [],

@@ -134,7 +134,7 @@ const sumValues = (papers: Papers): Values => ({
 const notTripping: Expectation = {
   id: 'trips',
   should: false,
-  source: published('IEC 61008-1: no operation at half the rated residual current'),
+  source: published('IEC 61008-1', 'no-operation-at-half'),
   of: 'unit',
   points: ['residual-direct', 'insulation'],
   judge: (o) =>
@@ -169,12 +169,12 @@ export const loop: TestAction = {
       id: 'near-sum',
       should: true,
       values: { ...sumValues(papers), ...loopRange(papers) },
-      source: rulesFor(papers).regulation('643.7.3; the sum from IEC 60228'),
+      source: rulesFor(papers).regulation('643.7.3', 'sum-from-iec-60228'),
       of: 'circuit',
       points: ['protective-conductor', 'supply-wiring', 'switching'],
       judge: (o) =>
         judgeAll(
-          loopReadings(o, 'PE').filter(({ reason }) => reason !== 'no voltage between the leads'),
+          loopReadings(o, 'PE').filter(({ reason }) => reason?.id !== 'no-voltage'),
           (r) => isInside(r, loopRange(papers)),
         ),
     },
@@ -182,12 +182,12 @@ export const loop: TestAction = {
       id: 'neutral-near-sum',
       should: true,
       values: { sum: neutralSum(papers), greatest: neutralGreatest(papers) },
-      source: rulesFor(papers).regulation('643.7.3; the sum from IEC 60228'),
+      source: rulesFor(papers).regulation('643.7.3', 'sum-from-iec-60228'),
       of: 'circuit',
       points: ['supply-wiring', 'switching'],
       judge: (o) =>
         judgeAll(
-          loopReadings(o, 'N').filter(({ reason }) => reason !== 'no voltage between the leads'),
+          loopReadings(o, 'N').filter(({ reason }) => reason?.id !== 'no-voltage'),
           (r) => isInside(r, { greatest: neutralGreatest(papers) }),
         ),
     },
@@ -199,7 +199,7 @@ export const loop: TestAction = {
       points: ['protective-conductor'],
       judge: (o) =>
         judgeAll(
-          loopReadings(o, 'PE').filter(({ reason }) => reason !== 'no voltage between the leads'),
+          loopReadings(o, 'PE').filter(({ reason }) => reason?.id !== 'no-voltage'),
           (r) => r.qualifier === null,
         ),
     },

@@ -62,7 +62,7 @@ export const peCircuit: TestAction = {
       unit: 'Ω',
       value: expectedCircuitProtective(papers.site),
       tolerance: CONTACT_ALLOWANCE,
-      source: rulesFor(papers).regulation('643.2.1, with IEC 60228'),
+      source: rulesFor(papers).regulation('643.2.1', 'with-iec-60228'),
     },
   ],
   limits: (papers) => [circuitPath(papers).limit],

@@ -40,9 +40,7 @@ export function path(
       id: 'near-sum',
       should: true,
       values,
-      source: rulesFor(papers).regulation(
-        '643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice',
-      ),
+      source: rulesFor(papers).regulation('643.2.1', 'sum-with-contacts'),
       of,
       points,
       judge: (o) =>

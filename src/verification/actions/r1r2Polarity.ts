@@ -87,9 +87,7 @@ export const r1r2Polarity: TestAction = {
       id: 'near-sum',
       should: true,
       values: { ...conductorsOf(papers), least: leastSum(papers), allowance: CONTACT_ALLOWANCE },
-      source: rulesFor(papers).regulation(
-        '643.2.1, with the sum from IEC 60228; the 0.05 Ω is common practice',
-      ),
+      source: rulesFor(papers).regulation('643.2.1', 'sum-with-contacts'),
       of: 'circuit',
       points: ['supply-wiring', 'protective-conductor'],
       judge: (o) => {
@@ -154,7 +152,7 @@ export const r1r2Polarity: TestAction = {
       unit: 'Ω',
       value: sumOf(papers),
       tolerance: CONTACT_ALLOWANCE,
-      source: rulesFor(papers).regulation('643.2.1, with IEC 60228'),
+      source: rulesFor(papers).regulation('643.2.1', 'with-iec-60228'),
     },
   ],
   limits: () => [],

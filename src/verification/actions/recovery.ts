@@ -115,7 +115,7 @@ const afterReturn = (papers: Papers): readonly Expectation[] =>
         {
           id: 'after-return',
           should: false,
-          source: published('IEC 61851-1:2017 clause 14, UK note; the unit’s sheet'),
+          source: published('IEC 61851-1:2017 clause 14, UK note', 'and-sheet'),
           of: 'unit',
           points: ['residual-direct', 'switching'],
           judge: (o) => outletDead(papers, o, backAfterTrip(papers, o)),

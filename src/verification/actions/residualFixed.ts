@@ -110,4 +110,4 @@ export const timeLimit = (test: FixedTest, source: Limit['source']): Limit => ({
 
 /** The limit of the test at the rating, by the wiring rules. */
 export const ratedTimeLimit = (papers: Papers): Limit =>
-  timeLimit(fixedTest(papers, 1), rulesFor(papers).regulation('643.8, with IEC 61008-1'));
+  timeLimit(fixedTest(papers, 1), rulesFor(papers).regulation('643.8', 'with-iec-61008-1'));

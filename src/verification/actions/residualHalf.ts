@@ -35,7 +35,7 @@ export const residualHalf: TestAction = {
       id: 'trips',
       should: false,
       values: { amps: half(papers) },
-      source: published('IEC 61008-1; the 2 s common practice, no source'),
+      source: published('IEC 61008-1', 'hold-by-practice'),
       of: testedDevice(papers)?.of ?? 'circuit',
       points: ['residual-direct', 'insulation'],
       judge: (o) => judgeAll(tested(papers, o), (r) => r.qualifier === '>'),

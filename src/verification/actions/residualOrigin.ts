@@ -64,7 +64,7 @@ export const residualOrigin: TestAction = {
         id: 'half-trips',
         should: false,
         values: { amps: half },
-        source: published('IEC 61008-1; the 2 s common practice, no source'),
+        source: published('IEC 61008-1', 'hold-by-practice'),
         of: 'circuit',
         points: ['residual-direct', 'insulation'],
         judge: (o) => judgeAll(testsAt(o, half), ({ qualifier }) => qualifier === '>'),
@@ -120,7 +120,7 @@ export const residualOrigin: TestAction = {
         limit: breakTimeLimit(delay, 1),
         kind: 'most',
         compares: 'trip time',
-        source: rulesFor(papers).regulation('643.8, with IEC 61008-1'),
+        source: rulesFor(papers).regulation('643.8', 'with-iec-61008-1'),
         points: ['residual-direct'],
         applies: (r) =>
           r.quantity === 'residual' &&

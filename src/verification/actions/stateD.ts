@@ -28,7 +28,7 @@ const ventilated = (papers: Papers): readonly Expectation[] => [
   {
     id: 'fault',
     should: false,
-    source: pilotStandard('Tables A.2 and A.3, by the circuit of Annex A'),
+    source: pilotStandard('Tables A.2 and A.3', 'by-annex-a-circuit'),
     of: 'unit',
     points: ['pilot'],
     judge: (o) => halfInside(pilotReadings(o, settledFor(inState('D'), 0.5)), 'high', MEASURED_PILOT.D),
@@ -47,7 +47,7 @@ const unventilated = (papers: Papers): readonly Expectation[] => [
   {
     id: 'high',
     should: true,
-    source: pilotStandard('Tables A.2 and A.3, by the circuit of Annex A'),
+    source: pilotStandard('Tables A.2 and A.3', 'by-annex-a-circuit'),
     of: 'unit',
     points: ['pilot'],
     judge: (o) => halfInside(pilotReadings(o, settledFor(inState('D'), 0.5)), 'high', MEASURED_PILOT.D),

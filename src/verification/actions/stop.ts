@@ -119,7 +119,7 @@ export const stop: TestAction = {
       id: 'emergency',
       should: true,
       values: { atOnce: AT_ONCE },
-      source: rulesFor(papers).regulation('722.537.2.201; at once: common practice, no source'),
+      source: rulesFor(papers).regulation('722.537.2.201', 'time-by-practice'),
       of: 'unit',
       points: ['switching'],
       judge: (o) => {

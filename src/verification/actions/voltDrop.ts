@@ -89,7 +89,7 @@ export const voltDrop: TestAction = {
     {
       id: 'more-than-sum',
       should: false,
-      source: rulesFor(papers).regulation('643.11; the sum from IEC 60228'),
+      source: rulesFor(papers).regulation('643.11', 'sum-from-iec-60228'),
       of: 'circuit',
       points: ['supply-wiring', 'switching'],
       judge: (o) => judgeAll(losses(papers, o), (loss) => withinSum(papers, loss)),

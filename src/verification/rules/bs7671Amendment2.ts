@@ -9,19 +9,17 @@ import { measuredLoopLimit, NOMINAL_TO_EARTH } from '../../laws/overcurrent.ts';
 import { greatestResidualLoop } from '../../laws/residualProtection.ts';
 import { LINE_TO_LINE, SUPPLY_VOLTAGE } from '../../laws/supplyLimits.ts';
 import { greatestDrop } from '../../laws/voltageDrop.ts';
+import type { Remark } from '../sources.ts';
 import { fromMemory, PRACTICE, published } from '../sources.ts';
 import type { RuleSet } from './ruleSet.ts';
 
 const NAME = 'BS 7671:2018+A2:2022';
-const regulation = (number: string) => published(`${NAME} ${number}`);
-const remembered = (number: string) => fromMemory(`${NAME} ${number}`);
+const regulation = (number: string, remark?: Remark) => published(`${NAME} ${number}`, remark);
+const remembered = (number: string, remark?: Remark) => fromMemory(`${NAME} ${number}`, remark);
 
 export const BS_7671_AMENDMENT_2: RuleSet = {
   name: NAME,
-  edition: {
-    inForce: false,
-    note: 'BS 7671:2018+A2:2022 is no longer the current edition: by trade pages, A4:2026 replaced it on 15 October 2026. Not covered here are A3:2024 (devices in which power may flow back) and all of A4:2026, Section 722 above all.',
-  },
+  edition: { inForce: false },
   regulation,
   remembered,
   insulation: {
@@ -34,7 +32,7 @@ export const BS_7671_AMENDMENT_2: RuleSet = {
   },
   loop: {
     measured: measuredLoopLimit,
-    source: regulation('411.4.4, Table 41.3; the 0.8 from Guidance Note 3'),
+    source: regulation('411.4.4, Table 41.3', 'factor-from-guidance-note'),
     byResidual: greatestResidualLoop,
     byResidualSource: remembered('411.4.204, Table 41.5'),
   },
@@ -43,8 +41,8 @@ export const BS_7671_AMENDMENT_2: RuleSet = {
   prospective: {
     voltage: NOMINAL_TO_EARTH,
     threePhase: threePhaseProspective(1),
-    source: regulation('434.5.1, 643.7.3.201; the doubling from Guidance Note 3'),
-    conditionalSource: regulation('434.5.1, 536.4.201, with BS EN 61439-3 Annex ZB'),
+    source: regulation('434.5.1, 643.7.3.201', 'doubling-from-guidance-note'),
+    conditionalSource: regulation('434.5.1, 536.4.201', 'with-bs-en-61439-3'),
   },
   electrode: {
     touchVoltage: ELECTRODE_TOUCH_VOLTAGE,

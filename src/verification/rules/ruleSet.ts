@@ -7,7 +7,7 @@ import type { BreakerType } from '../../laws/overcurrent.ts';
 import type { Amps, Ohms, Range, Volts } from '../../laws/quantities.ts';
 import type { DeviceType } from '../../laws/residualLimits.ts';
 import type { Earthing } from '../../site/site.ts';
-import type { Source } from '../sources.ts';
+import type { Remark, Source } from '../sources.ts';
 
 /** Every set that a scenario may be judged by. Another one is a name here, a file beside this and a line in rules.ts. */
 export const RULE_SET_NAMES = ['BS 7671:2018+A2:2022'] as const;
@@ -22,11 +22,11 @@ export interface InsulationRule {
 
 export interface RuleSet {
   readonly name: RuleSetName;
-  /** Whether it is the edition in force, and else what has replaced it and what of that is not covered. */
-  readonly edition: { readonly inForce: boolean; readonly note: string };
+  /** Whether it is the edition in force; else src/words/sources.ts says what has replaced it. */
+  readonly edition: { readonly inForce: boolean };
   /** A regulation of this set as a source; `remembered` where its text was not seen. */
-  readonly regulation: (number: string) => Source;
-  readonly remembered: (number: string) => Source;
+  readonly regulation: (number: string, remark?: Remark) => Source;
+  readonly remembered: (number: string, remark?: Remark) => Source;
   readonly insulation: {
     /** The circuit alone. */
     readonly circuit: InsulationRule;

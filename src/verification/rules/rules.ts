@@ -7,10 +7,6 @@ const RULE_SETS: Readonly<Record<RuleSetName, RuleSet>> = {
   'BS 7671:2018+A2:2022': BS_7671_AMENDMENT_2,
 };
 
-/** The set by name, with a word where it is no longer the edition in force. */
-export const editionNamed = (rules: RuleSetName): string =>
-  RULE_SETS[rules].edition.inForce ? rules : `${rules}, no longer the current edition`;
-
 /** Papers that name none go by the only set there is. */
 export const rulesFor = ({ rules = 'BS 7671:2018+A2:2022' }: Pick<Papers, 'rules'>): RuleSet =>
   RULE_SETS[rules];

@@ -22,7 +22,7 @@ export const exact = (world: World, input: OperationInput): Reading =>
 /** The value itself, before an instrument rounds it. */
 export function truth(world: World, input: OperationInput): number {
   const found = measure(world, operation(input) as Measurement);
-  if ('refused' in found) throw new Error(found.refused);
+  if ('refused' in found) throw new Error(found.refused.id);
   return found.value;
 }
 

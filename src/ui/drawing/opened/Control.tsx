@@ -1,7 +1,8 @@
 /** The control and what hangs on it: rings' leads, the contactor's coil, the pilot behind its resistor, proximity. */
 import type { Moment } from '../../../attempt/moment.ts';
-import { levelsText } from '../../../attempt/momentWords.ts';
 import type { Papers } from '../../../verification/testAction.ts';
+import { damageText, levelsText, STANDING_WORDS } from '../../../words/moment.ts';
+import { INDICATOR_WORDS } from '../../../words/seen.ts';
 import type { Layout } from './layout.ts';
 import { WIDTH, X } from './layout.ts';
 import { Label, Resistor } from './symbols.tsx';
@@ -25,7 +26,7 @@ export function Control({ papers, layout, moment }: Props) {
   const [high = '', low] = levelsText(moment.pilot.atOutlet).split(' / ');
   const words = [
     DRIVE[moment.pilot.drive],
-    moment.indicator,
+    INDICATOR_WORDS[moment.indicator],
     // In full it stands in the words beside the drawing.
     ...(moment.latches.length === 0 ? [] : ['latched']),
   ];
@@ -50,7 +51,7 @@ export function Control({ papers, layout, moment }: Props) {
       <path className="conductor" d={`M${X.controlRight} ${coil + 8}H${link - 11}`} />
       <rect className="symbol" x={link - 11} y={coil} width={22} height={16} />
       <Label x={link + 15} y={coil + 12}>
-        {moment.coil}
+        {STANDING_WORDS[moment.coil]}
       </Label>
       <path
         className="conductor"
@@ -91,7 +92,7 @@ export function Control({ papers, layout, moment }: Props) {
       ) : null}
       {moment.damaged.length === 0 ? null : (
         <Label x={WIDTH - 2} y={control + 12} anchor="end" strong>
-          damaged: {moment.damaged.join(', ')}
+          damaged: {damageText(moment.damaged)}
         </Label>
       )}
     </>

@@ -7,6 +7,7 @@ import type { Difference } from '../../../attempt/differences.ts';
 import type { Moment } from '../../../attempt/moment.ts';
 import type { Operation } from '../../../bench/operation.ts';
 import type { Papers } from '../../../verification/testAction.ts';
+import { STANDING_WORDS } from '../../../words/moment.ts';
 import { Control } from './Control.tsx';
 import type { Layout } from './layout.ts';
 import { openedLayout, spotOf, WIDTH, X } from './layout.ts';
@@ -60,7 +61,7 @@ interface PartProps {
 function Frame({ papers, layout, moment }: PartProps) {
   const { top, bottom } = layout;
   const { outlet } = papers.sheet;
-  const off = moment.unit === 'taken off';
+  const off = moment.unit === 'taken-off';
   return (
     <>
       <rect className="cover" x={X.supply} y={top} width={X.edge - X.supply} height={bottom - top} />
@@ -74,7 +75,11 @@ function Frame({ papers, layout, moment }: PartProps) {
         {outlet === 'tethered' ? 'connector' : moment.plug === 'out' ? 'socket-outlet' : 'cable’s end'}
       </Label>
       <Label x={WIDTH - 2} y={29} anchor="end">
-        {outlet === 'tethered' ? (moment.plug === 'out' ? 'unplugged' : 'plugged in') : `plug ${moment.plug}`}
+        {outlet === 'tethered'
+          ? moment.plug === 'out'
+            ? 'unplugged'
+            : 'plugged in'
+          : `plug ${STANDING_WORDS[moment.plug]}`}
       </Label>
     </>
   );

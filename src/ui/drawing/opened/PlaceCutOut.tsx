@@ -8,6 +8,7 @@ import type { Moment } from '../../../attempt/moment.ts';
 import type { Side } from '../../../attempt/twin.ts';
 import type { Operation } from '../../../bench/operation.ts';
 import type { Papers } from '../../../verification/testAction.ts';
+import { valueText, whatText } from '../../../words/differences.ts';
 import type { Layout, Point } from './layout.ts';
 import { openedLayout, spotOf, WIDTH } from './layout.ts';
 import { OpenedLeads } from './OpenedLeads.tsx';
@@ -36,7 +37,7 @@ export function PlaceCutOut({ name, papers, side, moment, operation, difference,
   const title = useId();
   const layout = openedLayout(papers);
   const spot = spotOf(layout, difference.place);
-  const words = `${difference.what}: ${difference[side]}`;
+  const words = `${whatText(difference.what)}: ${valueText(difference[side])}`;
   return (
     <figure className="cut-out">
       {spot === null ? null : (

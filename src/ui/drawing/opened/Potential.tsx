@@ -1,6 +1,7 @@
 /** Where a conductor stands against true earth, lettered on it: the figure above the line, how it is held below. */
-import { mainsText } from '../../../attempt/inWords.ts';
+
 import type { Potential as Standing } from '../../../attempt/potentials.ts';
+import { mainsText } from '../../../words/quantities.ts';
 import { Label } from './symbols.tsx';
 
 interface Props {

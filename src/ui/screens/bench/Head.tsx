@@ -1,8 +1,8 @@
 /** The head line of bench and conclusion: which job, by which rules, and the buttons that are always at hand. */
 import { memo, useState } from 'react';
 import { rungOf } from '../../../attempt/rung.ts';
-import { sheetLines } from '../../../scenario/words.ts';
-import { editionNamed } from '../../../verification/rules/rules.ts';
+import { sheetLines } from '../../../words/papers.ts';
+import { editionNamed } from '../../../words/sources.ts';
 import { DESK, useMatches } from '../../drawing/useMatches.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { CAUTION_LINE, Cautions } from '../../parts/Cautions.tsx';

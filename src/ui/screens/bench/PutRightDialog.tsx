@@ -1,5 +1,6 @@
 /** Putting something right between tests: a cause from the list, done by hand. It is never said what was there. */
 import { useState } from 'react';
+import { refusalText } from '../../../words/refusals.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { CauseChoice } from '../../parts/CauseChoice.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
@@ -32,7 +33,7 @@ export function PutRightDialog({ bench, failed, onPutRight, onLeave }: Props) {
           ? ''
           : last.outcome.refused === null
             ? `${benchTime(last.at)} ${operationText(last.operation)}.`
-            : `Not done: ${last.outcome.refused}.`}
+            : `Not done: ${refusalText(last.outcome.refused)}.`}
       </p>
       {failed === null ? null : (
         <p className="error" role="alert">

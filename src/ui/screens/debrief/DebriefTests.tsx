@@ -3,7 +3,6 @@
 import { memo } from 'react';
 import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
 import type { Run } from '../../../attempt/run.ts';
-import { sourceText } from '../../../verification/sources.ts';
 import {
   adviceText,
   figureInWords,
@@ -12,6 +11,7 @@ import {
   lineInWords,
   testTitle,
 } from '../../../words/actions.ts';
+import { sourceText } from '../../../words/sources.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
 import { isAsSaid, judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
 import { answerText, SURE_WORDS } from '../../words/answers.ts';

@@ -3,6 +3,7 @@ import type { Difference } from '../../../attempt/differences.ts';
 import type { Elimination } from '../../../attempt/elimination.ts';
 import type { Lockstep } from '../../../attempt/twin.ts';
 import { causePlace } from '../../../words/causes.ts';
+import { valueText, whatText, whyText } from '../../../words/differences.ts';
 import { betterAt, betterText } from './told.ts';
 
 interface Props {
@@ -25,11 +26,11 @@ export function Differences({ list, ring, onRing, elimination, lockstep, step }:
           <div aria-live="polite">
             <p>
               <strong>
-                {ring + 1} of {list.length}: {shown.what}.
+                {ring + 1} of {list.length}: {whatText(shown.what)}.
               </strong>{' '}
-              This unit: <strong>{shown.unit}</strong>. Twin: {shown.twin}.
+              This unit: <strong>{valueText(shown.unit)}</strong>. Twin: {valueText(shown.twin)}.
             </p>
-            <p>{whyText(shown)}</p>
+            <p>{explanation(shown)}</p>
           </div>
           {list.every(({ kind }) => kind === 'cause') ? (
             <p className="note">Nothing that stands, reads, looks or sounds differs at this step.</p>
@@ -52,8 +53,11 @@ export function Differences({ list, ring, onRing, elimination, lockstep, step }:
 }
 
 /** Why they differ, and of a cause where it sits and what brings it about, once. */
-const whyText = ({ why, fault, again }: Difference): string =>
-  [why, fault === null ? '' : again ? 'It belongs to the same fault.' : causePlace(fault)]
+const explanation = ({ why, fault, again }: Difference): string =>
+  [
+    why === null ? '' : whyText(why),
+    fault === null ? '' : again ? 'It belongs to the same fault.' : causePlace(fault),
+  ]
     .filter((text) => text !== '')
     .join(' ');
 

@@ -1,7 +1,7 @@
 /** Both drawings in words: everything lettered or drawn on them at one step, line by line. */
 import { memo } from 'react';
-import { factsOf } from '../../../attempt/momentWords.ts';
 import type { Step } from '../../../attempt/twin.ts';
+import { factsOf } from '../../../words/facts.ts';
 import { Scroll } from './Scroll.tsx';
 
 export const InWords = memo(function InWords({ step }: { readonly step: Step }) {

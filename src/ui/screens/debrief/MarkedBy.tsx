@@ -8,8 +8,8 @@ import type { Debrief as Told } from '../../../attempt/debrief.ts';
 import type { Origin } from '../../../attempt/origin.ts';
 import { originOf } from '../../../attempt/origin.ts';
 import { rungOf } from '../../../attempt/rung.ts';
-import { UNTIMELY } from '../../../attempt/untimely.ts';
 import { MOST_LISTED } from '../../../scenario/problem.ts';
+import { doubtText, UNTIMELY_WORDS } from '../../../words/doubts.ts';
 import { unsafeActText } from '../../../words/unsafeActs.ts';
 import { SheetLines } from '../../parts/SheetLines.tsx';
 import { benchTime, recordNumber } from '../../words/figures.ts';
@@ -30,15 +30,15 @@ export const Doubts = memo(function Doubts({ told }: { readonly told: Told }) {
     <>
       <Doubtful
         title="The scenario in this file is not the one of that name that comes with this page."
-        lines={origin.differs}
+        lines={origin.differs.map(doubtText)}
       />
       <Doubtful
         title="These came at the wrong time and earn nothing."
         lines={marks.untimely.map(
-          ({ entry, why }) => `Entry ${entry + 1}, ${kindOf(told, entry)}: ${UNTIMELY[why]}.`,
+          ({ entry, why }) => `Entry ${entry + 1}, ${kindOf(told, entry)}: ${UNTIMELY_WORDS[why]}.`,
         )}
       />
-      <Doubtful title="The file and its replay differ." lines={marks.differs} />
+      <Doubtful title="The file and its replay differ." lines={marks.differs.map(doubtText)} />
       {origin.from === 'carried' ? (
         <p className="note">
           The scenario is the file’s own. Whoever marks this for a grade holds it against theirs.

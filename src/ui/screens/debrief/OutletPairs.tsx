@@ -1,7 +1,7 @@
 /** Every pair of the outlet at one step: what was read with things as they stand, and what both units truly have. */
 import { memo } from 'react';
-import { mainsText } from '../../../attempt/inWords.ts';
 import type { Lockstep } from '../../../attempt/twin.ts';
+import { mainsText } from '../../../words/quantities.ts';
 import { shownText } from '../../words/figures.ts';
 import { Scroll } from './Scroll.tsx';
 

@@ -12,6 +12,7 @@ import { causesOf } from '../../../attempt/roots.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import type { Lockstep, Progress, Step } from '../../../attempt/twin.ts';
 import { testTitle } from '../../../words/actions.ts';
+import { presentsText } from '../../../words/standIn.ts';
 import type { Sliced } from '../../flow/useSliced.ts';
 import { TitleBlock } from '../../parts/TitleBlock.tsx';
 import { benchTime } from '../../words/figures.ts';
@@ -79,7 +80,7 @@ export function Replay({ told, lockstep, timeline, elimination, undone, stepping
         framed
         job={told.run.scenario.title}
         rules={`${told.run.scenario.rules}, ${told.run.scenario.site.earthing}`}
-        drawnAt={`${benchTime(here.unit.at)}, ${here.unit.standIn}`}
+        drawnAt={`${benchTime(here.unit.at)}, ${presentsText(here.unit.standIn)}`}
         record={headOf(told.run.attempt).toUpperCase()}
       />
       <InWords step={here} />

@@ -4,11 +4,11 @@
  */
 
 import type { Debrief, DebriefLine, WrongGroup } from '../../../attempt/debrief.ts';
-import { MISCONCEPTIONS } from '../../../attempt/debrief.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
-import { sourceText } from '../../../verification/sources.ts';
 import { lineInWords } from '../../../words/actions.ts';
 import { causesTitle, causeTitle } from '../../../words/causeTitles.ts';
+import { sourceText } from '../../../words/sources.ts';
+import { misconceptionText } from '../../../words/topics.ts';
 import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { SUBJECT_WORDS } from '../bench/Predict.tsx';
 import { Fold } from './Fold.tsx';
@@ -84,10 +84,7 @@ function Card({ number, group, tests, isChosen, onShow }: CardProps) {
     (x, y) => x - y,
   );
   const shows = lines.find(({ test }) => tests.has(test))?.test;
-  const title =
-    group.misconception === 'reads too much'
-      ? MISCONCEPTIONS[group.misconception]
-      : `${MISCONCEPTIONS[group.misconception]}: ${group.topic}`;
+  const title = misconceptionText(group.misconception, group.topic);
   return (
     <div className={isChosen ? 'found chosen' : 'found'}>
       <div className="card-head">

@@ -2,11 +2,11 @@
 
 import { memo } from 'react';
 import type { Elimination, Undone } from '../../../attempt/elimination.ts';
-import { mainsText } from '../../../attempt/inWords.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import type { Lockstep } from '../../../attempt/twin.ts';
 import { testTitle } from '../../../words/actions.ts';
 import { causesTitle } from '../../../words/causeTitles.ts';
+import { mainsText } from '../../../words/quantities.ts';
 import { benchTime } from '../../words/figures.ts';
 import { levelAt } from './course.ts';
 import { Scroll } from './Scroll.tsx';

@@ -2,10 +2,10 @@
 import { memo } from 'react';
 import type { Debrief } from '../../../attempt/debrief.ts';
 import type { Showing } from '../../../attempt/showing.ts';
-import { FAMILIES } from '../../../faults/families.ts';
 import { testTitle } from '../../../words/actions.ts';
 import { causeWords } from '../../../words/causes.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
+import { FAMILY_WORDS } from '../../../words/topics.ts';
 import { NEXT_WORDS, TELL_WORDS } from '../../words/answers.ts';
 import { shownText } from '../../words/figures.ts';
 import { readingTitle } from '../../words/trade.ts';
@@ -21,7 +21,7 @@ export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {
         return (
           <div key={id} className="found">
             <p>
-              <strong>{causeTitle(id)}</strong> <span className="note">{FAMILIES[family]}</span>
+              <strong>{causeTitle(id)}</strong> <span className="note">{FAMILY_WORDS[family]}</span>
             </p>
             <dl className="told">
               <dt>where</dt>

@@ -5,7 +5,7 @@
 import { useEffect } from 'react';
 import { headOf } from '../../../attempt/attempt.ts';
 import type { Debrief } from '../../../attempt/debrief.ts';
-import { editionNamed } from '../../../verification/rules/rules.ts';
+import { editionNamed } from '../../../words/sources.ts';
 import { benchTime } from '../../words/figures.ts';
 
 export interface PageTitle {

@@ -5,6 +5,7 @@ import type { About } from '../../../store/about.ts';
 import { verdictTitle } from '../../words/answers.ts';
 import { dayText, momentText } from '../../words/dates.ts';
 import { recordNumber } from '../../words/figures.ts';
+import { titleOf } from '../../words/keeping.ts';
 import { RUNG_NAMES } from '../../words/rungs.ts';
 import type { Row } from './rows.ts';
 
@@ -27,12 +28,13 @@ export function AttemptRows({ rows, unreadable, onOpen, onDelete }: Props) {
       <ol className="attempt-rows" reversed aria-label="Attempts, newest first">
         {shown.map((row) => {
           const { about, number } = row;
-          const which = `${number}, ${about.title}`;
+          const title = titleOf(about.title);
+          const which = `${number}, ${title}`;
           return (
             <li key={about.id} value={number}>
               <div>
                 <h3>
-                  {number} · {about.title}
+                  {number} · {title}
                 </h3>
                 <p className="note">{frameText(about)}</p>
                 <Outcome row={row} isUnreadable={unreadable.has(about.id)} />

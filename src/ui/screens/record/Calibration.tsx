@@ -1,5 +1,7 @@
 /** How often each sureness was right, over all concluded attempts: drawn, and the same as a table. */
+
 import type { Calibrated } from '../../../attempt/recordSums.ts';
+import { COMPARED_WORDS } from '../../../words/topics.ts';
 import { SURE_WORDS } from '../../words/answers.ts';
 import { PLOT, Plot } from './Plot.tsx';
 
@@ -74,7 +76,7 @@ export function Calibration({ over }: { readonly over: readonly Calibrated[] }) 
                 <td>{of === 0 ? '–' : `${right} of ${of}`}</td>
                 <td>
                   {share === null ? '' : `${Math.round(100 * share)} %: `}
-                  {compared}
+                  {COMPARED_WORDS[compared]}
                 </td>
               </tr>
             ))}

@@ -1,5 +1,6 @@
 /** Topics in which lines were wrong, over all concluded attempts, those with the most first. */
 import type { WeakTopic } from '../../../attempt/recordSums.ts';
+import { topicText } from '../../../words/topics.ts';
 
 export function WeakTopics({ topics }: { readonly topics: readonly WeakTopic[] }) {
   return (
@@ -21,7 +22,7 @@ export function WeakTopics({ topics }: { readonly topics: readonly WeakTopic[] }
             {topics.map(({ topic, predicted, predictedWrong, judged, judgedWrong, attempts }) => (
               <tr key={topic}>
                 <th scope="row">
-                  {topic}
+                  {topicText(topic)}
                   <br />
                   <span className="note">
                     in {attempts} {attempts === 1 ? 'attempt' : 'attempts'}

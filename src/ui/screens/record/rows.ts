@@ -2,6 +2,7 @@
 import type { Summary } from '../../../attempt/summary.ts';
 import { holdsFor } from '../../../attempt/summary.ts';
 import type { About } from '../../../store/about.ts';
+import { titleOf } from '../../words/keeping.ts';
 
 export interface Row {
   readonly about: About;
@@ -35,6 +36,6 @@ export interface Counting {
 export const countingIn = (rows: readonly Row[]): readonly Counting[] =>
   rows
     .flatMap(({ about, number, summary }) =>
-      summary === null || about.isGuest ? [] : [{ number, title: about.title, summary }],
+      summary === null || about.isGuest ? [] : [{ number, title: titleOf(about.title), summary }],
     )
     .toReversed();

@@ -1,11 +1,9 @@
 /** Quantities of an opened moment in words and figures, as the drawing and its table show them. */
+import type { Resistance } from '../attempt/value.ts';
 import type { Amps, Ohms, Seconds, Volts } from '../laws/quantities.ts';
 
 /** Narrow no-break space, between a figure and its unit. */
 const THIN = '\u202f';
-/** From here a path is open for every purpose of a drawing, Ω. A design choice, above any insulation of interest. */
-const OPEN_FROM: Ohms = 1e9;
-
 const withUnit = (digits: string, unit: string): string => `${digits.replace('-', '−')}${THIN}${unit}`;
 /** Three digits, without trailing noughts. */
 const three = (value: number): string => String(Number(value.toPrecision(3)));
@@ -20,17 +18,19 @@ export const pilotText = (volts: Volts): string =>
 /** A level or threshold of the design. */
 export const voltsText = (volts: Volts): string => withUnit(three(volts), 'V');
 
-/** `open`: how a path of no use is called; for insulation that is as it should be. */
-export const ohmsText = (ohms: Ohms, open = 'open'): string =>
-  ohms >= OPEN_FROM
-    ? open
-    : ohms >= 1e6
-      ? withUnit(three(ohms / 1e6), 'MΩ')
-      : ohms >= 1e3
-        ? withUnit(three(ohms / 1e3), 'kΩ')
-        : withUnit(three(ohms), 'Ω');
+const ohmsText = (ohms: Ohms): string =>
+  ohms >= 1e6
+    ? withUnit(three(ohms / 1e6), 'MΩ')
+    : ohms >= 1e3
+      ? withUnit(three(ohms / 1e3), 'kΩ')
+      : withUnit(three(ohms), 'Ω');
 
-export const insulationText = (ohms: Ohms): string => ohmsText(ohms, `over ${withUnit('1', 'GΩ')}`);
+export const resistanceText = (resistance: Resistance): string =>
+  resistance.id === 'ohms'
+    ? ohmsText(resistance.ohms)
+    : resistance.id === 'open'
+      ? 'open'
+      : `over ${withUnit('1', 'GΩ')}`;
 
 export const ampsText = (amps: Amps): string =>
   amps === Infinity ? 'never' : amps < 1 ? withUnit(three(1000 * amps), 'mA') : withUnit(three(amps), 'A');
@@ -43,14 +43,3 @@ export const secondsText = (seconds: Seconds): string =>
       : withUnit(three(seconds), 's');
 
 export const shareText = (share: number): string => withUnit(three(100 * share), '%');
-
-/** `L1, N closed` or `L1 open, N closed`: positions by conductor, the same ones together. */
-export function positionsText(positions: Readonly<Record<string, string>>): string {
-  const kinds = [...new Set(Object.values(positions))];
-  return kinds
-    .map((kind) => {
-      const names = Object.keys(positions).filter((name) => positions[name] === kind);
-      return `${names.join(', ')} ${kind}`;
-    })
-    .join('; ');
-}

@@ -1,0 +1,51 @@
+/** Jobs of one aim in words: what is told of them before anything is done. */
+import type { AimJobWords } from '../scenario/aimJobs.ts';
+import { drawnAddress } from '../scenario/aimJobs.ts';
+import type { AimId, AimJob, SiteId } from '../scenario/aims.ts';
+import { AIMS } from '../scenario/aims.ts';
+import { AIM_WORDS } from './aims.ts';
+
+const UNIT_WORDS: Readonly<Record<SiteId, string>> = {
+  'single-pme': 'A single-phase tethered unit on a PME supply (TN-C-S).',
+  'single-tns': 'A single-phase tethered unit on a TN-S supply.',
+  'single-tt': 'A single-phase tethered unit on a TT supply with its own electrode.',
+  'three-socket': 'A three-phase unit with a socket-outlet, on a TN-S supply.',
+};
+
+/** Invented, like every site of the project. */
+const PLACES = [
+  'Sexton Row',
+  'Malthouse Lane',
+  'Ferry Steps',
+  'Cooper’s Hill',
+  'Lime Kiln Road',
+  'Weaver’s Court',
+  'Ropewalk',
+  'Dovecote Lane',
+  'Plough Field',
+  'Tithe Barn Close',
+  'Hurdle Green',
+  'Osier Bank',
+  'Smithy Fold',
+  'Toll House Road',
+  'Withy Cottages',
+  'Granary Yard',
+] as const;
+
+export function aimJobWords(job: AimJob): AimJobWords {
+  const { place, number } = drawnAddress(job);
+  return {
+    title: `${AIM_WORDS[job.aim].question} ${PLACES[Math.floor(place * PLACES.length)]}, number ${number}`,
+    brief: `${UNIT_WORDS[job.site]} ${handedOverWords(job.aim)}`,
+    by: 'a colleague, this morning',
+  };
+}
+
+/** What was done before and what comes after, so that it is plain what a verdict can rest on. */
+function handedOverWords(aim: AimId): string {
+  const before =
+    AIMS[0].id === aim ? 'Nothing is tested yet' : 'The tests before this aim are done and signed';
+  return AIMS.at(-1)?.id === aim
+    ? `${before}; these are the last.`
+    : `${before}; those after it are not begun, and are another day’s work.`;
+}

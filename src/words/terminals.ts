@@ -1,0 +1,44 @@
+/** Terminals and probes in the trade's words. */
+import type { Probe, Terminal } from '../bench/terminals.ts';
+import { terminalsIn } from '../bench/terminals.ts';
+
+export const PLACE_WORDS: Readonly<Record<string, string>> = {
+  origin: 'origin',
+  supply: 'unit’s supply terminals',
+  outlet: 'outlet',
+  incoming: 'live side of the origin',
+};
+export const SINGLE_WORDS: Readonly<Record<string, string>> = {
+  met: 'main earthing terminal',
+  earth: 'remote rod',
+  earthing: 'distributor’s earth',
+  case: 'exposed metal of the unit',
+};
+
+export function terminalText(terminal: Terminal): string {
+  const [place = '', conductor] = terminal.split('.');
+  return conductor === undefined
+    ? (SINGLE_WORDS[place] ?? terminal)
+    : `${conductor} at the ${PLACE_WORDS[place] ?? place}`;
+}
+
+/** A terminal, or several that a probe joins, those at one place together. */
+export const probeText = (probe: Probe): string => {
+  const terminals = terminalsIn(probe);
+  const place = placeOf(terminals);
+  return place === null
+    ? terminals.map(terminalText).join(' joined to ')
+    : `${terminals.map(conductorOf).join(' + ')} at the ${PLACE_WORDS[place] ?? place}`;
+};
+
+export const conductorOf = (terminal: Terminal): string => terminal.split('.')[1] ?? terminal;
+
+/** The place that all of them are at, or null. */
+export function placeOf(terminals: readonly Terminal[]): string | null {
+  const places = new Set(terminals.map((t) => (t.includes('.') ? t.split('.')[0] : t)));
+  const [only] = places;
+  return places.size === 1 && only !== undefined && only in PLACE_WORDS ? only : null;
+}
+
+/** From the label that a reading carries (joined terminals with ` + `). */
+export const fromLabel = (label: string): Probe => label.split(' + ');
