@@ -5,8 +5,12 @@ import { LEFT_OUT } from '../../src/attempt/attempt.ts';
 import { isTrueReason, trueReasons } from '../../src/attempt/leftOut.ts';
 import { mark } from '../../src/attempt/mark.ts';
 import { note, replay } from '../../src/attempt/run.ts';
-import { allowedActions, readScenario } from '../../src/scenario/scenario.ts';
+import type { OperationInput } from '../../src/bench/operation.ts';
+import { operation } from '../../src/bench/operation.ts';
+import { allowedActions, papersOf, readScenario } from '../../src/scenario/scenario.ts';
 import { ACTIONS } from '../../src/verification/actions.ts';
+import { tryingAgain } from '../../src/verification/noSupply.ts';
+import { CHARGE } from '../bench/build.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBy } from '../helpers/trainee.ts';
 
@@ -72,6 +76,85 @@ describe('a failed dead test', () => {
     const hasty = doing('mill-race', ['papers', 'isolate']);
     expect(trueReasons(hasty, 'state-c')).toEqual(['no-time']);
   });
+});
+
+describe('a unit that gives no supply', () => {
+  /** The supply asked for in `state-c`, these operations after it, and what else is done. */
+  const asking = (faults: readonly object[], after: 'as a faultless trainee' | readonly OperationInput[]) => {
+    const file = { ...(scenarioNamed('harbour-mews').file as object), faults };
+    const read = readScenario(file);
+    if (!read.ok) throw new Error('the scenario does not read');
+    const { scenario } = read;
+    const attempt = attemptBy(scenario, file, {
+      tests: () => ACTIONS.filter(({ id }) => id === 'state-c'),
+      operations: (_, steps) => [
+        ...steps,
+        ...(after === 'as a faultless trainee' ? tryingAgain(papersOf(scenario)) : after).map(operation),
+      ],
+    });
+    return replay(scenario, attempt);
+  };
+  const NEVER_CLOSES = [{ fault: 'misses-request' }];
+
+  test('asked rightly, reset and asked again: what needs a supply tells nothing of it', () => {
+    const run = asking(NEVER_CLOSES, 'as a faultless trainee');
+    expect(trueReasons(run, 'loop')).toEqual(['no-supply']);
+    expect(trueReasons(run, 'residual-five')).toEqual(['not-asked', 'no-supply']);
+  });
+
+  test('what tells of such a unit too was wanting in time alone', () => {
+    const run = asking(NEVER_CLOSES, 'as a faultless trainee');
+    const untouched = ACTIONS.filter(
+      ({ needsSupply, optional, applies }) =>
+        needsSupply !== true && optional !== true && applies(run.papers),
+    );
+    expect(untouched.length).toBeGreaterThan(10);
+    for (const { id } of untouched) expect(trueReasons(run, id), id).toEqual(['no-time']);
+  });
+
+  test('not reset, it may have been a trip: no reason yet', () => {
+    expect(trueReasons(asking(NEVER_CLOSES, []), 'loop')).toEqual(['no-time']);
+  });
+
+  test('reset, and not asked again: no reason either', () => {
+    const reset: readonly OperationInput[] = [
+      { op: 'reset', what: 'unit' },
+      { op: 'wait', seconds: 20 },
+    ];
+    expect(trueReasons(asking(NEVER_CLOSES, reset), 'loop')).toEqual(['no-time']);
+  });
+
+  test('a sound unit gives it, and after a trip gives it again', () => {
+    expect(trueReasons(asking([], 'as a faultless trainee'), 'loop')).toEqual(['no-time']);
+    const tripped: readonly OperationInput[] = [
+      { op: 'reset', what: 'unit' },
+      { op: 'wait', seconds: 12 },
+      ...CHARGE,
+      { op: 'measure', quantity: 'residual', line: 'L1', waveform: 'sinusoidal', mode: 'fixed', amps: 0.15 },
+      { op: 'wait', seconds: 10 },
+      { op: 'measure', quantity: 'voltage', between: ['outlet.L1', 'outlet.N'] },
+    ];
+    expect(trueReasons(asking([], tripped), 'loop')).toEqual(['no-time']);
+  });
+});
+
+test('a trip that was not reset is no want of a supply, though no voltage was read before it', () => {
+  const { scenario, file } = scenarioNamed('harbour-mews');
+  const tripping: readonly OperationInput[] = [
+    { op: 'reset', what: 'unit' },
+    { op: 'wait', seconds: 12 },
+    ...CHARGE,
+    { op: 'measure', quantity: 'residual', line: 'L1', waveform: 'sinusoidal', mode: 'fixed', amps: 0.15 },
+  ];
+  const attempt = attemptBy(scenario, file, {
+    tests: () => ['residual-rated', 'state-c'].flatMap((id) => ACTIONS.filter((action) => action.id === id)),
+    operations: ({ id }, steps) => (id === 'residual-rated' ? tripping.map(operation) : steps),
+  });
+  const run = replay(scenario, attempt);
+  const volts = run.readings.filter(({ reading }) => reading.quantity === 'voltage');
+  expect(volts.length).toBeGreaterThan(0);
+  for (const { reading } of volts) expect(reading.value).toBeLessThan(50);
+  expect(trueReasons(run, 'loop')).toEqual(['no-time']);
 });
 
 describe('in the marks', () => {
