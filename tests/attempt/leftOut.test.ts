@@ -159,8 +159,8 @@ test('a trip that was not reset is no want of a supply, though no voltage was re
 
 describe('in the marks', () => {
   const { scenario, file } = scenarioNamed('harbour-mews');
+  const short = attemptBy(scenario, file, { tests: (all) => all.filter(({ id }) => id !== 'loop') });
   const leaving = (leftOut: LeftOut): Attempt => {
-    const short = attemptBy(scenario, file, { tests: (all) => all.filter(({ id }) => id !== 'loop') });
     const run = replay(scenario, { ...short, entries: short.entries.slice(0, -1) });
     const said = note(run, { kind: 'record', test: 'loop', leftOut, words: 'any words' }, 0);
     const { hash: _, at: __, wall: ___, ...conclusion } = short.entries.at(-1) as Attempt['entries'][number];
@@ -170,6 +170,10 @@ describe('in the marks', () => {
   test.each(LEFT_OUT)('%s counts in the record only where it is true', (reason) => {
     const { leftOut } = mark(scenario, leaving(reason)).sums.record;
     expect(leftOut).toEqual({ right: reason === 'no-time' ? 1 : 0, of: 1 });
+  });
+
+  test('no reason is none that is true', () => {
+    expect(mark(scenario, short).sums.record.leftOut).toEqual({ right: 0, of: 1 });
   });
 
   test('words, as format 1 had them, are none in a file of this format', () => {
