@@ -5,6 +5,8 @@ import { LEFT_OUT } from '../../src/attempt/attempt.ts';
 import { isTrueReason, trueReasons } from '../../src/attempt/leftOut.ts';
 import { mark } from '../../src/attempt/mark.ts';
 import { note, replay } from '../../src/attempt/run.ts';
+import { lastSitting } from '../../src/attempt/sitting.ts';
+import { truthOf } from '../../src/attempt/truth.ts';
 import type { OperationInput } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
 import { allowedActions, papersOf, readScenario } from '../../src/scenario/scenario.ts';
@@ -12,7 +14,7 @@ import { ACTIONS } from '../../src/verification/actions.ts';
 import { tryingAgain } from '../../src/verification/noSupply.ts';
 import { CHARGE } from '../bench/build.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
-import { attemptBy } from '../helpers/trainee.ts';
+import { attemptBy, faultlessAttempt } from '../helpers/trainee.ts';
 
 const doing = (id: string, tests: readonly string[], faults?: readonly object[]) => {
   const named = scenarioNamed(id);
@@ -36,8 +38,11 @@ describe('harbour-mews, sound, two tests done', () => {
     expect(trueReasons(run, 'residual-five')).toEqual(['not-asked']);
   });
 
-  test('what the papers give nothing to: three lines on one phase, and what is no test', () => {
-    expect(trueReasons(run, 'three-lines')).toEqual(['not-applicable']);
+  test('what the papers give nothing to: a lost line on one phase, an electrode on TN-C-S, and what is no test', () => {
+    for (const id of ['lost-line', 'electrode']) {
+      expect(ACTIONS.some((action) => action.id === id)).toBe(true);
+      expect(trueReasons(run, id)).toEqual(['not-applicable']);
+    }
     expect(trueReasons(run, 'nonsense')).toEqual(['not-applicable']);
   });
 });
@@ -70,6 +75,19 @@ describe('a failed dead test', () => {
   test('forbids what needs power, not the other dead tests', () => {
     expect(trueReasons(run, 'state-c')).toEqual(['not-safe']);
     expect(trueReasons(run, 'insulation-circuit')).toEqual(['no-time']);
+  });
+
+  test('and one that forbids nothing is no reason to stop', () => {
+    // A label that is missing is put right, and the tests go on (BS 7671 514.1.1).
+    const labels = doing(
+      'harbour-mews',
+      ['papers', 'isolate', 'prove-dead', 'inspect'],
+      [{ fault: 'labels-missing' }],
+    );
+    const inspect = ACTIONS.find(({ id }) => id === 'inspect');
+    const broken = inspect && truthOf(labels, inspect, lastSitting(labels, 'inspect')).lines;
+    expect(broken?.filter(({ finding }) => finding === 'broken')).toHaveLength(1);
+    expect(trueReasons(labels, 'state-c')).toEqual(['no-time']);
   });
 
   test('that was not done forbids nothing: a reason is what was found', () => {
@@ -170,6 +188,24 @@ describe('in the marks', () => {
   test.each(LEFT_OUT)('%s counts in the record only where it is true', (reason) => {
     const { leftOut } = mark(scenario, leaving(reason)).sums.record;
     expect(leftOut).toEqual({ right: reason === 'no-time' ? 1 : 0, of: 1 });
+  });
+
+  test('one that was given of a test that nobody asks for has to be true as well', () => {
+    const run = replay(scenario, { ...short, entries: short.entries.slice(0, -1) });
+    const { hash: _, at: __, wall: ___, ...conclusion } = short.entries.at(-1) as Attempt['entries'][number];
+    const saying = (why: LeftOut) => {
+      const said = note(run, { kind: 'record', test: 'electrode', leftOut: why }, 0);
+      return mark(scenario, note(said, conclusion as never, 0).attempt).sums.record.leftOut;
+    };
+    expect(saying('no-time')).toEqual({ right: 0, of: 2 });
+    expect(saying('not-applicable')).toEqual({ right: 1, of: 2 });
+  });
+
+  test('what was not read is missing in the record, whatever the reason', () => {
+    const whole = mark(scenario, faultlessAttempt(scenario, file)).sums.record.written;
+    const { written } = mark(scenario, leaving('no-time')).sums.record;
+    expect(written.of).toBe(whole.of);
+    expect(written.right).toBeLessThan(whole.right);
   });
 
   test('no reason is none that is true', () => {

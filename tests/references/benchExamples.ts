@@ -30,7 +30,7 @@ export const W24 = {
     { at: 72, allowed: false },
     { at: 68, allowed: true },
   ],
-} as const satisfies BenchExample & object;
+} as const;
 
 /** From C to B and back to C, with a random delay. s. */
 export const W27 = {
@@ -40,7 +40,7 @@ export const W27 = {
   after: 300,
   within: 3,
   delay: 600,
-} as const satisfies BenchExample & object;
+} as const;
 
 /** A device that trips at 22 mA behind standing leakage: what a tester's current adds up to with it. A. */
 export const W28 = {
@@ -56,7 +56,7 @@ export const W28 = {
     { leakage: 'resistive', amps: 0.008, felt: 0.023, trips: true },
     { leakage: 'capacitive', amps: 0.008, felt: 0.017, trips: false },
   ],
-} as const satisfies BenchExample & object;
+} as const;
 
 /**
  * A joint that warms: what it is cold, and where it settles. 2 K/W is a model; how copper's resistance rises is that of
@@ -73,7 +73,7 @@ export const W29 = {
   settled: { kelvins: 49, ohms: 0.0238, watts: 24.4 },
   /** From here on it never settles. */
   runsAwayFrom: 0.124,
-} as const satisfies BenchExample & object;
+} as const;
 
 /** A neutral that another circuit returns through, and one that touches PE on the way. */
 export const W30 = {
@@ -93,6 +93,6 @@ export const W30 = {
     { amps: 6, ohms: 11 },
   ],
   crosses: 0.03,
-} as const satisfies BenchExample & object;
+} as const;
 
 export const BENCH_EXAMPLES: Readonly<Record<string, BenchExample>> = { W24, W27, W28, W29, W30 };
