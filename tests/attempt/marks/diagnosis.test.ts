@@ -141,7 +141,7 @@ describe('what reads the same', () => {
       };
       return mark(open.scenario, note(run, said, 0).attempt).parts.diagnosis;
     };
-    const path = { op: 'measure', quantity: 'continuity', between: ['met', 'outlet.PE'] } as const;
+    const path: OperationInput = { op: 'measure', quantity: 'continuity', between: ['met', 'outlet.PE'] };
     expect(blaming([])).toBe(20);
     expect(
       blaming([
