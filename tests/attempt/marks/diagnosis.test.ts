@@ -153,6 +153,14 @@ describe('what reads the same', () => {
     ).toBe(0);
   });
 
+  test('and on the sheet that was handed over', () => {
+    const change = { faults: [{ fault: 'pilot-conductor-open' }], allowed: ['state-b'] };
+    const blamed: Said = { cause: 'outlet-pe-open', family: 'protective-conductor' };
+    const handover = { by: 'the same firm, last Friday', done: ['pe-outlet'] };
+    expect(saying(jobWith('harbour-mews', change), blamed).parts.diagnosis).toBe(20);
+    expect(saying(jobWith('harbour-mews', { ...change, handover }), blamed).parts.diagnosis).toBe(0);
+  });
+
   test('is never a wrong design: that stands in the papers', () => {
     const design = jobWith('harbour-mews', { faults: [{ fault: 'breaker-over-cable' }] });
     expect(saying(design, {}).parts.diagnosis).toBe(20);

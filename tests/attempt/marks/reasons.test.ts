@@ -72,3 +72,8 @@ test('that a unit is fit rests on the tests that were done', () => {
   expect(right).toBeLessThan(of);
   expect(few.parts.reasons).toBeCloseTo((15 * right) / of, 1);
 });
+
+test('a test that nobody asks for makes up for none that was left out', () => {
+  const rests = (tests: readonly string[]) => saying('harbour-mews', () => ({}), tests).sums.reasons?.rests;
+  expect(rests(['papers', 'inspect', 'residual-five'])).toEqual(rests(['papers', 'inspect']));
+});

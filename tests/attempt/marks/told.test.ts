@@ -75,3 +75,20 @@ describe('nothing told (rung 4)', () => {
     expect(later.right).toBe(sumsOf(4, {}).observation.right);
   });
 });
+
+test('putting right what was not wrong makes no other unit of it, and a test done anew after it counts no more', () => {
+  const mill = scenarioNamed('mill-race');
+  const sums = (isRepeated: boolean) => {
+    const dead = ['isolate', 'prove-dead'].reduce(
+      (so, id) => doTest(so, actionNamed(id) as TestAction, {}),
+      startRun(mill.scenario, mill.file, { rung: 2 }),
+    );
+    const opened = act(doTest(dead, action, askew), null, operation({ op: 'open-cover' }), 0).run;
+    const { run, outcome } = act(opened, null, operation({ op: 'put-right', what: 'neutral-joint' }), 0);
+    expect(outcome.refused).toBeNull();
+    const done = isRepeated ? doTest(run, action, {}) : run;
+    return mark(mill.scenario, note(done, rightConclusion(done), 0).attempt).sums;
+  };
+  expect(sums(true).observation).toEqual(sums(false).observation);
+  expect(sums(true).record).toEqual(sums(false).record);
+});
