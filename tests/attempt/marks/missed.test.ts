@@ -8,6 +8,7 @@ import type { Run } from '../../../src/attempt/run.ts';
 import { act, note, startRun } from '../../../src/attempt/run.ts';
 import { readRightly } from '../../../src/attempt/typed.ts';
 import { rightConclusion, rightJudgement, typedAsShown } from '../../../src/attempt/worked.ts';
+import { operation } from '../../../src/bench/operation.ts';
 import { actionNamed } from '../../../src/verification/actions.ts';
 import { procedure } from '../../../src/verification/procedure.ts';
 import type { TestAction } from '../../../src/verification/testAction.ts';
@@ -122,6 +123,16 @@ describe('too early and too late', () => {
     const done = doTest(early, action, { type: () => null });
     expect(sumsOf(done).observation.right).toBe(0);
     expect(sumsOf(honest).observation.right).toBeGreaterThan(0);
+  });
+
+  test('what is done after the conclusion changes nothing, unsafe or not', () => {
+    const ended = note(start(), rightConclusion(start()), 0);
+    const { differs: _, untimely: __, ...once } = markWhole(scenario, ended.attempt).marks;
+    const opened = act(ended, 'inspect', operation({ op: 'open-cover' }), 0).run;
+    expect(opened.unsafe.map(({ critical }) => critical)).toEqual([true]);
+    const { differs: ___, untimely, ...twice } = markWhole(scenario, opened.attempt).marks;
+    expect(twice).toEqual(once);
+    expect(untimely).toHaveLength(1);
   });
 
   test('a second conclusion changes nothing', () => {
