@@ -2,8 +2,11 @@
  * Which reasons for leaving a test out are true of it in an attempt. They rest on the papers, the job and what the
  * trainee has found and written down, never on what is truly wrong: a reason is what could be known.
  */
+import type { Reading } from '../bench/reading.ts';
 import { entryNamed } from '../faults/catalogue.ts';
 import { actionNamed } from '../verification/actions.ts';
+import { showsVoltage } from '../verification/judging.ts';
+import { gaveNoSupply, ofOutletLine } from '../verification/noSupply.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import { testsToRepeat } from '../verification/testsToRepeat.ts';
 import type { EntryOf, LeftOut } from './attempt.ts';
@@ -11,6 +14,7 @@ import { IN_WORDS } from './attempt.ts';
 import type { Run } from './run.ts';
 import { lastSitting } from './sitting.ts';
 import { truthOf } from './truth.ts';
+import { observedAsTyped } from './typed.ts';
 import { isConverted } from './written.ts';
 
 /**
@@ -19,6 +23,7 @@ import { isConverted } from './written.ts';
  * - `handed-over`: it was handed over as done, and nothing that it rests on was put right since;
  * - `not-asked`: no document asks for it;
  * - `not-safe`: a finding, as written down, forbids to go on to it; dead tests are not forbidden;
+ * - `no-supply`: it tells nothing of an outlet that is not supplied, and the unit, asked rightly after a reset, gave none;
  * - `no-time`: none of these, so that only time, or the will, was wanting.
  *
  * Of a test that was done it says the same, and of an id that is none that it does not apply.
@@ -32,6 +37,7 @@ export function trueReasons(run: Run, test: string): readonly LeftOut[] {
     ...(isStillHandedOver(run, action) ? (['handed-over'] as const) : []),
     ...(action.optional === true ? (['not-asked'] as const) : []),
     ...(!isDeadTest(action) && hasFoundDanger(run) ? (['not-safe'] as const) : []),
+    ...(action.needsSupply === true && hasFoundNoSupply(run) ? (['no-supply'] as const) : []),
   ];
   return reasons.length === 0 ? ['no-time'] : reasons;
 }
@@ -50,22 +56,27 @@ function isStillHandedOver({ handedOver, papers, repairs }: Run, action: TestAct
 
 const isDeadTest = ({ from, stage }: TestAction): boolean => from === 'isolated' && stage === 'before power';
 
-/** Asked of every test that was left out. */
-const danger = new WeakMap<Run, boolean>();
-
-function hasFoundDanger(run: Run): boolean {
-  const found = danger.get(run) ?? findsDanger(run);
-  danger.set(run, found);
-  return found;
+/** Asked of every test that was left out, and worked out once a run. */
+function onceARun(finds: (run: Run) => boolean): (run: Run) => boolean {
+  const known = new WeakMap<Run, boolean>();
+  return (run) => {
+    const found = known.get(run) ?? finds(run);
+    known.set(run, found);
+    return found;
+  };
 }
+
+const hasFoundDanger = onceARun(findsDanger);
+const hasFoundNoSupply = onceARun(findsNoSupply);
+
+/** Tests that were done. */
+const doneIn = (run: Run): readonly TestAction[] =>
+  [...new Set(run.samples.flatMap(({ test }) => test ?? []))].flatMap((test) => actionNamed(test) ?? []);
 
 /** A finding after which a faultless trainee goes no further, in the last sitting of any test, by what was typed. */
 function findsDanger(run: Run): boolean {
-  const done = new Set(run.samples.flatMap(({ test }) => test ?? []));
-  return [...done].some((test) => {
-    const action = actionNamed(test);
-    if (action === undefined) return false;
-    const { lines, limits } = truthOf(run, action, lastSitting(run, test));
+  return doneIn(run).some((action) => {
+    const { lines, limits } = truthOf(run, action, lastSitting(run, action.id));
     const broken = [
       ...lines.filter(({ finding }) => finding === 'broken').map(({ id }) => id),
       ...limits.filter(({ right }) => right === 'outside').map(({ limit }) => limit.id),
@@ -73,3 +84,32 @@ function findsDanger(run: Run): boolean {
     return broken.some((id) => action.stops.includes(id));
   });
 }
+
+/** What a test that needs a supply found of it, as typed, once everything that may have tripped since the last was reset. */
+function findsNoSupply(run: Run): boolean {
+  const { residualDevice } = run.papers.site.circuit;
+  const supplied = run.samples.findLast(({ sample }) => sample.readings.some(takesSupply))?.entry ?? -1;
+  const resets = run.samples.filter(
+    ({ entry, sample }) => entry > supplied && sample.operation.op === 'reset',
+  );
+  const whereReset = (isOne: (what: string) => boolean) =>
+    resets.find(({ sample: { operation } }) => operation.op === 'reset' && isOne(operation.what))?.entry ??
+    Infinity;
+  const since = Math.max(
+    whereReset((what) => what !== 'upstream'),
+    residualDevice === null ? -1 : whereReset((what) => what === 'upstream'),
+  );
+  return doneIn(run).some((action) => {
+    const sitting = lastSitting(run, action.id);
+    const after = Math.max(sitting.after, since);
+    return gaveNoSupply(action, run.papers, observedAsTyped(run, { ...sitting, after }));
+  });
+}
+
+/** Of the outlet, and only to be had while it is supplied. */
+const takesSupply = (reading: Reading): boolean =>
+  reading.qualifier !== 'unable' &&
+  ((reading.quantity === 'residual' && reading.place === undefined) ||
+    reading.quantity === 'opening-time' ||
+    (reading.quantity === 'loop' && reading.between?.[0].startsWith('outlet.') === true) ||
+    (ofOutletLine(reading) && showsVoltage(reading)));

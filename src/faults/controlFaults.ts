@@ -3,7 +3,7 @@
  * of the design; what comes of it follows from the control logic.
  */
 import type { Fault } from './fault.ts';
-import { LOCK_OFF, PRACTICE, PUT_RIGHT, sensorOnly, TELL_INSTALLER, TELL_MAKER, unless } from './fault.ts';
+import { LOCK_OFF, PUT_RIGHT, sensorOnly, TELL_INSTALLER, TELL_MAKER, unless } from './fault.ts';
 import type { Parts } from './parts.ts';
 import { withDesign, withTiming } from './parts.ts';
 
@@ -11,7 +11,6 @@ const frame = {
   kind: 'fault',
   family: 'pilot',
   component: 'pilot',
-  source: PRACTICE,
   next: LOCK_OFF,
   tell: TELL_MAKER,
 } as const;
@@ -34,18 +33,21 @@ export const controlFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'diode-not-checked',
+    source: 'IEC 61851-1:2017 Table A.4 note c',
     parameters: [],
     change: (parts) => withDesign(parts, { diodeRule: 'ignored' }),
   },
   {
     ...frame,
     id: 'short-not-acted-on',
+    source: 'IEC 61851-1:2017 6.3.1.2: within 3 s',
     parameters: [],
     change: (parts) => withDesign(parts, { shortRule: 'ignored' }),
   },
   {
     ...frame,
     id: 'ventilation-not-asked',
+    source: 'IEC 61851-1:2017 6.3.1.4',
     parameters: [],
     impossible: unless(({ sheet }) => !sheet.ventilation, 'ventilation-declared'),
     change: (parts) => withRequestDownTo(parts, 1.5),
@@ -60,12 +62,14 @@ export const controlFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'supplies-in-b',
+    source: 'IEC 61851-1:2017 6.3.1, Table A.4',
     parameters: [{ name: 'volts', unit: 'V', min: 9.3, max: 10.2, default: 9.6 }],
     change: (parts, { volts = 0 }) => withBoundaryOfC(parts, volts),
   },
   {
     ...frame,
     id: 'misses-request',
+    source: 'IEC 61851-1:2017 Table A.6 sequence 4: within 3 s',
     parameters: [{ name: 'volts', unit: 'V', min: 4.6, max: 5.6, default: 5.2 }],
     change: (parts, { volts = 0 }) => withBoundaryOfC(parts, volts),
   },

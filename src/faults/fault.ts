@@ -85,7 +85,7 @@ export interface NotFault extends Entry {
 
 export type CatalogueEntry = Fault | NotFault;
 
-/** Most ranges and causes are trade judgement. */
+/** Where no clause is known; most ranges and causes are trade judgement whatever the clause. */
 export const PRACTICE = 'common practice, no source';
 
 export const PUT_RIGHT = 'put-right-and-repeat' satisfies NextStep;

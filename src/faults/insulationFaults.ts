@@ -5,7 +5,6 @@ import {
   LOCK_OFF,
   lineOf,
   noSuchLine,
-  PRACTICE,
   PUT_RIGHT,
   TELL_INSTALLER,
   TELL_MAKER,
@@ -14,7 +13,7 @@ import {
 } from './fault.ts';
 import { withPart } from './parts.ts';
 
-const frame = { kind: 'fault', family: 'insulation', source: PRACTICE } as const;
+const frame = { kind: 'fault', family: 'insulation' } as const;
 const inCircuit = { ...frame, component: 'circuit', next: PUT_RIGHT, tell: TELL_INSTALLER } as const;
 const inUnit = { ...frame, next: LOCK_OFF, tell: TELL_MAKER } as const;
 
@@ -22,6 +21,7 @@ export const insulationFaults: readonly Fault[] = [
   {
     ...inCircuit,
     id: 'line-pe-insulation-low',
+    source: 'BS 7671:2018+A2:2022 643.3.2, Table 64',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 20_000, max: 900_000, default: 300_000 }],
     change: (parts, { ohms = 0 }) =>
       withPart(parts, 'insulation.circuit.L1-PE', (part) => ({ ...part, resistance: ohms })),
@@ -29,6 +29,7 @@ export const insulationFaults: readonly Fault[] = [
   {
     ...inCircuit,
     id: 'neutral-pe-insulation-low',
+    source: 'BS 7671:2018+A2:2022 643.3.2, Table 64',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 50, max: 500_000, default: 40_000 }],
     change: (parts, { ohms = 0 }) =>
       withPart(parts, 'insulation.circuit.N-PE', (part) => ({ ...part, resistance: ohms })),
@@ -36,6 +37,7 @@ export const insulationFaults: readonly Fault[] = [
   {
     ...inCircuit,
     id: 'line-neutral-insulation-low',
+    source: 'BS 7671:2018+A2:2022 643.3.2, Table 64',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 20_000, max: 900_000, default: 150_000 }],
     change: (parts, { ohms = 0 }) =>
       withPart(parts, 'insulation.circuit.L1-N', (part) => ({ ...part, resistance: ohms })),
@@ -43,6 +45,7 @@ export const insulationFaults: readonly Fault[] = [
   {
     ...inUnit,
     id: 'outlet-insulation-low',
+    source: 'BS 7671:2018+A2:2022 643.3.3, Table 64',
     component: 'outlet',
     parameters: [LINE, { name: 'ohms', unit: 'Ω', min: 20_000, max: 900_000, default: 200_000 }],
     impossible: noSuchLine,
@@ -52,6 +55,7 @@ export const insulationFaults: readonly Fault[] = [
   {
     ...inUnit,
     id: 'tether-insulation-moves',
+    source: 'BS 7671:2018+A2:2022 643.3.3, Table 64',
     component: 'outlet',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 20_000, max: 900_000, default: 80_000 }],
     impossible: tetheredOnly,
@@ -65,6 +69,7 @@ export const insulationFaults: readonly Fault[] = [
   {
     ...inUnit,
     id: 'arrester-aged',
+    source: 'BS 7671:2018+A2:2022 643.3.3, Table 64',
     component: 'arrester',
     parameters: [{ name: 'volts', unit: 'V', min: 60, max: 200, default: 150 }],
     impossible: unless(({ sheet }) => sheet.surgeArrester, 'no-arrester'),

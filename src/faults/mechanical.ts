@@ -1,27 +1,18 @@
 /** What is wrong to be seen, and what it brings about. Whether anybody looks is not known here. */
 import type { Found } from '../site/part.ts';
 import type { Fault, NextStep, Tell } from './fault.ts';
-import {
-  LOCK_OFF,
-  PRACTICE,
-  PUT_RIGHT,
-  socketOnly,
-  TELL_INSTALLER,
-  TELL_MAKER,
-  tetheredOnly,
-} from './fault.ts';
+import { LOCK_OFF, PUT_RIGHT, socketOnly, TELL_INSTALLER, TELL_MAKER, tetheredOnly } from './fault.ts';
 import { withVisible } from './parts.ts';
 
 interface Sight extends Pick<Fault, 'id' | 'component'> {
   readonly seen: Found;
-  readonly source?: string;
+  readonly source: string;
   readonly next: NextStep;
   readonly tell: readonly Tell[];
   readonly impossible?: NonNullable<Fault['impossible']>;
 }
 
 const sight = ({ seen, ...entry }: Sight): Fault => ({
-  source: PRACTICE,
   ...entry,
   kind: 'fault',
   family: 'mechanical',
@@ -48,6 +39,7 @@ export const mechanicalFaults: readonly Fault[] = [
   }),
   sight({
     id: 'connector-cracked',
+    source: 'BS 7671:2018+A2:2022 642.2 (from memory): not visibly damaged',
     component: 'outlet',
     seen: { where: 'outlet', what: { id: 'shell-cracked' } },
     next: LOCK_OFF,
@@ -56,6 +48,7 @@ export const mechanicalFaults: readonly Fault[] = [
   }),
   sight({
     id: 'lid-spring-broken',
+    source: 'IEC 61851-1:2017 12.4: IP24 unmated outdoors',
     component: 'enclosure',
     seen: { where: 'outlet', what: { id: 'lid-hangs-open' } },
     next: LOCK_OFF,
@@ -64,6 +57,7 @@ export const mechanicalFaults: readonly Fault[] = [
   }),
   sight({
     id: 'tether-strained',
+    source: 'BS 7671:2018+A2:2022 522.8.5 (from memory): no undue mechanical strain',
     component: 'outlet',
     seen: { where: 'cable', what: { id: 'tether-unclamped' } },
     next: LOCK_OFF,
@@ -83,6 +77,7 @@ export const mechanicalFaults: readonly Fault[] = [
   }),
   sight({
     id: 'terminal-loose',
+    source: 'BS 7671:2018+A2:2022 526.1',
     component: 'circuit',
     seen: { where: 'terminals', what: { id: 'screw-turns' } },
     next: PUT_RIGHT,

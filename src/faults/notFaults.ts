@@ -96,7 +96,7 @@ export const notFaults: readonly NotFault[] = [
     component: 'contactor',
     family: 'switching',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 200_000, max: 1_000_000, default: 470_000 }],
-    source: 'common practice, no source',
+    source: 'IEC 61851-1:2017 12.6: under a touch current of 3.5 mA',
     alter: (told, { ohms = 0 }) => withSheet(told, { poleBleed: ohms }),
   },
   {

@@ -1,6 +1,6 @@
 /** Faults of the pilot’s source, levels and conductor. Ranges are trade judgement (common practice, no source). */
 import type { Fault } from './fault.ts';
-import { LOCK_OFF, PRACTICE, TELL_MAKER } from './fault.ts';
+import { LOCK_OFF, TELL_MAKER } from './fault.ts';
 import type { Parts } from './parts.ts';
 import { withDesign, withMore, withOpen, withPart } from './parts.ts';
 
@@ -8,7 +8,6 @@ const frame = {
   kind: 'fault',
   family: 'pilot',
   component: 'pilot',
-  source: PRACTICE,
   next: LOCK_OFF,
   tell: TELL_MAKER,
 } as const;
@@ -68,24 +67,28 @@ export const pilotFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'pilot-steady',
+    source: 'IEC 61851-1:2017 A.3, Table A.6 sequence 3.1',
     parameters: [],
     change: (parts) => withPilot(parts, { negative: parts.design.pilot.positive }),
   },
   {
     ...frame,
     id: 'pilot-conductor-open',
+    source: 'IEC 61851-1:2017 Tables A.4 and A.10',
     parameters: [],
     change: (parts) => withOpen(parts, 'pilot.conductor'),
   },
   {
     ...frame,
     id: 'pilot-contact-dirty',
+    source: 'IEC 61851-1:2017 Table A.10',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 300, max: 2000, default: 500 }],
     change: (parts, { ohms = 0 }) => withMore(parts, 'pilot.conductor', ohms),
   },
   {
     ...frame,
     id: 'pilot-damp',
+    source: 'IEC 61851-1:2017 Table A.10',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 2000, max: 12_000, default: 8000 }],
     change: (parts, { ohms = 0 }) =>
       parts.design.sheet.outlet === 'tethered'
@@ -95,6 +98,7 @@ export const pilotFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'pilot-shorted',
+    source: 'IEC 61851-1:2017 Tables A.4 and A.10',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 0.1, max: 50, default: 1 }],
     change: (parts, { ohms = 0 }) =>
       parts.design.sheet.outlet === 'tethered'
@@ -105,7 +109,7 @@ export const pilotFaults: readonly Fault[] = [
     ...frame,
     id: 'dummy-left-on-pilot',
     parameters: [],
-    source: PRACTICE,
+    source: 'IEC 61851-1:2017 Tables A.4 and A.10',
     change: (parts) => ({
       ...parts,
       parts: [

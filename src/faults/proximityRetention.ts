@@ -10,7 +10,6 @@ import { withDesign, withPart } from './parts.ts';
 const frame = {
   kind: 'fault',
   family: 'proximity-retention',
-  source: PRACTICE,
   next: LOCK_OFF,
   tell: TELL_MAKER,
 } as const;
@@ -52,6 +51,7 @@ export const proximityRetentionFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'proximity-contact-dirty',
+    source: PRACTICE,
     component: 'coding',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 120, max: 400, default: 220 }],
     impossible: socketOnly,
@@ -85,6 +85,7 @@ export const proximityRetentionFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'lock-does-not-engage',
+    source: 'IEC 61851-1:2017 6.3.2, Table A.6',
     component: 'lock',
     parameters: [],
     impossible: socketOnly,

@@ -4,7 +4,6 @@ import {
   directOnly,
   LOCK_OFF,
   ownDeviceOnly,
-  PRACTICE,
   TELL_INSTALLER,
   TELL_MAKER,
   unless,
@@ -15,7 +14,6 @@ import { withDesign, withPart, withSite, withVisible } from './parts.ts';
 const frame = {
   kind: 'fault',
   family: 'residual-direct',
-  source: PRACTICE,
   next: LOCK_OFF,
   tell: TELL_MAKER,
 } as const;
@@ -39,6 +37,7 @@ export const residualDirectFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'residual-dead',
+    source: 'IEC 61008-1: by the rated residual current',
     component: 'residual-device',
     parameters: [],
     impossible: ownDeviceOnly,
@@ -84,6 +83,7 @@ export const residualDirectFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'upstream-dead',
+    source: 'IEC 61008-1: by the rated residual current',
     component: 'upstream-device',
     parameters: [],
     impossible: upstreamOnly,
@@ -112,6 +112,7 @@ export const residualDirectFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'direct-detector-dead',
+    source: 'IEC 62955:2018 9.9.2.1: by 6 mA',
     component: 'direct-detector',
     parameters: [],
     impossible: directOnly,
@@ -156,6 +157,7 @@ export const residualDirectFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'trips-opens-nothing',
+    source: 'BS 7671:2018+A2:2022 722.531.3.101: all live conductors',
     component: 'residual-device',
     parameters: [],
     impossible: ownDeviceOnly,
@@ -183,6 +185,7 @@ export const residualDirectFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'test-button-dead',
+    source: 'BS 7671:2018+A2:2022 643.10',
     component: 'residual-device',
     parameters: [],
     impossible: ownDeviceOnly,

@@ -14,7 +14,6 @@ import {
   LOCK_OFF,
   lineOf,
   noSuchLine,
-  PRACTICE,
   PUT_RIGHT,
   TELL_INSTALLER,
   TELL_MAKER,
@@ -29,7 +28,6 @@ const inCircuit = {
   kind: 'fault',
   family,
   component: 'circuit',
-  source: PRACTICE,
   next: PUT_RIGHT,
   tell: TELL_INSTALLER,
 } as const;
@@ -54,6 +52,7 @@ export const supplyWiringFaults: readonly Fault[] = [
   {
     ...inCircuit,
     id: 'line-neutral-crossed',
+    source: 'BS 7671:2018+A2:2022 643.6',
     parameters: [],
     impossible: unless(({ site }) => site.phases === 1, 'three-phases'),
     change: (parts) => withCrossed(parts, 'circuit.L1', 'circuit.N'),
@@ -61,6 +60,7 @@ export const supplyWiringFaults: readonly Fault[] = [
   {
     ...inCircuit,
     id: 'lines-crossed',
+    source: 'BS 7671:2018+A2:2022 643.9',
     parameters: [],
     impossible: unless(({ site }) => site.phases === 3, 'one-line'),
     change: (parts) => withCrossed(parts, 'circuit.L2', 'circuit.L3'),
@@ -68,6 +68,7 @@ export const supplyWiringFaults: readonly Fault[] = [
   {
     ...inCircuit,
     id: 'line-missing',
+    source: 'BS 7671:2018+A2:2022 526.1',
     parameters: [LINE],
     impossible: noSuchLine,
     change: (parts, values) => withOpen(parts, `circuit.${lineOf(values)}`),
@@ -78,7 +79,7 @@ export const supplyWiringFaults: readonly Fault[] = [
     component: 'pilot',
     family,
     parameters: [],
-    source: PRACTICE,
+    source: 'the unit’s sheet',
     next: LOCK_OFF,
     tell: TELL_MAKER,
     impossible: unless(
@@ -90,18 +91,21 @@ export const supplyWiringFaults: readonly Fault[] = [
   {
     ...inCircuit,
     id: 'neutral-missing',
+    source: 'BS 7671:2018+A2:2022 526.1',
     parameters: [],
     change: (parts) => withOpen(parts, 'circuit.N'),
   },
   {
     ...inCircuit,
     id: 'neutral-joint',
+    source: 'BS 7671:2018+A2:2022 526.1',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 0.4, max: 5, default: 1 }],
     change: (parts, { ohms = 0 }) => withMore(parts, 'circuit.N', ohms),
   },
   {
     ...inCircuit,
     id: 'neutral-earth-joined',
+    source: 'BS 7671:2018+A2:2022 643.3.2, Table 64',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 0.001, max: 2, default: 0.01 }],
     change: (parts, { ohms = 0 }) =>
       withPart(parts, 'insulation.circuit.N-PE', (part) => ({ ...part, resistance: ohms })),

@@ -11,7 +11,6 @@ const frame = {
   kind: 'fault',
   family: 'switching',
   component: 'contactor',
-  source: PRACTICE,
   next: LOCK_OFF,
   tell: TELL_MAKER,
 } as const;
@@ -63,18 +62,21 @@ export const switchingFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'opens-slowly',
+    source: 'IEC 61851-1:2017 Table A.6 sequence 8: within 100 ms',
     parameters: [{ name: 'seconds', unit: 's', min: 0.15, max: 0.8, default: 0.35 }],
     change: (parts, { seconds = 0 }) => withTiming(parts, { opening: seconds }),
   },
   {
     ...frame,
     id: 'closes-slowly',
+    source: 'IEC 61851-1:2017 Table A.6 sequence 4: within 3 s',
     parameters: [{ name: 'seconds', unit: 's', min: 3.2, max: 8, default: 5 }],
     change: (parts, { seconds = 0 }) => withTiming(parts, { beforeClosing: seconds }),
   },
   {
     ...frame,
     id: 'line-pole-stuck-open',
+    source: 'IEC 61851-1:2017 Table A.6 sequence 4',
     parameters: [LINE],
     impossible: noSuchLine,
     change: (parts, values) => withPoles(parts, [lineOf(values)], STUCK_OPEN),
@@ -82,12 +84,14 @@ export const switchingFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'neutral-pole-stuck-open',
+    source: 'IEC 61851-1:2017 Table A.6 sequence 4',
     parameters: [],
     change: (parts) => withPoles(parts, ['N'], STUCK_OPEN),
   },
   {
     ...frame,
     id: 'contact-resistance',
+    source: PRACTICE,
     parameters: [LINE, { name: 'ohms', unit: 'Ω', min: 0.5, max: 3, default: 0.8 }],
     impossible: noSuchLine,
     change: (parts, { ohms = 0, ...line }) => withMore(parts, `contactor.${lineOf(line)}`, ohms),
@@ -95,6 +99,7 @@ export const switchingFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'bleed-too-strong',
+    source: 'IEC 61851-1:2017 12.6: a touch current of 3.5 mA at most',
     parameters: [LINE, { name: 'ohms', unit: 'Ω', min: 5000, max: 50_000, default: 20_000 }],
     impossible: noSuchLine,
     change: (parts, { ohms = 0, ...line }) =>

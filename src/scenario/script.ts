@@ -8,7 +8,7 @@ import type { Outcome } from '../bench/perform.ts';
 import { perform } from '../bench/perform.ts';
 import type { World } from '../bench/world.ts';
 import { ACTIONS, actionNamed } from '../verification/actions.ts';
-import { procedure } from '../verification/procedure.ts';
+import { carryOut } from '../verification/procedure.ts';
 import { nearest } from './nearest.ts';
 import { operationProblems } from './operationProblems.ts';
 import { listed } from './problem.ts';
@@ -68,16 +68,16 @@ export function playScript(
 ): { readonly steps: readonly PlayedStep[]; readonly stopped: string | null } {
   const steps: PlayedStep[] = [];
   for (const [op, step] of script.entries()) {
-    const action = step.op === 'action' ? actionNamed(step.id) : undefined;
-    const operations =
-      step.op === 'action'
-        ? action === undefined
-          ? []
-          : procedure(world, action, papersOf(scenario))
-        : [step];
-    for (const operation of operations)
-      steps.push({ op, action: action?.id ?? null, outcome: perform(world, operation) });
+    const outcomes = step.op === 'action' ? wholeAction(world, step.id, scenario) : [perform(world, step)];
+    const action = step.op === 'action' ? step.id : null;
+    for (const outcome of outcomes) steps.push({ op, action, outcome });
     if (step.op === 'stop') return { steps, stopped: step.why };
   }
   return { steps, stopped: null };
+}
+
+/** As a faultless trainee does it, with the second try where there is no supply. */
+function wholeAction(world: World, id: string, scenario: Scenario): readonly Outcome[] {
+  const action = actionNamed(id);
+  return action === undefined ? [] : carryOut(world, action, papersOf(scenario)).outcomes;
 }

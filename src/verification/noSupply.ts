@@ -19,7 +19,7 @@ export const NO_SUPPLY = 'no-supply';
 const PATIENCE: Seconds = 10;
 
 /** Of a line at the outlet, to neutral or to PE. */
-const ofLine = ({ quantity, between }: Reading): boolean =>
+export const ofOutletLine = ({ quantity, between }: Reading): boolean =>
   quantity === 'voltage' &&
   between?.every((terminal) => terminal.startsWith('outlet.')) === true &&
   between.some((terminal) => terminal.startsWith('outlet.L'));
@@ -30,7 +30,7 @@ export function gaveNoSupply(action: TestAction, papers: Papers, observed: Obser
   const isDue = asked(papers, observed);
   if (action.needsSupply !== true || !samples.some((one) => isDue(one.setUp, one))) return false;
   const atLines = samples.flatMap(({ readings, seen }, i) =>
-    readings.filter(ofLine).map((reading) => ({
+    readings.filter(ofOutletLine).map((reading) => ({
       reading,
       // The indicator is seen once a reading is over: it may have closed meanwhile.
       charging: seen.indicator === 'charging' && samples[i - 1]?.seen.indicator === 'charging',

@@ -1,6 +1,6 @@
 /**
  * Worked examples of design sums and of the limits that a verifier argues over: W1 to W26, as far as they are sums of
- * the laws. Each says what its figure rests on.
+ * the laws; the others are benchExamples.ts. Each says what its figure rests on.
  */
 
 import {
@@ -364,6 +364,24 @@ export const DESIGN_CHECK_VALUES: readonly DesignCheckValue[] = [
       { what: 'Ω by B40', expected: 1.09, compute: () => greatestLoopImpedance('B', 40) },
       { what: 'Ω by 30 mA', expected: 1667, tolerance: 0.5, compute: () => greatestResidualLoop(0.03) },
       { what: 'Ω by 30 mA, strict', expected: 1457, tolerance: 0.5, compute: () => strictResidualLoop(0.03) },
+    ],
+  },
+  {
+    id: 'W22',
+    input: 'TN, 1.41 Ω, B40; 30 mA inside the unit alone: supply terminals, outlet',
+    source: `${BS}, Tables 41.3 and 41.5, 411.4.5: a device covers what lies beyond it`,
+    mark: 'D',
+    checks: [
+      {
+        what: 'the supply terminals, by B40, are within',
+        expected: false,
+        compute: () => greatestLoopImpedance('B', 40) >= 1.41,
+      },
+      {
+        what: 'the outlet, by 30 mA, is within',
+        expected: true,
+        compute: () => greatestResidualLoop(0.03) >= 1.41,
+      },
     ],
   },
   {

@@ -1,8 +1,10 @@
 /** Scripts of operations: names that do not exist are named with the nearest valid ones. */
 import { describe, expect, test } from 'vitest';
 import { playOutput } from '../../src/cli/playOutput.ts';
-import { benchOf } from '../../src/scenario/scenario.ts';
+import { benchOf, papersOf } from '../../src/scenario/scenario.ts';
 import { parseScript, playScript } from '../../src/scenario/script.ts';
+import { actionNamed } from '../../src/verification/actions.ts';
+import { carryOut } from '../../src/verification/procedure.ts';
 import { problemText } from '../../src/words/problems.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
@@ -118,4 +120,43 @@ test('a script, or a list in it, that is far too long is refused as that', () =>
 
 test('a script is a list', () => {
   expect(problemsIn({ op: 'wait', seconds: 1 })).toEqual([': an array of operations is expected']);
+});
+
+describe('a whole test action', () => {
+  const doing = (id: string, faults: typeof scenario.faults, before: readonly object[] = []) => {
+    const faulty = { ...scenario, faults };
+    const script = parseScript(JSON.stringify([...before, { op: 'action', id }]), faulty);
+    if (!script.ok) throw new Error('the script does not read');
+    const played = playScript(benchOf(faulty), script.value, faulty).steps.filter(
+      ({ action }) => action === id,
+    );
+    return { faulty, outcomes: played.map(({ outcome }) => outcome) };
+  };
+
+  test.each(['misses-request', 'all-poles-welded', 'line-pole-stuck-open'])(
+    'is done as a faultless trainee does it, %s: where there is no supply it is tried once more',
+    (fault) => {
+      const { faulty, outcomes } = doing('state-c', [{ fault, values: {} }]);
+      const action = actionNamed('state-c');
+      if (action === undefined) throw new Error('no such test');
+      expect(outcomes).toEqual(carryOut(benchOf(faulty), action, papersOf(faulty)).outcomes);
+    },
+  );
+
+  test('a trip that was left standing before it is reset, and the supply found', () => {
+    const tripped = [
+      { op: 'vehicle', plugged: true, state: 'B' },
+      { op: 'wait', seconds: 3 },
+      { op: 'vehicle', state: 'C' },
+      { op: 'wait', seconds: 4 },
+      { op: 'measure', quantity: 'residual', line: 'L1', waveform: 'sinusoidal', mode: 'fixed', amps: 0.15 },
+    ];
+    const { outcomes } = doing('state-c', [], tripped);
+    const volts = outcomes
+      .flatMap(({ readings }) => readings)
+      .filter(({ between }) => between?.join() === 'outlet.L1,outlet.N')
+      .map(({ value }) => value ?? 0);
+    expect(volts[0]).toBeLessThan(50);
+    expect(volts.at(-1)).toBeGreaterThan(200);
+  });
 });

@@ -60,6 +60,7 @@ export const TELL_WORDS: Readonly<Record<Tell, string>> = {
 
 export const LEFT_OUT_WORDS: Readonly<Record<Exclude<LeftOut, 'in-words'>, string>> = {
   'not-safe': 'not safe to go on',
+  'no-supply': 'the unit gives no supply',
   'not-allowed': 'not allowed by this job',
   'not-applicable': 'does not apply here',
   'handed-over': 'handed over as done',

@@ -5,7 +5,7 @@ import type { Site } from '../../site/site.ts';
 import { linesOf } from '../../site/site.ts';
 import { isInside, judgeAll, type When } from '../judging.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { CIRCUIT, PRACTICE } from '../sources.ts';
+import { CIRCUIT } from '../sources.ts';
 import type { Expectation, Limit, Papers, TestAction } from '../testAction.ts';
 import { aroundLoop, earthLoop, everyLine, near, neutralLoop, originLoop, toTerminal } from './originLoop.ts';
 
@@ -64,7 +64,7 @@ function earthLines(papers: Papers): readonly Expectation[] {
         id: 'joined',
         should: false,
         values: { joined: asGoodAsJoined(site) },
-        source: PRACTICE,
+        source: rulesFor(papers).regulation('411.3.1.1'),
         of: 'circuit',
         points: ['supply-wiring', 'protective-conductor'],
         judge: (o) =>

@@ -21,7 +21,7 @@ export const supplyVolts: ActionWords = {
     ),
     'line-to-neutral': {
       text: (v) => `reads about 230 V from line to neutral (${num(v, 'least')} to ${num(v, 'greatest')} V)`,
-      why: 'The distributor may deliver 230 V + 10 % − 6 % here, at the supply terminals. Outside that, equipment fails early or switches itself off.',
+      why: 'The distributor may deliver 230 V + 10 % − 6 % here, at the supply terminals. Outside that, equipment fails early or switches itself off. A reading beyond by no more than its uncertainty and the last digit does not show that.',
       otherwise: 'a voltage outside that range, such as 200 or 260 V',
     },
     'unit-window': {

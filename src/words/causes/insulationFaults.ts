@@ -47,6 +47,6 @@ export const insulationFaults: Readonly<Record<string, CauseWords>> = {
     cause: 'Many surges have worn it.',
     hazard: 'It conducts at mains voltage, heats up and may burn.',
     tells:
-      'A test voltage of 250 V makes the aged arrester conduct, so insulation with the unit connected reads low to PE. With the unit taken off the circuit reads well, so the cable is good; damp in the unit would read low at 50 V as well.',
+      'A test voltage of 250 V makes the aged arrester conduct, so insulation with the unit connected reads low to PE. With unit and arrester taken off the circuit reads well, so the cable is good; a damaged cable reads low both ways.',
   },
 };

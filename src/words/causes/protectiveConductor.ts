@@ -32,7 +32,7 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
     hazard:
       'A plumber or a builder who alters the pipe or the steel takes the earth away. The case and the vehicle then become live in a fault.',
     tells:
-      'The test current returns through the building’s metal, so earthing terminal to unit reads the ohms of the metal instead of length × mΩ/m. Take the metal off the unit’s PE bar and measure again: a poor joint reads the same as before, a borrowed earth reads over-range.',
+      'The test current returns through the building’s metal, so earthing terminal to unit reads the ohms of the metal instead of length × mΩ/m. A poor joint reads the same there. In the test of the open-PEN measure the metal still joins the unit to the earthing terminal once the measure has opened; without such a measure, look for the lead from the unit’s PE bar to the metal.',
   },
   'outlet-pe-open': {
     where: 'between the unit’s PE bar and the outlet’s or tether’s PE contact',
@@ -88,7 +88,7 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
     hazard:
       'Too little fault current flows through the soil. The residual device trips late or never, and the case stays live for whoever touches it.',
     tells:
-      'The electrode, measured alone, reads hundreds of ohms above its papers, and line to PE of every loop rises with it. A corroded clamp reads just as high; the inspection tells the two apart, as a clamp in good order leaves the rod or the ground.',
+      'The electrode, measured alone, reads hundreds of ohms above its papers, and line to PE of every loop rises with it. A corroded clamp raises the loops as well, but leaves the electrode’s own reading as in its papers.',
   },
   'electrode-clamp': {
     where: 'between the electrode and its conductor',
@@ -96,7 +96,7 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
     hazard:
       'Too little fault current gets through the clamp. The residual device trips late or never, and the case stays live for whoever touches it.',
     tells:
-      'The inspection finds green corrosion on the clamp. The clamp adds its ohms to the electrode’s reading and to line to PE of every loop, as a poor rod does; a rod that is poor itself has a clean clamp.',
+      'The inspection finds green corrosion on the clamp. The clamp adds its ohms to line to PE of every loop, as a poor rod does; the electrode, measured alone at the rod, reads as in its papers, and a rod that is poor itself reads high there too.',
   },
   'earths-joined': {
     where: 'from the unit’s PE bar to metal that the distributor’s neutral earths',

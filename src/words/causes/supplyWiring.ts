@@ -40,7 +40,7 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
     cause: 'The core is broken, or was not put into its terminal.',
     hazard: 'The unit seems dead, but its line terminals are live. Whoever opens it may touch them.',
     tells:
-      'The electronics get no current without a neutral, so the display stays dark at switch-on. R1 + R2 reads right, as only lines are linked there; lock off and measure the neutral core end to end, which reads open.',
+      'The electronics get no current without a neutral, so the display stays dark at switch-on. The supply at the origin is right, and R1 + R2 reads right, as only lines are linked there; with the line broken the display is dark too, but R1 + R2 reads over-range.',
   },
   'neutral-joint': {
     where: 'the neutral core between board and unit',

@@ -2,10 +2,15 @@
 import { describe, expect, test } from 'vitest';
 import type { NotedOf } from '../../../src/attempt/attempt.ts';
 import { mark } from '../../../src/attempt/mark.ts';
+import { act, note, startRun } from '../../../src/attempt/run.ts';
 import { rightConclusion } from '../../../src/attempt/worked.ts';
+import type { OperationInput } from '../../../src/bench/operation.ts';
+import { operation } from '../../../src/bench/operation.ts';
 import { readScenario } from '../../../src/scenario/scenario.ts';
+import { ACTIONS, actionNamed } from '../../../src/verification/actions.ts';
+import type { TestAction } from '../../../src/verification/testAction.ts';
 import { sumText } from '../../../src/words/sums.ts';
-import { attemptOf } from '../../helpers/person.ts';
+import { attemptOf, doTest } from '../../helpers/person.ts';
 import { scenarioNamed } from '../../helpers/scenarios.ts';
 
 type Said = Partial<NotedOf<'conclusion'>>;
@@ -54,11 +59,17 @@ describe('mill-race, a poor joint in the protective conductor', () => {
 });
 
 describe('sailmakers-yard, where the trainee’s tests tell less than all that are allowed', () => {
-  const sail = scenarioNamed('sailmakers-yard');
+  const { unit } = scenarioNamed('sailmakers-yard').file as { readonly unit: object };
+  const cable = { length: 6, area: 4, coding: 20 };
+  const sail = jobWith('sailmakers-yard', {
+    unit: { ...unit, customerCable: cable },
+    handover: null,
+  });
 
   test('what only the tests not done would tell from it is another cause', () => {
     // Both make every cable's coding come out wrong for one size; the sizes one by one tell them apart.
-    const { parts } = saying(sail, { cause: 'coding-ignored', family: 'proximity-retention' });
+    const without = ACTIONS.map(({ id }) => id).filter((id) => id !== 'coding-sizes');
+    const { parts } = saying(sail, { cause: 'coding-ignored', family: 'proximity-retention' }, without);
     expect(parts.diagnosis).toBe(10);
   });
 });
@@ -78,6 +89,10 @@ describe('two faults that both show', () => {
     expect([shown.parts.diagnosis, one.parts.diagnosis]).toEqual([20, 10]);
   });
 
+  test('one named twice is one', () => {
+    expect(saying(two, { ...joint, others: [joint] }).parts.diagnosis).toBe(10);
+  });
+
   test('and a faultless trainee names both', () => {
     expect(saying(two, {}).parts.diagnosis).toBe(20);
   });
@@ -92,4 +107,63 @@ test('that nothing is wrong is worth as much as was tested', () => {
   expect(Number(done)).toBeGreaterThan(0);
   expect(Number(done)).toBeLessThan(Number(of));
   expect(marks.parts.diagnosis).toBeCloseTo((20 * Number(done)) / Number(of), 1);
+});
+
+test('a fault that nobody can get to is not asked for', () => {
+  // The joint ends the work before the pilot is looked at.
+  const two = jobWith('mill-race', {
+    faults: [{ fault: 'pe-joint', ohms: 1.8 }, { fault: 'diode-not-checked' }],
+  });
+  const joint: Said = { cause: 'pe-joint', family: 'protective-conductor', others: [] };
+  expect(saying(two, joint).parts.diagnosis).toBe(20);
+});
+
+describe('what reads the same', () => {
+  test('in one severity or another is as good', () => {
+    const mill = jobWith('mill-race', { faults: [{ fault: 'pe-joint', ohms: 2.1 }] });
+    expect(saying(mill, { cause: 'borrowed-earth', family: 'protective-conductor' }).parts.diagnosis).toBe(
+      20,
+    );
+  });
+
+  test('has to do so in all that was done, though nothing else is allowed', () => {
+    const open = jobWith('harbour-mews', {
+      faults: [{ fault: 'pilot-conductor-open' }],
+      allowed: ['state-b'],
+    });
+    const blaming = (operations: readonly OperationInput[]) => {
+      let run = doTest(startRun(open.scenario, open.file), actionNamed('state-b') as TestAction, {});
+      for (const input of operations) run = act(run, null, operation(input), 0).run;
+      const said = {
+        ...rightConclusion(run),
+        cause: 'outlet-pe-open',
+        family: 'protective-conductor' as const,
+      };
+      return mark(open.scenario, note(run, said, 0).attempt).parts.diagnosis;
+    };
+    const path: OperationInput = { op: 'measure', quantity: 'continuity', between: ['met', 'outlet.PE'] };
+    expect(blaming([])).toBe(20);
+    expect(
+      blaming([
+        { op: 'vehicle', plugged: false, state: 'A' },
+        { op: 'isolate' },
+        { op: 'wait', seconds: 6 },
+        path,
+      ]),
+    ).toBe(0);
+  });
+
+  test('and on the sheet that was handed over', () => {
+    const change = { faults: [{ fault: 'pilot-conductor-open' }], allowed: ['state-b'] };
+    const blamed: Said = { cause: 'outlet-pe-open', family: 'protective-conductor' };
+    const handover = { by: 'the same firm, last Friday', done: ['pe-outlet'] };
+    expect(saying(jobWith('harbour-mews', change), blamed).parts.diagnosis).toBe(20);
+    expect(saying(jobWith('harbour-mews', { ...change, handover }), blamed).parts.diagnosis).toBe(0);
+  });
+
+  test('is never a wrong design: that stands in the papers', () => {
+    const design = jobWith('harbour-mews', { faults: [{ fault: 'breaker-over-cable' }] });
+    expect(saying(design, {}).parts.diagnosis).toBe(20);
+    expect(saying(design, { cause: 'insulation-not-counted', family: 'design' }).parts.diagnosis).toBe(10);
+  });
 });

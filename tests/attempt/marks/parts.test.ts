@@ -8,6 +8,8 @@ import { rightConclusion, rightJudgement } from '../../../src/attempt/worked.ts'
 import { operation } from '../../../src/bench/operation.ts';
 import { toItsEnd } from '../../../src/bench/toItsEnd.ts';
 import { verifyingOnce } from '../../../src/scenario/verify.ts';
+import { actionNamed } from '../../../src/verification/actions.ts';
+import { procedure } from '../../../src/verification/procedure.ts';
 import { sumsInWords } from '../../../src/words/sums.ts';
 import type { Ways } from '../../helpers/person.ts';
 import { AS_ON_A_CORRECT_UNIT, attemptOf, doTest, NOT_SHOWN, SHOULD } from '../../helpers/person.ts';
@@ -142,5 +144,28 @@ describe('figures and record', () => {
   test('what was read and not written down is missing in both', () => {
     const { parts } = by(sound, { type: () => null });
     expect([parts.observation, parts.record]).toEqual([0, 0]);
+  });
+});
+
+describe('a limit', () => {
+  test('whose reading was not taken counts as missed', () => {
+    const { scenario, file } = scenarioNamed('harbour-mews');
+    const limitsOf = (measures: boolean) => {
+      const loop = actionNamed('loop');
+      if (loop === undefined) throw new Error('no such test');
+      let run = note(
+        startRun(scenario, file, { rung: 2 }),
+        rightPrediction(startRun(scenario, file), loop),
+        0,
+      );
+      for (const step of procedure(run.world, loop, run.papers))
+        if (measures || !(step.op === 'measure' && step.quantity === 'loop'))
+          run = act(run, 'loop', step, 0).run;
+      run = note(run, rightJudgement(run, loop), 0);
+      return mark(scenario, note(run, rightConclusion(run), 0).attempt).sums.judgement.accepted;
+    };
+    const [taken, left] = [limitsOf(true), limitsOf(false)];
+    expect(left.of).toBe(taken.of);
+    expect(left.right).toBeLessThan(taken.right);
   });
 });

@@ -2,13 +2,15 @@
 import { describe, expect, test } from 'vitest';
 import type { Verdict } from '../../../src/attempt/attempt.ts';
 import { debriefOf } from '../../../src/attempt/debrief.ts';
-import { mark } from '../../../src/attempt/mark.ts';
+import { mark, markWhole } from '../../../src/attempt/mark.ts';
 import type { Rung } from '../../../src/attempt/rung.ts';
 import { rightConclusion } from '../../../src/attempt/worked.ts';
+import { operation } from '../../../src/bench/operation.ts';
 import { readScenario } from '../../../src/scenario/scenario.ts';
 import { verdictWarnings } from '../../../src/scenario/tellable.ts';
 import { attemptOf } from '../../helpers/person.ts';
 import { scenarioNamed } from '../../helpers/scenarios.ts';
+import { attemptBy } from '../../helpers/trainee.ts';
 
 function jobWith(id: string, change: object) {
   const read = readScenario({ ...(scenarioNamed(id).file as object), ...change });
@@ -72,4 +74,55 @@ test('a run with the lines filled in states no pass, right or wrong', () => {
   const job = scenarioNamed('signal-cottage');
   for (const verdict of ['fit', 'not-fit'] as const)
     expect(mark(job.scenario, saying(job, verdict, 1)).passed).toBeNull();
+});
+
+describe('a pass', () => {
+  const { scenario, file } = scenarioNamed('mill-race');
+  /** Everything right but for the record, where nothing has its unit. */
+  const untidy = attemptOf(scenario, file, {
+    conclude: rightConclusion,
+    type: (typed) => ({ ...typed, unit: typed.unit === 'V' ? 'A' : 'V', value: typed.value }),
+  });
+  const markedBy = (marking: object) =>
+    mark({ ...scenario, marking: { ...scenario.marking, ...marking } }, untidy);
+
+  test('is at 70, or where the scenario puts it', () => {
+    const { total, hurdles } = markedBy({});
+    expect(hurdles.filter((one) => one !== 'observation')).toEqual([]);
+    expect(total).toBeLessThan(100);
+    const free = {
+      weights: { prediction: 20, observation: 0, judgement: 30, record: 20, diagnosis: 20, reasons: 10 },
+    };
+    const weighed = markedBy(free);
+    expect(weighed.hurdles).toEqual([]);
+    expect(weighed).toMatchObject({ pass: 70, passed: true });
+    expect(markedBy({ ...free, pass: Math.ceil(weighed.total) + 1 })).toMatchObject({ passed: false });
+    expect(markedBy({ ...free, pass: Math.floor(weighed.total) })).toMatchObject({ passed: true });
+  });
+
+  test('is weighed as the scenario says', () => {
+    const weights = { prediction: 100, observation: 0, judgement: 0, record: 0, diagnosis: 0, reasons: 0 };
+    expect(markedBy({ weights })).toMatchObject({ total: 100, weights });
+  });
+
+  test('is not kept by an unsafe act that is not critical', () => {
+    const attempt = attemptBy(scenario, file, {
+      operations: ({ id }, steps) =>
+        id === 'insulation-outlet'
+          ? [
+              ...steps,
+              operation({
+                op: 'measure',
+                quantity: 'insulation',
+                volts: 250,
+                between: ['supply.L1', 'supply.N'],
+              }),
+            ]
+          : steps,
+    });
+    const { run, marks } = markWhole(scenario, attempt);
+    expect(run.unsafe.map(({ critical }) => critical)).toEqual([false]);
+    expect(marks.gates.critical).toEqual([]);
+    expect(marks.passed).toBe(true);
+  });
 });
