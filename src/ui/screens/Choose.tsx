@@ -33,7 +33,7 @@ export type Wish =
 
 interface Refused {
   readonly name: string;
-  readonly problems: readonly Problem[];
+  readonly problems: readonly Problem<string>[];
 }
 
 interface Props {
