@@ -4,7 +4,7 @@ import type { Problem } from '../scenario/problem.ts';
 import { listed } from '../scenario/problem.ts';
 import { LARGEST_FILE } from '../scenario/problems.ts';
 import { visible } from '../scenario/quoted.ts';
-import { problemText } from '../words/problems.ts';
+import { inWords } from '../words/problems.ts';
 
 /** Wrong input: what to print on standard error; the program ends with exit code 2. */
 export class BadInput extends Error {
@@ -36,6 +36,6 @@ export function readText(file: string): string {
 
 /** `FILE: PATH.IN.FILE: what is wrong`, one line a problem. */
 export const problemLines = (file: string, problems: readonly Problem[]): readonly string[] =>
-  listed(problems).map((problem) =>
-    [visible(file), ...(problem.path === '' ? [] : [problem.path]), problemText(problem)].join(': '),
+  listed(inWords(problems)).map(({ path, message }) =>
+    [visible(file), ...(path === '' ? [] : [path]), message].join(': '),
   );

@@ -14,3 +14,6 @@ export function problemText({ message }: Problem): string {
       return 'cannot be read here either; kept as it is';
   }
 }
+
+export const inWords = (problems: readonly Problem[]): readonly Problem<string>[] =>
+  problems.map((problem) => ({ ...problem, message: problemText(problem) }));

@@ -16,17 +16,23 @@ import { readingScenario } from '../../scenario/scenario.ts';
 import type { KeptAttempt } from '../../store/keptAttempt.ts';
 import { looksLikeRecord } from '../../store/recordFile.ts';
 import { aimJobWords } from '../../words/aimJobs.ts';
+import { inWords } from '../../words/problems.ts';
 import type { Bench } from './bench.ts';
 import { makingBench, takingUp } from './bench.ts';
 import type { Place } from './place.ts';
 import { placeIn } from './place.ts';
 
-type Refused = { readonly kind: 'refused'; readonly problems: readonly Problem[] };
+/** In words already: those of what is met at the bench too come with the bench, not with the first screen. */
+type Refused = { readonly kind: 'refused'; readonly problems: readonly Problem<string>[] };
 type Taken = { readonly kind: 'attempt'; readonly bench: Bench };
 /** `file`: the scenario file's own object. */
 type Scenarios = { readonly kind: 'scenario'; readonly file: unknown };
 
-const refused = (message: string, path = ''): Refused => ({ kind: 'refused', problems: [{ path, message }] });
+const refusedFor = (problems: readonly Problem[]): Refused => ({
+  kind: 'refused',
+  problems: inWords(problems),
+});
+const refused = (message: string, path = ''): Refused => refusedFor([{ path, message }]);
 
 /** What a file holds, or why it is not read. */
 export async function textOf(file: File): Promise<string | Refused> {
@@ -40,13 +46,13 @@ export async function textOf(file: File): Promise<string | Refused> {
 
 export function* opening(text: string): Generator<null, Refused | Taken | Scenarios> {
   const json = parseJson(text);
-  if (!json.ok) return { kind: 'refused', problems: json.problems };
+  if (!json.ok) return refusedFor(json.problems);
   const { value } = json;
   if (looksLikeRecord(value))
     return refused('is a record of several attempts: bring it in on the page My record');
   if (looksLikeAttempt(value)) return yield* openingAttempt(readingAttempt(value));
   const read = yield* readingScenario(value);
-  return read.ok ? { kind: 'scenario', file: read.file } : { kind: 'refused', problems: read.problems };
+  return read.ok ? { kind: 'scenario', file: read.file } : refusedFor(read.problems);
 }
 
 /** An attempt has entries or an engine; everything else is held to be a scenario. */
@@ -64,18 +70,18 @@ export function* openingKept({
 
 function* openingAttempt(reading: Generator<null, Parsed<ReadAttempt>>): Generator<null, Refused | Taken> {
   const read = yield* reading;
-  if (!read.ok) return { kind: 'refused', problems: read.problems };
+  if (!read.ok) return refusedFor(read.problems);
   try {
     return { kind: 'attempt', bench: yield* takingUp(read.value.scenario, read.value.attempt) };
   } catch (error) {
-    return { kind: 'refused', problems: [notReplayed(error)] };
+    return refusedFor([notReplayed(error)]);
   }
 }
 
 /** A new attempt at a job of one aim, as its address asks for it. */
 export function* beginningAim(address: AimAddress): Generator<null, Taken | Refused> {
   const read = readAimAddress(address);
-  if (!read.ok) return { kind: 'refused', problems: read.problems };
+  if (!read.ok) return { kind: 'refused', problems: inWords(read.problems) };
   const { rung, ...job } = read.value;
   return yield* beginningOn(aimJob(job, aimJobWords(job)), rung, '');
 }
@@ -83,7 +89,7 @@ export function* beginningAim(address: AimAddress): Generator<null, Taken | Refu
 /** A new attempt, on the rung that the trainee asks for. */
 export function* beginningOn(file: object, rung: Rung, trainee: string): Generator<null, Taken | Refused> {
   const read = yield* readingScenario({ ...file, support: supportOf(rung) });
-  if (!read.ok) return { kind: 'refused', problems: read.problems };
+  if (!read.ok) return refusedFor(read.problems);
   const label = trainee.trim();
   const labels = { rung, ...(label === '' ? {} : { trainee: label }) };
   return { kind: 'attempt', bench: yield* makingBench(read.scenario, read.file, labels) };

@@ -52,7 +52,7 @@ export type AttemptOnPage =
   | { readonly kind: 'reading'; readonly id: string; readonly bench: Bench; readonly place: Place };
 
 /** What came of asking for an attempt: null where it is on the page now. */
-export type Refusal = { readonly name: string; readonly problems: readonly Problem[] } | null;
+export type Refusal = { readonly name: string; readonly problems: readonly Problem<string>[] } | null;
 /** Nothing came of it where it was left before the bench was ready. */
 type Asked = Refusal | 'left';
 

@@ -3,11 +3,10 @@
 import type { Problem } from '../../scenario/problem.ts';
 import { countOf, listed } from '../../scenario/problem.ts';
 import { visible } from '../../scenario/quoted.ts';
-import { problemText } from '../../words/problems.ts';
 
 interface Props {
   readonly file: string;
-  readonly problems: readonly Problem[];
+  readonly problems: readonly Problem<string>[];
   /** What is kept as it was. */
   readonly kept: string;
 }
@@ -25,19 +24,15 @@ export function Problems({ file, problems, kept }: Props) {
   );
 }
 
-export function ProblemList({ problems }: { readonly problems: readonly Problem[] }) {
+export function ProblemList({ problems }: { readonly problems: readonly Problem<string>[] }) {
   return (
     <ul className="choices">
-      {listed(problems).map((problem) => {
-        const { path } = problem;
-        const text = problemText(problem);
-        return (
-          <li key={`${path} ${text}`}>
-            {path === '' ? null : <strong>{path}: </strong>}
-            {text}
-          </li>
-        );
-      })}
+      {listed(problems).map(({ path, message }) => (
+        <li key={`${path} ${message}`}>
+          {path === '' ? null : <strong>{path}: </strong>}
+          {message}
+        </li>
+      ))}
     </ul>
   );
 }

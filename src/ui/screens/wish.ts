@@ -21,5 +21,5 @@ export type Wish =
 
 export interface Refused {
   readonly name: string;
-  readonly problems: readonly Problem[];
+  readonly problems: readonly Problem<string>[];
 }

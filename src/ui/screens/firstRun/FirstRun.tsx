@@ -4,7 +4,6 @@
  */
 import { useCallback, useEffect, useState } from 'react';
 import { FIRST_RUN } from '../../../store/choices.ts';
-import { problemText } from '../../../words/problems.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { beginningOn } from '../../flow/start.ts';
 import { useFlow } from '../../flow/useFlow.ts';
@@ -105,7 +104,7 @@ function Lessons({ part, bench, onDone, onLeave }: LessonsProps) {
 function* gettingReady({ file }: Part): Generator<null, Bench> {
   const result = yield* beginningOn(file, 2, '');
   if (result.kind === 'attempt') return result.bench;
-  throw new Error(result.problems.map((problem) => `${problem.path}: ${problemText(problem)}`).join('; '));
+  throw new Error(result.problems.map(({ path, message }) => `${path}: ${message}`).join('; '));
 }
 
 interface OpeningProps {

@@ -8,6 +8,7 @@ import { deleteEverything } from '../../../store/keptAttempt.ts';
 import type { Merged } from '../../../store/keptRecord.ts';
 import { mergeRecord } from '../../../store/keptRecord.ts';
 import { LARGEST_RECORD, parsingRecord } from '../../../store/recordFile.ts';
+import { inWords } from '../../../words/problems.ts';
 import { inSlices } from '../../flow/inSlices.ts';
 import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
 import { exportEverything } from '../../parts/exportEverything.ts';
@@ -21,9 +22,9 @@ type Came =
       readonly kind: 'said';
       readonly text: string;
       readonly file: string;
-      readonly leftOut: readonly Problem[];
+      readonly leftOut: readonly Problem<string>[];
     }
-  | { readonly kind: 'refused'; readonly file: string; readonly problems: readonly Problem[] };
+  | { readonly kind: 'refused'; readonly file: string; readonly problems: readonly Problem<string>[] };
 
 interface Props {
   readonly count: number;
@@ -35,7 +36,7 @@ interface Props {
 export function Everything({ count, openAttempt, onChanged, onDeleted }: Props) {
   const [came, setCame] = useState<Came | null>(null);
   const [isDeleting, setIsDeleting] = useState(false);
-  const say = (text: string, file = '', leftOut: readonly Problem[] = []) =>
+  const say = (text: string, file = '', leftOut: readonly Problem<string>[] = []) =>
     setCame({ kind: 'said', text, file, leftOut });
   const failed = (what: string, error: unknown) => say(`${what} ${WHY_NOT_KEPT[problemOf(error)]}`);
 
@@ -55,10 +56,10 @@ export function Everything({ count, openAttempt, onChanged, onDeleted }: Props) 
         ? { ok: false as const, problems: [{ path: '', message: tooLarge(LARGEST_RECORD) }] }
         : await inSlices(parsingRecord(await file.text()), toTheEnd);
     if (read === null) return;
-    if (!read.ok) return setCame({ kind: 'refused', file: file.name, problems: read.problems });
+    if (!read.ok) return setCame({ kind: 'refused', file: file.name, problems: inWords(read.problems) });
     try {
       const merged = await mergeRecord(read.value.record);
-      say(mergedText(merged), file.name, read.value.leftOut);
+      say(mergedText(merged), file.name, inWords(read.value.leftOut));
       onChanged();
     } catch (error) {
       failed('Nothing was brought in.', error);
@@ -120,7 +121,13 @@ export function Everything({ count, openAttempt, onChanged, onDeleted }: Props) 
   );
 }
 
-function LeftOut({ file, problems }: { readonly file: string; readonly problems: readonly Problem[] }) {
+function LeftOut({
+  file,
+  problems,
+}: {
+  readonly file: string;
+  readonly problems: readonly Problem<string>[];
+}) {
   return (
     <div role="alert" className="found first stack">
       <p>
