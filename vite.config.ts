@@ -134,6 +134,8 @@ const FIRST_SCREEN: IsRoot = (_, { isEntry }) => isEntry;
 const WITHOUT_BENCH = screens(/Access|elsewhere\/NotInHand/);
 const BENCH: IsRoot = (id) => /\/src\/ui\/(screens\/AttemptScreen\.tsx|flow\/start\.ts)$/.test(id);
 const PAGES = screens(/firstRun\/FirstRun|Sources|Words|elsewhere\/(Leaving|ReadOnly)/);
+/** What is opened where a test is told; the conclusion builds on it. */
+const TOLD = screens(/bench\/ToldPlace|firstRun\/OpenedUp/);
 const CONCLUSION = screens(/conclude\/Conclude|debrief\/Debrief/);
 const RECORD = screens(/record\/MyRecord|worked\/Worked/);
 
@@ -149,6 +151,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'world', of: BENCH, only: OF_THE_WORLD },
   { name: 'bench', of: BENCH },
   { name: 'pages', of: PAGES },
+  { name: 'told', of: TOLD },
   { name: 'conclusion', of: CONCLUSION },
   { name: 'record', of: RECORD },
 ];

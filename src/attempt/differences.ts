@@ -87,7 +87,7 @@ const readingStates = (unit: Moment, twin: Moment): readonly State[] =>
     );
   });
 
-const readingName = ({ quantity, between }: Reading): string =>
+export const readingName = ({ quantity, between }: Reading): string =>
   between === undefined
     ? QUANTITY_WORDS[quantity]
     : `${QUANTITY_WORDS[quantity]}, ${terminalWords(between[0])} – ${terminalWords(between[1])}`;

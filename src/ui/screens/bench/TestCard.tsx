@@ -1,5 +1,6 @@
 /** The test in hand: its name, the four steps, and the one that is open. */
 
+import type { RefObject } from 'react';
 import { useMemo } from 'react';
 import type { Entry, EntryOf } from '../../../attempt/attempt.ts';
 import { linesToChooseFrom, testFigures, testLines } from '../../../attempt/lines.ts';
@@ -60,12 +61,14 @@ export function TestCard(props: Props) {
         <h2 id="test-heading" title={testPurpose(action.id)}>
           {testTitle(action.id)}
         </h2>
-        <h3 ref={heading} tabIndex={-1} className="unseen">
-          {step ?? 'What was true'}
-        </h3>
+        {step === null ? null : (
+          <h3 ref={heading} tabIndex={-1} className="unseen">
+            {step}
+          </h3>
+        )}
       </div>
       <Steps open={step} />
-      <OpenStep {...props} />
+      <OpenStep {...props} heading={heading} />
     </section>
   );
 }
@@ -85,8 +88,9 @@ const linesOn = (rung: Rung, scenario: Scenario, action: TestAction) =>
     lineInWords(action.id, line),
   );
 
-function OpenStep(props: Props) {
-  const { state, action, next, send } = props;
+/** `heading`: where the focus goes; a step that is told has its own. */
+function OpenStep(props: Props & { readonly heading: RefObject<HTMLHeadingElement | null> }) {
+  const { state, action, next, send, heading } = props;
   const { bench, since } = state.context;
   switch (stageOf(state)) {
     case 'setting up':
@@ -100,9 +104,10 @@ function OpenStep(props: Props) {
     case 'told':
       return (
         <Told
-          run={bench.run}
+          bench={bench}
           action={action}
           prediction={asPrediction(bench.run.attempt.entries[since])}
+          heading={heading}
           onAgain={() => send({ type: 'choose', test: action.id })}
           next={next}
         />
