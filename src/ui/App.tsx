@@ -64,6 +64,7 @@ const SCREEN_NAMES: Readonly<Record<string, string>> = {
   '/jobs': 'The list of scenarios',
   '/attempt': 'The bench',
   '/first-run': 'The first run',
+  '/first-minute': 'The first minute',
   '/shown': 'The worked run',
   '/record': 'My record',
   '/sources': 'The list of sources',
@@ -76,6 +77,7 @@ const NAME = 'Charge point trainer';
 const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/jobs': 'Scenarios',
   '/first-run': 'First run',
+  '/first-minute': 'First minute',
   '/shown': 'Worked run',
   '/record': 'My record',
   '/sources': 'Sources',
@@ -238,6 +240,13 @@ export function App() {
             </Route>
             <Route path="/first-run">
               <FirstRun
+                onWholeJob={() => grant({ kind: 'begin', offered: WHOLE_JOB, rung: 1, trainee: '' })}
+                onLeave={leave}
+              />
+            </Route>
+            <Route path="/first-minute">
+              <FirstRun
+                isMinuteAgain
                 onWholeJob={() => grant({ kind: 'begin', offered: WHOLE_JOB, rung: 1, trainee: '' })}
                 onLeave={leave}
               />

@@ -40,6 +40,13 @@ export async function throughReadingPages(page: Page, look: Look): Promise<void>
   await page.evaluate(() => {
     location.hash = '#/first-run';
   });
+  await page.getByRole('heading', { name: /^Nothing is plugged in/ }).waitFor();
+  await look('first minute');
+  await press(page, 'can’t tell yet');
+  await look('first minute, one pair');
+  await press(page, 'safe to touch');
+  await look('first minute, another pair');
+  await page.getByRole('button', { name: 'Skip' }).click();
   await page.getByRole('button', { name: 'Take the bench over' }).waitFor();
   await look('first run');
   await press(page, 'Take the bench over');
