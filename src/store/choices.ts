@@ -43,6 +43,9 @@ const PACES = ['at once', 'as it lasts', 'with extra time'] as const;
 export type Pace = (typeof PACES)[number];
 export const PACE = choiceOf<Pace>('charge-point-trainer bench time', PACES);
 
+/** Whether what moves on the bench is heard. */
+export const SOUND = choiceOf<'off' | 'on'>('charge-point-trainer sound', ['off', 'on']);
+
 /** Whether the first minute was come to, gone through or skipped. */
 export const FIRST_MINUTE = choiceOf<'not yet' | 'done'>('charge-point-trainer first minute', [
   'not yet',

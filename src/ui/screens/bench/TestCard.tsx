@@ -1,7 +1,7 @@
 /** The test in hand: its name, the four steps, and the one that is open. */
 
 import type { RefObject } from 'react';
-import { useMemo } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Entry, EntryOf } from '../../../attempt/attempt.ts';
 import { linesToChooseFrom, testFigures, testLines } from '../../../attempt/lines.ts';
 import type { Rung } from '../../../attempt/rung.ts';
@@ -14,6 +14,8 @@ import type { TestAction } from '../../../verification/testAction.ts';
 import { figureInWords, lineInWords, testPurpose, testTitle } from '../../../words/actions.ts';
 import type { Hand } from '../../drawing/hands.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
+import type { Bench } from '../../flow/bench.ts';
+import { perceived } from '../../flow/known.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
 import type { Step } from '../../parts/Steps.tsx';
 import { Steps } from '../../parts/Steps.tsx';
@@ -69,7 +71,31 @@ export function TestCard(props: Props) {
       </div>
       <Steps open={step} />
       <OpenStep {...props} heading={heading} />
+      <NoticedAtLock bench={state.context.bench} since={state.context.since} />
     </section>
+  );
+}
+
+/** Says once what was seen and heard as the set-up acted, which happens before the next step is there; further acts that step says. */
+function NoticedAtLock({ bench: { happened }, since }: { readonly bench: Bench; readonly since: number }) {
+  const before = useRef(since);
+  const [text, setText] = useState('');
+  useEffect(() => {
+    if (since === before.current) return;
+    before.current = since;
+    const first = happened.findIndex(({ entry }) => entry > since);
+    setText(
+      first < 0
+        ? ''
+        : perceived(happened, first)
+            .map((noticed) => noticed.text)
+            .join('. '),
+    );
+  }, [happened, since]);
+  return (
+    <p role="status" className="unseen">
+      {text}
+    </p>
   );
 }
 

@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import type { Problem } from '../../../scenario/problems.ts';
 import { tooLarge } from '../../../scenario/problems.ts';
-import { FIRST_MINUTE, FIRST_RUN, PACE, THEME } from '../../../store/choices.ts';
+import { FIRST_MINUTE, FIRST_RUN, PACE, SOUND, THEME } from '../../../store/choices.ts';
 import { problemOf } from '../../../store/keepProblem.ts';
 import { deleteEverything } from '../../../store/keptAttempt.ts';
 import type { Merged } from '../../../store/keptRecord.ts';
@@ -70,6 +70,7 @@ export function Everything({ count, inHand, onChanged, onDeleted }: Props) {
       await deleteEverything();
       THEME.forget();
       PACE.forget();
+      SOUND.forget();
       FIRST_MINUTE.forget();
       FIRST_RUN.forget();
       say('Everything is deleted: this device keeps nothing of yours.');
