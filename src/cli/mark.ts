@@ -11,7 +11,7 @@ import { rungOf } from '../attempt/rung.ts';
 import { UNTIMELY } from '../attempt/untimely.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import { MOST_LISTED } from '../scenario/problem.ts';
-import { parseScenario } from '../scenario/scenario.ts';
+import { parseScenario } from '../scenario/scenarioText.ts';
 import { sumsInWords } from '../words/sums.ts';
 import { unsafeActText } from '../words/unsafeActs.ts';
 import { BadInput, problemLines, readText } from './files.ts';

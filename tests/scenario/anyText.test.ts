@@ -1,7 +1,7 @@
 /** No text, no JSON and no value put into a good file makes the readers throw: each gets an answer in words. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { parseScenario } from '../../src/scenario/scenario.ts';
+import { parseScenario } from '../../src/scenario/scenarioText.ts';
 import { parseScript } from '../../src/scenario/script.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 

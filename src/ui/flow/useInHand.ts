@@ -139,7 +139,7 @@ export function useInHand() {
         setTable(held.current.inHand);
         return null;
       }
-      const { openingKept } = await afterTheWorld(() => import('./start.ts'));
+      const { openingKept } = await afterTheWorld(() => import('./opening.ts'));
       const hold = concluded ? null : await takeHold(id, how);
       try {
         if (hold === null && !concluded) {
@@ -191,7 +191,7 @@ export function useInHand() {
 
   /** One that another tab holds, as it is kept at this moment. */
   const read = useCallback(async (id: string, title: string, signal: AbortSignal): Promise<Asked> => {
-    const { openingKept } = await afterTheWorld(() => import('./start.ts'));
+    const { openingKept } = await afterTheWorld(() => import('./opening.ts'));
     try {
       const kept = await keptAttempt(id);
       if (kept === null) return refusal(title, NO_LONGER);

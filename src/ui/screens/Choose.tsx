@@ -14,7 +14,8 @@ import { RungChoice } from '../parts/RungChoice.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { useFocus } from '../parts/useFocus.ts';
 import type { Entry, Offered } from './offered.ts';
-import { apartBy, entriesWith, keyOf, SUPPORT_WORDS, unitLine } from './offered.ts';
+import { apartBy, keyOf, SUPPORT_WORDS, unitLine } from './offered.ts';
+import { entriesWith } from './shelf.ts';
 import type { Refused, Wish } from './wish.ts';
 
 interface Props {

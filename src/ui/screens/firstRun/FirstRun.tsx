@@ -13,7 +13,9 @@ import { useWall } from '../../flow/useWall.ts';
 import { CAUTION_LINE } from '../../parts/Cautions.tsx';
 import { BenchScreen } from '../bench/BenchScreen.tsx';
 import { stepOf } from '../bench/TestCard.tsx';
+import type { Offered } from '../offered.ts';
 import { Reading } from '../Reading.tsx';
+import { WHOLE_JOB } from '../shelf.ts';
 import type { Part } from './course.ts';
 import { COURSE } from './course.ts';
 import { FirstMinute } from './FirstMinute.tsx';
@@ -21,7 +23,7 @@ import { FirstMinute } from './FirstMinute.tsx';
 interface Props {
   /** The first minute is asked for once more. */
   readonly isMinuteAgain?: boolean;
-  readonly onWholeJob: () => void;
+  readonly onWholeJob: (offered: Offered) => void;
   readonly onLeave: () => void;
 }
 
@@ -151,7 +153,7 @@ function Opening({ onBegin, onLeave }: OpeningProps) {
 }
 
 interface ClosingProps {
-  readonly onWholeJob: () => void;
+  readonly onWholeJob: (offered: Offered) => void;
   readonly onLeave: () => void;
 }
 
@@ -167,7 +169,7 @@ function Closing({ onWholeJob, onLeave }: ClosingProps) {
         </p>
         <p>Every job goes like this: predict, observe, judge; and stop when something is not safe.</p>
         <div className="acts">
-          <button type="button" className="main" onClick={onWholeJob}>
+          <button type="button" className="main" onClick={() => onWholeJob(WHOLE_JOB)}>
             Now a whole job, from isolation
           </button>
           <button type="button" className="plain" onClick={onLeave}>
