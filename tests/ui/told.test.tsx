@@ -99,6 +99,22 @@ describe.each(SITES)('$id', ({ id, rung, file }) => {
   test('the sound unit is told of', () => {
     expect(sound).not.toContain(null);
     expect(sound[0]?.page).toContain('What was true');
+    const wrong = sound.flatMap((told) => told?.lines.filter(({ takeaway }) => takeaway !== null) ?? []);
+    expect(wrong.length).toBeGreaterThan(20);
+    for (const { said, so } of wrong) {
+      expect(said.length).toBeGreaterThan(0);
+      for (const { as, you, truth } of said) {
+        expect(you).not.toBe(truth);
+        // Of what was said beforehand, how sure that was.
+        if (as === 'said' && you !== 'nothing') expect(you).toMatch(/, would sign for it$/);
+      }
+      expect(so).not.toBe('');
+    }
+    const [most] = sound.filter((told) =>
+      told?.lines.some(({ said }) => said.some(({ as }) => as === 'said')),
+    );
+    expect(most?.page).toMatch(/Sure and wrong: \d+\./);
+    expect(most?.page).toContain('you would see');
   });
 
   test.each(FAULTS.filter(({ site }) => site === id).map((fault) => fault.id))('%s', (fault) => {
