@@ -15,6 +15,7 @@ import {
   setUp,
   toJudge,
   toPredict,
+  toScenarios,
   unfold,
   writeDown,
 } from './trainee.ts';
@@ -53,6 +54,7 @@ export async function throughReadingPages(page: Page, look: Look): Promise<void>
   await page.getByRole('heading', { name: 'Vehicle connected (B)' }).waitFor();
   await look('first run, bench handed over');
   await page.getByRole('link', { name: 'Jobs' }).click();
+  await toScenarios(page);
   await page.getByRole('radio', { name: 'Fen Barn' }).check();
   await page.getByRole('radio', { name: 'watched' }).check();
   await press(page, 'Show me');
