@@ -132,8 +132,14 @@ const screens = (path: RegExp): IsRoot => {
 };
 const FIRST_SCREEN: IsRoot = (_, { isEntry }) => isEntry;
 const WITHOUT_BENCH = screens(/Access|elsewhere\/NotInHand/);
+const JOBS = screens(/Choose/);
 const BENCH: IsRoot = (id) => /\/src\/ui\/(screens\/AttemptScreen\.tsx|flow\/start\.ts)$/.test(id);
-const PAGES = screens(/firstRun\/FirstRun|Sources|Words|elsewhere\/(Leaving|ReadOnly)/);
+/** What is opened and handed in: files as they are read and written. */
+const FILES: IsRoot = (id, info) =>
+  id.endsWith('/src/ui/flow/opening.ts') || screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)/)(id, info);
+const PAGES = screens(/firstRun\/FirstRun|Sources|Words/);
+/** What is opened where a test is told; the conclusion builds on it. */
+const TOLD = screens(/bench\/ToldPlace|firstRun\/OpenedUp/);
 const CONCLUSION = screens(/conclude\/Conclude|debrief\/Debrief/);
 const RECORD = screens(/record\/MyRecord|worked\/Worked/);
 
@@ -148,7 +154,10 @@ const OF_THE_WORLD =
 const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly only?: RegExp }[] = [
   { name: 'world', of: BENCH, only: OF_THE_WORLD },
   { name: 'bench', of: BENCH },
+  { name: 'jobs', of: JOBS },
+  { name: 'files', of: FILES },
   { name: 'pages', of: PAGES },
+  { name: 'told', of: TOLD },
   { name: 'conclusion', of: CONCLUSION },
   { name: 'record', of: RECORD },
 ];

@@ -1,10 +1,10 @@
-/** Attempt files: reading one with every problem named, and the text of one. */
+/** Attempt files, as they are read: every problem is named. */
 
-import canonicalize from 'canonicalize';
 import { toItsEnd } from '../bench/toItsEnd.ts';
+import { parseJson } from '../scenario/json.ts';
 import { operationProblems } from '../scenario/operationProblems.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
-import { check, longLists, parseJson } from '../scenario/problems.ts';
+import { check, longLists } from '../scenario/problems.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { newerFormat, readingScenario } from '../scenario/scenario.ts';
 import type { Attempt } from './attempt.ts';
@@ -13,7 +13,7 @@ import { fromFormat1, isFormat1 } from './format1.ts';
 import { asGiven } from './origin.ts';
 import { replaying } from './run.ts';
 import type { Written } from './written.ts';
-import { asWritten, WRITTEN } from './written.ts';
+import { WRITTEN } from './written.ts';
 
 export interface ReadAttempt {
   readonly attempt: Attempt;
@@ -93,13 +93,3 @@ export const notReplayed = (error: unknown): Problem => ({
 });
 
 const inScenario = (path: string): string => (path === '' ? 'scenario' : `scenario.${path}`);
-
-/**
- * The text of an attempt's file: keys in one order, so that the same attempt is the same text. One of an older format
- * goes out as it came, with the marks that go with it.
- */
-export function makeAttemptText(attempt: Attempt): string {
-  const { marks } = attempt;
-  const file = { ...asWritten(attempt), ...(marks === undefined ? {} : { marks }) };
-  return `${JSON.stringify(JSON.parse(canonicalize(file) ?? 'null'), null, 1)}\n`;
-}

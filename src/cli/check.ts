@@ -1,7 +1,7 @@
 /** The verb `check`: every scenario file's problems and warnings, one line each. */
 
 import { visible } from '../scenario/quoted.ts';
-import { parseScenario } from '../scenario/scenario.ts';
+import { parseScenario } from '../scenario/scenarioText.ts';
 import { verdictWarnings } from '../scenario/tellable.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 

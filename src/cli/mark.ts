@@ -10,7 +10,7 @@ import { originOf, withIdOf } from '../attempt/origin.ts';
 import { rungOf } from '../attempt/rung.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import { MOST_LISTED } from '../scenario/problem.ts';
-import { parseScenario } from '../scenario/scenario.ts';
+import { parseScenario } from '../scenario/scenarioText.ts';
 import { doubtText, UNTIMELY_WORDS } from '../words/doubts.ts';
 import { sumsInWords } from '../words/sums.ts';
 import { unsafeActText } from '../words/unsafeActs.ts';

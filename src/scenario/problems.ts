@@ -1,9 +1,8 @@
 /**
- * What is wrong with a file, said once for every problem: where in the file, and what would be right. Reads JSON
- * text safely (jsonText.ts) and turns a schema's complaints into such problems.
+ * What is wrong with a file, said once for every problem: where in the file, and what would be right. Turns a schema's
+ * complaints into such problems; a text is read before (json.ts).
  */
 import * as v from 'valibot';
-import { slipsIn } from './jsonText.ts';
 import { nearest } from './nearest.ts';
 import type { Problem } from './problem.ts';
 import { furtherProblems, listed, MOST_LISTED } from './problem.ts';
@@ -16,25 +15,11 @@ export type Parsed<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-const failed = (message: string, path = ''): Parsed<never> => ({ ok: false, problems: [{ path, message }] });
-
 /** Largest file that is read, bytes. */
 export const LARGEST_FILE = 1_000_000;
-const DEEPEST = 40;
-const BYTE_ORDER_MARK = '\ufeff';
 
 export const tooLarge = (largest: number): string =>
   `larger than ${largest / 1_000_000} MB; ${largest === LARGEST_FILE ? 'scenario and attempt files are far smaller' : 'no more is read at once'}`;
-
-/** JSON text as a value, up to so many characters; nothing in it is ever executed. */
-export function parseJson(text: string, largest = LARGEST_FILE): Parsed<unknown> {
-  if (text.length > largest) return failed(tooLarge(largest));
-  const own = text.startsWith(BYTE_ORDER_MARK) ? text.slice(1) : text;
-  if (own.trim() === '') return failed('empty: a JSON object is expected');
-  const { slips, more } = slipsIn(own, { deepest: DEEPEST, most: MOST_LISTED });
-  if (slips.length > 0) return { ok: false, problems: listed([...slips, ...furtherProblems(more)]) };
-  return { ok: true, value: JSON.parse(own) };
-}
 
 /**
  * Lists far longer than any that is read. They are refused before a schema sees them, which complains of every item

@@ -23,7 +23,7 @@ import { carryingOutHandover, handoverFaults } from './handover.ts';
 import { nearest } from './nearest.ts';
 import { listed } from './problem.ts';
 import type { Parsed, Problem } from './problems.ts';
-import { check, longLists, parseJson } from './problems.ts';
+import { check, longLists } from './problems.ts';
 import { quoted, shortened } from './quoted.ts';
 import type { Handover, ScenarioFile } from './schema.ts';
 import { LONGEST_LIST, scenarioSchema } from './schema.ts';
@@ -43,12 +43,6 @@ export type ReadScenario =
       readonly warnings: readonly Problem[];
     }
   | { readonly ok: false; readonly problems: readonly Problem[] };
-
-/** A scenario from the text of its file; every problem at once. */
-export function parseScenario(text: string): ReadScenario {
-  const json = parseJson(text);
-  return json.ok ? readScenario(json.value) : json;
-}
 
 /** A scenario from a value that came out of a file. */
 export const readScenario = (file: unknown): ReadScenario => toItsEnd(readingScenario(file));

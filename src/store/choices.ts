@@ -43,5 +43,14 @@ const PACES = ['at once', 'as it lasts', 'with extra time'] as const;
 export type Pace = (typeof PACES)[number];
 export const PACE = choiceOf<Pace>('charge-point-trainer bench time', PACES);
 
+/** Whether what moves on the bench is heard. */
+export const SOUND = choiceOf<'off' | 'on'>('charge-point-trainer sound', ['off', 'on']);
+
+/** Whether the first minute was come to, gone through or skipped. */
+export const FIRST_MINUTE = choiceOf<'not yet' | 'done'>('charge-point-trainer first minute', [
+  'not yet',
+  'done',
+]);
+
 /** Whether the first run was gone through to its end. */
 export const FIRST_RUN = choiceOf<'not yet' | 'done'>('charge-point-trainer first run', ['not yet', 'done']);

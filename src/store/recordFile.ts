@@ -24,8 +24,9 @@ import { parsingAttempt, readingAttempt, readingToReplay } from '../attempt/file
 import type { Written } from '../attempt/written.ts';
 import { asWritten } from '../attempt/written.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
+import { parseJson } from '../scenario/json.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
-import { check, parseJson } from '../scenario/problems.ts';
+import { check } from '../scenario/problems.ts';
 import { newerFormat } from '../scenario/scenario.ts';
 import type { RecordItem } from './recordItem.ts';
 import { recordItem } from './recordItem.ts';

@@ -19,18 +19,19 @@ import { usePreparing } from './flow/usePreparing.ts';
 import { AfterFailure, failureTitle } from './parts/AfterFailure.tsx';
 import { Dialog } from './parts/Dialog.tsx';
 import { GettingReady } from './parts/GettingReady.tsx';
-import { Choose } from './screens/Choose.tsx';
 import { Boundary } from './screens/elsewhere/Boundary.tsx';
 import { ComingBack } from './screens/elsewhere/ComingBack.tsx';
 import { AimStart } from './screens/home/AimStart.tsx';
 import { Home } from './screens/home/Home.tsx';
 import type { Entry, Offered } from './screens/offered.ts';
-import { WHOLE_JOB } from './screens/offered.ts';
 import type { Wish } from './screens/wish.ts';
 import { PAGE_TITLES, pageTitle } from './words/pageTitles.ts';
 
 const AttemptScreen = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/AttemptScreen.tsx'))).AttemptScreen,
+}));
+const Choose = lazy(async () => ({
+  default: (await loaded(() => import('./screens/Choose.tsx'))).Choose,
 }));
 const FirstRun = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/firstRun/FirstRun.tsx'))).FirstRun,
@@ -67,6 +68,7 @@ const SCREEN_NAMES: Readonly<Record<string, string>> = {
   '/jobs': 'The list of scenarios',
   '/attempt': 'The bench',
   '/first-run': 'The first run',
+  '/first-minute': 'The first minute',
   '/shown': 'The worked run',
   '/record': 'My record',
   '/sources': 'The list of sources',
@@ -79,6 +81,21 @@ function titleOf(path: string, onPage: AttemptOnPage | null): string | null {
   const aim = aimNamed(path.split('/')[2] ?? '');
   if (path === '/attempt') return onPage?.kind === 'open' ? null : pageTitle();
   return pageTitle(path.startsWith('/aim/') && aim !== null ? AIM_WORDS[aim.id].question : PAGE_TITLES[path]);
+}
+
+/** What is opened comes with a file of the page of its own. */
+async function opened(file: File, signal: AbortSignal) {
+  const { opening, textOf } = await afterEngine(() => import('./flow/opening.ts'));
+  const text = await textOf(file);
+  return typeof text === 'string' ? inSlices(opening(text), signal) : text;
+}
+
+async function begun(wish: Extract<Wish, { kind: 'begin' | 'begin aim' }>, signal: AbortSignal) {
+  const { beginningAim, beginningOn } = await afterEngine(() => import('./flow/start.ts'));
+  return inSlices(
+    wish.kind === 'begin' ? beginningOn(wish.offered, wish.rung, wish.trainee) : beginningAim(wish.address),
+    signal,
+  );
 }
 
 export function App() {
@@ -141,16 +158,7 @@ export function App() {
     wish: Extract<Wish, { kind: 'begin' | 'begin aim' | 'open' }>,
     signal: AbortSignal,
   ) => {
-    const start = await afterEngine(() => import('./flow/start.ts'));
-    const text = wish.kind === 'open' ? await start.textOf(wish.file) : '';
-    const result =
-      wish.kind === 'begin'
-        ? await inSlices(start.beginningOn(wish.offered, wish.rung, wish.trainee), signal)
-        : wish.kind === 'begin aim'
-          ? await inSlices(start.beginningAim(wish.address), signal)
-          : typeof text === 'string'
-            ? await inSlices(start.opening(text), signal)
-            : text;
+    const result = await (wish.kind === 'open' ? opened(wish.file, signal) : begun(wish, signal));
     if (result === null) return;
     if (result.kind === 'attempt')
       return wish.kind === 'open' ? show(await open(result.bench, signal)) : take(result.bench);
@@ -185,7 +193,7 @@ export function App() {
 
   return (
     <Router hook={useHashLocation}>
-      <Suspense fallback={<p className="columns">Loading the bench …</p>}>
+      <Suspense fallback={<p className="columns">Loading …</p>}>
         <Boundary key={place} what={SCREEN_NAMES[path] ?? THIS_PAGE} openAttempt={openAttempt} hasOthers>
           <Switch location={path}>
             <Route path="/attempt">
@@ -234,7 +242,14 @@ export function App() {
             </Route>
             <Route path="/first-run">
               <FirstRun
-                onWholeJob={() => grant({ kind: 'begin', offered: WHOLE_JOB, rung: 1, trainee: '' })}
+                onWholeJob={(offered) => grant({ kind: 'begin', offered, rung: 1, trainee: '' })}
+                onLeave={leave}
+              />
+            </Route>
+            <Route path="/first-minute">
+              <FirstRun
+                isMinuteAgain
+                onWholeJob={(offered) => grant({ kind: 'begin', offered, rung: 1, trainee: '' })}
                 onLeave={leave}
               />
             </Route>

@@ -3,7 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test, vi } from 'vitest';
-import { makeAttemptText } from '../../src/attempt/file.ts';
+import { makeAttemptText } from '../../src/attempt/fileText.ts';
 import { allowedActions, readScenario } from '../../src/scenario/scenario.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { testTitle } from '../../src/words/actions.ts';

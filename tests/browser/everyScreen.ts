@@ -15,6 +15,7 @@ import {
   setUp,
   toJudge,
   toPredict,
+  toScenarios,
   unfold,
   writeDown,
 } from './trainee.ts';
@@ -40,12 +41,20 @@ export async function throughReadingPages(page: Page, look: Look): Promise<void>
   await page.evaluate(() => {
     location.hash = '#/first-run';
   });
+  await page.getByRole('heading', { name: /^Nothing is plugged in/ }).waitFor();
+  await look('first minute');
+  await press(page, 'can’t tell yet');
+  await look('first minute, one pair');
+  await press(page, 'safe to touch');
+  await look('first minute, another pair');
+  await page.getByRole('button', { name: 'Skip' }).click();
   await page.getByRole('button', { name: 'Take the bench over' }).waitFor();
   await look('first run');
   await press(page, 'Take the bench over');
   await page.getByRole('heading', { name: 'Vehicle connected (B)' }).waitFor();
   await look('first run, bench handed over');
   await page.getByRole('link', { name: 'Jobs' }).click();
+  await toScenarios(page);
   await page.getByRole('radio', { name: 'Fen Barn' }).check();
   await page.getByRole('radio', { name: 'watched' }).check();
   await press(page, 'Show me');

@@ -134,6 +134,6 @@ test('lines chosen: a line of another test taken for this one’s is told after 
   const [prediction] = attempt.entries;
   expect(prediction?.kind === 'prediction' && prediction.lines).toHaveLength(4);
   await judgeAll(page, 'not-shown');
-  await page.getByText('you: should; true: can’t tell').waitFor();
+  await page.getByText(/^should, .+\. True: can’t tell$/).waitFor();
   await page.getByText(/Told by: Every pole open\.$/).waitFor();
 });

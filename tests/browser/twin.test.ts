@@ -6,7 +6,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test, vi } from 'vitest';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';
-import { parseScenario } from '../../src/scenario/scenario.ts';
+import { parseScenario } from '../../src/scenario/scenarioText.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { answerAll, begin, choose, openFile, setUp, sitDown } from './trainee.ts';
 

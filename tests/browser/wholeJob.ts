@@ -5,7 +5,7 @@ import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { parseScenario } from '../../src/scenario/scenario.ts';
+import { parseScenario } from '../../src/scenario/scenarioText.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { layOpen } from './fold.ts';
 import { openFile } from './trainee.ts';

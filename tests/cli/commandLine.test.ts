@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import * as v from 'valibot';
 import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { makeAttemptText } from '../../src/attempt/file.ts';
+import { makeAttemptText } from '../../src/attempt/fileText.ts';
 import { mark } from '../../src/attempt/mark.ts';
 import { playSchema } from '../../src/cli/playOutput.ts';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';

@@ -1,7 +1,7 @@
 /** The scenario files of this project, read for tests. */
 import { readdirSync, readFileSync } from 'node:fs';
 import type { Scenario } from '../../src/scenario/scenario.ts';
-import { parseScenario } from '../../src/scenario/scenario.ts';
+import { parseScenario } from '../../src/scenario/scenarioText.ts';
 import { problemText } from '../../src/words/problems.ts';
 
 const folder = new URL('../../scenarios/', import.meta.url);

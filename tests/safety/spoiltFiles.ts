@@ -5,9 +5,9 @@
  */
 import { createHash } from 'node:crypto';
 import { attemptSchema } from '../../src/attempt/attempt.ts';
-import { makeAttemptText } from '../../src/attempt/file.ts';
+import { makeAttemptText } from '../../src/attempt/fileText.ts';
 import { operationSchema } from '../../src/bench/operation.ts';
-import { parseScenario } from '../../src/scenario/scenario.ts';
+import { parseScenario } from '../../src/scenario/scenarioText.ts';
 import { scenarioSchema } from '../../src/scenario/schema.ts';
 import { ACTIONS } from '../../src/verification/actions.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';

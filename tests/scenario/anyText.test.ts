@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Problem } from '../../src/scenario/problem.ts';
-import { parseScenario } from '../../src/scenario/scenario.ts';
+import { parseScenario } from '../../src/scenario/scenarioText.ts';
 import { parseScript } from '../../src/scenario/script.ts';
 import { problemText } from '../../src/words/problems.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';

@@ -4,7 +4,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { parseJson } from '../../src/scenario/problems.ts';
+import { parseJson } from '../../src/scenario/json.ts';
 import { problemText } from '../../src/words/problems.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 

@@ -1,6 +1,6 @@
 /** What is wrong with a file: every problem in one pass, with its path and what would be right; never a throw. */
 import { describe, expect, test } from 'vitest';
-import { parseScenario } from '../../src/scenario/scenario.ts';
+import { parseScenario } from '../../src/scenario/scenarioText.ts';
 import { problemText } from '../../src/words/problems.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 

@@ -1,6 +1,7 @@
 /** A good file: defaults as the contract has them, warnings for what would teach something false, and the papers. */
 import { describe, expect, test } from 'vitest';
-import { papersOf, parseScenario } from '../../src/scenario/scenario.ts';
+import { papersOf } from '../../src/scenario/scenario.ts';
+import { parseScenario } from '../../src/scenario/scenarioText.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 
 /** Sites that are wrong as designed: that is what they are there to teach. */

@@ -139,7 +139,7 @@ export function useOpenAttempt() {
         setOnPage(held.current.openAttempt);
         return null;
       }
-      const { openingKept } = await afterEngine(() => import('./start.ts'));
+      const { openingKept } = await afterEngine(() => import('./opening.ts'));
       const hold = concluded ? null : await takeHold(id, how);
       try {
         if (hold === null && !concluded) {
@@ -191,7 +191,7 @@ export function useOpenAttempt() {
 
   /** One that another tab holds, as it is kept at this moment. */
   const read = useCallback(async (id: string, title: string, signal: AbortSignal): Promise<Asked> => {
-    const { openingKept } = await afterEngine(() => import('./start.ts'));
+    const { openingKept } = await afterEngine(() => import('./opening.ts'));
     try {
       const kept = await keptAttempt(id);
       if (kept === null) return refusal(title, NO_LONGER);

@@ -1,4 +1,5 @@
 /** The cautions that always show: one line on the first screen, the whole of them a button away everywhere. */
+import { Link } from 'wouter';
 import { Dialog } from './Dialog.tsx';
 
 export const CAUTION_LINE =
@@ -27,6 +28,9 @@ export function Cautions({
       <p>
         The unit, the wiring and the instruments here are simulated. Readings follow from a model; a real
         installation may do what no model does.
+      </p>
+      <p>
+        <Link href="/first-minute">Why one pair proves nothing: the first minute</Link>
       </p>
     </Dialog>
   );

@@ -5,7 +5,7 @@
 import { useContext, useEffect, useState } from 'react';
 import { headOf } from '../../attempt/attempt.ts';
 import type { Debrief } from '../../attempt/debrief.ts';
-import { makeAttemptText } from '../../attempt/file.ts';
+import { makeAttemptText } from '../../attempt/fileText.ts';
 import { summaryOf } from '../../attempt/summary.ts';
 import type { AttemptContext } from '../flow/attemptContext.ts';
 import { BesideAttempt } from '../flow/attemptContext.ts';

@@ -40,33 +40,17 @@ const agreesIn = ({ you, truth, agrees }: TruthPair): boolean => agrees ?? you =
 /** Whether all that was said of the line is true. */
 export const isAsSaid = ({ pairs }: TruthLine): boolean => pairs.every(agreesIn);
 
-interface Props {
-  readonly lines: readonly TruthLine[];
-  /** What is wrong stands open and first; what is right is folded to its statement. */
-  readonly foldsRight?: boolean;
-}
-
-export function TruthLines({ lines, foldsRight = false }: Props) {
-  const sorted = foldsRight ? [...lines].sort((a, b) => Number(isAsSaid(a)) - Number(isAsSaid(b))) : lines;
+export function TruthLines({ lines }: { readonly lines: readonly TruthLine[] }) {
   return (
     <div>
-      {sorted.map((line) =>
-        foldsRight && isAsSaid(line) ? (
-          <details key={line.id} className="judge-line right-line">
-            <summary>
-              <span>{line.text}</span> <span className="note">right</span>
-            </summary>
-            <Truth line={line} />
-          </details>
-        ) : (
-          <div key={line.id} className={isAsSaid(line) ? 'judge-line' : 'judge-line differs'}>
-            <p>
-              <strong>{line.text}</strong>
-            </p>
-            <Truth line={line} />
-          </div>
-        ),
-      )}
+      {lines.map((line) => (
+        <div key={line.id} className={isAsSaid(line) ? 'judge-line' : 'judge-line differs'}>
+          <p>
+            <strong>{line.text}</strong>
+          </p>
+          <Truth line={line} />
+        </div>
+      ))}
     </div>
   );
 }

@@ -23,7 +23,6 @@ import { useThinkingTime } from '../flow/useThinkingTime.ts';
 import { standsText } from '../words/stands.ts';
 import { attemptTitle } from './attemptTitle.ts';
 import { BenchScreen } from './bench/BenchScreen.tsx';
-import { EarlierFormat } from './elsewhere/EarlierFormat.tsx';
 
 /** What a bench does without comes with the conclusion, the debrief with it: nobody waits for a file twice. */
 const Conclude = lazy(async () => ({
@@ -31,6 +30,10 @@ const Conclude = lazy(async () => ({
 }));
 const Debrief = lazy(async () => ({
   default: (await loaded(() => import('./debrief/Debrief.tsx'))).Debrief,
+}));
+
+const EarlierFormat = lazy(async () => ({
+  default: (await loaded(() => import('./elsewhere/EarlierFormat.tsx'))).EarlierFormat,
 }));
 
 const LOADING = (
@@ -86,7 +89,9 @@ export function AttemptScreen({ openAttempt, problem, onConcluded, onAgain }: Pr
               <Debrief bench={state.context.bench} keepFailed={keepFailed} onAgain={onAgain} />
             </Suspense>
           ) : isConverted(state.context.bench.run.attempt) ? (
-            <EarlierFormat bench={state.context.bench} />
+            <Suspense fallback={LOADING}>
+              <EarlierFormat bench={state.context.bench} />
+            </Suspense>
           ) : state.matches('concluding') ? (
             <Suspense fallback={LOADING}>
               <Conclude bench={state.context.bench} send={tell} wall={wall} keepFailed={keepFailed} />

@@ -17,7 +17,8 @@ import { useFocus } from '../parts/useFocus.ts';
 import { dayMonthText } from '../words/dates.ts';
 import { resultText } from '../words/next.ts';
 import type { Entry, Offered } from './offered.ts';
-import { apartBy, entriesWith, keyOf, SUPPORT_WORDS, unitLine } from './offered.ts';
+import { apartBy, keyOf, SUPPORT_WORDS, unitLine } from './offered.ts';
+import { entriesWith } from './shelf.ts';
 import type { Refused, Wish } from './wish.ts';
 
 interface Props {

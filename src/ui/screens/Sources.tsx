@@ -16,8 +16,8 @@ import { sourceText } from '../../words/sources.ts';
 import { useSliced } from '../flow/useSliced.ts';
 import { EditionNote } from '../parts/EditionNote.tsx';
 import type { Offered } from './offered.ts';
-import { OFFERED } from './offered.ts';
 import { Reading } from './Reading.tsx';
+import { OFFERED } from './shelf.ts';
 
 interface Row {
   readonly text: string;

@@ -1,6 +1,6 @@
 /**
- * Scenarios to choose from: those that come with the page and those opened from a file, with what a list entry
- * shows. They are read and checked only when one is begun, so that the first screen stays small.
+ * What a list entry shows of a scenario to choose from, and what tells it from others. Scenarios are read and checked only
+ * when one is begun; those that come with the page are in shelf.ts.
  */
 
 import { shortened } from '../../scenario/quoted.ts';
@@ -23,23 +23,6 @@ export interface Entry {
   /** The file on this device that it was opened from; null for what comes with the page. */
   readonly from: string | null;
 }
-
-const FILES: Readonly<Record<string, Offered>> = import.meta.glob('../../../scenarios/*.json', {
-  import: 'default',
-  eager: true,
-});
-
-/** What the first run leads to: a plain unit at a home, from isolation. */
-export const WHOLE_JOB = Object.values(FILES).find(({ id }) => id === 'harbour-mews') as Offered;
-
-export const OFFERED: readonly Offered[] = Object.values(FILES).toSorted(
-  (x, y) => x.site.phases - y.site.phases || (x.title < y.title ? -1 : 1),
-);
-
-const ENTRIES: readonly Entry[] = OFFERED.map((scenario) => ({ scenario, from: null }));
-
-/** All that is offered, what was opened from files first. */
-export const entriesWith = (opened: readonly Entry[]): readonly Entry[] => [...opened, ...ENTRIES];
 
 /** One of a list; a file may have the id of a scenario that comes with the page. */
 export const keyOf = ({ scenario: { id }, from }: Entry): string => (from === null ? id : `${id} opened`);

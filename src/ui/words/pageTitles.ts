@@ -6,6 +6,7 @@ const NAME = 'Charge point trainer';
 export const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/jobs': 'Scenarios',
   '/first-run': 'First run',
+  '/first-minute': 'First minute',
   '/shown': 'Worked run',
   '/record': 'My record',
   '/sources': 'Sources',

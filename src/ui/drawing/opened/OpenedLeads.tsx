@@ -16,7 +16,7 @@ interface Props {
 }
 
 /** Every terminal that a lead is on. */
-function terminalsOf(operation: Operation, layout: Layout): readonly string[] {
+export function terminalsOf(operation: Operation, layout: Layout): readonly string[] {
   if (operation.op === 'prove-dead')
     return [...layout.lives, 'PE'].map((conductor) => `${operation.at}.${conductor}`);
   if (operation.op !== 'measure') return [];

@@ -22,7 +22,7 @@ interface Props {
   readonly moment: Moment;
   readonly operation: Operation | null;
   /** The difference that is ringed now, and its number; on the unit's own drawing alone it carries the number. */
-  readonly ringed: { readonly difference: Difference; readonly number: number | null } | null;
+  readonly ringed: { readonly difference: Pick<Difference, 'place'>; readonly number: number | null } | null;
 }
 
 export function OpenedUnit({ name, papers, moment, operation, ringed }: Props) {

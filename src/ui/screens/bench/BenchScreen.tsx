@@ -18,6 +18,7 @@ import { useMeasuring } from '../../flow/useMeasuring.ts';
 import { usePaced } from '../../flow/usePaced.ts';
 import { KeyPad } from '../../parts/KeyPad.tsx';
 import { WaitingLine } from '../../parts/WaitingLine.tsx';
+import { useSounds } from '../../sound/useSounds.ts';
 import { shownText } from '../../words/figures.ts';
 import { aimInHand, askedAims } from './askedAims.ts';
 import { ChooseStep } from './ChooseStep.tsx';
@@ -67,6 +68,7 @@ export function BenchScreen(props: Props) {
   const { state, send: sendAtOnce, wall, keepFailed, beside = null, onNext = null } = props;
   const { send, waiting } = usePaced(state, sendAtOnce, wall);
   const isWaiting = waiting !== null;
+  useSounds(state.context.bench);
   const card = useRef<HTMLDivElement>(null);
   const { bench, draft, harm, test, failed } = state.context;
   const { scenario } = bench.run;

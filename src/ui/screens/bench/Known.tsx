@@ -3,12 +3,14 @@ import { memo, useState } from 'react';
 import type { Bench } from '../../flow/bench.ts';
 import { knownOf, perceived, proofsOf, standInText, supplyText } from '../../flow/whatIsKnown.ts';
 import { Dialog } from '../../parts/Dialog.tsx';
+import { useSoundSwitch } from '../../sound/useSounds.ts';
 import { benchTime } from '../../words/figures.ts';
 
 const SHOWN = 7;
 
 export const Known = memo(function Known({ bench }: { readonly bench: Bench }) {
   const noticed = perceived(bench.happened, 0).slice(-SHOWN);
+  const [isSoundOn, turnSound] = useSoundSwitch();
   return (
     <div className="strip">
       <section aria-labelledby="known-heading">
@@ -30,9 +32,14 @@ export const Known = memo(function Known({ bench }: { readonly bench: Bench }) {
         </table>
       </section>
       <section aria-labelledby="seen-heading">
-        <h2 id="seen-heading" className="lettering">
-          seen and heard
-        </h2>
+        <div className="acts apart">
+          <h2 id="seen-heading" className="lettering">
+            seen and heard
+          </h2>
+          <button type="button" aria-pressed={isSoundOn} onClick={turnSound}>
+            Sound {isSoundOn ? 'on' : 'off'}
+          </button>
+        </div>
         {noticed.length === 0 ? (
           <p className="note">nothing yet</p>
         ) : (

@@ -1,6 +1,7 @@
 /** The test in hand: its name, the four steps, and the one that is open. */
 
-import { useMemo } from 'react';
+import type { RefObject } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Entry, EntryOf } from '../../../attempt/attempt.ts';
 import { linesToChooseFrom, testFigures, testLines } from '../../../attempt/lines.ts';
 import type { Rung } from '../../../attempt/rung.ts';
@@ -13,7 +14,9 @@ import type { TestAction } from '../../../verification/testAction.ts';
 import { figureInWords, lineInWords, testPurpose, testTitle } from '../../../words/actions.ts';
 import type { Hand } from '../../drawing/hands.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
+import type { Bench } from '../../flow/bench.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
+import { perceived } from '../../flow/whatIsKnown.ts';
 import type { Step } from '../../parts/Steps.tsx';
 import { Steps } from '../../parts/Steps.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
@@ -60,13 +63,39 @@ export function TestCard(props: Props) {
         <h2 id="test-heading" title={testPurpose(action.id)}>
           {testTitle(action.id)}
         </h2>
-        <h3 ref={heading} tabIndex={-1} className="unseen">
-          {step ?? 'What was true'}
-        </h3>
+        {step === null ? null : (
+          <h3 ref={heading} tabIndex={-1} className="unseen">
+            {step}
+          </h3>
+        )}
       </div>
       <Steps open={step} />
-      <OpenStep {...props} />
+      <OpenStep {...props} heading={heading} />
+      <NoticedAtLock bench={state.context.bench} since={state.context.since} />
     </section>
+  );
+}
+
+/** Says once what was seen and heard as the set-up acted, which happens before the next step is there; further acts that step says. */
+function NoticedAtLock({ bench: { happened }, since }: { readonly bench: Bench; readonly since: number }) {
+  const before = useRef(since);
+  const [text, setText] = useState('');
+  useEffect(() => {
+    if (since === before.current) return;
+    before.current = since;
+    const first = happened.findIndex(({ entry }) => entry > since);
+    setText(
+      first < 0
+        ? ''
+        : perceived(happened, first)
+            .map((noticed) => noticed.text)
+            .join('. '),
+    );
+  }, [happened, since]);
+  return (
+    <p role="status" className="unseen">
+      {text}
+    </p>
   );
 }
 
@@ -85,8 +114,9 @@ const linesOn = (rung: Rung, scenario: Scenario, action: TestAction) =>
     lineInWords(action.id, line),
   );
 
-function OpenStep(props: Props) {
-  const { state, action, next, send } = props;
+/** `heading`: where the focus goes; a step that is told has its own. */
+function OpenStep(props: Props & { readonly heading: RefObject<HTMLHeadingElement | null> }) {
+  const { state, action, next, send, heading } = props;
   const { bench, since } = state.context;
   switch (stageOf(state)) {
     case 'setting up':
@@ -100,9 +130,10 @@ function OpenStep(props: Props) {
     case 'told':
       return (
         <Told
-          run={bench.run}
+          bench={bench}
           action={action}
           prediction={asPrediction(bench.run.attempt.entries[since])}
+          heading={heading}
           onAgain={() => send({ type: 'choose', test: action.id })}
           next={next}
         />

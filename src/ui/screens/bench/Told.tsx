@@ -1,34 +1,36 @@
-/** In practice, after the judgement: every line and limit of this test with truth, reason and source. */
-
+/**
+ * In practice, as soon as a test is finished: one thing to take away as the heading, what was wrong open with its place on
+ * the opened drawing, what was right folded.
+ */
+import type { RefObject } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import type { EntryOf } from '../../../attempt/attempt.ts';
-import { isLeftAlone, isRightFigure, testFigures } from '../../../attempt/lines.ts';
-import type { Run } from '../../../attempt/run.ts';
-import { entriesAbout } from '../../../attempt/run.ts';
-import { lastSitting } from '../../../attempt/sitting.ts';
-import { judgedRight, truthOf } from '../../../attempt/truth.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
-import { figureInWords, limitSum, limitText, lineInWords, testTitle } from '../../../words/actions.ts';
-import { sourceText } from '../../../words/sources.ts';
-import type { TruthLine } from '../../parts/TruthLines.tsx';
-import { isAsSaid, judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
-import { answerText } from '../../words/answers.ts';
-import { figureText } from '../../words/figures.ts';
-import { recordOf, recordText } from '../measure/records.ts';
-import { OWN_WORDS } from './Predict.tsx';
+import type { Bench } from '../../flow/bench.ts';
+import { loaded } from '../../flow/loading.ts';
+import { useSliced } from '../../flow/useSliced.ts';
+import { opensThisUnit } from './opensThisUnit.ts';
 import { StepFrame } from './StepFrame.tsx';
+import { RightLine, WrongLine } from './ToldLine.tsx';
+import type { ToldLine } from './toldLines.ts';
+import { toldLines } from './toldLines.ts';
 
 interface Props {
-  readonly run: Run;
+  readonly bench: Bench;
   readonly action: TestAction;
   readonly prediction: EntryOf<'prediction'> | undefined;
+  readonly heading: RefObject<HTMLHeadingElement | null>;
   /** The same test once more, set up as it was; the first prediction counts. */
   readonly onAgain: () => void;
   readonly next: { readonly name: string; readonly go: () => void };
 }
 
-export function Told({ run, action, prediction, onAgain, next }: Props) {
-  const lines = toldLines(run, action, prediction);
-  const wrong = lines.filter((line) => !isAsSaid(line)).length;
+export function Told({ bench, action, prediction, heading, onAgain, next }: Props) {
+  const lines = useMemo(() => toldLines(bench, action, prediction), [bench, action, prediction]);
+  const wrong = lines.filter(({ takeaway }) => takeaway !== null);
+  const right = lines.filter(({ takeaway }) => takeaway === null);
+  const placed = wrong.filter(({ place }) => place !== null);
+  const places = usePlaces(bench, placed.length > 0);
   const bar = (
     <div className="bar-acts">
       <button type="button" onClick={onAgain}>
@@ -41,85 +43,92 @@ export function Told({ run, action, prediction, onAgain, next }: Props) {
   );
   return (
     <StepFrame bar={bar} reads="Lines of this test">
-      <p>
-        <strong>
-          {wrong === 0
-            ? 'Every line is right.'
-            : wrong === 1
-              ? 'One line is not as you said.'
-              : `${wrong} lines are not as you said.`}
-        </strong>{' '}
-        <span className="note">Judged against what you wrote down.</span>
-      </p>
-      <TruthLines lines={lines} foldsRight />
+      <div>
+        <h3 ref={heading} tabIndex={-1} className="takeaway">
+          <span className="unseen">What was true: </span>
+          {wrong[0]?.takeaway ?? 'Every line is right'}
+        </h3>
+        <p className="note">{[countText(wrong, lines.length), ...settled(lines)].join(' ')}</p>
+      </div>
+      {wrong.map((line) => (
+        <WrongLine key={line.id} line={line} number={line.place === null ? null : placed.indexOf(line) + 1}>
+          {line.place === null ? null : places.of(line.place, placed.indexOf(line) + 1)}
+        </WrongLine>
+      ))}
+      {right.length === 0 ? null : (
+        <div>
+          {right.map((line) => (
+            <RightLine key={line.id} line={line} />
+          ))}
+        </div>
+      )}
     </StepFrame>
   );
 }
 
-function toldLines(
-  run: Run,
-  action: TestAction,
-  prediction: EntryOf<'prediction'> | undefined,
-): readonly TruthLine[] {
-  const judgement = entriesAbout(run.attempt, 'judgement', action.id).at(-1);
-  const truth = truthOf(run, action, lastSitting(run, action.id));
-  return [
-    ...truth.lines.map((line): TruthLine => {
-      const { id, text, subject, right, finding, why, otherwise, source, toldBy } = lineInWords(
-        action.id,
-        line,
-      );
-      const said = prediction?.lines.find((one) => one.id === id)?.answer;
-      const judged = judgement?.lines.find((one) => one.id === id)?.judged;
-      const rightly = finding === null ? undefined : judgedRight(line);
-      return {
-        id,
-        text: `${OWN_WORDS[subject]} ${text}`,
-        pairs: [
-          {
-            of: 'predicted',
-            ...(prediction?.given
-              ? { you: 'given', agrees: true }
-              : isLeftAlone(run, line, prediction)
-                ? { you: 'left alone', agrees: true }
-                : { you: said === undefined ? 'nothing' : answerText(said) }),
-            truth: answerText(right),
-          },
-          ...(rightly === undefined ? [] : [judgedPair(judged, rightly)]),
-        ],
-        why: whyText(why, toldBy.map(testTitle)),
-        otherwise,
-        source: sourceText(source),
-      };
-    }),
-    ...testFigures(run.scenario, action).map((figure): TruthLine => {
-      const { id, text, unit, value, tolerance, why, source } = figureInWords(action.id, figure);
-      const said = prediction?.figures.find((one) => one.id === id)?.value;
-      return {
-        id: `figure ${id}`,
-        text,
-        pairs: [
-          {
-            of: 'predicted',
-            you: prediction?.given ? 'given' : said === undefined ? 'nothing' : figureText(said, unit),
-            truth: `${figureText(value, unit)}, ±${figureText(tolerance, unit)} counts as right`,
-            agrees: prediction?.given === true || isRightFigure(figure, said),
-          },
-        ],
-        why,
-        source: sourceText(source),
-      };
-    }),
-    ...truth.limits.map(({ limit, reading, right }): TruthLine => {
-      const record = recordOf(run, reading);
-      const judged = judgement?.limits.find((l) => l.id === limit.id && l.reading === reading)?.judged;
-      return {
-        id: `limit ${limit.id} ${reading}`,
-        text: `${limitText(action.id, limit)}: ${record === undefined ? 'not written down' : recordText(record)}`,
-        pairs: [limitPair(judged, right)],
-        why: limitSum(action.id, limit),
-        source: sourceText(limit.source),
-      };
-    }),
-  ];
+const countText = (wrong: readonly ToldLine[], all: number): string =>
+  wrong.length === 0
+    ? 'Judged against what you wrote down.'
+    : `${wrong.length} of ${all} ${all === 1 ? 'line' : 'lines'} to look at, judged against what you wrote down.`;
+
+/** How sure the predictions were and how right: what was wrong first, and what was known without being trusted. */
+function settled(lines: readonly ToldLine[]): readonly string[] {
+  const counted = (isSure: boolean, isRight: boolean) =>
+    lines.filter(
+      ({ prediction }) =>
+        prediction !== null &&
+        (prediction.sure === 'would-sign') === isSure &&
+        prediction.isRight === isRight,
+    ).length;
+  const parts = [
+    ['Sure and wrong', counted(true, false)],
+    ['Not sure and wrong', counted(false, false)],
+    ['Not sure and right', counted(false, true)],
+  ] as const;
+  return parts.flatMap(([name, count]) => (count === 0 ? [] : [`${name}: ${count}.`]));
+}
+
+type Places = typeof import('./ToldPlace.tsx');
+
+/** The opened drawing and the replay that it needs, loaded and worked out only where a place is to be shown. */
+function usePlaces({ run }: Bench, isWanted: boolean) {
+  const { scenario, attempt, papers } = run;
+  const [places, setPlaces] = useState<Places | null>(null);
+  const [isMissing, setMissing] = useState(false);
+  useEffect(() => {
+    if (!isWanted) return;
+    let isHere = true;
+    loaded(() => import('./ToldPlace.tsx')).then(
+      (module) => isHere && setPlaces(module),
+      () => isHere && setMissing(true),
+    );
+    return () => {
+      isHere = false;
+    };
+  }, [isWanted]);
+  const make = useMemo(
+    () => (places === null ? null : () => places.followingLog(scenario, attempt)),
+    [places, scenario, attempt],
+  );
+  const { result, progress, failed } = useSliced(make);
+  return {
+    of: (place: NonNullable<ToldLine['place']>, number: number) =>
+      places !== null && result !== null ? (
+        <places.ToldPlace
+          papers={papers}
+          followed={result}
+          place={place}
+          opensUnit={opensThisUnit(scenario)}
+          number={number}
+        />
+      ) : (
+        <p className="place-to-come note" role={number === 1 ? 'status' : undefined}>
+          {isMissing || failed !== null
+            ? 'The drawing of this place did not come. All else is told above.'
+            : progress === null || progress.of === 0
+              ? 'Opening the drawing …'
+              : `Opening the drawing: ${progress.done} of ${progress.of} steps …`}
+        </p>
+      ),
+  };
 }

@@ -14,7 +14,7 @@ import { unsafeActText } from '../../../words/unsafeActs.ts';
 import { SheetLines } from '../../parts/SheetLines.tsx';
 import { benchTime, recordNumber } from '../../words/figures.ts';
 import { RUNG_NAMES } from '../../words/rungs.ts';
-import { OFFERED } from '../offered.ts';
+import { OFFERED } from '../shelf.ts';
 
 const FROM: Readonly<Record<Origin, string>> = {
   known: 'as it comes with this page',

@@ -1,9 +1,10 @@
 /**
- * The first four minutes: three short tests on two benches that were handed over, with a line beside each step, and
+ * The first minute, once, and then the first four minutes: three short tests on two benches that were handed over, with a line beside each step, and
  * then a whole job. Nothing of it is kept or marked.
  */
+import type { ReactNode } from 'react';
 import { useCallback, useEffect, useState } from 'react';
-import { FIRST_RUN } from '../../../store/choices.ts';
+import { FIRST_MINUTE, FIRST_RUN } from '../../../store/choices.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { beginningOn } from '../../flow/start.ts';
 import { useFlow } from '../../flow/useFlow.ts';
@@ -12,17 +13,23 @@ import { useThinkingTime } from '../../flow/useThinkingTime.ts';
 import { CAUTION_LINE } from '../../parts/Cautions.tsx';
 import { BenchScreen } from '../bench/BenchScreen.tsx';
 import { stepOf } from '../bench/TestCard.tsx';
+import type { Offered } from '../offered.ts';
 import { Reading } from '../Reading.tsx';
+import { WHOLE_JOB } from '../shelf.ts';
 import type { Part } from './course.ts';
 import { COURSE } from './course.ts';
+import { FirstMinute } from './FirstMinute.tsx';
 
 interface Props {
-  readonly onWholeJob: () => void;
+  /** The first minute is asked for once more. */
+  readonly isMinuteAgain?: boolean;
+  readonly onWholeJob: (offered: Offered) => void;
   readonly onLeave: () => void;
 }
 
-export function FirstRun({ onWholeJob, onLeave }: Props) {
+export function FirstRun({ isMinuteAgain = false, onWholeJob, onLeave }: Props) {
   const [at, setAt] = useState(-1);
+  const [hasMinute, setHasMinute] = useState(isMinuteAgain || FIRST_MINUTE.kept() === 'not yet');
   // The first bench is got ready while the opening is read.
   const number = Math.max(0, at);
   const part = COURSE[number];
@@ -35,8 +42,16 @@ export function FirstRun({ onWholeJob, onLeave }: Props) {
     <OnePart
       key={number}
       part={part}
-      isOpening={at < 0}
-      onBegin={() => setAt(0)}
+      opening={
+        at >= 0 ? null : hasMinute ? (
+          <FirstMinute
+            onBegin={() => setAt(0)}
+            onSkip={() => (isMinuteAgain ? onLeave() : setHasMinute(false))}
+          />
+        ) : (
+          <Opening onBegin={() => setAt(0)} onLeave={onLeave} />
+        )
+      }
       onDone={() => setAt(at + 1)}
       onLeave={onLeave}
     />
@@ -45,15 +60,15 @@ export function FirstRun({ onWholeJob, onLeave }: Props) {
 
 interface PartProps {
   readonly part: Part;
-  readonly isOpening: boolean;
-  readonly onBegin: () => void;
+  /** What is read and done meanwhile. */
+  readonly opening: ReactNode | null;
   readonly onDone: () => void;
   readonly onLeave: () => void;
 }
 
-function OnePart({ part, isOpening, onBegin, onDone, onLeave }: PartProps) {
+function OnePart({ part, opening, onDone, onLeave }: PartProps) {
   const { result: bench, failed } = useSliced(useCallback(() => gettingReady(part), [part]));
-  if (isOpening) return <Opening onBegin={onBegin} onLeave={onLeave} />;
+  if (opening !== null) return opening;
   if (bench !== null) return <Lessons part={part} bench={bench} onDone={onDone} onLeave={onLeave} />;
   return (
     <Reading title="First run" about="a bench that is handed over">
@@ -138,7 +153,7 @@ function Opening({ onBegin, onLeave }: OpeningProps) {
 }
 
 interface ClosingProps {
-  readonly onWholeJob: () => void;
+  readonly onWholeJob: (offered: Offered) => void;
   readonly onLeave: () => void;
 }
 
@@ -154,7 +169,7 @@ function Closing({ onWholeJob, onLeave }: ClosingProps) {
         </p>
         <p>Every job goes like this: predict, observe, judge; and stop when something is not safe.</p>
         <div className="acts">
-          <button type="button" className="main" onClick={onWholeJob}>
+          <button type="button" className="main" onClick={() => onWholeJob(WHOLE_JOB)}>
             Now a whole job, from isolation
           </button>
           <button type="button" className="plain" onClick={onLeave}>

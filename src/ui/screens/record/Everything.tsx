@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import type { Problem } from '../../../scenario/problems.ts';
 import { tooLarge } from '../../../scenario/problems.ts';
-import { FIRST_RUN, PACE, THEME } from '../../../store/choices.ts';
+import { FIRST_MINUTE, FIRST_RUN, PACE, SOUND, THEME } from '../../../store/choices.ts';
 import { problemOf } from '../../../store/keepProblem.ts';
 import { deleteEverything } from '../../../store/keptAttempt.ts';
 import type { Merged } from '../../../store/keptRecord.ts';
@@ -71,6 +71,8 @@ export function Everything({ count, openAttempt, onChanged, onDeleted }: Props) 
       await deleteEverything();
       THEME.forget();
       PACE.forget();
+      SOUND.forget();
+      FIRST_MINUTE.forget();
       FIRST_RUN.forget();
       say('Everything is deleted: this device keeps nothing of yours.');
       onDeleted();

@@ -1,0 +1,10 @@
+/** A scenario from the text of its file. */
+import { parseJson } from './json.ts';
+import type { ReadScenario } from './scenario.ts';
+import { readScenario } from './scenario.ts';
+
+/** Every problem at once. */
+export function parseScenario(text: string): ReadScenario {
+  const json = parseJson(text);
+  return json.ok ? readScenario(json.value) : json;
+}
