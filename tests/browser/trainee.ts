@@ -37,7 +37,8 @@ import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
 import { figureInWords, lineText, testTitle } from '../../src/words/actions.ts';
 import { listenTo } from './complaints.ts';
-import { end, press, take, tick, type } from './hands.ts';
+import type { Hands } from './hands.ts';
+import { end, mouse, press, take, tick, type, useHands } from './hands.ts';
 
 interface Look {
   readonly width?: number;
@@ -51,6 +52,8 @@ interface Look {
   readonly worker?: boolean;
   /** Runs in the page before anything of its own. */
   readonly before?: () => void;
+  /** How the page is used. */
+  readonly hands?: Hands;
 }
 
 /** How long a person waits for the page to answer on a busy machine before calling it broken, ms. Nothing is measured by it. */
@@ -65,6 +68,7 @@ export async function sitDown(browser: Browser, url: string, look: Look = {}): P
     scale = 1,
     worker = false,
     touch = false,
+    hands = mouse,
     before,
   } = look;
   const context = await browser.newContext({
@@ -76,7 +80,9 @@ export async function sitDown(browser: Browser, url: string, look: Look = {}): P
     serviceWorkers: worker ? 'allow' : 'block',
   });
   if (before !== undefined) await context.addInitScript(before);
-  return openPage(context, url);
+  const page = await openPage(context, url);
+  useHands(page, hands);
+  return page;
 }
 
 /** One more tab in the same browser. */
