@@ -221,7 +221,7 @@ export const keys: Hands = {
 const used = new WeakMap<Page, Hands>();
 
 /** From now on this page is used so. */
-export const useHands = (page: Page, hands: Hands): void => {
+export const putHands = (page: Page, hands: Hands): void => {
   used.set(page, hands);
 };
 

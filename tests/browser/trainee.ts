@@ -38,7 +38,7 @@ import type { TestAction } from '../../src/verification/testAction.ts';
 import { figureInWords, lineText, testTitle } from '../../src/words/actions.ts';
 import { listenTo } from './complaints.ts';
 import type { Hands } from './hands.ts';
-import { end, mouse, press, take, tick, type, useHands } from './hands.ts';
+import { end, mouse, press, putHands, take, tick, type } from './hands.ts';
 
 interface Look {
   readonly width?: number;
@@ -81,7 +81,7 @@ export async function sitDown(browser: Browser, url: string, look: Look = {}): P
   });
   if (before !== undefined) await context.addInitScript(before);
   const page = await openPage(context, url);
-  useHands(page, hands);
+  putHands(page, hands);
   return page;
 }
 
