@@ -6,10 +6,11 @@
 import type { Browser } from 'playwright-core';
 import type { Rung } from '../../src/attempt/rung.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
+import { fluently } from '../browser/fluent.ts';
 import { finger } from '../browser/hands.ts';
 import type { Taken } from '../browser/taps.ts';
 import { noteTaps, PHONE, takenBy } from '../browser/taps.ts';
-import { begin, doTest, inHand, sitDown } from '../browser/trainee.ts';
+import { begin, inHand, sitDown } from '../browser/trainee.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
 /** Sound, one of each kind: tethered on a combined and on its own earth, and a three-phase socket. */
@@ -32,7 +33,7 @@ export async function walk(
   await begin(page, scenario.title, rung);
   let before = 0;
   for (const action of allowedActions(scenario)) {
-    const taken = await takenBy(page, () => doTest(page, action));
+    const taken = await takenBy(page, () => fluently(page, action));
     const { length } = (await inHand(page)).readings;
     told({ test: action.id, ...taken, readings: length - before });
     before = length;

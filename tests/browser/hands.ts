@@ -72,6 +72,7 @@ export const finger: Hands = {
       if (key === undefined) throw new Error(`no key "${name}" on the pad`);
       await field.page().touchscreen.tap(...key);
     };
+    if (text in keys) return tap(text);
     // What stands there is taken whole by the tap.
     if ((await field.inputValue()) !== '') await tap('rub out');
     const [, sign = '', minus = '', digits = '', unit = ''] =
