@@ -3,6 +3,7 @@
 // touched where it stands. The bench sees the same acts as from anybody else who does the test.
 
 import type { Locator, Page } from 'playwright-core';
+import type { Run } from '../../src/attempt/run.ts';
 import { rungOf } from '../../src/attempt/rung.ts';
 import { lastSitting } from '../../src/attempt/sitting.ts';
 import { truthOf } from '../../src/attempt/truth.ts';
@@ -10,6 +11,7 @@ import type { Measurement, Operation } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
 import type { Probe, Terminal } from '../../src/bench/terminals.ts';
 import { terminalsIn } from '../../src/bench/terminals.ts';
+import type { Outcome } from '../../src/bench/perform.ts';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import { verifyingOnce } from '../../src/scenario/verify.ts';
 import type { Site } from '../../src/site/site.ts';
@@ -138,6 +140,48 @@ async function setUpByHand(page: Page, settings: Readonly<Record<string, string>
   }
 }
 
+/** What a row comes to: where the stand-in goes, how long is waited there, and every other act. */
+function courseOf(row: readonly Operation[], from: Position): readonly (string | number)[] {
+  const course: (string | number)[] = [];
+  let stands = from;
+  for (const one of row) {
+    stands = positionAfter(stands, one, false);
+    const last = course.at(-1);
+    if (one.op === 'wait') {
+      if (typeof last === 'number') course[course.length - 1] = last + one.seconds;
+      else course.push(one.seconds);
+    } else if (one.op !== 'vehicle') course.push(JSON.stringify(one));
+    else {
+      if (typeof last === 'string' && last.startsWith('at ')) course.pop();
+      course.push(`at ${JSON.stringify(stands)}`);
+    }
+  }
+  return course;
+}
+
+/** A row of the trainee's own that comes to the same; what is waited in it may be longer. */
+function ownRow(run: Run, wanted: readonly Operation[], from: Position): readonly Operation[] | undefined {
+  const done = run.attempt.entries.flatMap((entry, i) =>
+    entry.kind === 'operation'
+      ? [{ test: entry.test, entry: i, at: 0, operation: entry.operation, outcome: NOT_REFUSED }]
+      : [],
+  );
+  const course = courseOf(wanted, from);
+  return rowsDone(done).find((row) => {
+    const own = courseOf(row, from);
+    return (
+      own.length === course.length &&
+      own.every((one, i) => {
+        const due = course[i];
+        return typeof one === 'number' && typeof due === 'number' ? one >= due : one === due;
+      })
+    );
+  });
+}
+
+/** What a faultless person does is not refused. */
+const NOT_REFUSED = { refused: null } as Outcome;
+
 /** A row that was done before is one press, in sight or on the sheet of acts; else each act is. */
 async function doActs(page: Page, acts: readonly Operation[], papers: Papers, from: Position): Promise<void> {
   const steps = stepsOf(acts, papers, from);
@@ -146,9 +190,12 @@ async function doActs(page: Page, acts: readonly Operation[], papers: Papers, fr
     const text = `next in this test: ${rowText(acts)}`;
     if (((await offered.textContent()) ?? '').replace(/\s+/g, ' ') === text) return press(offered);
   }
-  const row = steps.map((step) => step.operation);
-  const again = page.getByRole('button', { name: `Again: ${rowText(row)}`, exact: true });
-  if (row.length > 0 && (await again.first().isVisible())) return press(again.first());
+  const own = ownRow(await inHand(page), acts, from);
+  if (own !== undefined) {
+    const again = page.getByRole('button', { name: `Again: ${rowText(own)}`, exact: true });
+    if (!(await again.first().isVisible())) await press(button(page, 'Do…'));
+    return press(again.last());
+  }
   for (const { words, field } of steps) {
     const wait = page.getByRole('button', { name: words, exact: true });
     if (words.startsWith('Wait') && (await wait.first().isVisible())) await press(wait.first());
@@ -358,14 +405,15 @@ async function writeDown(page: Page, isLast: boolean): Promise<void> {
   if (rows.length > 0) {
     for (const row of rows) {
       const [shown = ''] = await row.getByRole('cell').allInnerTexts();
-      await type(row.getByRole('textbox'), typedText(shown));
+      await type(row.getByRole('textbox'), await withUnit(form, typedText(shown)));
       await tickTripped(page, row);
     }
   } else {
     const [text = ''] = await form.allInnerTexts();
     const shown = text.split('\n').slice(1).join(' ');
     const figure = (await form.locator('.shown').first().textContent()) ?? '';
-    await type(form.getByLabel(/^(it shows|high half|tripped after, ms)$/), typedText(figure));
+    const field = form.getByLabel(/^(it shows|high half|tripped after, ms)$/);
+    await type(field, await withUnit(form, typedText(figure)));
     const period = /a to b\s([\d.]+)\sms.*period\s([\d.]+)\sms/su.exec(shown);
     if (period !== null) {
       const duty = (100 * Number(period[1])) / Number(period[2]);
@@ -399,6 +447,12 @@ async function tickTripped(page: Page, within: Locator): Promise<void> {
   await tick(keys.locator(`input[value="${reading?.trippedWhat ?? 'none'}"]`));
 }
 
+/** Where the unit is in the field's name there is no key for it. */
+const withUnit = async (form: Locator, text: string): Promise<string> =>
+  (await form.getByRole('group', { name: 'unit', exact: true }).count()) > 0
+    ? text
+    : text.replace(/ ms$/, '');
+
 /** What is typed of what is shown. */
 function typedText(shown: string): string {
   if (/no reading/.test(shown)) return 'no reading';
@@ -406,7 +460,7 @@ function typedText(shown: string): string {
   // The order of the lines is a bare number.
   if (/^\s*\d\s/.test(shown) && !/[VAΩs]/.test(shown)) return shown.trim().charAt(0);
   const { number, unit, over } = figureIn(shown);
-  return `${over ? '> ' : ''}${number} ${unit === 'ms' ? '' : unit}`.trim();
+  return `${over ? '> ' : ''}${number} ${unit}`;
 }
 
 /** The whole test: chosen, set up, predicted, measured, judged, told, and on. */
@@ -418,9 +472,8 @@ export async function fluently(page: Page, action: TestAction): Promise<void> {
   await choose(page, testTitle(action.id));
   const isGuided = rungOf(before.scenario.support, before.attempt) === 1;
   const [first] = segmentsOf(operations);
-  const firstRow =
-    first?.kind === 'acts' ? stepsOf(first.acts, papers, bench.position).map((step) => step.operation) : [];
-  const isRow = isGuided || rowsDone(bench.happened).map(rowText).includes(rowText(firstRow));
+  const isRow =
+    isGuided || (first?.kind === 'acts' && ownRow(before, first.acts, bench.position) !== undefined);
   const { settings, done } = isRow ? { settings: {}, done: 0 } : setUpFor(before, bench.position, operations);
   const { [WAIT]: _, ...touched } = settings as Record<string, string>;
   await setUpByHand(page, touched);

@@ -242,9 +242,16 @@ async function chooseLines(page: Page, run: Run, action: TestAction): Promise<vo
     }
 }
 
+/** The sheet of acts; one that was half typed is put aside. */
+async function openActs(page: Page): Promise<void> {
+  await press(button(page, 'Do…'));
+  const another = button(page, 'Another act');
+  if (await another.isVisible()) await press(another);
+}
+
 /** One act from the sheet of acts. */
 export async function act(page: Page, words: string): Promise<void> {
-  await press(button(page, 'Do…'));
+  await openActs(page);
   await press(page.getByRole('dialog').getByRole('button', { name: words, exact: true }));
   // The first time it is asked when the detector is tried; then it is as it was the last time.
   if (words.startsWith('prove dead') && (await button(page, PROVED).isVisible()))
@@ -256,7 +263,7 @@ const PROVED = /^prove the detector, test, prove it again$/i;
 
 /** One act that takes a figure. */
 export async function actWith(page: Page, words: string, field: string, figure: number): Promise<void> {
-  await press(button(page, 'Do…'));
+  await openActs(page);
   await press(page.getByRole('dialog').getByRole('button', { name: words, exact: true }));
   await type(page.getByLabel(field), String(figure));
   await press(button(page, 'Do it').last());

@@ -76,7 +76,9 @@ export function Do({ papers, lastProof, rows, onDo }: Props) {
         aria-label={asking.text}
         onSubmit={(event) => {
           event.preventDefault();
-          if (chosen !== null) onDo(chosen);
+          if (chosen === null) return;
+          setName('');
+          onDo(chosen);
         }}
       >
         {asking.asks.map(({ key, label, range }) => (

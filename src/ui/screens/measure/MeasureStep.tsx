@@ -325,7 +325,7 @@ function WaitKeys({ startDelay, onDo }: { readonly startDelay: number | null } &
   );
   return (
     <div className="wait-keys">
-      {WAITS.map(key)}
+      {WAITS.filter((seconds) => seconds !== startDelay).map(key)}
       {startDelay === null ? null : (
         <>
           <span>

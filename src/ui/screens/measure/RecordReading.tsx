@@ -53,6 +53,8 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
   }, []);
   const id = useId();
   const isPilot = reading.quantity === 'pilot';
+  // A steady pilot has one half and no times to work from.
+  const hasPeriod = isPilot && reading.frequency != null;
   const isTimed = showsTripTime(reading);
   const field = readingField(reading);
   const [value, setValue] = useKept(`${field} value`, '');
@@ -192,7 +194,7 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
           onChange={setSign}
         />
       </div>
-      {isPilot ? (
+      {hasPeriod ? (
         <div className="fields">
           {PILOT_EXTRAS.map(([name, label]) => (
             <TextField key={name} label={label} numeric value={extra[name] ?? ''} onChange={more(name)} />
