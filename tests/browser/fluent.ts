@@ -9,9 +9,9 @@ import { lastSitting } from '../../src/attempt/sitting.ts';
 import { truthOf } from '../../src/attempt/truth.ts';
 import type { Measurement, Operation } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
+import type { Outcome } from '../../src/bench/perform.ts';
 import type { Probe, Terminal } from '../../src/bench/terminals.ts';
 import { terminalsIn } from '../../src/bench/terminals.ts';
-import type { Outcome } from '../../src/bench/perform.ts';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import { verifyingOnce } from '../../src/scenario/verify.ts';
 import type { Site } from '../../src/site/site.ts';
@@ -497,7 +497,11 @@ export async function fluently(page: Page, action: TestAction): Promise<void> {
       if (await again.first().isVisible()) await press(again.first());
       else await act(page, actWords(segment.proof));
       await writeDown(page, isLast);
-    } else await takeReadings(page, segment.readings, { site: papers.site, isLast });
+    } else {
+      await takeReadings(page, segment.readings, { site: papers.site, isLast });
+      // Some instruments move the stand-in themselves.
+      for (const one of segment.readings) stands = positionAfter(stands, one, false);
+    }
   }
   const after = await inHand(page);
   // What the faultless procedure shows is shown: nothing was saved by leaving a reading out.

@@ -62,8 +62,8 @@ export function offeredNext(action: TestAction, papers: Papers, done: readonly O
 
 /** The readings at the head of the list that one instrument takes as it is set, of other pairs or lines. */
 function likeFrom(first: Measurement, list: readonly Operation[]): readonly Measurement[] {
-  const like: Measurement[] = [];
-  for (const one of list) {
+  const like = [first];
+  for (const one of list.slice(1)) {
     if (one.op !== 'measure' || !isLike(first, one)) break;
     like.push(one);
   }
