@@ -228,8 +228,7 @@ export async function toPage(page: Page, name: string): Promise<void> {
 
 /** On from the readings to how they are judged. */
 export async function toJudge(page: Page): Promise<void> {
-  const isThere = await page.getByRole('heading', { name: 'Judge', level: 3, exact: true }).isVisible();
-  if (!isThere) await press(page.getByRole('button', { name: 'Judge', exact: true }));
+  await press(page.getByRole('button', { name: 'Judge', exact: true }));
   await page.getByRole('heading', { name: 'Judge', level: 3, exact: true }).waitFor();
 }
 
@@ -772,10 +771,15 @@ export async function finishTest(page: Page): Promise<void> {
   if (await told.isVisible()) await press(button(page, /^Next/));
 }
 
-/** Judges every line and limit as it is, by what was written down. */
-export async function judgeRightly(page: Page, run: Run, action: TestAction): Promise<void> {
+/** Judges every line and limit as it is, by what was written down; from the readings, or where that step is open. */
+export async function judgeRightly(
+  page: Page,
+  run: Run,
+  action: TestAction,
+  from: 'the readings' | 'there' = 'the readings',
+): Promise<void> {
   const truth = truthOf(run, action, lastSitting(run, action.id));
-  await toJudge(page);
+  if (from === 'the readings') await toJudge(page);
   for (const line of truth.lines) {
     if (line.finding === null) continue;
     const name = JUDGED_WORDS[judgedRight(line)];
