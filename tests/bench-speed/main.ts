@@ -1,11 +1,13 @@
 /*
  * How fast the bench is, for `npm run bench`: the three-phase bench against the circuit simulator's warm run of the same
  * netlist, turn and turn about; a whole verification of every scenario; then the built page: its size and how it feels
- * on a slower device; then marks earned without knowing. Words after the command choose among bench, page and marks. Ends with 1 where a bound is not kept.
+ * on a slower device; then marks earned without knowing; and, only where it is asked for, what every test takes in taps. Words after the
+ * command choose among bench, page, marks and taps. Ends with 1 where a bound is not kept.
  */
 import { readFileSync } from 'node:fs';
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
+import type { Browser } from 'playwright-core';
 import { emfsOf, valuesOf } from '../../src/bench/wiring.ts';
 import { difference, potentials } from '../../src/network/potentials.ts';
 import { reduce } from '../../src/network/reduce.ts';
@@ -21,6 +23,7 @@ import { netlistOf, simulate } from '../oracle/circuitSimulator.ts';
 import { printMarks } from './marksTable.ts';
 import { printSizes } from './pageSize.ts';
 import { printSpeed } from './pageSpeed.ts';
+import { printTaps } from './tapsTable.ts';
 
 const RUNS = 30;
 /** Verifications that come before those that are timed. */
@@ -135,14 +138,10 @@ async function printBench(): Promise<void> {
   for (const file of files) await verification(file);
 }
 
-async function printPage(): Promise<void> {
+async function withPage(what: (browser: Browser, url: string) => Promise<void>): Promise<void> {
   const [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
   try {
-    const page = await sitDown(browser, built.url);
-    await page.waitForLoadState('networkidle');
-    await printSizes(page);
-    await page.context().close();
-    await printSpeed(browser, built.url);
+    await what(browser, built.url);
     settleComplaints();
   } finally {
     await browser.close();
@@ -150,7 +149,16 @@ async function printPage(): Promise<void> {
   }
 }
 
+async function printPage(browser: Browser, url: string): Promise<void> {
+  const page = await sitDown(browser, url);
+  await page.waitForLoadState('networkidle');
+  await printSizes(page);
+  await page.context().close();
+  await printSpeed(browser, url);
+}
+
 const asked = process.argv.slice(2);
 if (asked.length === 0 || asked.includes('bench')) await printBench();
-if (asked.length === 0 || asked.includes('page')) await printPage();
+if (asked.length === 0 || asked.includes('page')) await withPage(printPage);
 if (asked.length === 0 || asked.includes('marks')) printMarks(hold);
+if (asked.includes('taps')) await withPage((browser, url) => printTaps(browser, url, asked));

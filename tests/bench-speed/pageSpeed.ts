@@ -3,7 +3,7 @@
  * or key to the next picture, and how far things shifted by themselves. Prints lines; asserts nothing.
  */
 import type { Browser, Page } from 'playwright-core';
-import { type Hands, mouse, useHands as workBy } from '../browser/hands.ts';
+import { type Hands, mouse, putHands as workBy } from '../browser/hands.ts';
 import {
   act,
   answerAll,

@@ -9,7 +9,7 @@ import { verify } from '../../src/scenario/verify.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { launch } from './browsers.ts';
 import { throughFirstRun } from './firstRun.ts';
-import { mouseAndKeyboard, useHands } from './hands.ts';
+import { mouseAndKeyboard, putHands } from './hands.ts';
 import { serveBuilt } from './serveBuilt.ts';
 import { begin, conclude, doTest, isServed, sitDown } from './trainee.ts';
 
@@ -28,7 +28,7 @@ describe.each(inject('browsers'))('$name', (found) => {
   test('first run, one job, its debrief on paper, the record, and all of it without a network', async () => {
     const served = await serveBuilt();
     const page = await sitDown(browser, served.url, { width: 360, height: 740, worker: true });
-    useHands(page, mouseAndKeyboard);
+    putHands(page, mouseAndKeyboard);
     await isServed(page);
     await throughFirstRun(page);
 

@@ -72,6 +72,7 @@ export const finger: Hands = {
       if (key === undefined) throw new Error(`no key "${name}" on the pad`);
       await field.page().touchscreen.tap(...key);
     };
+    if (text in keys) return tap(text);
     // What stands there is taken whole by the tap.
     if ((await field.inputValue()) !== '') await tap('rub out');
     const [, sign = '', minus = '', digits = '', unit = ''] =
@@ -221,7 +222,7 @@ export const keys: Hands = {
 const used = new WeakMap<Page, Hands>();
 
 /** From now on this page is used so. */
-export const useHands = (page: Page, hands: Hands): void => {
+export const putHands = (page: Page, hands: Hands): void => {
   used.set(page, hands);
 };
 

@@ -39,7 +39,8 @@ import type { TestAction } from '../../src/verification/testAction.ts';
 import { figureInWords, lineText, testTitle } from '../../src/words/actions.ts';
 import { AIM_WORDS } from '../../src/words/aims.ts';
 import { listenTo } from './complaints.ts';
-import { end, press, take, tick, type } from './hands.ts';
+import type { Hands } from './hands.ts';
+import { end, mouse, press, putHands, take, tick, type } from './hands.ts';
 
 interface Look {
   readonly width?: number;
@@ -53,6 +54,8 @@ interface Look {
   readonly worker?: boolean;
   /** Runs in the page before anything of its own. */
   readonly before?: () => void;
+  /** How the page is used. */
+  readonly hands?: Hands;
 }
 
 /** How long a person waits for the page to answer on a busy machine before calling it broken, ms. Nothing is measured by it. */
@@ -67,6 +70,7 @@ export async function sitDown(browser: Browser, url: string, look: Look = {}): P
     scale = 1,
     worker = false,
     touch = false,
+    hands = mouse,
     before,
   } = look;
   const context = await browser.newContext({
@@ -78,7 +82,9 @@ export async function sitDown(browser: Browser, url: string, look: Look = {}): P
     serviceWorkers: worker ? 'allow' : 'block',
   });
   if (before !== undefined) await context.addInitScript(before);
-  return openPage(context, url);
+  const page = await openPage(context, url);
+  putHands(page, hands);
+  return page;
 }
 
 /** One more tab in the same browser. */
@@ -137,7 +143,7 @@ export async function begin(page: Page, title: string, rung?: Rung): Promise<voi
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
 }
 
-const WAIT = 'then wait, s';
+export const WAIT = 'then wait, s';
 
 /** A test action by its id. */
 export function actionFor(id: string): TestAction {
@@ -191,7 +197,7 @@ export async function setUp(page: Page, settings: Readonly<Record<string, string
   }
 }
 
-const button = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name });
+export const button = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name });
 
 /** Answers every line, in the order in which the page asks, and every figure; then says how sure, which locks. */
 export async function predict(page: Page, run: Run, action: TestAction, sure: Sure): Promise<void> {
@@ -211,7 +217,6 @@ export async function predict(page: Page, run: Run, action: TestAction, sure: Su
     const { text, unit, value } = figureInWords(action.id, figure);
     await type(page.getByLabel(`${text}, ${unit}`), String(Number(value.toPrecision(3))).replace('.', ','));
   }
-  await closePad(page);
   await press(button(page, new RegExp(`^${SURE_WORDS[sure]}`)));
   await page.getByRole('heading', { name: 'Measure', level: 3, exact: true }).waitFor();
 }
@@ -260,27 +265,36 @@ async function chooseLines(page: Page, run: Run, action: TestAction): Promise<vo
     }
 }
 
-/** One act from the list of acts. */
-export async function act(page: Page, words: string): Promise<void> {
+/** The sheet of acts; one that was half typed is put aside. */
+async function openActs(page: Page): Promise<void> {
   await press(button(page, 'Do…'));
-  await take(page.getByLabel('act', { exact: true }), words);
-  await press(button(page, words.startsWith('prove dead') ? PROVED : 'Do it'));
+  const another = button(page, 'Another act');
+  if (await another.isVisible()) await press(another);
 }
 
-/** The detector tried before the test and after it, chosen or as it was the last time. */
-const PROVED = /prove the detector, test, prove it again$/i;
+/** One act from the sheet of acts. */
+export async function act(page: Page, words: string): Promise<void> {
+  await openActs(page);
+  await press(page.getByRole('dialog').getByRole('button', { name: words, exact: true }));
+  // The first time it is asked when the detector is tried; then it is as it was the last time.
+  if (words.startsWith('prove dead') && (await button(page, PROVED).isVisible()))
+    await press(button(page, PROVED));
+}
+
+/** The detector tried before the test and after it. */
+const PROVED = /^prove the detector, test, prove it again$/i;
 
 /** One act that takes a figure. */
 export async function actWith(page: Page, words: string, field: string, figure: number): Promise<void> {
-  await press(button(page, 'Do…'));
-  await take(page.getByLabel('act', { exact: true }), words);
+  await openActs(page);
+  await press(page.getByRole('dialog').getByRole('button', { name: words, exact: true }));
   await type(page.getByLabel(field), String(figure));
-  await press(button(page, 'Do it'));
+  await press(button(page, 'Do it').last());
 }
 
 type Measurement = Extract<Operation, { op: 'measure' }>;
 
-const PLACES: Readonly<Record<string, string>> = {
+export const PLACES: Readonly<Record<string, string>> = {
   origin: 'origin',
   supply: 'unit’s supply terminals',
   outlet: 'outlet',
@@ -297,15 +311,16 @@ const terminalWords = (terminal: string): string => {
   return conductor === undefined ? (SINGLE[place] ?? '') : `${conductor} at the ${PLACES[place]}`;
 };
 
-const OPENINGS = {
+export const OPENINGS = {
   'C-to-B': 'from C to B',
   'C-to-A': 'from C to A',
   unplug: 'from unplugging',
   'pilot-short': 'from CP shorted to PE',
   'pilot-open': 'from CP open',
   'earth-open': 'from PE open at the stand-in',
+  'proximity-lost': 'from PP open at the plug',
 } as const;
-const WAVES: Readonly<Record<string, string>> = {
+export const WAVES: Readonly<Record<string, string>> = {
   sinusoidal: 'a.c.',
   'half-wave-positive': 'half-wave, positive',
   'half-wave-negative': 'half-wave, negative',
@@ -315,6 +330,8 @@ const WAVES: Readonly<Record<string, string>> = {
 
 /** Chooses and sets the instrument, puts the leads on, checks them, applies. */
 export async function measure(page: Page, m: Measurement, checked?: () => Promise<void>): Promise<void> {
+  const key = (legend: string, name: string) =>
+    tick(page.getByRole('group', { name: legend, exact: true }).getByRole('radio', { name, exact: true }));
   const list = async (label: string, option: string) => {
     if (label !== 'instrument') return take(page.getByLabel(label, { exact: true }), option);
     const tile = page.getByRole('radio', { name: option, exact: true });
@@ -360,10 +377,10 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
       break;
     case 'residual':
       await list('instrument', 'residual current');
-      await list('at', PLACES[m.at] ?? '');
-      await list('line', `${m.line} to PE`);
-      await list('waveform', WAVES[m.waveform] ?? '');
-      await tick(page.getByRole('radio', { name: m.mode === 'ramp' ? 'rising' : 'fixed' }));
+      await key('at', m.at);
+      if (await page.getByRole('group', { name: 'line to PE' }).isVisible()) await key('line to PE', m.line);
+      await key('waveform', WAVES[m.waveform] ?? '');
+      await key('current', m.mode === 'ramp' ? 'rising' : 'fixed');
       if (m.mode === 'fixed') {
         await type(
           page.getByLabel(/^fixed at/),
@@ -374,24 +391,29 @@ export async function measure(page: Page, m: Measurement, checked?: () => Promis
       break;
     case 'opening-time':
       await list('instrument', 'opening time');
-      await list('clock starts', OPENINGS[m.of as keyof typeof OPENINGS]);
+      await key('clock starts', OPENINGS[m.of]);
       break;
     case 'electrode':
       await list('instrument', 'earth electrode, three stakes');
       break;
     case 'phase-sequence':
       await list('instrument', 'order of the lines');
-      await list('at', PLACES[m.at] ?? '');
+      await key('at', PLACES[m.at] ?? '');
       break;
   }
   await closePad(page);
-  await press(button(page, 'Check leads'));
-  await checked?.();
-  await press(button(page, /^Apply/));
+  const read = button(page, /^Read( \d+ pairs)?$/);
+  // What only looks at the circuit is read at once; what applies something is checked before.
+  if (await read.isVisible()) await press(read);
+  else {
+    await press(button(page, 'Check leads'));
+    await checked?.();
+    await press(button(page, /^Apply/));
+  }
   await page.getByRole('form', { name: /^Write down/ }).waitFor({ state: 'attached' });
 }
 
-const putLead = (page: Page, label: string, terminal: string): Promise<unknown> =>
+export const putLead = (page: Page, label: string, terminal: string): Promise<unknown> =>
   take(page.getByLabel(label, { exact: true }), terminalWords(terminal));
 
 const REMOVABLES = {
@@ -424,7 +446,7 @@ function disturbance(operation: Extract<Operation, { op: 'supply' }>): string {
 }
 
 /** Acts that take a figure: their words, and the figure by the words of its field. */
-function figured(operation: Operation): readonly [act: string, field: string, figure: number] | null {
+export function figured(operation: Operation): readonly [act: string, field: string, figure: number] | null {
   if (operation.op === 'wait') return ['wait', 'seconds', operation.seconds];
   if (operation.op === 'vehicle' && operation.load !== undefined)
     return ['stand-in: load', 'load on each line', operation.load];
@@ -437,7 +459,7 @@ function figured(operation: Operation): readonly [act: string, field: string, fi
 }
 
 /** What is done, in the words of the list of acts. */
-function actWords(operation: Operation): string {
+export function actWords(operation: Operation): string {
   switch (operation.op) {
     case 'isolate':
       return operation.at === 'main-switch'
@@ -505,7 +527,7 @@ const SHORTED: Readonly<Record<string, string>> = {
  * The stand-in's settings one by one, in the order in which they do not disturb each other; what is wrong with it or in its
  * plug is not set once more where it stands so.
  */
-function vehicleWords(
+export function vehicleWords(
   operation: Extract<Operation, { op: 'vehicle' }>,
   stands: Partial<Position> = {},
 ): readonly string[] {
@@ -542,7 +564,7 @@ async function carryOut(page: Page, operation: Operation, stands?: Position): Pr
 }
 
 /** The figure in a text such as `> 200 MΩ`, with its unit, and whether it is beyond the range. */
-function figureIn(text: string): { number: string; unit: string; over: boolean } {
+export function figureIn(text: string): { number: string; unit: string; over: boolean } {
   const match = /(>?)\s*([+−-]?[\d.]+)\s?(MΩ|kΩ|Ω|mA|A|V|ms|s)/u.exec(text);
   if (match === null) throw new Error(`no figure in "${text}"`);
   const [, over, number = '', unit = ''] = match;
@@ -593,7 +615,7 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
 
 /** Types the figure shown for every pair; so many they were. */
 export async function writeDownPairs(page: Page): Promise<number> {
-  const form = page.getByRole('form', { name: 'Write down every pair' });
+  const form = page.getByRole('form', { name: /^Write down every/ });
   await form.waitFor();
   const rows = await form
     .getByRole('row')
@@ -693,7 +715,7 @@ const LABELS: Readonly<Partial<Record<keyof Position, readonly [string, (value: 
 };
 
 /** What of the operations can be set up beforehand: as many from the first as the set-up does in the same order. */
-function setUpFor(run: Run, position: Position, operations: readonly Operation[]) {
+export function setUpFor(run: Run, position: Position, operations: readonly Operation[]) {
   const { outlet } = run.papers.sheet;
   for (let done = operations.length; done > 0; done--) {
     const first = operations.slice(0, done);
@@ -775,10 +797,15 @@ export async function finishTest(page: Page): Promise<void> {
   if (await told.isVisible()) await press(button(page, /^Next/));
 }
 
-/** Judges every line and limit as it is, by what was written down. */
-export async function judgeRightly(page: Page, run: Run, action: TestAction): Promise<void> {
+/** Judges every line and limit as it is, by what was written down; from the readings, or where that step is open. */
+export async function judgeRightly(
+  page: Page,
+  run: Run,
+  action: TestAction,
+  from: 'the readings' | 'there' = 'the readings',
+): Promise<void> {
   const truth = truthOf(run, action, lastSitting(run, action.id));
-  await toJudge(page);
+  if (from === 'the readings') await toJudge(page);
   for (const line of truth.lines) {
     if (line.finding === null) continue;
     const name = JUDGED_WORDS[judgedRight(line)];

@@ -217,7 +217,7 @@ function Here(props: Partial<Parameters<typeof Sheet>[0]>) {
 }
 
 describe('the sheet', () => {
-  const hands = { now: begun.position, onHand: () => undefined, open: 'circuit' as Hand };
+  const hands = { now: begun.position, onHand: () => undefined, open: 'circuit' as Hand, acts: false };
   const namesIn = (page: string) =>
     [...page.matchAll(/class="hand-button"[^>]*aria-label="([^"]*)"/g)].map((m) => m[1]);
 

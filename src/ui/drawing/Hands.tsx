@@ -11,6 +11,8 @@ export interface HandsNow {
   readonly onHand: (hand: Hand) => void;
   /** The hand whose choice is open. */
   readonly open: Hand | null;
+  /** Whether a touch acts at once, as after the lock. */
+  readonly acts: boolean;
 }
 
 interface Props extends HandsNow {
@@ -19,11 +21,11 @@ interface Props extends HandsNow {
   readonly position: Position;
 }
 
-export function Hands({ layout, position, now, onHand, open }: Props) {
+export function Hands({ layout, position, now, onHand, open, acts }: Props) {
   const { width, height } = layout;
   return (
     // biome-ignore lint/a11y/useSemanticElements: buttons on a drawing are no set of fields
-    <div role="group" aria-label="Set up by touching the drawing">
+    <div role="group" aria-label={acts ? 'Do it by touching the drawing' : 'Set up by touching the drawing'}>
       {[...handsOf(layout)].map(([hand, at]) => (
         <button
           key={hand}

@@ -156,6 +156,8 @@ function FullSheet(props: Props) {
           instrumentWords={instrumentWords(draft.instrument)}
           shut={shut}
         >
+          {/* Below the terminals: a lead goes on where both are. */}
+          {hands === null ? null : <Hands layout={layout} position={position} {...hands} />}
           {isOpen ? (
             <Terminals
               layout={layout}
@@ -168,7 +170,6 @@ function FullSheet(props: Props) {
               onTakeOff={measuring.takeOff}
             />
           ) : null}
-          {hands === null ? null : <Hands layout={layout} position={position} {...hands} />}
         </Drawing>
         {caption}
       </Frame>

@@ -102,14 +102,17 @@ const COLUMNS: Readonly<Record<View, Columns>> = {
 };
 
 const FIRST_ROW = 72;
-/** Terminals of a part are 48 px apart, a finger's target with air between; room over the pilot for its second branch. */
+/**
+ * Terminals of a part are a finger's target apart; room over the pilot for its second branch, and at the origin under
+ * the neutral for the words of its devices. Under the protective conductor: electrodes, then the instrument.
+ */
 const GAPS = {
-  whole: { row: 36, abovePilot: 54, belowPilot: 44, parting: 34, rod: 36 },
-  part: { row: 48, abovePilot: 54, belowPilot: 48, parting: 46, rod: 46 },
-} as const;
-/** Under the protective conductor: electrodes, then the instrument. */
-const INSTRUMENT = 84;
-const FOOT = 36;
+  whole: { row: 36, abovePilot: 54, belowPilot: 44, parting: 34, rod: 36, instrument: 84 },
+  origin: { row: 44, abovePilot: 54, belowPilot: 48, parting: 46, rod: 46, instrument: 84 },
+  unit: { row: 44, abovePilot: 44, belowPilot: 44, parting: 46, rod: 46, instrument: 68 },
+  outlet: { row: 44, abovePilot: 44, belowPilot: 44, parting: 46, rod: 46, instrument: 68 },
+} as const satisfies Readonly<Record<View, unknown>>;
+const FOOT = { whole: 36, origin: 36, unit: 36, outlet: 24 } as const;
 /** How far the circuit's conductors stand off the unit once they are taken off. */
 const OFF = 24;
 
@@ -147,7 +150,7 @@ export function partOf(terminal: Terminal): Part {
 export function layoutOf({ site, sheet }: Papers, position: Position, view: View): Layout {
   const columns = COLUMNS[view];
   const lives = livesOf(site);
-  const gaps = GAPS[view === 'whole' ? 'whole' : 'part'];
+  const gaps = GAPS[view];
   const pilot = FIRST_ROW + gaps.row * (lives.length - 1) + gaps.abovePilot;
   const rows = {
     ...Object.fromEntries(lives.map((name, i) => [name, FIRST_ROW + gaps.row * i])),
@@ -157,7 +160,7 @@ export function layoutOf({ site, sheet }: Papers, position: Position, view: View
   } as Layout['rows'];
   const isBare = sheet.outlet === 'socket' && !position.plugged;
   const bottom = rows.PE + 22;
-  const instrumentY = Math.max(rows.PE + INSTRUMENT, bottom + 14 * oddWords(position).length + 36);
+  const instrumentY = Math.max(rows.PE + gaps.instrument, bottom + 14 * oddWords(position).length + 36);
   const supplyX = position.unit === 'taken off' ? columns.unitLeft - OFF : columns.unitLeft;
   const outletX = isBare ? columns.unitRight : position.plugged ? columns.standInLeft : columns.tetherEnd;
   const place = (terminal: Terminal): Point => {
@@ -196,7 +199,7 @@ export function layoutOf({ site, sheet }: Papers, position: Position, view: View
     top: FIRST_ROW - 20,
     bottom,
     width: columns.width,
-    height: instrumentY + FOOT,
+    height: instrumentY + FOOT[view],
     instrumentY,
     supplyX,
     outletX,

@@ -163,10 +163,14 @@ export function readingLabels(
   const lines = away.length > 1 ? BELOW_BOTH : BESIDE;
   const size = READING_SIZES.find((one) => widthOf(reading, true, one) <= room) ?? LETTERING;
   const [shown = '', ...more] = inLines(reading, true, size, room);
+  const under = [...more, ...inLines(between, false, LETTERING, room)];
+  // At the outlet there is one line under the reading: what is longer stands in the bar.
+  const most = layout.view === 'outlet' ? 1 : lines.words.length;
+  const fits = layout.view !== 'outlet' || under.length <= most;
   return [
     label(at, y + lines.reading, shown, { anchor, bold: true, size }),
-    ...[...more, ...inLines(between, false, LETTERING, room)]
-      .slice(0, lines.words.length)
+    ...(fits ? under : more)
+      .slice(0, most)
       .map((text, i) => label(at, y + (lines.words[i] ?? 0), text, { anchor })),
   ];
 }

@@ -63,6 +63,8 @@ type Event =
    */
   | { type: 'lock'; sure: Sure | null; lessSure?: LessSure; wall: number; waitsLater?: true }
   | { type: 'do'; operation: OperationInput; wall: number }
+  /** Several acts as one press; what the bench refuses ends the row. */
+  | { type: 'do in a row'; operations: readonly OperationInput[]; wall: number }
   | { type: 'put right' }
   | { type: 'note'; note: Note; wall: number }
   /** Once more, as long as nothing was told: the last judgement counts. */
@@ -86,6 +88,7 @@ function performed(
   bench: Bench,
   inputs: readonly OperationInput[],
   wall: number,
+  endsAtRefusal = false,
 ): Partial<Context> {
   let now = bench;
   try {
@@ -94,6 +97,7 @@ function performed(
       const acts = now.happened.at(-1)?.outcome.unsafe.filter(({ critical }) => critical) ?? [];
       if (acts.length > 0 && isPractice(now))
         return { bench: now, harm: { acts, happened: now.happened.length - 1 }, failed: null };
+      if (endsAtRefusal && now.happened.at(-1)?.outcome.refused != null) break;
     }
     return { bench: now, failed: null };
   } catch (error) {
@@ -196,7 +200,11 @@ export const attemptMachine = setup({
       };
     }),
     'do it': assign(({ context, event }) =>
-      event.type === 'do' ? performed(context, context.bench, [event.operation], event.wall) : {},
+      event.type === 'do'
+        ? performed(context, context.bench, [event.operation], event.wall)
+        : event.type === 'do in a row'
+          ? performed(context, context.bench, event.operations, event.wall, true)
+          : {},
     ),
     'write it down': assign(({ context, event }) =>
       event.type === 'note' || event.type === 'judged'
@@ -305,6 +313,7 @@ export const attemptMachine = setup({
           always: { guard: 'came to harm', target: '#harmed' },
           on: {
             do: { actions: 'do it' },
+            'do in a row': { actions: 'do it' },
             note: { actions: 'write it down' },
             judge: 'judging',
           },

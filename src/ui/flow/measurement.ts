@@ -10,8 +10,11 @@ import type { Measurement, MeasurementOf } from '../../bench/operation.ts';
 import { GREATEST_TEST_CURRENT, operation, operationSchema } from '../../bench/operation.ts';
 import type { Terminal } from '../../bench/terminals.ts';
 import { terminalsIn } from '../../bench/terminals.ts';
+import type { Site } from '../../site/site.ts';
 import { typedNumber } from '../words/figures.ts';
 import type { Happened } from './bench.ts';
+import type { Spread } from './spread.ts';
+import { spreadOver } from './spread.ts';
 
 export const INSTRUMENT_CHOICES = [
   ['two-pole', 'two-pole detector, voltage'],
@@ -52,6 +55,8 @@ export interface MeasurementDraft {
   readonly tested: MeasurementOf<'residual'>['at'];
   /** Where the order of the lines is looked at. */
   readonly at: MeasurementOf<'phase-sequence'>['at'];
+  /** On which pairs or lines besides. */
+  readonly spread: Spread;
 }
 
 const NOTHING: MeasurementDraft = {
@@ -68,6 +73,7 @@ const NOTHING: MeasurementDraft = {
   of: 'C-to-B',
   tested: 'outlet',
   at: 'outlet',
+  spread: 'one',
 };
 
 export const hasLeads = (instrument: InstrumentChoice | ''): boolean =>
@@ -81,7 +87,8 @@ export function lastDraft(happened: readonly Happened[]): MeasurementDraft {
   );
 }
 
-function after(draft: MeasurementDraft, m: Measurement): MeasurementDraft {
+/** With instrument, settings and leads as they are after a measurement. */
+export function after(draft: MeasurementDraft, m: Measurement): MeasurementDraft {
   const instrument: InstrumentChoice = m.quantity === 'voltage' ? m.tool : m.quantity;
   const leads =
     'between' in m
@@ -122,6 +129,17 @@ export function prepared(draft: MeasurementDraft): Prepared {
     ? { ok: true, measurement: operation(parsed.output) as Measurement }
     : { ok: false, missing: 'This setting is out of the instrument’s range.' };
 }
+
+/** What a draft would read, in the order in which it is taken; nothing while something is missing. */
+export function readingsOf(draft: MeasurementDraft, site: Site): readonly Measurement[] {
+  const ready = prepared(draft);
+  return ready.ok ? spreadOver(ready.measurement, draft.spread, site) : [];
+}
+
+/** What only looks at the circuit, and puts no voltage or current of its own on it. */
+const LOOKS = ['two-pole', 'meter', 'pilot', 'phase-sequence'] as const satisfies readonly InstrumentChoice[];
+export const onlyLooks = (instrument: InstrumentChoice | ''): boolean =>
+  LOOKS.some((one) => one === instrument);
 
 function missingIn(draft: MeasurementDraft): string | null {
   if (draft.instrument === '') return 'Choose an instrument.';

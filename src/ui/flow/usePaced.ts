@@ -7,6 +7,7 @@
  * replay. Whoever stops the work meanwhile has waited for as long as was told until then.
  */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import type { OperationInput } from '../../bench/operation.ts';
 import type { Pace } from '../../store/choices.ts';
 import { PACE } from '../../store/choices.ts';
 import type { AttemptActor, AttemptState } from './attemptMachine.ts';
@@ -39,12 +40,19 @@ function* foreseeing({ run }: Bench, seconds: number): Generator<null, readonly 
 
 type Send = AttemptActor['send'];
 
+interface Lasting {
+  readonly seconds: number;
+  readonly lasts: number;
+  /** What comes after it in the same row of acts. */
+  readonly after: readonly OperationInput[];
+}
+
 export function usePaced(
   state: AttemptState,
   send: Send,
   wall: () => number,
 ): { readonly send: Send; readonly waiting: Waiting | null } {
-  const [wait, setWait] = useState<{ readonly seconds: number; readonly lasts: number } | null>(null);
+  const [wait, setWait] = useState<Lasting | null>(null);
   const [left, setLeft] = useState(0);
   /** Seconds of the bench that have passed of the wait. */
   const passed = useRef(0);
@@ -55,17 +63,24 @@ export function usePaced(
   const paced: Send = useCallback((event) => {
     const { state: at, told: waited } = now.current;
     if (event.type === 'stopped' && waited > 0) return now.current.send({ ...event, waited });
+    const row = event.type === 'do in a row' ? event.operations : [];
+    const atWait = row.findIndex(({ op }) => op === 'wait');
+    const waitInRow = row[atWait];
     const seconds =
-      event.type === 'lock'
-        ? at.context.draft.wait
-        : event.type === 'do' && event.operation.op === 'wait'
-          ? event.operation.seconds
-          : 0;
+      waitInRow?.op === 'wait'
+        ? waitInRow.seconds
+        : event.type === 'lock'
+          ? at.context.draft.wait
+          : event.type === 'do' && event.operation.op === 'wait'
+            ? event.operation.seconds
+            : 0;
     const lasts = LASTS[PACE.kept()];
     if (seconds === 0 || lasts === 0) return now.current.send(event);
     passed.current = 0;
     setLeft(Math.ceil(seconds));
-    setWait({ seconds, lasts });
+    setWait({ seconds, lasts, after: row.slice(atWait + 1) });
+    if (event.type === 'do in a row' && atWait > 0)
+      now.current.send({ ...event, operations: row.slice(0, atWait) });
     if (event.type === 'lock') now.current.send({ ...event, waitsLater: true });
   }, []);
 
@@ -86,7 +101,10 @@ export function usePaced(
       operation: { op: 'wait', seconds: wait.seconds },
       wall: now.current.wall(),
     });
-  }, [wait]);
+    const isRefused = now.current.state.context.bench.happened.at(-1)?.outcome.refused != null;
+    if (wait.after.length > 0 && !isRefused)
+      paced({ type: 'do in a row', operations: wait.after, wall: now.current.wall() });
+  }, [wait, paced]);
 
   // What was set up came to harm, or the test was left: nobody waits any more. Looked at whenever the flow has gone on:
   // a lock that does harm goes from one such state to another.

@@ -1,6 +1,7 @@
 /** A sheet over the page, shown at once; Escape and its own button close it. What stands on it is the caller's. */
 import type { ReactNode } from 'react';
 import { useEffect, useId, useRef } from 'react';
+import { OnSheet } from './onSheet.ts';
 
 interface Props {
   readonly title: string;
@@ -25,7 +26,9 @@ export function Dialog({ title, closeWith, onClose, children }: Props) {
           {closeWith}
         </button>
       </div>
-      <div className="dialog-body stack">{children}</div>
+      <OnSheet value={true}>
+        <div className="dialog-body stack">{children}</div>
+      </OnSheet>
     </dialog>
   );
 }

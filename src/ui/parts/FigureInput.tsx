@@ -3,8 +3,10 @@
  * next figure of the form that is empty; at the last one, or where the rest is left empty, it sends the form.
  */
 import type { ComponentProps, KeyboardEvent } from 'react';
+import { useContext } from 'react';
 import { useOwnPad } from '../flow/useOwnPad.ts';
 import { nextEmpty } from './nextFigure.ts';
+import { OnSheet } from './onSheet.ts';
 
 type Props = Omit<
   ComponentProps<'input'>,
@@ -12,6 +14,8 @@ type Props = Omit<
 > & {
   /** Where a sign may stand before the figure: the one that it has. */
   readonly 'data-sign'?: '=' | '>' | '<';
+  /** There, what is typed for no figure at all. */
+  readonly 'data-none'?: string;
 };
 
 function onKeyDown(event: KeyboardEvent<HTMLInputElement>): void {
@@ -24,7 +28,8 @@ function onKeyDown(event: KeyboardEvent<HTMLInputElement>): void {
 }
 
 export function FigureInput(props: Props) {
-  const isOwn = useOwnPad();
+  const isOnSheet = useContext(OnSheet);
+  const isOwn = useOwnPad() && !isOnSheet;
   return (
     <input
       {...props}

@@ -14,7 +14,6 @@ const DIGITS = [
 ] as const;
 /** What a typed sign means to a field that takes one: equal, over, under. */
 const SIGNS: readonly (string | undefined)[] = ['=', '>', '<'];
-const NO_READING = 'no reading';
 
 export const KeyPad = memo(function KeyPad() {
   const isOwn = useOwnPad();
@@ -45,7 +44,7 @@ export const KeyPad = memo(function KeyPad() {
     };
     const onFocus = ({ target }: FocusEvent) => {
       if (pad.current?.contains(target as Node)) return;
-      show(isFigure(target) ? target : null);
+      show(isFigure(target) && target.inputMode === 'none' ? target : null);
       if (!isFigure(target)) return;
       target.select();
       entered = target;
@@ -93,7 +92,8 @@ export const KeyPad = memo(function KeyPad() {
   };
   const put = (text: string) => type(() => replace(field, text));
   const next = nextOf(field);
-  const takesSign = field.dataset.sign !== undefined;
+  const { sign, none } = field.dataset;
+  const takesSign = sign !== undefined;
   return (
     <>
       <div className="pad-room" />
@@ -122,18 +122,30 @@ export const KeyPad = memo(function KeyPad() {
             ])}
             <Key name="0" isWide onPress={put('0')} />
             <Key name="." label="point" onPress={put('.')} />
-            {takesSign ? (
-              <Key
-                name={NO_READING}
-                onPress={type(() => field.setRangeText(NO_READING, 0, field.value.length, 'end'))}
-              />
-            ) : (
+            {none === undefined ? (
               <span />
+            ) : (
+              <Key name={none} onPress={type(() => field.setRangeText(none, 0, field.value.length, 'end'))} />
             )}
           </div>
-          <button type="button" className="main" tabIndex={-1} onClick={next.go}>
-            {next.name}
-          </button>
+          <div className="bar-acts">
+            {besidesOf(field).map((button) => (
+              <button
+                key={button.textContent}
+                type="button"
+                tabIndex={-1}
+                onClick={() => {
+                  field.blur();
+                  button.click();
+                }}
+              >
+                {button.textContent}
+              </button>
+            ))}
+            <button type="button" className="main" tabIndex={-1} onClick={next.go}>
+              {next.name}
+            </button>
+          </div>
         </div>
       </section>
     </>
@@ -188,12 +200,17 @@ function turnSign(field: HTMLInputElement): void {
   field.setRangeText(SIGNS[(at + 1) % SIGNS.length] ?? '=', 0, 0, 'end');
 }
 
+/** The other buttons of the form’s bar, over which the pad lies. */
+const besidesOf = ({ form }: HTMLInputElement): readonly HTMLButtonElement[] =>
+  form === null ? [] : [...form.querySelectorAll<HTMLButtonElement>('.bar-acts > button[type="button"]')];
+
 /** The next empty figure of the same form; else the form's button; outside a form, nothing but to be done. */
 function nextOf(field: HTMLInputElement): { readonly name: string; readonly go: () => void } {
   const { form } = field;
   if (form === null) return { name: 'Done', go: () => field.blur() };
   const empty = nextEmpty(field, form);
   const button = form.querySelector<HTMLButtonElement>('button[type="submit"]');
-  if (empty !== null) return { name: `Next: ${nameOf(empty)}`, go: () => empty.focus() };
+  if (empty !== null)
+    return { name: `Next: ${nameOf(empty).replace(', you write', '')}`, go: () => empty.focus() };
   return { name: button?.textContent ?? 'Done', go: () => form.requestSubmit() };
 }

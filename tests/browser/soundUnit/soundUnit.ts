@@ -7,7 +7,7 @@ import { allowedActions } from '../../../src/scenario/scenario.ts';
 import { verdictTitle } from '../../../src/ui/words/answers.ts';
 import { scenarioNamed } from '../../helpers/scenarios.ts';
 import { openBuiltPage } from '../builtPage.ts';
-import { finger, keys, mouse, press, useHands } from '../hands.ts';
+import { finger, keys, mouse, press, putHands } from '../hands.ts';
 import { begin, conclude, doTest, inHand, sitDown } from '../trainee.ts';
 import { marksAgreed, openedWith } from '../wholeJob.ts';
 
@@ -56,7 +56,7 @@ export function holdSoundUnit({ how, hands, tests }: (typeof SOUND)[keyof typeof
   // A slow machine under load gets the time it needs; nothing is measured by the clock.
   test(`a sound unit, ${how}`, { timeout: 480_000 }, async () => {
     const page = await sitDown(opened.browser, opened.url, { touch: hands === finger });
-    useHands(page, hands);
+    putHands(page, hands);
     const wanted = new Set<string>(tests);
     const every = allowedActions(scenarioNamed('harbour-mews').scenario).map(({ id }) => id);
     const scenario = await openedWith(

@@ -14,6 +14,7 @@ import { lastJudged } from '../../flow/attemptMachine.ts';
 import type { Bench } from '../../flow/bench.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
 import { prepared } from '../../flow/measurement.ts';
+import { operationsBetween } from '../../flow/position.ts';
 import { useMeasuring } from '../../flow/useMeasuring.ts';
 import { usePaced } from '../../flow/usePaced.ts';
 import { KeyPad } from '../../parts/KeyPad.tsx';
@@ -97,10 +98,16 @@ export function BenchScreen(props: Props) {
     (touched: Hand) => {
       if (CHOICES_OF[touched] !== undefined) return setHand((open) => (open === touched ? null : touched));
       setHand(null);
-      const changed = otherPosition(touched, draft.position, bench.position);
+      const { position, run } = bench;
+      if (isOpen) {
+        const to = { ...position, ...otherPosition(touched, position, position) };
+        const operations = operationsBetween(position, to, 0, run.papers.sheet.outlet);
+        return send({ type: 'do in a row', operations, wall: wall() });
+      }
+      const changed = otherPosition(touched, draft.position, position);
       send({ type: 'draft', draft: { ...draft, position: { ...draft.position, ...changed } } });
     },
-    [draft, bench.position, send],
+    [draft, bench, isOpen, send, wall],
   );
   const aims = useMemo(() => askedAims(bench, actions), [bench, actions]);
   const inHand = aimInHand(bench, aims, action?.id ?? null);
@@ -117,14 +124,19 @@ export function BenchScreen(props: Props) {
     };
     return isSettingUp ? leaveFor : null;
   }, [action, isSettingUp, openAim, send]);
-  const isHandy = stage === 'setting up';
+  // Before the lock it is set up; after it the hand does it.
+  const isHandy = stage === 'setting up' || isOpen;
   const hands = useMemo(
-    () => (isHandy ? { now: bench.position, onHand, open: hand } : null),
-    [isHandy, bench.position, onHand, hand],
+    () => (isHandy ? { now: bench.position, onHand, open: hand, acts: isOpen } : null),
+    [isHandy, isOpen, bench.position, onHand, hand],
   );
   useEffect(() => {
     if (!isHandy) setHand(null);
   }, [isHandy]);
+  // What is chosen before the lock is not what is done after it.
+  useEffect(() => {
+    if (isOpen) setHand(null);
+  }, [isOpen]);
   const heading = useRef<HTMLHeadingElement>(null);
   const [shown, setShown] = useState(false);
   // Between tests the focus goes back to the choice; not when the page has just opened.

@@ -13,6 +13,7 @@ import { Choice } from '../../parts/Choice.tsx';
 import { leaveField } from '../../parts/leaveField.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { typedNumber } from '../../words/figures.ts';
+import { HandChoices } from './HandChoices.tsx';
 import { LoadAndLeakage } from './LoadAndLeakage.tsx';
 import { StepFrame } from './StepFrame.tsx';
 import type { Row } from './setUpRows.ts';
@@ -81,30 +82,14 @@ export function SetUp(props: Props) {
         </div>
       </>
     ) : (
-      <>
-        <p className="bar-line">
-          <strong>{offered.label}, at the lock:</strong>
-        </p>
-        {/* biome-ignore lint/a11y/useSemanticElements: buttons that act are no set of fields */}
-        <div className="bar-choices" role="group" aria-label={offered.label}>
-          {offered.options.map(([option, text]) => (
-            <button
-              key={option}
-              type="button"
-              aria-pressed={offered.shows(position) === option}
-              onClick={() => {
-                onDraft({ ...draft, position: { ...position, ...offered.sets(option, now) } });
-                onHand(null);
-              }}
-            >
-              {text}
-            </button>
-          ))}
-          <button type="button" className="plain" onClick={() => onHand(null)}>
-            Close
-          </button>
-        </div>
-      </>
+      <HandChoices
+        row={offered}
+        when="at the lock"
+        position={position}
+        now={now}
+        onChoose={(change) => onDraft({ ...draft, position: { ...position, ...change } })}
+        onClose={() => onHand(null)}
+      />
     );
   return (
     <StepFrame bar={bar} form={{ label: 'Set up', onSubmit: predict }}>

@@ -185,7 +185,7 @@ function PredictStep({ state, action, send, wall }: Props) {
   );
 }
 
-function MeasuringStep({ state, action, send, wall, measuring }: Props) {
+function MeasuringStep({ state, action, send, wall, measuring, hand, onHand }: Props) {
   const { bench, since, failed } = state.context;
   const { scenario, papers, attempt } = bench.run;
   const rung = rungOf(scenario.support, attempt);
@@ -201,7 +201,15 @@ function MeasuringStep({ state, action, send, wall, measuring }: Props) {
       tellsWhy={rung < 4}
       failed={failed}
       measuring={measuring}
-      onDo={(operation) => send({ type: 'do', operation, wall: wall() })}
+      rung={rung}
+      hand={hand}
+      onHand={onHand}
+      onDo={(...operations) => {
+        const [only, ...more] = operations;
+        if (only === undefined) return;
+        if (more.length === 0) send({ type: 'do', operation: only, wall: wall() });
+        else send({ type: 'do in a row', operations, wall: wall() });
+      }}
       onNote={(note) => send({ type: 'note', note, wall: wall() })}
       onJudge={() => send({ type: 'judge' })}
     />

@@ -1,23 +1,27 @@
-/** What else can be done at the bench while a test is open: one act at a time, chosen by name. */
+/** What else can be done at the bench while a test is open: each act a button with its name, done by one press. */
 import { useState } from 'react';
 import type { DetectorProof, OperationInput } from '../../../bench/operation.ts';
 import { PROOFS } from '../../../bench/operation.ts';
 import type { Line } from '../../../laws/conductors.ts';
 import { LINES } from '../../../laws/conductors.ts';
 import type { Papers } from '../../../verification/testAction.ts';
+import type { ActRow } from '../../flow/rows.ts';
 import { useKept } from '../../flow/useKept.ts';
-import { Choice } from '../../parts/Choice.tsx';
 import { FigureField } from '../../parts/FigureField.tsx';
+import { Keys } from '../../parts/Keys.tsx';
 import { figureWithin } from '../../words/ranges.ts';
 import { PROOF_WORDS } from '../../words/trade.ts';
-import type { FiguredAct } from './acts.ts';
+import type { Act, FiguredAct } from './acts.ts';
 import { actsOn, figuredActsOn } from './acts.ts';
+import { RowKeys } from './RowKeys.tsx';
 
 interface Props {
   readonly papers: Papers;
   /** How the detector was proved the last time; null before the first. */
   readonly lastProof: DetectorProof | null;
-  readonly onDo: (operation: OperationInput) => void;
+  /** The trainee's own rows of acts. */
+  readonly rows: readonly ActRow[];
+  readonly onDo: (...operations: readonly OperationInput[]) => void;
 }
 
 type Typed = Readonly<Record<string, string>>;
@@ -33,101 +37,115 @@ function withFigures({ asks, operation }: FiguredAct, typed: Typed, line: Line):
     : operation(Object.fromEntries(figures) as Record<string, number>, line);
 }
 
-export function Do({ papers, lastProof, onDo }: Props) {
+/** What is done with, by the beginning of an act's name; the rest is done by hand at the origin and the unit. */
+const KINDS = ['stand-in', 'press', 'disturbance', 'coding in the plug'] as const;
+const BY_HAND = 'at the origin and the unit';
+
+const kindOf = (text: string): string => KINDS.find((kind) => text.startsWith(`${kind}:`)) ?? BY_HAND;
+
+export function Do({ papers, lastProof, rows, onDo }: Props) {
   const [name, setName] = useKept('act', '');
   const [typed, setTyped] = useKept<Typed>('act figures', {});
   const [line, setLine] = useKept<Line>('act line', 'L1', LINES);
+  const [asksProof, setAsksProof] = useState<OperationInput | null>(null);
+  const [another, setAnother] = useState(false);
   const acts = actsOn(papers);
   const figured = figuredActsOn(papers);
   const asking = figured.find((act) => act.name === name);
-  const chosen: OperationInput | null =
-    asking === undefined
-      ? (acts.find(([other]) => other === name)?.[2] ?? null)
-      : withFigures(asking, typed, line);
-  return (
-    <div className="stack">
-      <Choice
-        label="act"
-        none="choose"
-        options={[
-          ...figured.map((act): [string, string] => [act.name, act.text]),
-          ...acts.map(([act, text]): [string, string] => [act, text]),
-        ]}
-        value={name}
-        onChange={(next) => {
-          const act = figured.find((other) => other.name === next);
-          setName(next);
-          setTyped(act === undefined ? {} : startOf(act));
-        }}
-      />
-      {asking?.asks.map(({ key, label, range }) => (
-        <FigureField
-          key={key}
-          label={label}
-          range={range}
-          value={typed[key] ?? ''}
-          onChange={(text) => setTyped({ ...typed, [key]: text })}
-        />
-      ))}
-      {asking !== undefined && asking.lines.length > 1 ? (
-        <Choice
-          label="from line"
-          options={asking.lines.map((x): [string, string] => [x, x])}
-          value={line}
-          onChange={(x) => setLine(x as Line)}
-        />
-      ) : null}
-      {chosen?.op === 'prove-dead' ? (
-        <Prove key={name} last={lastProof} onProve={(proof) => onDo({ ...chosen, proof })} />
-      ) : (
-        <button
-          type="button"
-          className="main"
-          disabled={chosen === null}
-          onClick={() => chosen !== null && onDo(chosen)}
-        >
-          Do it
-        </button>
-      )}
-    </div>
-  );
-}
-
-interface ProveProps {
-  readonly last: DetectorProof | null;
-  readonly onProve: (proof: DetectorProof) => void;
-}
-
-/** When the detector is tried is the trainee’s to say, the first time; then it is done as it was done last. */
-function Prove({ last, onProve }: ProveProps) {
-  const [isAsked, setAsked] = useState(last === null);
-  if (last !== null && !isAsked)
+  const doIt = ([, , operation]: Act) => {
+    if (operation.op !== 'prove-dead') return onDo(operation);
+    if (lastProof !== null && !another) return onDo({ ...operation, proof: lastProof });
+    setAsksProof(operation);
+  };
+  if (asksProof?.op === 'prove-dead')
     return (
-      <div className="acts">
-        <button type="button" onClick={() => onProve(last)}>
-          As last time: {PROOF_WORDS[last]}
-        </button>
-        <button type="button" className="plain" onClick={() => setAsked(true)}>
-          Another way
-        </button>
+      // biome-ignore lint/a11y/useSemanticElements: buttons that act are no set of fields
+      <div className="acts" role="group" aria-label="detector and proving unit">
+        {PROOFS.map((proof) => (
+          <button key={proof} type="button" onClick={() => onDo({ ...asksProof, proof })}>
+            {capital(PROOF_WORDS[proof])}
+          </button>
+        ))}
       </div>
     );
+  if (asking !== undefined) {
+    const chosen = withFigures(asking, typed, line);
+    return (
+      <form
+        className="stack"
+        aria-label={asking.text}
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (chosen === null) return;
+          setName('');
+          onDo(chosen);
+        }}
+      >
+        {asking.asks.map(({ key, label, range }) => (
+          <FigureField
+            key={key}
+            label={label}
+            range={range}
+            value={typed[key] ?? ''}
+            onChange={(text) => setTyped({ ...typed, [key]: text })}
+          />
+        ))}
+        {asking.lines.length > 1 ? (
+          <Keys legend="from line" options={asking.lines} value={line} onChange={setLine} />
+        ) : null}
+        <div className="bar-acts">
+          <button type="button" onClick={() => setName('')}>
+            Another act
+          </button>
+          <button type="submit" className="main" disabled={chosen === null}>
+            Do it
+          </button>
+        </div>
+      </form>
+    );
+  }
   return (
-    // biome-ignore lint/a11y/useSemanticElements: buttons that act are no set of fields
-    <div className="acts" role="group" aria-label="detector and proving unit">
-      {PROOFS.map((proof) => (
-        <button
-          key={proof}
-          type="button"
-          onClick={() => {
-            setAsked(false);
-            onProve(proof);
-          }}
-        >
-          {capital(PROOF_WORDS[proof])}
-        </button>
-      ))}
-    </div>
+    <>
+      <RowKeys rows={rows} onDo={onDo} />
+      {[BY_HAND, ...KINDS].map((kind) => {
+        const own = acts.filter(([, text]) => kindOf(text) === kind);
+        const asked = figured.filter(({ text }) => kindOf(text) === kind);
+        if (own.length + asked.length === 0) return null;
+        return (
+          <section key={kind} aria-label={kind}>
+            <h3 className="lettering">{kind}</h3>
+            <div className="act-keys">
+              {own.map((one) => (
+                <button key={one[0]} type="button" aria-label={one[1]} onClick={() => doIt(one)}>
+                  {one[1].replace(`${kind}: `, '')}
+                </button>
+              ))}
+              {asked.map((act) => (
+                <button
+                  key={act.name}
+                  type="button"
+                  aria-label={act.text}
+                  onClick={() => {
+                    setName(act.name);
+                    setTyped(startOf(act));
+                  }}
+                >
+                  {act.text.replace(`${kind}: `, '')} …
+                </button>
+              ))}
+            </div>
+          </section>
+        );
+      })}
+      {lastProof === null ? null : (
+        <label className="tick">
+          <input type="checkbox" checked={another} onChange={({ target }) => setAnother(target.checked)} />
+          <span>
+            Prove dead another way than last time <span className="note">({PROOF_WORDS[lastProof]})</span>
+          </span>
+        </label>
+      )}
+    </>
   );
 }
 

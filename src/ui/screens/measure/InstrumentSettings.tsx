@@ -11,7 +11,8 @@ import { linesOf } from '../../../site/site.ts';
 import { PLACE_WORDS, terminalText } from '../../../words/terminals.ts';
 import { MOST_JOINED } from '../../flow/leads.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
-import { OPENING_CHOICES, TEST_VOLTS, WAVEFORMS } from '../../flow/measurement.ts';
+import { hasLeads, OPENING_CHOICES, TEST_VOLTS, WAVEFORMS } from '../../flow/measurement.ts';
+import { SPREAD_WORDS, spreadsOn } from '../../flow/spread.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { TextField } from '../../parts/TextField.tsx';
@@ -23,10 +24,27 @@ interface PartProps {
   readonly set: (change: Partial<MeasurementDraft>) => void;
 }
 
-const choices = <T extends string>(names: readonly T[], words: Readonly<Record<T, string>>) =>
-  names.map((name): [string, string] => [name, words[name]]);
+export function Settings(props: PartProps) {
+  const { draft, site, set } = props;
+  return (
+    <>
+      {hasLeads(draft.instrument) || (draft.instrument === 'residual' && site.phases > 1) ? (
+        <Keys
+          legend="readings on"
+          options={spreadsOn(site).filter(
+            (spread) => draft.instrument !== 'residual' || spread === 'one' || spread === 'lines',
+          )}
+          words={draft.instrument === 'residual' ? { ...SPREAD_WORDS, one: 'this line' } : SPREAD_WORDS}
+          value={draft.spread}
+          onChange={(spread) => set({ spread })}
+        />
+      ) : null}
+      <OwnSettings {...props} />
+    </>
+  );
+}
 
-export function Settings({ draft, site, set }: PartProps) {
+function OwnSettings({ draft, site, set }: PartProps) {
   switch (draft.instrument) {
     case 'insulation':
       return (
@@ -47,75 +65,86 @@ export function Settings({ draft, site, set }: PartProps) {
         />
       );
     case 'residual':
-      return (
-        <div className="stack">
-          <Choice
-            label="at"
-            options={TESTED_PLACES.map((place): [string, string] => [place, PLACE_WORDS[place] ?? place])}
-            value={draft.tested}
-            onChange={(tested) => set({ tested: tested as MeasurementDraft['tested'] })}
-          />
-          <Choice
-            label="line"
-            options={linesOf(site).map((line) => [line, `${line} to PE`])}
-            value={draft.line}
-            onChange={(line) => set({ line })}
-          />
-          <Choice
-            label="waveform"
-            options={choices(WAVEFORMS, WAVEFORM_WORDS)}
-            value={draft.waveform}
-            onChange={(waveform) => set({ waveform })}
-          />
-          <Keys
-            legend="current"
-            options={['ramp', 'fixed'] as const}
-            words={{ ramp: 'rising', fixed: 'fixed' }}
-            value={draft.mode}
-            onChange={(mode) => set({ mode })}
-          />
-          {draft.mode === 'fixed' ? (
-            <div className="stack">
-              <TextField
-                label="fixed at, mA (empty: the rating)"
-                numeric
-                value={draft.milliamps}
-                onChange={(milliamps) => set({ milliamps })}
-              />
-              <TextField
-                label="held at most, s (empty: the usual time)"
-                numeric
-                value={draft.seconds}
-                onChange={(seconds) => set({ seconds })}
-              />
-            </div>
-          ) : null}
-        </div>
-      );
+      return <Residual draft={draft} site={site} set={set} />;
     case 'opening-time':
       return (
-        <Choice
-          label="clock starts"
-          options={choices(OPENING_CHOICES, OPENING_WORDS)}
-          value={draft.of}
+        <Keys
+          legend="clock starts"
+          options={OPENING_CHOICES}
+          words={OPENING_WORDS}
+          value={OPENING_CHOICES.find((of) => of === draft.of) ?? null}
           onChange={(of) => set({ of })}
         />
       );
     case 'phase-sequence':
       return (
-        <Choice
-          label="at"
-          options={['incoming', ...PLACES].map((place): [string, string] => [
-            place,
-            PLACE_WORDS[place] ?? place,
-          ])}
+        <Keys
+          legend="at"
+          options={SEQUENCE_PLACES}
+          words={PLACE_WORDS as Record<(typeof SEQUENCE_PLACES)[number], string>}
           value={draft.at}
-          onChange={(at) => set({ at: at as MeasurementDraft['at'] })}
+          onChange={(at) => set({ at })}
         />
       );
     default:
       return null;
   }
+}
+
+const SEQUENCE_PLACES = ['incoming', ...PLACES] as const;
+
+function Residual({ draft, site, set }: PartProps) {
+  const lines = linesOf(site);
+  return (
+    <>
+      <Keys
+        legend="waveform"
+        options={WAVEFORMS}
+        words={WAVEFORM_WORDS}
+        value={WAVEFORMS.find((waveform) => waveform === draft.waveform) ?? null}
+        onChange={(waveform) => set({ waveform })}
+      />
+      <div className="fields">
+        <Keys
+          legend="at"
+          options={TESTED_PLACES}
+          value={draft.tested}
+          onChange={(tested) => set({ tested })}
+        />
+        {lines.length > 1 && draft.spread === 'one' ? (
+          <Keys
+            legend="line to PE"
+            options={lines}
+            value={lines.find((line) => line === draft.line) ?? null}
+            onChange={(line) => set({ line })}
+          />
+        ) : null}
+        <Keys
+          legend="current"
+          options={['ramp', 'fixed'] as const}
+          words={{ ramp: 'rising', fixed: 'fixed' }}
+          value={draft.mode}
+          onChange={(mode) => set({ mode })}
+        />
+      </div>
+      {draft.mode === 'fixed' ? (
+        <div className="fields">
+          <TextField
+            label="fixed at, mA (empty: the rating)"
+            numeric
+            value={draft.milliamps}
+            onChange={(milliamps) => set({ milliamps })}
+          />
+          <TextField
+            label="held at most, s (empty: the usual time)"
+            numeric
+            value={draft.seconds}
+            onChange={(seconds) => set({ seconds })}
+          />
+        </div>
+      ) : null}
+    </>
+  );
 }
 
 export function Leads({ draft, site, set }: PartProps) {

@@ -16,7 +16,8 @@ export function LeadsLine({ draft }: { readonly draft: MeasurementDraft }) {
   if (hasLeads(draft.instrument))
     return (
       <>
-        Your leads: {end(probeText(draft.first))}, {end(probeText(draft.second))}
+        <span className="leads-intro">Your leads: </span>
+        {end(probeText(draft.first))}, {end(probeText(draft.second))}
         {draft.instrument === 'insulation' ? `, ${draft.volts} V d.c.` : ''}
       </>
     );
@@ -24,34 +25,43 @@ export function LeadsLine({ draft }: { readonly draft: MeasurementDraft }) {
     case 'residual':
       return (
         <>
-          Your leads: {end(terminalText(`${draft.tested}.${draft.line}`))},{' '}
-          {end(terminalText(`${draft.tested}.PE`))}
+          <span className="leads-intro">Your leads: </span>
+          {end(terminalText(`${draft.tested}.${draft.line}`))}, {end(terminalText(`${draft.tested}.PE`))}
         </>
       );
     case 'coding':
       return (
         <>
-          Your leads: {end('PP at the outlet')}, {end('PE at the outlet')}
+          <span className="leads-intro">Your leads: </span>
+          {end('PP at the outlet')}, {end('PE at the outlet')}
         </>
       );
     case 'electrode':
       return (
         <>
-          Your leads: {end('earth electrode')}, {end('two stakes in a line')}
+          <span className="leads-intro">Your leads: </span>
+          {end('earth electrode')}, {end('two stakes in a line')}
         </>
       );
     case 'phase-sequence':
-      return <>Your leads: {end(`L1, L2, L3 at the ${PLACE_WORDS[draft.at] ?? draft.at}`)}</>;
+      return (
+        <>
+          <span className="leads-intro">Your leads: </span>
+          {end(`L1, L2, L3 at the ${PLACE_WORDS[draft.at] ?? draft.at}`)}
+        </>
+      );
     case 'opening-time':
       return (
         <>
-          Your leads: {end('every live conductor at the outlet')}, {end('PE at the outlet')}
+          <span className="leads-intro">Your leads: </span>
+          {end('every live conductor at the outlet')}, {end('PE at the outlet')}
         </>
       );
     default:
       return (
         <>
-          Your leads: {end('CP at the outlet')}, {end('PE at the outlet')}
+          <span className="leads-intro">Your leads: </span>
+          {end('CP at the outlet')}, {end('PE at the outlet')}
         </>
       );
   }

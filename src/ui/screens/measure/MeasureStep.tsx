@@ -8,14 +8,19 @@ import type { RefObject } from 'react';
 import { startTransition, useEffect, useRef, useState } from 'react';
 import type { EntryOf } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
-import type { Operation, OperationInput } from '../../../bench/operation.ts';
+import type { Rung } from '../../../attempt/rung.ts';
+import type { Measurement, OperationInput } from '../../../bench/operation.ts';
+import { actionNamed } from '../../../verification/actions.ts';
 import type { Papers, Stage } from '../../../verification/testAction.ts';
 import type { InWords } from '../../../words/actions.ts';
+import type { Hand } from '../../drawing/hands.ts';
 import { NextLead } from '../../drawing/NextLead.tsx';
 import { DESK, useMatches } from '../../drawing/useMatches.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
-import { hasLeads, prepared } from '../../flow/measurement.ts';
+import { after, hasLeads, onlyLooks, prepared, readingsOf } from '../../flow/measurement.ts';
+import { operationsBetween } from '../../flow/position.ts';
+import { offeredNext, rowsDone } from '../../flow/rows.ts';
 import { useKept } from '../../flow/useKept.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
 import { lastProof, perceived, runningStartDelay } from '../../flow/whatIsKnown.ts';
@@ -23,15 +28,19 @@ import { Dialog } from '../../parts/Dialog.tsx';
 import { Why } from '../../parts/Why.tsx';
 import { answerText } from '../../words/answers.ts';
 import { benchTime, shownText } from '../../words/figures.ts';
-import { applyText, operationText, readingTitle } from '../../words/trade.ts';
+import { applyText, readingTitle } from '../../words/trade.ts';
+import { HandChoices } from '../bench/HandChoices.tsx';
 import { StepFrame } from '../bench/StepFrame.tsx';
+import { CHOICES_OF } from '../bench/setUpRows.ts';
 import { Do } from './Do.tsx';
 import { Leads, Settings } from './InstrumentSettings.tsx';
 import { LeadsLine, lastProvedText } from './LeadsLine.tsx';
-import { RecordPairs } from './RecordPairs.tsx';
 import { RecordReading } from './RecordReading.tsx';
+import { RecordRows } from './RecordRows.tsx';
+import { RowKeys } from './RowKeys.tsx';
 import type { Numbered } from './records.ts';
 import { numberedSince, recordOf, recordText } from './records.ts';
+import { measurementsText, rowText } from './rowText.ts';
 import { Tiles } from './Tiles.tsx';
 
 interface Props {
@@ -46,7 +55,13 @@ interface Props {
   readonly tellsWhy: boolean;
   readonly failed: string | null;
   readonly measuring: Measuring;
-  readonly onDo: (operation: OperationInput) => void;
+  /** The rung of the attempt. */
+  readonly rung: Rung;
+  /** What was touched on the drawing and has more positions than two. */
+  readonly hand: Hand | null;
+  readonly onHand: (hand: Hand | null) => void;
+  /** One act, or several as one press. */
+  readonly onDo: (...operations: readonly OperationInput[]) => void;
   readonly onNote: (note: Note) => void;
   readonly onJudge: () => void;
 }
@@ -55,10 +70,12 @@ interface Props {
 interface Checked {
   readonly draft: MeasurementDraft;
   readonly error: string | null;
+  /** Readings that were offered, in place of those that the draft makes. */
+  readonly offered?: readonly Measurement[];
 }
 
 export function MeasureStep(props: Props) {
-  const { bench, test, since, onNote } = props;
+  const { bench, test, since, onNote, onJudge } = props;
   const groups = numberedSince(bench, test, since);
   const isOpen = (group: readonly Numbered[]) =>
     group.some(({ index }) => recordOf(bench.run, index) === undefined);
@@ -88,13 +105,14 @@ export function MeasureStep(props: Props) {
       {writing === undefined || only === undefined ? (
         <Leading {...props} main={main} groups={groups} onWrite={setTurnedTo} />
       ) : writing.length > 1 ? (
-        <RecordPairs
+        <RecordRows
           key={only.index}
           run={bench.run}
           test={test}
           group={writing}
           onNote={onNote}
           onLater={leave}
+          onJudge={onJudge}
         />
       ) : (
         <RecordReading
@@ -102,6 +120,7 @@ export function MeasureStep(props: Props) {
           run={bench.run}
           numbered={only}
           onLater={leave}
+          onJudge={onJudge}
           onRecord={(typed) => {
             setTurnedTo(null);
             onNote({ kind: 'observation', test, reading: only.index, ...typed });
@@ -121,7 +140,8 @@ interface LeadingProps extends Props {
 
 function Leading(props: LeadingProps) {
   const { bench, papers, prediction, lines, tellsWhy, failed, measuring, groups } = props;
-  const { main, onWrite, onDo, onJudge } = props;
+  const { main, onWrite, onDo, onJudge, hand, onHand } = props;
+  const touched = hand === null ? undefined : CHOICES_OF[hand];
   const { draft, set } = measuring;
   const [check, setCheck] = useState<Checked | null>(null);
   const [isActing, setActing] = useState(false);
@@ -131,35 +151,65 @@ function Leading(props: LeadingProps) {
   const apply = useRef<HTMLButtonElement>(null);
   const ready = prepared(draft);
   const valid = check !== null && check.draft === draft ? check : null;
+  const readings = valid?.offered ?? readingsOf(draft, papers.site);
+  const [first] = readings;
   const checked = valid !== null && valid.error === null;
   // The next step stands where the button was: the focus goes on to it.
   useEffect(() => {
     if (checked) apply.current?.focus();
   }, [checked]);
   const startDelay = runningStartDelay(bench);
-  const last = lastAct(bench);
+  const rows = rowsDone(bench.happened);
+  const take = (measurements: readonly Measurement[]) => {
+    // It goes with this press, and to take the focus from what is gone costs the page a second layout.
+    apply.current?.blur();
+    setCheck(null);
+    startTransition(() => onDo(...measurements));
+  };
+  const onlyReads = onlyLooks(draft.instrument);
+  const onMain = () => {
+    if (onlyReads && ready.ok) return take(readings);
+    setCheck({ draft, error: ready.ok ? null : ready.missing });
+  };
+  const onOffered = (measurements: readonly Measurement[]) => {
+    const shown = measurements.reduce(after, draft);
+    set(shown);
+    if (onlyLooks(shown.instrument)) take(measurements);
+    // What is set is what was checked: the same draft.
+    else setOffered(measurements);
+  };
+  const [offered, setOffered] = useState<readonly Measurement[] | null>(null);
+  useEffect(() => {
+    if (offered === null) return;
+    setCheck({ draft, error: null, offered });
+    setOffered(null);
+  }, [offered, draft]);
   const bar =
-    checked && ready.ok ? (
+    touched !== undefined ? (
+      <HandChoices
+        row={touched}
+        when="now"
+        position={bench.position}
+        now={bench.position}
+        onChoose={(change) => {
+          const to = { ...bench.position, ...change };
+          onDo(...operationsBetween(bench.position, to, 0, papers.sheet.outlet));
+        }}
+        onClose={() => onHand(null)}
+      />
+    ) : checked && first !== undefined ? (
       <>
         <p className="bar-line">
-          <LeadsLine draft={draft} /> <span className="note">{lastProvedText(bench, draft)}</span>
+          <LeadsLine draft={draft} /> {readings.length > 1 ? `and so on: ${readings.length} readings. ` : ''}
+          <span className="note">{lastProvedText(bench, draft)}</span>
         </p>
         <div className="bar-acts">
           <button type="button" onClick={() => setCheck(null)}>
             Move a lead
           </button>
-          <button
-            ref={apply}
-            type="button"
-            className="main"
-            onClick={() => {
-              // It goes with this press, and to take the focus from what is gone costs the page a second layout.
-              apply.current?.blur();
-              setCheck(null);
-              startTransition(() => onDo(ready.measurement));
-            }}
-          >
-            {applyText(ready.measurement)}
+          <button ref={apply} type="button" className="main" onClick={() => take(readings)}>
+            {applyText(first)}
+            {readings.length > 1 ? `, then ${readings.length - 1} more` : ''}
           </button>
         </div>
       </>
@@ -186,13 +236,8 @@ function Leading(props: LeadingProps) {
           <button type="button" onClick={onJudge}>
             Judge
           </button>
-          <button
-            ref={main}
-            type="button"
-            className="main"
-            onClick={() => setCheck({ draft, error: ready.ok ? null : ready.missing })}
-          >
-            Check leads
+          <button ref={main} type="button" className="main" onClick={onMain}>
+            {onlyReads ? (readings.length > 1 ? `Read ${readings.length} pairs` : 'Read') : 'Check leads'}
           </button>
         </div>
       </>
@@ -212,23 +257,11 @@ function Leading(props: LeadingProps) {
         onTake={(instrument) => set({ instrument })}
       />
       <Settings draft={draft} site={papers.site} set={set} />
+      <NextStep {...props} onOffered={onOffered} />
+      <RowKeys rows={rows.slice(0, SHOWN)} onDo={onDo} />
+      <WaitKeys startDelay={startDelay} onDo={onDo} />
       <NextLead measuring={measuring} />
       <Noticed bench={bench} since={props.since} />
-      {startDelay === null ? null : (
-        <div className="acts apart">
-          <span>
-            Starts within {startDelay} s <span className="note">by the unit’s sheet</span>
-          </span>
-          <button type="button" onClick={() => onDo({ op: 'wait', seconds: startDelay })}>
-            Wait {startDelay} s
-          </button>
-        </div>
-      )}
-      {last === null ? null : (
-        <button type="button" className="plain" onClick={() => onDo(last)}>
-          Again: {operationText(last)}
-        </button>
-      )}
       {hasLeads(draft.instrument) ? (
         <details
           open={isListed === 'yes'}
@@ -245,9 +278,10 @@ function Leading(props: LeadingProps) {
           <Do
             papers={papers}
             lastProof={lastProof(bench)}
-            onDo={(operation) => {
+            rows={rows}
+            onDo={(...operations) => {
               setActing(false);
-              onDo(operation);
+              onDo(...operations);
             }}
           />
         </Dialog>
@@ -256,11 +290,53 @@ function Leading(props: LeadingProps) {
   );
 }
 
-/** The trainee’s own last act of this attempt that is no measurement: once done it is one press. */
-const lastAct = ({ happened }: Bench): Operation | null =>
-  happened.findLast(
-    ({ test, operation }) => test !== null && operation.op !== 'measure' && operation.op !== 'stop',
-  )?.operation ?? null;
+interface OfferedProps extends LeadingProps {
+  readonly onOffered: (measurements: readonly Measurement[]) => void;
+}
+
+/** On the first rung: what comes next by the test's own steps, as one press; anything else can be done as well. */
+function NextStep({ rung, test, bench, papers, since, onDo, onOffered }: OfferedProps) {
+  const action = actionNamed(test);
+  if (rung !== 1 || action === undefined) return null;
+  const done = bench.happened.filter(({ entry }) => entry > since).map(({ operation }) => operation);
+  const next = offeredNext(action, papers, done);
+  if (next === null) return null;
+  return (
+    <button
+      type="button"
+      className="row-key"
+      onClick={() => (next.kind === 'acts' ? onDo(...next.row) : onOffered(next.measurements))}
+    >
+      <span className="note">next in this test: </span>
+      {next.kind === 'acts' ? rowText(next.row) : measurementsText(next.measurements)}
+    </button>
+  );
+}
+
+/** Seconds that are waited by one press. */
+const WAITS = [3, 10, 30, 60] as const;
+
+/** A wait by one press, and the one that the unit’s sheet speaks of while it may be running. */
+function WaitKeys({ startDelay, onDo }: { readonly startDelay: number | null } & Pick<Props, 'onDo'>) {
+  const key = (seconds: number) => (
+    <button key={seconds} type="button" onClick={() => onDo({ op: 'wait', seconds })}>
+      Wait {seconds} s
+    </button>
+  );
+  return (
+    <div className="wait-keys">
+      {WAITS.filter((seconds) => seconds !== startDelay).map(key)}
+      {startDelay === null ? null : (
+        <>
+          <span>
+            Starts within {startDelay} s <span className="note">by the unit’s sheet</span>
+          </span>
+          {key(startDelay)}
+        </>
+      )}
+    </div>
+  );
+}
 
 const SHOWN = 3;
 
@@ -309,14 +385,16 @@ function Written({ bench, groups, onWrite }: WrittenProps) {
       <ul className="choices written">
         {groups.map(([first, ...others]) => {
           if (first === undefined) return null;
-          const record = recordOf(bench.run, first.index);
-          const isWhole = [first, ...others].every(({ index }) => recordOf(bench.run, index) !== undefined);
+          const records = [first, ...others].flatMap(({ index }) => recordOf(bench.run, index) ?? []);
+          const isWhole = records.length === 1 + others.length;
           const title =
-            others.length > 0 ? `every pair, ${others.length + 1} readings` : readingTitle(first.reading);
+            others.length > 0
+              ? `${others.length + 1} readings, ${readingTitle(first.reading)} and so on`
+              : readingTitle(first.reading);
           return (
             <li key={first.index}>
               <span className="note">{title}</span>
-              <strong>{record === undefined ? '' : recordText(record)}</strong>
+              <strong>{records.map(recordText).join('; ')}</strong>
               <button type="button" className="plain" onClick={() => onWrite(first.index)}>
                 {isWhole ? 'Correct it' : 'Write it down'}
                 <span className="unseen">: {title}</span>

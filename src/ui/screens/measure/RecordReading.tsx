@@ -15,22 +15,12 @@ import { NO_TRIP, typedNumber, typedWithUnit } from '../../words/figures.ts';
 import { readingTitle } from '../../words/trade.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import type { Numbered, Observation } from './records.ts';
-import { lastUnit, lastVolts, recordOf, recordText } from './records.ts';
+import { lastUnit, lastVolts, NO_READING, recordOf, recordText, TRIPPED_WORDS } from './records.ts';
 import { ReadingTrace, ShownReading } from './ShownReading.tsx';
 
 type Further = Pick<Observation, 'low' | 'duty' | 'amps' | 'tripMs' | 'tripped' | 'volts'>;
 export type Typed = Pick<Observation, 'value' | 'qualifier' | 'unit'> & Further;
 
-const TRIPPED_WORDS = {
-  unit: 'the unit',
-  upstream: 'the device at the origin',
-  both: 'both',
-  breaker: 'the circuit’s breaker',
-  none: 'nothing',
-} as const;
-
-/** As it is typed, and as the page's own pad types it. */
-const NO_READING = 'no reading';
 const SIGNS = ['', '>', '<', 'no-reading'] as const;
 const SIGNS_OF = { timed: ['', '>', 'no-reading'], other: SIGNS } as const;
 const SIGN_WORDS = { '': '=', '>': '> over', '<': '< under', 'no-reading': NO_READING } as const;
@@ -48,9 +38,10 @@ interface Props {
   readonly onRecord: (typed: Typed) => void;
   /** Back to the leads, with what is typed kept. */
   readonly onLater: () => void;
+  readonly onJudge: () => void;
 }
 
-export function RecordReading({ run, numbered, onRecord, onLater }: Props) {
+export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Props) {
   const { reading, index, took } = numbered;
   const record = recordOf(run, index);
   const lastOne = record?.unit ?? lastUnit(run, reading.quantity);
@@ -62,6 +53,8 @@ export function RecordReading({ run, numbered, onRecord, onLater }: Props) {
   }, []);
   const id = useId();
   const isPilot = reading.quantity === 'pilot';
+  // A steady pilot has one half and no times to work from.
+  const hasPeriod = isPilot && reading.frequency != null;
   const isTimed = showsTripTime(reading);
   const field = readingField(reading);
   const [value, setValue] = useKept(`${field} value`, '');
@@ -76,11 +69,16 @@ export function RecordReading({ run, numbered, onRecord, onLater }: Props) {
   const more = (name: string) => (text: string) => setExtra({ ...extra, [name]: text });
   const [error, setError] = useState<string | null>(null);
 
-  const submit = () => {
+  /** Whether it was written down. */
+  const submit = (): boolean => {
     const taken = typed();
-    if (typeof taken === 'string') return setError(taken);
+    if (typeof taken === 'string') {
+      setError(taken);
+      return false;
+    }
     leaveField();
     onRecord(taken);
+    return true;
   };
 
   const typed = (): Typed | string => {
@@ -91,7 +89,7 @@ export function RecordReading({ run, numbered, onRecord, onLater }: Props) {
     const number = typedNumber(value);
     if (isTimed) return timeTyped(number, further);
     if (number === null) return 'A figure is expected, as 0.37 or 0,37.';
-    if (unit === '') return 'Choose the unit that belongs to the figure.';
+    if (unit === '' && unitsOf(reading).length > 1) return 'Choose the unit that belongs to the figure.';
     return { value: number, qualifier: sign === '>' || sign === '<' ? sign : null, unit, ...further };
   };
 
@@ -144,6 +142,9 @@ export function RecordReading({ run, numbered, onRecord, onLater }: Props) {
         <button type="submit" className="main">
           Write{isFilled ? ` ${typedText(value, sign, isTimed ? 'ms' : unit)}` : ' it down'}
         </button>
+        <button type="button" onClick={() => submit() && onJudge()}>
+          Write, judge
+        </button>
       </div>
     </>
   );
@@ -159,6 +160,7 @@ export function RecordReading({ run, numbered, onRecord, onLater }: Props) {
             id={`${id}-value`}
             ref={figureField}
             data-sign={sign === '>' || sign === '<' ? sign : '='}
+            data-none={isTimed ? NO_TRIP : NO_READING}
             value={hasNoFigure ? '' : value}
             readOnly={hasNoFigure}
             aria-invalid={error !== null || undefined}
@@ -173,9 +175,10 @@ export function RecordReading({ run, numbered, onRecord, onLater }: Props) {
               const text = withUnit?.figure ?? event.target.value;
               const typedSign = /^\s*([=<>])/.exec(text)?.[1];
               if (text.trim() === NO_READING) setSign('no-reading');
+              else if (isTimed && text.trim() === NO_TRIP) setSign('>');
               else if (typedSign !== undefined) setSign(typedSign === '=' ? '' : typedSign);
               else if (hasNoFigure) setSign('');
-              setValue(text.replace(/^\s*([=<>]\s*|no reading)/, ''));
+              setValue(text.replace(/^\s*([=<>]\s*|no reading|no trip)/, ''));
               setError(null);
             }}
           />
@@ -191,7 +194,7 @@ export function RecordReading({ run, numbered, onRecord, onLater }: Props) {
           onChange={setSign}
         />
       </div>
-      {isPilot ? (
+      {hasPeriod ? (
         <div className="fields">
           {PILOT_EXTRAS.map(([name, label]) => (
             <TextField key={name} label={label} numeric value={extra[name] ?? ''} onChange={more(name)} />

@@ -2,11 +2,24 @@
 import type { EntryOf, TypedUnit } from '../../../attempt/attempt.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
+import type { Operation } from '../../../bench/operation.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import type { Bench } from '../../flow/bench.ts';
+import { isLike } from '../../flow/rows.ts';
 import { NO_TRIP } from '../../words/figures.ts';
 
 export type Observation = EntryOf<'observation'>;
+
+/** As it is typed, and as the page's own pad types it. */
+export const NO_READING = 'no reading';
+
+export const TRIPPED_WORDS = {
+  unit: 'the unit',
+  upstream: 'the device at the origin',
+  both: 'both',
+  breaker: 'the circuit’s breaker',
+  none: 'nothing',
+} as const;
 
 export interface Numbered {
   /** Place among all readings of the attempt. */
@@ -59,17 +72,30 @@ export const unwrittenSince = (bench: Bench, test: string, since: number): numbe
     .flat()
     .filter(({ index }) => recordOf(bench.run, index) === undefined).length;
 
-/** Of the test's readings, those taken after an entry of the log. */
+/**
+ * Of the test's readings, those taken after an entry of the log: in groups, each of which stands in one table. Like
+ * readings are one group where nothing was done or written down between them.
+ */
 export function numberedSince(bench: Bench, test: string, since: number): readonly (readonly Numbered[])[] {
-  const groups: (readonly Numbered[])[] = [];
+  const groups: Numbered[][] = [];
   let index = 0;
   let before = 0;
-  for (const { at, entry, test: of, outcome } of bench.happened) {
+  let last: { readonly entry: number; readonly operation: Operation } | null = null;
+  for (const { at, entry, test: of, operation, outcome } of bench.happened) {
     const took = at - before;
     before = at;
     const group = outcome.readings.map((reading, i) => ({ index: index + i, reading, took }));
     index += group.length;
-    if (of === test && entry > since && group.length > 0) groups.push(group);
+    if (of !== test || entry <= since || group.length === 0) continue;
+    const goesOn =
+      last !== null &&
+      last.entry === entry - 1 &&
+      last.operation.op === 'measure' &&
+      operation.op === 'measure' &&
+      isLike(last.operation, operation);
+    if (goesOn) groups.at(-1)?.push(...group);
+    else groups.push(group);
+    last = { entry, operation };
   }
   return groups;
 }

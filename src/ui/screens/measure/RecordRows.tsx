@@ -1,0 +1,277 @@
+/** Like readings, of every pair or every line: shown in one table, each with its own line to type into. */
+import { useEffect, useId, useRef, useState } from 'react';
+import { TYPED_UNITS } from '../../../attempt/attempt.ts';
+import { displayOf, showsTripTime } from '../../../attempt/display.ts';
+import type { Run } from '../../../attempt/run.ts';
+import type { Reading } from '../../../bench/reading.ts';
+import { TRIPPED_WHAT } from '../../../bench/reading.ts';
+import type { Note } from '../../flow/bench.ts';
+import { readingField } from '../../flow/draftFields.ts';
+import { useKept } from '../../flow/useKept.ts';
+import { useOwnPad } from '../../flow/useOwnPad.ts';
+import { FigureInput } from '../../parts/FigureInput.tsx';
+import { Keys } from '../../parts/Keys.tsx';
+import { leaveField } from '../../parts/leaveField.ts';
+import { UnitKeys, unitsOf } from '../../parts/UnitKeys.tsx';
+import {
+  benchTime,
+  furtherFacts,
+  NO_TRIP,
+  shownText,
+  typedNumber,
+  typedWithUnit,
+} from '../../words/figures.ts';
+import { pairText, placeText, readingTitle } from '../../words/trade.ts';
+import { StepFrame } from '../bench/StepFrame.tsx';
+import type { Numbered, Observation } from './records.ts';
+import { lastUnit, lastVolts, NO_READING, recordOf, recordText, TRIPPED_WORDS } from './records.ts';
+
+interface Props {
+  readonly run: Run;
+  readonly test: string;
+  readonly group: readonly Numbered[];
+  readonly onNote: (note: Note) => void;
+  /** Back to the leads, with what is typed kept. */
+  readonly onLater: () => void;
+  readonly onJudge: () => void;
+}
+
+type Texts = Readonly<Record<number, string>>;
+type Figure = Pick<Observation, 'value' | 'qualifier' | 'unit' | 'tripMs'>;
+
+/** What a line of typed text says of its reading; null where it says nothing. */
+function figureOf(reading: Reading, text: string, unit: Observation['unit'] | ''): Figure | null {
+  const isTimed = showsTripTime(reading);
+  if (text.trim() === NO_READING)
+    return { value: null, qualifier: 'no-reading', unit: unit || displayOf(reading).unit };
+  if (isTimed && (text.trim() === NO_TRIP || text.trim() === '>'))
+    return { value: null, qualifier: '>', unit: 'ms' };
+  const [, sign = '', figure = ''] = /^\s*([=<>]?)(.*)$/u.exec(text) ?? [];
+  const number = typedNumber(figure);
+  if (number === null) return null;
+  if (isTimed) return { value: null, qualifier: null, unit: 'ms', tripMs: number };
+  return {
+    value: number,
+    qualifier: sign === '>' || sign === '<' ? sign : null,
+    unit: unit || displayOf(reading).unit,
+  };
+}
+
+/** What tells the rows apart. */
+const rowText = (reading: Reading): string =>
+  reading.quantity === 'residual' ? `${reading.line ?? ''}–PE` : pairText(reading);
+
+function headText(reading: Reading, isAtOnePlace: boolean): string {
+  const [what = ''] = readingTitle(reading).split(', ');
+  return isAtOnePlace ? `${what} at the ${placeText(reading)}` : what;
+}
+
+export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props) {
+  const id = useId();
+  const isOwn = useOwnPad();
+  const first = group[0]?.reading ?? null;
+  const field = readingField(first ?? { at: 0 });
+  const [typed, setTyped] = useKept<Texts>(`${field} typed`, {});
+  const [tripped, setTripped] = useKept<Texts>(`${field} tripped`, {}, TRIPPED_WHAT);
+  const [volts, setVolts] = useKept(`${field} volts`, () => lastVolts(run));
+  const [unit, setUnit] = useKept(
+    `${field} unit`,
+    () => lastUnit(run, first?.quantity ?? 'voltage'),
+    Object.keys(TYPED_UNITS),
+  );
+  const [error, setError] = useState<string | null>(null);
+  const table = useRef<HTMLTableElement>(null);
+  // The readings are there: what the first of them shows is typed next.
+  useEffect(() => {
+    table.current?.querySelector<HTMLInputElement>('.figure-input')?.focus();
+  }, []);
+  if (first === null) return null;
+  const open = group.filter(({ index }) => recordOf(run, index) === undefined);
+  const isTimed = showsTripTime(first);
+  const units = isTimed ? [] : unitsOf(first);
+  const none = isTimed ? NO_TRIP : NO_READING;
+  const places = new Set(group.map(({ reading }) => placeText(reading)));
+  const isAtOnePlace = places.size === 1 && !places.has('') && first.quantity !== 'residual';
+
+  /** Whether it was written down. */
+  const submit = (): boolean => {
+    const figures = open.flatMap(({ index, reading }) => {
+      const figure = figureOf(reading, typed[index] ?? '', unit);
+      return figure === null ? [] : [{ index, reading, figure }];
+    });
+    const refuse = (why: string) => {
+      setError(why);
+      return false;
+    };
+    if (
+      open.some(
+        ({ index }) => (typed[index] ?? '').trim() !== '' && !figures.some((one) => one.index === index),
+      )
+    )
+      return refuse('Figures are expected, as 0.37 or 236.');
+    if (figures.length === 0) return refuse('A figure is expected, as 0 or 236.');
+    if (units.length > 1 && unit === '') return refuse('Choose the unit that belongs to the figures.');
+    const voltage = first.quantity === 'insulation' ? typedNumber(volts) : null;
+    if (volts.trim() !== '' && first.quantity === 'insulation' && voltage === null)
+      return refuse('The test voltage is a number, or left empty.');
+    setError(null);
+    leaveField();
+    for (const { index, figure } of figures) {
+      const what = TRIPPED_WHAT.find((one) => one === tripped[index]);
+      onNote({
+        kind: 'observation',
+        test,
+        reading: index,
+        ...figure,
+        ...(what === undefined ? {} : { tripped: what }),
+        ...(voltage === null ? {} : { volts: voltage }),
+      });
+    }
+    return true;
+  };
+
+  const bar = (
+    <>
+      {error === null ? (
+        <p className="bar-line note">What you write is the record.</p>
+      ) : (
+        <p className="bar-line error" id={`${id}-error`} role="alert">
+          <strong>Not written down.</strong>
+          {error} What you typed stays.
+        </p>
+      )}
+      <div className="bar-acts">
+        <button type="button" onClick={onLater}>
+          {open.length === 0 ? 'Leave them' : 'Later'}
+        </button>
+        {open.length === 0 ? null : (
+          <>
+            <button type="submit" className="main">
+              Write them down
+            </button>
+            <button type="button" onClick={() => submit() && onJudge()}>
+              Write, judge
+            </button>
+          </>
+        )}
+      </div>
+    </>
+  );
+  return (
+    <StepFrame
+      bar={bar}
+      form={{
+        label: `Write down every ${first.quantity === 'residual' ? 'line' : 'pair'}`,
+        onSubmit: submit,
+      }}
+    >
+      <p className="reading-title note">
+        <span>{headText(first, isAtOnePlace)}</span>
+        <span>{benchTime(first.at)}</span>
+      </p>
+      {open.length === 0 ? null : (
+        <div className="rows-units">
+          <UnitKeys units={units} value={unit} onChange={setUnit} />
+          {first.quantity === 'insulation' ? (
+            <div className="field">
+              <label htmlFor={`${id}-volts`}>at a test voltage of, V</label>
+              <FigureInput
+                id={`${id}-volts`}
+                value={volts}
+                onChange={({ target }) => setVolts(target.value)}
+              />
+            </div>
+          ) : null}
+        </div>
+      )}
+      <table ref={table} className="bare rows">
+        <thead>
+          <tr>
+            <th scope="col">between</th>
+            <th scope="col">shows</th>
+            <th scope="col">you write</th>
+          </tr>
+        </thead>
+        <tbody>
+          {group.map(({ index, reading }) => {
+            const record = recordOf(run, index);
+            const between =
+              isAtOnePlace || reading.quantity === 'residual' ? rowText(reading) : rowAt(reading);
+            const isOpen = record === undefined;
+            const type = (text: string) => {
+              // A unit typed behind one of the figures is the unit of all.
+              const withUnit = typedWithUnit(text);
+              if (withUnit !== null && !isTimed) setUnit(withUnit.unit);
+              setTyped({ ...typed, [index]: withUnit?.figure ?? text });
+              setError(null);
+            };
+            return (
+              <tr key={index}>
+                <th scope="row">{between}</th>
+                <td>
+                  <span className="shown">{shownText(reading)}</span>
+                  {furtherFacts(reading).map(({ term, text }) => (
+                    <small key={term} className="note">
+                      {' '}
+                      {term} {text}
+                    </small>
+                  ))}
+                </td>
+                <td>
+                  {isOpen ? (
+                    <div className="row-entry">
+                      <FigureInput
+                        aria-label={`${between}, you write`}
+                        data-sign={signOf(typed[index] ?? '')}
+                        data-none={none}
+                        value={typed[index] ?? ''}
+                        onChange={({ target }) => type(target.value)}
+                      />
+                      {isOwn ? null : (
+                        <button type="button" className="plain" onClick={() => type(none)}>
+                          {none}
+                          <span className="unseen">: {between}</span>
+                        </button>
+                      )}
+                    </div>
+                  ) : (
+                    <strong>{recordText(record)}</strong>
+                  )}
+                  {isOpen && reading.quantity === 'residual' ? (
+                    <Keys
+                      legend={<span className="unseen">what tripped, {between}</span>}
+                      options={TRIPPED_WHAT}
+                      words={TRIPPED_WORDS}
+                      value={TRIPPED_WHAT.find((what) => what === tripped[index]) ?? null}
+                      onChange={(what) => setTripped({ ...tripped, [index]: what })}
+                    />
+                  ) : null}
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+      {open.length < 2 ? null : (
+        <button
+          type="button"
+          className="plain"
+          onClick={() =>
+            setTyped(Object.fromEntries(open.map(({ index }) => [index, typed[open[0]?.index ?? 0] ?? ''])))
+          }
+        >
+          Same figure for every {first.quantity === 'residual' ? 'line' : 'pair'}
+        </button>
+      )}
+    </StepFrame>
+  );
+}
+
+/** Where the rows are not all at one place. */
+const rowAt = (reading: Reading): string => readingTitle(reading).split(', ').slice(1).join(', ');
+
+/** The sign at the front of a line, for the pad’s key that changes it. */
+function signOf(text: string): '=' | '>' | '<' {
+  const sign = /^\s*([<>])/u.exec(text)?.[1];
+  return sign === '>' || sign === '<' ? sign : '=';
+}
