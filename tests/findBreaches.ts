@@ -36,7 +36,7 @@ const ROOT_FILE = 'src/main.tsx';
  * stand where the shape is checked.
  */
 const CHECKS_OF_FILES =
-  /^src\/(scenario\/(aimAddress|checks|handover|json(Text|Words)|nearest|operationProblems|problems?|scenario|schema|script|tellable|wanted)|attempt\/(file|format1)|bench\/operation|store\/recordFile)\.ts$/;
+  /^src\/(scenario\/(aimAddress|checks|handover|json(Text|Words)?|nearest|operationProblems|problems?|scenario|schema|script|tellable|wanted)|attempt\/(file|format1)|bench\/operation|store\/recordFile)\.ts$/;
 /** Names in the chart of a unit: of states, guards, actions and timers. */
 const CHART = /^src\/unit\//;
 /** Ids of several words, most of them in files and printed output: src/words, or whoever shows them, has their text. */
@@ -48,7 +48,12 @@ const IDS = new Set([
   ...['residual device at the origin', 'A d.c.'],
   ...['PE of the circuit', 'PE of the cable', 'PE bond of the case'],
   ...['attempt as written', 'charge-point-trainer bench time'],
-  ...['charge-point-trainer first run', 'charge-point-trainer attempt of this tab', 'sure and wrong'],
+  ...[
+    'charge-point-trainer first run',
+    'charge-point-trainer first minute',
+    'charge-point-trainer attempt of this tab',
+    'sure and wrong',
+  ],
 ]);
 
 const CLOCKS_AND_SCREENS = new Set([
