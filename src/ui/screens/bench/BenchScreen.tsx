@@ -32,14 +32,14 @@ import { Rail } from './Rail.tsx';
 import { StopDialog } from './StopDialog.tsx';
 import { CHOICES_OF, otherPosition } from './setUpRows.ts';
 import { standingText } from './standingText.ts';
-import type { Stage } from './TestCard.tsx';
-import { stageOf, TestCard } from './TestCard.tsx';
+import type { TestStep } from './TestCard.tsx';
+import { TestCard, testStepOf } from './TestCard.tsx';
 import { YourTests } from './YourTests.tsx';
 
 /** Where there is no room for the whole sheet. */
-function smallView(stage: Stage | null): 'upright' | 'strip' | 'part' {
-  if (stage === 'setting up') return 'upright';
-  return stage === 'predicting' ? 'strip' : 'part';
+function smallView(step: TestStep | null): 'upright' | 'strip' | 'part' {
+  if (step === 'setting up') return 'upright';
+  return step === 'predicting' ? 'strip' : 'part';
 }
 
 /** What the instrument shows through the leads as they are now; nothing once one of them was moved. */
@@ -75,10 +75,10 @@ export function BenchScreen(props: Props) {
   const { scenario } = bench.run;
   const actions = useMemo(() => allowedActions(scenario), [scenario]);
   const action = actions.find(({ id }) => id === test);
-  const stage = action === undefined ? null : stageOf(state);
-  const isSettingUp = stage === 'setting up' || stage === 'predicting';
+  const step = action === undefined ? null : testStepOf(state);
+  const isSettingUp = step === 'setting up' || step === 'predicting';
   const again = action === undefined ? lastJudged(bench) : null;
-  const isOpen = stage === 'observing' && state.matches('working');
+  const isOpen = step === 'observing' && state.matches('working');
   const isInOrder = rungOf(scenario.support, bench.run.attempt) === 1;
   const inOrder = nextInOrder(bench, actions);
   const measuring = useMeasuring(bench, test);
@@ -125,7 +125,7 @@ export function BenchScreen(props: Props) {
     return isSettingUp ? leaveFor : null;
   }, [action, isSettingUp, openAim, send]);
   // Before the lock it is set up; after it the hand does it.
-  const isHandy = stage === 'setting up' || isOpen;
+  const isHandy = step === 'setting up' || isOpen;
   const hands = useMemo(
     () => (isHandy ? { now: bench.position, onHand, open: hand, acts: isOpen } : null),
     [isHandy, isOpen, bench.position, onHand, hand],
@@ -157,7 +157,7 @@ export function BenchScreen(props: Props) {
         ? { name: `Next: ${testTitle(inOrder)}`, go: () => choose(inOrder) }
         : { name: 'Next', go: () => send({ type: 'next' }) };
   return (
-    <div className="bench-screen" data-step={stage ?? 'choosing'}>
+    <div className="bench-screen" data-step={step ?? 'choosing'}>
       <Head bench={bench} keepFailed={keepFailed} onStop={stop} />
       <main className={hasRail ? 'bench-main with-rail' : 'bench-main'}>
         {hasRail ? <Rail aims={aims} open={aim} test={action?.id ?? null} onOpen={openInRail} /> : null}
@@ -173,8 +173,8 @@ export function BenchScreen(props: Props) {
             isSettingUp={isSettingUp}
             hands={hands}
             reading={reading}
-            view={hasRoom ? 'whole' : smallView(stage)}
-            standing={standingText(bench, stage, state.context.since)}
+            view={hasRoom ? 'whole' : smallView(step)}
+            standing={standingText(bench, step, state.context.since)}
           />
           {isDesk ? <YourTests bench={bench} /> : null}
         </div>

@@ -49,27 +49,27 @@ const STEP_OF = {
   judging: 'Judge',
   told: null,
 } as const satisfies Record<string, Step | null>;
-export type Stage = keyof typeof STEP_OF;
+export type TestStep = keyof typeof STEP_OF;
 
 export function TestCard(props: Props) {
   const { state, action } = props;
-  const stage = stageOf(state);
-  const step = STEP_OF[stage];
+  const step = testStepOf(state);
+  const name = STEP_OF[step];
   // Each step begins at its own heading.
-  const heading = useFocus<HTMLHeadingElement>(stage);
+  const heading = useFocus<HTMLHeadingElement>(step);
   return (
     <section className="step" aria-labelledby="test-heading">
       <div className="step-title">
         <h2 id="test-heading" title={testPurpose(action.id)}>
           {testTitle(action.id)}
         </h2>
-        {step === null ? null : (
+        {name === null ? null : (
           <h3 ref={heading} tabIndex={-1} className="unseen">
-            {step}
+            {name}
           </h3>
         )}
       </div>
-      <Steps open={step} />
+      <Steps open={name} />
       <OpenStep {...props} heading={heading} />
       <NoticedAtLock bench={state.context.bench} since={state.context.since} />
     </section>
@@ -101,12 +101,12 @@ function NoticedAtLock({ bench: { happened }, since }: { readonly bench: Bench; 
 
 /** The step of the open test that a state shows. */
 export const stepOf = (state: AttemptState): Step | null =>
-  state.context.test === null ? null : STEP_OF[stageOf(state)];
+  state.context.test === null ? null : STEP_OF[testStepOf(state)];
 
 /** Behind a sheet (stopping, harm) the card stays at the step it was in. */
-export function stageOf({ context: { step } }: AttemptState): Stage {
+export function testStepOf({ context: { step } }: AttemptState): TestStep {
   if (step === 'harmed') return 'observing';
-  return step in STEP_OF ? (step as Stage) : 'setting up';
+  return step in STEP_OF ? (step as TestStep) : 'setting up';
 }
 
 const linesOn = (rung: Rung, scenario: Scenario, action: TestAction) =>
@@ -118,7 +118,7 @@ const linesOn = (rung: Rung, scenario: Scenario, action: TestAction) =>
 function OpenStep(props: Props & { readonly heading: RefObject<HTMLHeadingElement | null> }) {
   const { state, action, next, send, heading } = props;
   const { bench, since } = state.context;
-  switch (stageOf(state)) {
+  switch (testStepOf(state)) {
     case 'setting up':
       return <SetUpStep key={action.id} {...props} />;
     case 'predicting':

@@ -1,9 +1,9 @@
 /** When the drawing was drawn and in which step: for its title block. */
 import type { Bench } from '../../flow/bench.ts';
 import { benchTime } from '../../words/figures.ts';
-import type { Stage } from './TestCard.tsx';
+import type { TestStep } from './TestCard.tsx';
 
-const WORDS: Readonly<Record<Exclude<Stage, 'observing'>, string>> = {
+const WORDS: Readonly<Record<Exclude<TestStep, 'observing'>, string>> = {
   'setting up': 'set up, not locked',
   predicting: 'set up, not locked',
   judging: 'judged',
@@ -11,9 +11,9 @@ const WORDS: Readonly<Record<Exclude<Stage, 'observing'>, string>> = {
 };
 
 /** `since`: place in the log of the open test's prediction. */
-export function standingText({ run }: Bench, stage: Stage | null, since: number): string {
+export function standingText({ run }: Bench, step: TestStep | null, since: number): string {
   const { entries } = run.attempt;
   const now = benchTime(entries.at(-1)?.at ?? run.began);
-  if (stage === null) return `${now}, no test in hand`;
-  return `${now}, ${stage === 'observing' ? `locked ${benchTime(entries[since]?.at ?? 0)}` : WORDS[stage]}`;
+  if (step === null) return `${now}, no test in hand`;
+  return `${now}, ${step === 'observing' ? `locked ${benchTime(entries[since]?.at ?? 0)}` : WORDS[step]}`;
 }
