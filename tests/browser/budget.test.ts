@@ -13,10 +13,10 @@ const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
 vi.setConfig({ testTimeout: 480_000 });
 
-/** The most taps that each takes, digits apart, in the order in which they are done. */
+/** The most taps that each takes, digits apart, in the order in which they are done; another aim is one more. */
 const TAKES: Readonly<Record<1 | 2, Readonly<Record<string, number>>>> = {
   1: { 'state-a': 18, 'state-b': 20, 'state-c': 22 },
-  2: { 'state-a': 24, 'state-b': 32, 'state-c': 39, 'c-to-b': 42 },
+  2: { 'state-a': 25, 'state-b': 33, 'state-c': 40, 'c-to-b': 42 },
 };
 
 test.each([1, 2] as const)('rung %d: no test takes more taps than it may', async (rung) => {

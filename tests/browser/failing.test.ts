@@ -11,17 +11,7 @@ import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { expectComplaint, listenTo } from './complaints.ts';
 import { outOfSight } from './lost.ts';
-import {
-  answerAll,
-  begin,
-  choose,
-  keepNothing,
-  keptHere,
-  openPage,
-  setUp,
-  sitDown,
-  toScenarios,
-} from './trainee.ts';
+import { answerAll, begin, choose, keepNothing, keptHere, openPage, setUp, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
 afterEach(async () => {
@@ -293,16 +283,14 @@ describe('a file of the page', () => {
         let told = 0;
         for (const go of [
           () => button(page, `Go on with ${JOB}`).click(),
-          async () => {
-            await toScenarios(page);
-            await button(page, 'Begin').click();
-          },
+          () => page.getByRole('link', { name: /^Is it dead\? practice/ }).click(),
+          () => page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click(),
           () => page.getByRole('link', { name: 'My record' }).first().click(),
           () => page.getByRole('contentinfo').getByRole('link', { name: 'Accessibility' }).click(),
         ]) {
           await go();
           const arrived = page.getByRole('heading', {
-            name: /^(A part of this page did not come|Open in another tab|Choose a test|My record|Accessibility)$/,
+            name: /^(A part of this page did not come|Open in another tab|Choose a test|Scenarios|My record|Accessibility)$/,
           });
           await arrived.first().waitFor();
           if (await heading(page, NOT_LOADED).isVisible()) told += 1;

@@ -119,7 +119,8 @@ test('a start delay on the unit’s sheet is passed by its name', async () => {
   expect(await starts.count()).toBe(0);
   await act(page, 'stand-in: plug in');
   await starts.waitFor();
-  await page.getByRole('button', { name: /^Wait \d+ s$/ }).click();
+  const { startDelay } = (await inHand(page)).papers.sheet;
+  await page.getByRole('button', { name: `Wait ${startDelay} s`, exact: true }).click();
   await starts.waitFor({ state: 'detached' });
   const { attempt, papers } = await inHand(page, 3);
   expect(papers.sheet.startDelay).toBeGreaterThan(0);

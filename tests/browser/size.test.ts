@@ -9,7 +9,7 @@ import { actionFor, doTest, sitDown } from './trainee.ts';
 
 /** KiB by gzip. */
 const FIRST_SCREEN = 90;
-const BENCH_IN_ALL = 277;
+const BENCH_IN_ALL = 284;
 const LATER_PIECE = 60;
 
 test('the first screen comes with little, a bench with what is done there, all else when it is asked for', async () => {

@@ -64,7 +64,7 @@ test('back, reload and title at every step of a test, on a phone', async () => {
   await page.goBack();
   await step(page, 'Measure');
   await judgeAll(page, 'not-shown');
-  await step(page, 'What was true');
+  await page.getByRole('button', { name: 'Try this test again' }).waitFor();
   await titled(page).toMatch(named('What was true: No vehicle \\(A\\)'));
   await page.goBack();
   await choosing(page);

@@ -12,9 +12,10 @@ interface Props {
   readonly onOpen: ((aim: AimId | null) => void) | null;
 }
 
+/** With nothing to press in it, it can have the focus itself: keys scroll it then. */
 export function Rail({ aims, open, test, onOpen }: Props) {
   return (
-    <nav className="rail" aria-label="Aims of this job">
+    <nav className="rail" aria-label="Aims of this job" tabIndex={onOpen === null ? 0 : undefined}>
       <p className="rail-head note">
         <span>{aims.length} aims</span> <span>any order</span>
       </p>

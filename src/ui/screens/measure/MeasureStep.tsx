@@ -79,16 +79,16 @@ export function MeasureStep(props: Props) {
   const groups = numberedSince(bench, test, since);
   const isOpen = (group: readonly Numbered[]) =>
     group.some(({ index }) => recordOf(bench.run, index) === undefined);
-  /** The first reading of a group that somebody turned to, and of the newest one that was set aside for later. */
+  /** The first reading of a group that somebody turned to; the last of the one that was set aside, which a further like reading joins. */
   const [turnedTo, setTurnedTo] = useState<number | null>(null);
   const [setAside, setSetAside] = useKept('set aside', '');
   const newest = groups.at(-1);
   const writing =
     groups.find(([first]) => first !== undefined && first.index === turnedTo) ??
-    (newest !== undefined && isOpen(newest) && setAside !== String(newest[0]?.index) ? newest : undefined);
+    (newest !== undefined && isOpen(newest) && setAside !== lastOf(newest) ? newest : undefined);
   const leave = () => {
     setTurnedTo(null);
-    if (writing?.[0] !== undefined) setSetAside(String(writing[0].index));
+    if (writing !== undefined) setSetAside(lastOf(writing));
   };
   const [only] = writing ?? [];
   // Once it is written down, or left for later, the focus is back where leads are checked.
@@ -130,6 +130,8 @@ export function MeasureStep(props: Props) {
     </>
   );
 }
+
+const lastOf = (group: readonly Numbered[]): string => String(group.at(-1)?.index);
 
 interface LeadingProps extends Props {
   readonly main: RefObject<HTMLButtonElement | null>;
