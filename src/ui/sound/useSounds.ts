@@ -24,7 +24,7 @@ export function useSoundSwitch(): readonly [boolean, () => void] {
   const turn = () => {
     isOn = !isOn;
     SOUND.keep(isOn ? 'on' : 'off');
-    if (isOn) ready();
+    if (isOn) void make([]);
     for (const listener of listeners) listener();
   };
   return [
