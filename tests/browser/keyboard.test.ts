@@ -86,6 +86,8 @@ test('a test on a phone by keyboard alone', async () => {
   expect(await page.getByRole('radio', { name: 'V', exact: true }).isChecked()).toBe(true);
   await page.keyboard.press('Enter');
   expect((await focused(page)).name).toBe('low half, V');
+  // The page's own pad is for fingers: it would stand where the bar is.
+  expect(await page.getByRole('region', { name: 'Key pad' }).isVisible()).toBe(false);
   await tabTo(page, /^Write /);
   await page.keyboard.press('Enter');
   await page.getByRole('region', { name: 'readings' }).getByText(/9\.02/).waitFor();

@@ -27,6 +27,8 @@ export const KeyPad = memo(function KeyPad() {
     }
     let entered: HTMLInputElement | null = null;
     let pressing = false;
+    /** Whoever goes from field to field by keys has a keyboard: the pad would only take the bar's place. */
+    let byKeys = false;
     let wanted: HTMLInputElement | null = null;
     // The pad comes and goes after a press, not in the middle: what is pressed must not move from under the finger.
     const show = (next: HTMLInputElement | null) => {
@@ -34,6 +36,7 @@ export const KeyPad = memo(function KeyPad() {
       if (!pressing) setField(next);
     };
     const onDown = () => {
+      byKeys = false;
       pressing = true;
     };
     const onUp = () => {
@@ -44,7 +47,7 @@ export const KeyPad = memo(function KeyPad() {
     };
     const onFocus = ({ target }: FocusEvent) => {
       if (pad.current?.contains(target as Node)) return;
-      show(isFigure(target) && target.inputMode === 'none' ? target : null);
+      show(isFigure(target) && target.inputMode === 'none' && !byKeys ? target : null);
       if (!isFigure(target)) return;
       target.select();
       entered = target;
@@ -60,6 +63,7 @@ export const KeyPad = memo(function KeyPad() {
     };
     // Whoever has a keyboard puts it away and stays in the field.
     const onKey = ({ key }: KeyboardEvent) => {
+      byKeys = true;
       if (key === 'Escape') show(null);
     };
     const onInput = () => setTyped((count) => count + 1);
