@@ -309,11 +309,14 @@ describe('a file of the page', () => {
             name: /^(A part of this page did not come|Open in another tab|Choose a test|Scenarios|My record|Accessibility|Words)$/,
           });
           await arrived.first().waitFor();
-          if (await heading(page, NOT_LOADED).isVisible()) told += 1;
+          const isTold = await heading(page, NOT_LOADED).isVisible();
+          if (isTold) told += 1;
           if (await page.getByRole('dialog').isVisible())
             await page.getByRole('dialog').getByRole('button', { name: 'Back' }).click();
           await page.goto(`${opened.url}#/`);
           await heading(page, 'Charge point trainer').waitFor();
+          // The first way that needs it stands for the others.
+          if (isTold) break;
         }
         expect(told, file).toBeGreaterThan(0);
         await page.unrouteAll();
