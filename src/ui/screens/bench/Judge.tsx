@@ -14,6 +14,7 @@ import type { InWords } from '../../../words/actions.ts';
 import { limitSum, limitText } from '../../../words/actions.ts';
 import { sourceText } from '../../../words/sources.ts';
 import { useKept } from '../../flow/useKept.ts';
+import { BarLine } from '../../parts/BarLine.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { answerText, JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 import { readingTitle } from '../../words/trade.ts';
@@ -95,18 +96,20 @@ export function Judge(props: Props) {
   const isOnceMore = before !== undefined;
   const bar = (
     <>
-      {tried && left > 0 ? (
-        <p className="bar-line error" role="alert">
-          <strong>Not yet.</strong>
-          {left === 1 ? 'One line is' : `${left} lines are`} not judged.
-        </p>
-      ) : (
-        <p className="bar-line note">
-          {unwritten === 0
-            ? 'Any answer can be changed until Finish test.'
-            : `${unwritten} ${unwritten === 1 ? 'reading' : 'readings'} not written down.`}
-        </p>
-      )}
+      <BarLine
+        refused={
+          tried && left > 0
+            ? {
+                what: 'Not yet.',
+                why: `${left === 1 ? 'One line is' : `${left} lines are`} not judged.`,
+              }
+            : null
+        }
+      >
+        {unwritten === 0
+          ? 'Any answer can be changed until Finish test.'
+          : `${unwritten} ${unwritten === 1 ? 'reading' : 'readings'} not written down.`}
+      </BarLine>
       <div className="bar-acts">
         <button type="button" onClick={onBack}>
           {isOnceMore ? 'Leave it as it was judged' : 'Back to the readings'}

@@ -6,6 +6,7 @@ import type { Run } from '../../../attempt/run.ts';
 import { TRIPPED_WHAT } from '../../../bench/reading.ts';
 import { readingField } from '../../flow/draftFields.ts';
 import { useKept } from '../../flow/useKept.ts';
+import { BarLine } from '../../parts/BarLine.tsx';
 import { FigureInput } from '../../parts/FigureInput.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { leaveField } from '../../parts/leaveField.ts';
@@ -15,7 +16,15 @@ import { NO_TRIP, typedNumber, typedWithUnit } from '../../words/figures.ts';
 import { readingTitle } from '../../words/trade.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import type { Numbered, Observation } from './records.ts';
-import { lastUnit, lastVolts, NO_READING, recordOf, recordText, TRIPPED_WORDS } from './records.ts';
+import {
+  lastUnit,
+  lastVolts,
+  NO_READING,
+  notWritten,
+  recordOf,
+  recordText,
+  TRIPPED_WORDS,
+} from './records.ts';
 import { ReadingTrace, ShownReading } from './ShownReading.tsx';
 
 type Further = Pick<Observation, 'low' | 'duty' | 'amps' | 'tripMs' | 'tripped' | 'volts'>;
@@ -123,18 +132,11 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
   const isFilled = value.trim() !== '' || hasNoFigure;
   const bar = (
     <>
-      {error === null ? (
-        <p className="bar-line note">
-          {record === undefined
-            ? 'What you write is the record; until Finish test it can be corrected.'
-            : `You wrote ${recordText(record)}.`}
-        </p>
-      ) : (
-        <p className="bar-line error" id={`${id}-error`} role="alert">
-          <strong>Not written down.</strong>
-          {error} What you typed stays.
-        </p>
-      )}
+      <BarLine refused={error === null ? null : notWritten(error, `${id}-error`)}>
+        {record === undefined
+          ? 'What you write is the record; until Finish test it can be corrected.'
+          : `You wrote ${recordText(record)}.`}
+      </BarLine>
       <div className="bar-acts">
         <button type="button" onClick={onLater}>
           {record === undefined ? 'Later' : 'Leave it'}

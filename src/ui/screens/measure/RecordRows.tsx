@@ -9,6 +9,7 @@ import type { Note } from '../../flow/bench.ts';
 import { readingField } from '../../flow/draftFields.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { useOwnPad } from '../../flow/useOwnPad.ts';
+import { BarLine } from '../../parts/BarLine.tsx';
 import { FigureInput } from '../../parts/FigureInput.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { leaveField } from '../../parts/leaveField.ts';
@@ -24,7 +25,15 @@ import {
 import { pairText, placeText, readingTitle } from '../../words/trade.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import type { Numbered, Observation } from './records.ts';
-import { lastUnit, lastVolts, NO_READING, recordOf, recordText, TRIPPED_WORDS } from './records.ts';
+import {
+  lastUnit,
+  lastVolts,
+  NO_READING,
+  notWritten,
+  recordOf,
+  recordText,
+  TRIPPED_WORDS,
+} from './records.ts';
 
 interface Props {
   readonly run: Run;
@@ -132,14 +141,9 @@ export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props
 
   const bar = (
     <>
-      {error === null ? (
-        <p className="bar-line note">What you write is the record.</p>
-      ) : (
-        <p className="bar-line error" id={`${id}-error`} role="alert">
-          <strong>Not written down.</strong>
-          {error} What you typed stays.
-        </p>
-      )}
+      <BarLine refused={error === null ? null : notWritten(error, `${id}-error`)}>
+        What you write is the record.
+      </BarLine>
       <div className="bar-acts">
         <button type="button" onClick={onLater}>
           {open.length === 0 ? 'Leave them' : 'Later'}

@@ -99,3 +99,10 @@ export function numberedSince(bench: Bench, test: string, since: number): readon
   }
   return groups;
 }
+
+/** Why nothing was written down, for the line above the bar. */
+export const notWritten = (why: string, id: string) => ({
+  what: 'Not written down.',
+  why: `${why} What you typed stays.`,
+  id,
+});
