@@ -50,9 +50,12 @@ export type Aim = AimTests & { readonly id: AimId };
 /** Null where no aim has this id. */
 export const aimNamed = (id: string): Aim | null => AIMS.find((aim) => aim.id === id) ?? null;
 
+const AIM_OF: ReadonlyMap<string, AimId> = new Map(
+  AIMS.flatMap(({ id, tests }) => tests.map((test): [string, AimId] => [test, id])),
+);
+
 /** The aim that a test action belongs to; null where there is no such test. */
-export const aimOf = (test: string): AimId | null =>
-  AIMS.find(({ tests }: AimTests) => tests.includes(test))?.id ?? null;
+export const aimOf = (test: string): AimId | null => AIM_OF.get(test) ?? null;
 
 /** Supply and unit: single-phase and tethered on each earthing, three-phase with a socket-outlet. */
 export const SITES = ['single-pme', 'single-tns', 'single-tt', 'three-socket'] as const;

@@ -39,7 +39,7 @@ export function rowsDone(happened: readonly Happened[]): readonly ActRow[] {
     .filter(({ isWhole }) => isWhole)
     .map(({ acts }) => acts.slice(acts.findIndex(({ op }) => op !== 'wait')))
     .filter((acts) => acts[0]?.op !== 'wait');
-  return own.reverse().filter((row, i) => own.findIndex((other) => alike(row, other)) === i);
+  return [...new Map(own.toReversed().map((row) => [JSON.stringify(row), row])).values()];
 }
 
 /** What comes next by a test's own steps: acts as one row, or like readings. */

@@ -5,7 +5,7 @@
  */
 
 import type { RefObject } from 'react';
-import { startTransition, useEffect, useRef, useState } from 'react';
+import { startTransition, useEffect, useMemo, useRef, useState } from 'react';
 import type { EntryOf } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import type { Rung } from '../../../attempt/rung.ts';
@@ -24,6 +24,7 @@ import { offeredNext, rowsDone } from '../../flow/rows.ts';
 import { useKept } from '../../flow/useKept.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
 import { lastProof, perceived, runningStartDelay } from '../../flow/whatIsKnown.ts';
+import { BarLine } from '../../parts/BarLine.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
 import { Why } from '../../parts/Why.tsx';
 import { answerText } from '../../words/answers.ts';
@@ -161,7 +162,7 @@ function Leading(props: LeadingProps) {
     if (checked) apply.current?.focus();
   }, [checked]);
   const startDelay = runningStartDelay(bench);
-  const rows = rowsDone(bench.happened);
+  const rows = useMemo(() => rowsDone(bench.happened), [bench.happened]);
   const take = (measurements: readonly Measurement[]) => {
     // It goes with this press, and to take the focus from what is gone costs the page a second layout.
     apply.current?.blur();
@@ -217,20 +218,13 @@ function Leading(props: LeadingProps) {
       </>
     ) : (
       <>
-        {valid?.error == null ? (
-          <p className="bar-line note">
-            {draft.instrument === '' ? (
-              'Take an instrument, then touch two terminals.'
-            ) : (
-              <LeadsLine draft={draft} />
-            )}
-          </p>
-        ) : (
-          <p className="bar-line error" role="alert">
-            <strong>Not yet.</strong>
-            {valid.error}
-          </p>
-        )}
+        <BarLine refused={valid?.error == null ? null : { what: 'Not yet.', why: valid.error }}>
+          {draft.instrument === '' ? (
+            'Take an instrument, then touch two terminals.'
+          ) : (
+            <LeadsLine draft={draft} />
+          )}
+        </BarLine>
         <div className="bar-acts">
           <button type="button" aria-haspopup="dialog" onClick={() => setActing(true)}>
             Do…
