@@ -174,6 +174,14 @@ export function App() {
     ]);
   };
 
+  const firstRun = (isMinuteAgain: boolean) => (
+    <FirstRun
+      isMinuteAgain={isMinuteAgain}
+      onWholeJob={(offered) => grant({ kind: 'begin', offered, rung: 1, trainee: '' })}
+      onLeave={leave}
+    />
+  );
+
   // Another page begins at its top.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the page is the very occasion
   useEffect(() => {
@@ -240,19 +248,8 @@ export function App() {
                 />
               )}
             </Route>
-            <Route path="/first-run">
-              <FirstRun
-                onWholeJob={(offered) => grant({ kind: 'begin', offered, rung: 1, trainee: '' })}
-                onLeave={leave}
-              />
-            </Route>
-            <Route path="/first-minute">
-              <FirstRun
-                isMinuteAgain
-                onWholeJob={(offered) => grant({ kind: 'begin', offered, rung: 1, trainee: '' })}
-                onLeave={leave}
-              />
-            </Route>
+            <Route path="/first-run">{firstRun(false)}</Route>
+            <Route path="/first-minute">{firstRun(true)}</Route>
             <Route path="/shown">
               {shown === null ? (
                 <Redirect to="/" />
