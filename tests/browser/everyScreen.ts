@@ -26,9 +26,13 @@ export type Look = (screen: string) => Promise<void>;
 export const press = (page: Page, name: string | RegExp) =>
   page.getByRole('button', { name, exact: typeof name === 'string' }).click();
 
-/** A form's own button, which on a phone the key pad has as well. */
-const pressInForm = (page: Page, name: string | RegExp) =>
-  page.getByRole('main').getByRole('button', { name, exact: true }).click();
+/** The button that writes a reading down: in its form, on a phone on the key pad. */
+const pressWrite = (page: Page) =>
+  page
+    .getByRole('button', { name: /^Write / })
+    .filter({ visible: true })
+    .first()
+    .click();
 
 /** The pages beside an attempt, and the beginning of the first run. */
 export async function throughReadingPages(page: Page, look: Look): Promise<void> {
@@ -100,7 +104,7 @@ async function throughATest(page: Page, look: Look): Promise<void> {
   await look('observe, with an error');
   await measure(page, { op: 'measure', quantity: 'coding' }, () => look('leads checked'));
   await look('a reading');
-  await pressInForm(page, /^Write /);
+  await pressWrite(page);
   await look('a reading, with an error');
   await writeDown(page, undefined);
   await measure(page, { op: 'measure', quantity: 'pilot' });
@@ -124,9 +128,12 @@ export async function throughAnAttempt(page: Page, look: Look): Promise<void> {
   await press(page, 'Back');
   await begin(page, 'Harbour Mews, house 4');
   await look('choose a test');
-  await press(page, 'Unit’s sheet');
-  await look('unit’s sheet');
-  await press(page, 'Back');
+  // On a phone the sheet is among the papers.
+  if (await page.getByRole('button', { name: 'Unit’s sheet', exact: true }).isVisible()) {
+    await press(page, 'Unit’s sheet');
+    await look('unit’s sheet');
+    await press(page, 'Back');
+  }
   await press(page, 'Papers');
   await look('papers');
   await press(page, 'Back');

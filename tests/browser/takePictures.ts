@@ -1,8 +1,9 @@
 // Takes the README's pictures from the built page and puts them into public/pictures/: first screen, bench and
-// debrief on a desk, a prediction on a phone; and small ones of every screen and state into every-screen beside them. Draws public/icon.svg in the sizes that devices ask for, too. Run after
+// debrief on a desk, a reading on a phone; and small ones of every screen and state into every-screen beside them, of
+// which it writes the README's list. Draws public/icon.svg in the sizes that devices ask for, too. Run after
 // npm run build.
 
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { testTitle } from '../../src/words/actions.ts';
@@ -66,11 +67,30 @@ async function drawIcons(browser: Browser): Promise<void> {
   }
 }
 
+/** The README's list of these screens, in the order in which they were seen; each was seen at one width at least. */
+function listInReadme(taken: ReadonlyMap<string, ReadonlySet<string>>): void {
+  const rows = [...taken].map(([screen, kinds]) => {
+    const cell = (kind: string, where: string) =>
+      kinds.has(kind) ? `![${screen}, ${where}](public/pictures/every-screen/${fileOf(screen, kind)})` : '';
+    return `| ${screen} | ${cell('wide', 'on a desk')} | ${cell('phone', 'on a phone')} |`;
+  });
+  const readme = join(ROOT, 'README.md');
+  const list = /(\| screen \| desk \| phone \|\n\| --- \| --- \| --- \|\n)(?:\|.*\n)*/;
+  writeFileSync(
+    readme,
+    readFileSync(readme, 'utf8').replace(list, (_, head) => `${head}${rows.join('\n')}\n`),
+  );
+}
+
+const fileOf = (screen: string, kind: string): string =>
+  `${screen.toLowerCase().replace(/[^a-z]+/g, '-')}-${kind}.jpg`;
+
 /** Every screen, as wide as a desk has it and as a phone has it, in few pixels. */
 async function takeEveryScreen(browser: Browser, url: string): Promise<void> {
   const folder = join(FOLDER, 'every-screen');
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder);
+  const taken = new Map<string, Set<string>>();
   for (const [kind, look] of Object.entries({
     wide: { width: 1280, height: 800, scale: 0.5 },
     phone: { width: 360, height: 740, scale: 0.6 },
@@ -79,11 +99,12 @@ async function takeEveryScreen(browser: Browser, url: string): Promise<void> {
       const page = await sitDown(browser, url, look);
       await through(page, async (screen) => {
         if (screen.includes('error')) return;
-        const name = screen.toLowerCase().replace(/[^a-z]+/g, '-');
-        await page.screenshot({ path: join(folder, `${name}-${kind}.jpg`), type: 'jpeg', quality: 45 });
+        taken.set(screen, (taken.get(screen) ?? new Set()).add(kind));
+        await page.screenshot({ path: join(folder, fileOf(screen, kind)), type: 'jpeg', quality: 45 });
       });
       await page.context().close();
     }
+  listInReadme(taken);
 }
 
 const browser = await openBrowser();
@@ -142,8 +163,8 @@ try {
     'stand-in': 'B: connected, 2.74 kΩ',
     'then wait, s': '4',
   });
-  await phone.getByRole('button', { name: /^should$/ }).click();
-  await phone.getByRole('button', { name: /^should not$/ }).click();
+  await predict(phone, await inHand(phone), actionFor('state-b'), 'fairly-sure');
+  await measure(phone, { op: 'measure', quantity: 'pilot' });
   await phone.screenshot({ path: join(FOLDER, 'phone.png') });
   settleComplaints();
 } finally {
