@@ -26,8 +26,11 @@ export const JUDGEMENTS = ['did', 'did-not', 'not-shown'] as const;
 export type Judged = (typeof JUDGEMENTS)[number];
 export const LIMIT_JUDGEMENTS = ['within', 'outside', 'too-close'] as const;
 export type LimitJudged = (typeof LIMIT_JUDGEMENTS)[number];
+/** Of a whole verification, in the order in which they are offered. */
 export const VERDICTS = ['fit', 'not-fit', 'could-not-finish'] as const;
-export type Verdict = (typeof VERDICTS)[number];
+/** Of a task of one aim, about that alone, in the same order. */
+export const AIM_VERDICTS = ['nothing-wrong', 'something-wrong', 'cannot-tell'] as const;
+export type Verdict = (typeof VERDICTS)[number] | (typeof AIM_VERDICTS)[number];
 /** Why a test was left out; when each is true: leftOut.ts. */
 export const LEFT_OUT = [
   'not-safe',
@@ -111,7 +114,7 @@ const contents = {
     words: v.optional(words),
   }),
   conclusion: v.object({
-    verdict: v.picklist(VERDICTS),
+    verdict: v.picklist([...VERDICTS, ...AIM_VERDICTS]),
     because: words,
     /** A catalogue id, `nothing`, or null where it is not known. */
     cause: v.nullable(name),
@@ -130,8 +133,9 @@ const contents = {
     ),
     sure,
     findings: v.array(v.object({ test: name, id: name })),
-    next: v.picklist(NEXT_STEPS),
-    tell: v.picklist(TELL),
+    /** What is done next and who is told, where that is asked: of one aim only if something is wrong. */
+    next: v.optional(v.picklist(NEXT_STEPS)),
+    tell: v.optional(v.picklist(TELL)),
     /** Tests to be repeated after what is wrong is put right, where that is asked. */
     repeat: v.optional(v.pipe(v.array(name), v.maxLength(100))),
   }),

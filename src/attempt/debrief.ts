@@ -9,7 +9,7 @@ import type { Family } from '../faults/families.ts';
 import type { Fault, NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { PARTS } from '../scenario/schema.ts';
-import type { Conclusion, Verified } from '../scenario/verify.ts';
+import type { Verified } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Source } from '../verification/sources.ts';
@@ -22,7 +22,7 @@ import type { Marks } from './mark.ts';
 import { isGiven, marking } from './mark.ts';
 import { lastOccasion } from './marks/occasions.ts';
 import { dueSteps } from './marks/reasons.ts';
-import { conclusionOf, isRightVerdict } from './marks/verdict.ts';
+import { conclusionOf, isRightVerdict, rightVerdict } from './marks/verdict.ts';
 import { repairedIn } from './repeats.ts';
 import type { Run } from './run.ts';
 import type { Showing } from './showing.ts';
@@ -87,7 +87,8 @@ export interface DebriefTest {
 export interface Debrief {
   readonly run: Run;
   readonly marks: Marks;
-  readonly verdict: { readonly said: Verdict | null; readonly right: boolean; readonly truth: Conclusion };
+  /** What was said, and what a faultless trainee says. */
+  readonly verdict: { readonly said: Verdict | null; readonly right: boolean; readonly truth: Verdict };
   readonly stopped: Verified['stopped'];
   readonly causes: readonly Fault[];
   /** Where it first shows to a faultless trainee; null where nothing is wrong, or nothing that is allowed shows it. */
@@ -136,7 +137,7 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
   return {
     run,
     marks,
-    verdict: { said, right: isRightVerdict(said, asNow), truth: asNow.conclusion },
+    verdict: { said, right: isRightVerdict(run, said, asNow), truth: rightVerdict(scenario, asNow) },
     stopped: asMet.stopped,
     causes: faultsAmong(scenario.faults),
     showing,

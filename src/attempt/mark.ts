@@ -72,7 +72,7 @@ export interface Marks {
   /** Those that are not met. */
   readonly hurdles: readonly Hurdle[];
   readonly gates: { readonly critical: readonly CriticalAct[]; readonly verdict: boolean };
-  /** Null where no pass is stated: with the lines filled in. */
+  /** Null where no pass is stated: with the lines filled in, and of one aim. */
   readonly passed: boolean | null;
   /** Trainee's own time up to the conclusion, s; only reported. */
   readonly thinking: number;
@@ -126,7 +126,7 @@ export function* marking(scenario: Scenario, attempt: Attempt): Generator<null, 
   const parts = mapped(shares, (share, part) => oneDigit(weights[part] * share));
   const total = oneDigit(Object.values(parts).reduce((sum, x) => sum + x, 0));
   const hurdles = hurdlesNotMet({
-    isRightVerdict: isRightVerdict(conclusionOf(run)?.verdict, asNow),
+    isRightVerdict: isRightVerdict(run, conclusionOf(run)?.verdict, asNow),
     shares,
     ofFigures: observation.ofFigures,
     judgement,
@@ -139,7 +139,7 @@ export function* marking(scenario: Scenario, attempt: Attempt): Generator<null, 
     total >= pass &&
     gates.verdict &&
     gates.critical.every(({ setAside }) => setAside !== null);
-  const passed = rungOf(scenario.support, attempt) === 1 ? null : isPassed;
+  const passed = scenario.task === 'aim' || rungOf(scenario.support, attempt) === 1 ? null : isPassed;
   const sums: Sums = {
     prediction: given ? null : prediction.sum,
     observation: observation.sum,

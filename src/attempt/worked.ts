@@ -6,7 +6,6 @@
 
 import type { Operation } from '../bench/operation.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
-import type { NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verified } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
@@ -102,10 +101,10 @@ export function rightConclusion(
   // What no test that is allowed shows cannot be named.
   const [fault, ...others] = met.conclusion === 'not sound' ? faultsShown(scenario, met) : [];
   const due = dueSteps(run, now);
-  const asksRepeats = now.conclusion === 'not sound' || repairs.length > 0;
+  const asksRepeats = repairs.length > 0 || (scenario.task === 'verify' && now.conclusion === 'not sound');
   return {
     kind: 'conclusion',
-    verdict: rightVerdict(now),
+    verdict: rightVerdict(scenario, now),
     because: '',
     cause: fault?.id ?? 'nothing',
     family: fault?.family ?? null,
@@ -118,8 +117,8 @@ export function rightConclusion(
       const outside = limits.filter(({ pass }) => !pass).map(({ limit }) => limit.id);
       return [...lines, ...new Set(outside)].map((id) => ({ test: action.id, id }));
     }),
-    next: due.next[0] as NextStep,
-    tell: due.tell[0] as Tell,
+    ...(due.next[0] === undefined ? {} : { next: due.next[0] }),
+    ...(due.tell[0] === undefined ? {} : { tell: due.tell[0] }),
     ...(asksRepeats ? { repeat: [...repeatsOf(run, now).due] } : {}),
   };
 }

@@ -63,6 +63,8 @@ export function jobWith(
     brief,
     rules,
     clock: CLOCK,
+    task: 'aim',
+    aim,
     site: installation,
     unit,
     faults: faults.map((fault) => ({ fault })),

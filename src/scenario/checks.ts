@@ -15,6 +15,7 @@ import { cableOf, laidAs } from '../site/design.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import { designSums, isRight } from '../verification/designSums.ts';
 import type { Papers } from '../verification/testAction.ts';
+import { aimNamed } from './aims.ts';
 import { nearest } from './nearest.ts';
 import { operationProblems } from './operationProblems.ts';
 import type { Problem } from './problems.ts';
@@ -23,12 +24,17 @@ import type { ScenarioFile } from './schema.ts';
 
 /** What of a file the schema accepts: a slip in one section does not hide those in another. */
 export type Readable = Partial<
-  Pick<ScenarioFile, 'clock' | 'site' | 'unit' | 'faults' | 'allowed' | 'marking' | 'handover'>
+  Pick<
+    ScenarioFile,
+    'clock' | 'task' | 'aim' | 'site' | 'unit' | 'faults' | 'allowed' | 'marking' | 'handover'
+  >
 >;
 
 /** Every contradiction in the file. */
 export const checkScenario = ({
   clock,
+  task,
+  aim,
   site,
   unit,
   faults,
@@ -37,6 +43,7 @@ export const checkScenario = ({
   handover,
 }: Readable): readonly Problem[] => [
   ...(clock === undefined ? [] : clockProblems(clock)),
+  ...(task === undefined || aim === undefined ? [] : taskProblems({ task, aim }, allowed)),
   ...(site === undefined ? [] : siteProblems({ site })),
   ...(site === undefined || unit === undefined ? [] : unitProblems({ site, unit })),
   ...(faults === undefined ? [] : faultProblems(faults, site && unit ? { site, sheet: unit } : null)),
@@ -56,6 +63,23 @@ function clockProblems(clock: string): readonly Problem[] {
     !exists,
     'clock',
     `${clock} does not exist: a day of the calendar and 00:00 to 23:59 are expected`,
+  );
+}
+
+/** A task of one aim says which, and allows its tests alone: the conclusion is about nothing else. */
+function taskProblems(
+  { task, aim }: Pick<ScenarioFile, 'task' | 'aim'>,
+  allowed: Readable['allowed'],
+): readonly Problem[] {
+  if (task !== 'aim')
+    return when(aim !== null, 'aim', 'only a task of one aim has one: "task": "aim" is expected with it');
+  if (aim === null) return [{ path: 'aim', message: 'which of the aims it is: one of them is expected' }];
+  const own: readonly string[] = aimNamed(aim)?.tests ?? [];
+  const others = allowed === 'all' ? ['all'] : (allowed ?? []).filter((id) => !own.includes(id));
+  return when(
+    others.length > 0,
+    'allowed',
+    `${quoted(others.join(', '))} is not a test of the aim "${aim}": ${own.join(', ')} are`,
   );
 }
 

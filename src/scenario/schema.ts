@@ -24,6 +24,7 @@ import {
   UNPOWERED_POLES,
 } from '../unit/design.ts';
 import { RULE_SET_NAMES } from '../verification/rules/ruleSet.ts';
+import { AIMS } from './aims.ts';
 
 /** Longest list in the file, and in an operation. */
 export const LONGEST_LIST = 100;
@@ -179,6 +180,9 @@ const handover = v.strictObject({
 });
 export type Handover = v.InferOutput<typeof handover>;
 
+/** What is asked: the whole verdict on a unit, or what one aim asks and nothing beyond it. */
+const TASKS = ['verify', 'aim'] as const;
+
 export const scenarioSchema = v.strictObject({
   $schema: v.optional(v.string()),
   format: v.literal(1),
@@ -194,6 +198,9 @@ export const scenarioSchema = v.strictObject({
     v.string(),
     v.regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/, 'a date and time such as 2026-03-10T10:00 is expected'),
   ),
+  task: v.optional(v.picklist(TASKS), 'verify'),
+  /** Which aim it is, of a task of one aim. */
+  aim: nullable(v.picklist(AIMS.map(({ id }) => id))),
   site,
   unit,
   faults: v.pipe(

@@ -15,7 +15,7 @@ export function verdictWarnings(scenario: Scenario): readonly Problem[] {
     return [
       {
         path: 'allowed',
-        message: `these tests cannot tell whether the unit may go into service: the right verdict is 'could not finish'${
+        message: `these tests cannot tell ${scenario.task === 'aim' ? 'what this aim asks' : 'whether the unit may go into service'}: the right verdict is '${scenario.task === 'aim' ? 'cannot tell' : 'could not finish'}'${
           hasFault ? ', and no cause can be found' : ''
         }`,
       },
@@ -24,7 +24,7 @@ export function verdictWarnings(scenario: Scenario): readonly Problem[] {
     ? [
         {
           path: 'faults',
-          message: "no test that is allowed shows it: the right verdict is 'fit for service'",
+          message: `no test that is allowed shows it: the right verdict is '${scenario.task === 'aim' ? 'nothing wrong' : 'fit for service'}'`,
         },
       ]
     : [];

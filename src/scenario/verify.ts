@@ -93,9 +93,11 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
       actions,
       stopped !== null ||
         noSupply !== null ||
-        applicable.some(
-          (action) => action.optional !== true && !wanted.includes(action) && !before.includes(action),
-        ),
+        // What a task of one aim leaves to others is not its question.
+        (scenario.task === 'verify' &&
+          applicable.some(
+            (action) => action.optional !== true && !wanted.includes(action) && !before.includes(action),
+          )),
     ),
     stopped: stopped ?? noSupply,
     actions,

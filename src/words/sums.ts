@@ -100,8 +100,8 @@ const reasonsText = ({ findings, next, tell, repeats, rests }: ReasonsSum): stri
       : findings.of === 0
         ? 'no finding named'
         : `findings that hold ${of(findings)}`,
-    `what next ${rightOr(next)}`,
-    `whom to tell ${rightOr(tell)}`,
+    ...(next === null ? [] : [`what next ${rightOr(next)}`]),
+    ...(tell === null ? [] : [`whom to tell ${rightOr(tell)}`]),
     ...(repeats === null ? [] : [`tests to repeat ${Math.round(100 * repeats)} %`]),
     ...(rests === null ? [] : [`resting on ${of(rests)} tests`]),
   ].join(', ');

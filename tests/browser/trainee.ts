@@ -842,8 +842,9 @@ export interface Conclusion {
   readonly verdict: Verdict;
   /** In words, as on the page. */
   readonly cause: string;
-  readonly next: NextStep;
-  readonly tell: Tell;
+  /** Asked but where one aim finds nothing wrong. */
+  readonly next?: NextStep | undefined;
+  readonly tell?: Tell | undefined;
   /** Words of a finding to rest it on. */
   readonly finding?: string;
   /** Titles of the tests to be repeated. */
@@ -872,8 +873,8 @@ export async function conclude(page: Page, c: Conclusion): Promise<void> {
   if (c.finding !== undefined) await tick(page.getByRole('checkbox', { name: c.finding }).first());
   const repeats = page.getByRole('group', { name: 'After putting it right, which tests are repeated?' });
   for (const title of c.repeat ?? []) await tick(repeats.getByRole('checkbox', { name: title, exact: true }));
-  await take(page.getByLabel('what next'), NEXT_WORDS[c.next]);
-  await take(page.getByLabel('whom to tell'), TELL_WORDS[c.tell]);
+  if (c.next !== undefined) await take(page.getByLabel('what next'), NEXT_WORDS[c.next]);
+  if (c.tell !== undefined) await take(page.getByLabel('whom to tell'), TELL_WORDS[c.tell]);
   if (c.leftOut !== undefined) {
     const first = page.getByRole('region', { name: 'Tests left out' }).getByRole('combobox').first();
     await take(first, LEFT_OUT_WORDS[c.leftOut]);

@@ -2,8 +2,11 @@
 // been signed, nothing outside the faults that gives them away, and the table of faults worked out again in part.
 
 import { describe, expect, test } from 'vitest';
+import type { NotedOf } from '../../src/attempt/attempt.ts';
 import { debriefOf } from '../../src/attempt/debrief.ts';
-import { workedAttempt } from '../../src/attempt/worked.ts';
+import { mark } from '../../src/attempt/mark.ts';
+import type { Run } from '../../src/attempt/run.ts';
+import { rightConclusion, workedAttempt } from '../../src/attempt/worked.ts';
 import { readAimAddress } from '../../src/scenario/aimAddress.ts';
 import { ALL_FAULTS, showsInAim } from '../../src/scenario/aimFaults.ts';
 import { aimJob, faultsOf, jobWith } from '../../src/scenario/aimJobs.ts';
@@ -11,9 +14,12 @@ import type { AimId, SiteId } from '../../src/scenario/aims.ts';
 import { AIMS, aimInId, aimJobId, aimNamed, aimOf, SITES } from '../../src/scenario/aims.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { readScenario } from '../../src/scenario/scenario.ts';
+import { verdictWarnings } from '../../src/scenario/tellable.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { ACTIONS } from '../../src/verification/actions.ts';
 import { aimJobWords } from '../../src/words/aimJobs.ts';
+import { problemText } from '../../src/words/problems.ts';
+import { attemptOf } from '../helpers/person.ts';
 
 const JOBS: readonly (readonly [AimId, SiteId])[] = SITES.flatMap((site) =>
   AIMS.map(({ id }) => [id, site] as const),
@@ -94,8 +100,9 @@ describe.each(JOBS)('%s on %s', (aim, site) => {
     const { conclusion, actions } = verify(scenario);
     expect(actions.length).toBeGreaterThan(0);
     expect(actions.flatMap(({ unsafe }) => unsafe)).toEqual([]);
-    // With tests left that nobody did, nothing found is no leave to put it into service; the last aim ends the work.
-    expect(conclusion).toBe(aim === AIMS.at(-1)?.id ? 'sound' : 'could not finish');
+    // What the aims after it will find is no part of its question.
+    expect(conclusion).toBe('sound');
+    expect(verdictWarnings(scenario)).toEqual([]);
   });
 
   test('faulty: what a faultless trainee does and says earns everything', () => {
@@ -103,8 +110,62 @@ describe.each(JOBS)('%s on %s', (aim, site) => {
     const file = jobWith({ aim, site, seed: 3 }, UNTOLD, fault === undefined ? [] : [fault]);
     const scenario = scenarioOf(file);
     const { marks, verdict } = debriefOf(scenario, workedAttempt(scenario, file));
-    expect(verdict.right).toBe(true);
+    expect(verdict).toMatchObject({
+      right: true,
+      said: fault === undefined ? 'nothing-wrong' : 'something-wrong',
+    });
     expect(marks.total).toBeCloseTo(100, 6);
+    // However well it went: one aim is no verification.
+    expect(marks.passed).toBeNull();
+  });
+});
+
+describe('the conclusion of a job of one aim is about that alone', () => {
+  const marked = (faults: readonly string[], said: Partial<NotedOf<'conclusion'>>) => {
+    const file = jobWith({ aim: 'earth', site: 'single-pme', seed: 3 }, UNTOLD, faults);
+    const scenario = scenarioOf(file);
+    const conclude = (run: Run) => ({ ...rightConclusion(run), ...said });
+    return mark(scenario, attemptOf(scenario, file, { conclude }));
+  };
+
+  test('nothing wrong where something is fails the gate', () => {
+    expect(marked(['pe-joint'], {}).gates.verdict).toBe(true);
+    const passedOver = marked(['pe-joint'], { verdict: 'nothing-wrong', cause: 'nothing', family: null });
+    expect(passedOver).toMatchObject({
+      gates: { verdict: false },
+      hurdles: expect.arrayContaining(['verdict']),
+    });
+  });
+
+  test('a verdict on the whole unit is no answer, found sound or not', () => {
+    expect(marked([], { verdict: 'fit' }).hurdles).toContain('verdict');
+    expect(marked([], { verdict: 'could-not-finish' }).hurdles).toContain('verdict');
+    expect(marked(['pe-joint'], { verdict: 'not-fit' }).hurdles).toContain('verdict');
+  });
+
+  test('what next and whom to tell is marked where something is wrong, and else not asked', () => {
+    const right = marked(['pe-joint'], {});
+    expect(right.sums.reasons).toMatchObject({ next: true, tell: true });
+    expect(marked(['pe-joint'], { next: undefined, tell: undefined }).parts.reasons).toBeLessThan(
+      right.parts.reasons,
+    );
+    const sound = marked([], {});
+    expect(sound.sums.reasons).toMatchObject({ next: null, tell: null });
+    expect(sound.parts.reasons).toBe(15);
+  });
+
+  test.each([
+    [{ aim: undefined }, 'aim', 'one of them is expected'],
+    [{ aim: 'oven' }, 'aim', '"oven"'],
+    [{ task: 'verify' }, 'aim', '"task": "aim" is expected with it'],
+    [{ allowed: ['ze', 'loop'] }, 'allowed', '"loop" is not a test of the aim "earth"'],
+    [{ allowed: 'all' }, 'allowed', '"all" is not a test'],
+  ])('a file that contradicts itself says where: %o', (change, path, message) => {
+    const file = { ...jobWith({ aim: 'earth', site: 'single-pme', seed: 3 }, UNTOLD, []), ...change };
+    const read = readScenario(JSON.parse(JSON.stringify(file)));
+    expect(read.ok ? [] : read.problems.filter((one) => one.path === path).map(problemText)).toEqual([
+      expect.stringContaining(message),
+    ]);
   });
 });
 
@@ -122,7 +183,7 @@ test('a share of the table of faults, worked out again, is as it is written', ()
       fault,
       faultsOf({ aim, site }).includes(fault),
     ]);
-});
+}, 240_000);
 
 describe('an address', () => {
   test('gives the job, with a site that the seed falls on where none is named', () => {

@@ -16,6 +16,8 @@ export const scenarioOf = ({
   brief: 'Made for a test.',
   rules: 'BS 7671:2018+A2:2022',
   clock: '2026-03-10T10:00',
+  task: 'verify',
+  aim: null,
   site: siteOf(site),
   unit: { ...SHEET, ...sheet },
   faults,

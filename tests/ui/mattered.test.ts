@@ -57,10 +57,10 @@ describe('what mattered most', () => {
     expect(kinds[0]).toBe('called fit');
     expect(kinds).toContain('misjudged limit');
     expect(reasons[0]?.text).toMatch(
-      /^You called the unit fit: .+ reads [^,]*\d.*, and .*\d.* on a correct unit\.$/,
+      /^You said “fit for service”: .+ reads [^,]*\d.*, and .*\d.* on a correct unit\.$/,
     );
     expect(goal).toMatch(
-      /^Before you call a unit fit, hold the figures of “.+” against its lines: .+\d.+\.$/,
+      /^Before you find nothing wrong, hold the figures of “.+” against its lines: .+\d.+\.$/,
     );
   });
 

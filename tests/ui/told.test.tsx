@@ -11,7 +11,9 @@ import { lockstep } from '../../src/attempt/twin.ts';
 import { typedAsShown } from '../../src/attempt/worked.ts';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';
 import { FAMILIES } from '../../src/faults/families.ts';
-import { AIMS, aimJobId } from '../../src/scenario/aims.ts';
+import { aimJob } from '../../src/scenario/aimJobs.ts';
+import { AIMS } from '../../src/scenario/aims.ts';
+import type { Scenario } from '../../src/scenario/scenario.ts';
 import { papersOf } from '../../src/scenario/scenario.ts';
 import { opensThisUnit } from '../../src/ui/screens/bench/opensThisUnit.ts';
 import { ToldPlace } from '../../src/ui/screens/bench/ToldPlace.tsx';
@@ -192,8 +194,13 @@ describe('the place of a wrong line', () => {
   });
 });
 
+const UNTOLD = { title: 'a job', brief: 'a brief', by: 'somebody' };
+
 test('this unit is opened in a job of one aim and in no other', () => {
   for (const { id } of AIMS)
-    expect(opensThisUnit({ id: aimJobId({ aim: id, site: 'single-pme', seed: 7 }) })).toBe(true);
+    expect(
+      opensThisUnit(aimJob({ aim: id, site: 'single-pme', seed: 7 }, UNTOLD) as Pick<Scenario, 'task'>),
+      id,
+    ).toBe(true);
   for (const id of scenarioIds) expect(opensThisUnit(scenarioNamed(id).scenario), id).toBe(false);
 });

@@ -14,18 +14,21 @@ import { sittingsOf } from '../sitting.ts';
 import { truthOf } from '../truth.ts';
 import type { Expected, PartMark, Rate } from './counted.ts';
 import { doneOf, shareOf } from './counted.ts';
-import { conclusionOf, isRightVerdict } from './verdict.ts';
+import { asksSteps, conclusionOf, isRightVerdict, saysNotSound, saysSound } from './verdict.ts';
 
 /** Findings two fifths, next, whom to tell and repeats a fifth each. */
 const WITH_REPEATS = { findings: 0.4, next: 0.2, tell: 0.2, repeats: 0.2 } as const;
 /** Where no repeat was asked for, the others share it. */
 const WITHOUT_REPEATS = { findings: 0.5, next: 0.25, tell: 0.25, repeats: 0 } as const;
+/** Where neither next nor whom to tell was to be asked. */
+const FINDINGS_ALONE = { findings: 1, next: 0, tell: 0, repeats: 0 } as const;
 
 export interface ReasonsSum {
   /** Null where the verdict is not right: then none holds. */
   readonly findings: Rate | null;
-  readonly next: boolean;
-  readonly tell: boolean;
+  /** Null where it was not to be asked. */
+  readonly next: boolean | null;
+  readonly tell: boolean | null;
   /** Share of the tests to repeat that were named, needless ones taken off; null where that was not asked. */
   readonly repeats: number | null;
   /** The tests that the verdict rests on; null where it rests on what was found. */
@@ -37,20 +40,23 @@ export function reasonsMark(run: Run, expected: Expected, repeats: DueRepeats): 
   const conclusion = conclusionOf(run);
   if (conclusion === undefined) return { share: 0, sum: null };
   const { asNow } = expected;
-  const weights = repeats.named === null ? WITHOUT_REPEATS : WITH_REPEATS;
   const due = dueSteps(run, asNow);
+  const isAsked = due.next.length > 0;
+  const whole = repeats.named === null ? WITHOUT_REPEATS : WITH_REPEATS;
+  const weights = isAsked ? whole : FINDINGS_ALONE;
   const found = findingsOf(run, asNow, conclusion, repeats);
-  const next = due.next.includes(conclusion.next);
-  const tell = due.tell.includes(conclusion.tell);
-  const rests = conclusion.verdict === 'not-fit' ? null : doneOf(run, expected);
+  const next = conclusion.next !== undefined && due.next.includes(conclusion.next);
+  const tell = conclusion.tell !== undefined && due.tell.includes(conclusion.tell);
+  const rests = saysNotSound(conclusion.verdict) ? null : doneOf(run, expected);
   const share =
     (rests === null ? 1 : shareOf(rests)) *
     (weights.findings * found.share +
       weights.next * Number(next) +
       weights.tell * Number(tell) +
       weights.repeats * shareNamed(repeats));
-  const named = repeats.named === null ? null : shareNamed(repeats);
-  return { share, sum: { findings: found.sum, next, tell, repeats: named, rests } };
+  const named = weights.repeats === 0 ? null : shareNamed(repeats);
+  const steps = isAsked ? { next, tell } : { next: null, tell: null };
+  return { share, sum: { findings: found.sum, ...steps, repeats: named, rests } };
 }
 
 function findingsOf(
@@ -59,14 +65,14 @@ function findingsOf(
   { findings, verdict }: EntryOf<'conclusion'>,
   repeats: DueRepeats,
 ): PartMark<Rate | null> {
-  if (!isRightVerdict(verdict, asNow)) return { share: 0, sum: null };
+  if (!isRightVerdict(run, verdict, asNow)) return { share: 0, sum: null };
   const broken = allowedActions(run.scenario).flatMap((action) => brokenIn(run, action));
   const cited = findings.filter(({ test, id }) => broken.includes(`${test} ${id}`)).length;
   const sum = { right: cited, of: findings.length };
   // A unit that is not sound needs at least one finding that holds; one that is sound, none against it.
-  if (verdict === 'not-fit' && cited === 0) return { share: 0, sum };
+  if (saysNotSound(verdict) && cited === 0) return { share: 0, sum };
   // Fit after a repair rests on the tests that were repeated.
-  const repeated = verdict === 'fit' && run.repairs.length > 0 ? shareDone(repeats) : 1;
+  const repeated = saysSound(verdict) && run.repairs.length > 0 ? shareDone(repeats) : 1;
   return { share: shareOf(sum) * repeated, sum };
 }
 
@@ -81,11 +87,15 @@ function brokenIn(run: Run, action: TestAction): readonly string[] {
   });
 }
 
-/** What is to be done next and who is to be told, by what the allowed tests tell of the unit as it is at the end. */
+/**
+ * What is to be done next and who is to be told, by what the allowed tests tell of the unit as it is at the end; nothing
+ * of either where that is not asked.
+ */
 export function dueSteps(
   run: Run,
   asNow: Verified,
 ): { readonly next: readonly NextStep[]; readonly tell: readonly Tell[] } {
+  if (!asksSteps(run.scenario, asNow.conclusion === 'not sound')) return { next: [], tell: [] };
   const { repaired, left } = repairedIn(run);
   switch (asNow.conclusion) {
     case 'sound':

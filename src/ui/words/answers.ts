@@ -38,6 +38,9 @@ export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
   fit: 'fit for service',
   'not-fit': 'not fit for service',
   'could-not-finish': 'could not finish',
+  'nothing-wrong': 'nothing wrong',
+  'something-wrong': 'something wrong',
+  'cannot-tell': 'cannot tell',
 };
 /** As a sentence begins with it. */
 export const verdictTitle = (verdict: Verdict): string => {

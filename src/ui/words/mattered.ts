@@ -14,11 +14,15 @@ import { answerText, LIMIT_WORDS, VERDICT_WORDS } from './answers.ts';
 import { shownText, timeText } from './figures.ts';
 import { pairText, readingTitle } from './trade.ts';
 
-export const TRUTH_WORDS = {
-  sound: 'finds nothing broken here and finishes: fit for service.',
-  'not sound': 'finds something broken here: not fit for service.',
-  'could not finish': 'cannot tell with the tests that are allowed here: could not finish.',
-} as const;
+/** What a faultless trainee does whose verdict it is. */
+export const TRUTH_WORDS: Readonly<Record<Verdict, string>> = {
+  fit: 'finds nothing broken here and finishes: fit for service.',
+  'not-fit': 'finds something broken here: not fit for service.',
+  'could-not-finish': 'cannot tell with the tests that are allowed here: could not finish.',
+  'nothing-wrong': 'does every test of this aim and finds nothing wrong.',
+  'something-wrong': 'finds something wrong by the tests of this aim.',
+  'cannot-tell': 'cannot tell with the tests of this aim.',
+};
 
 export interface Reason {
   /** The test that it is about, where it is about one. */
@@ -33,10 +37,10 @@ export function reasonOf(one: Mattered, { verdict }: Pick<Debrief, 'verdict'>): 
       return about(one.test, `You did what is never safe: ${UNSAFE_ACT_WORDS[one.act].act}.`);
     case 'called fit':
       return one.showing === null
-        ? about(null, 'You called the unit fit, and no test that you did shows that it is sound.')
+        ? about(null, `${saidText(verdict.said)}, and no test that you did shows it.`)
         : about(
             one.showing.test,
-            `You called the unit fit${one.done ? '' : ' and left this test out'}: ${readAgainst(one.showing)}.`,
+            `${saidText(verdict.said)}${one.done ? '' : ' and left this test out'}: ${readAgainst(one.showing)}.`,
           );
     case 'verdict':
       return about(null, `${saidText(verdict.said)}; a faultless trainee ${TRUTH_WORDS[verdict.truth]}`);
@@ -83,8 +87,8 @@ export function goalText(one: Mattered | null): string {
       return `Next time, ${one.test === null ? '' : `in ${test(one.test)}, `}without this: ${UNSAFE_ACT_WORDS[one.act].act}. ${UNSAFE_ACT_WORDS[one.act].why}`;
     case 'called fit':
       return one.showing === null
-        ? 'Before you call a unit fit, name for every test the figure that allows it.'
-        : `Before you call a unit fit, ${one.done ? `hold the figures of ${test(one.showing.test)} against its lines` : `do ${test(one.showing.test)}`}: ${readAgainst(one.showing)}.`;
+        ? 'Before you find nothing wrong, name for every test the figure that shows it.'
+        : `Before you find nothing wrong, ${one.done ? `hold the figures of ${test(one.showing.test)} against its lines` : `do ${test(one.showing.test)}`}: ${readAgainst(one.showing)}.`;
     case 'verdict':
       return 'Before the verdict, go through your tests once more: which figure is outside its limit, and which line is not as it should be?';
     case 'wrong cause':

@@ -6,12 +6,14 @@
 import type { FormEvent } from 'react';
 import { useState } from 'react';
 import type { EntryOf, Sure, Verdict } from '../../../attempt/attempt.ts';
-import { LEFT_OUT, NEXT_STEPS, SURENESS, TELL, VERDICTS } from '../../../attempt/attempt.ts';
+import { LEFT_OUT, NEXT_STEPS, SURENESS, TELL } from '../../../attempt/attempt.ts';
 import { NOTHING } from '../../../attempt/marks/diagnosis.ts';
+import { asksSteps, saysNotSound, verdictsOf } from '../../../attempt/marks/verdict.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import { CATALOGUE, entryNamed } from '../../../faults/catalogue.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
 import { testTitle } from '../../../words/actions.ts';
+import { AIM_WORDS } from '../../../words/aims.ts';
 import type { AttemptActor } from '../../flow/attemptMachine.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { hasStopped } from '../../flow/bench.ts';
@@ -55,7 +57,8 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
   const tested = entriesAbout(attempt, 'prediction').map(({ test }) => test);
   const undone = actions.filter(({ id }) => !tested.includes(id));
   const done = [...new Set(tested)].flatMap((test) => actions.find(({ id }) => id === test) ?? []);
-  const [verdict, setVerdict] = useKept<Verdict | null>('conclude verdict', null, VERDICTS);
+  const verdicts = verdictsOf(scenario);
+  const [verdict, setVerdict] = useKept<Verdict | null>('conclude verdict', null, verdicts);
   const [because, setBecause] = useKept('conclude because', '');
   const [cause, setCause] = useKept('conclude cause', '', CAUSES);
   const [family, setFamily] = useKept(
@@ -80,12 +83,14 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
   const hasRepaired = bench.run.repairs.length > 0;
   const asksRepeats = hasRepaired || (verdict === 'not-fit' && cause !== '' && cause !== NOTHING);
 
+  const isAskedSteps = asksSteps(scenario, verdict !== null && saysNotSound(verdict));
+
   const missing = [
     verdict === null ? 'the verdict' : '',
     cause === '' ? 'what is wrong' : '',
     sure === null ? 'how sure' : '',
-    next === '' ? 'what next' : '',
-    tell === '' ? 'whom to tell' : '',
+    isAskedSteps && next === '' ? 'what next' : '',
+    isAskedSteps && tell === '' ? 'whom to tell' : '',
   ].filter((what) => what !== '');
 
   const submit = (event: FormEvent) => {
@@ -109,8 +114,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
       ...(further.length === 0 ? {} : { others: further }),
       sure,
       findings: findings.filter(({ key }) => cited.includes(key)).map(({ test, id }) => ({ test, id })),
-      next: next as Conclusion['next'],
-      tell: tell as Conclusion['tell'],
+      ...(isAskedSteps ? { next: next as Conclusion['next'], tell: tell as Conclusion['tell'] } : {}),
       ...(asksRepeats ? { repeat: [...repeated] } : {}),
     };
     send({ type: 'concluded', notes: [...records, conclusion], wall: wall() });
@@ -133,8 +137,8 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
             Conclude
           </h2>
           <Keys
-            legend="The unit is"
-            options={VERDICTS}
+            legend={scenario.aim === null ? 'The unit is' : `${AIM_WORDS[scenario.aim].question} You found`}
+            options={verdicts}
             words={VERDICT_WORDS}
             value={verdict}
             onChange={setVerdict}
@@ -161,23 +165,25 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
           </section>
           <Findings findings={findings} cited={cited} onCite={setCited} />
           {asksRepeats ? <Repeats done={done} named={repeated} onName={setRepeated} /> : null}
-          <section aria-labelledby="next-heading">
-            <h3 id="next-heading">Then</h3>
-            <Choice
-              label="what next"
-              none="choose"
-              options={NEXT_STEPS.map((step) => [step, NEXT_WORDS[step]])}
-              value={next}
-              onChange={setNext}
-            />
-            <Choice
-              label="whom to tell"
-              none="choose"
-              options={TELL.map((who) => [who, TELL_WORDS[who]])}
-              value={tell}
-              onChange={setTell}
-            />
-          </section>
+          {isAskedSteps ? (
+            <section aria-labelledby="next-heading">
+              <h3 id="next-heading">Then</h3>
+              <Choice
+                label="what next"
+                none="choose"
+                options={NEXT_STEPS.map((step) => [step, NEXT_WORDS[step]])}
+                value={next}
+                onChange={setNext}
+              />
+              <Choice
+                label="whom to tell"
+                none="choose"
+                options={TELL.map((who) => [who, TELL_WORDS[who]])}
+                value={tell}
+                onChange={setTell}
+              />
+            </section>
+          ) : null}
           {undone.length === 0 ? null : (
             <section className="stack" aria-labelledby="left-heading">
               <h3 id="left-heading">Tests left out, and why</h3>

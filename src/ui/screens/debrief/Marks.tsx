@@ -64,7 +64,7 @@ export const wholeOf = ({ weights }: MarksGiven): number =>
 
 const outcome = ({ passed, total, pass }: MarksGiven): string =>
   passed === null
-    ? 'no pass is stated with the lines filled in'
+    ? 'no pass is stated'
     : passed
       ? `passed; the pass mark is ${pass}`
       : total < pass

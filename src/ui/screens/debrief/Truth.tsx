@@ -37,12 +37,14 @@ export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {
         );
       })}
       {showing === null ? null : <p>{showingText(showing)}</p>}
-      <dl className="told">
-        <dt>next</dt>
-        <dd>{[...new Set(due.next)].map((step) => NEXT_WORDS[step]).join(', or ')}</dd>
-        <dt>tell</dt>
-        <dd>{[...new Set(due.tell)].map((who) => TELL_WORDS[who]).join(', or ')}</dd>
-      </dl>
+      {due.next.length === 0 ? null : (
+        <dl className="told">
+          <dt>next</dt>
+          <dd>{[...new Set(due.next)].map((step) => NEXT_WORDS[step]).join(', or ')}</dd>
+          <dt>tell</dt>
+          <dd>{[...new Set(due.tell)].map((who) => TELL_WORDS[who]).join(', or ')}</dd>
+        </dl>
+      )}
     </Fold>
   );
 });

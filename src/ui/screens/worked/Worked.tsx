@@ -233,10 +233,18 @@ function Concluded({ step: { conclusion } }: Of<'concluded'>) {
       <dd className="true">{VERDICT_WORDS[verdict]}</dd>
       <dt>cause</dt>
       <dd>{cause === null ? 'not known' : causeTitle(cause)}</dd>
-      <dt>what next</dt>
-      <dd>{NEXT_WORDS[next]}</dd>
-      <dt>whom to tell</dt>
-      <dd>{TELL_WORDS[tell]}</dd>
+      {next === undefined ? null : (
+        <>
+          <dt>what next</dt>
+          <dd>{NEXT_WORDS[next]}</dd>
+        </>
+      )}
+      {tell === undefined ? null : (
+        <>
+          <dt>whom to tell</dt>
+          <dd>{TELL_WORDS[tell]}</dd>
+        </>
+      )}
     </dl>
   );
 }
