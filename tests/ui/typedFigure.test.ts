@@ -7,7 +7,7 @@ import { figureTyped } from '../../src/ui/screens/measure/typedFigure.ts';
 const reading = (of: Partial<Reading>): Reading =>
   ({ at: 0, quantity: 'voltage', value: 230, ...of }) as Reading;
 const volts = reading({});
-const time = reading({ quantity: 'residual', value: null, mode: 'fixed', tripTime: 0.023 });
+const time = reading({ quantity: 'residual', value: null, mode: 'fixed', tripMs: 23 });
 
 describe('a typed figure', () => {
   test.each([

@@ -17,10 +17,10 @@ import { readingTitle } from '../../words/trade.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import type { Numbered, Observation } from './records.ts';
 import {
-  lastUnit,
   lastVolts,
   NO_READING,
   notWritten,
+  presetUnit,
   recordOf,
   recordText,
   TRIPPED_WORDS,
@@ -55,7 +55,7 @@ interface Props {
 export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Props) {
   const { reading, index, took } = numbered;
   const record = recordOf(run, index);
-  const lastOne = record?.unit ?? lastUnit(run, reading.quantity);
+  const lastOne = record?.unit ?? presetUnit(run, reading);
   const lastVoltage = lastVolts(run);
   const figureField = useRef<HTMLInputElement>(null);
   // The reading is there: what it shows is typed next.

@@ -26,10 +26,10 @@ import { pairText, placeText, readingTitle } from '../../words/trade.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import type { Numbered } from './records.ts';
 import {
-  lastUnit,
   lastVolts,
   NO_READING,
   notWritten,
+  presetUnit,
   recordOf,
   recordText,
   TRIPPED_WORDS,
@@ -66,7 +66,7 @@ export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props
   const [volts, setVolts] = useKept(`${field} volts`, () => lastVolts(run));
   const [unit, setUnit] = useKept(
     `${field} unit`,
-    () => lastUnit(run, first?.quantity ?? 'voltage'),
+    () => (first === null ? '' : presetUnit(run, first)),
     Object.keys(TYPED_UNITS),
   );
   const [error, setError] = useState<string | null>(null);
