@@ -300,6 +300,14 @@ async function putLeads(
     for (const label of ['first lead', 'second lead']) await putLead(page, label, main);
     return;
   }
+  // Of what is joined a touch would take a terminal off; the first lead put elsewhere takes all of it along.
+  if (on[0]?.includes(' + ')) {
+    const isOn = async (terminal: Terminal) =>
+      !/, no lead$/.test((await (await lookAt(page, terminal)).getAttribute('aria-label')) ?? '');
+    const free = (await isOn(main)) ? other : main;
+    await touch(page, 'first', free);
+    return touch(page, 'second', free === main ? other : main);
+  }
   const texts = [terminalText(main), terminalText(other)];
   const stays = on.findIndex((text) => texts.includes(text));
   if (stays >= 0) {
@@ -439,7 +447,11 @@ async function takeReadings(
       left = [];
     } else {
       const { m, spread, takes } = patternFor(left, site);
-      const again = await readAgain(page, left);
+      const again = await readAgain(
+        page,
+        left,
+        takes.filter((one) => left.some((due) => named(due) === one)).length,
+      );
       if (again !== null) {
         left = left.filter((one) => !again.includes(named(one)));
         await writeDown(page, isLast && left.length === 0);
@@ -458,11 +470,15 @@ async function takeReadings(
   }
 }
 
-/** Readings that were taken before in the job, by one press; null where they are none of those that are due. */
-async function readAgain(page: Page, due: readonly Measurement[]): Promise<readonly string[] | null> {
+/** Readings that were taken before in the job, by one press; null where they are fewer of those that are due than `least`. */
+async function readAgain(
+  page: Page,
+  due: readonly Measurement[],
+  least: number,
+): Promise<readonly string[] | null> {
   const open = new Set(due.map(named));
   const groups = readingsAtHand(happenedIn(await inHand(page))).slice(0, AT_HAND.readings);
-  const fits = groups.filter((group) => group.every((one) => open.has(named(one))));
+  const fits = groups.filter((group) => group.length >= least && group.every((one) => open.has(named(one))));
   const [most] = fits.toSorted((a, b) => b.length - a.length);
   const [first] = most ?? [];
   if (most === undefined || first === undefined) return null;

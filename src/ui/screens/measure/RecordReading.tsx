@@ -12,7 +12,7 @@ import { Keys } from '../../parts/Keys.tsx';
 import { leaveField } from '../../parts/leaveField.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { UnitKeys, unitsOf } from '../../parts/UnitKeys.tsx';
-import { NO_TRIP, typedNumber, typedWithUnit } from '../../words/figures.ts';
+import { furtherFacts, NO_TRIP, shownText, typedNumber, typedWithUnit } from '../../words/figures.ts';
 import { readingTitle } from '../../words/trade.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import type { Numbered, Observation } from './records.ts';
@@ -27,7 +27,7 @@ import {
 } from './records.ts';
 import { ReadingTrace, ShownReading } from './ShownReading.tsx';
 import type { TypedFigure } from './typedFigure.ts';
-import { figureTyped } from './typedFigure.ts';
+import { digitsIn, figureTyped } from './typedFigure.ts';
 
 type Further = Pick<Observation, 'low' | 'duty' | 'amps' | 'tripMs' | 'tripped' | 'volts'>;
 type Typed = TypedFigure & Further;
@@ -152,6 +152,7 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
             ref={figureField}
             data-sign={sign === '>' || sign === '<' ? sign : '='}
             data-none={isTimed ? NO_TRIP : NO_READING}
+            data-digits={hasPeriod ? digitsIn(shownText(reading)) : undefined}
             value={hasNoFigure ? '' : value}
             readOnly={hasNoFigure}
             aria-invalid={error !== null || undefined}
@@ -188,7 +189,14 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
       {hasPeriod ? (
         <div className="fields">
           {PILOT_EXTRAS.map(([name, label]) => (
-            <TextField key={name} label={label} numeric value={extra[name] ?? ''} onChange={more(name)} />
+            <TextField
+              key={name}
+              label={label}
+              numeric
+              value={extra[name] ?? ''}
+              digits={name === 'low' ? digitsIn(furtherFacts(reading)[0]?.text ?? '') : undefined}
+              onChange={more(name)}
+            />
           ))}
         </div>
       ) : null}

@@ -34,7 +34,7 @@ import {
   recordText,
   TRIPPED_WORDS,
 } from './records.ts';
-import { figureTyped } from './typedFigure.ts';
+import { digitsIn, figureTyped } from './typedFigure.ts';
 
 interface Props {
   readonly run: Run;
@@ -207,6 +207,7 @@ export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props
                         aria-label={`${between}, you write`}
                         data-sign={signOf(typed[index] ?? '')}
                         data-none={none}
+                        data-digits={digitsIn(shownText(reading))}
                         value={typed[index] ?? ''}
                         onChange={({ target }) => type(target.value)}
                       />

@@ -37,3 +37,7 @@ function timeTyped(number: number | null, text: string, unit: TypedUnit): TypedF
     ? 'The time is expected, as 23, or “no trip”.'
     : { value: null, qualifier: null, unit: 'ms', tripMs: number };
 }
+
+/** How many digits a figure has as it is shown; undefined where there is none. */
+export const digitsIn = (shown: string): number | undefined =>
+  /\d[\d.]*/u.exec(shown)?.[0].replace('.', '').length;
