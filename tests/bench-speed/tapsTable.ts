@@ -17,31 +17,53 @@ import { scenarioNamed } from '../helpers/scenarios.ts';
 const SITES = ['harbour-mews', 'turnpike-cottage', 'foundry-yard'] as const;
 const RUNGS = [1, 2, 3, 4] as const satisfies readonly Rung[];
 
-export interface Walked extends Taken {
+interface Walked extends Taken {
   readonly test: string;
   readonly readings: number;
 }
 
-/** A whole job, test after test in the usual order; `told` hears of each as it is done. */
-export async function walk(
-  browser: Browser,
-  url: string,
-  { site, rung, told }: { site: string; rung: Rung; told: (walked: Walked) => void },
-): Promise<void> {
-  const page = await sitDown(browser, url, { ...PHONE, hands: finger, before: noteTaps });
+/** A test that could not be done to its end, and why. */
+interface Broken {
+  readonly test: string;
+  readonly why: string;
+}
+
+/**
+ * A whole job, test after test in the usual order; `told` hears of each as it is done, `broke` of one that could not be:
+ * somebody else then goes on with the next.
+ */
+async function walk(browser: Browser, url: string, { site, rung, told, broke }: Job): Promise<void> {
   const { scenario } = scenarioNamed(site);
-  await begin(page, scenario.title, rung);
+  const sit = async () => {
+    const page = await sitDown(browser, url, { ...PHONE, hands: finger, before: noteTaps });
+    await begin(page, scenario.title, rung);
+    return page;
+  };
+  let page = await sit();
   let before = 0;
-  for (const action of allowedActions(scenario)) {
-    const taken = await takenBy(page, () => fluently(page, action));
-    const { length } = (await inHand(page)).readings;
-    told({ test: action.id, ...taken, readings: length - before });
-    before = length;
-  }
+  for (const action of allowedActions(scenario))
+    try {
+      const taken = await takenBy(page, () => fluently(page, action));
+      const { length } = (await inHand(page)).readings;
+      told({ test: action.id, ...taken, readings: length - before });
+      before = length;
+    } catch (error) {
+      broke({ test: action.id, why: error instanceof Error ? error.message : String(error) });
+      await page.context().close();
+      page = await sit();
+      before = 0;
+    }
   await page.context().close();
 }
 
-export const medianOf = (list: readonly number[]): number => {
+interface Job {
+  readonly site: string;
+  readonly rung: Rung;
+  readonly told: (walked: Walked) => void;
+  readonly broke: (broken: Broken) => void;
+}
+
+const medianOf = (list: readonly number[]): number => {
   const sorted = list.toSorted((a, b) => a - b);
   return sorted[Math.floor(sorted.length / 2)] ?? 0;
 };
@@ -57,15 +79,21 @@ export async function printTaps(browser: Browser, url: string, asked: readonly s
     for (const rung of rungs.length === 0 ? RUNGS : rungs) {
       console.log(`${site}, rung ${rung}: taps, digits, readings`);
       const all: Walked[] = [];
+      const broken: Broken[] = [];
       await walk(browser, url, {
         site,
         rung,
+        broke: (one) => {
+          broken.push(one);
+          console.log(`  ${one.test.padEnd(20)} could not be done: ${one.why}`);
+        },
         told: (walked) => {
           all.push(walked);
           console.log(`  ${walked.test.padEnd(20)}${cell(walked)}`);
           if (asked.includes('each')) console.log(`    ${walked.taps.join(' · ')}`);
         },
       });
+      for (const { test, why } of broken) console.log(`  ${test} could not be done: ${why.split('\n')[0]}`);
       const taps = all.map((one) => one.taps.length);
       console.log(`  median ${medianOf(taps)}, most ${Math.max(...taps)}`);
     }

@@ -3,6 +3,9 @@
 // touched where it stands. The bench sees the same acts as from anybody else who does the test.
 
 import type { Locator, Page } from 'playwright-core';
+import type { Answer } from '../../src/attempt/attempt.ts';
+import { ANSWERS } from '../../src/attempt/attempt.ts';
+import { testLines } from '../../src/attempt/lines.ts';
 import type { Run } from '../../src/attempt/run.ts';
 import { rungOf } from '../../src/attempt/rung.ts';
 import { lastSitting } from '../../src/attempt/sitting.ts';
@@ -15,86 +18,50 @@ import { terminalsIn } from '../../src/bench/terminals.ts';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import { verifyingOnce } from '../../src/scenario/verify.ts';
 import type { Site } from '../../src/site/site.ts';
+import { AT_HAND, actsAtHand, readingsAtHand, rowsAtHand } from '../../src/ui/flow/atHand.ts';
+import type { Happened } from '../../src/ui/flow/bench.ts';
 import { takenUp } from '../../src/ui/flow/bench.ts';
 import type { Position } from '../../src/ui/flow/position.ts';
 import { positionAfter } from '../../src/ui/flow/position.ts';
-import { isLike, rowsDone } from '../../src/ui/flow/rows.ts';
+import { isLike } from '../../src/ui/flow/rows.ts';
 import type { Spread } from '../../src/ui/flow/spread.ts';
 import { SPREAD_WORDS, spreadOver, spreadsOn } from '../../src/ui/flow/spread.ts';
-import { actsOn } from '../../src/ui/screens/measure/acts.ts';
-import { rowText } from '../../src/ui/screens/measure/rowText.ts';
+import { actsOn, actText, WAITS } from '../../src/ui/screens/measure/acts.ts';
+import { measurementsText, rowText } from '../../src/ui/screens/measure/rowText.ts';
+import { answerText, LIMIT_WORDS } from '../../src/ui/words/answers.ts';
 import { terminalName } from '../../src/ui/words/trade.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { Papers, TestAction } from '../../src/verification/testAction.ts';
-import { testTitle } from '../../src/words/actions.ts';
+import { lineText, testTitle } from '../../src/words/actions.ts';
+import { probeText, terminalText } from '../../src/words/terminals.ts';
 import { press, tick, type } from './hands.ts';
 import {
+  ANSWER_KEYS,
   act,
   actWith,
   actWords,
   button,
   choose,
+  closePad,
   figured,
   figureIn,
+  finishTest,
   inHand,
-  judgeRightly,
+  judgeLimits,
+  judgeLines,
   OPENINGS,
   PLACES,
   predict,
   putLead,
+  sayFigures,
   setUp,
   setUpFor,
+  toJudge,
+  toPredict,
   vehicleWords,
   WAIT,
   WAVES,
 } from './trainee.ts';
-
-const WAITS = [3, 10, 30, 60];
-
-/** What one press does, by its words; and what the bench makes of it. */
-interface Step {
-  readonly words: string;
-  readonly field?: readonly [string, number];
-  readonly operation: Operation;
-}
-
-/** Acts as they are pressed one by one; waits that follow each other are one, of a length that has a key. */
-function stepsOf(acts: readonly Operation[], papers: Papers, from: Position): readonly Step[] {
-  const steps: Step[] = [];
-  let wait = 0;
-  let stands = from;
-  const endWait = () => {
-    if (wait === 0) return;
-    const seconds = WAITS.find((one) => one >= wait) ?? wait;
-    const act: Operation = { op: 'wait', seconds };
-    const isKey = WAITS.includes(seconds);
-    steps.push(
-      isKey
-        ? { words: `Wait ${seconds} s`, operation: act }
-        : { words: 'wait', field: ['seconds', seconds], operation: act },
-    );
-    wait = 0;
-  };
-  const named = (words: string): Step => {
-    const found = actsOn(papers).find(([, text]) => text === words);
-    if (found === undefined) throw new Error(`no act "${words}"`);
-    return { words, operation: operation(found[2]) };
-  };
-  for (const one of acts) {
-    if (one.op === 'wait') {
-      wait += one.seconds;
-      continue;
-    }
-    endWait();
-    const asked = figured(one);
-    if (asked !== null) steps.push({ words: asked[0], field: [asked[1], asked[2]], operation: one });
-    else if (one.op === 'vehicle') steps.push(...vehicleWords(one, stands).map(named));
-    else steps.push({ ...named(actWords(one)), operation: one });
-    stands = positionAfter(stands, one, false);
-  }
-  endWait();
-  return steps;
-}
 
 type Segment =
   | { readonly kind: 'acts'; readonly acts: readonly Operation[] }
@@ -159,49 +126,126 @@ function courseOf(row: readonly Operation[], from: Position): readonly (string |
   return course;
 }
 
-/** A row of the trainee's own that comes to the same; what is waited in it may be longer. */
-function ownRow(run: Run, wanted: readonly Operation[], from: Position): readonly Operation[] | undefined {
-  const done = run.attempt.entries.flatMap((entry, i) =>
+/** What a faultless person does is not refused. */
+const NOT_REFUSED = { refused: null } as Outcome;
+
+/** What was done so far, as the page goes by it to offer it again. */
+const happenedIn = ({ attempt }: Run): readonly Happened[] =>
+  attempt.entries.flatMap((entry, i) =>
     entry.kind === 'operation'
       ? [{ test: entry.test, entry: i, at: 0, operation: entry.operation, outcome: NOT_REFUSED }]
       : [],
   );
-  const course = courseOf(wanted, from);
-  return rowsDone(done).find((row) => {
-    const own = courseOf(row, from);
-    return (
-      own.length === course.length &&
-      own.every((one, i) => {
-        const due = course[i];
-        return typeof one === 'number' && typeof due === 'number' ? one >= due : one === due;
-      })
-    );
-  });
+
+/** One by one as they are pressed; waits that follow each other are one. */
+function singly(acts: readonly Operation[], papers: Papers, from: Position): readonly Operation[] {
+  const list: Operation[] = [];
+  let stands = from;
+  const named = (words: string): Operation => {
+    const found = actsOn(papers).find(([, text]) => text === words);
+    if (found === undefined) throw new Error(`no act "${words}"`);
+    return operation(found[2]);
+  };
+  for (const one of acts) {
+    const last = list.at(-1);
+    if (one.op === 'wait' && last?.op === 'wait')
+      list[list.length - 1] = { ...last, seconds: last.seconds + one.seconds };
+    else if (one.op === 'vehicle' && figured(one) === null)
+      list.push(...vehicleWords(one, stands).map(named));
+    else list.push(one);
+    stands = positionAfter(stands, one, false);
+  }
+  return list;
 }
 
-/** What a faultless person does is not refused. */
-const NOT_REFUSED = { refused: null } as Outcome;
+/** A way of doing the first of what is to be done: what it takes in taps, and how many acts it does. */
+interface Way {
+  readonly taps: number;
+  readonly acts: number;
+  readonly by:
+    | { readonly kind: 'row'; readonly row: readonly Operation[] }
+    | { readonly kind: 'key'; readonly words: string }
+    | { readonly kind: 'sheet' };
+}
 
-/** A row that was done before is one press, in sight or on the sheet of acts; else each act is. */
+/** Every way of doing the first of the acts, and as many after it as a row of the trainee’s own does with it. */
+function waysFrom(acts: readonly Operation[], stands: Position, { happened, papers }: Known): readonly Way[] {
+  const [first] = acts;
+  if (first === undefined) return [];
+  const rows = rowsAtHand(happened, stands).flatMap((row, i): Way[] => {
+    const own = courseOf(row, stands);
+    const length = acts.findIndex((_, end) => comesTo(own, courseOf(acts.slice(0, end + 1), stands))) + 1;
+    return length === 0 ? [] : [{ taps: i < AT_HAND.rows ? 1 : 2, acts: length, by: { kind: 'row', row } }];
+  });
+  const wait = first.op === 'wait' ? WAITS.find((one) => one >= first.seconds) : undefined;
+  if (wait !== undefined)
+    return [...rows, { taps: 1, acts: 1, by: { kind: 'key', words: `Wait ${wait} s` } }];
+  const onKey = actsAtHand(happened, stands)
+    .slice(0, AT_HAND.acts)
+    .find((one) => comesTo(courseOf([one], stands), courseOf([first], stands)));
+  const single: Way =
+    onKey !== undefined
+      ? { taps: 1, acts: 1, by: { kind: 'key', words: actText(onKey, papers) } }
+      : { taps: figured(first) === null ? 2 : 3, acts: 1, by: { kind: 'sheet' } };
+  return [...rows, single];
+}
+
+interface Known {
+  readonly happened: readonly Happened[];
+  readonly papers: Papers;
+}
+
+/** Whether a row comes to the same; what is waited in it may be longer. */
+const comesTo = (own: readonly (string | number)[], due: readonly (string | number)[]): boolean =>
+  own.length === due.length &&
+  own.every((one, i) => {
+    const wanted = due[i];
+    return typeof one === 'number' && typeof wanted === 'number' ? one >= wanted : one === wanted;
+  });
+
+/** The way with which all of the acts take least. */
+function shortest(
+  acts: readonly Operation[],
+  stands: Position,
+  known: Known,
+): { readonly taps: number; readonly way: Way | null } {
+  const tried = waysFrom(acts, stands, known).map((way) => {
+    const after = acts.slice(0, way.acts).reduce((at, one) => positionAfter(at, one, false), stands);
+    return { taps: way.taps + shortest(acts.slice(way.acts), after, known).taps, way };
+  });
+  return tried.toSorted((a, b) => a.taps - b.taps)[0] ?? { taps: 0, way: null };
+}
+
+/** By the shortest way: a row that was done before, a key in sight, or the sheet of acts. */
 async function doActs(page: Page, acts: readonly Operation[], papers: Papers, from: Position): Promise<void> {
-  const steps = stepsOf(acts, papers, from);
   const offered = page.getByRole('button', { name: /^next in this test: / });
   if (await offered.isVisible()) {
     const text = `next in this test: ${rowText(acts)}`;
     if (((await offered.textContent()) ?? '').replace(/\s+/g, ' ') === text) return press(offered);
   }
-  const own = ownRow(await inHand(page), acts, from);
-  if (own !== undefined) {
-    const again = page.getByRole('button', { name: `Again: ${rowText(own)}`, exact: true });
+  let left = singly(acts, papers, from);
+  let stands = from;
+  while (left.length > 0) {
+    const run = await inHand(page);
+    const { way } = shortest(left, stands, { happened: happenedIn(run), papers });
+    if (way === null) return;
+    await goBy(page, way, left[0] as Operation);
+    for (const one of left.slice(0, way.acts)) stands = positionAfter(stands, one, false);
+    left = left.slice(way.acts);
+    await inHand(page, run.attempt.entries.length + 1);
+  }
+}
+
+async function goBy(page: Page, { by }: Way, first: Operation): Promise<void> {
+  if (by.kind === 'key') return press(page.getByRole('button', { name: by.words, exact: true }).first());
+  if (by.kind === 'row') {
+    const again = page.getByRole('button', { name: `Again: ${rowText(by.row)}`, exact: true });
     if (!(await again.first().isVisible())) await press(button(page, 'Do…'));
     return press(again.last());
   }
-  for (const { words, field } of steps) {
-    const wait = page.getByRole('button', { name: words, exact: true });
-    if (words.startsWith('Wait') && (await wait.first().isVisible())) await press(wait.first());
-    else if (field === undefined) await act(page, words);
-    else await actWith(page, words, ...field);
-  }
+  const asked = figured(first);
+  if (asked !== null) return actWith(page, ...asked);
+  return act(page, first.op === 'vehicle' ? (vehicleWords(first)[0] ?? '') : actWords(first));
 }
 
 const key = (page: Page, legend: string, name: string): Locator =>
@@ -218,18 +262,22 @@ const partOf = (terminal: Terminal): string => {
   return at === 'outlet' ? 'outlet' : at === 'supply' || at === 'case' ? 'unit' : 'origin';
 };
 
+const terminalOn = (page: Page, terminal: Terminal): Locator =>
+  page.getByRole('button', { name: new RegExp(`^${terminalName(terminal)}, `) });
+
 /** A terminal on the drawing, which is turned to its part first. */
 async function lookAt(page: Page, terminal: Terminal): Promise<Locator> {
-  const at = page.getByRole('button', { name: new RegExp(`^${terminalName(terminal)}, `) });
+  const at = terminalOn(page, terminal);
   if (!(await at.isVisible())) await tick(key(page, 'part shown', partOf(terminal)));
   return at;
 }
 
+const NEXT_LEAD = 'lead that the next tap puts on';
 type LeadEnd = 'first' | 'join to first' | 'second';
 
 /** One lead by a touch. */
 async function touch(page: Page, end: LeadEnd, terminal: Terminal): Promise<void> {
-  await tick(key(page, 'lead that the next tap puts on', end));
+  await tick(key(page, NEXT_LEAD, end));
   await press(await lookAt(page, terminal));
 }
 
@@ -238,38 +286,64 @@ async function putLeads(
   page: Page,
   { between: [first, second] }: { between: readonly [Probe, Probe] },
 ): Promise<void> {
-  const state = async (terminal: Terminal) =>
-    (await (await lookAt(page, terminal)).getAttribute('aria-label')) ?? '';
+  const on = await page.locator('.bar-line .lead-end').allInnerTexts();
   const [main = '', ...joined] = terminalsIn(first);
   const [other = ''] = terminalsIn(second);
+  if (isSame(on, [probeText(first), probeText(second)])) return;
+  if (joined.length > 0) return joinLeads(page, [main, ...joined], other);
+  // Between two single terminals either lead may be on either.
+  if (isSame(on, [probeText(second), probeText(first)])) return;
   // Both on one terminal: a touch would take the lead off that is there.
   if (other === main) {
-    await press(page.locator('summary', { hasText: 'Leads, in a list' }));
+    if (!(await page.getByLabel('first lead', { exact: true }).isVisible()))
+      await press(page.locator('summary', { hasText: 'Leads, in a list' }));
     for (const label of ['first lead', 'second lead']) await putLead(page, label, main);
-    return press(page.locator('summary', { hasText: 'Leads, in a list' }));
-  }
-  // Between two single terminals either lead may be on either.
-  const isJoined = (await page.locator('.bar-line').first().textContent())?.includes(' + ') === true;
-  if (
-    !isJoined &&
-    joined.length === 0 &&
-    (/, second lead$/.test(await state(main)) || /, first lead$/.test(await state(other)))
-  ) {
-    if (!/, second lead$/.test(await state(main))) await touch(page, 'second', main);
-    if (!/, first lead$/.test(await state(other))) await touch(page, 'first', other);
     return;
   }
-  const put = async (end: LeadEnd, words: RegExp, terminal: Terminal) => {
-    const there = await state(terminal);
-    if (words.test(there) && !(isJoined && end === 'first')) return;
-    // Another lead that is there comes off with the first touch.
-    if (/ lead$/.test(there) && !/no lead$/.test(there)) await press(await lookAt(page, terminal));
-    await touch(page, end, terminal);
-  };
-  await put('second', /, second lead$/, other);
-  await put('first', /, first lead$/, main);
-  for (const terminal of joined) await put('join to first', /, joined to the first lead$/, terminal);
+  // Of what is joined a touch would take a terminal off; the first lead put elsewhere takes all of it along.
+  if (on[0]?.includes(' + ')) {
+    const isOn = async (terminal: Terminal) =>
+      !/, no lead$/.test((await (await lookAt(page, terminal)).getAttribute('aria-label')) ?? '');
+    const free = (await isOn(main)) ? other : main;
+    await touch(page, 'first', free);
+    return touch(page, 'second', free === main ? other : main);
+  }
+  const texts = [terminalText(main), terminalText(other)];
+  const stays = on.findIndex((text) => texts.includes(text));
+  if (stays >= 0) {
+    // A first lead that others are joined to reads otherwise, and is put on anew.
+    const moves = on[stays] === texts[0] ? other : main;
+    return touch(page, stays === 0 ? 'second' : 'first', moves);
+  }
+  // What is in sight first; the other lead is the next by itself.
+  const inSight = await terminalOn(page, other).isVisible();
+  const [now, then] = inSight ? [other, main] : [main, other];
+  const isJoining = await key(page, NEXT_LEAD, 'join to first').isChecked();
+  if (isJoining) await touch(page, 'first', now);
+  else await press(await lookAt(page, now));
+  await press(await lookAt(page, then));
 }
+
+/** The first lead on several terminals, and the second on another. */
+async function joinLeads(page: Page, wanted: readonly Terminal[], other: Terminal): Promise<void> {
+  const stateOf = async (terminal: Terminal) =>
+    (await (await lookAt(page, terminal)).getAttribute('aria-label')) ?? '';
+  if (!/, second lead$/.test(await stateOf(other))) {
+    // Another lead that is there comes off with the first touch.
+    if (!/, no lead$/.test(await stateOf(other))) await press(await lookAt(page, other));
+    await touch(page, 'second', other);
+  }
+  const [main = '', ...joined] = wanted;
+  // What is on it alone stays; what is joined to another comes off first.
+  const [now = ''] = await page.locator('.bar-line .lead-end').allInnerTexts();
+  if (now !== terminalText(main)) {
+    if (!/, no lead$/.test(await stateOf(main))) await press(await lookAt(page, main));
+    await touch(page, 'first', main);
+  }
+  for (const terminal of joined) await touch(page, 'join to first', terminal);
+}
+
+const isSame = (a: readonly string[], b: readonly string[]): boolean => a.join('|') === b.join('|');
 
 const INSTRUMENT: Readonly<Record<Measurement['quantity'], string>> = {
   voltage: 'two-pole detector, voltage',
@@ -353,13 +427,6 @@ async function setInstrument(page: Page, m: Measurement, spread: Spread): Promis
   if ('between' in m) await putLeads(page, m);
 }
 
-async function closePad(page: Page): Promise<void> {
-  const done = page
-    .getByRole('region', { name: 'Key pad' })
-    .getByRole('button', { name: 'Done', exact: true });
-  if (await done.isVisible()) await press(done);
-}
-
 /** Sets the instrument, puts the leads on, reads, and writes down; as often as the patterns need. */
 async function takeReadings(
   page: Page,
@@ -380,6 +447,16 @@ async function takeReadings(
       left = [];
     } else {
       const { m, spread, takes } = patternFor(left, site);
+      const again = await readAgain(
+        page,
+        left,
+        takes.filter((one) => left.some((due) => named(due) === one)).length,
+      );
+      if (again !== null) {
+        left = left.filter((one) => !again.includes(named(one)));
+        await writeDown(page, isLast && left.length === 0);
+        continue;
+      }
       await setInstrument(page, m, spread);
       const read = button(page, /^Read( \d+ pairs)?$/);
       if (await read.isVisible()) await press(read);
@@ -393,6 +470,31 @@ async function takeReadings(
   }
 }
 
+/** Readings that were taken before in the job, by one press; null where they are fewer of those that are due than `least`. */
+async function readAgain(
+  page: Page,
+  due: readonly Measurement[],
+  least: number,
+): Promise<readonly string[] | null> {
+  const open = new Set(due.map(named));
+  const groups = readingsAtHand(happenedIn(await inHand(page))).slice(0, AT_HAND.readings);
+  const fits = groups.filter((group) => group.length >= least && group.every((one) => open.has(named(one))));
+  const [most] = fits.toSorted((a, b) => b.length - a.length);
+  const [first] = most ?? [];
+  if (most === undefined || first === undefined) return null;
+  const text = `Again: ${measurementsText(most)}`;
+  const sameText = groups.filter((group) => measurementsText(group) === measurementsText(most));
+  const keys = page.getByRole('button', { name: text, exact: true });
+  await press(keys.nth(sameText.indexOf(most)));
+  const apply = button(page, /^Apply/);
+  await apply
+    .or(page.getByRole('form', { name: /^Write down/ }))
+    .first()
+    .waitFor();
+  if (await apply.isVisible()) await press(apply);
+  return most.map(named);
+}
+
 /** Everything that is shown, as it is shown; the last of a test with the press that goes on to judge it. */
 async function writeDown(page: Page, isLast: boolean): Promise<void> {
   const form = page.getByRole('form', { name: /^Write down/ });
@@ -403,11 +505,14 @@ async function writeDown(page: Page, isLast: boolean): Promise<void> {
     .filter({ has: page.getByRole('textbox') })
     .all();
   if (rows.length > 0) {
-    for (const row of rows) {
-      const [shown = ''] = await row.getByRole('cell').allInnerTexts();
-      await type(row.getByRole('textbox'), await withUnit(form, typedText(shown)));
+    const shown = await Promise.all(rows.map((row) => row.getByRole('cell').first().textContent()));
+    const texts = shown.map((text) => typedText(text ?? ''));
+    const isAlike = texts.length > 2 && new Set(texts).size === 1;
+    for (const [i, row] of rows.entries()) {
+      if (i === 0 || !isAlike) await type(row.getByRole('textbox'), await withUnit(form, texts[i] ?? ''));
       await tickTripped(page, row);
     }
+    if (isAlike) await press(form.getByRole('button', { name: /^Same figure for every/ }));
   } else {
     const [text = ''] = await form.allInnerTexts();
     const shown = text.split('\n').slice(1).join(' ');
@@ -470,14 +575,12 @@ export async function fluently(page: Page, action: TestAction): Promise<void> {
   const operations = procedure(before.world, action, papers);
   const bench = takenUp(before.scenario, before.attempt);
   await choose(page, testTitle(action.id));
-  const isGuided = rungOf(before.scenario.support, before.attempt) === 1;
-  const [first] = segmentsOf(operations);
-  const isRow =
-    isGuided || (first?.kind === 'acts' && ownRow(before, first.acts, bench.position) !== undefined);
-  const { settings, done } = isRow ? { settings: {}, done: 0 } : setUpFor(before, bench.position, operations);
+  const { settings, done } = isShorterDone(before, bench.position, operations)
+    ? { settings: {}, done: 0 }
+    : setUpFor(before, bench.position, operations);
   const { [WAIT]: _, ...touched } = settings as Record<string, string>;
   await setUpByHand(page, touched);
-  await predict(page, before, action, 'fairly-sure');
+  await predictFluently(page, before, action);
   let stands = bench.position;
   // What is waited at the end is waited afterwards: it has a key there.
   const skipped = operations[done - 1]?.op === 'wait' ? done - 1 : done;
@@ -516,5 +619,59 @@ export async function fluently(page: Page, action: TestAction): Promise<void> {
     throw new Error(`${action.id}: not shown: ${missing.map(({ id }) => id).join(', ')}`);
   // The last reading was written down with the press that goes on from it.
   const isThere = segments.at(-1)?.kind !== 'acts' && segments.length > 0;
-  await judgeRightly(page, after, action, isThere ? 'there' : 'the readings');
+  if (!isThere) await toJudge(page);
+  await judgeFluently(page, after, action);
+  await finishTest(page);
+}
+
+/** Whether the first acts take less where they are done than where they are set up; on the first rung they always do. */
+function isShorterDone(run: Run, from: Position, operations: readonly Operation[]): boolean {
+  if (rungOf(run.scenario.support, run.attempt) === 1) return true;
+  const [first] = segmentsOf(operations);
+  if (first?.kind !== 'acts') return false;
+  const known: Known = { happened: happenedIn(run), papers: run.papers };
+  const { settings, done } = setUpFor(run, from, operations);
+  const stands = operations.slice(0, done).reduce((at, one) => positionAfter(at, one, false), from);
+  const touches = Object.entries(settings).filter(([label]) => label !== WAIT).length;
+  const rest = singly(first.acts.slice(done), run.papers, stands);
+  const wait = (settings as Record<string, string>)[WAIT] === '' ? 0 : 1;
+  return (
+    shortest(singly(first.acts, run.papers, from), from, known).taps <
+    2 * touches + wait + shortest(rest, stands, known).taps
+  );
+}
+
+/** All lines at once where that takes less: the exceptions, then the same of all that are left. */
+async function predictFluently(page: Page, run: Run, action: TestAction): Promise<void> {
+  const rung = rungOf(run.scenario.support, run.attempt);
+  const lines = testLines(run.scenario, action);
+  const counts = ANSWERS.map((answer) => lines.filter(({ right }) => right === answer).length);
+  const most = ANSWERS[counts.indexOf(Math.max(...counts))] as Answer;
+  const exceptions = lines.filter(({ right }) => right !== most);
+  if (rung === 1 || rung === 3) return predict(page, run, action, 'fairly-sure');
+  await toPredict(page);
+  const turn = button(page, 'All lines at once');
+  const saved = lines.length - exceptions.length - 1;
+  if (saved > 1 && (await turn.isVisible())) await press(turn);
+  if (await button(page, 'Line by line').isVisible()) {
+    for (const line of exceptions)
+      await press(button(page, `${answerText(line.right)}: ${lineText(action.id, line)}`));
+    await press(button(page, ANSWER_KEYS[most]));
+  } else for (const { right } of lines) await press(button(page, ANSWER_KEYS[right]));
+  await sayFigures(page, run, action, 'fairly-sure');
+}
+
+/** As it was said, and all limits alike, each by one press; what differs by itself. */
+async function judgeFluently(page: Page, run: Run, action: TestAction): Promise<void> {
+  const { lines, limits } = truthOf(run, action, lastSitting(run, action.id));
+  const asSaid = button(page, /^\d+ lines as (given|you said)$/);
+  if (await asSaid.isVisible()) await press(asSaid);
+  const alike = page.getByRole('group', { name: /^All \d+ limits alike/ });
+  const words = limits.map(({ right }) => LIMIT_WORDS[right]);
+  const [word = ''] = words.toSorted(
+    (a, b) => words.filter((x) => x === b).length - words.filter((x) => x === a).length,
+  );
+  if (await alike.isVisible()) await tick(alike.getByRole('radio', { name: word, exact: true }));
+  await judgeLines(page, action, lines);
+  await judgeLimits(page, limits);
 }

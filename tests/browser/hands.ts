@@ -77,9 +77,10 @@ export const finger: Hands = {
     if ((await field.inputValue()) !== '') await tap('rub out');
     const [, sign = '', minus = '', digits = '', unit = ''] =
       /^([<>]?) ?\+?([−-]?)([\d.,]*) ?(\D*)$/u.exec(text) ?? [];
-    for (const digit of digits) await tap(KEY_NAMES[digit] ?? digit);
+    // First what stands before the figure: with its last digit the pad may go on to the next.
     if (minus !== '') await tap('change plus and minus');
     if (sign !== '') await tap('> or <');
+    for (const digit of digits) await tap(KEY_NAMES[digit] ?? digit);
     if (unit !== '')
       await finger.tick(
         field.locator('xpath=ancestor::form').getByRole('radio', { name: unit, exact: true }),

@@ -36,7 +36,8 @@ export function noteTaps(): void {
         const at = (target as Element).closest('button, summary, a, input, label');
         if (at === null || (at === focused && at.matches('input[type="text"]'))) return;
         if (at.closest('.pad-keys') !== null) taken.digits += 1;
-        else taken.taps.push((at.ariaLabel ?? at.textContent ?? '').trim());
+        else
+          taken.taps.push((at.ariaLabel ?? at.closest('label')?.textContent ?? at.textContent ?? '').trim());
       },
       true,
     );

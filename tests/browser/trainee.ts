@@ -12,6 +12,7 @@ import { act as actOut, note, replay } from '../../src/attempt/run.ts';
 import type { Rung } from '../../src/attempt/rung.ts';
 import { rungOf } from '../../src/attempt/rung.ts';
 import { lastSitting } from '../../src/attempt/sitting.ts';
+import type { TruthOfLimit, TruthOfLine } from '../../src/attempt/truth.ts';
 import { judgedRight, truthOf } from '../../src/attempt/truth.ts';
 import type { Operation } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
@@ -210,9 +211,19 @@ export async function predict(page: Page, run: Run, action: TestAction, sure: Su
   }
   if (rung === 3) await chooseLines(page, run, action);
   for (const { right } of rung === 3 ? [] : testLines(run.scenario, action))
-    await press(
-      button(page, { should: /^should$/, 'should-not': /^should not$/, 'cant-tell': /^can’t tell/ }[right]),
-    );
+    await press(button(page, ANSWER_KEYS[right]));
+  await sayFigures(page, run, action, sure);
+}
+
+/** The keys that answer a line. */
+export const ANSWER_KEYS = {
+  should: /^should($| ?(all|the last) )/,
+  'should-not': /^should not($| ?(all|the last) )/,
+  'cant-tell': /^can’t tell($| ?(all|the last|from) )/,
+} as const;
+
+/** What is asked in figures; then how sure of all of it, which locks. */
+export async function sayFigures(page: Page, run: Run, action: TestAction, sure: Sure): Promise<void> {
   for (const figure of testFigures(run.scenario, action)) {
     const { text, unit, value } = figureInWords(action.id, figure);
     await type(page.getByLabel(`${text}, ${unit}`), String(Number(value.toPrecision(3))).replace('.', ','));
@@ -229,7 +240,7 @@ export async function toPredict(page: Page): Promise<void> {
 }
 
 /** Takes the page's own pad away, where it is up. */
-async function closePad(page: Page): Promise<void> {
+export async function closePad(page: Page): Promise<void> {
   const close = button(page, 'Close the pad');
   if (!(await close.isVisible())) return;
   await page.keyboard.press('Escape');
@@ -794,28 +805,37 @@ export async function finishTest(page: Page): Promise<void> {
   const told = page.getByRole('heading', { name: 'What was true' });
   const choosing = page.getByRole('heading', { name: 'Choose a test' });
   await told.or(choosing).waitFor();
-  if (await told.isVisible()) await press(button(page, /^Next/));
+  if (!(await told.isVisible())) return;
+  await press(button(page, /^Next/));
+  await told.waitFor({ state: 'hidden' });
 }
 
-/** Judges every line and limit as it is, by what was written down; from the readings, or where that step is open. */
-export async function judgeRightly(
-  page: Page,
-  run: Run,
-  action: TestAction,
-  from: 'the readings' | 'there' = 'the readings',
-): Promise<void> {
+/** Judges every line and limit as it is, by what was written down. */
+export async function judgeRightly(page: Page, run: Run, action: TestAction): Promise<void> {
   const truth = truthOf(run, action, lastSitting(run, action.id));
-  if (from === 'the readings') await toJudge(page);
-  for (const line of truth.lines) {
+  await toJudge(page);
+  await judgeLines(page, action, truth.lines);
+  await judgeLimits(page, truth.limits);
+  await finishTest(page);
+}
+
+export async function judgeLines(
+  page: Page,
+  action: TestAction,
+  lines: readonly TruthOfLine[],
+): Promise<void> {
+  for (const line of lines) {
     if (line.finding === null) continue;
     const name = JUDGED_WORDS[judgedRight(line)];
     const text = lineText(action.id, line);
     await tick(page.getByRole('group', { name: text }).getByRole('radio', { name, exact: true }));
   }
-  const limits = page.getByRole('group', { name: / limit: / });
-  for (const [i, { right }] of truth.limits.entries())
-    await tick(limits.nth(i).getByRole('radio', { name: LIMIT_WORDS[right], exact: true }));
-  await finishTest(page);
+}
+
+export async function judgeLimits(page: Page, limits: readonly TruthOfLimit[]): Promise<void> {
+  const groups = page.getByRole('group', { name: / limit: / });
+  for (const [i, { right }] of limits.entries())
+    await tick(groups.nth(i).getByRole('radio', { name: LIMIT_WORDS[right], exact: true }));
 }
 
 /** The same answer to every line, and to every figure: for whoever only wants to get on. */

@@ -55,8 +55,12 @@ const isTexts = (first: unknown, value: unknown): boolean =>
 /** Name of the fields in which a reading is written down; the readings of one act have one. */
 export const readingField = ({ at }: { readonly at: number }): string => `reading ${at}:`;
 
-/** Fields of the conclusion outlive a return to the tests; all others go with the test they belong to. */
+/** Fields of the conclusion outlive a return to the tests. */
 export const CONCLUDE = 'conclude ';
+/** So do those of the whole job: how somebody likes to work. All others go with the test they belong to. */
+export const OF_JOB = 'job ';
+
+const outlivesTest = (name: string): boolean => name.startsWith(CONCLUDE) || name.startsWith(OF_JOB);
 
 type Sent =
   | { readonly type: 'note'; readonly note: { readonly kind: string; readonly reading?: number } }
@@ -68,7 +72,7 @@ export function forgetAfter(fields: Fields, sent: Sent, { readings }: Run): void
     const written = readings[sent.note.reading ?? -1];
     if (written !== undefined) fields.forget((name) => name.startsWith(readingField(written.reading)));
   }
-  if (sent.type === 'choose' || sent.type === 'judged') fields.forget((name) => !name.startsWith(CONCLUDE));
+  if (sent.type === 'choose' || sent.type === 'judged') fields.forget((name) => !outlivesTest(name));
   if (sent.type === 'go on') fields.forget((name) => name === 'stop reason');
   if (sent.type === 'concluded') fields.forget(() => true);
 }

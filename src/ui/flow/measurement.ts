@@ -14,7 +14,7 @@ import type { Site } from '../../site/site.ts';
 import { typedNumber } from '../words/figures.ts';
 import type { Happened } from './bench.ts';
 import type { Spread } from './spread.ts';
-import { spreadOver } from './spread.ts';
+import { SPREADS, spreadOver } from './spread.ts';
 
 export const INSTRUMENT_CHOICES = [
   ['two-pole', 'two-pole detector, voltage'],
@@ -134,6 +134,21 @@ export function prepared(draft: MeasurementDraft): Prepared {
 export function readingsOf(draft: MeasurementDraft, site: Site): readonly Measurement[] {
   const ready = prepared(draft);
   return ready.ok ? spreadOver(ready.measurement, draft.spread, site) : [];
+}
+
+/** As it was set for readings that were taken in one press; where they are no pattern, as for the last of them. */
+export function draftOf(
+  taken: readonly Measurement[],
+  before: MeasurementDraft,
+  site: Site,
+): MeasurementDraft {
+  const [first] = taken;
+  if (first === undefined) return before;
+  const wanted = JSON.stringify(taken);
+  const pattern = SPREADS.map((spread) => ({ ...after(before, first), spread })).find(
+    (draft) => JSON.stringify(readingsOf(draft, site)) === wanted,
+  );
+  return pattern ?? { ...taken.reduce(after, before), spread: 'one' };
 }
 
 /** What only looks at the circuit, and puts no voltage or current of its own on it. */

@@ -16,6 +16,8 @@ type Props = Omit<
   readonly 'data-sign'?: '=' | '>' | '<';
   /** There, what is typed for no figure at all. */
   readonly 'data-none'?: string;
+  /** Where it is read off an instrument: how many digits that shows. */
+  readonly 'data-digits'?: number | undefined;
 };
 
 function onKeyDown(event: KeyboardEvent<HTMLInputElement>): void {

@@ -1,5 +1,6 @@
 /**
- * The page's own key pad for figures on a phone: it types into the field that has the focus, as a keyboard would, and
+ * The page's own key pad for figures on a phone: it types into the field that has the focus, as a keyboard would, goes on
+ * from a figure that has as many digits as the instrument shows, whichever they are, and
  * its last key is what comes next: the next empty field, or the form's own button. The system's keyboard stays away
  * (inputmode none); one that is plugged in still works.
  */
@@ -94,7 +95,10 @@ export const KeyPad = memo(function KeyPad() {
     change();
     field.dispatchEvent(new Event('input', { bubbles: true }));
   };
-  const put = (text: string) => type(() => replace(field, text));
+  const put = (text: string) => () => {
+    type(() => replace(field, text))();
+    if (isWhole(field) && field.form !== null) nextEmpty(field, field.form)?.focus();
+  };
   const next = nextOf(field);
   const { sign, none } = field.dataset;
   const takesSign = sign !== undefined;
@@ -185,6 +189,10 @@ function replace(field: HTMLInputElement, text: string): void {
   const end = field.value.length;
   field.setRangeText(text, field.selectionStart ?? end, field.selectionEnd ?? end, 'end');
 }
+
+/** Whether as many digits stand there as the instrument shows: the next empty figure is typed then. */
+const isWhole = ({ value, dataset }: HTMLInputElement): boolean =>
+  dataset.digits !== undefined && value.replaceAll(/\D/g, '').length === Number(dataset.digits);
 
 function rubOut(field: HTMLInputElement): void {
   const start = field.selectionStart ?? field.value.length;

@@ -12,12 +12,25 @@ interface Props {
   readonly numeric?: boolean;
   readonly lines?: boolean;
   readonly maxLength?: number;
+  /** Of a figure that is read off an instrument: how many it shows. */
+  readonly digits?: number | undefined;
   readonly inputRef?: Ref<HTMLInputElement>;
   readonly className?: string;
 }
 
 export function TextField(props: Props) {
-  const { label, value, onChange, error = null, numeric, lines, maxLength, inputRef, className } = props;
+  const {
+    label,
+    value,
+    onChange,
+    error = null,
+    numeric,
+    lines,
+    maxLength,
+    digits,
+    inputRef,
+    className,
+  } = props;
   const id = useId();
   const described = error === null ? {} : { 'aria-invalid': true, 'aria-describedby': `${id}-error` };
   return (
@@ -34,6 +47,7 @@ export function TextField(props: Props) {
       ) : numeric ? (
         <FigureInput
           id={id}
+          data-digits={digits}
           ref={inputRef}
           value={value}
           maxLength={maxLength}

@@ -79,7 +79,8 @@ export function BenchScreen(props: Props) {
   const isSettingUp = step === 'setting up' || step === 'predicting';
   const again = action === undefined ? lastJudged(bench) : null;
   const isOpen = step === 'observing' && state.matches('working');
-  const isInOrder = rungOf(scenario.support, bench.run.attempt) === 1;
+  const rung = rungOf(scenario.support, bench.run.attempt);
+  const isInOrder = rung === 1;
   const inOrder = nextInOrder(bench, actions);
   const measuring = useMeasuring(bench, test);
   const reading = useMemo(
@@ -150,11 +151,13 @@ export function BenchScreen(props: Props) {
     if (waited.current && !isWaiting) card.current?.querySelector<HTMLElement>('h3')?.focus();
     waited.current = isWaiting;
   }, [isWaiting]);
+  // At the first two rungs the tests stand in order; above them one of the same aim comes to hand.
+  const after = rung <= 2 ? inOrder : nextInOrder(bench, aims.find(({ id }) => id === inHand)?.tests ?? []);
   const next =
     onNext !== null
       ? { name: 'Next test', go: onNext }
-      : isInOrder && inOrder !== null
-        ? { name: `Next: ${testTitle(inOrder)}`, go: () => choose(inOrder) }
+      : after !== null
+        ? { name: `Next: ${testTitle(after)}`, go: () => choose(after) }
         : { name: 'Next', go: () => send({ type: 'next' }) };
   return (
     <div className="bench-screen" data-step={step ?? 'choosing'}>

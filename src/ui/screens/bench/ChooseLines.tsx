@@ -5,10 +5,9 @@
 import type { Answer, Sure } from '../../../attempt/attempt.ts';
 import type { LessSure } from '../../flow/attemptMachine.ts';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
-import { answerText } from '../../words/answers.ts';
 import { FigureLine } from './FigureLine.tsx';
+import { LinesAtOnce } from './LinesAtOnce.tsx';
 import type { Asking } from './Predict.tsx';
-import { SUBJECT_WORDS } from './Predict.tsx';
 import { StepFrame } from './StepFrame.tsx';
 import { SureKeys } from './SureKeys.tsx';
 
@@ -48,27 +47,7 @@ export function ChooseLines(props: Props) {
         Set up like this … Answer the lines that this test tells. What it cannot tell, leave alone.
       </p>
       <ol className="statement-list choose-lines" aria-label="Lines to choose from">
-        {lines.map(({ id, text, subject }) => (
-          <li key={id}>
-            <span>
-              <span className="note">{SUBJECT_WORDS[subject]} </span>
-              {text}
-            </span>
-            <span className="two-keys">
-              {CHOICES.map((choice) => (
-                <button
-                  key={choice}
-                  type="button"
-                  aria-label={`${answerText(choice)}: ${text}`}
-                  aria-pressed={answers[id] === choice}
-                  onClick={() => onAnswer(id, answers[id] === choice ? null : choice)}
-                >
-                  {answerText(choice)}
-                </button>
-              ))}
-            </span>
-          </li>
-        ))}
+        <LinesAtOnce lines={lines} answers={answers} among={CHOICES} onAnswer={onAnswer} />
         {figures.map((wanted) => (
           <FigureLine
             key={wanted.id}

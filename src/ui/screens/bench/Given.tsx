@@ -7,8 +7,8 @@ import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import { answerText } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
 import type { Asking } from './Predict.tsx';
-import { SUBJECT_WORDS } from './Predict.tsx';
 import { StepFrame } from './StepFrame.tsx';
+import { SUBJECT_WORDS } from './subjectWords.ts';
 
 interface Props extends Asking {
   readonly onLock: () => void;

@@ -5,7 +5,7 @@
  */
 
 import { useState } from 'react';
-import type { EntryOf, Judged, LimitJudged } from '../../../attempt/attempt.ts';
+import type { Answer, EntryOf, Judged, LimitJudged } from '../../../attempt/attempt.ts';
 import { JUDGEMENTS, LIMIT_JUDGEMENTS } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import type { Run } from '../../../attempt/run.ts';
@@ -19,8 +19,8 @@ import { Keys } from '../../parts/Keys.tsx';
 import { answerText, JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 import { readingTitle } from '../../words/trade.ts';
 import { recordOf, recordText } from '../measure/records.ts';
-import { OWN_WORDS } from './Predict.tsx';
 import { StepFrame } from './StepFrame.tsx';
+import { OWN_WORDS } from './subjectWords.ts';
 
 /** A limit and the reading that it is held against. */
 type LimitLine = Pick<TruthOfLimit, 'limit' | 'reading'>;
@@ -31,6 +31,13 @@ interface Judgement {
 }
 
 const keyOf = ({ limit, reading }: LimitLine): string => `${limit.id} ${reading}`;
+
+/** What a unit did that did as was said of it. */
+const AS_SAID: Readonly<Record<Answer, Judged | null>> = {
+  should: 'did',
+  'should-not': 'did-not',
+  'cant-tell': null,
+};
 
 interface Props {
   readonly run: Run;
@@ -74,10 +81,18 @@ export function Judge(props: Props) {
     limits.filter((limit) => words.limits[keyOf(limit)] === undefined).length;
   const now: Words = { lines: judged, limits: limitJudged };
   const left = leftOf(now);
+  const answerTo = (id: string) => prediction?.lines.find((line) => line.id === id)?.answer;
   const saidOf = (id: string) => {
-    const said = prediction?.lines.find((line) => line.id === id)?.answer;
+    const said = answerTo(id);
     return said === undefined ? 'nothing' : answerText(said);
   };
+  // One press for lines that came as they were said; what is judged already stays.
+  const asSaid = lines.flatMap(({ id }): [string, Judged][] => {
+    const word = AS_SAID[answerTo(id) ?? 'cant-tell'];
+    return word === null || judged[id] !== undefined ? [] : [[id, word]];
+  });
+  const words = new Set(limits.map((limit) => limitJudged[keyOf(limit)] ?? null));
+  const [common = null] = words.size === 1 ? words : [];
   const judge = (words: Words) =>
     onJudged({
       lines: lines.flatMap(({ id }) => {
@@ -123,6 +138,15 @@ export function Judge(props: Props) {
   return (
     <StepFrame bar={bar} form={{ label: 'Judge', onSubmit: finish }}>
       <div>
+        {asSaid.length < 2 ? null : (
+          <button
+            type="button"
+            className="row-key"
+            onClick={() => setJudged({ ...judged, ...Object.fromEntries(asSaid) })}
+          >
+            {asSaid.length} lines as {prediction?.given ? 'given' : 'you said'}
+          </button>
+        )}
         {lines.map(({ id, text, subject }) => (
           <div key={id} className="judge-line">
             <Keys
@@ -143,6 +167,19 @@ export function Judge(props: Props) {
             />
           </div>
         ))}
+        {limits.length < 2 ? null : (
+          <div className="judge-line">
+            <Keys
+              legend={`All ${limits.length} limits alike`}
+              options={LIMIT_JUDGEMENTS}
+              words={LIMIT_WORDS}
+              value={common}
+              onChange={(word) =>
+                setLimitJudged(Object.fromEntries(limits.map((limit) => [keyOf(limit), word])))
+              }
+            />
+          </div>
+        )}
         {limits.map((line) => {
           const record = recordOf(run, line.reading);
           const taken = run.readings[line.reading];

@@ -1,6 +1,6 @@
 /**
- * Step two of a test: one line at a time, should, should not or can't tell; figures typed; then
- * how sure, which locks and acts. Keys 1 to 3 answer while the focus is in the list or on the answers.
+ * Step two of a test: one line at a time, should, should not or can't tell, or all of them at once, where one press says the
+ * same of every line that is left; figures typed; then how sure, which locks and acts. Keys 1 to 3 answer while the focus is in the list or on the answers.
  */
 
 import type { KeyboardEvent } from 'react';
@@ -11,20 +11,15 @@ import type { Line } from '../../../attempt/lines.ts';
 import type { Figure } from '../../../verification/testAction.ts';
 import type { InWords } from '../../../words/actions.ts';
 import type { LessSure } from '../../flow/attemptMachine.ts';
+import { OF_JOB } from '../../flow/draftFields.ts';
+import { useKept } from '../../flow/useKept.ts';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import { answerText } from '../../words/answers.ts';
 import { FigureLine } from './FigureLine.tsx';
+import { LinesAtOnce } from './LinesAtOnce.tsx';
 import { StepFrame } from './StepFrame.tsx';
 import { SureKeys } from './SureKeys.tsx';
-
-/** Of what a correct one does. */
-export const SUBJECT_WORDS = {
-  unit: 'a correct unit',
-  circuit: 'a sound circuit',
-  tester: 'a sound tester',
-} as const;
-/** Of what this one did: with a line's text a plain statement. */
-export const OWN_WORDS = { unit: 'The unit', circuit: 'The circuit', tester: 'The tester' } as const;
+import { SUBJECT_WORDS } from './subjectWords.ts';
 
 /** What all ways of predicting have in common. */
 export interface Asking {
@@ -37,7 +32,8 @@ export interface Asking {
 interface Props extends Asking {
   readonly answers: Readonly<Record<string, Answer>>;
   readonly typed: Readonly<Record<string, number>>;
-  readonly onAnswer: (id: string, answer: Answer) => void;
+  /** Null takes the answer back. */
+  readonly onAnswer: (id: string, answer: Answer | null) => void;
   readonly onFigure: (id: string, value: number | null) => void;
   readonly onLock: (sure: Sure, lessSure: LessSure) => void;
 }
@@ -50,14 +46,18 @@ export function Predict(props: Props) {
   const figurePlace = useRef<HTMLInputElement>(null);
   const surePlace = useRef<HTMLHeadingElement>(null);
   const moved = useRef(false);
-  const line = lines[at];
+  const [asked, setAsked] = useKept(`${OF_JOB}lines asked`, '', ['', 'at once']);
+  const isAtOnce = asked === 'at once';
+  const open = lines.filter(({ id }) => answers[id] === undefined);
+  const line = isAtOnce ? undefined : lines[at];
+  const isAsking = isAtOnce ? open.length > 0 : line !== undefined;
 
   // The focus goes with the open line, so that it is read aloud and stays above the keys.
   useEffect(() => {
     if (!moved.current) return;
-    if (at < lines.length) place.current?.focus();
+    if (isAtOnce ? isAsking : at < lines.length) place.current?.focus();
     else (figurePlace.current ?? surePlace.current)?.focus();
-  }, [at, lines.length]);
+  }, [at, lines.length, isAtOnce, isAsking]);
 
   const go = (to: number) => {
     moved.current = true;
@@ -67,6 +67,15 @@ export function Predict(props: Props) {
     if (line === undefined || answer === undefined) return;
     onAnswer(line.id, answer);
     go(at + 1);
+  };
+  const sayOfAll = (answer: Answer) => {
+    moved.current = true;
+    for (const { id } of open) onAnswer(id, answer);
+  };
+  const ask = (how: string) => {
+    setAsked(how);
+    moved.current = false;
+    setAt(open[0] === undefined ? lines.length : lines.indexOf(open[0]));
   };
   const onKeyDown = (event: KeyboardEvent) => {
     const isTyping = event.target instanceof HTMLInputElement;
@@ -80,52 +89,70 @@ export function Predict(props: Props) {
     <button
       type="button"
       className="plain"
-      onClick={() => (at === 0 ? onBack() : go(Math.min(at, lines.length) - 1))}
+      onClick={() => (at === 0 || isAtOnce ? onBack() : go(Math.min(at, lines.length) - 1))}
     >
-      {at === 0 ? 'Back to the set-up' : 'Back a line'}
+      {at === 0 || isAtOnce ? 'Back to the set-up' : 'Back a line'}
     </button>
   );
-  const bar =
-    line === undefined ? (
-      <>
-        <h4 ref={surePlace} tabIndex={-1} className="bar-line">
-          How sure are you of all of it? This locks, and your set-up acts.
-        </h4>
-        <SureKeys isReady={complete} lines={lines} onLock={onLock} />
-        <div className="bar-acts">
-          {back}
-          {complete ? null : <span className="note">Every line and figure is needed first.</span>}
+  const bar = !isAsking ? (
+    <>
+      <h4 ref={surePlace} tabIndex={-1} className="bar-line">
+        How sure are you of all of it? This locks, and your set-up acts.
+      </h4>
+      <SureKeys isReady={complete} lines={lines} onLock={onLock} />
+      <div className="bar-acts">
+        {back}
+        {complete ? null : <span className="note">Every line and figure is needed first.</span>}
+      </div>
+    </>
+  ) : (
+    <>
+      <fieldset>
+        <legend className="unseen">
+          {line === undefined ? 'every line left' : `${SUBJECT_WORDS[line.subject]} ${line.text}`}
+        </legend>
+        <div className="answer-keys">
+          {ANSWERS.map((answer) => (
+            <button
+              key={answer}
+              type="button"
+              onClick={() => (line === undefined ? sayOfAll(answer) : say(answer))}
+            >
+              {answerText(answer)}
+              {line === undefined ? (
+                <small>{open.length === 1 ? 'the last line' : `all ${open.length} left`}</small>
+              ) : answer === 'cant-tell' ? (
+                <small>from this test</small>
+              ) : null}
+            </button>
+          ))}
         </div>
-      </>
-    ) : (
-      <>
-        <fieldset>
-          <legend className="unseen">
-            {SUBJECT_WORDS[line.subject]} {line.text}
-          </legend>
-          <div className="answer-keys">
-            {ANSWERS.map((answer) => (
-              <button key={answer} type="button" onClick={() => say(answer)}>
-                {answerText(answer)}
-                {answer === 'cant-tell' ? <small>from this test</small> : null}
-              </button>
-            ))}
-          </div>
-        </fieldset>
-        <div className="bar-acts">
-          {back}
+      </fieldset>
+      <div className="bar-acts">
+        {back}
+        {lines.length < 2 ? null : (
+          <button type="button" className="plain" onClick={() => ask(isAtOnce ? '' : 'at once')}>
+            {isAtOnce ? 'Line by line' : 'All lines at once'}
+          </button>
+        )}
+        {line === undefined ? null : (
           <span className="lettering">
             line {at + 1} of {lines.length} · keys 1 to 3
           </span>
-        </div>
-      </>
-    );
+        )}
+      </div>
+    </>
+  );
 
   return (
     <StepFrame bar={bar} onKeyDown={onKeyDown}>
       <p className="note">Set up like this …</p>
-      <ol className="statement-list" aria-label="Lines to predict">
-        {lines.map(({ id, text, subject }, i) => (
+      <ol
+        className={isAtOnce ? 'statement-list choose-lines' : 'statement-list'}
+        aria-label="Lines to predict"
+      >
+        {isAtOnce ? <LinesAtOnce lines={lines} answers={answers} onAnswer={onAnswer} /> : null}
+        {(isAtOnce ? [] : lines).map(({ id, text, subject }, i) => (
           <li
             key={id}
             ref={i === at ? place : null}

@@ -21,7 +21,7 @@ import { answerText, JUDGED_WORDS, LIMIT_WORDS, SURE_WORDS } from '../../words/a
 import { figureText } from '../../words/figures.ts';
 import { readingTitle } from '../../words/trade.ts';
 import { recordOf, recordText } from '../measure/records.ts';
-import { OWN_WORDS, SUBJECT_WORDS } from './Predict.tsx';
+import { OWN_WORDS, SUBJECT_WORDS } from './subjectWords.ts';
 
 /** Something said that is not true: before the test, or of what the unit did. */
 interface Said {

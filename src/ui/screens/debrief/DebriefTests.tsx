@@ -16,7 +16,7 @@ import type { TruthLine } from '../../parts/TruthLines.tsx';
 import { isAsSaid, judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
 import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { figureText } from '../../words/figures.ts';
-import { OWN_WORDS } from '../bench/Predict.tsx';
+import { OWN_WORDS } from '../bench/subjectWords.ts';
 import { recordOf, recordText } from '../measure/records.ts';
 import { Fold } from './Fold.tsx';
 

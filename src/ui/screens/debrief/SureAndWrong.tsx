@@ -10,7 +10,7 @@ import { causesTitle, causeTitle } from '../../../words/causeTitles.ts';
 import { sourceText } from '../../../words/sources.ts';
 import { misconceptionText } from '../../../words/topics.ts';
 import { answerText, SURE_WORDS } from '../../words/answers.ts';
-import { SUBJECT_WORDS } from '../bench/Predict.tsx';
+import { SUBJECT_WORDS } from '../bench/subjectWords.ts';
 import { Fold } from './Fold.tsx';
 
 interface Props {

@@ -1,5 +1,5 @@
 /** What else can be done at the bench while a test is open: each act a button with its name, done by one press. */
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { DetectorProof, OperationInput } from '../../../bench/operation.ts';
 import { PROOFS } from '../../../bench/operation.ts';
 import type { Line } from '../../../laws/conductors.ts';
@@ -49,6 +49,11 @@ export function Do({ papers, lastProof, rows, onDo }: Props) {
   const [line, setLine] = useKept<Line>('act line', 'L1', LINES);
   const [asksProof, setAsksProof] = useState<OperationInput | null>(null);
   const [another, setAnother] = useState(false);
+  const figures = useRef<HTMLFormElement>(null);
+  // The act is taken: its figure is typed next.
+  useEffect(() => {
+    if (name !== '') figures.current?.querySelector('input')?.focus();
+  }, [name]);
   const acts = actsOn(papers);
   const figured = figuredActsOn(papers);
   const asking = figured.find((act) => act.name === name);
@@ -72,6 +77,7 @@ export function Do({ papers, lastProof, rows, onDo }: Props) {
     const chosen = withFigures(asking, typed, line);
     return (
       <form
+        ref={figures}
         className="stack"
         aria-label={asking.text}
         onSubmit={(event) => {

@@ -16,11 +16,13 @@ import type { InWords } from '../../../words/actions.ts';
 import type { Hand } from '../../drawing/hands.ts';
 import { NextLead } from '../../drawing/NextLead.tsx';
 import { DESK, useMatches } from '../../drawing/useMatches.ts';
+import { AT_HAND, actsAtHand, readingsAtHand, rowsAtHand } from '../../flow/atHand.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
-import { after, hasLeads, onlyLooks, prepared, readingsOf } from '../../flow/measurement.ts';
+import { draftOf, hasLeads, onlyLooks, prepared, readingsOf } from '../../flow/measurement.ts';
 import { operationsBetween } from '../../flow/position.ts';
-import { offeredNext, rowsDone } from '../../flow/rows.ts';
+import type { ActRow } from '../../flow/rows.ts';
+import { offeredNext } from '../../flow/rows.ts';
 import { useKept } from '../../flow/useKept.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
 import { lastProof, perceived, runningStartDelay } from '../../flow/whatIsKnown.ts';
@@ -33,6 +35,7 @@ import { applyText, readingTitle } from '../../words/trade.ts';
 import { HandChoices } from '../bench/HandChoices.tsx';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import { CHOICES_OF } from '../bench/setUpRows.ts';
+import { actText, WAITS } from './acts.ts';
 import { Do } from './Do.tsx';
 import { Leads, Settings } from './InstrumentSettings.tsx';
 import { LeadsLine, lastProvedText } from './LeadsLine.tsx';
@@ -162,7 +165,8 @@ function Leading(props: LeadingProps) {
     if (checked) apply.current?.focus();
   }, [checked]);
   const startDelay = runningStartDelay(bench);
-  const rows = useMemo(() => rowsDone(bench.happened), [bench.happened]);
+  const { happened, position } = bench;
+  const rows = useMemo(() => rowsAtHand(happened, position), [happened, position]);
   const take = (measurements: readonly Measurement[]) => {
     // It goes with this press, and to take the focus from what is gone costs the page a second layout.
     apply.current?.blur();
@@ -175,7 +179,7 @@ function Leading(props: LeadingProps) {
     setCheck({ draft, error: ready.ok ? null : ready.missing });
   };
   const onOffered = (measurements: readonly Measurement[]) => {
-    const shown = measurements.reduce(after, draft);
+    const shown = draftOf(measurements, draft, papers.site);
     set(shown);
     if (onlyLooks(shown.instrument)) take(measurements);
     // What is set is what was checked: the same draft.
@@ -254,9 +258,9 @@ function Leading(props: LeadingProps) {
       />
       <Settings draft={draft} site={papers.site} set={set} />
       <NextStep {...props} onOffered={onOffered} />
-      <RowKeys rows={rows.slice(0, SHOWN)} onDo={onDo} />
-      <WaitKeys startDelay={startDelay} onDo={onDo} />
       <NextLead measuring={measuring} />
+      <WaitKeys startDelay={startDelay} onDo={onDo} />
+      <AtHand {...props} rows={rows} onOffered={onOffered} />
       <Noticed bench={bench} since={props.since} />
       {hasLeads(draft.instrument) ? (
         <details
@@ -309,8 +313,49 @@ function NextStep({ rung, test, bench, papers, since, onDo, onOffered }: Offered
   );
 }
 
-/** Seconds that are waited by one press. */
-const WAITS = [3, 10, 30, 60] as const;
+/** What the trainee has done in this job, each to be done again by one press, and what takes back what stands. */
+function AtHand({
+  bench,
+  papers,
+  rows,
+  onDo,
+  onOffered,
+}: OfferedProps & { readonly rows: readonly ActRow[] }) {
+  const { happened, position } = bench;
+  const readings = useMemo(() => readingsAtHand(happened).slice(0, AT_HAND.readings), [happened]);
+  const acts = useMemo(
+    () =>
+      actsAtHand(happened, position)
+        .slice(0, AT_HAND.acts)
+        .map((act) => [act, actText(act, papers)] as const),
+    [happened, position, papers],
+  );
+  return (
+    <>
+      {readings.map((measurements) => (
+        <button
+          key={JSON.stringify(measurements)}
+          type="button"
+          className="row-key"
+          onClick={() => onOffered(measurements)}
+        >
+          <span className="note">Again: </span>
+          {measurementsText(measurements)}
+        </button>
+      ))}
+      <RowKeys rows={rows.slice(0, AT_HAND.rows)} onDo={onDo} />
+      {acts.length === 0 ? null : (
+        <div className="wait-keys">
+          {acts.map(([act, text]) => (
+            <button key={JSON.stringify(act)} type="button" aria-label={text} onClick={() => onDo(act)}>
+              {text.replace(/^(stand-in|press|disturbance): /, '')}
+            </button>
+          ))}
+        </div>
+      )}
+    </>
+  );
+}
 
 /** A wait by one press, and the one that the unit’s sheet speaks of while it may be running. */
 function WaitKeys({ startDelay, onDo }: { readonly startDelay: number | null } & Pick<Props, 'onDo'>) {

@@ -1,7 +1,7 @@
 /** What the trainee types of one reading: figure, sign, unit, and what the record needs beside it. */
 import { useEffect, useId, useRef, useState } from 'react';
 import { TYPED_UNITS } from '../../../attempt/attempt.ts';
-import { displayOf, showsTripTime } from '../../../attempt/display.ts';
+import { showsTripTime } from '../../../attempt/display.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { TRIPPED_WHAT } from '../../../bench/reading.ts';
 import { readingField } from '../../flow/draftFields.ts';
@@ -12,23 +12,25 @@ import { Keys } from '../../parts/Keys.tsx';
 import { leaveField } from '../../parts/leaveField.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { UnitKeys, unitsOf } from '../../parts/UnitKeys.tsx';
-import { NO_TRIP, typedNumber, typedWithUnit } from '../../words/figures.ts';
+import { furtherFacts, NO_TRIP, shownText, typedNumber, typedWithUnit } from '../../words/figures.ts';
 import { readingTitle } from '../../words/trade.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import type { Numbered, Observation } from './records.ts';
 import {
-  lastUnit,
   lastVolts,
   NO_READING,
   notWritten,
+  presetUnit,
   recordOf,
   recordText,
   TRIPPED_WORDS,
 } from './records.ts';
 import { ReadingTrace, ShownReading } from './ShownReading.tsx';
+import type { TypedFigure } from './typedFigure.ts';
+import { digitsIn, figureTyped } from './typedFigure.ts';
 
 type Further = Pick<Observation, 'low' | 'duty' | 'amps' | 'tripMs' | 'tripped' | 'volts'>;
-export type Typed = Pick<Observation, 'value' | 'qualifier' | 'unit'> & Further;
+type Typed = TypedFigure & Further;
 
 const SIGNS = ['', '>', '<', 'no-reading'] as const;
 const SIGNS_OF = { timed: ['', '>', 'no-reading'], other: SIGNS } as const;
@@ -53,7 +55,7 @@ interface Props {
 export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Props) {
   const { reading, index, took } = numbered;
   const record = recordOf(run, index);
-  const lastOne = record?.unit ?? lastUnit(run, reading.quantity);
+  const lastOne = record?.unit ?? presetUnit(run, reading);
   const lastVoltage = lastVolts(run);
   const figureField = useRef<HTMLInputElement>(null);
   // The reading is there: what it shows is typed next.
@@ -75,6 +77,8 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
     reading.quantity === 'insulation' && lastVoltage !== '' ? { volts: lastVoltage } : {},
   );
   const hasNoFigure = sign === 'no-reading' || (isTimed && sign === '>');
+  const none = sign === 'no-reading' ? NO_READING : NO_TRIP;
+  const written = hasNoFigure ? none : `${sign}${value}${isTimed ? unit : ''}`;
   const more = (name: string) => (text: string) => setExtra({ ...extra, [name]: text });
   const [error, setError] = useState<string | null>(null);
 
@@ -91,25 +95,10 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
   };
 
   const typed = (): Typed | string => {
+    const figure = figureTyped(reading, written, isTimed ? '' : unit);
     const further = furtherTyped();
-    if (further === null) return 'The further figures are numbers, or left empty.';
-    if (sign === 'no-reading')
-      return { value: null, qualifier: sign, unit: unit || displayOf(reading).unit, ...further };
-    const number = typedNumber(value);
-    if (isTimed) return timeTyped(number, further);
-    if (number === null) return 'A figure is expected, as 0.37 or 0,37.';
-    if (unit === '' && unitsOf(reading).length > 1) return 'Choose the unit that belongs to the figure.';
-    return { value: number, qualifier: sign === '>' || sign === '<' ? sign : null, unit, ...further };
-  };
-
-  /** Of a test at a fixed current: the time alone, or that it did not trip. */
-  const timeTyped = (number: number | null, further: Further): Typed | string => {
-    const record = { value: null, unit: 'ms', ...further } as const;
-    if (sign === '>') return { ...record, qualifier: '>' };
-    if (unit !== '' && unit !== 'ms') return 'The time is expected in milliseconds.';
-    return number === null
-      ? 'The time is expected, as 23, or “no trip”.'
-      : { ...record, qualifier: null, tripMs: number };
+    if (typeof figure === 'string') return figure;
+    return further === null ? 'The further figures are numbers, or left empty.' : { ...figure, ...further };
   };
 
   const furtherTyped = (): Further | null => {
@@ -163,6 +152,7 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
             ref={figureField}
             data-sign={sign === '>' || sign === '<' ? sign : '='}
             data-none={isTimed ? NO_TRIP : NO_READING}
+            data-digits={hasPeriod ? digitsIn(shownText(reading)) : undefined}
             value={hasNoFigure ? '' : value}
             readOnly={hasNoFigure}
             aria-invalid={error !== null || undefined}
@@ -199,7 +189,14 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
       {hasPeriod ? (
         <div className="fields">
           {PILOT_EXTRAS.map(([name, label]) => (
-            <TextField key={name} label={label} numeric value={extra[name] ?? ''} onChange={more(name)} />
+            <TextField
+              key={name}
+              label={label}
+              numeric
+              value={extra[name] ?? ''}
+              digits={name === 'low' ? digitsIn(furtherFacts(reading)[0]?.text ?? '') : undefined}
+              onChange={more(name)}
+            />
           ))}
         </div>
       ) : null}

@@ -1,7 +1,7 @@
 /** Like readings, of every pair or every line: shown in one table, each with its own line to type into. */
 import { useEffect, useId, useRef, useState } from 'react';
 import { TYPED_UNITS } from '../../../attempt/attempt.ts';
-import { displayOf, showsTripTime } from '../../../attempt/display.ts';
+import { showsTripTime } from '../../../attempt/display.ts';
 import type { Run } from '../../../attempt/run.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import { TRIPPED_WHAT } from '../../../bench/reading.ts';
@@ -24,16 +24,17 @@ import {
 } from '../../words/figures.ts';
 import { pairText, placeText, readingTitle } from '../../words/trade.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
-import type { Numbered, Observation } from './records.ts';
+import type { Numbered } from './records.ts';
 import {
-  lastUnit,
   lastVolts,
   NO_READING,
   notWritten,
+  presetUnit,
   recordOf,
   recordText,
   TRIPPED_WORDS,
 } from './records.ts';
+import { digitsIn, figureTyped } from './typedFigure.ts';
 
 interface Props {
   readonly run: Run;
@@ -46,26 +47,6 @@ interface Props {
 }
 
 type Texts = Readonly<Record<number, string>>;
-type Figure = Pick<Observation, 'value' | 'qualifier' | 'unit' | 'tripMs'>;
-
-/** What a line of typed text says of its reading; null where it says nothing. */
-function figureOf(reading: Reading, text: string, unit: Observation['unit'] | ''): Figure | null {
-  const isTimed = showsTripTime(reading);
-  if (text.trim() === NO_READING)
-    return { value: null, qualifier: 'no-reading', unit: unit || displayOf(reading).unit };
-  if (isTimed && (text.trim() === NO_TRIP || text.trim() === '>'))
-    return { value: null, qualifier: '>', unit: 'ms' };
-  const [, sign = '', figure = ''] = /^\s*([=<>]?)(.*)$/u.exec(text) ?? [];
-  const number = typedNumber(figure);
-  if (number === null) return null;
-  if (isTimed) return { value: null, qualifier: null, unit: 'ms', tripMs: number };
-  return {
-    value: number,
-    qualifier: sign === '>' || sign === '<' ? sign : null,
-    unit: unit || displayOf(reading).unit,
-  };
-}
-
 /** What tells the rows apart. */
 const rowText = (reading: Reading): string =>
   reading.quantity === 'residual' ? `${reading.line ?? ''}–PE` : pairText(reading);
@@ -85,7 +66,7 @@ export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props
   const [volts, setVolts] = useKept(`${field} volts`, () => lastVolts(run));
   const [unit, setUnit] = useKept(
     `${field} unit`,
-    () => lastUnit(run, first?.quantity ?? 'voltage'),
+    () => (first === null ? '' : presetUnit(run, first)),
     Object.keys(TYPED_UNITS),
   );
   const [error, setError] = useState<string | null>(null);
@@ -104,28 +85,25 @@ export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props
 
   /** Whether it was written down. */
   const submit = (): boolean => {
-    const figures = open.flatMap(({ index, reading }) => {
-      const figure = figureOf(reading, typed[index] ?? '', unit);
-      return figure === null ? [] : [{ index, reading, figure }];
-    });
+    const filled = open.filter(({ index }) => (typed[index] ?? '').trim() !== '');
+    const figures = filled.map(({ index, reading }) => ({
+      index,
+      figure: figureTyped(reading, typed[index] ?? '', unit),
+    }));
     const refuse = (why: string) => {
       setError(why);
       return false;
     };
-    if (
-      open.some(
-        ({ index }) => (typed[index] ?? '').trim() !== '' && !figures.some((one) => one.index === index),
-      )
-    )
-      return refuse('Figures are expected, as 0.37 or 236.');
-    if (figures.length === 0) return refuse('A figure is expected, as 0 or 236.');
-    if (units.length > 1 && unit === '') return refuse('Choose the unit that belongs to the figures.');
+    const [unfit] = figures.flatMap(({ figure }) => (typeof figure === 'string' ? [figure] : []));
+    if (unfit !== undefined) return refuse(unfit);
+    if (filled.length === 0) return refuse('A figure is expected, as 0.37 or 0,37.');
     const voltage = first.quantity === 'insulation' ? typedNumber(volts) : null;
     if (volts.trim() !== '' && first.quantity === 'insulation' && voltage === null)
       return refuse('The test voltage is a number, or left empty.');
     setError(null);
     leaveField();
     for (const { index, figure } of figures) {
+      if (typeof figure === 'string') continue;
       const what = TRIPPED_WHAT.find((one) => one === tripped[index]);
       onNote({
         kind: 'observation',
@@ -206,7 +184,8 @@ export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props
               // A unit typed behind one of the figures is the unit of all.
               const withUnit = typedWithUnit(text);
               if (withUnit !== null && !isTimed) setUnit(withUnit.unit);
-              setTyped({ ...typed, [index]: withUnit?.figure ?? text });
+              // A time has one unit alone, and keeps what was typed behind it.
+              setTyped({ ...typed, [index]: isTimed ? text : (withUnit?.figure ?? text) });
               setError(null);
             };
             return (
@@ -228,6 +207,7 @@ export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props
                         aria-label={`${between}, you write`}
                         data-sign={signOf(typed[index] ?? '')}
                         data-none={none}
+                        data-digits={digitsIn(shownText(reading))}
                         value={typed[index] ?? ''}
                         onChange={({ target }) => type(target.value)}
                       />

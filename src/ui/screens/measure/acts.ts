@@ -2,7 +2,8 @@
  * What can be done at the bench beside measuring, by name: acts of one piece, and acts that take a figure or two. Which
  * of them a site offers follows from its papers; nothing here says what would be right.
  */
-import type { OperationInput } from '../../../bench/operation.ts';
+import type { Operation, OperationInput } from '../../../bench/operation.ts';
+import { operation } from '../../../bench/operation.ts';
 import type { Line } from '../../../laws/conductors.ts';
 import { LINES } from '../../../laws/conductors.ts';
 import { CABLE_CODINGS } from '../../../laws/proximity.ts';
@@ -12,7 +13,7 @@ import { disturb, restore } from '../../../verification/actions/penHazard.ts';
 import type { Papers } from '../../../verification/testAction.ts';
 import type { FigureRange } from '../../words/ranges.ts';
 import { RANGES } from '../../words/ranges.ts';
-import { STATE_WORDS } from '../../words/trade.ts';
+import { operationText, STATE_WORDS } from '../../words/trade.ts';
 
 export type Act = readonly [name: string, text: string, operation: OperationInput];
 
@@ -138,6 +139,14 @@ export const actsOn = (papers: Papers): readonly Act[] => [
   ...(papers.sheet.surgeArrester ? ARRESTER : []),
   ...(papers.sheet.outlet === 'socket' ? CODING : []),
 ];
+
+/** What an act is called on the sheet; one that took a figure, by what came of it. */
+export const actText = (act: Operation, papers: Papers): string =>
+  actsOn(papers).find(([, , one]) => JSON.stringify(operation(one)) === JSON.stringify(act))?.[1] ??
+  operationText(act);
+
+/** Seconds that are waited by one press. */
+export const WAITS = [3, 10, 30, 60] as const;
 
 /** A start of 0 is none of it, and is said to be. */
 const ask = (key: string, label: string, range: FigureRange, start: string): Asked => ({

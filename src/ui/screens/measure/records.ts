@@ -1,7 +1,9 @@
 /** Readings by their place among all of the attempt, and what was written down of them. */
 import type { EntryOf, TypedUnit } from '../../../attempt/attempt.ts';
+import { displayOf } from '../../../attempt/display.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
+import { rungOf } from '../../../attempt/rung.ts';
 import type { Operation } from '../../../bench/operation.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import type { Bench } from '../../flow/bench.ts';
@@ -33,8 +35,10 @@ export interface Numbered {
 export const recordOf = (run: Run, index: number): Observation | undefined =>
   entriesAbout(run.attempt, 'observation').findLast(({ reading }) => reading === index);
 
-/** The unit in which the trainee last wrote this quantity. */
-export function lastUnit(run: Run, quantity: Reading['quantity']): TypedUnit | '' {
+/** The unit in which the trainee last wrote this quantity; on the first rung it is given, as the instrument shows it. */
+export function presetUnit(run: Run, reading: Reading): TypedUnit | '' {
+  const { quantity } = reading;
+  if (rungOf(run.scenario.support, run.attempt) === 1) return displayOf(reading).unit;
   const last = entriesAbout(run.attempt, 'observation').findLast(
     ({ reading, value }) => value !== null && run.readings[reading]?.reading.quantity === quantity,
   );

@@ -22,7 +22,7 @@ import {
 import { benchTime, figureText, shownText } from '../../words/figures.ts';
 import { RUNG_NAMES } from '../../words/rungs.ts';
 import { operationText, readingTitle } from '../../words/trade.ts';
-import { OWN_WORDS, SUBJECT_WORDS } from '../bench/Predict.tsx';
+import { OWN_WORDS, SUBJECT_WORDS } from '../bench/subjectWords.ts';
 import { recordText } from '../measure/records.ts';
 import type { Offered } from '../offered.ts';
 import { unitLine } from '../offered.ts';
