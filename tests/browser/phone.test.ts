@@ -1,23 +1,9 @@
 // On a phone figures are typed on the page's own key pad; the system's keyboard never covers a field.
 
-import type { Locator, Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
-import type { Measurement } from '../../src/bench/operation.ts';
 import { openBuiltPage } from './builtPage.ts';
-import { finger, mouse } from './hands.ts';
-import {
-  answerAll,
-  begin,
-  choose,
-  inHand,
-  judgeAll,
-  later,
-  measure,
-  setUp,
-  sitDown,
-  toJudge,
-  toPredict,
-} from './trainee.ts';
+import { finger } from './hands.ts';
+import { answerAll, begin, choose, inHand, measure, setUp, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
@@ -107,103 +93,6 @@ test('on a desk there is no pad', async () => {
   expect(await field.getAttribute('inputmode')).toBe('decimal');
   expect(await page.getByRole('region', { name: 'Key pad' }).count()).toBe(0);
 });
-
-/** Neither the page nor a step of it is wider than its place, and the page is no taller than the window. */
-async function fits(page: Page, step: string): Promise<void> {
-  const beyond = await page.evaluate(() => {
-    const all = [
-      document.documentElement,
-      ...document.querySelectorAll('.step-body, .bench-drawing, .bar, .pad'),
-    ];
-    const wide = all
-      .filter((one) => one.scrollWidth > one.clientWidth + 1)
-      .map((one) => one.className || 'page');
-    const { scrollHeight, clientHeight } = document.documentElement;
-    return scrollHeight > clientHeight ? [...wide, 'page taller than the window'] : wide;
-  });
-  expect(beyond, step).toEqual([]);
-}
-
-/** All of it is in the window, and nothing lies over it. */
-async function inView(page: Page, what: Locator, name: string): Promise<void> {
-  const seen = await what.first().evaluate((element) => {
-    const { left, top, right, bottom } = element.getBoundingClientRect();
-    const isInside = left >= -0.5 && top >= -0.5 && right <= innerWidth + 0.5 && bottom <= innerHeight + 0.5;
-    const over = document.elementFromPoint((left + right) / 2, (top + bottom) / 2);
-    return isInside && (element.contains(over) || over?.contains(element) === true);
-  });
-  expect(seen, `${name} at ${page.viewportSize()?.width} px`).toBe(true);
-}
-
-const READINGS: readonly Measurement[] = [
-  { op: 'measure', quantity: 'pilot' },
-  { op: 'measure', quantity: 'voltage', between: ['outlet.L1', 'outlet.N'], tool: 'two-pole' },
-];
-
-test.each([
-  [360, 740],
-  [740, 360],
-  [820, 1180],
-  [1280, 800],
-])(
-  '%d × %d: every step fits, and a reading stands above its field, its units and the pad',
-  async (width, height) => {
-    const touch = width < 1000;
-    const page = await sitDown(opened.browser, opened.url, {
-      width,
-      height,
-      touch,
-      hands: touch ? finger : mouse,
-    });
-    await begin(page, 'Harbour Mews, house 4');
-    await choose(page, 'No vehicle (A)');
-    await fits(page, 'set up');
-    await toPredict(page);
-    await fits(page, 'predict');
-    await page.getByRole('button', { name: 'Back to the set-up' }).click();
-    await answerAll(page);
-    await fits(page, 'how sure');
-    await page.getByRole('button', { name: /^fairly sure/ }).click();
-    await page.getByRole('heading', { name: 'Measure', level: 3 }).waitFor();
-    await fits(page, 'measure');
-    await inView(
-      page,
-      page.getByRole('radio', { name: 'two-pole detector, voltage', exact: true }),
-      'detector',
-    );
-    for (const m of READINGS) {
-      await measure(page, m);
-      const form = page.getByRole('form', { name: /^Write down/ });
-      const field = form.getByRole('textbox').first();
-      await field.focus();
-      if (touch) await page.getByRole('region', { name: 'Key pad' }).waitFor();
-      await fits(page, `a reading, ${m.quantity}`);
-      const parts = {
-        reading: form.locator('.shown'),
-        field,
-        unit: form.getByRole('group', { name: 'unit' }),
-        ...(touch ? { pad: page.getByRole('region', { name: 'Key pad' }) } : {}),
-      };
-      for (const [name, part] of Object.entries(parts)) await inView(page, part, `${name}, ${m.quantity}`);
-      // It is left for later with the pad up: it has the button as well.
-      if (touch)
-        await page.getByRole('region', { name: 'Key pad' }).getByRole('button', { name: 'Later' }).click();
-      else await later(page);
-      await page.getByRole('button', { name: 'Do…' }).waitFor();
-      await expect.poll(() => page.getByRole('region', { name: 'Key pad' }).count()).toBe(0);
-      await fits(page, `after a reading, ${m.quantity}`);
-    }
-    // The instrument with what it shows beside it is in sight, below the terminals that its leads are on.
-    await inView(page, page.locator('.plan .reading text').first(), 'the reading on the drawing');
-    await toJudge(page);
-    await fits(page, 'judge');
-    await page.getByRole('button', { name: 'Back to the readings' }).click();
-    await judgeAll(page, 'did');
-    await page.getByRole('heading', { name: 'What was true' }).waitFor();
-    await fits(page, 'told');
-    await page.context().close();
-  },
-);
 
 test('after the lock a hand on the drawing acts at once', async () => {
   const page = await sitDown(opened.browser, opened.url, {

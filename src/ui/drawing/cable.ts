@@ -3,7 +3,7 @@ import type { Figure } from './figure.ts';
 import { dashedIf, EMPTY, label, labels, path, rect, shapes, together } from './figure.ts';
 import { handText, isChanged } from './hands.ts';
 import type { Conductor } from './layout.ts';
-import { namesAt } from './layout.ts';
+import { heading, namesAt } from './layout.ts';
 import type { Scene } from './scene.ts';
 import { amount } from './scene.ts';
 import { dimension, uprightResistor } from './symbols.ts';
@@ -25,20 +25,22 @@ export function cableFigure(scene: Scene): Figure {
   const from = isWhole ? columns.unitRight : columns.cableStart;
   const to = isTether && !position.plugged ? columns.tetherEnd : columns.standInLeft;
   const conductors: readonly Conductor[] = [...lives, 'CP', 'PE'];
-  const heading = view === 'outlet' ? columns.unitRight + 12 : columns.unitRight + 10;
+  const x = view === 'outlet' ? columns.unitRight + 12 : columns.unitRight + 10;
   const coding = isTether ? sheet.cable.coding : position.coding;
   const codingChanges = !isTether && position.coding !== now.coding;
   const metres = `${amount(sheet.cable.length)} m`;
   const area = `${amount(sheet.cable.area)} mm²`;
   const title = isTether ? 'tether' : 'cable';
   return together(
-    labels(label(heading, 16, title, { bold: true })),
     view === 'whole'
-      ? labels(
-          label(heading, 30, coding === null ? 'no coding' : `coded ${coding} A`),
-          ...(codingChanges ? [label(heading, 44, 'at the lock')] : []),
+      ? heading(
+          layout,
+          x,
+          title,
+          coding === null ? 'no coding' : `coded ${coding} A`,
+          ...(codingChanges ? ['at the lock'] : []),
         )
-      : labels(label(heading, 30, metres), label(heading, 44, area)),
+      : heading(layout, x, title, metres, area),
     view === 'unit' ? EMPTY : plugBody(scene),
     hangs
       ? shapes(
@@ -66,7 +68,7 @@ function names({ papers, layout, position }: Scene): Figure {
   // Beside a plug in the socket.
   const x = columns.unitRight + (isTether || !position.plugged ? 10 : 2 * BODY + 4);
   const shown = namesAt(layout).filter((name) => name !== 'PP' || !isTether);
-  return labels(...shown.map((name) => label(x, rows[name] - 5, name)));
+  return labels(...shown.map((name) => label(x, rows[name] - 4, name)));
 }
 
 /**
@@ -74,21 +76,27 @@ function names({ papers, layout, position }: Scene): Figure {
  * unit. Out, it stands clear; in, the two meet.
  */
 function plugBody({ papers, layout, position, now, acts }: Scene): Figure {
-  const { columns, rows, lives, bottom, plugX } = layout;
+  const { columns, rows, lives, bottom, plugX, height, lineYs } = layout;
   const { unitRight, tetherEnd, cableStart, standInLeft } = columns;
   const isTether = papers.sheet.outlet === 'tethered';
   const [open, shut] = isTether ? [tetherEnd, standInLeft - BODY] : [cableStart, unitRight + BODY];
   const x = position.plugged ? shut : open;
   const first = rows[lives[0] ?? 'N'];
   const { thing, state } = handText('plug', position);
+  const overhang = lineYs.length === 0 ? 9 : 14;
   return together(
     shapes(
       ...dashedIf(
         isChanged('plug', position, now),
-        rect('symbol', x - BODY, first - 14, 2 * BODY, rows.PE - first + 28),
+        rect('symbol', x - BODY, first - overhang, 2 * BODY, rows.PE - first + 2 * overhang),
       ),
     ),
-    labels(label(plugX, bottom + 16, `${thing} `, { anchor: 'middle', state: { text: state, acts } })),
+    labels(
+      label(plugX, Math.min(bottom + 16, height - 4), `${thing} `, {
+        anchor: 'middle',
+        state: { text: state, acts },
+      }),
+    ),
   );
 }
 

@@ -125,6 +125,17 @@ export function widthOf(text: string, bold = false, size = LETTERING): number {
   return shares * size * (bold ? BOLD : 1);
 }
 
+/** As many words a line as there is room for. */
+export function inLines(text: string, bold: boolean, size: number, room: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const longer = `${lines.at(-1)} ${word}`;
+    if (lines.length > 0 && widthOf(longer, bold, size) <= room) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
+}
+
 export interface Box {
   readonly left: number;
   readonly top: number;

@@ -17,7 +17,7 @@ export function handsOf(layout: Layout | Shown): HandTargets {
 }
 
 function inColumns(layout: Layout): HandTargets {
-  const { view, columns, rows, lives, bottom, plugX } = layout;
+  const { view, columns, rows, lives, bottom, plugX, height } = layout;
   const { incoming, origin, unitLeft, unitRight, standInLeft, standInRight } = columns;
   const first = rows[lives[0] ?? 'N'];
   const between = (left: number, top: number, right: number, foot: number): Target => ({
@@ -30,8 +30,8 @@ function inColumns(layout: Layout): HandTargets {
   return new Map<Hand, Target>([
     ...(shows('origin')
       ? ([
-          ['main-switch', between(incoming - 6, first - 17, incoming + 51, rows.N + 72)],
-          ['circuit', between(incoming + 53, first - 17, origin + 2, rows.N + 72)],
+          ['main-switch', between(incoming - 6, first - 12, incoming + 51, rows.N + 66)],
+          ['circuit', between(incoming + 53, first - 12, origin + 2, rows.N + 66)],
         ] as const)
       : []),
     ...(shows('unit')
@@ -42,7 +42,7 @@ function inColumns(layout: Layout): HandTargets {
       : []),
     ...(shows('outlet')
       ? ([
-          ['plug', between(plugX - 32, first - 14, plugX + 32, bottom + 24)],
+          ['plug', between(plugX - 32, first - 14, plugX + 32, Math.min(bottom + 24, height))],
           ['request', between(standInLeft + 64, rows.CP - 52, standInRight - 2, rows.CP - 4)],
         ] as const)
       : []),

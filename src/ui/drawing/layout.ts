@@ -8,8 +8,9 @@ import type { CONDUCTORS } from '../../laws/conductors.ts';
 import { livesOf } from '../../site/site.ts';
 import type { Papers } from '../../verification/testAction.ts';
 import type { Position } from '../flow/position.ts';
-import type { Point } from './figure.ts';
-import { oddWords } from './oddWords.ts';
+import type { Figure, Point } from './figure.ts';
+import { label, labels } from './figure.ts';
+import { oddLines } from './oddWords.ts';
 
 export type Conductor = (typeof CONDUCTORS)[number];
 
@@ -70,11 +71,11 @@ const COLUMNS: Readonly<Record<View, Columns>> = {
     width: 288,
     star: 14,
     coil: [26, 58],
-    parting: 72,
+    parting: 42,
     met: 92,
     incoming: 110,
     origin: 214,
-    rod: 246,
+    rod: 262,
     unitLeft: 288,
     unitRight: NOWHERE,
     ...NO_OUTLET,
@@ -101,18 +102,29 @@ const COLUMNS: Readonly<Record<View, Columns>> = {
   },
 };
 
-const FIRST_ROW = 72;
+/**
+ * Three lines of a part leave room for one line of words above them: so it is no higher than a phone that lies has
+ * room for, with its terminals still a finger's target apart.
+ */
+const HEADS = {
+  roomy: { firstRow: 72, above: 20, below: 22, title: 16, lines: [30, 44] },
+  tight: { firstRow: 27, above: 12, below: 12, title: 10, lines: [] },
+} as const;
+
 /**
  * Terminals of a part are a finger's target apart; room over the pilot for its second branch, and at the origin under
- * the neutral for the words of its devices. Under the protective conductor: electrodes, then the instrument.
+ * the neutral for the words of its devices.
  */
 const GAPS = {
-  whole: { row: 36, abovePilot: 54, belowPilot: 44, parting: 34, rod: 36, instrument: 84 },
-  origin: { row: 44, abovePilot: 54, belowPilot: 48, parting: 46, rod: 46, instrument: 84 },
-  unit: { row: 44, abovePilot: 44, belowPilot: 44, parting: 46, rod: 46, instrument: 68 },
-  outlet: { row: 44, abovePilot: 44, belowPilot: 44, parting: 46, rod: 46, instrument: 68 },
+  whole: { row: 36, abovePilot: 54, belowPilot: 44, closer: 0 },
+  origin: { row: 44, abovePilot: 50, belowPilot: 30, closer: 18 },
+  unit: { row: 44, abovePilot: 44, belowPilot: 44, closer: 0 },
+  outlet: { row: 44, abovePilot: 44, belowPilot: 44, closer: 0 },
 } as const satisfies Readonly<Record<View, unknown>>;
-const FOOT = { whole: 36, origin: 36, unit: 36, outlet: 24 } as const;
+/** A part is never higher, but where much is set out of the ordinary: a phone that lies has no more room. */
+export const PART_HEIGHT = 316;
+/** Beside the outlet of a part the stand-in has a corner cut out from here on: there the instrument is at hand. */
+export const NOTCH = 36;
 /** How far the circuit's conductors stand off the unit once they are taken off. */
 const OFF = 24;
 
@@ -130,9 +142,13 @@ export interface Layout extends Shown {
   readonly columns: Columns;
   readonly lives: readonly Conductor[];
   readonly rows: Readonly<Record<Conductor, number>>;
+  /** Where titles stand over the columns, and the lines under a title as far as there is room for them. */
+  readonly titleY: number;
+  readonly lineYs: readonly number[];
   readonly top: number;
   readonly bottom: number;
-  readonly instrumentY: number;
+  /** The instrument's circle: in its own place, or in a row of its own, as near to its leads as there is room. */
+  readonly instrument: { readonly x: number | null; readonly y: number };
   /** Where the circuit's conductors end at the unit. */
   readonly supplyX: number;
   /** Where the outlet's terminals are: the far end of a cable, or the bare socket. */
@@ -151,16 +167,19 @@ export function layoutOf({ site, sheet }: Papers, position: Position, view: View
   const columns = COLUMNS[view];
   const lives = livesOf(site);
   const gaps = GAPS[view];
-  const pilot = FIRST_ROW + gaps.row * (lives.length - 1) + gaps.abovePilot;
+  const head = HEADS[view !== 'whole' && lives.length > 2 ? 'tight' : 'roomy'];
+  const isTight = head === HEADS.tight;
+  const pilot = head.firstRow + gaps.row * (lives.length - 1) + gaps.abovePilot - (isTight ? gaps.closer : 0);
   const rows = {
-    ...Object.fromEntries(lives.map((name, i) => [name, FIRST_ROW + gaps.row * i])),
+    ...Object.fromEntries(lives.map((name, i) => [name, head.firstRow + gaps.row * i])),
     CP: pilot,
     PP: pilot + gaps.belowPilot,
     PE: pilot + 2 * gaps.belowPilot,
   } as Layout['rows'];
   const isBare = sheet.outlet === 'socket' && !position.plugged;
-  const bottom = rows.PE + 22;
-  const instrumentY = Math.max(rows.PE + gaps.instrument, bottom + 14 * oddWords(position).length + 36);
+  const top = head.firstRow - head.above;
+  const bottom = rows.PE + head.below;
+  const odd = oddLines(position, columns.width - columns.standInLeft - 2).length;
   const supplyX = position.unit === 'taken off' ? columns.unitLeft - OFF : columns.unitLeft;
   const outletX = isBare ? columns.unitRight : position.plugged ? columns.standInLeft : columns.tetherEnd;
   const place = (terminal: Terminal): Point => {
@@ -172,11 +191,14 @@ export function layoutOf({ site, sheet }: Papers, position: Position, view: View
       case 'earthing':
         return site.earthing === 'TN-S'
           ? { x: (columns.coil[0] + columns.coil[1]) / 2, y }
-          : { x: columns.parting, y: y - gaps.parting };
+          : { x: columns.parting, y: view === 'whole' ? y - 34 : y };
       case 'earth':
-        return { x: columns.rod, y: y + gaps.rod };
+        return { x: columns.rod, y: view === 'whole' ? y + 36 : rows.N + 38 };
       case 'case':
-        return { x: (columns.unitLeft + columns.unitRight) / 2, y: bottom };
+        return {
+          x: (columns.unitLeft + columns.unitRight) / 2,
+          y: view === 'whole' ? bottom : rows.N + 66,
+        };
       case 'incoming':
         return { x: columns.incoming, y };
       case 'origin':
@@ -185,6 +207,23 @@ export function layoutOf({ site, sheet }: Papers, position: Position, view: View
         return { x: supplyX, y };
       default:
         return { x: outletX, y };
+    }
+  };
+  const instrumentIn = (): Pick<Layout, 'instrument' | 'height'> => {
+    switch (view) {
+      case 'whole': {
+        const y = Math.max(rows.PE + 84, bottom + 14 * odd + 36);
+        return { instrument: { x: null, y }, height: y + 36 };
+      }
+      case 'origin':
+        return { instrument: { x: null, y: rows.PE + 48 }, height: rows.PE + 65 };
+      case 'unit':
+        return { instrument: { x: 52, y: rows.N + 36 }, height: isTight ? PART_HEIGHT : bottom + 22 };
+      case 'outlet':
+        return {
+          instrument: { x: columns.standInLeft + NOTCH + 20, y: top + 32 },
+          height: isTight ? PART_HEIGHT : bottom + 22 + 14 * Math.max(0, odd - 1),
+        };
     }
   };
   const isShown = (terminal: Terminal) =>
@@ -196,11 +235,12 @@ export function layoutOf({ site, sheet }: Papers, position: Position, view: View
     columns,
     lives,
     rows,
-    top: FIRST_ROW - 20,
+    titleY: head.title,
+    lineYs: head.lines,
+    top,
     bottom,
     width: columns.width,
-    height: instrumentY + FOOT[view],
-    instrumentY,
+    ...instrumentIn(),
     supplyX,
     outletX,
     plugX: sheet.outlet === 'tethered' ? columns.standInLeft - 34 : columns.unitRight + 33,
@@ -211,6 +251,18 @@ export function layoutOf({ site, sheet }: Papers, position: Position, view: View
     ),
   };
 }
+
+/** A title over a column and what is said under it, as far as there is room. */
+export const heading = (
+  { titleY, lineYs }: Layout,
+  x: number,
+  title: string,
+  ...lines: readonly string[]
+): Figure =>
+  labels(
+    label(x, titleY, title, { bold: true }),
+    ...lineYs.slice(0, lines.length).map((y, i) => label(x, y, lines[i] ?? '')),
+  );
 
 /** The outlet's row names that there are on this site. */
 export const namesAt = ({ lives }: Layout): readonly Conductor[] => [...lives, 'CP', 'PP', 'PE'];

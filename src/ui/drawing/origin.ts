@@ -8,12 +8,13 @@ import type { Figure, Label, Shape } from './figure.ts';
 import { dashedIf, EMPTY, joint, label, labels, path, rect, shapes, together } from './figure.ts';
 import { handText, isChanged } from './hands.ts';
 import type { Conductor } from './layout.ts';
+import { heading } from './layout.ts';
 import type { Scene } from './scene.ts';
 import { amount } from './scene.ts';
 import { contact, cross, dimension, earthSymbol } from './symbols.ts';
 
 /** Under the origin's box the words of its two devices, each under its own contacts. */
-const WORDS = { from: 30, step: 12.5, main: 24, breaker: 78 } as const;
+const WORDS = { from: 25, step: 12.5, main: 24, breaker: 78 } as const;
 
 /** A device's name over its state, a word a line: there is no more room than its contacts have. */
 function deviceWords(hand: 'main-switch' | 'circuit', scene: Scene, x: number): readonly Label[] {
@@ -36,34 +37,41 @@ export function originFigure(scene: Scene): Figure {
   const first = rows[lives[0] ?? 'N'];
   const rodY = layout.terminals.get('earth')?.y ?? rows.PE;
   const changes = isChanged('circuit', position, now) || isChanged('main-switch', position, now);
+  const hasRoom = layout.lineYs.length > 0;
   const isOff = position.supply !== 'on' || position.main !== 'on';
   const mainWords = deviceWords('main-switch', scene, incoming + WORDS.main);
   const breakerWords = deviceWords('circuit', scene, incoming + WORDS.breaker);
   const under = rows.N + WORDS.from + WORDS.step * Math.max(mainWords.length, breakerWords.length);
   return together(
-    labels(
-      label(incoming, 16, 'origin', { bold: true }),
-      label(incoming, 30, `${breaker.type}${breaker.rating}, ${breaker.poles}-pole`),
+    heading(
+      layout,
+      incoming,
+      'origin',
+      `${breaker.type}${breaker.rating}, ${breaker.poles}-pole`,
       ...(residualDevice === null
         ? []
         : [
-            label(
-              incoming,
-              44,
-              `type ${residualDevice.type}${residualDevice.delay === 'S' ? ' S' : ''} ${amount(1000 * residualDevice.rated)} mA`,
-            ),
+            `type ${residualDevice.type}${residualDevice.delay === 'S' ? ' S' : ''} ${amount(1000 * residualDevice.rated)} mA`,
           ]),
+    ),
+    labels(
       ...mainWords,
       ...breakerWords,
-      label(incoming, under, changes ? 'at the lock' : switchedText(scene)),
       // Who proves dead on the outgoing side has these beside the probes.
-      ...(isOff ? [label(incoming, under + WORDS.step, 'live side stays live')] : []),
+      ...[
+        ...(isOff && !hasRoom ? [] : [changes ? 'at the lock' : switchedText(scene)]),
+        ...(isOff ? ['live side stays live'] : []),
+      ].map((text, i) => label(incoming, under + WORDS.step * i, text)),
       label(met, rows.PE - 9, 'MET', { anchor: 'middle' }),
     ),
-    shapes(rect('box', incoming, first - 17, origin - incoming, rows.N - first + 34), ...poles(scene)),
+    shapes(rect('box', incoming, first - 12, origin - incoming, rows.N - first + 24), ...poles(scene)),
     residualDevice === null ? EMPTY : shapes(...ring(scene)),
     shapes(path('conductor', `M${rod} ${rodY}v16`), earthSymbol(rod, rodY + 16)),
-    labels(label(rod - 14, rodY + 10, 'remote rod', { anchor: 'end' })),
+    labels(
+      layout.view === 'whole'
+        ? label(rod - 14, rodY + 10, 'remote rod', { anchor: 'end' })
+        : label(layout.width - 2, rodY - 14, 'remote rod', { anchor: 'end' }),
+    ),
     links(scene),
   );
 }
@@ -145,7 +153,7 @@ function links({ layout, links: linked }: Scene): Figure {
       path('conductor', `M${x} ${Math.min(...ends)}V${Math.max(...ends)}`),
       ...[...new Set(ends)].map((y) => joint(x, y)),
     ),
-    labels(label(x + 6, rows.N + 58, 'link')),
+    labels(label(x + 12, rows.N + 58, 'link')),
   );
 }
 
@@ -157,7 +165,7 @@ export function circuitFigure(scene: Scene): Figure {
   const from = view === 'unit' ? 0 : columns.origin;
   const to = view === 'origin' ? columns.width : supplyX;
   const beginsAt = view === 'unit' ? 0 : columns.met;
-  const protective = `PE ${amount(protectiveArea)} mm²`;
+  const protective = layout.lineYs.length === 0 ? 'PE' : `PE ${amount(protectiveArea)} mm²`;
   return together(
     shapes(
       ...lives.map((x) => path('conductor', `M${from} ${rows[x]}H${to}`)),
@@ -170,12 +178,12 @@ export function circuitFigure(scene: Scene): Figure {
       ...(view === 'unit'
         ? [label(4, rows.PE - 9, protective)]
         : [
-            ...lives.map((x) => label(from + 10, rows[x] - 5, x)),
+            ...lives.map((x) => label(from + 10, rows[x] - 4, x)),
             view === 'origin'
               ? label(to - 2, rows.PE - 9, protective, { anchor: 'end' })
               : label(from + 10, rows.PE - 9, protective),
           ]),
-      ...(view === 'origin' ? [] : lives.map((x) => label(to - 10, rows[x] - 5, x, { anchor: 'end' }))),
+      ...(view === 'origin' ? [] : lives.map((x) => label(to - 10, rows[x] - 4, x, { anchor: 'end' }))),
     ),
     lengths(scene, from, to),
     view === 'origin' ? EMPTY : endWords(scene),
@@ -215,25 +223,22 @@ function lengths({ papers, layout }: Scene, from: number, to: number): Figure {
       ),
     );
   // Beside the origin there is room behind what is said of its devices.
-  const x = view === 'unit' ? 4 : columns.origin + 14;
-  return labels(
-    label(x, 16, view === 'unit' ? 'circuit' : 'to unit', { bold: true }),
-    label(x, 30, metres),
-    label(x, 44, area),
-  );
+  return view === 'unit'
+    ? heading(layout, 4, 'circuit', metres, area)
+    : heading(layout, columns.origin + 14, 'to unit', metres, area);
 }
 
 /** Armour, steel or tray beside the protective conductor, onto the unit's exposed metal. */
 function armour({ layout }: Scene, from: number): Figure {
   const { columns, rows, view } = layout;
-  const y = rows.PE + 12;
+  const y = rows.PE + (layout.lineYs.length === 0 ? 8 : 12);
   const to = view === 'origin' ? columns.width : columns.unitLeft;
   const start = view === 'unit' ? 0 : from;
   return together(
     shapes(path('earth', view === 'unit' ? `M${start} ${y}H${to}` : `M${start} ${rows.PE}V${y}H${to}`)),
     labels(
       view === 'unit'
-        ? label(4, y + 24, 'armour or steel')
+        ? label(4, layout.bottom + 10 + (layout.lineYs.length === 0 ? 0 : 2), 'armour or steel')
         : label(to - 8, y + 13, 'armour or steel', { anchor: 'end' }),
     ),
   );

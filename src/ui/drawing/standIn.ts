@@ -3,8 +3,8 @@ import { VEHICLE } from '../../laws/pilotLevels.ts';
 import type { Figure } from './figure.ts';
 import { dashedIf, EMPTY, joint, label, labels, path, rect, shapes, together } from './figure.ts';
 import { handText, isChanged } from './hands.ts';
-import { namesAt } from './layout.ts';
-import { oddWords } from './oddWords.ts';
+import { heading, NOTCH, namesAt } from './layout.ts';
+import { oddLines } from './oddWords.ts';
 import type { BenchScene, Scene } from './scene.ts';
 import { contact, diode, resistor } from './symbols.ts';
 
@@ -15,14 +15,19 @@ const kiloOhms = (ohms: number): string => (ohms < 1000 ? `${ohms} Ω` : `${ohms
 
 export function standInFigure(scene: Scene): Figure {
   const { layout, position, now } = scene;
-  const { columns, rows, top, bottom } = layout;
+  const { columns, rows, top, bottom, lineYs, instrument, view, width } = layout;
   const { standInLeft: left, standInRight: right } = columns;
+  const corner = left + NOTCH + 4;
   const changes = isChanged('plug', position, now) || isChanged('request', position, now);
   return together(
+    heading(
+      layout,
+      left,
+      'vehicle stand-in',
+      `${position.plugged ? 'plugged in' : 'unplugged'}, state ${position.state}`,
+      ...(changes ? ['at the lock'] : []),
+    ),
     labels(
-      label(left, 16, 'vehicle stand-in', { bold: true }),
-      label(left, 30, `${position.plugged ? 'plugged in' : 'unplugged'}, state ${position.state}`),
-      ...(changes ? [label(left, 44, 'at the lock')] : []),
       ...namesAt(layout)
         .filter((name) => name !== 'CP' && name !== 'PE')
         .map((name) =>
@@ -33,9 +38,22 @@ export function standInFigure(scene: Scene): Figure {
           ),
         ),
     ),
-    shapes(rect('box', left, top, right - left, bottom - top)),
+    shapes(
+      view === 'whole'
+        ? rect('box', left, top, right - left, bottom - top)
+        : path('box', `M${left} ${top}h${NOTCH}V${rows.CP - BRANCH - 22}H${right}V${bottom}H${left}z`),
+    ),
     vehicleCircuit({ left, rail: right - 14, y: rows.CP, earthY: rows.PE, values: 'under' }, scene),
-    labels(...oddWords(position).map((text, i) => label(left, bottom + 16 + 14 * i, text, { bold: true }))),
+    labels(
+      // Where there is no room below it, the corner that the instrument stands in has some.
+      ...(lineYs.length > 0
+        ? oddLines(position, width - left - 2).map((text, i) =>
+            label(left, bottom + 16 + 14 * i, text, { bold: true }),
+          )
+        : oddLines(position, width - corner - 2, 5).map((text, i) =>
+            label(corner, instrument.y + 42 + 13 * i, text, { bold: true }),
+          )),
+    ),
   );
 }
 

@@ -1,8 +1,12 @@
 /** The supply as far as the origin: the source's windings, its earth, and the way of earthing the installation. */
-import type { Figure } from './figure.ts';
+import type { Figure, Label } from './figure.ts';
 import { EMPTY, joint, label, labels, path, shapes, together } from './figure.ts';
+import { heading } from './layout.ts';
 import type { Scene } from './scene.ts';
 import { earthSymbol, winding } from './symbols.ts';
+
+const EARTH = 'distributor’s earth';
+const OFF = 'earthing conductor off';
 
 export function supplyFigure(scene: Scene): Figure {
   const { papers, layout } = scene;
@@ -12,11 +16,7 @@ export function supplyFigure(scene: Scene): Figure {
   const earthing = papers.site.earthing;
   const stops = lives.slice(1).map((x) => joint(star, rows[x]));
   return together(
-    labels(
-      label(4, 16, 'supply', { bold: true }),
-      label(4, 30, earthing),
-      label(4, 44, papers.site.phases === 1 ? '1 phase' : '3 phases'),
-    ),
+    heading(layout, 4, 'supply', earthing, papers.site.phases === 1 ? '1 phase' : '3 phases'),
     shapes(
       path('conductor', `M${star} ${first}V${rows.PE + 22}`),
       earthSymbol(star, rows.PE + 22),
@@ -46,13 +46,14 @@ function separate(scene: Scene): Figure {
       joint(star, rows.PE),
       path('earth', lastBit(scene, 'earthing-conductor', `M${star} ${rows.PE}`, met)),
     ),
-    labels(label(star + 16, rows.PE + 19, 'distributor’s earth')),
+    labels(besideEarth(scene)),
     taken(scene, 'earthing-conductor'),
   );
 }
 
 function combined(scene: Scene): Figure {
-  const { columns, rows } = scene.layout;
+  const { layout } = scene;
+  const { columns, rows } = layout;
   const { parting, met, coil } = columns;
   return together(
     shapes(
@@ -61,7 +62,9 @@ function combined(scene: Scene): Figure {
     ),
     labels(
       label((coil[0] + coil[1]) / 2, rows.N - 5, 'PEN', { anchor: 'middle' }),
-      label(parting + 14, (scene.layout.terminals.get('earthing')?.y ?? rows.PE) + 5, 'distributor’s earth'),
+      layout.view === 'whole'
+        ? label(parting + 14, (layout.terminals.get('earthing')?.y ?? rows.PE) + 5, EARTH)
+        : besideEarth(scene),
     ),
     taken(scene, 'earthing-conductor'),
   );
@@ -76,11 +79,19 @@ function ownElectrode(scene: Scene): Figure {
       path('earth', isOff ? `M${met} ${rows.PE + 18}V${rows.PE + 22}` : `M${met} ${rows.PE}V${rows.PE + 22}`),
       earthSymbol(met, rows.PE + 22),
     ),
-    labels(label(met + 16, rows.PE + 30, isOff ? 'electrode, off' : 'electrode')),
+    labels(label(met + 16, rows.PE + 16, isOff ? 'electrode, off' : 'electrode')),
   );
 }
 
 const taken = (scene: Scene, what: 'earthing-conductor'): Figure =>
-  scene.removed.includes(what)
-    ? labels(label(scene.layout.columns.star + 16, scene.layout.rows.PE + 33, 'earthing conductor off'))
+  scene.layout.view === 'whole' && scene.removed.includes(what)
+    ? labels(label(scene.layout.columns.star + 16, scene.layout.rows.PE + 33, OFF))
     : EMPTY;
+
+/** In a part there is room for one line. */
+const besideEarth = ({ layout: { columns, rows, view }, removed }: Scene): Label =>
+  label(
+    columns.star + 16,
+    rows.PE + 16,
+    view !== 'whole' && removed.includes('earthing-conductor') ? OFF : EARTH,
+  );

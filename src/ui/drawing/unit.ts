@@ -5,7 +5,7 @@
 import type { Figure } from './figure.ts';
 import { dashedIf, EMPTY, label, labels, path, rect, shapes, together } from './figure.ts';
 import { handText, isChanged } from './hands.ts';
-import { partOf } from './layout.ts';
+import { heading, partOf } from './layout.ts';
 import type { BenchScene, Scene } from './scene.ts';
 import { amount } from './scene.ts';
 import { lid } from './symbols.ts';
@@ -21,21 +21,17 @@ export const unitWords = ({ papers: { sheet } }: BenchScene): string =>
 
 export function unitFigure(scene: Scene): Figure {
   const { layout, position, now } = scene;
-  const { columns, top, bottom, view, terminals } = layout;
+  const { columns, rows, top, bottom, view, terminals } = layout;
   if (view === 'outlet')
     return together(
-      labels(label(4, 16, 'unit', { bold: true })),
+      heading(layout, 4, 'unit'),
       shapes(path('enclosure', `M0 ${top}H${columns.unitRight}V${bottom}H0`)),
     );
   const { unitLeft: left, unitRight: right } = columns;
   const middle = (left + right) / 2;
   const changes = isChanged('cover', position, now) || isChanged('conductors', position, now);
   return together(
-    labels(
-      label(left, 16, 'unit', { bold: true }),
-      label(left, 30, unitWords(scene)),
-      ...(changes ? [label(left, 44, 'at the lock')] : []),
-    ),
+    heading(layout, left, 'unit', unitWords(scene), ...(changes ? ['at the lock'] : [])),
     shapes(rect('enclosure', left, top, right - left, bottom - top)),
     face(scene, middle),
     cover(scene),
@@ -43,7 +39,7 @@ export function unitFigure(scene: Scene): Figure {
       ? labels(
           view === 'whole'
             ? label(middle - 14, bottom + 16, 'exposed metal', { anchor: 'end' })
-            : label(middle + 14, bottom + 16, 'exposed metal'),
+            : label(middle, rows.N + 54, 'exposed metal', { anchor: 'middle' }),
         )
       : EMPTY,
   );
