@@ -3,7 +3,9 @@
 
 import type { Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
+import { rightConclusion } from '../../src/attempt/worked.ts';
 import { verify } from '../../src/scenario/verify.ts';
+import { verdictTitle } from '../../src/ui/words/answers.ts';
 import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { conclude, doTest, inHand, sitDown, toScenarios } from './trainee.ts';
@@ -45,17 +47,20 @@ test('a cell begins a job of one aim; afterwards it says what came of it, and wh
   await onBench(page);
   expect(await page.title()).toMatch(/^Choose a test · Is the design right\? .+ · Charge point trainer$/);
   const { scenario } = await inHand(page);
-  const { actions, conclusion } = verify(scenario);
+  const { actions } = verify(scenario);
   expect(actions.map(({ action }) => action.id)).toEqual(['papers']);
   for (const { action } of actions) await doTest(page, action);
   await page.getByRole('button', { name: 'Conclude…' }).click();
-  const isFaulty = conclusion === 'not sound';
+  const { verdict, next, tell } = rightConclusion(await inHand(page));
+  expect(['nothing-wrong', 'something-wrong']).toContain(verdict);
+  await page.getByRole('group', { name: 'Is the design right? You found' }).waitFor();
   await conclude(page, {
-    verdict: isFaulty ? 'not-fit' : 'could-not-finish',
-    cause: isFaulty ? 'something, cause not known' : 'nothing',
-    next: 'lock-off-and-label',
-    tell: 'client',
+    verdict,
+    cause: verdict === 'something-wrong' ? 'something, cause not known' : 'nothing',
+    next,
+    tell,
   });
+  await page.getByRole('heading', { name: `“${verdictTitle(verdict)}”: right.` }).waitFor();
   const bar = page.getByRole('region', { name: 'Next for you' });
   await bar.getByText('Next for you. You have not tried it yet.').waitFor();
   expect(await page.locator('.main:visible').allInnerTexts()).toEqual(['Is it dead? 5 minutes']);
