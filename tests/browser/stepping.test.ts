@@ -3,17 +3,26 @@
 
 import type { Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
+import { debriefOf } from '../../src/attempt/debrief.ts';
+import { testLines } from '../../src/attempt/lines.ts';
+import { offAt } from '../../src/bench/plant.ts';
 import { openBuiltPage } from './builtPage.ts';
 import {
+  ANSWER_KEYS,
   actionFor,
   begin,
   choose,
   inHand,
   judgeAll,
+  judgeRightly,
+  measure,
   predict,
+  sayFigures,
+  setUp,
   sitDown,
   toJudge,
   toPredict,
+  writeDown,
 } from './trainee.ts';
 
 const opened = openBuiltPage();
@@ -22,6 +31,7 @@ vi.setConfig({ testTimeout: 180_000 });
 const step = (page: Page, name: string) =>
   page.getByRole('heading', { name, level: 3, exact: true }).waitFor();
 const choosing = (page: Page) => page.getByRole('heading', { name: 'Choose a test' }).waitFor();
+const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).click();
 const titled = (page: Page) => expect.poll(() => page.title());
 
 test('back, reload and title at every step of a test, on a phone', async () => {
@@ -80,5 +90,60 @@ test('back, reload and title at every step of a test, on a phone', async () => {
   await choosing(page);
   const { attempt } = await inHand(page, 2);
   expect(attempt.entries.map(({ kind }) => kind)).toEqual(['prediction', 'judgement']);
+  await page.context().close();
+});
+
+test('a mistake at every step is taken back, and the record shows what was meant', async () => {
+  const page = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
+  const action = actionFor('state-a');
+  await begin(page, 'Fen Barn');
+  // Another test than was meant.
+  await choose(page, 'Vehicle connected (B)');
+  await press(page, 'Another test');
+  await choosing(page);
+  await choose(page, 'No vehicle (A)');
+  // The supply switched off in the set-up, and on again before it acts.
+  await setUp(page, { supply: 'off, all poles, locked' });
+  await page.getByLabel(/^supply/).selectOption({ label: 'on' });
+  await page.getByText('At the lock: everything stays as you left it.').waitFor();
+  await toPredict(page);
+  await press(page, 'Back to the set-up');
+  await toPredict(page);
+  // The first line answered wrongly, and again.
+  await press(page, /^can’t tell/);
+  await press(page, 'Back a line');
+  const before = await inHand(page);
+  for (const { right } of testLines(before.scenario, action)) await press(page, ANSWER_KEYS[right]);
+  await sayFigures(page, before, action, 'fairly-sure');
+  // A lead on the wrong terminal, moved before anything is read; a figure written wrongly, and corrected.
+  const reading = { op: 'measure', quantity: 'voltage', tool: 'two-pole' } as const;
+  await measure(page, { ...reading, between: ['outlet.L1', 'outlet.N'] });
+  const field = page.getByRole('form', { name: /^Write down/ }).getByRole('textbox');
+  await field.fill('23 V');
+  await field.press('Enter');
+  await press(page, /^Correct it/);
+  await writeDown(page, undefined);
+  // Judged wrongly, looked at the readings once more, and judged again.
+  await toJudge(page);
+  await page.getByRole('radio', { name: 'it did not', exact: true }).first().check();
+  await press(page, 'Back to the readings');
+  await judgeRightly(page, await inHand(page, 3), action);
+  // The test that is offered next is not taken; stopping and concluding are thought better of.
+  await press(page, 'Another test');
+  await choosing(page);
+  await press(page, 'Stop…');
+  await press(page, 'Go on testing');
+  await press(page, 'Conclude…');
+  await press(page, 'Go on testing');
+  await choosing(page);
+
+  const run = await inHand(page, 5);
+  expect(offAt(run.world.plant)).toEqual([]);
+  const { tests } = debriefOf(run.scenario, run.attempt);
+  const test = tests.find(({ test: id }) => id === action.id);
+  const said = run.attempt.entries.flatMap((entry) => (entry.kind === 'prediction' ? [entry] : []));
+  expect(said).toHaveLength(1);
+  expect(test?.lines.map(({ predicted }) => predicted)).toEqual(test?.lines.map(({ right }) => right));
+  expect(test?.lines.map(({ judged }) => judged)).toEqual(test?.lines.map(({ judgement }) => judgement));
   await page.context().close();
 });
