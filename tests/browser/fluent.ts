@@ -126,14 +126,23 @@ function courseOf(row: readonly Operation[], from: Position): readonly (string |
   return course;
 }
 
-/** What a faultless person does is not refused. */
-const NOT_REFUSED = { refused: null } as Outcome;
+/** What a faultless person does is not refused, but a pull at a plug that is held. */
+const outcomeOf = ({ op }: Operation): Outcome =>
+  ({ refused: op === 'pull-plug' ? 'it is held' : null }) as unknown as Outcome;
 
 /** What was done so far, as the page goes by it to offer it again. */
 const happenedIn = ({ attempt }: Run): readonly Happened[] =>
   attempt.entries.flatMap((entry, i) =>
     entry.kind === 'operation'
-      ? [{ test: entry.test, entry: i, at: 0, operation: entry.operation, outcome: NOT_REFUSED }]
+      ? [
+          {
+            test: entry.test,
+            entry: i,
+            at: 0,
+            operation: entry.operation,
+            outcome: outcomeOf(entry.operation),
+          },
+        ]
       : [],
   );
 
