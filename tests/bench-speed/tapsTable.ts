@@ -9,7 +9,7 @@ import { allowedActions } from '../../src/scenario/scenario.ts';
 import { fluently } from '../browser/fluent.ts';
 import { finger } from '../browser/hands.ts';
 import type { Taken } from '../browser/taps.ts';
-import { noteTaps, PHONE, takenBy } from '../browser/taps.ts';
+import { MEDIAN_BAR, medianOf, noteTaps, PHONE, takenBy, tapsBar } from '../browser/taps.ts';
 import { begin, inHand, sitDown } from '../browser/trainee.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
@@ -63,38 +63,64 @@ interface Job {
   readonly broke: (broken: Broken) => void;
 }
 
-const medianOf = (list: readonly number[]): number => {
-  const sorted = list.toSorted((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? 0;
-};
+/** A column of the table: a job on a site and a rung. */
+interface Column {
+  readonly site: string;
+  readonly phases: number;
+  readonly rung: Rung;
+  readonly walked: readonly Walked[];
+  readonly broken: readonly Broken[];
+}
 
-const cell = ({ taps, digits, readings }: Walked): string =>
-  `${taps.length} ${digits} ${readings}`.padStart(12);
-
-/** Taps, digits and readings of each test on each rung, as they are counted. */
+/** Taps, digits and readings of each test on each rung, as they are counted; then the table of taps. */
 export async function printTaps(browser: Browser, url: string, asked: readonly string[]): Promise<void> {
   const sites = SITES.filter((site) => asked.includes(site));
   const rungs = RUNGS.filter((rung) => asked.includes(String(rung)));
+  const columns: Column[] = [];
   for (const site of sites.length === 0 ? SITES : sites)
     for (const rung of rungs.length === 0 ? RUNGS : rungs) {
       console.log(`${site}, rung ${rung}: taps, digits, readings`);
-      const all: Walked[] = [];
+      const walked: Walked[] = [];
       const broken: Broken[] = [];
       await walk(browser, url, {
         site,
         rung,
+        told: (one) => {
+          walked.push(one);
+          const { test, taps, digits, readings } = one;
+          console.log(`  ${test.padEnd(20)}${`${taps.length} ${digits} ${readings}`.padStart(12)}`);
+          if (asked.includes('each')) console.log(`    ${taps.join(' · ')}`);
+        },
         broke: (one) => {
           broken.push(one);
           console.log(`  ${one.test.padEnd(20)} could not be done: ${one.why}`);
         },
-        told: (walked) => {
-          all.push(walked);
-          console.log(`  ${walked.test.padEnd(20)}${cell(walked)}`);
-          if (asked.includes('each')) console.log(`    ${walked.taps.join(' · ')}`);
-        },
       });
-      for (const { test, why } of broken) console.log(`  ${test} could not be done: ${why.split('\n')[0]}`);
-      const taps = all.map((one) => one.taps.length);
-      console.log(`  median ${medianOf(taps)}, most ${Math.max(...taps)}`);
+      columns.push({ site, phases: scenarioNamed(site).scenario.site.phases, rung, walked, broken });
     }
+  console.log(`\n${tableOf(columns)}`);
+}
+
+/** Tests by jobs; bold is what is over its bar, and what could not be done says so. */
+function tableOf(columns: readonly Column[]): string {
+  const tests = [
+    ...new Set(columns.flatMap(({ walked, broken }) => [...walked, ...broken].map(({ test }) => test))),
+  ];
+  const row = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
+  const cell = ({ walked, broken, rung, phases }: Column, test: string): string => {
+    const one = walked.find((other) => other.test === test);
+    if (one === undefined) return broken.some((other) => other.test === test) ? '**not done**' : '';
+    const taps = one.taps.length;
+    return taps > tapsBar({ rung, phases, readings: one.readings }) ? `**${taps}**` : String(taps);
+  };
+  const median = ({ walked, phases }: Column): string => {
+    const taps = medianOf(walked.map((one) => one.taps.length));
+    return phases === 1 && taps > MEDIAN_BAR ? `**${taps}**` : String(taps);
+  };
+  return [
+    row(['test', ...columns.map(({ site, rung }) => `${site} ${rung}`)]),
+    row(['---', ...columns.map(() => '---:')]),
+    ...tests.map((test) => row([test, ...columns.map((column) => cell(column, test))])),
+    row(['median', ...columns.map(median)]),
+  ].join('\n');
 }

@@ -94,6 +94,9 @@ async function throughATest(page: Page, look: Look): Promise<void> {
   await setUp(page, { 'then wait, s': '1' });
   await toPredict(page);
   await look('predict');
+  await press(page, 'All lines at once');
+  await look('predict, all lines at once');
+  await press(page, 'Line by line');
   await press(page, 'Back to the set-up');
   await answerAll(page);
   await look('how sure');
@@ -118,7 +121,8 @@ async function throughATest(page: Page, look: Look): Promise<void> {
   await judgeAll(page, 'not-shown');
   await page.getByRole('heading', { name: 'What was true' }).waitFor();
   await look('what was true');
-  await press(page, 'Next');
+  await press(page, /^Next/);
+  await press(page, 'Another test');
 }
 
 export async function throughAnAttempt(page: Page, look: Look): Promise<void> {

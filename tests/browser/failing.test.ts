@@ -351,7 +351,7 @@ describe('a file of the page', () => {
     await page.getByText('The drawing of this place did not come. All else is told above.').first().waitFor();
     await page.getByText('You said').first().waitFor();
     await button(page, /^Next/).click();
-    await heading(page, 'Choose a test').waitFor();
+    await heading(page, 'Set up').waitFor();
     expect((await keptHere(page))?.text).toContain('"judgement"');
     await page.context().close();
   });

@@ -26,7 +26,7 @@ import { positionAfter } from '../../src/ui/flow/position.ts';
 import { isLike } from '../../src/ui/flow/rows.ts';
 import type { Spread } from '../../src/ui/flow/spread.ts';
 import { SPREAD_WORDS, spreadOver, spreadsOn } from '../../src/ui/flow/spread.ts';
-import { actsOn, actText, WAITS } from '../../src/ui/screens/measure/acts.ts';
+import { actsOn, actText, codingsAtHand, WAITS } from '../../src/ui/screens/measure/acts.ts';
 import { measurementsText, rowText } from '../../src/ui/screens/measure/rowText.ts';
 import { answerText, LIMIT_WORDS } from '../../src/ui/words/answers.ts';
 import { terminalName } from '../../src/ui/words/trade.ts';
@@ -126,14 +126,23 @@ function courseOf(row: readonly Operation[], from: Position): readonly (string |
   return course;
 }
 
-/** What a faultless person does is not refused. */
-const NOT_REFUSED = { refused: null } as Outcome;
+/** What a faultless person does is not refused, but a pull at a plug that is held. */
+const outcomeOf = ({ op }: Operation): Outcome =>
+  ({ refused: op === 'pull-plug' ? 'it is held' : null }) as unknown as Outcome;
 
 /** What was done so far, as the page goes by it to offer it again. */
 const happenedIn = ({ attempt }: Run): readonly Happened[] =>
   attempt.entries.flatMap((entry, i) =>
     entry.kind === 'operation'
-      ? [{ test: entry.test, entry: i, at: 0, operation: entry.operation, outcome: NOT_REFUSED }]
+      ? [
+          {
+            test: entry.test,
+            entry: i,
+            at: 0,
+            operation: entry.operation,
+            outcome: outcomeOf(entry.operation),
+          },
+        ]
       : [],
   );
 
@@ -180,9 +189,8 @@ function waysFrom(acts: readonly Operation[], stands: Position, { happened, pape
   const wait = first.op === 'wait' ? WAITS.find((one) => one >= first.seconds) : undefined;
   if (wait !== undefined)
     return [...rows, { taps: 1, acts: 1, by: { kind: 'key', words: `Wait ${wait} s` } }];
-  const onKey = actsAtHand(happened, stands)
-    .slice(0, AT_HAND.acts)
-    .find((one) => comesTo(courseOf([one], stands), courseOf([first], stands)));
+  const inSight = [...codingsAtHand(papers, stands), ...actsAtHand(happened, stands).slice(0, AT_HAND.acts)];
+  const onKey = inSight.find((one) => comesTo(courseOf([one], stands), courseOf([first], stands)));
   const single: Way =
     onKey !== undefined
       ? { taps: 1, acts: 1, by: { kind: 'key', words: actText(onKey, papers) } }
@@ -507,7 +515,8 @@ async function writeDown(page: Page, isLast: boolean): Promise<void> {
   if (rows.length > 0) {
     const shown = await Promise.all(rows.map((row) => row.getByRole('cell').first().textContent()));
     const texts = shown.map((text) => typedText(text ?? ''));
-    const isAlike = texts.length > 2 && new Set(texts).size === 1;
+    // The pad goes on by itself from a figure that has digits.
+    const isAlike = texts.length > 2 && new Set(texts).size === 1 && !/\d/.test(texts[0] ?? '');
     for (const [i, row] of rows.entries()) {
       if (i === 0 || !isAlike) await type(row.getByRole('textbox'), await withUnit(form, texts[i] ?? ''));
       await tickTripped(page, row);

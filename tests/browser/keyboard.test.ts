@@ -105,7 +105,10 @@ test('a test on a phone by keyboard alone', async () => {
   await page.keyboard.press('ArrowLeft');
   await page.keyboard.press('Enter');
   await page.getByRole('heading', { name: 'What was true' }).waitFor();
-  await tabTo(page, /^Next$/);
+  await tabTo(page, /^Next: /);
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { name: 'Set up', exact: true }).waitFor();
+  await tabTo(page, /^Another test$/);
   await page.keyboard.press('Enter');
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
   await tabTo(page, /^Papers$/);

@@ -5,6 +5,21 @@ import type { Page } from 'playwright-core';
 
 export const PHONE = { width: 360, height: 740, touch: true } as const;
 
+/** The most that a test may take, and the most that half of the tests of a single-phase job may. */
+export const MEDIAN_BAR = 28;
+
+export function tapsBar(of: {
+  readonly rung: number;
+  readonly phases: number;
+  readonly readings: number;
+}): number {
+  if (of.readings === 1) return of.rung === 1 ? 12 : 18;
+  return of.phases === 1 ? 40 : 60;
+}
+
+export const medianOf = (list: readonly number[]): number =>
+  list.toSorted((a, b) => a - b)[Math.floor(list.length / 2)] ?? 0;
+
 export interface Taken {
   /** Each by what it was on. */
   readonly taps: readonly string[];

@@ -15,7 +15,8 @@ import { isLike, rowsDone } from './rows.ts';
 export const AT_HAND = { readings: 5, rows: 5, acts: 8 } as const;
 
 const keyOf = (what: unknown): string => JSON.stringify(what);
-const once = <T>(list: readonly T[]): readonly T[] => [
+/** Each once, at the place where it stands first. */
+export const once = <T>(list: readonly T[]): readonly T[] => [
   ...new Map(list.map((one) => [keyOf(one), one])).values(),
 ];
 

@@ -16,7 +16,7 @@ import type { InWords } from '../../../words/actions.ts';
 import type { Hand } from '../../drawing/hands.ts';
 import { NextLead } from '../../drawing/NextLead.tsx';
 import { DESK, useMatches } from '../../drawing/useMatches.ts';
-import { AT_HAND, actsAtHand, readingsAtHand, rowsAtHand } from '../../flow/atHand.ts';
+import { AT_HAND, actsAtHand, once, readingsAtHand, rowsAtHand } from '../../flow/atHand.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
 import { draftOf, hasLeads, onlyLooks, prepared, readingsOf } from '../../flow/measurement.ts';
@@ -35,7 +35,7 @@ import { applyText, readingTitle } from '../../words/trade.ts';
 import { HandChoices } from '../bench/HandChoices.tsx';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import { CHOICES_OF } from '../bench/setUpRows.ts';
-import { actText, WAITS } from './acts.ts';
+import { actText, codingsAtHand, WAITS } from './acts.ts';
 import { Do } from './Do.tsx';
 import { Leads, Settings } from './InstrumentSettings.tsx';
 import { LeadsLine, lastProvedText } from './LeadsLine.tsx';
@@ -325,9 +325,10 @@ function AtHand({
   const readings = useMemo(() => readingsAtHand(happened).slice(0, AT_HAND.readings), [happened]);
   const acts = useMemo(
     () =>
-      actsAtHand(happened, position)
-        .slice(0, AT_HAND.acts)
-        .map((act) => [act, actText(act, papers)] as const),
+      once([
+        ...codingsAtHand(papers, position),
+        ...actsAtHand(happened, position).slice(0, AT_HAND.acts),
+      ]).map((act) => [act, actText(act, papers)] as const),
     [happened, position, papers],
   );
   return (

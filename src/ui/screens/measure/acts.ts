@@ -11,6 +11,7 @@ import type { Site } from '../../../site/site.ts';
 import { linesOf, livesOf } from '../../../site/site.ts';
 import { disturb, restore } from '../../../verification/actions/penHazard.ts';
 import type { Papers } from '../../../verification/testAction.ts';
+import type { Position } from '../../flow/position.ts';
 import type { FigureRange } from '../../words/ranges.ts';
 import { RANGES } from '../../words/ranges.ts';
 import { operationText, STATE_WORDS } from '../../words/trade.ts';
@@ -131,6 +132,12 @@ const disturbances = (papers: Papers): readonly Act[] => [
   ['no limit', 'disturbance: no load limit', { op: 'supply', loadLimit: null }],
   ['as it was', 'disturbance over: supply as it was', restore],
 ];
+
+/** The codings that a plug in the hand may be given, where the cable is the customer’s own. */
+export const codingsAtHand = ({ sheet }: Papers, { plugged, coding }: Position): readonly Operation[] =>
+  sheet.outlet === 'socket' && !plugged
+    ? CODING.map(([, , act]) => operation(act)).filter((act) => 'coding' in act && act.coding !== coding)
+    : [];
 
 export const actsOn = (papers: Papers): readonly Act[] => [
   ...ACTS,
