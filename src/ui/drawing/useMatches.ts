@@ -19,3 +19,6 @@ export function useMatches(query: string): boolean {
 
 /** Where drawing and step stand side by side. */
 export const DESK = '(min-width: 60rem)';
+
+/** A phone that lies: the same beside each other, in little height. */
+export const LYING = '(max-width: 59.99rem) and (max-height: 39.99rem) and (min-width: 40rem)';

@@ -8,7 +8,7 @@ import { testTitle } from '../../../words/actions.ts';
 import type { Hand } from '../../drawing/hands.ts';
 import { Sheet } from '../../drawing/Sheet.tsx';
 import { ROOM } from '../../drawing/useDrawn.ts';
-import { DESK, useMatches } from '../../drawing/useMatches.ts';
+import { DESK, LYING, useMatches } from '../../drawing/useMatches.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
 import { lastJudged } from '../../flow/attemptMachine.ts';
 import type { Bench } from '../../flow/bench.ts';
@@ -37,9 +37,10 @@ import { TestCard, testStepOf } from './TestCard.tsx';
 import { YourTests } from './YourTests.tsx';
 
 /** Where there is no room for the whole sheet. */
-function smallView(step: TestStep | null): 'upright' | 'strip' | 'part' {
+function smallView(step: TestStep | null, isLying: boolean): 'upright' | 'strip' | 'part' {
   if (step === 'setting up') return 'upright';
-  return step === 'predicting' ? 'strip' : 'part';
+  if (step !== 'predicting') return 'part';
+  return isLying ? 'upright' : 'strip';
 }
 
 /** What the instrument shows through the leads as they are now; nothing once one of them was moved. */
@@ -88,6 +89,7 @@ export function BenchScreen(props: Props) {
     [isOpen, bench, measuring.draft],
   );
   const isDesk = useMatches(DESK);
+  const isLying = useMatches(LYING);
   const hasRoom = useMatches(ROOM);
   const [hand, setHand] = useState<Hand | null>(null);
   // What is beside the open step is drawn again only where something of it has changed.
@@ -176,7 +178,7 @@ export function BenchScreen(props: Props) {
             isSettingUp={isSettingUp}
             hands={hands}
             reading={reading}
-            view={hasRoom ? 'whole' : smallView(step)}
+            view={hasRoom ? 'whole' : smallView(step, isLying)}
             standing={standingText(bench, step, state.context.since)}
           />
           {isDesk ? <YourTests bench={bench} /> : null}
