@@ -10,8 +10,8 @@ import { keepHereLast } from '../store/hereLast.ts';
 import { AIM_WORDS } from '../words/aims.ts';
 import { addressIn, partsOf } from './flow/aimLinks.ts';
 import type { Bench } from './flow/bench.ts';
-import { inSlices } from './flow/inSlices.ts';
 import { afterEngine, loaded } from './flow/loading.ts';
+import { benchReady, madeReady, withAllWords } from './flow/madeReady.ts';
 import { useFailure } from './flow/useFailure.ts';
 import type { AttemptOnPage, OpenAttempt, Refusal } from './flow/useOpenAttempt.ts';
 import { isDueAtLeaving, useOpenAttempt } from './flow/useOpenAttempt.ts';
@@ -37,7 +37,7 @@ const FirstRun = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/firstRun/FirstRun.tsx'))).FirstRun,
 }));
 const Worked = lazy(async () => ({
-  default: (await afterEngine(() => import('./screens/worked/Worked.tsx'))).Worked,
+  default: (await withAllWords(() => import('./screens/worked/Worked.tsx'))).Worked,
 }));
 const Words = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/Words.tsx'))).Words,
@@ -58,7 +58,7 @@ const MyRecord = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/record/MyRecord.tsx'))).MyRecord,
 }));
 const Sources = lazy(async () => ({
-  default: (await afterEngine(() => import('./screens/Sources.tsx'))).Sources,
+  default: (await withAllWords(() => import('./screens/Sources.tsx'))).Sources,
 }));
 
 export const THIS_PAGE = 'This page';
@@ -87,12 +87,12 @@ function titleOf(path: string, onPage: AttemptOnPage | null): string | null {
 async function opened(file: File, signal: AbortSignal) {
   const { opening, textOf } = await afterEngine(() => import('./flow/opening.ts'));
   const text = await textOf(file);
-  return typeof text === 'string' ? inSlices(opening(text), signal) : text;
+  return typeof text === 'string' ? madeReady(opening(text), signal) : text;
 }
 
 async function begun(wish: Extract<Wish, { kind: 'begin' | 'begin aim' }>, signal: AbortSignal) {
   const { beginningAim, beginningOn } = await afterEngine(() => import('./flow/start.ts'));
-  return inSlices(
+  return madeReady(
     wish.kind === 'begin' ? beginningOn(wish.offered, wish.rung, wish.trainee) : beginningAim(wish.address),
     signal,
   );
@@ -219,7 +219,7 @@ export function App() {
                   onAgain={(making) => {
                     const go = () =>
                       void prepare(async (signal) => {
-                        const bench = await inSlices(making(), signal);
+                        const bench = await benchReady(making(), signal);
                         if (bench !== null) await take(bench);
                       });
                     if (isDueAtLeaving(onPage)) setLeaving({ openAttempt: onPage, go });

@@ -305,10 +305,11 @@ describe('a file of the page', () => {
           () => page.getByRole('link', { name: 'My record' }).first().click(),
           () => page.getByRole('contentinfo').getByRole('link', { name: 'Accessibility' }).click(),
           () => page.getByRole('contentinfo').getByRole('link', { name: 'Words' }).click(),
+          () => page.getByRole('contentinfo').getByRole('link', { name: 'Sources' }).click(),
         ]) {
           await go();
           const arrived = page.getByRole('heading', {
-            name: /^(A part of this page did not come|Open in another tab|Choose a test|Scenarios|My record|Accessibility|Words)$/,
+            name: /^(A part of this page did not come|Open in another tab|Choose a test|Scenarios|My record|Accessibility|Words|Sources)$/,
           });
           await arrived.first().waitFor();
           const isTold = await heading(page, NOT_LOADED).isVisible();

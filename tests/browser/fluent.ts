@@ -26,7 +26,7 @@ import { rowText } from '../../src/ui/screens/measure/rowText.ts';
 import { terminalName } from '../../src/ui/words/trade.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { Papers, TestAction } from '../../src/verification/testAction.ts';
-import { testTitle } from '../../src/words/actions.ts';
+import { testTitle } from '../../src/words/testTitles.ts';
 import { press, tick, type } from './hands.ts';
 import {
   act,

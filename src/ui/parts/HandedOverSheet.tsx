@@ -2,7 +2,7 @@
 
 import { memo } from 'react';
 import type { Run } from '../../attempt/run.ts';
-import { testTitle } from '../../words/actions.ts';
+import { testTitle } from '../../words/testTitles.ts';
 import { shownText } from '../words/figures.ts';
 import { readingTitle } from '../words/trade.ts';
 

@@ -4,15 +4,9 @@ import { papersOf, readingScenario } from '../../scenario/scenario.ts';
 import { ACTIONS } from '../../verification/actions.ts';
 import { RULE_SET_NAMES } from '../../verification/rules/ruleSet.ts';
 import type { Papers, TestAction } from '../../verification/testAction.ts';
-import {
-  adviceText,
-  figureInWords,
-  limitSum,
-  limitText,
-  lineInWords,
-  testTitle,
-} from '../../words/actions.ts';
+import { adviceText, figureInWords, limitSum, limitText, lineInWords } from '../../words/actions.ts';
 import { sourceText } from '../../words/sources.ts';
+import { testTitle } from '../../words/testTitles.ts';
 import { useSliced } from '../flow/useSliced.ts';
 import { EditionNote } from '../parts/EditionNote.tsx';
 import type { Offered } from './offered.ts';

@@ -2,7 +2,7 @@
 
 import type { Scenario } from '../../scenario/scenario.ts';
 import { allowedActions } from '../../scenario/scenario.ts';
-import { testTitle } from '../../words/actions.ts';
+import { testTitle } from '../../words/testTitles.ts';
 import type { Place, Step } from '../flow/place.ts';
 
 const WORDS: Readonly<Record<Step, string>> = {

@@ -4,7 +4,7 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { rungOf } from '../../../attempt/rung.ts';
 import type { AimId } from '../../../scenario/aims.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
-import { testTitle } from '../../../words/actions.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 import type { Hand } from '../../drawing/hands.ts';
 import { Sheet } from '../../drawing/Sheet.tsx';
 import { ROOM } from '../../drawing/useDrawn.ts';

@@ -3,7 +3,7 @@
 import { memo } from 'react';
 import type { Entry } from '../../../attempt/attempt.ts';
 import { isJudgedAsSaid } from '../../../attempt/truth.ts';
-import { testTitle } from '../../../words/actions.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 import { benchTime } from '../../words/figures.ts';

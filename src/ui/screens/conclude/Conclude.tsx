@@ -11,7 +11,7 @@ import { NOTHING } from '../../../attempt/marks/diagnosis.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import { CATALOGUE, entryNamed } from '../../../faults/catalogue.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
-import { testTitle } from '../../../words/actions.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 import type { AttemptActor } from '../../flow/attemptMachine.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { hasStopped } from '../../flow/bench.ts';

@@ -4,7 +4,8 @@ import type { Run } from '../../../attempt/run.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import { isJudgedAsSaid } from '../../../attempt/truth.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
-import { limitText, lineText, testTitle } from '../../../words/actions.ts';
+import { limitText, lineText } from '../../../words/actions.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 import { JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 
 export interface JudgedFinding {

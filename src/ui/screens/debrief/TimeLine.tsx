@@ -8,7 +8,7 @@ import { memo, useEffect, useId, useRef, useState } from 'react';
 import type { Elimination } from '../../../attempt/elimination.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import type { Lockstep } from '../../../attempt/twin.ts';
-import { testTitle } from '../../../words/actions.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 import { benchTime } from '../../words/figures.ts';
 import type { Course } from './course.ts';
 import { courseOf, SQUARE } from './course.ts';

@@ -2,9 +2,9 @@
 import { memo } from 'react';
 import type { Debrief } from '../../../attempt/debrief.ts';
 import type { Showing } from '../../../attempt/showing.ts';
-import { testTitle } from '../../../words/actions.ts';
 import { causeWords } from '../../../words/causes.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 import { FAMILY_WORDS } from '../../../words/topics.ts';
 import { NEXT_WORDS, TELL_WORDS } from '../../words/answers.ts';
 import { shownText } from '../../words/figures.ts';
