@@ -27,7 +27,7 @@ import { toItsEnd } from '../bench/toItsEnd.ts';
 import { parseJson } from '../scenario/json.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { check } from '../scenario/problems.ts';
-import { newerFormat } from '../scenario/scenario.ts';
+import { newerFormat } from '../scenario/readScenario.ts';
 import type { RecordItem } from './recordItem.ts';
 import { recordItem } from './recordItem.ts';
 import type { KeptRecord, Unreadable } from './recordText.ts';

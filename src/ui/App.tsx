@@ -11,7 +11,7 @@ import { AIM_WORDS } from '../words/aims.ts';
 import { addressIn, partsOf } from './flow/aimLinks.ts';
 import type { Bench } from './flow/bench.ts';
 import { afterEngine, loaded } from './flow/loading.ts';
-import { benchReady, madeReady, withAllWords } from './flow/madeReady.ts';
+import { benchReady, madeReady, withWords } from './flow/madeReady.ts';
 import { useFailure } from './flow/useFailure.ts';
 import type { AttemptOnPage, OpenAttempt, Refusal } from './flow/useOpenAttempt.ts';
 import { isDueAtLeaving, useOpenAttempt } from './flow/useOpenAttempt.ts';
@@ -21,6 +21,7 @@ import { Dialog } from './parts/Dialog.tsx';
 import { GettingReady } from './parts/GettingReady.tsx';
 import { Boundary } from './screens/elsewhere/Boundary.tsx';
 import { ComingBack } from './screens/elsewhere/ComingBack.tsx';
+import { COURSE_AIMS } from './screens/firstRun/courseAims.ts';
 import { AimStart } from './screens/home/AimStart.tsx';
 import { Home } from './screens/home/Home.tsx';
 import type { Entry, Offered } from './screens/offered.ts';
@@ -34,10 +35,10 @@ const Choose = lazy(async () => ({
   default: (await loaded(() => import('./screens/Choose.tsx'))).Choose,
 }));
 const FirstRun = lazy(async () => ({
-  default: (await afterEngine(() => import('./screens/firstRun/FirstRun.tsx'))).FirstRun,
+  default: (await withWords(() => import('./screens/firstRun/FirstRun.tsx'), COURSE_AIMS)).FirstRun,
 }));
 const Worked = lazy(async () => ({
-  default: (await withAllWords(() => import('./screens/worked/Worked.tsx'))).Worked,
+  default: (await withWords(() => import('./screens/worked/Worked.tsx'))).Worked,
 }));
 const Words = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/Words.tsx'))).Words,
@@ -58,7 +59,7 @@ const MyRecord = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/record/MyRecord.tsx'))).MyRecord,
 }));
 const Sources = lazy(async () => ({
-  default: (await withAllWords(() => import('./screens/Sources.tsx'))).Sources,
+  default: (await withWords(() => import('./screens/Sources.tsx'))).Sources,
 }));
 
 export const THIS_PAGE = 'This page';

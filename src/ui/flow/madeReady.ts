@@ -1,4 +1,5 @@
 /** Benches that are made in slices, and whatever else names lines of tests: shown only when their words are there. */
+import type { AimId } from '../../scenario/aims.ts';
 import type { Bench } from './bench.ts';
 import { inSlices } from './inSlices.ts';
 import { afterEngine, loaded } from './loading.ts';
@@ -26,10 +27,10 @@ async function wordsCome(bench: Bench): Promise<void> {
   await wordsAt(bench);
 }
 
-/** A screen that names lines of any test. */
-export const withAllWords = <T>(load: () => Promise<T>): Promise<T> =>
+/** A screen that names lines of tests of these aims; of any where none is named. */
+export const withWords = <T>(load: () => Promise<T>, aims?: readonly AimId[]): Promise<T> =>
   afterEngine(async () => {
-    const { wordsOfAll } = await import('./testWords.ts');
-    const [screen] = await Promise.all([load(), wordsOfAll()]);
+    const { wordsOf } = await import('./testWords.ts');
+    const [screen] = await Promise.all([load(), wordsOf(aims)]);
     return screen;
   });

@@ -32,14 +32,14 @@ const TABLES: Readonly<Record<AimId, () => Promise<Table>>> = {
 
 const load = async (aim: AimId): Promise<void> => addTests(await loaded(TABLES[aim]));
 
-/** Rejects with `NotLoaded` where one of them does not come. */
-export async function wordsOfAll(): Promise<void> {
-  await Promise.all(AIMS.map(({ id }) => load(id)));
+/** Of all aims, or of these. Rejects with `NotLoaded` where some of them do not come. */
+export async function wordsOf(aims: readonly AimId[] = AIMS.map(({ id }) => id)): Promise<void> {
+  await Promise.all(aims.map(load));
 }
 
 /** All that are worded at this bench and in its debrief. Rejects with `NotLoaded`. */
 export async function wordsAt(bench: Bench): Promise<void> {
-  await Promise.all([...aimsAt(bench)].map(load));
+  await wordsOf([...aimsAt(bench)]);
 }
 
 /** Of the tests that are allowed or begun, and, where lines are to be chosen, of those that lend theirs. */

@@ -5,7 +5,7 @@
 
 import { useCallback, useState } from 'react';
 import { supportOf } from '../../../attempt/rung.ts';
-import { readingScenario } from '../../../scenario/scenario.ts';
+import { scenarioIn } from '../../../scenario/scenario.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { Foot } from '../../parts/Foot.tsx';
@@ -107,9 +107,9 @@ export function Worked({ offered, onNowYou, onLeave }: Props) {
   );
 }
 
-function* workingOut(offered: Offered): Generator<null, readonly WorkedStep[]> {
-  const read = yield* readingScenario({ ...offered, support: supportOf(1) });
-  return read.ok ? yield* workingSteps(read.scenario, read.file) : [];
+function workingOut(offered: Offered): Generator<null, readonly WorkedStep[]> {
+  const file = { ...offered, support: supportOf(1) };
+  return workingSteps(scenarioIn(file), file);
 }
 
 function titleOf(step: WorkedStep): string {
