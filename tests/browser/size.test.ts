@@ -9,7 +9,7 @@ import { actionFor, doTest, sitDown } from './trainee.ts';
 
 /** KiB by gzip. */
 const FIRST_SCREEN = 90;
-const BENCH_OF_ONE_AIM = 2;
+const BENCH_OF_ONE_AIM = 256;
 /** A whole verification, with every step of every test, what is opened where a line was wrong, and its sounds. */
 const BENCH_IN_ALL = 304;
 const LATER_PIECE = 60;
