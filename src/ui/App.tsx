@@ -8,6 +8,7 @@ import { navigate, useHashLocation } from 'wouter/use-hash-location';
 import { aimNamed } from '../scenario/aims.ts';
 import { keepHereLast } from '../store/hereLast.ts';
 import { AIM_WORDS } from '../words/aims.ts';
+import { PAGE_TITLES, pageTitle } from '../words/pageTitles.ts';
 import { addressIn, partsOf } from './flow/aimLinks.ts';
 import type { Bench } from './flow/bench.ts';
 import { afterEngine, loaded } from './flow/loading.ts';
@@ -26,7 +27,6 @@ import { AimStart } from './screens/home/AimStart.tsx';
 import { Home } from './screens/home/Home.tsx';
 import type { Entry, Offered } from './screens/offered.ts';
 import type { Wish } from './screens/wish.ts';
-import { PAGE_TITLES, pageTitle } from './words/pageTitles.ts';
 
 const AttemptScreen = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/AttemptScreen.tsx'))).AttemptScreen,

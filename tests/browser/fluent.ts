@@ -23,10 +23,10 @@ import type { Spread } from '../../src/ui/flow/spread.ts';
 import { SPREAD_WORDS, spreadOver, spreadsOn } from '../../src/ui/flow/spread.ts';
 import { actsOn } from '../../src/ui/screens/measure/acts.ts';
 import { rowText } from '../../src/ui/screens/measure/rowText.ts';
-import { terminalName } from '../../src/ui/words/trade.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { Papers, TestAction } from '../../src/verification/testAction.ts';
 import { testTitle } from '../../src/words/testTitles.ts';
+import { terminalName } from '../../src/words/trade.ts';
 import { press, tick, type } from './hands.ts';
 import {
   act,

@@ -3,9 +3,9 @@
  * the others are left alone. Then how sure, which locks and acts.
  */
 import type { Answer, Sure } from '../../../attempt/attempt.ts';
+import { answerText } from '../../../words/answers.ts';
 import type { LessSure } from '../../flow/attemptMachine.ts';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
-import { answerText } from '../../words/answers.ts';
 import { FigureLine } from './FigureLine.tsx';
 import type { Asking } from './Predict.tsx';
 import { SUBJECT_WORDS } from './Predict.tsx';

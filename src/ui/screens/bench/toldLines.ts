@@ -13,14 +13,14 @@ import { judgedRight, truthOf } from '../../../attempt/truth.ts';
 import type { Family } from '../../../faults/families.ts';
 import type { Figure, TestAction } from '../../../verification/testAction.ts';
 import { figureInWords, limitSum, limitText, lineInWords } from '../../../words/actions.ts';
+import { answerText, JUDGED_WORDS, LIMIT_WORDS, SURE_WORDS } from '../../../words/answers.ts';
 import { sourceText } from '../../../words/sources.ts';
 import { testTitle } from '../../../words/testTitles.ts';
+import { readingTitle } from '../../../words/trade.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { perceived } from '../../flow/whatIsKnown.ts';
+import { figureText } from '../../format/figures.ts';
 import { whyText } from '../../parts/TruthLines.tsx';
-import { answerText, JUDGED_WORDS, LIMIT_WORDS, SURE_WORDS } from '../../words/answers.ts';
-import { figureText } from '../../words/figures.ts';
-import { readingTitle } from '../../words/trade.ts';
 import { recordOf, recordText } from '../measure/records.ts';
 import { OWN_WORDS, SUBJECT_WORDS } from './Predict.tsx';
 

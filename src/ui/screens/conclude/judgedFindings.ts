@@ -5,8 +5,8 @@ import { entriesAbout } from '../../../attempt/run.ts';
 import { isJudgedAsSaid } from '../../../attempt/truth.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import { limitText, lineText } from '../../../words/actions.ts';
+import { JUDGED_WORDS, LIMIT_WORDS } from '../../../words/answers.ts';
 import { testTitle } from '../../../words/testTitles.ts';
-import { JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 
 export interface JudgedFinding {
   readonly key: string;

@@ -9,7 +9,7 @@ import type { Elimination } from '../../../attempt/elimination.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import type { Lockstep } from '../../../attempt/twin.ts';
 import { testTitle } from '../../../words/testTitles.ts';
-import { benchTime } from '../../words/figures.ts';
+import { benchTime } from '../../format/figures.ts';
 import type { Course } from './course.ts';
 import { courseOf, SQUARE } from './course.ts';
 import { CAUSES, Causes, LANE, Lane } from './TimeLanes.tsx';

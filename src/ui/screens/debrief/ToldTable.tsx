@@ -7,7 +7,7 @@ import type { Lockstep } from '../../../attempt/twin.ts';
 import { causesTitle } from '../../../words/causeTitles.ts';
 import { mainsText } from '../../../words/quantities.ts';
 import { testTitle } from '../../../words/testTitles.ts';
-import { benchTime } from '../../words/figures.ts';
+import { benchTime } from '../../format/figures.ts';
 import { levelAt } from './course.ts';
 import { Scroll } from './Scroll.tsx';
 import { bestOf, betterText } from './told.ts';

@@ -6,11 +6,6 @@
 import { useCallback, useState } from 'react';
 import { supportOf } from '../../../attempt/rung.ts';
 import { scenarioIn } from '../../../scenario/scenario.ts';
-import { causeTitle } from '../../../words/causeTitles.ts';
-import { useSliced } from '../../flow/useSliced.ts';
-import { Foot } from '../../parts/Foot.tsx';
-import { useFocus } from '../../parts/useFocus.ts';
-import { Why } from '../../parts/Why.tsx';
 import {
   answerText,
   JUDGED_WORDS,
@@ -18,10 +13,15 @@ import {
   NEXT_WORDS,
   TELL_WORDS,
   VERDICT_WORDS,
-} from '../../words/answers.ts';
-import { benchTime, figureText, shownText } from '../../words/figures.ts';
-import { RUNG_NAMES } from '../../words/rungs.ts';
-import { operationText, readingTitle } from '../../words/trade.ts';
+} from '../../../words/answers.ts';
+import { causeTitle } from '../../../words/causeTitles.ts';
+import { RUNG_NAMES } from '../../../words/rungs.ts';
+import { operationText, readingTitle } from '../../../words/trade.ts';
+import { useSliced } from '../../flow/useSliced.ts';
+import { benchTime, figureText, shownText } from '../../format/figures.ts';
+import { Foot } from '../../parts/Foot.tsx';
+import { useFocus } from '../../parts/useFocus.ts';
+import { Why } from '../../parts/Why.tsx';
 import { OWN_WORDS, SUBJECT_WORDS } from '../bench/Predict.tsx';
 import { recordText } from '../measure/records.ts';
 import type { Offered } from '../offered.ts';
