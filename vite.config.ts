@@ -167,8 +167,9 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
 
 const pieceOf = (id: string, context: { getModuleInfo: ModuleInfo }): string | null => {
   const infoOf: ModuleInfo = (of) => context.getModuleInfo(of);
+  if (comesWith(FIRST_SCREEN, id, infoOf)) return 'first';
   // What these need the bundler keeps apart by itself.
-  if (comesWith(FIRST_SCREEN, id, infoOf) || comesWith(WITHOUT_BENCH, id, infoOf)) return null;
+  if (comesWith(WITHOUT_BENCH, id, infoOf)) return null;
   const piece = PIECES.find(({ of, only }) => (only?.test(id) ?? true) && comesWith(of, id, infoOf));
   return piece?.name ?? null;
 };
