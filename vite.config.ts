@@ -133,7 +133,10 @@ const screens = (path: RegExp): IsRoot => {
 const FIRST_SCREEN: IsRoot = (_, { isEntry }) => isEntry;
 const WITHOUT_BENCH = screens(/Access|elsewhere\/NotInHand/);
 const JOBS = screens(/Choose/);
-const BENCH: IsRoot = (id) => /\/src\/ui\/(screens\/AttemptScreen\.tsx|flow\/start\.ts)$/.test(id);
+const BENCH: IsRoot = (id) =>
+  /\/src\/ui\/(screens\/AttemptScreen\.tsx|flow\/(start|testWords)\.ts)$/.test(id);
+/** The words of the tests of one aim, each a piece of its own. */
+const WORDS_OF_AIM = /\/src\/words\/tests\/\w+\.ts$/;
 /** What is opened and handed in: files as they are read and written. */
 const FILES: IsRoot = (id, info) =>
   id.endsWith('/src/ui/flow/opening.ts') || screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)/)(id, info);
@@ -145,14 +148,14 @@ const RECORD = screens(/record\/MyRecord|worked\/Worked/);
 
 /** The simulated installation and what is written of its tests, with the libraries that these stand on. */
 const OF_THE_WORLD =
-  /src\/(laws|network|site|unit|faults|bench|verification|scenario|words)\/|node_modules\/(xstate|valibot|fastest-levenshtein|@noble)\//;
+  /src\/((laws|network|site|unit|faults|bench|verification|scenario)\/|words\/\w+\.ts$)|node_modules\/(xstate|valibot|fastest-levenshtein|@noble)\//;
 
 /**
  * What is loaded beyond the first screen, in few pieces: many small ones are larger together, and asking for each of them
  * takes its time. Each has what comes with its screens and with nothing before it, and builds on those before it.
  */
 const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly only?: RegExp }[] = [
-  { name: 'world', of: BENCH, only: OF_THE_WORLD },
+  { name: 'world', of: (id, info) => BENCH(id, info) || WORDS_OF_AIM.test(id), only: OF_THE_WORLD },
   { name: 'bench', of: BENCH },
   { name: 'jobs', of: JOBS },
   { name: 'files', of: FILES },
@@ -164,8 +167,9 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
 
 const pieceOf = (id: string, context: { getModuleInfo: ModuleInfo }): string | null => {
   const infoOf: ModuleInfo = (of) => context.getModuleInfo(of);
+  if (comesWith(FIRST_SCREEN, id, infoOf)) return 'first';
   // What these need the bundler keeps apart by itself.
-  if (comesWith(FIRST_SCREEN, id, infoOf) || comesWith(WITHOUT_BENCH, id, infoOf)) return null;
+  if (comesWith(WITHOUT_BENCH, id, infoOf)) return null;
   const piece = PIECES.find(({ of, only }) => (only?.test(id) ?? true) && comesWith(of, id, infoOf));
   return piece?.name ?? null;
 };
@@ -187,6 +191,8 @@ export default defineConfig({
           includeDependenciesRecursively: false,
           groups: [{ debugName: 'pieces', name: pieceOf }],
         },
+        chunkFileNames: ({ facadeModuleId }) =>
+          `assets/${WORDS_OF_AIM.test(facadeModuleId ?? '') ? 'words-' : ''}[name]-[hash].js`,
       },
     },
   },
@@ -212,6 +218,8 @@ export default defineConfig({
           include: ['tests/**/*.test.{ts,tsx}'],
           // A package of the tests' own (tests/mutation) brings others' tests with it.
           exclude: [...configDefaults.exclude, 'tests/browser/**'],
+          // Nothing waits for words here.
+          setupFiles: 'src/words/allTests.ts',
           // Every core: left to itself one stays idle.
           maxWorkers: '100%',
           // Nothing is kept between files but what is read anew to the same end, so modules are loaded once a core.

@@ -32,6 +32,12 @@ describe('an import is reported', () => {
     ['an import at run time', 'src/laws/a.ts', `const b = () => import('../site/b.ts');`],
     ['a type named in place', 'src/laws/a.ts', `type B = import('../site/b.ts').B;`],
     ['an import split over lines', 'src/laws/a.ts', `import {\n  b,\n} from '../site/b.ts';`],
+    ['the drawing from the flow', 'src/ui/flow/a.ts', `import { b } from '../drawing/b.ts';`],
+    ['the drawing from a part', 'src/ui/parts/a.tsx', `import type { B } from '../drawing/b.ts';`],
+    ['a screen from the drawing', 'src/ui/drawing/a.ts', `import { b } from '../screens/bench/b.ts';`],
+    ['the flow from how figures are written', 'src/ui/format/a.ts', `import type { B } from '../flow/b.ts';`],
+    ['the whole page from a screen', 'src/ui/screens/a.tsx', `import { b } from '../App.tsx';`],
+    ['the flow from the words', 'src/words/a.ts', `import type { B } from '../ui/flow/b.ts';`],
     ['the command line from the screen', 'src/ui/a.tsx', `import { b } from '../cli/b.ts';`],
     ['the screen from the command line', 'src/cli/a.ts', `import { b } from '../ui/b.tsx';`],
     ['words from the attempt', 'src/attempt/a.ts', `import { b } from '../words/b.ts';`],
@@ -44,7 +50,7 @@ describe('an import is reported', () => {
     ['a screen library', 'src/attempt/a.ts', `import { useState } from 'react';`],
   ])('%s', (_, file, text) => {
     const found = breachesOf({ [file]: `// a comment\n${text}\n` });
-    expect(found).toEqual([expect.stringMatching(/^src\/(\w+\/a|main)\.tsx?:2: imports /)]);
+    expect(found).toEqual([expect.stringMatching(/^src\/((\w+\/)+a|main)\.tsx?:2: imports /)]);
   });
 });
 
@@ -65,6 +71,12 @@ test('a file that imports itself is reported', () => {
 
 test.each(['src/laws/index.ts', 'src/ui/parts/index.tsx'])('the barrel file %s is reported', (file) => {
   expect(breachesOf({ [file]: 'export const a = 1;' })).toEqual([expect.stringContaining('barrel')]);
+});
+
+test('a file in no room of the screen is reported', () => {
+  expect(breachesOf({ 'src/ui/helpers/a.ts': 'export const a = 1;' })).toEqual([
+    expect.stringContaining('no room'),
+  ]);
 });
 
 test.each(['src/helpers/a.ts', 'src/a.ts'])('%s, on no floor, is reported', (file) => {

@@ -1,7 +1,7 @@
 /**
  * What mattered most in an attempt, the weightiest first: safety and the verdict, then what one was sure of and wrong in,
  * what was misjudged and misread, and what was left out. The first of it is the goal for next time. In ids and readings;
- * the sentences are the screen's (src/ui/words/mattered.ts).
+ * the sentences are the screen's (src/words/mattered.ts).
  */
 import type { UnsafeId } from '../bench/unsafe.ts';
 import type { LimitJudged } from './attempt.ts';

@@ -4,9 +4,10 @@ import type { Reading } from '../bench/reading.ts';
 import { visible } from '../scenario/quoted.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verification, VerifiedAction } from '../scenario/verify.ts';
-import { adviceText, limitSum, lineText, stopWhy, testTitle } from '../words/actions.ts';
+import { adviceText, limitSum, lineText, stopWhy } from '../words/actions.ts';
 import { refusalText } from '../words/refusals.ts';
 import { editionNamed, sourceText } from '../words/sources.ts';
+import { testTitle } from '../words/testTitles.ts';
 import { unsafeActText } from '../words/unsafeActs.ts';
 
 export function verifyReport({ title, rules }: Scenario, verification: Verification): string {

@@ -8,7 +8,7 @@ import type { Family } from '../faults/families.ts';
 import { jobWith } from './aimJobs.ts';
 import type { AimId, SiteId } from './aims.ts';
 import { AIMS, SITES } from './aims.ts';
-import { readScenario } from './scenario.ts';
+import { readScenario } from './readScenario.ts';
 import type { VerifiedAction } from './verify.ts';
 import { verify } from './verify.ts';
 

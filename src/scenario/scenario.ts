@@ -1,8 +1,9 @@
 /**
- * A scenario: what it is once its file has been read, the papers that the trainee may see, and the bench that it
+ * A scenario: what it is once its file has been read (readScenario.ts), the papers that the trainee may see, and the bench that it
  * stands for, with its faults or as its sound twin.
  */
 
+import * as v from 'valibot';
 import { assembling } from '../bench/assemble.ts';
 import { drawer } from '../bench/draw.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
@@ -16,77 +17,15 @@ import type { Clearing, LatchReason, UnitSheet } from '../unit/design.ts';
 import { soundDesign } from '../unit/design.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Papers, TestAction } from '../verification/testAction.ts';
-import type { Readable } from './checks.ts';
-import { checkScenario, warningsOf } from './checks.ts';
 import type { HandedOver } from './handover.ts';
-import { carryingOutHandover, handoverFaults } from './handover.ts';
-import { nearest } from './nearest.ts';
-import { listed } from './problem.ts';
-import type { Parsed, Problem } from './problems.ts';
-import { check, longLists } from './problems.ts';
-import { quoted, shortened } from './quoted.ts';
+import { carryingOutHandover } from './handover.ts';
 import type { Handover, ScenarioFile } from './schema.ts';
-import { LONGEST_LIST, scenarioSchema } from './schema.ts';
+import { scenarioSchema } from './schema.ts';
 
 export interface Scenario extends Omit<ScenarioFile, '$schema' | 'site' | 'unit' | 'faults'> {
   readonly site: Site;
   readonly unit: UnitSheet;
   readonly faults: readonly FaultChoice[];
-}
-
-export type ReadScenario =
-  | {
-      readonly ok: true;
-      readonly scenario: Scenario;
-      /** The file's own object, to be kept whole in an attempt. */
-      readonly file: unknown;
-      readonly warnings: readonly Problem[];
-    }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
-
-/** A scenario from a value that came out of a file. */
-export const readScenario = (file: unknown): ReadScenario => toItsEnd(readingScenario(file));
-
-/** The same in pieces: what is handed over is tried, which takes long. */
-export function* readingScenario(file: unknown): Generator<null, ReadScenario> {
-  if (Array.isArray(file))
-    return { ok: false, problems: [{ path: '', message: 'a list does not fit: an object is expected' }] };
-  const newer = newerFormat(file, 'scenario');
-  if (newer !== null) return newer;
-  const long = longLists(file, LONGEST_LIST);
-  if (long.length > 0) return { ok: false, problems: listed(long) };
-  const parsed = check(scenarioSchema, file);
-  if (!parsed.ok)
-    return { ok: false, problems: listed([...parsed.problems, ...checkScenario(readable(file))]) };
-  const problems = checkScenario(parsed.value);
-  if (problems.length > 0) return { ok: false, problems: listed(problems) };
-  yield null;
-  const scenario = toScenario(parsed.value);
-  const inside = [...lineProblems(scenario), ...(yield* handoverProblems(scenario))];
-  if (inside.length > 0) return { ok: false, problems: listed(inside) };
-  return { ok: true, scenario, file, warnings: warningsOf(parsed.value, rightPapers(scenario)) };
-}
-
-/** The sections that are well formed by themselves, in a file that as a whole is not. */
-function readable(file: unknown): Readable {
-  if (typeof file !== 'object' || file === null) return {};
-  const { clock, site, unit, faults, allowed, marking, handover } = scenarioSchema.entries;
-  return Object.fromEntries(
-    Object.entries({ clock, site, unit, faults, allowed, marking, handover }).flatMap(([name, section]) => {
-      const read = check(section, (file as Record<string, unknown>)[name]);
-      return read.ok ? [[name, read.value]] : [];
-    }),
-  );
-}
-
-/** A file of a later format is refused before anything else in it is complained of. */
-export function newerFormat(file: unknown, kind: string, newest = 1): (Parsed<never> & { ok: false }) | null {
-  const format =
-    typeof file === 'object' && file !== null ? (file as { format?: unknown }).format : undefined;
-  if (typeof format !== 'number' || format <= newest) return null;
-  const reads = newest === 1 ? 'format 1' : `formats 1 to ${newest}`;
-  const message = `this ${kind} is from a newer version (format ${format}); this version reads ${reads}. Update, or ask for format ${newest}`;
-  return { ok: false, problems: [{ path: 'format', message }] };
 }
 
 /** What each latched reason waits for unless the sheet says otherwise (contract). */
@@ -99,7 +38,14 @@ const USUAL_CLEARING: Readonly<Record<LatchReason, Clearing>> = {
   openPen: 'reset',
 };
 
-function toScenario(file: ScenarioFile): Scenario {
+/**
+ * The scenario in a file that was read before (readScenario.ts), as those have been that come with the page. Throws where
+ * it is none.
+ */
+export const scenarioIn = (file: unknown): Scenario => toScenario(v.parse(scenarioSchema, file));
+
+/** What the file leaves out is filled in. */
+export function toScenario(file: ScenarioFile): Scenario {
   const { $schema: _schema, site, unit, faults, ...rest } = file;
   return {
     ...rest,
@@ -162,7 +108,7 @@ export const papersOf = (
 const isFault = (choice: FaultChoice): boolean => faultsAmong([choice]).length > 0;
 
 /** The papers with a right design in them. */
-const rightPapers = ({ site, unit, faults, rules }: Scenario): Papers => ({
+export const rightPapers = ({ site, unit, faults, rules }: Scenario): Papers => ({
   ...asMeant({ site, sheet: unit }, faults),
   rules,
 });
@@ -193,6 +139,8 @@ export const beginningOf = (scenario: Scenario, faults?: readonly FaultChoice[])
  */
 const triedOut = new WeakMap<Scenario, Beginning>();
 
+export const keepTriedOut = (scenario: Scenario, tried: Beginning): unknown => triedOut.set(scenario, tried);
+
 /** The same in pieces, one an operation that was done before. */
 export function* beginning(
   scenario: Scenario,
@@ -218,42 +166,6 @@ const handedOverActions = (scenario: Scenario, { done }: Handover): readonly Tes
   applicableActions(scenario).filter(({ id }) =>
     done === 'others' ? scenario.allowed !== 'all' && !scenario.allowed.includes(id) : done.includes(id),
   );
-
-/** Lines asked for that no test of this scenario has. */
-function lineProblems(scenario: Scenario): readonly Problem[] {
-  const papers = papersOf(scenario);
-  const applicable = applicableActions(scenario);
-  return Object.entries(scenario.lines).flatMap(([test, wanted]): readonly Problem[] => {
-    const action = applicable.find(({ id }) => id === test);
-    if (action === undefined) {
-      const ids = applicable.map(({ id }) => id);
-      return [
-        {
-          path: `lines.${shortened(test)}`,
-          message: `no test action here is named ${quoted(test)}; ${nearest(test, ids)}`,
-        },
-      ];
-    }
-    const ids = lineIdsOf(action, papers);
-    return wanted
-      .filter((id) => !ids.includes(id))
-      .map((id) => ({
-        path: `lines.${shortened(test)}`,
-        message: `no line of it is named ${quoted(id)}; ${nearest(id, ids)}`,
-      }));
-  });
-}
-
-const lineIdsOf = (action: TestAction, papers: Papers): readonly string[] =>
-  [...action.expectations(papers), ...action.untold(papers), ...action.figures(papers)].map(({ id }) => id);
-
-/** What cannot have been done and signed as the file says: it is tried. */
-function* handoverProblems(scenario: Scenario): Generator<null, readonly Problem[]> {
-  if (scenario.handover === null) return [];
-  const tried = yield* beginning(scenario);
-  triedOut.set(scenario, tried);
-  return tried.handedOver === null ? [] : handoverFaults(tried.handedOver, papersOf(scenario));
-}
 
 /** Test actions that the scenario allows and its papers give anything to test for, in order. */
 export function allowedActions(scenario: Scenario): readonly TestAction[] {

@@ -21,7 +21,7 @@ export interface About {
   readonly rung?: Rung;
   readonly trainee: string | null;
   readonly concluded: boolean;
-  /** Where it stands, in words, while it is not concluded; null where nothing was begun yet. */
+  /** Where it stands, by step and test, while it is not concluded, or in the words of an earlier version; null where nothing was begun yet. */
   readonly stands: string | null;
   /** First and last kept, ms since 1970 by this device's clock; null: before that was kept. */
   readonly began: number | null;

@@ -1,4 +1,4 @@
-/** Why something could not be kept or read; in words in ui/words/keeping.ts. */
+/** Why something could not be kept or read; in words in words/keeping.ts. */
 
 /** Why nothing was kept; the last two are thrown by whoever finds them. */
 export const KEEP_PROBLEMS = ['refused', 'full', 'other version', 'newer', 'taken over', 'deleted'] as const;

@@ -7,7 +7,7 @@
  *     began      ms since 1970 when it was first kept, or null; `changed` likewise when it was last
  *     handedIn   ms since 1970 when its file was handed in, or null
  *     putAway    true: not offered to go on with
- *     stands     where it stands, in words, while it is not concluded, or null
+ *     stands     where it stands, as step/test, while it is not concluded, or null
  *     isGuest    true: opened from a file and not worked on; it counts for nobody's record
  *     attempt    the attempt's own file as it is (its log is replayed before anything is told of it)
  *     draft      the place it was left at, and what is not yet in its log; absent once it is concluded
@@ -27,7 +27,7 @@ import { toItsEnd } from '../bench/toItsEnd.ts';
 import { parseJson } from '../scenario/json.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { check } from '../scenario/problems.ts';
-import { newerFormat } from '../scenario/scenario.ts';
+import { newerFormat } from '../scenario/readScenario.ts';
 import type { RecordItem } from './recordItem.ts';
 import { recordItem } from './recordItem.ts';
 import type { KeptRecord, Unreadable } from './recordText.ts';

@@ -8,10 +8,11 @@ import { navigate, useHashLocation } from 'wouter/use-hash-location';
 import { aimNamed } from '../scenario/aims.ts';
 import { keepHereLast } from '../store/hereLast.ts';
 import { AIM_WORDS } from '../words/aims.ts';
+import { PAGE_TITLES, pageTitle } from '../words/pageTitles.ts';
 import { addressIn, partsOf } from './flow/aimLinks.ts';
 import type { Bench } from './flow/bench.ts';
-import { inSlices } from './flow/inSlices.ts';
 import { afterEngine, loaded } from './flow/loading.ts';
+import { benchReady, madeReady, withWords } from './flow/madeReady.ts';
 import { useFailure } from './flow/useFailure.ts';
 import type { AttemptOnPage, OpenAttempt, Refusal } from './flow/useOpenAttempt.ts';
 import { isDueAtLeaving, useOpenAttempt } from './flow/useOpenAttempt.ts';
@@ -21,11 +22,11 @@ import { Dialog } from './parts/Dialog.tsx';
 import { GettingReady } from './parts/GettingReady.tsx';
 import { Boundary } from './screens/elsewhere/Boundary.tsx';
 import { ComingBack } from './screens/elsewhere/ComingBack.tsx';
+import { COURSE_AIMS } from './screens/firstRun/courseAims.ts';
 import { AimStart } from './screens/home/AimStart.tsx';
 import { Home } from './screens/home/Home.tsx';
 import type { Entry, Offered } from './screens/offered.ts';
 import type { Wish } from './screens/wish.ts';
-import { PAGE_TITLES, pageTitle } from './words/pageTitles.ts';
 
 const AttemptScreen = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/AttemptScreen.tsx'))).AttemptScreen,
@@ -34,10 +35,10 @@ const Choose = lazy(async () => ({
   default: (await loaded(() => import('./screens/Choose.tsx'))).Choose,
 }));
 const FirstRun = lazy(async () => ({
-  default: (await afterEngine(() => import('./screens/firstRun/FirstRun.tsx'))).FirstRun,
+  default: (await withWords(() => import('./screens/firstRun/FirstRun.tsx'), COURSE_AIMS)).FirstRun,
 }));
 const Worked = lazy(async () => ({
-  default: (await afterEngine(() => import('./screens/worked/Worked.tsx'))).Worked,
+  default: (await withWords(() => import('./screens/worked/Worked.tsx'))).Worked,
 }));
 const Words = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/Words.tsx'))).Words,
@@ -58,7 +59,7 @@ const MyRecord = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/record/MyRecord.tsx'))).MyRecord,
 }));
 const Sources = lazy(async () => ({
-  default: (await afterEngine(() => import('./screens/Sources.tsx'))).Sources,
+  default: (await withWords(() => import('./screens/Sources.tsx'))).Sources,
 }));
 
 export const THIS_PAGE = 'This page';
@@ -87,12 +88,12 @@ function titleOf(path: string, onPage: AttemptOnPage | null): string | null {
 async function opened(file: File, signal: AbortSignal) {
   const { opening, textOf } = await afterEngine(() => import('./flow/opening.ts'));
   const text = await textOf(file);
-  return typeof text === 'string' ? inSlices(opening(text), signal) : text;
+  return typeof text === 'string' ? madeReady(opening(text), signal) : text;
 }
 
 async function begun(wish: Extract<Wish, { kind: 'begin' | 'begin aim' }>, signal: AbortSignal) {
   const { beginningAim, beginningOn } = await afterEngine(() => import('./flow/start.ts'));
-  return inSlices(
+  return madeReady(
     wish.kind === 'begin' ? beginningOn(wish.offered, wish.rung, wish.trainee) : beginningAim(wish.address),
     signal,
   );
@@ -219,7 +220,7 @@ export function App() {
                   onAgain={(making) => {
                     const go = () =>
                       void prepare(async (signal) => {
-                        const bench = await inSlices(making(), signal);
+                        const bench = await benchReady(making(), signal);
                         if (bench !== null) await take(bench);
                       });
                     if (isDueAtLeaving(onPage)) setLeaving({ openAttempt: onPage, go });

@@ -20,7 +20,6 @@ export interface LimitWords {
 }
 
 export interface ActionWords {
-  readonly title: string;
   /** Why the test is done, in a sentence. */
   readonly purpose: string;
   /** Why a faultless trainee goes no further, by the line that is broken. */

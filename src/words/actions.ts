@@ -1,115 +1,19 @@
-/** The words of every test action, by its id, and what the page and the command line ask of them. */
+/**
+ * The words of test actions, by their ids, and what the page and the command line ask of them. Whoever words a test sees
+ * to it before that its words are there: the command line has them all from its beginning (allTests.ts), the page those
+ * of the aims that a job is about (src/ui/flow/testWords.ts).
+ */
 
 import { NO_SUPPLY } from '../verification/noSupply.ts';
 import type { Values } from '../verification/testAction.ts';
-import { coding } from './actions/coding.ts';
-import { codingSizes } from './actions/codingSizes.ts';
-import { cToB } from './actions/cToB.ts';
-import { dcRamp } from './actions/dcRamp.ts';
-import { dcStep } from './actions/dcStep.ts';
-import { diode } from './actions/diode.ts';
-import { diodeInC } from './actions/diodeInC.ts';
-import { electrode } from './actions/electrode.ts';
-import { energise } from './actions/energise.ts';
-import { finish } from './actions/finish.ts';
-import { halfWave } from './actions/halfWave.ts';
-import { hold } from './actions/hold.ts';
-import { inspect } from './actions/inspect.ts';
-import { instruments } from './actions/instruments.ts';
-import { insulationCircuit } from './actions/insulationCircuit.ts';
-import { insulationOutlet } from './actions/insulationOutlet.ts';
-import { insulationUnit } from './actions/insulationUnit.ts';
-import { isolate } from './actions/isolate.ts';
-import { limit } from './actions/limit.ts';
-import { loop } from './actions/loop.ts';
-import { lostLine } from './actions/lostLine.ts';
-import { makeGood } from './actions/makeGood.ts';
-import { openPen } from './actions/openPen.ts';
-import { papers } from './actions/papers.ts';
-import { peCircuit } from './actions/peCircuit.ts';
-import { peOpen } from './actions/peOpen.ts';
-import { peOutlet } from './actions/peOutlet.ts';
-import { pfc } from './actions/pfc.ts';
-import { pilotOpen } from './actions/pilotOpen.ts';
-import { pilotShort } from './actions/pilotShort.ts';
-import { polesOpen } from './actions/polesOpen.ts';
-import { proveDead } from './actions/proveDead.ts';
-import { r1r2Polarity } from './actions/r1r2Polarity.ts';
-import { recovery } from './actions/recovery.ts';
-import { release } from './actions/release.ts';
-import { residualAgain } from './actions/residualAgain.ts';
-import { residualFive } from './actions/residualFive.ts';
-import { residualHalf } from './actions/residualHalf.ts';
-import { residualOrigin } from './actions/residualOrigin.ts';
-import { residualRamp } from './actions/residualRamp.ts';
-import { residualRated } from './actions/residualRated.ts';
-import { sharing } from './actions/sharing.ts';
-import { stateA } from './actions/stateA.ts';
-import { stateB } from './actions/stateB.ts';
-import { stateC } from './actions/stateC.ts';
-import { stateD } from './actions/stateD.ts';
-import { stop } from './actions/stop.ts';
-import { supplyReturn } from './actions/supplyReturn.ts';
-import { supplyVolts } from './actions/supplyVolts.ts';
-import { unplug } from './actions/unplug.ts';
-import { voltDrop } from './actions/voltDrop.ts';
-import { ze } from './actions/ze.ts';
 import type { ActionWords, LimitWords, LineWords, Words } from './actionWords.ts';
 
-export const ACTION_WORDS: Readonly<Record<string, ActionWords>> = {
-  papers,
-  instruments,
-  isolate,
-  'prove-dead': proveDead,
-  inspect,
-  'pe-circuit': peCircuit,
-  'pe-outlet': peOutlet,
-  'r1r2-polarity': r1r2Polarity,
-  'insulation-circuit': insulationCircuit,
-  'insulation-unit': insulationUnit,
-  'insulation-outlet': insulationOutlet,
-  'poles-open': polesOpen,
-  coding,
-  electrode,
-  'make-good': makeGood,
-  ze,
-  pfc,
-  'supply-volts': supplyVolts,
-  energise,
-  'state-a': stateA,
-  'state-b': stateB,
-  'coding-sizes': codingSizes,
-  hold,
-  'state-c': stateC,
-  'c-to-b': cToB,
-  unplug,
-  release,
-  'state-d': stateD,
-  limit,
-  sharing,
-  loop,
-  'volt-drop': voltDrop,
-  'residual-origin': residualOrigin,
-  'residual-half': residualHalf,
-  'residual-rated': residualRated,
-  'residual-five': residualFive,
-  'residual-ramp': residualRamp,
-  'half-wave': halfWave,
-  'dc-ramp': dcRamp,
-  'dc-step': dcStep,
-  'residual-again': residualAgain,
-  'open-pen': openPen,
-  'pilot-short': pilotShort,
-  'pilot-open': pilotOpen,
-  diode,
-  'diode-in-c': diodeInC,
-  'pe-open': peOpen,
-  recovery,
-  'supply-return': supplyReturn,
-  stop,
-  'lost-line': lostLine,
-  finish,
-};
+const there = new Map<string, ActionWords>();
+
+/** By their ids; what is there already is the same. */
+export function addTests(words: Readonly<Record<string, ActionWords>>): void {
+  for (const [test, itsWords] of Object.entries(words)) there.set(test, itsWords);
+}
 
 /** Something of a test action that has words. */
 interface Worded {
@@ -124,7 +28,11 @@ function among<T>(table: Readonly<Record<string, T>> | undefined, id: string, wh
   return words;
 }
 
-const wordsOf = (test: string): ActionWords => among(ACTION_WORDS, test, `the test ${test}`);
+function wordsOf(test: string): ActionWords {
+  const words = there.get(test);
+  if (words === undefined) throw new Error(`no words for the test ${test}`);
+  return words;
+}
 
 const said = (words: Words, values: Values = {}): string =>
   typeof words === 'string' ? words : words(values);
@@ -139,9 +47,6 @@ const figureWords = (test: string, id: string): LineWords =>
 const limitWords = (test: string, id: string): LimitWords =>
   among(wordsOf(test).limits, id, `the limit ${id} of ${test}`);
 
-/** A file may name a test that there is not: then its id. */
-export const testTitle = (test: string): string =>
-  Object.hasOwn(ACTION_WORDS, test) ? wordsOf(test).title : test;
 export const testPurpose = (test: string): string => wordsOf(test).purpose;
 
 export const lineText = (test: string, { id, values }: Worded): string =>

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { tellingStep, timelineOf } from '../../src/attempt/timeline.ts';
 import { lockstep } from '../../src/attempt/twin.ts';
-import { readScenario } from '../../src/scenario/scenario.ts';
+import { readScenario } from '../../src/scenario/readScenario.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBy, faultlessAttempt } from '../helpers/trainee.ts';

@@ -4,9 +4,10 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test, vi } from 'vitest';
 import { makeAttemptText } from '../../src/attempt/fileText.ts';
-import { allowedActions, readScenario } from '../../src/scenario/scenario.ts';
+import { readScenario } from '../../src/scenario/readScenario.ts';
+import { allowedActions } from '../../src/scenario/scenario.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
-import { testTitle } from '../../src/words/actions.ts';
+import { testTitle } from '../../src/words/testTitles.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBy } from '../helpers/trainee.ts';
 import { barriersOn } from './axe.ts';

@@ -28,12 +28,13 @@ import type { Spread } from '../../src/ui/flow/spread.ts';
 import { SPREAD_WORDS, spreadOver, spreadsOn } from '../../src/ui/flow/spread.ts';
 import { actsOn, actText, codingsAtHand, WAITS } from '../../src/ui/screens/measure/acts.ts';
 import { measurementsText, rowText } from '../../src/ui/screens/measure/rowText.ts';
-import { answerText, LIMIT_WORDS } from '../../src/ui/words/answers.ts';
-import { terminalName } from '../../src/ui/words/trade.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { Papers, TestAction } from '../../src/verification/testAction.ts';
-import { lineText, testTitle } from '../../src/words/actions.ts';
+import { lineText } from '../../src/words/actions.ts';
+import { answerText, LIMIT_WORDS } from '../../src/words/answers.ts';
 import { probeText, terminalText } from '../../src/words/terminals.ts';
+import { testTitle } from '../../src/words/testTitles.ts';
+import { terminalName } from '../../src/words/trade.ts';
 import { press, tick, type } from './hands.ts';
 import {
   ANSWER_KEYS,

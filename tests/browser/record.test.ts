@@ -9,7 +9,7 @@ import { afterEach, expect, onTestFinished, test } from 'vitest';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { parseAttempt } from '../../src/attempt/file.ts';
 import { makeRecordText } from '../../src/store/recordText.ts';
-import { RUNG_NAMES } from '../../src/ui/words/rungs.ts';
+import { RUNG_NAMES } from '../../src/words/rungs.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import type { Habits } from '../helpers/trainee.ts';
 import { attemptBy } from '../helpers/trainee.ts';

@@ -5,7 +5,7 @@ import { expect, test, vi } from 'vitest';
 import { mark } from '../../src/attempt/mark.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
-import { testTitle } from '../../src/words/actions.ts';
+import { testTitle } from '../../src/words/testTitles.ts';
 import { openBuiltPage } from './builtPage.ts';
 import {
   answerAll,

@@ -6,7 +6,7 @@
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
-import { testTitle } from '../../src/words/actions.ts';
+import { testTitle } from '../../src/words/testTitles.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { openBrowser } from './browsers.ts';
 import { settleComplaints } from './complaints.ts';

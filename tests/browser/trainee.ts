@@ -23,6 +23,11 @@ import { aimOf } from '../../src/scenario/aims.ts';
 import { takenUp } from '../../src/ui/flow/bench.ts';
 import type { Position } from '../../src/ui/flow/position.ts';
 import { operationsBetween, positionAfter } from '../../src/ui/flow/position.ts';
+import { ACTIONS, actionNamed } from '../../src/verification/actions.ts';
+import { procedure } from '../../src/verification/procedure.ts';
+import type { TestAction } from '../../src/verification/testAction.ts';
+import { figureInWords, lineText } from '../../src/words/actions.ts';
+import { AIM_WORDS } from '../../src/words/aims.ts';
 import {
   answerText,
   JUDGED_WORDS,
@@ -32,13 +37,10 @@ import {
   SURE_WORDS,
   TELL_WORDS,
   VERDICT_WORDS,
-} from '../../src/ui/words/answers.ts';
-import { RUNG_NAMES } from '../../src/ui/words/rungs.ts';
-import { ACTIONS, actionNamed } from '../../src/verification/actions.ts';
-import { procedure } from '../../src/verification/procedure.ts';
-import type { TestAction } from '../../src/verification/testAction.ts';
-import { figureInWords, lineText, testTitle } from '../../src/words/actions.ts';
-import { AIM_WORDS } from '../../src/words/aims.ts';
+} from '../../src/words/answers.ts';
+import { RUNG_NAMES } from '../../src/words/rungs.ts';
+import '../../src/words/allTests.ts';
+import { testTitle } from '../../src/words/testTitles.ts';
 import { listenTo } from './complaints.ts';
 import type { Hands } from './hands.ts';
 import { end, mouse, press, putHands, take, tick, type } from './hands.ts';

@@ -4,8 +4,8 @@
 import { expect, test, vi } from 'vitest';
 import { rightConclusion } from '../../src/attempt/worked.ts';
 import { verify } from '../../src/scenario/verify.ts';
-import { verdictTitle } from '../../src/ui/words/answers.ts';
-import { testTitle } from '../../src/words/actions.ts';
+import { verdictTitle } from '../../src/words/answers.ts';
+import { testTitle } from '../../src/words/testTitles.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { begin, conclude, doTest, inHand, putRight, sitDown } from './trainee.ts';

@@ -4,7 +4,7 @@
  */
 import type { Attempt, Entry, Noted } from '../../src/attempt/attempt.ts';
 import { appended, headOf } from '../../src/attempt/attempt.ts';
-import { readScenario } from '../../src/scenario/scenario.ts';
+import { readScenario } from '../../src/scenario/readScenario.ts';
 import { scenarioNamed } from './scenarios.ts';
 import { attemptBy, faultlessAttempt } from './trainee.ts';
 

@@ -3,7 +3,8 @@
  * due, was written by hand from the rule named beside it; and what `check` warns of in each.
  */
 import { describe, expect, test } from 'vitest';
-import { papersOf, readScenario } from '../../src/scenario/scenario.ts';
+import { readScenario } from '../../src/scenario/readScenario.ts';
+import { papersOf } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { sheetLines, siteLines } from '../../src/words/papers.ts';
 

@@ -3,14 +3,10 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { look } from '../../src/bench/perform.ts';
-import type { ReadScenario, Scenario } from '../../src/scenario/scenario.ts';
-import {
-  allowedActions,
-  applicableActions,
-  beginningOf,
-  benchOf,
-  readScenario,
-} from '../../src/scenario/scenario.ts';
+import type { ReadScenario } from '../../src/scenario/readScenario.ts';
+import { readScenario } from '../../src/scenario/readScenario.ts';
+import type { Scenario } from '../../src/scenario/scenario.ts';
+import { allowedActions, applicableActions, beginningOf, benchOf } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { problemText } from '../../src/words/problems.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';

@@ -10,7 +10,7 @@ import {
   typedNumber,
   typedWithUnit,
   uncertaintyText,
-} from '../../src/ui/words/figures.ts';
+} from '../../src/ui/format/figures.ts';
 
 const reading = (quantity: Quantity, value: number | null, more: Partial<Reading> = {}): Reading => ({
   quantity,

@@ -2,10 +2,11 @@
 
 import { expect, test } from 'vitest';
 import { papersOf } from '../../src/scenario/scenario.ts';
-import { GLOSSARY, wordsIn } from '../../src/ui/words/glossary.ts';
 import { ACTIONS } from '../../src/verification/actions.ts';
-import { limitText, lineText, testPurpose, testTitle } from '../../src/words/actions.ts';
+import { limitText, lineText, testPurpose } from '../../src/words/actions.ts';
+import { GLOSSARY, wordsIn } from '../../src/words/glossary.ts';
 import { sheetLines, siteLines } from '../../src/words/papers.ts';
+import { testTitle } from '../../src/words/testTitles.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
 /** What a trainee reads: lines, titles, purposes, the papers and the unit's sheet, an arrester among its devices. */

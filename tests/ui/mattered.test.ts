@@ -3,7 +3,8 @@
 import { describe, expect, test } from 'vitest';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { mattered } from '../../src/attempt/mattered.ts';
-import { goalText, reasonOf } from '../../src/ui/words/mattered.ts';
+import { FIGURES } from '../../src/ui/screens/debrief/figures.ts';
+import { goalText, reasonOf } from '../../src/words/mattered.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import type { Habits } from '../helpers/trainee.ts';
 import { attemptBy } from '../helpers/trainee.ts';
@@ -14,8 +15,8 @@ function toldOf(id: string, habits: Habits = {}) {
   const all = mattered(told);
   return {
     kinds: all.map(({ what }) => what),
-    reasons: all.map((one) => reasonOf(one, told)),
-    goal: goalText(all[0] ?? null),
+    reasons: all.map((one) => reasonOf(one, told, FIGURES)),
+    goal: goalText(all[0] ?? null, FIGURES),
   };
 }
 

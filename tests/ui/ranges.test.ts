@@ -4,11 +4,11 @@ import { describe, expect, test } from 'vitest';
 import { operation } from '../../src/bench/operation.ts';
 import type { FaultChoice } from '../../src/faults/catalogue.ts';
 import { papersOf } from '../../src/scenario/scenario.ts';
+import { figureWithin, RANGES, rangeText } from '../../src/ui/format/ranges.ts';
 import { actsOn, figuredActsOn } from '../../src/ui/screens/measure/acts.ts';
-import { figureWithin, RANGES, rangeText } from '../../src/ui/words/ranges.ts';
-import { leakageText, loadText } from '../../src/ui/words/settings.ts';
-import { operationText } from '../../src/ui/words/trade.ts';
 import type { Papers } from '../../src/verification/testAction.ts';
+import { leakageText, loadText } from '../../src/words/settings.ts';
+import { operationText } from '../../src/words/trade.ts';
 import { SHEET, SITE, siteOf, THREE_PHASE } from '../bench/build.ts';
 import { scenarioOf } from '../scenario/build.ts';
 

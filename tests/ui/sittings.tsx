@@ -8,7 +8,7 @@ import { workedAttempt } from '../../src/attempt/worked.ts';
 import type { Operation } from '../../src/bench/operation.ts';
 import type { Outcome } from '../../src/bench/perform.ts';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';
-import { readScenario } from '../../src/scenario/scenario.ts';
+import { readScenario } from '../../src/scenario/readScenario.ts';
 import { attemptMachine } from '../../src/ui/flow/attemptMachine.ts';
 import { newBench } from '../../src/ui/flow/bench.ts';
 import { BenchScreen } from '../../src/ui/screens/bench/BenchScreen.tsx';

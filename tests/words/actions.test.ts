@@ -1,11 +1,11 @@
 /** Every test action has its words, on every site and unit, and no word is there that nobody reads. */
 import { describe, expect, test } from 'vitest';
 import { linesToChooseFrom } from '../../src/attempt/lines.ts';
+import { AIMS } from '../../src/scenario/aims.ts';
 import { applicableActions, papersOf } from '../../src/scenario/scenario.ts';
 import { ACTIONS } from '../../src/verification/actions.ts';
 import type { Papers, TestAction } from '../../src/verification/testAction.ts';
 import {
-  ACTION_WORDS,
   adviceText,
   figureInWords,
   limitSum,
@@ -13,8 +13,10 @@ import {
   lineInWords,
   stopWhy,
   testPurpose,
-  testTitle,
 } from '../../src/words/actions.ts';
+import type { ActionWords } from '../../src/words/actionWords.ts';
+import { WORDS_BY_AIM } from '../../src/words/allTests.ts';
+import { TEST_TITLES, testTitle } from '../../src/words/testTitles.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 import { sampleConfigurations } from '../verification/configurations.ts';
 
@@ -51,8 +53,16 @@ const toldBy = (action: TestAction, papers: Papers): readonly Told[] => [
   ...action.stops.map((id) => ({ at: `stops ${id}`, texts: [stopWhy(action.id, id)] })),
 ];
 
-test('each test action has a table, and there is no other', () => {
-  expect(Object.keys(ACTION_WORDS)).toEqual(ACTIONS.map(({ id }) => id));
+const ACTION_WORDS: Readonly<Record<string, ActionWords>> = Object.assign({}, ...Object.values(WORDS_BY_AIM));
+
+test('each test action has a table and a title, and there is no other', () => {
+  const ids = ACTIONS.map(({ id }) => id);
+  expect(Object.keys(ACTION_WORDS).sort()).toEqual(ids.toSorted());
+  expect(Object.keys(TEST_TITLES)).toEqual(ids);
+});
+
+test.each(AIMS)('the words of the tests of $id come together', ({ id, tests }) => {
+  expect(Object.keys(WORDS_BY_AIM[id])).toEqual(tests);
 });
 
 describe.each(ACTIONS.map((action) => [action.id, action] as const))('%s', (id, action) => {

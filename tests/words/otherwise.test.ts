@@ -3,10 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { papersOf } from '../../src/scenario/scenario.ts';
 import { ACTIONS } from '../../src/verification/actions.ts';
 import type { Papers } from '../../src/verification/testAction.ts';
-import { ACTION_WORDS } from '../../src/words/actions.ts';
 import type { ActionWords } from '../../src/words/actionWords.ts';
+import { WORDS_BY_AIM } from '../../src/words/allTests.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 import { sampleConfigurations } from '../verification/configurations.ts';
+
+const ACTION_WORDS: Readonly<Record<string, ActionWords>> = Object.assign({}, ...Object.values(WORDS_BY_AIM));
 
 const PAPERS: readonly Papers[] = [
   ...scenarioIds.map((id) => papersOf(scenarioNamed(id).scenario)),

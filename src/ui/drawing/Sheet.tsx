@@ -4,6 +4,7 @@
  */
 import { memo, useCallback, useMemo, useState } from 'react';
 import type { Stage } from '../../verification/testAction.ts';
+import { leadsWords } from '../../words/trade.ts';
 import type { Bench } from '../flow/bench.ts';
 import { leadOn, leadsOf, outOfReach } from '../flow/leads.ts';
 import { hasLeads, instrumentWords } from '../flow/measurement.ts';
@@ -11,7 +12,6 @@ import type { Position } from '../flow/position.ts';
 import type { Measuring } from '../flow/useMeasuring.ts';
 import { END_WORDS } from '../flow/useMeasuring.ts';
 import { Keys } from '../parts/Keys.tsx';
-import { leadsWords } from '../words/trade.ts';
 import { Drawing } from './Drawing.tsx';
 import { Frame } from './Frame.tsx';
 import type { HandsNow } from './Hands.tsx';

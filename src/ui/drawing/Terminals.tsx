@@ -5,7 +5,7 @@
 import type { KeyboardEvent } from 'react';
 import { useRef, useState } from 'react';
 import type { Terminal } from '../../bench/terminals.ts';
-import { terminalName } from '../words/trade.ts';
+import { terminalName } from '../../words/trade.ts';
 import type { Layout } from './layout.ts';
 import type { Arrow } from './terminalMoves.ts';
 import { ARROWS, nextTerminal } from './terminalMoves.ts';

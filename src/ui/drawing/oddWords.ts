@@ -1,6 +1,7 @@
 /** What is set out of the ordinary at the stand-in, in words: its symbol alone would be missed. */
+
+import { leakageText, loadText } from '../../words/settings.ts';
 import type { Position } from '../flow/position.ts';
-import { leakageText, loadText } from '../words/settings.ts';
 import { inLines, LETTERING } from './figure.ts';
 
 export const oddWords = ({ pilot, diode, earth, load, leakage }: Position): readonly string[] =>

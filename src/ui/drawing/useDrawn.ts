@@ -2,11 +2,11 @@
 import { useMemo } from 'react';
 import type { Bench } from '../flow/bench.ts';
 import type { Position } from '../flow/position.ts';
+import { useMatches } from '../flow/useMatches.ts';
 import type { Part } from './layout.ts';
 import { layoutOf } from './layout.ts';
 import { planOf } from './plan.ts';
 import { benchScene } from './scene.ts';
-import { useMatches } from './useMatches.ts';
 
 /** From here the whole sheet has its lettering at full size; paper always has. */
 export const ROOM = '(min-width: 80rem), print';

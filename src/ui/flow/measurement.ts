@@ -11,7 +11,7 @@ import { GREATEST_TEST_CURRENT, operation, operationSchema } from '../../bench/o
 import type { Terminal } from '../../bench/terminals.ts';
 import { terminalsIn } from '../../bench/terminals.ts';
 import type { Site } from '../../site/site.ts';
-import { typedNumber } from '../words/figures.ts';
+import { typedNumber } from '../format/figures.ts';
 import type { Happened } from './bench.ts';
 import type { Spread } from './spread.ts';
 import { SPREADS, spreadOver } from './spread.ts';

@@ -7,7 +7,7 @@ import { notReplayed, parsingAttempt, readingAttempt } from '../../attempt/file.
 import { parseJson } from '../../scenario/json.ts';
 import type { Parsed, Problem } from '../../scenario/problems.ts';
 import { LARGEST_FILE, tooLarge } from '../../scenario/problems.ts';
-import { readingScenario } from '../../scenario/scenario.ts';
+import { readingScenario } from '../../scenario/readScenario.ts';
 import type { KeptAttempt } from '../../store/keptAttempt.ts';
 import { looksLikeRecord } from '../../store/recordFile.ts';
 import { inWords } from '../../words/problems.ts';

@@ -71,6 +71,10 @@ export interface Place extends Readonly<Omit<KeptPlace, 'head'>> {
   readonly since: number;
 }
 
+/** Where it stands, as whoever lists attempts keeps it: the step and, behind a slash, the test. */
+export const standsAt = ({ step, test }: Pick<Place, 'step' | 'test'>): string =>
+  test === null ? step : `${step}/${test}`;
+
 const headIn = ({ entries }: Attempt): string | null => entries.at(-1)?.hash ?? null;
 
 /** As it is kept. */

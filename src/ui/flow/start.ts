@@ -5,7 +5,7 @@ import type { AimAddress } from '../../scenario/aimAddress.ts';
 import { readAimAddress } from '../../scenario/aimAddress.ts';
 import { aimJob } from '../../scenario/aimJobs.ts';
 import type { Problem } from '../../scenario/problems.ts';
-import { readingScenario } from '../../scenario/scenario.ts';
+import { scenarioIn } from '../../scenario/scenario.ts';
 import { aimJobWords } from '../../words/aimJobs.ts';
 import { inWords } from '../../words/problems.ts';
 import type { Bench } from './bench.ts';
@@ -23,11 +23,10 @@ export function* beginningAim(address: AimAddress): Generator<null, Taken | Refu
   return yield* beginningOn(aimJob(job, aimJobWords(job)), rung, '');
 }
 
-/** A new attempt, on the rung that the trainee asks for. */
-export function* beginningOn(file: object, rung: Rung, trainee: string): Generator<null, Taken | Refused> {
-  const read = yield* readingScenario({ ...file, support: supportOf(rung) });
-  if (!read.ok) return { kind: 'refused', problems: inWords(read.problems) };
+/** A new attempt at what the page has or has opened, so nothing is wrong with it, on the rung that the trainee asks for. */
+export function* beginningOn(file: object, rung: Rung, trainee: string): Generator<null, Taken> {
+  const supported = { ...file, support: supportOf(rung) };
   const label = trainee.trim();
   const labels = { rung, ...(label === '' ? {} : { trainee: label }) };
-  return { kind: 'attempt', bench: yield* makingBench(read.scenario, read.file, labels) };
+  return { kind: 'attempt', bench: yield* makingBench(scenarioIn(supported), supported, labels) };
 }

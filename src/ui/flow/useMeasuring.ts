@@ -4,7 +4,7 @@
  */
 import { useCallback, useMemo, useState } from 'react';
 import type { Terminal } from '../../bench/terminals.ts';
-import { terminalName } from '../words/trade.ts';
+import { terminalName } from '../../words/trade.ts';
 import type { Bench } from './bench.ts';
 import type { LeadEnd, Placed } from './leads.ts';
 import { leadOn, outOfReach, takenOff, tapped } from './leads.ts';

@@ -12,8 +12,8 @@ import { problemOf } from '../../store/keepProblem.ts';
 import { changeAbout, claimAttempt, keptAttempt } from '../../store/keptAttempt.ts';
 import { keepOpened } from '../../store/keptRecord.ts';
 import type { Bench } from './bench.ts';
-import { inSlices } from './inSlices.ts';
-import { afterEngine } from './loading.ts';
+import { afterEngine, NotLoaded } from './loading.ts';
+import { madeReady } from './madeReady.ts';
 import type { Place } from './place.ts';
 import type { Begun, Keeper } from './saveQueue.ts';
 import { keeperOf } from './saveQueue.ts';
@@ -152,7 +152,7 @@ export function useOpenAttempt() {
           hold?.release();
           return refusal(title, NO_LONGER);
         }
-        const result = await inSlices(openingKept(kept), signal);
+        const result = await madeReady(openingKept(kept), signal);
         if (result === null || result.kind === 'refused') {
           hold?.release();
           return result === null ? 'left' : { name: title, problems: result.problems };
@@ -161,6 +161,7 @@ export function useOpenAttempt() {
         return null;
       } catch (error) {
         hold?.release();
+        if (error instanceof NotLoaded) throw error;
         setProblem(problemOf(error));
         return refusal(title, NOT_READ);
       }
@@ -195,12 +196,13 @@ export function useOpenAttempt() {
     try {
       const kept = await keptAttempt(id);
       if (kept === null) return refusal(title, NO_LONGER);
-      const result = await inSlices(openingKept(kept), signal);
+      const result = await madeReady(openingKept(kept), signal);
       if (result === null) return 'left';
       if (result.kind === 'refused') return { name: title, problems: result.problems };
       setOnPage({ kind: 'reading', id, bench: result.bench, place: result.place });
       return null;
     } catch (error) {
+      if (error instanceof NotLoaded) throw error;
       setProblem(problemOf(error));
       return refusal(title, NOT_READ);
     }

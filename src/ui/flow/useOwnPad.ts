@@ -1,5 +1,5 @@
 /** Whether figures are typed on the page's own key pad: on a phone, or in as narrow a window, where it has room. */
-import { useMatches } from '../drawing/useMatches.ts';
+import { useMatches } from './useMatches.ts';
 
 /** Below the field, or lying beside it. */
 const ROOM = '((min-height: 30rem) or ((min-width: 40rem) and (min-height: 20rem)))';

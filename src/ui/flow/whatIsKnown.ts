@@ -11,11 +11,11 @@ import { PLACES } from '../../bench/terminals.ts';
 import type { Happening } from '../../bench/world.ts';
 import { refusalText } from '../../words/refusals.ts';
 import { INDICATOR_WORDS, INSPECTED_WORDS, sightText } from '../../words/seen.ts';
+import { DISTURBANCE_WORDS, leakageText, loadText } from '../../words/settings.ts';
 import { presentsText } from '../../words/standIn.ts';
 import { PLACE_WORDS } from '../../words/terminals.ts';
-import { benchTime } from '../words/figures.ts';
-import { DISTURBANCE_WORDS, leakageText, loadText } from '../words/settings.ts';
-import { PLUG_WORDS } from '../words/trade.ts';
+import { PLUG_WORDS } from '../../words/trade.ts';
+import { benchTime } from '../format/figures.ts';
 import type { Bench, Happened } from './bench.ts';
 import type { MainPosition, Position, SupplyPosition } from './position.ts';
 

@@ -3,9 +3,9 @@ import { useEffect, useState } from 'react';
 import type { KeepProblem } from '../../store/keepProblem.ts';
 import { problemOf } from '../../store/keepProblem.ts';
 import { keptAttempts } from '../../store/keptAttempt.ts';
+import { WHY_NOT_KEPT } from '../../words/keeping.ts';
 import { NotLoaded } from '../flow/loading.ts';
 import type { OpenAttempt } from '../flow/useOpenAttempt.ts';
-import { WHY_NOT_KEPT } from '../words/keeping.ts';
 import { exportEverything } from './exportEverything.ts';
 
 /** `what`: the screen that failed, as the beginning of a sentence. */

@@ -1,6 +1,6 @@
 /** A line for a figure inside a range: its label says the unit, and what does not fit is said beside it. */
-import type { FigureRange } from '../words/ranges.ts';
-import { figureWithin, rangeText } from '../words/ranges.ts';
+import type { FigureRange } from '../format/ranges.ts';
+import { figureWithin, rangeText } from '../format/ranges.ts';
 import { TextField } from './TextField.tsx';
 
 interface Props {

@@ -9,7 +9,7 @@ import { problemOf } from '../../store/keepProblem.ts';
 import { keepGoal, keptGoal } from '../../store/keptRecord.ts';
 import type { Goal } from '../../store/recordText.ts';
 import { wellFormed } from '../../store/wellFormed.ts';
-import { WHY_NOT_KEPT } from '../words/keeping.ts';
+import { WHY_NOT_KEPT } from '../../words/keeping.ts';
 import { TextField } from './TextField.tsx';
 
 const LONGEST = 300;

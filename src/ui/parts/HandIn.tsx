@@ -9,8 +9,8 @@ import { makeAttemptText } from '../../attempt/fileText.ts';
 import { summaryOf } from '../../attempt/summary.ts';
 import type { AttemptContext } from '../flow/attemptContext.ts';
 import { BesideAttempt } from '../flow/attemptContext.ts';
-import { momentText } from '../words/dates.ts';
-import { recordNumber } from '../words/figures.ts';
+import { momentText } from '../format/dates.ts';
+import { recordNumber } from '../format/figures.ts';
 import { download, fileNameOf } from './download.ts';
 
 /** An assessment is handed in before anything else is done with it. */

@@ -2,9 +2,9 @@
 
 import { memo } from 'react';
 import type { Run } from '../../attempt/run.ts';
-import { testTitle } from '../../words/actions.ts';
-import { shownText } from '../words/figures.ts';
-import { readingTitle } from '../words/trade.ts';
+import { testTitle } from '../../words/testTitles.ts';
+import { readingTitle } from '../../words/trade.ts';
+import { shownText } from '../format/figures.ts';
 
 /** Readings of one test that are written on the sheet: a proving or a looking takes more room than it tells. */
 const SHOWN = 4;

@@ -4,11 +4,12 @@
  */
 import { Link } from 'wouter';
 import type { About } from '../../store/about.ts';
+import { titleOf, WHY_NOT_KEPT } from '../../words/keeping.ts';
+import { standsText } from '../../words/stands.ts';
 import type { Kept } from '../flow/useKeptHere.ts';
 import type { OpenAttempt } from '../flow/useOpenAttempt.ts';
 import { isConcluded } from '../flow/useOpenAttempt.ts';
-import { momentText } from '../words/dates.ts';
-import { titleOf, WHY_NOT_KEPT } from '../words/keeping.ts';
+import { momentText } from '../format/dates.ts';
 
 /** The attempt to go on with. */
 export interface Unfinished {
@@ -60,7 +61,7 @@ export function KeptHere({ kept: { problem, goal }, unfinished, onGoOn, onPutAwa
           <h2 id="unfinished-heading">Unfinished</h2>
           {unfinished.kept === null ? null : (
             <p className="note">
-              {unfinished.kept.stands ?? 'begun'}
+              {unfinished.kept.stands === null ? 'begun' : standsText(unfinished.kept.stands)}
               {unfinished.kept.changed === 0 ? '' : ` · ${momentText(unfinished.kept.changed)}`}
               {unfinished.kept.support === 'assessment' ? ' · assessment' : ''}
             </p>

@@ -1,8 +1,8 @@
 /** That what is being done is not kept, why, what that means, and the way to keep it all the same. */
 import { useContext } from 'react';
 import type { Attempt } from '../../attempt/attempt.ts';
+import { WHY_NOT_KEPT } from '../../words/keeping.ts';
 import { KeepProblemOfAttempt } from '../flow/attemptContext.ts';
-import { WHY_NOT_KEPT } from '../words/keeping.ts';
 import { ExportButton } from './ExportButton.tsx';
 
 export function NotKept({ attempt }: { readonly attempt: Attempt }) {

@@ -4,7 +4,7 @@ import type { Rung } from '../../attempt/rung.ts';
 import { RUNGS, rungOf } from '../../attempt/rung.ts';
 import { suggestedRung } from '../../attempt/suggestedRung.ts';
 import type { About } from '../../store/about.ts';
-import { RUNG_MORE, RUNG_NAMES, SHOWN_NAME, suggestionText } from '../words/rungs.ts';
+import { RUNG_MORE, RUNG_NAMES, SHOWN_NAME, suggestionText } from '../../words/rungs.ts';
 
 interface Props {
   /** What this device kept of its own trainee: it suggests a rung. */

@@ -1,6 +1,6 @@
 /** Lines of one test as they were answered and as they are, with why and source. Never a bare tick. */
 import type { Judged, LimitJudged } from '../../attempt/attempt.ts';
-import { JUDGED_WORDS, LIMIT_WORDS } from '../words/answers.ts';
+import { JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 
 export interface TruthPair {
   readonly of: string;

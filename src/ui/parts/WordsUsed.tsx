@@ -1,5 +1,5 @@
 /** The trade words that occur in some lines, folded away until somebody asks. */
-import { wordsIn } from '../words/glossary.ts';
+import { wordsIn } from '../../words/glossary.ts';
 
 export function WordsUsed({ texts }: { readonly texts: readonly string[] }) {
   const words = wordsIn(texts);

@@ -14,13 +14,12 @@ import type { Fields } from '../flow/draftFields.ts';
 import { fieldsFrom, forgetAfter } from '../flow/draftFields.ts';
 import { loaded } from '../flow/loading.ts';
 import type { Place } from '../flow/place.ts';
-import { draftOf } from '../flow/place.ts';
+import { draftOf, standsAt } from '../flow/place.ts';
 import { useBrowserBack } from '../flow/useBrowserBack.ts';
 import { useFlow } from '../flow/useFlow.ts';
 import { FieldsOfAttempt } from '../flow/useKept.ts';
 import type { OpenAttempt } from '../flow/useOpenAttempt.ts';
 import { useThinkingTime } from '../flow/useThinkingTime.ts';
-import { standsText } from '../words/stands.ts';
 import { attemptTitle } from './attemptTitle.ts';
 import { BenchScreen } from './bench/BenchScreen.tsx';
 
@@ -131,7 +130,7 @@ function useKeeping({ now, keeper }: OpenAttempt, state: AttemptState, wall: () 
       draft: isOver ? null : draftOf(place, attempt),
       about: {
         changed: Date.now(),
-        stands: standsText(place, bench.run.scenario),
+        stands: standsAt(place),
         ...(hasGrown ? { isGuest: false } : {}),
       },
     });

@@ -1,21 +1,14 @@
 /** Where statements and limits come from: each document once, with the tests that lean on it. */
 
-import { papersOf, readingScenario } from '../../scenario/scenario.ts';
+import { papersOf, scenarioIn } from '../../scenario/scenario.ts';
 import { ACTIONS } from '../../verification/actions.ts';
 import { RULE_SET_NAMES } from '../../verification/rules/ruleSet.ts';
 import type { Papers, TestAction } from '../../verification/testAction.ts';
-import {
-  adviceText,
-  figureInWords,
-  limitSum,
-  limitText,
-  lineInWords,
-  testTitle,
-} from '../../words/actions.ts';
+import { adviceText, figureInWords, limitSum, limitText, lineInWords } from '../../words/actions.ts';
 import { sourceText } from '../../words/sources.ts';
+import { testTitle } from '../../words/testTitles.ts';
 import { useSliced } from '../flow/useSliced.ts';
 import { EditionNote } from '../parts/EditionNote.tsx';
-import type { Offered } from './offered.ts';
 import { Reading } from './Reading.tsx';
 import { OFFERED } from './shelf.ts';
 
@@ -80,9 +73,8 @@ export function Sources() {
 function* rowsByAction(): Generator<null, ReadonlyMap<TestAction, readonly Row[]>> {
   const rows = new Map(ACTIONS.map((action) => [action, new Map<string, Row>()]));
   for (const file of OFFERED) {
-    const papers = yield* papersFrom(file);
+    const papers = papersOf(scenarioIn(file));
     yield null;
-    if (papers === null) continue;
     for (const [action, found] of rows) {
       for (const row of action.applies(papers) ? rowsOf(action, papers) : [])
         found.set(`${row.text} ${row.source}`, row);
@@ -90,12 +82,6 @@ function* rowsByAction(): Generator<null, ReadonlyMap<TestAction, readonly Row[]
     }
   }
   return new Map([...rows].map(([action, found]) => [action, [...found.values()]]));
-}
-
-/** Papers say nothing of a handover, and to carry one out takes long. */
-function* papersFrom({ handover: _, ...file }: Offered): Generator<null, Papers | null> {
-  const read = yield* readingScenario(file);
-  return read.ok ? papersOf(read.scenario) : null;
 }
 
 const rowsOf = (action: TestAction, papers: Papers): readonly Row[] =>

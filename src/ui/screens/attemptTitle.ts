@@ -1,7 +1,8 @@
 /** The page's title while an attempt is shown: the step, its test, and the job. */
-import { testTitle } from '../../words/actions.ts';
+
+import { pageTitle } from '../../words/pageTitles.ts';
+import { testTitle } from '../../words/testTitles.ts';
 import type { AttemptState } from '../flow/attemptMachine.ts';
-import { pageTitle } from '../words/pageTitles.ts';
 import { stepOf } from './bench/TestCard.tsx';
 
 export function attemptTitle(state: AttemptState): string {

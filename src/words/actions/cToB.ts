@@ -7,7 +7,6 @@ const OFF = `${milliseconds(GREATEST_OFF_AFTER_NOT_READY)} ms`;
 const ON = `${GREATEST_ON_AFTER_READY} s`;
 
 export const cToB: ActionWords = {
-  title: 'Vehicle stops asking (C to B)',
   purpose: 'Time how soon the outlet is dead, and show that supply returns when the vehicle asks again.',
   stops: {
     voltage: 'the outlet stays live after the vehicle stopped asking: isolate, and keep people away',

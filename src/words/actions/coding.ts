@@ -4,7 +4,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { num } from '../values.ts';
 
 export const coding: ActionWords = {
-  title: 'Coding of the tether',
   purpose: 'Show that the connector tells the vehicle what its cable can carry.',
   lines: {
     'as-marked': {

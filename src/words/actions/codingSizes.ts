@@ -8,7 +8,6 @@ const LOST = milliseconds(GREATEST_OFF_AFTER_PROXIMITY_LOSS);
 const percent = (share: number): number => Math.round(1000 * share) / 10;
 
 export const codingSizes: ActionWords = {
-  title: 'What each size of cable is offered',
   purpose: 'Show that the unit reads the cable’s coding and never offers more than the cable can carry.',
   stops: {
     'uncoded-voltage':

@@ -8,7 +8,6 @@ const GREATEST = `${milliamps(DIRECT_BAND.greatest)} mA`;
 const STOP = 'the d.c. detector does not trip as it must, so d.c. can blind other devices: lock off';
 
 export const dcRamp: ActionWords = {
-  title: 'Smooth d.c. rising, both polarities',
   purpose: 'Show that the d.c. detector acts before a residual device upstream is blinded.',
   stops: {
     'trips-positive': STOP,

@@ -7,7 +7,6 @@ const current = (v: Values): string => `${milliamps(num(v, 'amps'))} mA`;
 const time = (v: Values): string => `${num(v, 'greatest')} s`;
 
 export const dcStep: ActionWords = {
-  title: 'Smooth d.c. at once',
   purpose: 'Time how long the protection lets sudden smooth d.c. flow; at 6 mA, some seconds are normal.',
   stops: {
     'in-time': 'smooth d.c. is not switched off in time, and can blind other devices: lock off',

@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { loweredHalf } from '../pilotWords.ts';
 
 export const diode: ActionWords = {
-  title: 'Vehicle’s diode shorted, then asks',
   purpose: 'Show that the unit refuses a plain resistance on its pilot, which is no vehicle.',
   stops: {
     voltage:

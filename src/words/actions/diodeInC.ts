@@ -6,7 +6,6 @@ import { loweredHalf } from '../pilotWords.ts';
 const OFF = `${GREATEST_OFF_AFTER_FAULT} s`;
 
 export const diodeInC: ActionWords = {
-  title: 'Vehicle’s diode shorts while supplying, then asks again',
   purpose: 'See what the unit does when a diode fails in service, and that it checks afresh at each request.',
   stops: {
     'supplies-again':

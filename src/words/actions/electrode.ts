@@ -10,7 +10,6 @@ const sum = (v: Values): string =>
   `at most ${num(v, 'greatest').toFixed(0)} Ω (${num(v, 'touchVoltage')} V ÷ ${milliamps(num(v, 'rated'))} mA)`;
 
 export const electrode: ActionWords = {
-  title: 'Earth electrode',
   purpose: 'Measure the electrode alone: every earth fault current of this installation flows through it.',
   stops: {
     'too-high':

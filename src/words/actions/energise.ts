@@ -4,7 +4,6 @@ import { PILOT_AT_REST } from '../pilotWords.ts';
 import { num } from '../values.ts';
 
 export const energise: ActionWords = {
-  title: 'Switching on',
   purpose: 'Show that the unit starts by itself, keeps the outlet dead and says when it is ready.',
   stops: {
     voltage: 'the outlet is live with nothing plugged in: isolate, and keep people away',

@@ -6,7 +6,6 @@ import { PILOT_AT_REST } from '../pilotWords.ts';
 const UNLOCK = `${GREATEST_UNLOCK_AFTER_UNPLUGGING} s`;
 
 export const finish: ActionWords = {
-  title: 'Leaving the unit',
   purpose: 'Leave the unit dead at its outlet and ready for the next user.',
   lines: {
     voltage: {

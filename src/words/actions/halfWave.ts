@@ -8,7 +8,6 @@ const current = (v: Values, key: string): string => `${milliamps(num(v, key))} m
 const noTrip = (v: Values): string => `no trip at ${current(v, 'amps')}, or one later than 300 ms`;
 
 export const halfWave: ActionWords = {
-  title: 'Half-wave residual current, both polarities',
   purpose: 'Show that the residual device acts on the pulsating d.c. of a faulty rectifier.',
   stops: {
     'answers-positive': STOP,

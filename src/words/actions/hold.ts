@@ -2,7 +2,6 @@
 import type { ActionWords } from '../actionWords.ts';
 
 export const hold: ActionWords = {
-  title: 'Pulling at the plug',
   purpose: 'Show that the plug is locked before the outlet is live, and stays locked while it is live.',
   stops: {
     'let-out-live': 'the plug comes out live: isolate, and keep people away',

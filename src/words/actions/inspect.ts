@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { is } from '../values.ts';
 
 export const inspect: ActionWords = {
-  title: 'Inspection, inside and outside',
   purpose: 'Find with your eyes what no instrument shows, before you use any.',
   lines: {
     enclosure: {

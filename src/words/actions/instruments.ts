@@ -2,7 +2,6 @@
 import type { ActionWords } from '../actionWords.ts';
 
 export const instruments: ActionWords = {
-  title: 'Instruments and leads',
   purpose: 'Prove the detector, null the leads, and see that both testers read 0 with their leads joined.',
   lines: {
     nulled: {

@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { megohms, num } from '../values.ts';
 
 export const insulationCircuit: ActionWords = {
-  title: 'Insulation of the circuit, unit taken off',
   purpose: 'Measure the insulation of the cable alone, between every pair of conductors, at 500 V d.c.',
   stops: {
     'lives-to-earth':

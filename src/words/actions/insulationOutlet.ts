@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { is, megohms, num } from '../values.ts';
 
 export const insulationOutlet: ActionWords = {
-  title: 'Insulation at the outlet, contactor open',
   purpose: 'Measure the insulation of the outlet and its cable, at a voltage that the unit’s sheet allows.',
   stops: {
     'outlet-to-earth':

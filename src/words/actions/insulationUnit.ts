@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { megohms, num } from '../values.ts';
 
 export const insulationUnit: ActionWords = {
-  title: 'Insulation with the unit connected',
   purpose: 'Measure circuit and unit together, at a voltage that the unit’s sheet allows.',
   stops: {
     'unit-to-earth':

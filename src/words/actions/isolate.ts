@@ -2,7 +2,6 @@
 import type { ActionWords } from '../actionWords.ts';
 
 export const isolate: ActionWords = {
-  title: 'Isolate the circuit',
   purpose: 'Open every live pole at the origin and lock it, so that nobody can switch it on while you work.',
   lines: {
     'goes-dark': {

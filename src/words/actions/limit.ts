@@ -8,7 +8,6 @@ const FOLLOW = `${GREATEST_DUTY_CHANGE} s`;
 const LEAST = `${OFFER_RANGE.least} A`;
 
 export const limit: ActionWords = {
-  title: 'The site’s limit goes down',
   purpose: `Show that the unit offers less when the site leaves less, and makes no offer under ${LEAST}.`,
   lines: {
     'too-much': {

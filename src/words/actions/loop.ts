@@ -37,7 +37,6 @@ function limitSum(v: Values): string {
 }
 
 export const loop: ActionWords = {
-  title: 'Loop impedance at the outlet',
   purpose: 'Measure the path of a fault current, and compare it with what the protective device needs.',
   stops: {
     'no-return':

@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { str } from '../values.ts';
 
 export const lostLine: ActionWords = {
-  title: 'A line of the supply lost',
   purpose: 'See what the unit does when a line fails, and that a unit without power keeps its outlet dead.',
   stops: {
     voltage: 'the outlet stays live with the unit’s electronics dead: isolate, and keep people away',

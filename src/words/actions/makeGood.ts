@@ -2,7 +2,6 @@
 import type { ActionWords } from '../actionWords.ts';
 
 export const makeGood: ActionWords = {
-  title: 'Making good before power',
   purpose:
     'Take links out, put conductors back, fix the cover, and keep people away from the first switch-on.',
   lines: {

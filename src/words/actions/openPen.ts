@@ -12,7 +12,6 @@ const TOUCH = `${TOUCH_LIMIT} V`;
 const beyond = (v: Values): string => (is(v, 'outlet') ? 'the outlet’s PE' : 'the case');
 
 export const openPen: ActionWords = {
-  title: 'Open-PEN measure',
   purpose: 'Show that the unit parts the vehicle from a broken PEN conductor, PE included, and stays parted.',
   stops: {
     opens: 'the open-PEN measure does not open, so a broken PEN makes the vehicle’s body live: isolate',

@@ -30,7 +30,6 @@ function protective(v: Values): string {
 }
 
 export const papers: ActionWords = {
-  title: 'Papers and the unit’s sheet',
   purpose: 'Know what was designed before you look at what was built.',
   lines: {
     'open-pen': {

@@ -11,7 +11,6 @@ const copper = (v: Values): string => {
 };
 
 export const peCircuit: ActionWords = {
-  title: 'Protective conductor, earthing terminal to unit',
   purpose:
     'Show that the circuit’s own protective conductor is whole as far as the unit, before anything is live.',
   stops: {

@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { lossLimit, lossLines } from './pilotLost.ts';
 
 export const peOpen: ActionWords = {
-  title: 'PE to the vehicle open while supplying',
   purpose: 'Show that the unit switches off when the vehicle loses its protective conductor.',
   stops: {
     voltage: 'the unit supplies a vehicle without an earth, so its body may be live: isolate',

@@ -14,7 +14,6 @@ const made = (v: Values): string =>
     : 'From the PE terminal to a socket-outlet there is little but contacts.';
 
 export const peOutlet: ActionWords = {
-  title: 'Protective conductor, unit to outlet',
   purpose: 'Show that the unit carries the protective conductor on to the outlet and to its own metal case.',
   stops: {
     'near-sum':

@@ -15,7 +15,6 @@ const sum = (v: Values): string => {
 };
 
 export const pfc: ActionWords = {
-  title: 'Prospective fault current at the origin',
   purpose: 'Show that the device can break the greatest current that the supply can drive there.',
   stops: {
     'no-return':

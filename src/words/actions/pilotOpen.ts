@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { lossLimit, lossLines } from './pilotLost.ts';
 
 export const pilotOpen: ActionWords = {
-  title: 'Pilot open while supplying',
   purpose: 'Show that the unit switches off when the pilot conductor parts.',
   stops: {
     voltage: 'the unit supplies without seeing whether a vehicle is there: isolate',

@@ -6,7 +6,6 @@ import { LIVE_LINE } from '../rangeWords.ts';
 const OFF = `${GREATEST_OFF_AFTER_PILOT_SHORT} s`;
 
 export const pilotShort: ActionWords = {
-  title: 'Pilot shorted to PE while supplying',
   purpose: 'Show that the unit switches off when a shorted pilot hides the vehicle and its earth.',
   stops: {
     voltage: 'the unit supplies without seeing the vehicle or its earth: isolate',

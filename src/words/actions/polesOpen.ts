@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { is, num } from '../values.ts';
 
 export const polesOpen: ActionWords = {
-  title: 'Every pole open',
   purpose: 'Show that the contactor opens every live conductor, including the neutral.',
   stops: {
     welded:

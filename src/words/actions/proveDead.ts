@@ -4,7 +4,6 @@ import type { ActionWords } from '../actionWords.ts';
 const FOUND = 'voltage found after isolation, so hands may meet it: withdraw, find the source, start again';
 
 export const proveDead: ActionWords = {
-  title: 'Prove it dead',
   purpose:
     'Show with a proved detector that every pair is dead, first at the origin, then at the supply terminals.',
   stops: {

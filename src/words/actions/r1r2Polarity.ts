@@ -13,7 +13,6 @@ const sum = (v: Values): string => {
 };
 
 export const r1r2Polarity: ActionWords = {
-  title: 'R1 + R2 and polarity at the supply terminals',
   purpose:
     'Show that every line arrives at its own terminal, and measure line and protective conductor together.',
   stops: {

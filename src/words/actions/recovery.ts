@@ -2,7 +2,6 @@
 import type { ActionWords } from '../actionWords.ts';
 
 export const recovery: ActionWords = {
-  title: 'Recovery from a fault and a trip',
   purpose: 'Show that the unit recovers as its sheet says, and never by itself after a residual trip.',
   lines: {
     'after-short': {

@@ -6,7 +6,6 @@ const AFTER_GOING = `${GREATEST_UNLOCK_AFTER_UNPLUGGING} s`;
 const AFTER_FAULT = `${GREATEST_UNLOCK_AFTER_FAULT} s`;
 
 export const release: ActionWords = {
-  title: 'Release of the plug',
   purpose: 'Show that the plug comes free after the vehicle has gone and after a fault, and never live.',
   stops: {
     'released-live': 'the plug comes free while it is live: isolate and keep people away',

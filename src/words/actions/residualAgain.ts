@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { inTime, timeLimit, whichTrips } from './residualFixed.ts';
 
 export const residualAgain: ActionWords = {
-  title: 'Rated residual current again, and the test button',
   purpose: 'Show that the device still trips after the d.c. tests, and that its test button works.',
   stops: {
     'in-time': 'the residual device does not trip in time, so a shock would last: leave off, lock off',

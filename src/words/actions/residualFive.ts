@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { inTime, staysOff, timeLimit, whichTrips } from './residualFixed.ts';
 
 export const residualFive: ActionWords = {
-  title: 'Five times the residual rating, a.c.',
   purpose: 'Time the trip at a current nearer to a real fault: an extra, which no rule asks for.',
   lines: {
     ...inTime,

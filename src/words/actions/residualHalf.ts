@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { milliamps, num } from '../values.ts';
 
 export const residualHalf: ActionWords = {
-  title: 'Half the residual rating, a.c.',
   purpose: 'Show that leakage up to half the rating trips nothing, in the unit or upstream.',
   lines: {
     trips: {

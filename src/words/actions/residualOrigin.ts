@@ -4,7 +4,6 @@ import { is, milliamps, num } from '../values.ts';
 import { inTheTime, noTripInTime, timeLimit } from './residualFixed.ts';
 
 export const residualOrigin: ActionWords = {
-  title: 'Residual device at the origin, a.c.',
   purpose:
     'Time the device at the origin by itself, as at the outlet the unit’s own device opens first and hides it.',
   stops: {

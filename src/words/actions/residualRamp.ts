@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { is, milliamps, num } from '../values.ts';
 
 export const residualRamp: ActionWords = {
-  title: 'Residual current rising, a.c.',
   purpose: 'Find the current at which the residual device trips, and show that the outlet then stays off.',
   stops: {
     trips: 'the residual device does not trip at its rating, so a shock would last: leave off, lock off',

@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { goesDark, inTime, staysOff, timeLimit, whichTrips } from './residualFixed.ts';
 
 export const residualRated: ActionWords = {
-  title: 'Rated residual current, a.c.',
   purpose: 'Time the trip at the rated current on both half-waves, and show what opens and stays open.',
   stops: {
     'in-time': 'the residual device does not trip in time, so a shock would last: leave off, lock off',

@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { LIVE_LINE } from '../rangeWords.ts';
 
 export const sharing: ActionWords = {
-  title: 'Waiting for permission, hours or delay',
   purpose: 'Tell a unit that rightly waits from one that is faulty, and take its reason to wait away.',
   stops: {
     'unasked-supply': 'the unit supplies without permission, when nobody expects it: isolate',

@@ -4,7 +4,6 @@ import { PILOT_AT_REST } from '../pilotWords.ts';
 import { LIVE_LINE } from '../rangeWords.ts';
 
 export const stateA: ActionWords = {
-  title: 'No vehicle (A)',
   purpose: 'Show that the outlet is dead and the pilot rests at 12 V while nothing is connected.',
   stops: {
     voltage: 'the outlet is live with nothing connected: isolate and keep people away',

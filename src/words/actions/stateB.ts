@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { LIVE_LINE } from '../rangeWords.ts';
 
 export const stateB: ActionWords = {
-  title: 'Vehicle connected (B)',
   purpose: 'Show that the unit finds the vehicle, offers the right current and supplies nothing yet.',
   stops: {
     voltage: 'the outlet is live though no vehicle asks: isolate and keep people away',

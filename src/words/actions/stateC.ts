@@ -1,13 +1,12 @@
 /** Words of the test action `state-c`. */
 import { GREATEST_ON_AFTER_READY } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
+import { threeLines } from '../threeLines.ts';
 import { num } from '../values.ts';
-import { threeLines } from './threeLines.ts';
 
 const ON = `${GREATEST_ON_AFTER_READY} s`;
 
 export const stateC: ActionWords = {
-  title: 'Vehicle asks (C)',
   purpose: 'Show that supply comes in time, on every line, with the right polarity.',
   stops: {
     'line-to-earth': 'PE may be open, so a fault would make case and vehicle live: isolate',

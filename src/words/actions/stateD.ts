@@ -5,7 +5,6 @@ import type { ActionWords } from '../actionWords.ts';
 const ON = `${GREATEST_VENTILATION} s`;
 
 export const stateD: ActionWords = {
-  title: 'Vehicle asks for ventilation (D)',
   purpose: 'Show that a vehicle that needs ventilation is supplied only where the unit’s sheet declares it.',
   stops: {
     voltage: 'the unit supplies a vehicle whose gas could gather indoors and explode: isolate',

@@ -7,7 +7,6 @@ const LOAD = `${LEAST_OPEN_UNDER_LOAD} s`;
 const PAUSE = `${LEAST_OSCILLATION_PAUSE} s`;
 
 export const stop: ActionWords = {
-  title: 'Normal stop, and emergency stop',
   purpose: 'Show that a normal stop lets the vehicle finish first, and that an emergency stop does not wait.',
   stops: {
     emergency: 'the emergency stop leaves the outlet live, so nobody in danger is helped: isolate',

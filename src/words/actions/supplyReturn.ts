@@ -4,7 +4,6 @@ import { LIVE_LINE } from '../rangeWords.ts';
 import { num } from '../values.ts';
 
 export const supplyReturn: ActionWords = {
-  title: 'Supply off and on again',
   purpose: 'Show that the unit checks everything afresh before it closes, when the supply returns.',
   stops: {
     voltage: 'the outlet is live while the unit starts up: isolate and keep people away',

@@ -1,10 +1,9 @@
 /** Words of the test action `supply-volts`. */
 import type { ActionWords } from '../actionWords.ts';
+import { threeLines } from '../threeLines.ts';
 import { is, num } from '../values.ts';
-import { threeLines } from './threeLines.ts';
 
 export const supplyVolts: ActionWords = {
-  title: 'Supply voltage and rotation at the origin',
   purpose: 'Know the supply, at rest and as a load is switched, before the unit is judged on it.',
   stops: {
     'unit-window':

@@ -8,7 +8,6 @@ import { milliseconds } from '../values.ts';
 const OFF = `${milliseconds(GREATEST_OFF_AFTER_UNPLUGGING)} ms`;
 
 export const unplug: ActionWords = {
-  title: 'Unplugging (C to A, then B to A)',
   purpose: 'Time how soon the outlet is dead when the vehicle goes, and show that the session ends.',
   stops: {
     voltage: 'the outlet is live after the vehicle has gone: isolate and keep people away',

@@ -3,7 +3,6 @@ import type { ActionWords } from '../actionWords.ts';
 import { is, num } from '../values.ts';
 
 export const voltDrop: ActionWords = {
-  title: 'Volt drop under load',
   purpose: 'Let a current flow, and show that it drops no more volts on its way than the cables explain.',
   lines: {
     'more-than-sum': {

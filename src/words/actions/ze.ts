@@ -4,7 +4,6 @@ import { marginOhms } from '../rangeWords.ts';
 import { num, str } from '../values.ts';
 
 export const ze: ActionWords = {
-  title: 'External loop impedance, Ze',
   purpose: 'Measure the distributor’s earth by itself, before anything relies on it.',
   stops: {
     'no-earth':

@@ -6,7 +6,7 @@ import { act, note, startRun } from '../../../src/attempt/run.ts';
 import { rightConclusion } from '../../../src/attempt/worked.ts';
 import type { OperationInput } from '../../../src/bench/operation.ts';
 import { operation } from '../../../src/bench/operation.ts';
-import { readScenario } from '../../../src/scenario/scenario.ts';
+import { readScenario } from '../../../src/scenario/readScenario.ts';
 import { ACTIONS, actionNamed } from '../../../src/verification/actions.ts';
 import type { TestAction } from '../../../src/verification/testAction.ts';
 import { sumText } from '../../../src/words/sums.ts';

@@ -6,7 +6,7 @@ import { mark, markWhole } from '../../../src/attempt/mark.ts';
 import type { Rung } from '../../../src/attempt/rung.ts';
 import { rightConclusion } from '../../../src/attempt/worked.ts';
 import { operation } from '../../../src/bench/operation.ts';
-import { readScenario } from '../../../src/scenario/scenario.ts';
+import { readScenario } from '../../../src/scenario/readScenario.ts';
 import { verdictWarnings } from '../../../src/scenario/tellable.ts';
 import { attemptOf } from '../../helpers/person.ts';
 import { scenarioNamed } from '../../helpers/scenarios.ts';

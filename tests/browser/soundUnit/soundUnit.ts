@@ -4,7 +4,7 @@
 import { expect, test } from 'vitest';
 import { rightConclusion } from '../../../src/attempt/worked.ts';
 import { allowedActions } from '../../../src/scenario/scenario.ts';
-import { verdictTitle } from '../../../src/ui/words/answers.ts';
+import { verdictTitle } from '../../../src/words/answers.ts';
 import { scenarioNamed } from '../../helpers/scenarios.ts';
 import { openBuiltPage } from '../builtPage.ts';
 import { finger, keys, mouse, press, putHands } from '../hands.ts';

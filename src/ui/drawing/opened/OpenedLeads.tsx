@@ -4,7 +4,7 @@ import type { Moment } from '../../../attempt/moment.ts';
 import type { Operation } from '../../../bench/operation.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import { terminalsIn } from '../../../bench/terminals.ts';
-import { shownText } from '../../words/figures.ts';
+import { shownText } from '../../format/figures.ts';
 import { LETTERS } from '../letters.ts';
 import type { Layout, Point } from './layout.ts';
 import { terminalAt, WIDTH, X } from './layout.ts';

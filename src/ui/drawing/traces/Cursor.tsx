@@ -1,7 +1,7 @@
 /** A cursor's letter over the plot: arrow keys move it, Page Up and Page Down go from edge to edge. */
 import type { KeyboardEvent } from 'react';
 import type { Seconds } from '../../../laws/quantities.ts';
-import { timeText } from '../../words/figures.ts';
+import { timeText } from '../../format/figures.ts';
 import { PLOT, xAt } from './plot.ts';
 import type { Trace } from './trace.ts';
 import { edgeFrom, levelAt, resolutionOf } from './trace.ts';

@@ -1,5 +1,5 @@
 /** A trace in a table: each level with the times from and to which it holds. Printed unfolded. */
-import { timeText } from '../../words/figures.ts';
+import { timeText } from '../../format/figures.ts';
 import type { Trace } from './trace.ts';
 
 export function TraceTable({ trace }: { readonly trace: Trace }) {

@@ -5,8 +5,8 @@
 import type { MouseEvent } from 'react';
 import { useId, useState } from 'react';
 import type { Seconds } from '../../../laws/quantities.ts';
+import { timeText } from '../../format/figures.ts';
 import { Keys } from '../../parts/Keys.tsx';
-import { timeText } from '../../words/figures.ts';
 import { dimension } from '../symbols.ts';
 import { Cursor } from './Cursor.tsx';
 import { DIMENSIONS, PLOT, TIME_NUMBERS, timeAtX, tracePath, xAt, yAt } from './plot.ts';

@@ -6,7 +6,7 @@ import { LONGEST } from '../../../bench/instruments/openingTimer.ts';
 import { LIVE } from '../../../bench/port.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import { TIME_UNCERTAINTY } from '../../../bench/reading.ts';
-import { timeText } from '../../words/figures.ts';
+import { timeText } from '../../format/figures.ts';
 import type { Trace } from './trace.ts';
 import { FACTOR, roundNumbers } from './trace.ts';
 

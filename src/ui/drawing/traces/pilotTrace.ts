@@ -1,7 +1,7 @@
 /** Control pilot against time over 2 ms, from what the instrument shows: both halves, frequency, duty. */
 import type { Reading } from '../../../bench/reading.ts';
 import { DUTY_UNCERTAINTY } from '../../../bench/reading.ts';
-import { signedFigure, timeText } from '../../words/figures.ts';
+import { signedFigure, timeText } from '../../format/figures.ts';
 import type { Level, Trace } from './trace.ts';
 
 /** Two periods of 1 kHz (IEC 61851-1:2017 Table A.2). */

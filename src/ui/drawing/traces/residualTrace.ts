@@ -13,7 +13,7 @@ import {
 } from '../../../bench/instruments/residualTester.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import { TIME_UNCERTAINTY } from '../../../bench/reading.ts';
-import { timeText, trueMinus } from '../../words/figures.ts';
+import { timeText, trueMinus } from '../../format/figures.ts';
 import type { Level, Trace } from './trace.ts';
 import { FACTOR, roundNumbers } from './trace.ts';
 

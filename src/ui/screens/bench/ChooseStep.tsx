@@ -1,8 +1,9 @@
 /** Between tests: one is chosen from those of an aim, something is put right, or the work is concluded. */
 import type { RefObject } from 'react';
 import type { AimId } from '../../../scenario/aims.ts';
-import { testPurpose, testTitle } from '../../../words/actions.ts';
+import { testPurpose } from '../../../words/actions.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 import { AimList } from './AimList.tsx';
 import type { AskedAim } from './askedAims.ts';
 import { StepFrame } from './StepFrame.tsx';

@@ -3,8 +3,8 @@
 import type { Figure } from '../../../verification/testAction.ts';
 import type { InWords } from '../../../words/actions.ts';
 import { useKept } from '../../flow/useKept.ts';
+import { typedNumber } from '../../format/figures.ts';
 import { TextField } from '../../parts/TextField.tsx';
-import { typedNumber } from '../../words/figures.ts';
 
 interface FigureProps {
   readonly wanted: InWords<Figure>;

@@ -2,10 +2,11 @@
  * Step two of a test on the first rung: every line with its right answer filled in, and one button that locks. What a
  * correct unit does is told; what this one does is for the trainee to find.
  */
+
+import { answerText } from '../../../words/answers.ts';
+import { figureText } from '../../format/figures.ts';
 import { Why } from '../../parts/Why.tsx';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
-import { answerText } from '../../words/answers.ts';
-import { figureText } from '../../words/figures.ts';
 import type { Asking } from './Predict.tsx';
 import { StepFrame } from './StepFrame.tsx';
 import { SUBJECT_WORDS } from './subjectWords.ts';

@@ -2,9 +2,10 @@
 import { memo, useState } from 'react';
 import { rungOf } from '../../../attempt/rung.ts';
 import { sheetLines } from '../../../words/papers.ts';
+import { RUNG_NAMES } from '../../../words/rungs.ts';
 import { editionNamed } from '../../../words/sources.ts';
-import { DESK, useMatches } from '../../drawing/useMatches.ts';
 import type { Bench } from '../../flow/bench.ts';
+import { DESK, useMatches } from '../../flow/useMatches.ts';
 import { CAUTION_LINE, Cautions } from '../../parts/Cautions.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
 import { FootLinks } from '../../parts/Foot.tsx';
@@ -12,7 +13,6 @@ import { HandedOverSheet } from '../../parts/HandedOverSheet.tsx';
 import { NotKept } from '../../parts/NotKept.tsx';
 import { Papers } from '../../parts/Papers.tsx';
 import { SheetLines } from '../../parts/SheetLines.tsx';
-import { RUNG_NAMES } from '../../words/rungs.ts';
 import { YourTests } from './YourTests.tsx';
 
 interface Props {

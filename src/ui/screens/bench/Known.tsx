@@ -2,9 +2,9 @@
 import { memo, useState } from 'react';
 import type { Bench } from '../../flow/bench.ts';
 import { knownOf, perceived, proofsOf, standInText, supplyText } from '../../flow/whatIsKnown.ts';
+import { benchTime } from '../../format/figures.ts';
 import { Dialog } from '../../parts/Dialog.tsx';
 import { useSoundSwitch } from '../../sound/useSounds.ts';
-import { benchTime } from '../../words/figures.ts';
 
 const SHOWN = 7;
 

@@ -3,7 +3,7 @@ import type { Answer } from '../../../attempt/attempt.ts';
 import { ANSWERS } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import type { InWords } from '../../../words/actions.ts';
-import { answerText } from '../../words/answers.ts';
+import { answerText } from '../../../words/answers.ts';
 import { SUBJECT_WORDS } from './subjectWords.ts';
 
 interface Props {

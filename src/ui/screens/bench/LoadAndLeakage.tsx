@@ -5,9 +5,9 @@
 import { useState } from 'react';
 import type { Leakage } from '../../../bench/standIn.ts';
 import type { Line } from '../../../laws/conductors.ts';
+import { figureWithin, RANGES } from '../../format/ranges.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { FigureField } from '../../parts/FigureField.tsx';
-import { figureWithin, RANGES } from '../../words/ranges.ts';
 
 interface Drawn {
   readonly load: number;

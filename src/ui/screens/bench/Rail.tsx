@@ -1,6 +1,6 @@
 /** Beside the drawing of a desk: the aims of a whole job, what was found out about each, and where one is. */
 import type { AimId } from '../../../scenario/aims.ts';
-import { testTitle } from '../../../words/actions.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 import { AimList } from './AimList.tsx';
 import type { AskedAim } from './askedAims.ts';
 

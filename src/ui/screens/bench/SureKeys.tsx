@@ -6,10 +6,10 @@ import type { Sure } from '../../../attempt/attempt.ts';
 import { SURENESS } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import type { InWords } from '../../../words/actions.ts';
+import { SURE_SHARES, SURE_WORDS } from '../../../words/answers.ts';
 import type { LessSure } from '../../flow/attemptMachine.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { Choice } from '../../parts/Choice.tsx';
-import { SURE_SHARES, SURE_WORDS } from '../../words/answers.ts';
 
 /** The surest is never less than the whole. */
 const LESS = SURENESS.slice(0, -1);

@@ -3,11 +3,11 @@
 import { memo } from 'react';
 import type { Entry } from '../../../attempt/attempt.ts';
 import { isJudgedAsSaid } from '../../../attempt/truth.ts';
-import { testTitle } from '../../../words/actions.ts';
+import { JUDGED_WORDS, LIMIT_WORDS } from '../../../words/answers.ts';
+import { testTitle } from '../../../words/testTitles.ts';
+import { operationText } from '../../../words/trade.ts';
 import type { Bench } from '../../flow/bench.ts';
-import { JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
-import { benchTime } from '../../words/figures.ts';
-import { operationText } from '../../words/trade.ts';
+import { benchTime } from '../../format/figures.ts';
 import { recordText } from '../measure/records.ts';
 
 interface Row {

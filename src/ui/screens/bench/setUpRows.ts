@@ -1,12 +1,12 @@
 /** What can be set up beforehand by a list: labels and options, what each shows of a position and what it changes. */
 import { CABLE_CODINGS } from '../../../laws/proximity.ts';
 import type { UnitSheet } from '../../../unit/design.ts';
+import { leakageText, loadText } from '../../../words/settings.ts';
+import { STATE_WORDS } from '../../../words/trade.ts';
 import type { Hand } from '../../drawing/hands.ts';
 import type { Position } from '../../flow/position.ts';
 import { isAlike, MAIN_POSITIONS, SUPPLY_POSITIONS } from '../../flow/position.ts';
 import { MAIN_WORDS, SUPPLY_WORDS } from '../../flow/whatIsKnown.ts';
-import { leakageText, loadText } from '../../words/settings.ts';
-import { STATE_WORDS } from '../../words/trade.ts';
 
 type Options = readonly (readonly [value: string, text: string])[];
 

@@ -1,6 +1,6 @@
 /** When the drawing was drawn and in which step: for its title block. */
 import type { Bench } from '../../flow/bench.ts';
-import { benchTime } from '../../words/figures.ts';
+import { benchTime } from '../../format/figures.ts';
 import type { TestStep } from './TestCard.tsx';
 
 const WORDS: Readonly<Record<Exclude<TestStep, 'observing'>, string>> = {

@@ -12,8 +12,9 @@ import { asksSteps, saysNotSound, verdictsOf } from '../../../attempt/marks/verd
 import { entriesAbout } from '../../../attempt/run.ts';
 import { CATALOGUE, entryNamed } from '../../../faults/catalogue.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
-import { testTitle } from '../../../words/actions.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
+import { LEFT_OUT_WORDS, NEXT_WORDS, SURE_WORDS, TELL_WORDS, VERDICT_WORDS } from '../../../words/answers.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 import type { AttemptActor } from '../../flow/attemptMachine.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { hasStopped } from '../../flow/bench.ts';
@@ -24,7 +25,6 @@ import { Foot } from '../../parts/Foot.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
-import { LEFT_OUT_WORDS, NEXT_WORDS, SURE_WORDS, TELL_WORDS, VERDICT_WORDS } from '../../words/answers.ts';
 import { Head } from '../bench/Head.tsx';
 import { YourTests } from '../bench/YourTests.tsx';
 import { Findings } from './Findings.tsx';

@@ -1,7 +1,7 @@
 /** Which tests are repeated after it is put right: every test that was done, to be ticked. */
 
 import type { TestAction } from '../../../verification/testAction.ts';
-import { testTitle } from '../../../words/actions.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 
 interface Props {
   /** Tests done, in the order in which they were first done. */

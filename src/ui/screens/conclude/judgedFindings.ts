@@ -4,8 +4,9 @@ import type { Run } from '../../../attempt/run.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import { isJudgedAsSaid } from '../../../attempt/truth.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
-import { limitText, lineText, testTitle } from '../../../words/actions.ts';
-import { JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
+import { limitText, lineText } from '../../../words/actions.ts';
+import { JUDGED_WORDS, LIMIT_WORDS } from '../../../words/answers.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 
 export interface JudgedFinding {
   readonly key: string;

@@ -14,7 +14,11 @@ import { rungOf } from '../../../attempt/rung.ts';
 import { tellingStep, timelineOf } from '../../../attempt/timeline.ts';
 import type { Lockstep, Progress } from '../../../attempt/twin.ts';
 import { followingLog } from '../../../attempt/twin.ts';
-import { stopWhy, testTitle } from '../../../words/actions.ts';
+import { stopWhy } from '../../../words/actions.ts';
+import { verdictTitle } from '../../../words/answers.ts';
+import { goalText, reasonOf, TRUTH_WORDS } from '../../../words/mattered.ts';
+import { RUNG_NAMES } from '../../../words/rungs.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 import { unsafeActText } from '../../../words/unsafeActs.ts';
 import { BesideAttempt } from '../../flow/attemptContext.ts';
 import type { Bench } from '../../flow/bench.ts';
@@ -28,12 +32,10 @@ import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
 import { HandIn, isDue } from '../../parts/HandIn.tsx';
 import { NotKept } from '../../parts/NotKept.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
-import { verdictTitle } from '../../words/answers.ts';
-import { goalText, reasonOf, TRUTH_WORDS } from '../../words/mattered.ts';
-import { RUNG_NAMES } from '../../words/rungs.ts';
 import { unitLine } from '../offered.ts';
 import { DebriefTests } from './DebriefTests.tsx';
 import { Fold, isRoomy, OpenedFold } from './Fold.tsx';
+import { FIGURES } from './figures.ts';
 import { Log } from './Log.tsx';
 import { Doubts, MarkedBy } from './MarkedBy.tsx';
 import { Marks, wholeOf } from './Marks.tsx';
@@ -154,7 +156,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
               <ol className="mattered">
                 {reasons
                   .slice(0, MOST_REASONS)
-                  .map((one) => reasonOf(one, told))
+                  .map((one) => reasonOf(one, told, FIGURES))
                   .map(({ test, text }) => (
                     <li key={`${test} ${text}`}>
                       {test === null ? null : <strong>{test}. </strong>}
@@ -165,7 +167,10 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
             </section>
             <section aria-labelledby="goal-heading">
               <h2 id="goal-heading">One goal for next time</h2>
-              <GoalKeeper suggested={goalText(reasons[0] ?? null)} tests={testsOf(reasons[0] ?? null)} />
+              <GoalKeeper
+                suggested={goalText(reasons[0] ?? null, FIGURES)}
+                tests={testsOf(reasons[0] ?? null)}
+              />
             </section>
           </div>
           <Doubts told={told} />

@@ -8,9 +8,9 @@ import {
   leftOutText,
   SURE_WORDS,
   VERDICT_WORDS,
-} from '../../words/answers.ts';
-import { benchTime, figureText } from '../../words/figures.ts';
-import { operationText } from '../../words/trade.ts';
+} from '../../../words/answers.ts';
+import { operationText } from '../../../words/trade.ts';
+import { benchTime, figureText } from '../../format/figures.ts';
 import { recordText } from '../measure/records.ts';
 import { Fold } from './Fold.tsx';
 import { Scroll } from './Scroll.tsx';

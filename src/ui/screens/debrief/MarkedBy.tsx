@@ -10,10 +10,10 @@ import { originOf } from '../../../attempt/origin.ts';
 import { rungOf } from '../../../attempt/rung.ts';
 import { MOST_LISTED } from '../../../scenario/problem.ts';
 import { doubtText, UNTIMELY_WORDS } from '../../../words/doubts.ts';
+import { RUNG_NAMES } from '../../../words/rungs.ts';
 import { unsafeActText } from '../../../words/unsafeActs.ts';
+import { benchTime, recordNumber } from '../../format/figures.ts';
 import { SheetLines } from '../../parts/SheetLines.tsx';
-import { benchTime, recordNumber } from '../../words/figures.ts';
-import { RUNG_NAMES } from '../../words/rungs.ts';
 import { OFFERED } from '../shelf.ts';
 
 const FROM: Readonly<Record<Origin, string>> = {

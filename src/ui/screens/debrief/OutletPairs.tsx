@@ -2,7 +2,7 @@
 import { memo } from 'react';
 import type { Lockstep } from '../../../attempt/twin.ts';
 import { mainsText } from '../../../words/quantities.ts';
-import { shownText } from '../../words/figures.ts';
+import { shownText } from '../../format/figures.ts';
 import { Scroll } from './Scroll.tsx';
 
 interface Props {

@@ -2,8 +2,8 @@
 
 import { memo } from 'react';
 import type { Debrief } from '../../../attempt/debrief.ts';
-import { testTitle } from '../../../words/actions.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 import { Fold } from './Fold.tsx';
 
 export const Repeated = memo(function Repeated({ told }: { readonly told: Debrief }) {

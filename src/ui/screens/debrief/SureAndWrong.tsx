@@ -6,10 +6,10 @@
 import type { Debrief, DebriefLine, WrongGroup } from '../../../attempt/debrief.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import { lineInWords } from '../../../words/actions.ts';
+import { answerText, SURE_WORDS } from '../../../words/answers.ts';
 import { causesTitle, causeTitle } from '../../../words/causeTitles.ts';
 import { sourceText } from '../../../words/sources.ts';
 import { misconceptionText } from '../../../words/topics.ts';
-import { answerText, SURE_WORDS } from '../../words/answers.ts';
 import { SUBJECT_WORDS } from '../bench/subjectWords.ts';
 import { Fold } from './Fold.tsx';
 

@@ -2,7 +2,7 @@
 import { memo } from 'react';
 import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
 import { readRightly, typedOf } from '../../../attempt/typed.ts';
-import { testTitle } from '../../../words/actions.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 
 export const TestsInLines = memo(function TestsInLines({ told }: { readonly told: Debrief }) {
   return (

@@ -2,13 +2,13 @@
 import { memo } from 'react';
 import type { Debrief } from '../../../attempt/debrief.ts';
 import type { Showing } from '../../../attempt/showing.ts';
-import { testTitle } from '../../../words/actions.ts';
+import { NEXT_WORDS, TELL_WORDS } from '../../../words/answers.ts';
 import { causeWords } from '../../../words/causes.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 import { FAMILY_WORDS } from '../../../words/topics.ts';
-import { NEXT_WORDS, TELL_WORDS } from '../../words/answers.ts';
-import { shownText } from '../../words/figures.ts';
-import { readingTitle } from '../../words/trade.ts';
+import { readingTitle } from '../../../words/trade.ts';
+import { shownText } from '../../format/figures.ts';
 import { Fold } from './Fold.tsx';
 
 export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {

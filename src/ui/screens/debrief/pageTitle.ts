@@ -6,7 +6,7 @@ import { useEffect } from 'react';
 import { headOf } from '../../../attempt/attempt.ts';
 import type { Debrief } from '../../../attempt/debrief.ts';
 import { editionNamed } from '../../../words/sources.ts';
-import { benchTime } from '../../words/figures.ts';
+import { benchTime } from '../../format/figures.ts';
 
 export interface PageTitle {
   readonly first: string;

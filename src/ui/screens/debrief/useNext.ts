@@ -7,10 +7,11 @@ import { aboutOf } from '../../../store/about.ts';
 import { FIRST_RUN } from '../../../store/choices.ts';
 import { nextForYou } from '../../../store/next.ts';
 import { AIM_MINUTES, AIM_WORDS } from '../../../words/aims.ts';
+import { whyText } from '../../../words/next.ts';
 import { aimLink, anySeed } from '../../flow/aimLinks.ts';
 import { BesideAttempt } from '../../flow/attemptContext.ts';
 import { useKeptHere } from '../../flow/useKeptHere.ts';
-import { whyText } from '../../words/next.ts';
+import { dayMonthText } from '../../format/dates.ts';
 import type { Next } from './NextForYou.tsx';
 
 /** Undefined while it is being read what this device keeps; null for somebody else's attempt: nothing follows from it. */
@@ -30,7 +31,7 @@ export function useNext(told: Debrief): Next | null | undefined {
     if (next.kind === 'first run') return null;
     return {
       title: `${AIM_WORDS[next.aim].question} ${AIM_MINUTES} minutes`,
-      why: `Next for you. ${whyText(next.why)}`,
+      why: `Next for you. ${whyText(next.why, dayMonthText)}`,
       href: `#${aimLink(next.aim, next.rung, seed)}`,
     };
   }, [kept, told, isGuest, seed]);

@@ -4,10 +4,10 @@ import { headOf } from '../../../attempt/attempt.ts';
 import { makeAttemptText } from '../../../attempt/fileText.ts';
 import { changeAbout } from '../../../store/keptAttempt.ts';
 import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
+import { recordNumber } from '../../format/figures.ts';
 import { Dialog } from '../../parts/Dialog.tsx';
 import { fileNameOf } from '../../parts/download.ts';
 import { HandInButton } from '../../parts/HandIn.tsx';
-import { recordNumber } from '../../words/figures.ts';
 
 interface Props {
   readonly openAttempt: OpenAttempt;

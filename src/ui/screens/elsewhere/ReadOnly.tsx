@@ -1,12 +1,13 @@
 /** An attempt that another tab holds, as it was kept when it was opened here: to be looked at, not worked on. */
 import type { ReactNode } from 'react';
+import { standsText } from '../../../words/stands.ts';
 import type { Bench } from '../../flow/bench.ts';
 import type { Place } from '../../flow/place.ts';
+import { standsAt } from '../../flow/place.ts';
 import { ExportButton } from '../../parts/ExportButton.tsx';
 import { Foot } from '../../parts/Foot.tsx';
 import { Papers } from '../../parts/Papers.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
-import { standsText } from '../../words/stands.ts';
 import { Head } from '../bench/Head.tsx';
 import { Known } from '../bench/Known.tsx';
 import { YourTests } from '../bench/YourTests.tsx';
@@ -19,12 +20,12 @@ interface Props {
 }
 
 export function ReadOnly({ bench, place, onTakeOver, onReadAgain }: Props) {
-  const { scenario, attempt } = bench.run;
+  const { attempt } = bench.run;
   return (
     <ToRead bench={bench}>
       <p>
         Open in another tab, which stood here when this was read:{' '}
-        <strong>{standsText(place, scenario)}</strong>. Nothing can be done or changed here.
+        <strong>{standsText(standsAt(place))}</strong>. Nothing can be done or changed here.
       </p>
       <div className="acts">
         <button type="button" className="main" onClick={onReadAgain}>

@@ -117,9 +117,7 @@ function Lessons({ part, bench, onDone, onLeave }: LessonsProps) {
 }
 
 function* gettingReady({ file }: Part): Generator<null, Bench> {
-  const result = yield* beginningOn(file, 2, '');
-  if (result.kind === 'attempt') return result.bench;
-  throw new Error(result.problems.map(({ path, message }) => `${path}: ${message}`).join('; '));
+  return (yield* beginningOn(file, 2, '')).bench;
 }
 
 interface OpeningProps {

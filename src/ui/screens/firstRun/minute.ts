@@ -7,7 +7,7 @@ import type { Run } from '../../../attempt/run.ts';
 import { act, startingRun } from '../../../attempt/run.ts';
 import { operation } from '../../../bench/operation.ts';
 import type { Reading } from '../../../bench/reading.ts';
-import { readingScenario } from '../../../scenario/scenario.ts';
+import { scenarioIn } from '../../../scenario/scenario.ts';
 
 /** Pins that a lead can be put on, from the top, and what each is called. */
 export const PINS = { L1: 'L', N: 'N', PE: 'PE' } as const;
@@ -22,9 +22,7 @@ const FILE = { ...alone, allowed: 'all' };
 const START = 60;
 
 export function* startingMinute(): Generator<null, Run> {
-  const read = yield* readingScenario(FILE);
-  if (!read.ok) throw new Error(read.problems.map(({ path, message }) => `${path}: ${message}`).join('; '));
-  const run = yield* startingRun(read.scenario, read.file);
+  const run = yield* startingRun(scenarioIn(FILE), FILE);
   return act(run, null, operation({ op: 'wait', seconds: START }), 0).run;
 }
 

@@ -7,10 +7,10 @@ import { AIMS } from '../../../scenario/aims.ts';
 import type { OfAim } from '../../../store/jobResults.ts';
 import { aimResult } from '../../../store/jobResults.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
+import { NOT_TRIED, resultText } from '../../../words/next.ts';
+import { RUNG_NAMES } from '../../../words/rungs.ts';
 import { aimLink } from '../../flow/aimLinks.ts';
-import { dayMonthText } from '../../words/dates.ts';
-import { NOT_TRIED, resultText } from '../../words/next.ts';
-import { RUNG_NAMES } from '../../words/rungs.ts';
+import { dayMonthText } from '../../format/dates.ts';
 
 const OFFERED_RUNGS = [1, 2, 3] as const;
 

@@ -9,16 +9,17 @@ import { aimAttempts } from '../../../store/jobResults.ts';
 import type { Next } from '../../../store/next.ts';
 import { nextForYou } from '../../../store/next.ts';
 import { AIM_MINUTES, AIM_WORDS } from '../../../words/aims.ts';
+import { whyText } from '../../../words/next.ts';
 import { aimLink, anySeed } from '../../flow/aimLinks.ts';
 import type { Kept } from '../../flow/useKeptHere.ts';
 import { useKeptHere } from '../../flow/useKeptHere.ts';
 import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
+import { dayMonthText } from '../../format/dates.ts';
 import { CAUTION_LINE, Cautions } from '../../parts/Cautions.tsx';
 import { Foot } from '../../parts/Foot.tsx';
 import { KeptHere, unfinishedIn } from '../../parts/KeptHere.tsx';
 import { NewVersion } from '../../parts/NewVersion.tsx';
 import { Problems } from '../../parts/Problems.tsx';
-import { whyText } from '../../words/next.ts';
 import type { Refused, Wish } from '../wish.ts';
 import { AimTable } from './AimTable.tsx';
 
@@ -150,7 +151,7 @@ function NextLink({ next, seed, isFirst }: NextProps) {
       <strong>
         Next for you: {AIM_WORDS[next.aim].question} {AIM_MINUTES} minutes
       </strong>{' '}
-      <span>{whyText(next.why)}</span>
+      <span>{whyText(next.why, dayMonthText)}</span>
     </Link>
   );
 }

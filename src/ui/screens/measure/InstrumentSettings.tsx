@@ -9,6 +9,7 @@ import { PLACES, terminalsOf } from '../../../bench/terminals.ts';
 import type { Site } from '../../../site/site.ts';
 import { linesOf } from '../../../site/site.ts';
 import { PLACE_WORDS, terminalText } from '../../../words/terminals.ts';
+import { OPENING_WORDS, WAVEFORM_WORDS } from '../../../words/trade.ts';
 import { MOST_JOINED } from '../../flow/leads.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
 import { hasLeads, OPENING_CHOICES, TEST_VOLTS, WAVEFORMS } from '../../flow/measurement.ts';
@@ -16,7 +17,6 @@ import { SPREAD_WORDS, spreadsOn } from '../../flow/spread.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { TextField } from '../../parts/TextField.tsx';
-import { OPENING_WORDS, WAVEFORM_WORDS } from '../../words/trade.ts';
 
 interface PartProps {
   readonly draft: MeasurementDraft;

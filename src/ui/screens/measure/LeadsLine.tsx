@@ -9,7 +9,7 @@ import type { Bench } from '../../flow/bench.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
 import { hasLeads } from '../../flow/measurement.ts';
 import { proofsOf, proofText } from '../../flow/whatIsKnown.ts';
-import { benchTime } from '../../words/figures.ts';
+import { benchTime } from '../../format/figures.ts';
 
 export function LeadsLine({ draft }: { readonly draft: MeasurementDraft }) {
   const end = (text: string) => <strong className="lead-end">{text}</strong>;

@@ -4,16 +4,16 @@ import { TYPED_UNITS } from '../../../attempt/attempt.ts';
 import { showsTripTime } from '../../../attempt/display.ts';
 import type { Run } from '../../../attempt/run.ts';
 import { TRIPPED_WHAT } from '../../../bench/reading.ts';
+import { readingTitle } from '../../../words/trade.ts';
 import { readingField } from '../../flow/draftFields.ts';
 import { useKept } from '../../flow/useKept.ts';
+import { furtherFacts, NO_TRIP, shownText, typedNumber, typedWithUnit } from '../../format/figures.ts';
 import { BarLine } from '../../parts/BarLine.tsx';
 import { FigureInput } from '../../parts/FigureInput.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { leaveField } from '../../parts/leaveField.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { UnitKeys, unitsOf } from '../../parts/UnitKeys.tsx';
-import { furtherFacts, NO_TRIP, shownText, typedNumber, typedWithUnit } from '../../words/figures.ts';
-import { readingTitle } from '../../words/trade.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import type { Numbered, Observation } from './records.ts';
 import {

@@ -5,15 +5,11 @@ import { showsTripTime } from '../../../attempt/display.ts';
 import type { Run } from '../../../attempt/run.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import { TRIPPED_WHAT } from '../../../bench/reading.ts';
+import { pairText, placeText, readingTitle } from '../../../words/trade.ts';
 import type { Note } from '../../flow/bench.ts';
 import { readingField } from '../../flow/draftFields.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { useOwnPad } from '../../flow/useOwnPad.ts';
-import { BarLine } from '../../parts/BarLine.tsx';
-import { FigureInput } from '../../parts/FigureInput.tsx';
-import { Keys } from '../../parts/Keys.tsx';
-import { leaveField } from '../../parts/leaveField.ts';
-import { UnitKeys, unitsOf } from '../../parts/UnitKeys.tsx';
 import {
   benchTime,
   furtherFacts,
@@ -21,8 +17,12 @@ import {
   shownText,
   typedNumber,
   typedWithUnit,
-} from '../../words/figures.ts';
-import { pairText, placeText, readingTitle } from '../../words/trade.ts';
+} from '../../format/figures.ts';
+import { BarLine } from '../../parts/BarLine.tsx';
+import { FigureInput } from '../../parts/FigureInput.tsx';
+import { Keys } from '../../parts/Keys.tsx';
+import { leaveField } from '../../parts/leaveField.ts';
+import { UnitKeys, unitsOf } from '../../parts/UnitKeys.tsx';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import type { Numbered } from './records.ts';
 import {

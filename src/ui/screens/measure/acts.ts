@@ -11,10 +11,10 @@ import type { Site } from '../../../site/site.ts';
 import { linesOf, livesOf } from '../../../site/site.ts';
 import { disturb, restore } from '../../../verification/actions/penHazard.ts';
 import type { Papers } from '../../../verification/testAction.ts';
+import { operationText, STATE_WORDS } from '../../../words/trade.ts';
 import type { Position } from '../../flow/position.ts';
-import type { FigureRange } from '../../words/ranges.ts';
-import { RANGES } from '../../words/ranges.ts';
-import { operationText, STATE_WORDS } from '../../words/trade.ts';
+import type { FigureRange } from '../../format/ranges.ts';
+import { RANGES } from '../../format/ranges.ts';
 
 export type Act = readonly [name: string, text: string, operation: OperationInput];
 

@@ -8,7 +8,7 @@ import type { Operation } from '../../../bench/operation.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { isLike } from '../../flow/rows.ts';
-import { NO_TRIP } from '../../words/figures.ts';
+import { NO_TRIP } from '../../format/figures.ts';
 
 export type Observation = EntryOf<'observation'>;
 

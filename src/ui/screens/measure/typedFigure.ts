@@ -5,8 +5,8 @@
 import type { TypedUnit } from '../../../attempt/attempt.ts';
 import { displayOf, showsTripTime } from '../../../attempt/display.ts';
 import type { Reading } from '../../../bench/reading.ts';
+import { NO_TRIP, typedNumber, typedWithUnit } from '../../format/figures.ts';
 import { unitsOf } from '../../parts/UnitKeys.tsx';
-import { NO_TRIP, typedNumber, typedWithUnit } from '../../words/figures.ts';
 import type { Observation } from './records.ts';
 import { NO_READING } from './records.ts';
 

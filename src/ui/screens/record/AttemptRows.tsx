@@ -2,11 +2,12 @@
 import { useState } from 'react';
 import { rungOf } from '../../../attempt/rung.ts';
 import type { About } from '../../../store/about.ts';
-import { verdictTitle } from '../../words/answers.ts';
-import { dayText, momentText } from '../../words/dates.ts';
-import { recordNumber } from '../../words/figures.ts';
-import { titleOf } from '../../words/keeping.ts';
-import { RUNG_NAMES } from '../../words/rungs.ts';
+import { verdictTitle } from '../../../words/answers.ts';
+import { titleOf } from '../../../words/keeping.ts';
+import { RUNG_NAMES } from '../../../words/rungs.ts';
+import { standsText } from '../../../words/stands.ts';
+import { dayText, momentText } from '../../format/dates.ts';
+import { recordNumber } from '../../format/figures.ts';
 import type { Row } from './rows.ts';
 
 interface Props {
@@ -80,7 +81,8 @@ function frameText({ began, support, rung, trainee, head, isGuest, handedIn }: A
 
 function Outcome({ row, isUnreadable }: { readonly row: Row; readonly isUnreadable: boolean }) {
   const { about, summary } = row;
-  if (!about.concluded) return <p>Unfinished{about.stands === null ? '' : `, ${about.stands}`}</p>;
+  if (!about.concluded)
+    return <p>Unfinished{about.stands === null ? '' : `, ${standsText(about.stands)}`}</p>;
   if (isUnreadable)
     return (
       <p>

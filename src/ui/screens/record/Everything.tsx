@@ -8,13 +8,13 @@ import { deleteEverything } from '../../../store/keptAttempt.ts';
 import type { Merged } from '../../../store/keptRecord.ts';
 import { mergeRecord } from '../../../store/keptRecord.ts';
 import { LARGEST_RECORD, parsingRecord } from '../../../store/recordFile.ts';
+import { WHY_NOT_KEPT } from '../../../words/keeping.ts';
 import { inWords } from '../../../words/problems.ts';
 import { inSlices } from '../../flow/inSlices.ts';
 import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
 import { exportEverything } from '../../parts/exportEverything.ts';
 import { OpenFile } from '../../parts/OpenFile.tsx';
 import { ProblemList, Problems } from '../../parts/Problems.tsx';
-import { WHY_NOT_KEPT } from '../../words/keeping.ts';
 import { DeleteDialog } from './DeleteDialog.tsx';
 
 type Came =

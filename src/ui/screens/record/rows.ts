@@ -2,7 +2,7 @@
 import type { Summary } from '../../../attempt/summary.ts';
 import { holdsFor } from '../../../attempt/summary.ts';
 import type { About } from '../../../store/about.ts';
-import { titleOf } from '../../words/keeping.ts';
+import { titleOf } from '../../../words/keeping.ts';
 
 export interface Row {
   readonly about: About;

@@ -5,12 +5,7 @@
 
 import { useCallback, useState } from 'react';
 import { supportOf } from '../../../attempt/rung.ts';
-import { readingScenario } from '../../../scenario/scenario.ts';
-import { causeTitle } from '../../../words/causeTitles.ts';
-import { useSliced } from '../../flow/useSliced.ts';
-import { Foot } from '../../parts/Foot.tsx';
-import { useFocus } from '../../parts/useFocus.ts';
-import { Why } from '../../parts/Why.tsx';
+import { scenarioIn } from '../../../scenario/scenario.ts';
 import {
   answerText,
   JUDGED_WORDS,
@@ -18,10 +13,15 @@ import {
   NEXT_WORDS,
   TELL_WORDS,
   VERDICT_WORDS,
-} from '../../words/answers.ts';
-import { benchTime, figureText, shownText } from '../../words/figures.ts';
-import { RUNG_NAMES } from '../../words/rungs.ts';
-import { operationText, readingTitle } from '../../words/trade.ts';
+} from '../../../words/answers.ts';
+import { causeTitle } from '../../../words/causeTitles.ts';
+import { RUNG_NAMES } from '../../../words/rungs.ts';
+import { operationText, readingTitle } from '../../../words/trade.ts';
+import { useSliced } from '../../flow/useSliced.ts';
+import { benchTime, figureText, shownText } from '../../format/figures.ts';
+import { Foot } from '../../parts/Foot.tsx';
+import { useFocus } from '../../parts/useFocus.ts';
+import { Why } from '../../parts/Why.tsx';
 import { OWN_WORDS, SUBJECT_WORDS } from '../bench/subjectWords.ts';
 import { recordText } from '../measure/records.ts';
 import type { Offered } from '../offered.ts';
@@ -107,9 +107,9 @@ export function Worked({ offered, onNowYou, onLeave }: Props) {
   );
 }
 
-function* workingOut(offered: Offered): Generator<null, readonly WorkedStep[]> {
-  const read = yield* readingScenario({ ...offered, support: supportOf(1) });
-  return read.ok ? yield* workingSteps(read.scenario, read.file) : [];
+function workingOut(offered: Offered): Generator<null, readonly WorkedStep[]> {
+  const file = { ...offered, support: supportOf(1) };
+  return workingSteps(scenarioIn(file), file);
 }
 
 function titleOf(step: WorkedStep): string {

@@ -1,6 +1,7 @@
 /** The installation as it stood at a step of a worked run, with the leads of what was measured in it. */
 
 import { PLACE_WORDS } from '../../../words/terminals.ts';
+import { leadsWords } from '../../../words/trade.ts';
 import { Drawing } from '../../drawing/Drawing.tsx';
 import { Frame } from '../../drawing/Frame.tsx';
 import { leadLines } from '../../drawing/leadLines.ts';
@@ -9,8 +10,7 @@ import { useDrawn } from '../../drawing/useDrawn.ts';
 import { leadsOf, outOfReach } from '../../flow/leads.ts';
 import { instrumentWords, lastDraft } from '../../flow/measurement.ts';
 import { standInText, supplyText } from '../../flow/whatIsKnown.ts';
-import { benchTime } from '../../words/figures.ts';
-import { leadsWords } from '../../words/trade.ts';
+import { benchTime } from '../../format/figures.ts';
 import type { WorkedStep } from './workedSteps.ts';
 
 export function WorkedSheet({ step }: { readonly step: WorkedStep }) {

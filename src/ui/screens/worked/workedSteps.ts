@@ -11,14 +11,8 @@ import type { Scenario } from '../../../scenario/scenario.ts';
 import { actionNamed } from '../../../verification/actions.ts';
 import type { Figure, Stage } from '../../../verification/testAction.ts';
 import type { InWords } from '../../../words/actions.ts';
-import {
-  figureInWords,
-  limitSum,
-  limitText,
-  lineInWords,
-  testPurpose,
-  testTitle,
-} from '../../../words/actions.ts';
+import { figureInWords, limitSum, limitText, lineInWords, testPurpose } from '../../../words/actions.ts';
+import { testTitle } from '../../../words/testTitles.ts';
 import type { Bench, Happened } from '../../flow/bench.ts';
 import { takingUp, upTo } from '../../flow/bench.ts';
 import { perceived } from '../../flow/whatIsKnown.ts';

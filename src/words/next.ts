@@ -1,16 +1,16 @@
 /** What is next in words: the one reason, and what an aim's job came to. */
-import type { JobResult } from '../../store/jobResults.ts';
-import type { Why } from '../../store/next.ts';
-import { dayMonthText } from './dates.ts';
+import type { JobResult } from '../store/jobResults.ts';
+import type { Why } from '../store/next.ts';
 
-export function whyText(why: Why): string {
+/** `day`: how a day is written, ms since 1970. */
+export function whyText(why: Why, day: (at: number) => string): string {
   switch (why.what) {
     case 'goal':
       return `Your goal: ${why.text}`;
     case 'sure and wrong':
-      return `You would have signed for an answer that was wrong, on ${dayMonthText(why.at)}.`;
+      return `You would have signed for an answer that was wrong, on ${day(why.at)}.`;
     case 'left out':
-      return `You left out ${why.tests === 1 ? 'one of its tests' : `${why.tests} of its tests`}, on ${dayMonthText(why.at)}.`;
+      return `You left out ${why.tests === 1 ? 'one of its tests' : `${why.tests} of its tests`}, on ${day(why.at)}.`;
     case 'not tried':
       return 'You have not tried it yet.';
     case 'longest ago':

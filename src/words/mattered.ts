@@ -1,18 +1,26 @@
 /** What mattered most in an attempt, each in one sentence that names test, line and figure, and the goal that follows. */
-import type { Answer, Judged, LimitJudged, Verdict } from '../../attempt/attempt.ts';
-import type { Debrief, DebriefLine } from '../../attempt/debrief.ts';
-import type { Mattered } from '../../attempt/mattered.ts';
-import type { Showing } from '../../attempt/showing.ts';
-import type { TruthOfLimit } from '../../attempt/truth.ts';
-import type { Typed } from '../../attempt/typed.ts';
-import type { Reading } from '../../bench/reading.ts';
-import { lineText, testTitle } from '../../words/actions.ts';
-import { causeTitle } from '../../words/causeTitles.ts';
-import { UNSAFE_ACT_WORDS } from '../../words/unsafeActs.ts';
-import { recordText } from '../screens/measure/records.ts';
+import type { Answer, Judged, LimitJudged, Verdict } from '../attempt/attempt.ts';
+import type { Debrief, DebriefLine } from '../attempt/debrief.ts';
+import type { Mattered } from '../attempt/mattered.ts';
+import type { Showing } from '../attempt/showing.ts';
+import type { TruthOfLimit } from '../attempt/truth.ts';
+import type { Typed } from '../attempt/typed.ts';
+import type { Reading } from '../bench/reading.ts';
+import { lineText } from './actions.ts';
 import { answerText, LIMIT_WORDS, VERDICT_WORDS } from './answers.ts';
-import { shownText, timeText } from './figures.ts';
+import { causeTitle } from './causeTitles.ts';
+import { testTitle } from './testTitles.ts';
 import { pairText, readingTitle } from './trade.ts';
+import { UNSAFE_ACT_WORDS } from './unsafeActs.ts';
+
+/** How figures are written, which is the screen's business. */
+export interface Figures {
+  /** As the instrument shows it. */
+  readonly shown: (reading: Reading) => string;
+  /** As it was written down. */
+  readonly typed: (record: Typed) => string;
+  readonly time: (seconds: number, unit: 'ms' | 's', decimals: number) => string;
+}
 
 /** What a faultless trainee does whose verdict it is. */
 export const TRUTH_WORDS: Readonly<Record<Verdict, string>> = {
@@ -31,7 +39,7 @@ export interface Reason {
 }
 
 /** What happened: the test by its title, and one plain sentence. */
-export function reasonOf(one: Mattered, { verdict }: Pick<Debrief, 'verdict'>): Reason {
+export function reasonOf(one: Mattered, { verdict }: Pick<Debrief, 'verdict'>, as: Figures): Reason {
   switch (one.what) {
     case 'critical act':
       return about(one.test, `You did what is never safe: ${UNSAFE_ACT_WORDS[one.act].act}.`);
@@ -40,7 +48,7 @@ export function reasonOf(one: Mattered, { verdict }: Pick<Debrief, 'verdict'>): 
         ? about(null, `${saidText(verdict.said)}, and no test that you did shows it.`)
         : about(
             one.showing.test,
-            `${saidText(verdict.said)}${one.done ? '' : ' and left this test out'}: ${readAgainst(one.showing)}.`,
+            `${saidText(verdict.said)}${one.done ? '' : ' and left this test out'}: ${readAgainst(one.showing, as)}.`,
           );
     case 'verdict':
       return about(null, `${saidText(verdict.said)}; a faultless trainee ${TRUTH_WORDS[verdict.truth]}`);
@@ -54,18 +62,18 @@ export function reasonOf(one: Mattered, { verdict }: Pick<Debrief, 'verdict'>): 
       const signed = sure === 'would-sign' ? 'signed for' : 'said';
       return about(
         one.line.test,
-        `${quoted(one.line)}: you ${signed} “${predicted === null ? 'nothing' : answerText(predicted)}”, right is “${answerText(right)}”${wrote(one.written)}.`,
+        `${quoted(one.line)}: you ${signed} “${predicted === null ? 'nothing' : answerText(predicted)}”, right is “${answerText(right)}”${wrote(one.written, as)}.`,
       );
     }
     case 'misjudged line':
-      return about(one.line.test, `${quoted(one.line)}: ${judgedText(one.line)}${wrote(one.written)}.`);
+      return about(one.line.test, `${quoted(one.line)}: ${judgedText(one.line)}${wrote(one.written, as)}.`);
     case 'misjudged limit':
       return about(
         one.test,
-        `You ${limitJudged(one.limit, one.judged)}; it is ${LIMIT_WORDS[one.limit.right]}.`,
+        `You ${limitJudged(one.limit, one.judged, as)}; it is ${LIMIT_WORDS[one.limit.right]}.`,
       );
     case 'misread':
-      return about(one.test, misreadText(one.taken.reading, one.typed));
+      return about(one.test, misreadText(one.taken.reading, one.typed, as));
     case 'repeats':
       return about(null, `After putting it right you did not repeat ${listed(one.tests)}.`);
     case 'tests left out':
@@ -79,7 +87,7 @@ const about = (test: string | null, text: string): Reason => ({
 });
 
 /** What to do otherwise next time; to be understood without the debrief. */
-export function goalText(one: Mattered | null): string {
+export function goalText(one: Mattered | null, as: Figures): string {
   switch (one?.what) {
     case undefined:
       return 'Do the same on a unit that you have not seen.';
@@ -88,19 +96,19 @@ export function goalText(one: Mattered | null): string {
     case 'called fit':
       return one.showing === null
         ? 'Before you find nothing wrong, name for every test the figure that shows it.'
-        : `Before you find nothing wrong, ${one.done ? `hold the figures of ${test(one.showing.test)} against its lines` : `do ${test(one.showing.test)}`}: ${readAgainst(one.showing)}.`;
+        : `Before you find nothing wrong, ${one.done ? `hold the figures of ${test(one.showing.test)} against its lines` : `do ${test(one.showing.test)}`}: ${readAgainst(one.showing, as)}.`;
     case 'verdict':
       return 'Before the verdict, go through your tests once more: which figure is outside its limit, and which line is not as it should be?';
     case 'wrong cause':
-      return `Before you sign for a cause, name the figure that it alone explains${one.showing === null ? '' : `. Here ${test(one.showing.test)} had it: ${readAgainst(one.showing)}`}.`;
+      return `Before you sign for a cause, name the figure that it alone explains${one.showing === null ? '' : `. Here ${test(one.showing.test)} had it: ${readAgainst(one.showing, as)}`}.`;
     case 'wrong line':
-      return `Next time, in ${test(one.line.test)}: ${quoted(one.line)} ${ANSWER_GOAL[one.line.right]}${wrote(one.written)}.`;
+      return `Next time, in ${test(one.line.test)}: ${quoted(one.line)} ${ANSWER_GOAL[one.line.right]}${wrote(one.written, as)}.`;
     case 'misjudged line':
-      return `Next time, in ${test(one.line.test)}, hold what you wrote against ${quoted(one.line)}: ${judgedText(one.line)}${wrote(one.written)}.`;
+      return `Next time, in ${test(one.line.test)}, hold what you wrote against ${quoted(one.line)}: ${judgedText(one.line)}${wrote(one.written, as)}.`;
     case 'misjudged limit':
-      return `${test(one.test)}: you ${limitJudged(one.limit, one.judged)}. Next time judge it ${LIMIT_WORDS[one.limit.right]}.`;
+      return `${test(one.test)}: you ${limitJudged(one.limit, one.judged, as)}. Next time judge it ${LIMIT_WORDS[one.limit.right]}.`;
     case 'misread':
-      return `${test(one.test)}: write the figure that the display shows, with its unit. ${misreadText(one.taken.reading, one.typed)}`;
+      return `${test(one.test)}: write the figure that the display shows, with its unit. ${misreadText(one.taken.reading, one.typed, as)}`;
     case 'repeats':
       return `After a repair, repeat the failed test and every earlier one that the fault may have influenced before you call it fit. You left out ${listed(one.tests)}.`;
     case 'tests left out':
@@ -131,37 +139,37 @@ const saidText = (said: Verdict | null): string =>
   said === null ? 'You gave no verdict' : `You said “${VERDICT_WORDS[said]}”`;
 
 /** The limit in the unit and the digits of the instrument that it was read on. */
-function limitFigure({ limit, typed }: TruthOfLimit): string {
+function limitFigure({ limit, typed }: TruthOfLimit, as: Figures): string {
   const most = limit.kind === 'most' ? 'at most' : 'at least';
   return limit.compares === 'trip time'
-    ? `${most} ${timeText(limit.limit, 'ms', 0)}`
-    : `${most} ${shownText({ ...typed, value: limit.limit, qualifier: null })}`;
+    ? `${most} ${as.time(limit.limit, 'ms', 0)}`
+    : `${most} ${as.shown({ ...typed, value: limit.limit, qualifier: null })}`;
 }
 
-const limitJudged = (limit: TruthOfLimit, judged: LimitJudged): string =>
-  `wrote ${shownText(limit.typed)} against ${limitFigure(limit)} and judged it ${LIMIT_WORDS[judged]}`;
+const limitJudged = (limit: TruthOfLimit, judged: LimitJudged, as: Figures): string =>
+  `wrote ${as.shown(limit.typed)} against ${limitFigure(limit, as)} and judged it ${LIMIT_WORDS[judged]}`;
 
-const misreadText = (reading: Reading, typed: Typed): string =>
-  `The display showed ${shownText(reading)} (${readingTitle(reading)}), and you wrote ${recordText(typed)}.`;
+const misreadText = (reading: Reading, typed: Typed, as: Figures): string =>
+  `The display showed ${as.shown(reading)} (${readingTitle(reading)}), and you wrote ${as.typed(typed)}.`;
 
 /** A pair of conductors stays on one line. */
 const unbroken = (pair: string): string => pair.replaceAll('–', '\u2060–\u2060');
 
 /** Two figures are named, of more the first two and how many more. */
 const NAMED = 2;
-function wrote(written: readonly Reading[]): string {
+function wrote(written: readonly Reading[], as: Figures): string {
   if (written.length === 0) return '';
   const named = written
     .slice(0, NAMED)
-    .map((reading) => `${shownText(reading)} ${unbroken(pairText(reading))}`.trim());
+    .map((reading) => `${as.shown(reading)} ${unbroken(pairText(reading))}`.trim());
   const more = written.length - named.length;
   return `; you wrote ${named.join(' and ')}${more === 0 ? '' : ` and ${more} more`}`;
 }
 
-const readAgainst = ({ read }: Showing): string =>
+const readAgainst = ({ read }: Showing, as: Figures): string =>
   read === null
     ? 'the fault shows there by what is seen, heard or felt'
-    : `${readingTitle(read.met)} reads ${shownText(read.met)}, and ${shownText(read.due)} on a correct unit`;
+    : `${readingTitle(read.met)} reads ${as.shown(read.met)}, and ${as.shown(read.due)} on a correct unit`;
 
 function listed(tests: readonly string[]): string {
   const named = tests

@@ -2,20 +2,13 @@
  * Operations, terminals and instruments in the trade's words, for buttons, logs and the line that repeats where the
  * leads are. It says what the trainee set, never what should have been set.
  */
-import type { DetectorProof, Measurement, Operation } from '../../bench/operation.ts';
-import type { Quantity, Reading } from '../../bench/reading.ts';
-import type { Probe, Terminal } from '../../bench/terminals.ts';
-import { terminalsIn } from '../../bench/terminals.ts';
-import { causeTitle } from '../../words/causeTitles.ts';
-import {
-  conductorOf,
-  fromLabel,
-  PLACE_WORDS,
-  placeOf,
-  probeText,
-  SINGLE_WORDS,
-} from '../../words/terminals.ts';
+import type { DetectorProof, Measurement, Operation } from '../bench/operation.ts';
+import type { Quantity, Reading } from '../bench/reading.ts';
+import type { Probe, Terminal } from '../bench/terminals.ts';
+import { terminalsIn } from '../bench/terminals.ts';
+import { causeTitle } from './causeTitles.ts';
 import { DISTURBANCE_WORDS, VEHICLE_WORDS } from './settings.ts';
+import { conductorOf, fromLabel, PLACE_WORDS, placeOf, probeText, SINGLE_WORDS } from './terminals.ts';
 
 const NAMED_PLACES: Readonly<Record<string, string>> = { incoming: 'live side', met: 'MET' };
 

@@ -2,8 +2,8 @@
  * What is set at the stand-in and what disturbs the supply, in the trade's words: for the log, the strip of what is known
  * and the drawing alike.
  */
-import type { Leakage } from '../../bench/standIn.ts';
-import type { Load } from '../../site/site.ts';
+import type { Leakage } from '../bench/standIn.ts';
+import type { Load } from '../site/site.ts';
 
 /** A current as it is typed and said, in milliamperes. */
 const milliamps = (amps: number): string => `${Number((1000 * amps).toPrecision(6))} mA`.replace('-', '−');

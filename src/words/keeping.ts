@@ -1,5 +1,5 @@
 /** What is kept, and why nothing is, in words; what is lost by it is said where it is lost. */
-import type { KeepProblem } from '../../store/keepProblem.ts';
+import type { KeepProblem } from '../store/keepProblem.ts';
 
 export const WHY_NOT_KEPT: Readonly<Record<KeepProblem, string>> = {
   refused: 'This browser keeps nothing, as in a private window or with storage switched off.',

@@ -1,6 +1,6 @@
 /** Words of what three lines show, at the origin and at the outlet alike. */
-import type { LineWords } from '../actionWords.ts';
-import { num } from '../values.ts';
+import type { LineWords } from './actionWords.ts';
+import { num } from './values.ts';
 
 /** `where` ends a text, as in "reads … at the outlet". */
 export const threeLines = (where: string, whyInOrder: string): Readonly<Record<string, LineWords>> => ({

@@ -1,0 +1,109 @@
+/**
+ * Reads a scenario from a value that came out of a file: everything that is wrong with it is said, and where; what is
+ * handed over is tried.
+ */
+
+import { toItsEnd } from '../bench/toItsEnd.ts';
+import type { Papers, TestAction } from '../verification/testAction.ts';
+import type { Readable } from './checks.ts';
+import { checkScenario, warningsOf } from './checks.ts';
+import { handoverFaults } from './handover.ts';
+import { nearest } from './nearest.ts';
+import { listed } from './problem.ts';
+import type { Parsed, Problem } from './problems.ts';
+import { check, longLists } from './problems.ts';
+import { quoted, shortened } from './quoted.ts';
+import type { Scenario } from './scenario.ts';
+import { applicableActions, beginning, keepTriedOut, papersOf, rightPapers, toScenario } from './scenario.ts';
+import { LONGEST_LIST, scenarioSchema } from './schema.ts';
+
+export type ReadScenario =
+  | {
+      readonly ok: true;
+      readonly scenario: Scenario;
+      /** The file's own object, to be kept whole in an attempt. */
+      readonly file: unknown;
+      readonly warnings: readonly Problem[];
+    }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** A scenario from a value that came out of a file. */
+export const readScenario = (file: unknown): ReadScenario => toItsEnd(readingScenario(file));
+
+/** The same in pieces: what is handed over is tried, which takes long. */
+export function* readingScenario(file: unknown): Generator<null, ReadScenario> {
+  if (Array.isArray(file))
+    return { ok: false, problems: [{ path: '', message: 'a list does not fit: an object is expected' }] };
+  const newer = newerFormat(file, 'scenario');
+  if (newer !== null) return newer;
+  const long = longLists(file, LONGEST_LIST);
+  if (long.length > 0) return { ok: false, problems: listed(long) };
+  const parsed = check(scenarioSchema, file);
+  if (!parsed.ok)
+    return { ok: false, problems: listed([...parsed.problems, ...checkScenario(readable(file))]) };
+  const problems = checkScenario(parsed.value);
+  if (problems.length > 0) return { ok: false, problems: listed(problems) };
+  yield null;
+  const scenario = toScenario(parsed.value);
+  const inside = [...lineProblems(scenario), ...(yield* handoverProblems(scenario))];
+  if (inside.length > 0) return { ok: false, problems: listed(inside) };
+  return { ok: true, scenario, file, warnings: warningsOf(parsed.value, rightPapers(scenario)) };
+}
+
+/** The sections that are well formed by themselves, in a file that as a whole is not. */
+function readable(file: unknown): Readable {
+  if (typeof file !== 'object' || file === null) return {};
+  const { clock, site, unit, faults, allowed, marking, handover } = scenarioSchema.entries;
+  return Object.fromEntries(
+    Object.entries({ clock, site, unit, faults, allowed, marking, handover }).flatMap(([name, section]) => {
+      const read = check(section, (file as Record<string, unknown>)[name]);
+      return read.ok ? [[name, read.value]] : [];
+    }),
+  );
+}
+
+/** A file of a later format is refused before anything else in it is complained of. */
+export function newerFormat(file: unknown, kind: string, newest = 1): (Parsed<never> & { ok: false }) | null {
+  const format =
+    typeof file === 'object' && file !== null ? (file as { format?: unknown }).format : undefined;
+  if (typeof format !== 'number' || format <= newest) return null;
+  const reads = newest === 1 ? 'format 1' : `formats 1 to ${newest}`;
+  const message = `this ${kind} is from a newer version (format ${format}); this version reads ${reads}. Update, or ask for format ${newest}`;
+  return { ok: false, problems: [{ path: 'format', message }] };
+}
+
+/** Lines asked for that no test of this scenario has. */
+function lineProblems(scenario: Scenario): readonly Problem[] {
+  const papers = papersOf(scenario);
+  const applicable = applicableActions(scenario);
+  return Object.entries(scenario.lines).flatMap(([test, wanted]): readonly Problem[] => {
+    const action = applicable.find(({ id }) => id === test);
+    if (action === undefined) {
+      const ids = applicable.map(({ id }) => id);
+      return [
+        {
+          path: `lines.${shortened(test)}`,
+          message: `no test action here is named ${quoted(test)}; ${nearest(test, ids)}`,
+        },
+      ];
+    }
+    const ids = lineIdsOf(action, papers);
+    return wanted
+      .filter((id) => !ids.includes(id))
+      .map((id) => ({
+        path: `lines.${shortened(test)}`,
+        message: `no line of it is named ${quoted(id)}; ${nearest(id, ids)}`,
+      }));
+  });
+}
+
+const lineIdsOf = (action: TestAction, papers: Papers): readonly string[] =>
+  [...action.expectations(papers), ...action.untold(papers), ...action.figures(papers)].map(({ id }) => id);
+
+/** What cannot have been done and signed as the file says: it is tried. */
+function* handoverProblems(scenario: Scenario): Generator<null, readonly Problem[]> {
+  if (scenario.handover === null) return [];
+  const tried = yield* beginning(scenario);
+  keepTriedOut(scenario, tried);
+  return tried.handedOver === null ? [] : handoverFaults(tried.handedOver, papersOf(scenario));
+}

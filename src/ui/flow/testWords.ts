@@ -1,0 +1,59 @@
+/**
+ * The words of tests, which come to the page by aims: a bench is not shown before those of every test that it may name
+ * lines of are there, so that nothing on it has to wait.
+ */
+import { linesToChooseFrom } from '../../attempt/lines.ts';
+import { rungOf } from '../../attempt/rung.ts';
+import type { AimId } from '../../scenario/aims.ts';
+import { AIMS, aimOf } from '../../scenario/aims.ts';
+import { allowedActions } from '../../scenario/scenario.ts';
+import { ACTIONS } from '../../verification/actions.ts';
+import { addTests } from '../../words/actions.ts';
+import type { ActionWords } from '../../words/actionWords.ts';
+import type { Bench } from './bench.ts';
+import { loaded } from './loading.ts';
+
+type Table = Readonly<Record<string, ActionWords>>;
+
+const TABLES: Readonly<Record<AimId, () => Promise<Table>>> = {
+  design: async () => (await import('../../words/tests/design.ts')).design,
+  dead: async () => (await import('../../words/tests/dead.ts')).dead,
+  earth: async () => (await import('../../words/tests/earth.ts')).earth,
+  insulation: async () => (await import('../../words/tests/insulation.ts')).insulation,
+  wiring: async () => (await import('../../words/tests/wiring.ts')).wiring,
+  supply: async () => (await import('../../words/tests/supply.ts')).supply,
+  'outlet-dead': async () => (await import('../../words/tests/outletDead.ts')).outletDead,
+  offer: async () => (await import('../../words/tests/offer.ts')).offer,
+  'lets-go': async () => (await import('../../words/tests/letsGo.ts')).letsGo,
+  clears: async () => (await import('../../words/tests/clears.ts')).clears,
+  leakage: async () => (await import('../../words/tests/leakage.ts')).leakage,
+  refuses: async () => (await import('../../words/tests/refuses.ts')).refuses,
+};
+
+const load = async (aim: AimId): Promise<void> => addTests(await loaded(TABLES[aim]));
+
+/** Of all aims, or of these. Rejects with `NotLoaded` where some of them do not come. */
+export async function wordsOf(aims: readonly AimId[] = AIMS.map(({ id }) => id)): Promise<void> {
+  await Promise.all(aims.map(load));
+}
+
+/** All that are worded at this bench and in its debrief. Rejects with `NotLoaded`. */
+export async function wordsAt(bench: Bench): Promise<void> {
+  await wordsOf([...aimsAt(bench)]);
+}
+
+/** Of the tests that are allowed or begun, and, where lines are to be chosen, of those that lend theirs. */
+function aimsAt({ run: { scenario, attempt } }: Bench): ReadonlySet<AimId> {
+  const begun = new Set(attempt.entries.flatMap((entry) => ('test' in entry ? [entry.test] : [])));
+  const tests = new Set([...allowedActions(scenario), ...ACTIONS.filter(({ id }) => begun.has(id))]);
+  const aims = aimsOf([...tests].map(({ id }) => id));
+  if (rungOf(scenario.support, attempt) !== 3 || aims.size === AIMS.length) return aims;
+  const lines = [...tests].flatMap((action) => linesToChooseFrom(scenario, action));
+  return new Set([...aims, ...aimsOf(lines.map(({ id }) => lenderIn(id)))]);
+}
+
+const aimsOf = (tests: readonly string[]): ReadonlySet<AimId> =>
+  new Set(tests.flatMap((test) => aimOf(test) ?? []));
+
+/** The other test whose line this is, by the line's id; of the test's own line nothing. */
+const lenderIn = (id: string): string => id.slice(0, Math.max(0, id.indexOf('/')));
