@@ -108,28 +108,59 @@ export function readingTitle(reading: Reading): string {
 }
 
 /** The verb with its object that stands on the button: what goes where. */
-export function applyText(m: Measurement): string {
+export const applyText = (m: Measurement): string => `${appliedText(m)}${whereText(m)}`;
+
+/** On a button, under the line that names both leads: where they are at two places, they are not named once more. */
+export const applyKey = (m: Measurement): string => {
+  const isApart =
+    'between' in m && m.between !== undefined && placeOf(m.between.flatMap(terminalsIn)) === null;
+  return `${appliedText(m)}${isApart ? '' : whereText(m)}`;
+};
+
+function appliedText(m: Measurement): string {
   switch (m.quantity) {
     case 'insulation':
-      return `Apply ${m.volts} V ${betweenText(...m.between)}`;
+      return `Apply ${m.volts} V`;
     case 'continuity':
-      return `Apply the continuity tester ${betweenText(...m.between)}`;
+      return 'Apply the continuity tester';
     case 'voltage':
-      return `Apply the ${m.tool === 'meter' ? 'meter' : 'detector'} ${betweenText(...m.between)}`;
+      return `Apply the ${m.tool === 'meter' ? 'meter' : 'detector'}`;
     case 'loop':
-      return `Apply the loop test ${betweenText(...m.between)}`;
+      return 'Apply the loop test';
     case 'pilot':
-      return 'Apply the pilot instrument CP–PE at the outlet';
+      return 'Apply the pilot instrument';
     case 'coding':
-      return 'Apply the ohmmeter PP–PE at the outlet';
+      return 'Apply the ohmmeter';
     case 'electrode':
-      return 'Apply the electrode test, electrode to stakes';
+      return 'Apply the electrode test';
     case 'phase-sequence':
-      return `Apply the sequence test L1 L2 L3 at the ${PLACE_WORDS[m.at]}`;
+      return 'Apply the sequence test';
     case 'residual':
-      return `Apply ${residualText(m)} ${m.line}–PE at the ${PLACE_WORDS[m.at] ?? m.at}`;
+      return `Apply ${residualText(m)}`;
     case 'opening-time':
-      return `Apply the change ${OPENING_WORDS[m.of]}`;
+      return 'Apply the change';
+  }
+}
+
+function whereText(m: Measurement): string {
+  switch (m.quantity) {
+    case 'insulation':
+    case 'continuity':
+    case 'voltage':
+    case 'loop':
+      return ` ${betweenText(...m.between)}`;
+    case 'pilot':
+      return ' CP–PE at the outlet';
+    case 'coding':
+      return ' PP–PE at the outlet';
+    case 'electrode':
+      return ', electrode to stakes';
+    case 'phase-sequence':
+      return ` L1 L2 L3 at the ${PLACE_WORDS[m.at]}`;
+    case 'residual':
+      return ` ${m.line}–PE at the ${PLACE_WORDS[m.at] ?? m.at}`;
+    case 'opening-time':
+      return ` ${OPENING_WORDS[m.of]}`;
   }
 }
 

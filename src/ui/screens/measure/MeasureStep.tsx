@@ -14,7 +14,7 @@ import { actionNamed } from '../../../verification/actions.ts';
 import type { Papers, Stage } from '../../../verification/testAction.ts';
 import type { InWords } from '../../../words/actions.ts';
 import { answerText } from '../../../words/answers.ts';
-import { applyText, readingTitle } from '../../../words/trade.ts';
+import { applyKey, readingTitle } from '../../../words/trade.ts';
 import type { Hand } from '../../drawing/hands.ts';
 import { NextLead } from '../../drawing/NextLead.tsx';
 import { AT_HAND, actsAtHand, once, readingsAtHand, rowsAtHand } from '../../flow/atHand.ts';
@@ -215,7 +215,7 @@ function Leading(props: LeadingProps) {
             Move a lead
           </button>
           <button ref={apply} type="button" className="main" onClick={() => take(readings)}>
-            {applyText(first)}
+            {applyKey(first)}
             {readings.length > 1 ? `, then ${readings.length - 1} more` : ''}
           </button>
         </div>
