@@ -112,8 +112,8 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
   await choose(page, 'No vehicle (A)');
   await tell('a test chosen');
   await unfold(page);
-  await page.getByLabel(/^unit’s cover/).selectOption({ label: 'open' });
-  await page.getByLabel(/^unit’s cover/).selectOption({ label: 'closed' });
+  await page.getByLabel('unit’s cover', { exact: true }).selectOption({ label: 'open' });
+  await page.getByLabel('unit’s cover', { exact: true }).selectOption({ label: 'closed' });
   await page.getByLabel('then wait, s').pressSequentially('120');
   await tell('setting up, typing');
   await page.getByLabel('then wait, s').fill('1');
