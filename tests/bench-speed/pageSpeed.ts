@@ -12,14 +12,18 @@ import {
   choose,
   conclude,
   judgeAll,
+  later,
   measure,
   setUp,
   sitDown,
+  toScenarios,
   unfold,
   writeDown,
 } from '../browser/trainee.ts';
 
 const SLOWER = 4;
+/** Three phases, every test of the house. */
+const LARGEST = 'Foundry Yard, bay 3';
 
 /** An entry of a list is typed: what is chosen without any key or press, the browser does not hold for an input. */
 const hands: Hands = {
@@ -100,20 +104,16 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
   const press = (name: string | RegExp) =>
     page.getByRole('button', { name, exact: typeof name === 'string' }).click();
   await tell('first screen, loading');
-  await page
-    .getByRole('radio', { name: 'Foundry Yard' })
-    .first()
-    .or(page.getByRole('radio').nth(2))
-    .first()
-    .check();
+  await toScenarios(page);
+  await page.getByRole('radio', { name: LARGEST }).check();
   await tell('choosing a job');
-  await begin(page, 'Harbour Mews, house 4');
+  await begin(page, LARGEST, 2);
   await tell('beginning a job (loads the bench)');
   await choose(page, 'No vehicle (A)');
   await tell('a test chosen');
   await unfold(page);
-  await page.getByLabel(/^unit’s cover/).selectOption({ label: 'open' });
-  await page.getByLabel(/^unit’s cover/).selectOption({ label: 'closed' });
+  await page.getByLabel('unit’s cover', { exact: true }).selectOption({ label: 'open' });
+  await page.getByLabel('unit’s cover', { exact: true }).selectOption({ label: 'closed' });
   await page.getByLabel('then wait, s').pressSequentially('120');
   await tell('setting up, typing');
   await page.getByLabel('then wait, s').fill('1');
@@ -121,7 +121,7 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
   await answerAll(page);
   await tell('predicting');
   await press(/^would sign for it/);
-  await page.getByRole('heading', { name: 'Observe' }).waitFor();
+  await page.getByRole('heading', { name: 'Measure', level: 3 }).waitFor();
   await tell('locking (the bench acts)');
   await measure(page, {
     op: 'measure',
@@ -135,10 +135,29 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
   await measure(page, { op: 'measure', quantity: 'pilot' });
   await writeDown(page, undefined);
   await tell('a pilot with its trace');
+  await page.getByRole('radio', { name: 'two-pole detector, voltage', exact: true }).check({ force: true });
+  await page.getByRole('radio', { name: 'every pair', exact: true }).check({ force: true });
+  await press(/^Read \d+ pairs$/);
+  const rows = page.getByRole('form', { name: 'Write down every pair' });
+  await rows.waitFor();
+  await tell('every pair read');
+  for (const field of await rows.getByRole('textbox').all()) await field.pressSequentially('0');
+  await rows.getByRole('radio', { name: 'V', exact: true }).check({ force: true });
+  await press('Write them down');
+  await tell('rows written');
+  await measure(page, {
+    op: 'measure',
+    quantity: 'opening-time',
+    of: 'C-to-B',
+  });
+  await later(page);
+  await tell('a time with its trace');
   await act(page, 'look it over');
   await tell('an act');
-  await judgeAll(page, 'not-shown');
-  await tell('judging');
+  await judgeAll(page, 'did');
+  await page.getByRole('heading', { name: 'What was true' }).waitFor();
+  await page.locator('.place-to-come').first().waitFor({ state: 'detached' });
+  await tell('judging, and told');
   await press('Stop…');
   await page.getByLabel('reason').pressSequentially('enough for today');
   await press('Stop the work');

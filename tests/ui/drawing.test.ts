@@ -7,7 +7,7 @@ import { papersOf } from '../../src/scenario/scenario.ts';
 import type { Box, Figure, Label } from '../../src/ui/drawing/figure.ts';
 import { boxOf, meet } from '../../src/ui/drawing/figure.ts';
 import type { Shown, View } from '../../src/ui/drawing/layout.ts';
-import { layoutOf, PARTS, partOf } from '../../src/ui/drawing/layout.ts';
+import { layoutOf, PART_HEIGHT, PARTS, partOf } from '../../src/ui/drawing/layout.ts';
 import { INSTRUMENT_RADIUS, leadLines, readingLabels } from '../../src/ui/drawing/leadLines.ts';
 import { planOf } from '../../src/ui/drawing/plan.ts';
 import type { Scene } from '../../src/ui/drawing/scene.ts';
@@ -41,6 +41,7 @@ function scenesOf(papers: Papers, view: View): readonly Scene[] {
     { ...start, supply: 'off-line-locked', cover: 'open', unit: 'taken off', pilot: 'shorted-to-earth' },
     { ...start, supply: 'off-unlocked', main: 'off-unlocked', cover: 'open' },
     { ...start, main: 'off-locked' },
+    { ...start, plugged: true, load: 32, leakage: { ac: 0.03, dc: 0.006, line: 'L1' } },
   ];
   return positions.flatMap((position) =>
     [position, start].map((now, i) => ({
@@ -135,6 +136,20 @@ describe.each(SITES)('%s', (_, papers) => {
         for (const leads of i < 2 ? leadSets(papers) : leadSets(papers).slice(0, 1))
           for (const clash of clashes(scene, leads)) found.add(`${view}, position ${i}: ${clash}`);
     expect([...found]).toEqual([]);
+  });
+
+  test('a part is no higher than a phone that lies has room for, its instrument with it', () => {
+    for (const view of PARTS)
+      for (const { layout, position } of scenesOf(papers, view).slice(0, 4)) {
+        expect(layout.height, view).toBeLessThanOrEqual(PART_HEIGHT);
+        for (const leads of leadSets(papers)) {
+          const { instrument } = leadLines(layout, leads);
+          if (instrument === null) continue;
+          const { x, y } = instrument;
+          expect(y + INSTRUMENT_RADIUS, `${view}, ${position.state}`).toBeLessThanOrEqual(layout.height);
+          expect(Math.min(x, layout.width - x, y), view).toBeGreaterThanOrEqual(INSTRUMENT_RADIUS);
+        }
+      }
   });
 
   test('nor on a phone’s whole bench, upright or in one row', () => {

@@ -7,7 +7,7 @@ import { dashedIf, EMPTY, label, labels, path, rect, shapes, together } from './
 import type { Hand, HandTargets } from './hands.ts';
 import { handText, isChanged } from './hands.ts';
 import type { Shown } from './layout.ts';
-import { oddWords } from './oddWords.ts';
+import { oddLines } from './oddWords.ts';
 import type { BenchScene } from './scene.ts';
 import { amount } from './scene.ts';
 import { vehicleCircuit } from './standIn.ts';
@@ -29,6 +29,8 @@ const Y = {
   standIn: 246,
   foot: 316,
 };
+/** So wide are the lines of what is out of the ordinary. */
+const ODD_ROOM = WIDTH - LEFT - 10;
 /** The line through main switch and breaker, and where the circuit comes to the unit. */
 const LINE = 40;
 const DROP = 226;
@@ -44,7 +46,7 @@ export const UPRIGHT_HANDS: HandTargets = new Map([
 ]);
 
 export function uprightLayout({ position }: BenchScene): Shown {
-  const odd = oddWords(position).length;
+  const odd = oddLines(position, ODD_ROOM).length;
   return {
     view: 'upright',
     width: WIDTH,
@@ -187,7 +189,9 @@ function standIn(scene: BenchScene): Figure {
       label(LEFT + 8, Y.standIn + 14, `stand-in, ${position.state}`, { bold: true }),
       label(LEFT + 8, place.y + 4, 'CP'),
       label(LEFT + 8, place.earthY + 4, 'PE'),
-      ...oddWords(position).map((text, i) => label(LEFT + 8, Y.foot + 14 + 14 * i, text, { bold: true })),
+      ...oddLines(position, ODD_ROOM).map((text, i) =>
+        label(LEFT + 8, Y.foot + 14 + 14 * i, text, { bold: true }),
+      ),
     ),
   );
 }
