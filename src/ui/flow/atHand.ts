@@ -35,7 +35,7 @@ function tells(row: ActRow, position: Position): boolean {
   });
 }
 
-/** Rows of several acts, and proofs, the newest first, without those that would change nothing. */
+/** Rows of several acts, and proofs, those done most often first, without those that would change nothing. */
 export const rowsAtHand = (happened: readonly Happened[], position: Position): readonly ActRow[] =>
   rowsDone(happened).filter((row) => (row.length > 1 || row[0]?.op === 'prove-dead') && tells(row, position));
 
