@@ -2,23 +2,14 @@
 // chosen. Lines asked and assessment are the stories of verification.test.ts and record.test.ts.
 
 import { expect, test, vi } from 'vitest';
+import { testLines } from '../../src/attempt/lines.ts';
 import { mark } from '../../src/attempt/mark.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
+import { lineText } from '../../src/words/actions.ts';
 import { testTitle } from '../../src/words/testTitles.ts';
 import { openBuiltPage } from './builtPage.ts';
-import {
-  answerAll,
-  begin,
-  choose,
-  doTest,
-  inHand,
-  judgeAll,
-  setUp,
-  sitDown,
-  toPredict,
-  toScenarios,
-} from './trainee.ts';
+import { ANSWER_KEYS, actionFor, answerAll, begin, button, choose, doTest, inHand, judgeAll, setUp, sitDown, toJudge, toPredict, toScenarios } from './trainee.ts';
 
 const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
@@ -136,4 +127,48 @@ test('lines chosen: a line of another test taken for this one’s is told after 
   await judgeAll(page, 'not-shown');
   await page.getByText(/^should, .+\. True: can’t tell$/).waitFor();
   await page.getByText(/Told by: Every pole open\.$/).waitFor();
+});
+
+test('all lines at once, and judged as said: one press for those that are left, and each is taken back by itself', async () => {
+  const page = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
+  await begin(page, 'Fen Barn', 2);
+  await choose(page, 'No vehicle (A)');
+  const { scenario } = await inHand(page);
+  const action = actionFor('state-a');
+  const lines = testLines(scenario, action);
+  const [first, second] = lines;
+  if (first === undefined || second === undefined) throw new Error('too few lines');
+  await toPredict(page);
+  await button(page, 'All lines at once').click();
+  const key = (answer: string, line: typeof first) =>
+    page.getByRole('button', { name: `${answer}: ${lineText(action.id, line)}`, exact: true });
+  await key('should not', first).click();
+  await button(page, ANSWER_KEYS.should).click();
+  // What was said of all is taken back of one, and asked again.
+  await key('should', second).click();
+  await button(page, /^can’t tell ?the last line/).click();
+  await button(page, /^fairly sure/).click();
+  await toJudge(page);
+  const asSaid = button(page, /^\d+ lines as you said$/);
+  const told = lines.filter(({ id, judged }) => judged && id !== second.id);
+  expect(await asSaid.textContent()).toBe(`${told.length} lines as you said`);
+  await asSaid.click();
+  const group = (line: typeof first) => page.getByRole('group', { name: lineText(action.id, line) });
+  for (const line of told) {
+    const word = line.id === first.id ? 'it did not' : 'it did';
+    expect(await group(line).getByRole('radio', { name: word, exact: true }).isChecked()).toBe(true);
+  }
+  const changed = told.at(-1);
+  if (changed === undefined) throw new Error('nothing is judged');
+  await group(changed).getByRole('radio', { name: 'not shown', exact: true }).check();
+  if (second.judged) await group(second).getByRole('radio', { name: 'not shown', exact: true }).check();
+  await button(page, 'Finish test').click();
+  const { attempt } = await inHand(page, 2);
+  const said = attempt.entries.flatMap((entry) => (entry.kind === 'prediction' ? entry.lines : []));
+  expect(said.find(({ id }) => id === first.id)?.answer).toBe('should-not');
+  expect(said.find(({ id }) => id === second.id)?.answer).toBe('cant-tell');
+  expect(said.filter(({ answer }) => answer === 'should')).toHaveLength(lines.length - 2);
+  const judged = attempt.entries.flatMap((entry) => (entry.kind === 'judgement' ? entry.lines : []));
+  expect(judged.find(({ id }) => id === changed.id)?.judged).toBe('not-shown');
+  await page.context().close();
 });

@@ -55,11 +55,15 @@ describe('rows of acts', () => {
   const wait = operation({ op: 'wait', seconds: 3 });
   const ask = operation({ op: 'vehicle', state: 'C' });
 
-  test('are what was done between readings, the newest first, each once', () => {
+  test('are what was done between readings, each once, the most often done and then the newest first', () => {
     const pilot: OperationInput = { op: 'measure', quantity: 'pilot' };
     expect(rowsAfter(wait, plugIn, wait, pilot, ask, wait, pilot, ask, wait)).toEqual([
       [ask, wait],
       [plugIn, wait],
+    ]);
+    expect(rowsAfter(plugIn, wait, pilot, plugIn, wait, pilot, ask, wait)).toEqual([
+      [plugIn, wait],
+      [ask, wait],
     ]);
   });
 

@@ -35,11 +35,19 @@ function tells(row: ActRow, position: Position): boolean {
   });
 }
 
-/** Rows of several acts, and proofs, the newest first, without those that would change nothing. */
+/** Rows of several acts, and proofs, those done most often first, without those that would change nothing. */
 export const rowsAtHand = (happened: readonly Happened[], position: Position): readonly ActRow[] =>
   rowsDone(happened).filter((row) => (row.length > 1 || row[0]?.op === 'prove-dead') && tells(row, position));
 
-const STANDS_APART: readonly Operation['op'][] = ['measure', 'prove-dead', 'wait', 'stop', 'put-right'];
+/** What has a place of its own; and what puts the supply on again, which no finger must meet that wanted its neighbour. */
+const STANDS_APART: readonly Operation['op'][] = [
+  'measure',
+  'prove-dead',
+  'wait',
+  'stop',
+  'put-right',
+  'energise',
+];
 
 /** Single acts: first what takes back what stands, then the trainee’s own, the newest first. */
 export function actsAtHand(happened: readonly Happened[], position: Position): readonly Operation[] {

@@ -15,11 +15,18 @@ const alike = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.st
 /** What has readings of its own stands alone. */
 const isReading = ({ op }: Operation): boolean => op === 'measure' || op === 'prove-dead';
 
-/**
- * The trainee's own rows in this job, the newest first, each once, without the wait that it begins with; one in which something was
- * refused is none.
- */
+/** The trainee's own rows in this job, each once, those done most often first, and of those alike in it the newest. */
 export function rowsDone(happened: readonly Happened[]): readonly ActRow[] {
+  const times = new Map<string, { readonly row: ActRow; readonly count: number }>();
+  for (const row of everyRow(happened).toReversed()) {
+    const name = JSON.stringify(row);
+    times.set(name, { row, count: (times.get(name)?.count ?? 0) + 1 });
+  }
+  return [...times.values()].toSorted((a, b) => b.count - a.count).map(({ row }) => row);
+}
+
+/** One for each time, without the wait that it begins with; one in which something was refused is none. */
+function everyRow(happened: readonly Happened[]): readonly ActRow[] {
   const rows: { test: string; acts: Operation[]; isWhole: boolean }[] = [];
   let open: (typeof rows)[number] | null = null;
   for (const { test, operation: act, outcome } of happened) {
@@ -35,11 +42,10 @@ export function rowsDone(happened: readonly Happened[]): readonly ActRow[] {
     open.isWhole &&= outcome.refused === null;
     if (act.op === 'prove-dead') open = null;
   }
-  const own = rows
+  return rows
     .filter(({ isWhole }) => isWhole)
     .map(({ acts }) => acts.slice(acts.findIndex(({ op }) => op !== 'wait')))
     .filter((acts) => acts[0]?.op !== 'wait');
-  return [...new Map(own.toReversed().map((row) => [JSON.stringify(row), row])).values()];
 }
 
 /** What comes next by a test's own steps: acts as one row, or like readings. */
