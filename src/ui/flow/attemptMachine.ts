@@ -3,7 +3,7 @@
  * concluded. The lock is the one moment when the prediction is noted and the set-up acts. Components draw this and
  * send events; what follows from an operation is the bench's business.
  */
-import type { ActorRefFrom, SnapshotFrom } from 'xstate';
+import type { ActorRefFrom, SnapshotFrom, StateValue } from 'xstate';
 import { assign, setup } from 'xstate';
 import type { Answer, Sure } from '../../attempt/attempt.ts';
 import { SURENESS } from '../../attempt/attempt.ts';
@@ -15,7 +15,7 @@ import { actionNamed } from '../../verification/actions.ts';
 import type { Bench, Note } from './bench.ts';
 import { done, hasStopped, noted, standingOf } from './bench.ts';
 import type { Draft, Place, Step } from './place.ts';
-import { placeByLog } from './place.ts';
+import { placeByLog, STEPS } from './place.ts';
 import { operationsBetween } from './position.ts';
 
 export type { Draft };
@@ -26,10 +26,18 @@ interface Harm {
   readonly happened: number;
 }
 
+/** A wait that lasts: it is carried out when its time is over or skipped, and not before. */
+export interface Wait {
+  /** Of the bench. */
+  readonly seconds: number;
+  /** How long a second of the bench is waited, s. */
+  readonly pace: number;
+  /** What comes after it in the same row of acts. */
+  readonly after: readonly OperationInput[];
+}
+
 interface Context {
   readonly bench: Bench;
-  /** Where it stands; beneath the sheet for stopping, the step that this lies over. */
-  readonly step: Step;
   readonly test: string | null;
   readonly draft: Draft;
   readonly answers: Readonly<Record<string, Answer>>;
@@ -37,6 +45,9 @@ interface Context {
   /** Place in the log of the open test's prediction. */
   readonly since: number;
   readonly harm: Harm | null;
+  readonly wait: Wait | null;
+  /** Seconds of the bench that are left of the wait, rounded up. */
+  readonly left: number;
   /** What the bench could not work out, in words; the log is as it was before. */
   readonly failed: string | null;
 }
@@ -57,14 +68,15 @@ type Event =
   /** Null takes an answer back. */
   | { type: 'answer'; id: string; answer: Answer | null }
   | { type: 'figure'; id: string; value: number | null }
-  /**
-   * How sure, but for lines that were given, and of which of them less. `waitsLater`: the wait at the end of the set-up is not carried out with it
-   * but by an act of its own.
-   */
-  | { type: 'lock'; sure: Sure | null; lessSure?: LessSure; wall: number; waitsLater?: true }
-  | { type: 'do'; operation: OperationInput; wall: number }
+  /** How sure, but for lines that were given, and of which of them less. `pace`: the wait at the end of the set-up lasts so, by a `Wait`. */
+  | { type: 'lock'; sure: Sure | null; lessSure?: LessSure; wall: number; pace?: number }
+  | { type: 'do'; operation: OperationInput; wall: number; pace?: number }
   /** Several acts as one press; what the bench refuses ends the row. */
-  | { type: 'do in a row'; operations: readonly OperationInput[]; wall: number }
+  | { type: 'do in a row'; operations: readonly OperationInput[]; wall: number; pace?: number }
+  /** So many seconds of the bench are left of the wait, rounded up. */
+  | { type: 'pass'; left: number }
+  /** The wait is over or skipped: it is carried out, and what comes after it. `pace`: of a wait among that. */
+  | { type: 'waited'; wall: number; pace?: number }
   | { type: 'put right' }
   | { type: 'note'; note: Note; wall: number }
   /** Once more, as long as nothing was told: the last judgement counts. */
@@ -73,8 +85,7 @@ type Event =
   | { type: 'next' }
   | { type: 'make safe'; wall: number }
   | { type: 'stop' }
-  /** `waited`: so many seconds of a wait that was under way, and is cut short. */
-  | { type: 'stopped'; why: string; wall: number; waited?: number }
+  | { type: 'stopped'; why: string; wall: number }
   | { type: 'go on' }
   | { type: 'conclude' }
   | { type: 'concluded'; notes: readonly Note[]; wall: number };
@@ -97,13 +108,35 @@ function performed(
       const acts = now.happened.at(-1)?.outcome.unsafe.filter(({ critical }) => critical) ?? [];
       if (acts.length > 0 && isPractice(now))
         return { bench: now, harm: { acts, happened: now.happened.length - 1 }, failed: null };
-      if (endsAtRefusal && now.happened.at(-1)?.outcome.refused != null) break;
+      if (endsAtRefusal && lastRefused(now)) break;
     }
     return { bench: now, failed: null };
   } catch (error) {
     return { bench: now, failed: error instanceof Error ? error.message : String(error) };
   }
 }
+
+/** Acts one after the other, up to the first wait that lasts; after a refusal or harm nobody waits. */
+function acted(
+  context: Context,
+  bench: Bench,
+  inputs: readonly OperationInput[],
+  { wall, pace }: { readonly wall: number; readonly pace?: number },
+  endsAtRefusal = false,
+): Partial<Context> {
+  const at = pace === undefined ? -1 : inputs.findIndex(({ op }) => op === 'wait');
+  const first = inputs[at];
+  if (pace === undefined || first?.op !== 'wait')
+    return { wait: null, ...performed(context, bench, inputs, wall, endsAtRefusal) };
+  const { seconds } = first;
+  const before = inputs.slice(0, at);
+  const after = performed(context, bench, before, wall, endsAtRefusal);
+  const isRefused = endsAtRefusal && before.length > 0 && lastRefused(after.bench ?? bench);
+  if (after.harm !== undefined || after.failed !== null || isRefused) return { wait: null, ...after };
+  return { ...after, wait: { seconds, pace, after: inputs.slice(at + 1) }, left: Math.ceil(seconds) };
+}
+
+const lastRefused = ({ happened }: Bench): boolean => happened.at(-1)?.outcome.refused != null;
 
 /** What was answered; on the first rung, what the page has filled in. */
 function predictionOf(
@@ -125,6 +158,8 @@ function predictionOf(
     sure,
   };
 }
+
+const placeOf = ({ bench, place = placeByLog(bench) }: Input): Place => place;
 
 const isLess = (own: Sure, whole: Sure | null): boolean =>
   whole !== null && SURENESS.indexOf(own) < SURENESS.indexOf(whole);
@@ -156,26 +191,34 @@ export function lastJudged({ run }: Bench): { readonly test: string; readonly si
   return { test, since: entries.findLastIndex((e) => e.kind === 'prediction' && e.test === test) };
 }
 
+interface Input {
+  readonly bench: Bench;
+  readonly place?: Place;
+}
+
 const takenUpAt = <T extends string>(step: Step, target: T) => ({
-  guard: { type: 'stands at' as const, params: { step } },
+  guard: { type: 'was left at' as const, params: { step } },
   target,
 });
-const standingAt = (step: Step) => ({ type: 'stand at' as const, params: { step } });
 
 export const attemptMachine = setup({
   types: {
     context: {} as Context,
     events: {} as Event,
-    input: {} as { bench: Bench; place?: Place },
+    input: {} as Input,
   },
   guards: {
-    'stands at': ({ context }, { step }: { step: Step }) => context.step === step,
+    // The very first event brings what the machine begins with.
+    'was left at': ({ event }, { step }: { step: Step }) =>
+      placeOf((event as unknown as { readonly input: Input }).input).step === step,
     'is in a test': ({ context }) => context.test !== null,
     'came to harm': ({ context }) => context.harm !== null,
     'is open': ({ context }) => standingOf(context.bench.run.attempt).at === 'observing',
     'is open and tells at once': ({ context }) =>
       isPractice(context.bench) && standingOf(context.bench.run.attempt).at === 'observing',
     'may judge again': ({ context }) => lastJudged(context.bench) !== null,
+    waits: ({ context }) => context.wait !== null,
+    'waits no more': ({ context }) => context.wait === null,
     'may go on': ({ context }) => !hasStopped(context.bench.run.attempt.entries),
   },
   actions: {
@@ -186,26 +229,31 @@ export const attemptMachine = setup({
     ),
     'take the last test up again': assign(({ context }) => lastJudged(context.bench) ?? {}),
     'leave the test': assign({ test: null }),
-    'stand at': assign((_, { step }: { step: Step }) => ({ step })),
     'lock and act': assign(({ context, event }) => {
       if (event.type !== 'lock' || context.test === null) return {};
       const { bench, draft, test } = context;
       const locked = noted(bench, predictionOf(context, test, event.sure, event.lessSure), event.wall);
       const { outlet } = bench.run.papers.sheet;
-      const wait = event.waitsLater === true ? 0 : draft.wait;
-      const inputs = operationsBetween(bench.position, draft.position, wait, outlet);
-      return {
-        since: locked.run.attempt.entries.length - 1,
-        ...performed(context, locked, inputs, event.wall),
-      };
+      const inputs = operationsBetween(bench.position, draft.position, draft.wait, outlet);
+      return { since: locked.run.attempt.entries.length - 1, ...acted(context, locked, inputs, event) };
     }),
     'do it': assign(({ context, event }) =>
       event.type === 'do'
-        ? performed(context, context.bench, [event.operation], event.wall)
+        ? acted(context, context.bench, [event.operation], event)
         : event.type === 'do in a row'
-          ? performed(context, context.bench, event.operations, event.wall, true)
+          ? acted(context, context.bench, event.operations, event, true)
           : {},
     ),
+    'let time pass': assign(({ event }) => (event.type === 'pass' ? { left: event.left } : {})),
+    'carry the wait out': assign(({ context, event }) => {
+      const { wait, bench } = context;
+      if (event.type !== 'waited' || wait === null) return {};
+      const over = performed(context, bench, [{ op: 'wait', seconds: wait.seconds }], event.wall);
+      const goesOn = over.harm === undefined && over.failed === null && !lastRefused(over.bench ?? bench);
+      if (!goesOn || wait.after.length === 0) return { wait: null, ...over };
+      return { ...over, ...acted(context, over.bench ?? bench, wait.after, event, true) };
+    }),
+    'wait no more': assign({ wait: null }),
     'write it down': assign(({ context, event }) =>
       event.type === 'note' || event.type === 'judged'
         ? { bench: noted(context.bench, event.note, event.wall) }
@@ -221,9 +269,12 @@ export const attemptMachine = setup({
     ),
     'stop the work': assign(({ context, event }) => {
       if (event.type !== 'stopped') return {};
-      const { why, wall, waited } = event;
-      const before: readonly OperationInput[] = waited === undefined ? [] : [{ op: 'wait', seconds: waited }];
-      return performed(context, context.bench, [...before, { op: 'stop', why }], wall);
+      const { why, wall } = event;
+      const { wait, left, bench } = context;
+      // Of a wait that was under way so much as was told.
+      const waited = wait === null ? 0 : wait.seconds - left;
+      const before: readonly OperationInput[] = waited > 0 ? [{ op: 'wait', seconds: waited }] : [];
+      return performed(context, bench, [...before, { op: 'stop', why }], wall);
     }),
     'write the conclusion': assign(({ context, event }) =>
       event.type === 'concluded'
@@ -233,10 +284,11 @@ export const attemptMachine = setup({
   },
 }).createMachine({
   id: 'attempt',
-  context: ({ input: { bench, place = placeByLog(bench) } }) => {
-    const { step, test, draft, answers, figures, since } = place;
+  context: ({ input }) => {
+    const { bench } = input;
+    const { step, test, draft, answers, figures, since } = placeOf(input);
     const harm = step === 'harmed' ? lastHarm(bench) : null;
-    return { bench, step, test, draft, answers, figures, since, harm, failed: null };
+    return { bench, test, draft, answers, figures, since, harm, wait: null, left: 0, failed: null };
   },
   initial: 'taking up',
   states: {
@@ -258,7 +310,7 @@ export const attemptMachine = setup({
       on: { stop: 'stopping', conclude: 'concluding' },
       states: {
         choosing: {
-          entry: ['leave the test', standingAt('choosing')],
+          entry: 'leave the test',
           on: {
             choose: { target: 'setting up', actions: 'take the test' },
             'put right': 'putting right',
@@ -275,7 +327,6 @@ export const attemptMachine = setup({
           on: { do: { actions: 'do it' }, leave: 'choosing' },
         },
         'setting up': {
-          entry: standingAt('setting up'),
           on: {
             draft: { actions: assign({ draft: ({ event }) => event.draft }) },
             predict: 'predicting',
@@ -284,7 +335,6 @@ export const attemptMachine = setup({
           },
         },
         predicting: {
-          entry: standingAt('predicting'),
           on: {
             answer: {
               actions: assign({
@@ -308,18 +358,30 @@ export const attemptMachine = setup({
           },
         },
         observing: {
-          entry: standingAt('observing'),
           id: 'observing',
           always: { guard: 'came to harm', target: '#harmed' },
-          on: {
-            do: { actions: 'do it' },
-            'do in a row': { actions: 'do it' },
-            note: { actions: 'write it down' },
-            judge: 'judging',
+          initial: 'acting',
+          states: {
+            acting: {
+              always: { guard: 'waits', target: 'waiting' },
+              on: {
+                do: { actions: 'do it' },
+                'do in a row': { actions: 'do it' },
+                note: { actions: 'write it down' },
+                judge: '#judging',
+              },
+            },
+            waiting: {
+              always: { guard: 'waits no more', target: 'acting' },
+              on: {
+                pass: { actions: 'let time pass' },
+                waited: { actions: 'carry the wait out' },
+              },
+            },
           },
         },
         judging: {
-          entry: standingAt('judging'),
+          id: 'judging',
           on: {
             back: [{ guard: 'is open', target: 'observing' }, { target: 'choosing' }],
             judged: [
@@ -329,19 +391,17 @@ export const attemptMachine = setup({
           },
         },
         told: {
-          entry: standingAt('told'),
           on: {
             choose: { target: 'setting up', actions: 'take the test' },
             'put right': 'putting right',
             next: 'choosing',
           },
         },
-        'where it was': { type: 'history' },
+        'where it was': { type: 'history', history: 'deep' },
       },
     },
     harmed: {
       id: 'harmed',
-      entry: standingAt('harmed'),
       on: {
         'make safe': [
           { guard: 'is in a test', target: '#observing', actions: 'make it safe' },
@@ -356,15 +416,31 @@ export const attemptMachine = setup({
       },
     },
     concluding: {
-      entry: standingAt('concluding'),
+      entry: 'wait no more',
       on: {
         'go on': { guard: 'may go on', target: 'working.where it was' },
         concluded: { target: 'debrief', actions: 'write the conclusion' },
       },
     },
-    debrief: { entry: standingAt('debrief') },
+    debrief: {},
   },
 });
 
 export type AttemptActor = ActorRefFrom<typeof attemptMachine>;
 export type AttemptState = SnapshotFrom<typeof attemptMachine>;
+
+/** Where it stands; beneath the sheet for stopping, the step that this lies over. */
+export function stepIn({ value, historyValue }: AttemptState): Step {
+  const path = value === 'stopping' ? (historyValue[BENEATH]?.[0]?.path ?? []) : pathOf(value);
+  const at = path[0] === 'working' ? path[1] : path[0];
+  // To put something right is nothing that somebody comes back to.
+  return STEPS.find((step) => step === at) ?? 'choosing';
+}
+
+/** What xstate names the steps that the sheet lies over. */
+const BENEATH = 'attempt.working.where it was';
+
+const pathOf = (value: StateValue): readonly string[] =>
+  typeof value === 'string'
+    ? [value]
+    : Object.entries(value).flatMap(([name, inner]) => [name, ...(inner === undefined ? [] : pathOf(inner))]);

@@ -1,16 +1,15 @@
 /**
- * Lets a wait on the bench last, where somebody chose that: the wait is carried out when its time is over or skipped,
- * and not before. The log of a wait that was not cut short is the same either way. Time stands still behind another tab
- * and beneath a sheet.
+ * Real time for the waits on the bench that last, where somebody chose that: that there is one, and what follows, is the
+ * flow's business (attemptMachine.ts). The log of a wait that was not cut short is the same either way. Time stands still
+ * behind another tab and beneath a sheet.
  *
  * What is heard in it is told when its moment comes: the wait is carried out beforehand on a second bench, made by
  * replay. Whoever stops the work meanwhile has waited for as long as was told until then.
  */
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import type { OperationInput } from '../../bench/operation.ts';
+import { useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Pace } from '../../store/choices.ts';
 import { PACE } from '../../store/choices.ts';
-import type { AttemptActor, AttemptState } from './attemptMachine.ts';
+import type { AttemptActor, AttemptState, Wait } from './attemptMachine.ts';
 import type { Bench } from './bench.ts';
 import { done, takingUp } from './bench.ts';
 import { useSliced } from './useSliced.ts';
@@ -40,87 +39,55 @@ function* foreseeing({ run }: Bench, seconds: number): Generator<null, readonly 
 
 type Send = AttemptActor['send'];
 
-interface Lasting {
-  readonly seconds: number;
-  readonly lasts: number;
-  /** What comes after it in the same row of acts. */
-  readonly after: readonly OperationInput[];
-}
+/** Acts of which a wait lasts, where somebody chose that. */
+type Paced = Extract<Parameters<Send>[0], { pace?: number }>;
+const isPaced = (event: Parameters<Send>[0]): event is Paced =>
+  event.type === 'lock' || event.type === 'do' || event.type === 'do in a row';
+
+const paceNow = (): { readonly pace?: number } => {
+  const pace = LASTS[PACE.kept()];
+  return pace === 0 ? {} : { pace };
+};
 
 export function usePaced(
   state: AttemptState,
   send: Send,
   wall: () => number,
 ): { readonly send: Send; readonly waiting: Waiting | null } {
-  const [wait, setWait] = useState<Lasting | null>(null);
-  const [left, setLeft] = useState(0);
-  /** Seconds of the bench that have passed of the wait. */
-  const passed = useRef(0);
-  const told = wait === null ? 0 : wait.seconds - left;
-  const now = useRef({ state, send, wall, told });
-  now.current = { state, send, wall, told };
-
-  const paced: Send = useCallback((event) => {
-    const { state: at, told: waited } = now.current;
-    if (event.type === 'stopped' && waited > 0) return now.current.send({ ...event, waited });
-    const row = event.type === 'do in a row' ? event.operations : [];
-    const atWait = row.findIndex(({ op }) => op === 'wait');
-    const waitInRow = row[atWait];
-    const seconds =
-      waitInRow?.op === 'wait'
-        ? waitInRow.seconds
-        : event.type === 'lock'
-          ? at.context.draft.wait
-          : event.type === 'do' && event.operation.op === 'wait'
-            ? event.operation.seconds
-            : 0;
-    const lasts = LASTS[PACE.kept()];
-    if (seconds === 0 || lasts === 0) return now.current.send(event);
-    passed.current = 0;
-    setLeft(Math.ceil(seconds));
-    setWait({ seconds, lasts, after: row.slice(atWait + 1) });
-    if (event.type === 'do in a row' && atWait > 0)
-      now.current.send({ ...event, operations: row.slice(0, atWait) });
-    if (event.type === 'lock') now.current.send({ ...event, waitsLater: true });
-  }, []);
-
-  const { bench } = state.context;
-  const isObserving = state.matches({ working: 'observing' });
-  const isOver = !isObserving && !state.matches('stopping');
-  const comes = useSliced(
-    useMemo(
-      () => (wait === null || isOver ? null : () => foreseeing(bench, wait.seconds)),
-      [wait, isOver, bench],
-    ),
+  const { bench, wait, left } = state.context;
+  const paced: Send = useCallback(
+    (event) => send(isPaced(event) ? { ...event, ...paceNow() } : event),
+    [send],
   );
-  const finish = useCallback(() => {
-    if (wait === null) return;
-    setWait(null);
-    now.current.send({
-      type: 'do',
-      operation: { op: 'wait', seconds: wait.seconds },
-      wall: now.current.wall(),
-    });
-    const isRefused = now.current.state.context.bench.happened.at(-1)?.outcome.refused != null;
-    if (wait.after.length > 0 && !isRefused)
-      paced({ type: 'do in a row', operations: wait.after, wall: now.current.wall() });
-  }, [wait, paced]);
+  const skip = useCallback(() => send({ type: 'waited', wall: wall(), ...paceNow() }), [send, wall]);
+  const comes = useSliced(
+    useMemo(() => (wait === null ? null : () => foreseeing(bench, wait.seconds)), [wait, bench]),
+  );
+  usePassing(wait, state.matches({ working: { observing: 'waiting' } }), send, skip);
 
-  // What was set up came to harm, or the test was left: nobody waits any more. Looked at whenever the flow has gone on:
-  // a lock that does harm goes from one such state to another.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the flow's going on is the very occasion
+  if (wait === null) return { send: paced, waiting: null };
+  const from = bench.run.times.at(-1) ?? bench.run.began;
+  const heard = (comes.result ?? []).filter(({ at }) => at >= from && at <= from + wait.seconds - left);
+  return { send: paced, waiting: { seconds: wait.seconds, left, heard, skip } };
+}
+
+/** Tells the flow how much of a wait is left, and when it is over. */
+function usePassing(wait: Wait | null, isWaiting: boolean, send: Send, end: () => void): void {
+  /** Seconds of the bench that have passed of this wait; a sheet over it takes nothing away. */
+  const passed = useRef({ of: wait, seconds: 0 });
+  if (passed.current.of !== wait) passed.current = { of: wait, seconds: 0 };
   useEffect(() => {
-    if (isOver) setWait(null);
-  }, [state, isOver]);
-  useEffect(() => {
-    if (wait === null || !isObserving) return;
+    if (wait === null || !isWaiting) return;
     let last = performance.now();
+    let left = Math.ceil(wait.seconds - passed.current.seconds);
     const look = () => {
       const at = performance.now();
-      if (document.visibilityState === 'visible') passed.current += (at - last) / 1000 / wait.lasts;
+      if (document.visibilityState === 'visible') passed.current.seconds += (at - last) / 1000 / wait.pace;
       last = at;
-      if (passed.current >= wait.seconds) finish();
-      else setLeft(Math.ceil(wait.seconds - passed.current));
+      const now = Math.ceil(wait.seconds - passed.current.seconds);
+      if (now <= 0) end();
+      else if (now !== left) send({ type: 'pass', left: now });
+      left = now;
     };
     const resume = () => {
       last = performance.now();
@@ -131,10 +98,5 @@ export function usePaced(
       document.removeEventListener('visibilitychange', resume);
       clearInterval(timer);
     };
-  }, [wait, isObserving, finish]);
-
-  if (wait === null) return { send: paced, waiting: null };
-  const from = bench.run.times.at(-1) ?? bench.run.began;
-  const heard = (comes.result ?? []).filter(({ at }) => at >= from && at <= from + told);
-  return { send: paced, waiting: { seconds: wait.seconds, left, heard, skip: finish } };
+  }, [wait, isWaiting, send, end]);
 }

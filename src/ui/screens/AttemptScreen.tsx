@@ -9,6 +9,7 @@ import { changeAbout, keptAttempts } from '../../store/keptAttempt.ts';
 import type { AttemptContext } from '../flow/attemptContext.ts';
 import { BesideAttempt, KeepProblemOfAttempt } from '../flow/attemptContext.ts';
 import type { AttemptActor, AttemptState } from '../flow/attemptMachine.ts';
+import { stepIn } from '../flow/attemptMachine.ts';
 import type { Bench } from '../flow/bench.ts';
 import type { Fields } from '../flow/draftFields.ts';
 import { fieldsFrom, forgetAfter } from '../flow/draftFields.ts';
@@ -144,7 +145,8 @@ function useKeeping({ now, keeper }: OpenAttempt, state: AttemptState, wall: () 
 }
 
 function placeOf(state: AttemptState, fields: Fields, wall: number): Place {
-  const { step, test, draft, answers, figures, since } = state.context;
+  const { test, draft, answers, figures, since } = state.context;
+  const step = stepIn(state);
   const stopping = state.matches('stopping');
   return { step, stopping, test, draft, answers, figures, since, wall, fields: fields.all() };
 }

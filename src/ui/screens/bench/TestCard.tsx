@@ -15,6 +15,7 @@ import { figureInWords, lineInWords, testPurpose } from '../../../words/actions.
 import { testTitle } from '../../../words/testTitles.ts';
 import type { Hand } from '../../drawing/hands.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
+import { stepIn } from '../../flow/attemptMachine.ts';
 import type { Bench } from '../../flow/bench.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
 import { perceived } from '../../flow/whatIsKnown.ts';
@@ -105,7 +106,8 @@ export const stepOf = (state: AttemptState): Step | null =>
   state.context.test === null ? null : STEP_OF[testStepOf(state)];
 
 /** Behind a sheet (stopping, harm) the card stays at the step it was in. */
-export function testStepOf({ context: { step } }: AttemptState): TestStep {
+export function testStepOf(state: AttemptState): TestStep {
+  const step = stepIn(state);
   if (step === 'harmed') return 'observing';
   return step in STEP_OF ? (step as TestStep) : 'setting up';
 }
