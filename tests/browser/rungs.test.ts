@@ -9,7 +9,22 @@ import { verify } from '../../src/scenario/verify.ts';
 import { lineText } from '../../src/words/actions.ts';
 import { testTitle } from '../../src/words/testTitles.ts';
 import { openBuiltPage } from './builtPage.ts';
-import { ANSWER_KEYS, actionFor, answerAll, begin, button, choose, doTest, inHand, judgeAll, setUp, sitDown, toJudge, toPredict, toScenarios } from './trainee.ts';
+import {
+  ANSWER_KEYS,
+  actionFor,
+  answerAll,
+  begin,
+  button,
+  choose,
+  doTest,
+  inHand,
+  judgeAll,
+  setUp,
+  sitDown,
+  toJudge,
+  toPredict,
+  toScenarios,
+} from './trainee.ts';
 
 const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
