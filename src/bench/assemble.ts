@@ -7,9 +7,9 @@ import { withFaults } from '../faults/catalogue.ts';
 import type { Parts } from '../faults/parts.ts';
 import type { Amps, Seconds } from '../laws/quantities.ts';
 import { microseconds } from '../laws/quantities.ts';
+import { compiledChart } from '../unit/chart/compiled.ts';
 import { Control } from '../unit/control.ts';
 import type { Draw } from '../unit/design.ts';
-import { unitChart } from '../unit/unitChart.ts';
 import type { Seed } from './draw.ts';
 import { drawer } from './draw.ts';
 import { type Hours, hoursFrom } from './hours.ts';
@@ -47,7 +47,7 @@ export function* assembling(
   yield null;
   const plant = plantAtRest(installation.site, installation.design);
   // In a piece of its own: a page makes it here for the first time.
-  unitChart();
+  compiledChart();
   yield null;
   const world: World = {
     sound,
