@@ -3,6 +3,7 @@
  * further. A test that was done twice was done on the unit as it then was, and is judged by that.
  */
 import type { Sample } from '../verification/observed.ts';
+import { oncePerRun } from './once.ts';
 import type { Run } from './run.ts';
 import { endOf } from './untimely.ts';
 
@@ -15,6 +16,9 @@ export interface Sitting {
   readonly told?: number;
 }
 
+export const keyOfSitting = ({ test, after, upTo, told }: Sitting): string =>
+  `${test} ${after} ${upTo} ${told}`;
+
 const isIn = ({ test, after, upTo }: Sitting, of: { readonly test: string | null; readonly entry: number }) =>
   of.test === test && of.entry > after && of.entry <= upTo;
 
@@ -22,25 +26,28 @@ const observes = ({ readings, operation }: Sample): boolean =>
   readings.length > 0 || operation.op === 'inspect';
 
 /** Every sitting of a test, in order. */
-export function sittingsOf(run: Run, test: string): readonly Sitting[] {
-  const own = run.samples.filter((sample) => sample.test === test);
-  const end = endOf(run.attempt);
-  const locks = run.attempt.entries.flatMap((entry, i) =>
-    entry.kind === 'prediction' && entry.test === test && i < end ? [i] : [],
-  );
-  // A log may hold a test that was never predicted.
-  const starts = own.some(({ entry }) => entry < (locks[0] ?? Infinity)) ? [-1, ...locks] : locks;
-  return starts.flatMap((start, i) => {
-    const end = starts[i + 1] ?? Infinity;
-    const cuts = run.repairs.flatMap(({ entry: cut }) =>
-      cut > start && own.some(({ entry, sample }) => entry > cut && entry <= end && observes(sample))
-        ? [cut]
-        : [],
+export const sittingsOf = oncePerRun(
+  (run: Run, test: string): readonly Sitting[] => {
+    const own = run.samples.filter((sample) => sample.test === test);
+    const end = endOf(run.attempt);
+    const locks = run.attempt.entries.flatMap((entry, i) =>
+      entry.kind === 'prediction' && entry.test === test && i < end ? [i] : [],
     );
-    const bounds = [start, ...cuts, end];
-    return bounds.slice(1).map((upTo, k) => ({ test, after: bounds[k] ?? start, upTo }));
-  });
-}
+    // A log may hold a test that was never predicted.
+    const starts = own.some(({ entry }) => entry < (locks[0] ?? Infinity)) ? [-1, ...locks] : locks;
+    return starts.flatMap((start, i) => {
+      const end = starts[i + 1] ?? Infinity;
+      const cuts = run.repairs.flatMap(({ entry: cut }) =>
+        cut > start && own.some(({ entry, sample }) => entry > cut && entry <= end && observes(sample))
+          ? [cut]
+          : [],
+      );
+      const bounds = [start, ...cuts, end];
+      return bounds.slice(1).map((upTo, k) => ({ test, after: bounds[k] ?? start, upTo }));
+    });
+  },
+  (test) => test,
+);
 
 const nothing = (test: string): Sitting => ({ test, after: -1, upTo: -1 });
 

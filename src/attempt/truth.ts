@@ -9,10 +9,11 @@ import type { Finding, Limit, TestAction } from '../verification/testAction.ts';
 import type { Answer, Judged, LimitJudged } from './attempt.ts';
 import type { Line } from './lines.ts';
 import { linesToChooseFrom, testLines } from './lines.ts';
+import { oncePerRun } from './once.ts';
 import type { Run } from './run.ts';
 import { rungOf } from './rung.ts';
 import type { Sitting } from './sitting.ts';
-import { readingsIn } from './sitting.ts';
+import { keyOfSitting, readingsIn } from './sitting.ts';
 import { asTyped, observedAsTyped, typedOf } from './typed.ts';
 import { firstPrediction } from './untimely.ts';
 
@@ -38,21 +39,24 @@ export interface TruthOfTest {
 }
 
 /** By the unit as it was in that sitting. */
-export function truthOf(run: Run, action: TestAction, sitting: Sitting): TruthOfTest {
-  const observed = observedAsTyped(run, sitting);
-  const expectations = new Map(action.expectations(run.papers).map((e) => [e.id, e]));
-  return {
-    lines: answerable(run, action).map((line) => {
-      const expectation = line.judged ? expectations.get(line.id) : undefined;
-      return {
-        ...line,
-        finding: expectation?.judge(observed) ?? null,
-        points: expectation?.points ?? [],
-      };
-    }),
-    limits: limitsOf(run, action, sitting),
-  };
-}
+export const truthOf = oncePerRun(
+  (run: Run, action: TestAction, sitting: Sitting): TruthOfTest => {
+    const observed = observedAsTyped(run, sitting);
+    const expectations = new Map(action.expectations(run.papers).map((e) => [e.id, e]));
+    return {
+      lines: answerable(run, action).map((line) => {
+        const expectation = line.judged ? expectations.get(line.id) : undefined;
+        return {
+          ...line,
+          finding: expectation?.judge(observed) ?? null,
+          points: expectation?.points ?? [],
+        };
+      }),
+      limits: limitsOf(run, action, sitting),
+    };
+  },
+  (action, sitting) => `${action.id} ${keyOfSitting(sitting)}`,
+);
 
 /** The test's own lines; where they were to be chosen, also those of others that the trainee took for its own. */
 function answerable(run: Run, action: TestAction): readonly Line[] {

@@ -8,9 +8,10 @@ import type { Observed } from '../verification/observed.ts';
 import type { EntryOf } from './attempt.ts';
 import { TYPED_UNITS } from './attempt.ts';
 import { showsTripTime } from './display.ts';
+import { oncePerRun } from './once.ts';
 import type { Run, Taken } from './run.ts';
 import type { Sitting } from './sitting.ts';
-import { samplesBefore, samplesIn } from './sitting.ts';
+import { readingsIn, samplesBefore, samplesIn } from './sitting.ts';
 import { countingEntries } from './untimely.ts';
 import { isConverted } from './written.ts';
 
@@ -20,20 +21,23 @@ export type Typed = EntryOf<'observation'>;
  * The last thing typed of each reading before an entry of the log, by its index. A current typed of a test at a fixed
  * one is none: it was set. Format 1 had it typed.
  */
-export function typedOf(run: Run, before = Infinity): ReadonlyMap<number, Typed> {
-  const all = countingEntries(run, 'observation');
-  const early: ReadonlySet<unknown> | null =
-    before === Infinity ? null : new Set(run.attempt.entries.slice(0, before));
-  return new Map(
-    all
-      .filter((entry) => early === null || early.has(entry))
-      .map((entry) => {
-        const reading = run.readings[entry.reading]?.reading;
-        const isSet = reading !== undefined && showsTripTime(reading) && !isConverted(run.attempt);
-        return [entry.reading, isSet ? { ...entry, value: null } : entry];
-      }),
-  );
-}
+export const typedOf = oncePerRun(
+  (run: Run, before: number = Infinity): ReadonlyMap<number, Typed> => {
+    const all = countingEntries(run, 'observation');
+    const early: ReadonlySet<unknown> | null =
+      before === Infinity ? null : new Set(run.attempt.entries.slice(0, before));
+    return new Map(
+      all
+        .filter((entry) => early === null || early.has(entry))
+        .map((entry) => {
+          const reading = run.readings[entry.reading]?.reading;
+          const isSet = reading !== undefined && showsTripTime(reading) && !isConverted(run.attempt);
+          return [entry.reading, isSet ? { ...entry, value: null } : entry];
+        }),
+    );
+  },
+  (before = Infinity) => String(before),
+);
 
 /** Whether the time stands for the reading, as it does for a test at a fixed current. */
 const isTimed = ({ value }: Typed, reading: Reading): boolean => showsTripTime(reading) && value === null;
@@ -95,7 +99,9 @@ export function recordedFully(typed: Typed, { reading }: Taken): boolean {
 /** What was observed in a sitting, with the typed figures in place of the shown ones: a misreading costs once. */
 export function observedAsTyped(run: Run, sitting: Sitting): Observed {
   const typed = typedOf(run, sitting.told);
-  const byReading = new Map(run.readings.map(({ reading }, i) => [reading, typed.get(i)]));
+  const byReading = new Map(
+    readingsIn(run, sitting).map(({ reading, index }) => [reading, typed.get(index)]),
+  );
   const substituted = (reading: Reading): Reading => {
     const entry = byReading.get(reading);
     return entry === undefined || reading.qualifier === 'unable' ? reading : asTyped(reading, entry);

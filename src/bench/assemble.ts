@@ -7,19 +7,20 @@ import { withFaults } from '../faults/catalogue.ts';
 import type { Parts } from '../faults/parts.ts';
 import type { Amps, Seconds } from '../laws/quantities.ts';
 import { microseconds } from '../laws/quantities.ts';
+import { compiledChart } from '../unit/chart/compiled.ts';
 import { Control } from '../unit/control.ts';
 import type { Draw } from '../unit/design.ts';
-import { unitChart } from '../unit/unitChart.ts';
 import type { Seed } from './draw.ts';
 import { drawer } from './draw.ts';
 import { type Hours, hoursFrom } from './hours.ts';
 import { nothingKnown } from './knowledge.ts';
 import { plantAtRest } from './plant.ts';
+import { Recent } from './recent.ts';
 import { advance, move, send, settle } from './settle.ts';
 import { Timeline } from './timeline.ts';
 import { toItsEnd } from './toItsEnd.ts';
 import { TripIntegrator } from './tripIntegrator.ts';
-import { solve, wire } from './wiring.ts';
+import { solve, type Wiring, wire } from './wiring.ts';
 import type { World } from './world.ts';
 import { happen } from './world.ts';
 
@@ -40,14 +41,12 @@ export function* assembling(
   const draw = drawer(seed);
   const counts = { solves: 0, chartEvents: 0 };
   const timeline = new Timeline(-microseconds(POWERED_BEFORE));
-  const installation = withFaults(sound, faults);
   const hours = hoursFrom(clock);
-  yield null;
-  const wiring = wire(installation);
+  const { installation, wiring } = yield* wiringWith(sound, faults);
   yield null;
   const plant = plantAtRest(installation.site, installation.design);
   // In a piece of its own: a page makes it here for the first time.
-  unitChart();
+  compiledChart();
   yield null;
   const world: World = {
     sound,
@@ -101,8 +100,9 @@ export function* assembling(
  */
 export function reassemble(world: World, faults: readonly FaultChoice[]): void {
   world.faults = faults;
-  world.installation = withFaults(world.sound, faults);
-  world.wiring = wire(world.installation);
+  const { installation, wiring } = toItsEnd(wiringWith(world.sound, faults));
+  world.installation = installation;
+  world.wiring = wiring;
   world.upstreamPickup = upstreamPickupOf(world.installation, world.draw);
   world.control.stop();
   world.control = controlOf(world.installation, world.timeline, world.counts);
@@ -110,6 +110,27 @@ export function reassemble(world: World, faults: readonly FaultChoice[]): void {
   // With no supply the lock's motor drives nothing: the control finds the lock where it stands.
   move(world, { lockDriven: world.plant.plugLock === 'held' });
   settle(world);
+}
+
+interface Wired {
+  readonly installation: Parts;
+  readonly wiring: Wiring;
+}
+
+/** By the sound parts and what is wrong: a job is acted out many times, and comes to the same positions each time. */
+const wired = new WeakMap<Parts, Recent<string, Wired>>();
+/** For each installation, with some hundred solutions of some ten kilobytes each. */
+const MOST_WIRED = 4;
+
+function* wiringWith(sound: Parts, faults: readonly FaultChoice[]): Generator<null, Wired> {
+  const ofSound = wired.get(sound) ?? new Recent<string, Wired>(MOST_WIRED);
+  wired.set(sound, ofSound);
+  const key = JSON.stringify(faults);
+  const before = ofSound.get(key);
+  if (before !== undefined) return before;
+  const installation = withFaults(sound, faults);
+  yield null;
+  return ofSound.set(key, { installation, wiring: wire(installation) });
 }
 
 /** The same spread as a unit's own device (unit/design.ts). */

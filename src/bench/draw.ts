@@ -8,24 +8,15 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { utf8ToBytes } from '@noble/hashes/utils.js';
 import type { Draw } from '../unit/design.ts';
+import { Recent } from './recent.ts';
 
 export type Seed = number;
 
-/** Seeds whose numbers are kept, the one asked for longest ago first. */
-const inUse = new Map<Seed, Map<string, number>>();
-const MOST_IN_USE = 8;
-
-function drawnFrom(seed: Seed): Map<string, number> {
-  const drawn = inUse.get(seed) ?? new Map<string, number>();
-  inUse.delete(seed);
-  inUse.set(seed, drawn);
-  const [oldest] = inUse.keys();
-  if (inUse.size > MOST_IN_USE && oldest !== undefined) inUse.delete(oldest);
-  return drawn;
-}
+/** Seeds whose numbers are kept. */
+const inUse = new Recent<Seed, Map<string, number>>(8);
 
 export function drawer(seed: Seed): Draw {
-  const drawn = drawnFrom(seed);
+  const drawn = inUse.of(seed, () => new Map());
   return (key) => {
     const known = drawn.get(key);
     if (known !== undefined) return known;

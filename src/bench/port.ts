@@ -95,7 +95,17 @@ const joined = (nodes: readonly string[]): readonly Part[] =>
     .slice(1)
     .map((node) => ({ id: `join.${nodes[0]}.${node}`, a: nodes[0] as string, b: node, resistance: JOIN }));
 
-export const seenBy = ({ port, solution }: Leads): Seen => seenFrom(solution.reduced, solution.planes, port);
+/** By the two nodes, for each solution: a bench comes back to its positions, and a test to its terminals. */
+const seenBefore = new WeakMap<Solution, Map<string, Seen>>();
+
+export function seenBy({ port, solution }: Leads): Seen {
+  const known = seenBefore.get(solution) ?? new Map<string, Seen>();
+  seenBefore.set(solution, known);
+  const key = `${port.a} ${port.b}`;
+  const seen = known.get(key) ?? seenFrom(solution.reduced, solution.planes, port);
+  known.set(key, seen);
+  return seen;
+}
 
 /** V r.m.s. of the mains between the leads, with nothing on them. */
 export function openVolts({ port, solution }: Leads): Volts {

@@ -6,6 +6,7 @@
 import * as v from 'valibot';
 import { assembling } from '../bench/assemble.ts';
 import { drawer } from '../bench/draw.ts';
+import { Recent } from '../bench/recent.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
@@ -116,8 +117,14 @@ export const rightPapers = ({ site, unit, faults, rules }: Scenario): Papers => 
 /** The installation as it ought to be: what the scenario's is held against. */
 export function soundPartsOf(scenario: Scenario): Parts {
   const { site, sheet } = rightPapers(scenario);
-  return soundParts(site, soundDesign(sheet, drawer(scenario.seed)));
+  const { seed } = scenario;
+  return knownSound.of(JSON.stringify([site, sheet, seed]), () =>
+    soundParts(site, soundDesign(sheet, drawer(seed))),
+  );
 }
+
+/** One installation is one object, so that what was worked out for it serves all its benches. */
+const knownSound = new Recent<string, Parts>(4);
 
 /** The bench as the trainee finds it; with other faults than its own, or none, for a twin. */
 export const benchOf = (scenario: Scenario, faults: readonly FaultChoice[] = scenario.faults): World =>

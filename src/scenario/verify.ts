@@ -4,6 +4,7 @@
  */
 
 import { isIsolated } from '../bench/plant.ts';
+import { Recent } from '../bench/recent.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { UnsafeAct } from '../bench/unsafe.ts';
 import type { World } from '../bench/world.ts';
@@ -11,6 +12,7 @@ import type { FaultChoice } from '../faults/catalogue.ts';
 import type { JudgedExpectation, JudgedLimit } from '../verification/assess.ts';
 import { adviceDue, judgeExpectations, judgeLimits, reasonToStop } from '../verification/assess.ts';
 import { gaveNoSupply, NO_SUPPLY } from '../verification/noSupply.ts';
+import type { Sample } from '../verification/observed.ts';
 import type { ActionRun } from '../verification/procedure.ts';
 import { carryingOut } from '../verification/procedure.ts';
 import type { Advice, TestAction } from '../verification/testAction.ts';
@@ -65,6 +67,7 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
       ? applicable
       : allowedActions(scenario).filter((action) => !before.includes(action));
   const actions: VerifiedAction[] = [];
+  const earlier: Sample[] = [];
   let stopped: Verification['stopped'] = null;
   let noSupply: Verification['stopped'] = null;
   for (const action of wanted) {
@@ -72,9 +75,9 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
     if (stopped !== null && (!isDead || !isIsolated(world.plant))) break;
     if (noSupply !== null && action.needsSupply === true) continue;
     const run = yield* carryingOut(world, action, papers);
-    const earlier = actions.flatMap((done) => done.run.samples);
     const expectations = judgeExpectations(action, papers, { ...run, before: earlier });
     const limits = judgeLimits(action, papers, run);
+    earlier.push(...run.samples);
     actions.push({
       action,
       run,
@@ -105,10 +108,8 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
   };
 }
 
-/** What is known, by all that it follows from; the longest known first. */
-const known = new Map<string, Verified>();
-/** So many are kept, of a few hundred kilobytes each: more than all scenarios of the project, with tests left out and with all. */
-const MOST_KNOWN = 40;
+/** By all that it follows from; a few hundred kilobytes each, more than all scenarios of the project, with tests left out and with all. */
+const known = new Recent<string, Verified>(40);
 
 /**
  * The same without the bench that is left behind. What was worked out is kept: whoever shows how it is done, marks or
@@ -122,10 +123,7 @@ export function* verifyingOnce(scenario: Scenario, options: VerifyOptions = {}):
   const before = known.get(key);
   if (before !== undefined) return before;
   const { world: _, ...verified } = yield* verifying(scenario, { everything, faults });
-  const [oldest] = known.keys();
-  if (oldest !== undefined && known.size >= MOST_KNOWN) known.delete(oldest);
-  known.set(key, verified);
-  return verified;
+  return known.set(key, verified);
 }
 
 function conclude(actions: readonly VerifiedAction[], unfinished: boolean): Conclusion {

@@ -1,6 +1,6 @@
 /**
  * What the control's logic may ask of a unit's design. Two designs that agree in it have one logic, so what the chart
- * makes of an event is worked out once for both (control.ts). A guard that asks for what is left out here does not
+ * makes of an event is worked out once for both (chart/known.ts). A guard that asks for what is left out here does not
  * compile: take it off the list, and no more is to be done.
  */
 import type { UnitDesign, UnitSheet } from './design.ts';

@@ -47,15 +47,8 @@ export const TIMERS = {
 } as const satisfies Record<string, (design: UnitDesign, session: number, again: number) => Seconds>;
 
 export type TimerName = keyof typeof TIMERS;
-const NAMES = Object.keys(TIMERS) as readonly TimerName[];
 
-/** The chart's delays: each stands for the timer of that number. */
-export const DELAYS = Object.fromEntries(NAMES.map((name, number) => [name, number])) as Readonly<
+/** The chart's delays: names alone, since how long each is, whoever runs the chart knows. */
+export const DELAYS = Object.fromEntries(Object.keys(TIMERS).map((name) => [name, 0])) as Readonly<
   Record<TimerName, number>
 >;
-
-export function timerOf(delay: number): TimerName {
-  const name = NAMES[delay];
-  if (name === undefined) throw new RangeError(`the chart has no timer of number ${delay}`);
-  return name;
-}

@@ -9,25 +9,29 @@ import type { AskedDesign } from './asked.ts';
 import { opensEarthUnpowered } from './design.ts';
 import { offeredCurrent } from './offer.ts';
 import { regions } from './regions/regions.ts';
-import { unitSetup } from './regions/setup.ts';
+import { type UnitContext, type UnitTag, unitSetup } from './regions/setup.ts';
 import { UNPLUGGED } from './sensed.ts';
+
+/** What a unit of this design has in mind before it was ever powered. */
+export const beginningContext = (design: AskedDesign): UnitContext => ({
+  design,
+  sensed: UNPLUGGED,
+  candidate: 'A',
+  authorised: false,
+  overridden: false,
+  kept: [],
+  limit: design.sheet.loadLimit,
+});
 
 const makeChart = () =>
   unitSetup.createMachine({
     id: 'unit',
-    context: ({ input }) => ({
-      design: input.design,
-      sensed: UNPLUGGED,
-      candidate: 'A',
-      authorised: false,
-      overridden: false,
-      kept: [],
-      limit: input.design.sheet.loadLimit,
-    }),
+    context: ({ input }) => beginningContext(input.design),
     initial: 'unpowered',
     options: { maxIterations: 100 },
     states: {
       unpowered: {
+        tags: 'unpowered',
         on: {
           power: { guard: 'power comes', target: 'powered' },
           sensed: { actions: 'take in' },
@@ -38,6 +42,7 @@ const makeChart = () =>
         on: { power: { guard: 'power goes', target: 'unpowered' } },
         states: {
           starting: {
+            tags: 'starting',
             on: {
               sensed: { actions: 'take in' },
               // The button is read from the first moment: what it clears need not be pressed for twice.
@@ -62,6 +67,12 @@ export const unitChart = (): UnitChart => {
 
 export type UnitChart = ReturnType<typeof makeChart>;
 export type UnitSnapshot = SnapshotFrom<UnitChart>;
+
+/** What is asked of a state of the chart, whoever runs it. */
+export interface UnitState {
+  readonly context: UnitContext;
+  readonly hasTag: (tag: UnitTag) => boolean;
+}
 
 /** What the unit says of itself, in plain words. */
 export const INDICATORS = [
@@ -97,11 +108,11 @@ const unpoweredPole = ({ sheet, openPen }: AskedDesign): false | null =>
   opensEarthUnpowered(sheet) && openPen.opensEarth ? false : null;
 
 /** What the control drives in these states. */
-export function commandsOf(snapshot: UnitSnapshot): Commands {
+export function commandsOf(snapshot: UnitState): Commands {
   const { design, sensed, limit } = snapshot.context;
-  if (snapshot.matches('unpowered'))
+  if (snapshot.hasTag('unpowered'))
     return { ...NO_POWER, earthPole: unpoweredPole(design), indicator: 'dark' };
-  if (snapshot.matches({ powered: 'starting' }))
+  if (snapshot.hasTag('starting'))
     return { ...NO_POWER, earthPole: unpoweredPole(design), indicator: 'starting' };
   const pilot = snapshot.hasTag('not available')
     ? 'negative'
@@ -129,7 +140,7 @@ export function commandsOf(snapshot: UnitSnapshot): Commands {
 const drawn = (meant: Duty, error: Duty): Duty =>
   error === 0 ? meant : Math.min(0.99, Math.max(0.01, meant + error));
 
-function indicatorOf(snapshot: UnitSnapshot): Indicator {
+function indicatorOf(snapshot: UnitState): Indicator {
   if (snapshot.hasTag('fault')) return 'fault';
   if (snapshot.hasTag('residual tripped') || snapshot.hasTag('direct tripped')) return 'tripped';
   if (snapshot.hasTag('stopped')) return 'stopped';

@@ -6,6 +6,7 @@ import type { Operation, OperationInput } from '../bench/operation.ts';
 import { operation } from '../bench/operation.ts';
 import type { Outcome } from '../bench/perform.ts';
 import { isIsolated } from '../bench/plant.ts';
+import { Recent } from '../bench/recent.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { World } from '../bench/world.ts';
 import { gaveNoSupply, tryingAgain } from './noSupply.ts';
@@ -92,10 +93,16 @@ function before(world: World, action: TestAction, papers: Papers): readonly Oper
  * it was found, or has been tried.
  */
 export const stillToDo = (action: TestAction, papers: Papers, observed: Observed): readonly Operation[] =>
-  gaveNoSupply(action, papers, observed) ? tryingAgain(papers).map(operation) : [];
+  gaveNoSupply(action, papers, observed) ? tryingAgain(papers).map(written) : [];
 
 export const procedure = (world: World, action: TestAction, papers: Papers): readonly Operation[] =>
-  [...before(world, action, papers), ...action.steps(papers)].map(operation);
+  [...before(world, action, papers), ...action.steps(papers)].map(written);
+
+/** Procedures write the same few hundred operations again and again: each is checked once. */
+const checked = new Recent<string, Operation>(1000);
+
+const written = (input: OperationInput): Operation =>
+  checked.of(JSON.stringify(input), () => operation(input));
 
 export interface ActionRun extends Observed {
   readonly samples: readonly Sample[];

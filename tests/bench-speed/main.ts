@@ -1,8 +1,8 @@
 /*
  * How fast the bench is, for `npm run bench`: the three-phase bench against the circuit simulator's warm run of the same
- * netlist, turn and turn about; a whole verification of every scenario; then the built page: its size and how it feels
+ * netlist, turn and turn about; a whole verification of every scenario, then beside an earlier commit; then the built page: its size and how it feels
  * on a slower device; then marks earned without knowing; and, only where it is asked for, what every test takes in taps. Words after the
- * command choose among bench, page, marks and taps. Ends with 1 where a bound is not kept.
+ * command choose among bench, engine, page, marks and taps. Ends with 1 where a bound is not kept.
  */
 import { readFileSync } from 'node:fs';
 import { readdir } from 'node:fs/promises';
@@ -20,7 +20,9 @@ import { settleComplaints } from '../browser/complaints.ts';
 import { serveBuilt } from '../browser/serveBuilt.ts';
 import { sitDown } from '../browser/trainee.ts';
 import { netlistOf, simulate } from '../oracle/circuitSimulator.ts';
+import { printEngine } from './engineSpeed.ts';
 import { printMarks } from './marksTable.ts';
+import { medianOf } from './median.ts';
 import { printSizes } from './pageSize.ts';
 import { printSpeed } from './pageSpeed.ts';
 import { printTaps } from './tapsTable.ts';
@@ -30,18 +32,10 @@ const RUNS = 30;
 const WARM_UP = 10;
 const FOLDER = join(import.meta.dirname, '../../scenarios');
 /** So many times faster than the simulator, at least. */
-const LEAST_RATIO = 100;
+const LEAST_RATIO = 250;
 /** Solves and chart events an action, in the mean over a sound single-phase verification, at most. */
 const MOST_AN_ACTION = 8;
 const SOUND_SINGLE_PHASE = 'harbour-mews.json';
-
-function medianOf(times: readonly number[]): number {
-  const sorted = [...times].sort((x, y) => x - y);
-  const middle = Math.floor(sorted.length / 2);
-  return sorted.length % 2 === 1
-    ? (sorted[middle] ?? 0)
-    : ((sorted[middle - 1] ?? 0) + (sorted[middle] ?? 0)) / 2;
-}
 
 async function milliseconds(run: () => unknown): Promise<number> {
   const start = performance.now();
@@ -159,6 +153,7 @@ async function printPage(browser: Browser, url: string): Promise<void> {
 
 const asked = process.argv.slice(2);
 if (asked.length === 0 || asked.includes('bench')) await printBench();
+if (asked.length === 0 || asked.includes('engine')) printEngine(hold);
 if (asked.length === 0 || asked.includes('page')) await withPage(printPage);
 if (asked.length === 0 || asked.includes('marks')) printMarks(hold);
 if (asked.includes('taps')) await withPage((browser, url) => printTaps(browser, url, asked));

@@ -8,6 +8,6 @@ configureGlobal({ seed: 1 });
 // mutant of which no chart can be made is met by those tests.
 if (process.env.MUTATED_FLOOR === 'unit')
   try {
-    const { unitChart } = await import('../../src/unit/unitChart.ts');
-    unitChart();
+    const { compiledChart } = await import('../../src/unit/chart/compiled.ts');
+    compiledChart();
   } catch {}

@@ -1,6 +1,7 @@
 /**
  * Shortest paths through the real chart, by xstate's own graph tools: every named state and latch is reached, and on no
- * path is a coil driven without its conditions. The whole chart has too many states to be walked at once, so it is
+ * path is a coil driven without its conditions; and on every event in every state the compiled chart, by which units
+ * run, does what xstate does, down to the order in which timers are started and stopped. The whole chart has too many states to be walked at once, so it is
  * walked in themes, each with the events that it is about, on a sheet that has them.
  *
  * Given a list of events alone the tools never let time pass. So every timer that is running is among the events, and
@@ -10,9 +11,13 @@ import { expect, test } from 'vitest';
 import type { AnyStateNode } from 'xstate';
 import { getShortestPaths } from 'xstate/graph';
 import { askedOf } from '../../src/unit/asked.ts';
+import type { Order } from '../../src/unit/chart/actions.ts';
+import { compiledChart } from '../../src/unit/chart/compiled.ts';
+import type { ChartEvent, Standing } from '../../src/unit/chart/standing.ts';
+import { stepFrom } from '../../src/unit/chart/step.ts';
 import type { UnitSheet } from '../../src/unit/design.ts';
 import type { Button, Sensed, UnitEvent } from '../../src/unit/sensed.ts';
-import type { UnitSnapshot } from '../../src/unit/unitChart.ts';
+import type { UnitChart, UnitSnapshot } from '../../src/unit/unitChart.ts';
 import { commandsOf, unitChart } from '../../src/unit/unitChart.ts';
 import { designOf } from '../bench/build.ts';
 import { leavesIn } from './harness.ts';
@@ -153,8 +158,57 @@ function lacking(at: UnitSnapshot): readonly string[] {
   ];
 }
 
+const standingOf = ({ _nodes, context }: UnitSnapshot): Standing => {
+  const active = new Uint8Array(compiledChart().nodes.length);
+  for (const { order } of _nodes) active[order] = 1;
+  return { active, context };
+};
+
+/** An action of xstate's as the order that it is; a change of the context is none. */
+function ordersIn(action: { readonly type: string; readonly params?: unknown }): readonly string[] {
+  const { id, sendId } = (action.params ?? {}) as { readonly id?: string; readonly sendId?: string };
+  if (action.type === 'xstate.raise') return [`start ${id}`];
+  return [action.type === 'xstate.cancel' ? `stop ${sendId}` : action.type];
+}
+const said = (order: Order): string =>
+  typeof order === 'string' ? order : 'stop' in order ? `stop ${order.stop}` : `start ${order.start}`;
+
+interface Done extends Standing {
+  readonly asked: readonly string[];
+}
+
+/** The same in everything: asked so often that a matcher for each would take minutes. */
+const alike = (x: Done, y: Done): boolean =>
+  x.active.every((is, node) => is === y.active[node]) &&
+  x.asked.join() === y.asked.join() &&
+  Object.entries(x.context).every(([name, value]) => {
+    const other = y.context[name as keyof typeof y.context];
+    return value === other || JSON.stringify(value) === JSON.stringify(other);
+  });
+
+let compared = 0;
+
+/** The real chart, of which every step is held against the compiled one. */
+function comparedChart(): UnitChart {
+  const chart = unitChart();
+  const transition: UnitChart['transition'] = (at, event, around) => {
+    const asked: string[] = [];
+    const next = chart.transition(at, event, {
+      ...around,
+      actionExecutor: (action) => asked.push(...ordersIn(action)),
+    });
+    const { to, orders } = stepFrom(standingOf(at), event as ChartEvent);
+    const here = { active: to.active, context: to.context, asked: orders.map(said) };
+    const there = { ...standingOf(next), asked };
+    if (!alike(here, there)) expect(here, `${whereOf(at)} on ${JSON.stringify(event)}`).toEqual(there);
+    compared += 1;
+    return next;
+  };
+  return Object.assign(Object.create(chart) as UnitChart, { transition });
+}
+
 const pathsThrough = ({ sheet = {}, moves }: Theme) =>
-  getShortestPaths(unitChart(), {
+  getShortestPaths(comparedChart(), {
     input: { design: askedOf(designOf(sheet)) },
     events: (at): readonly UnitEvent[] => [
       { type: 'power', on: true },
@@ -193,5 +247,7 @@ test('every named state is reached, and no coil is driven without its conditions
     }
     console.log(`${theme}: ${paths.length} states, a coil driven in ${driven}`);
   }
+  console.log(`${compared} steps`);
+  expect(compared).toBeGreaterThan(200_000);
   expect([...reached].sort()).toEqual(NAMED.filter((name) => !NEVER_RESTED_IN.includes(name)).sort());
 });

@@ -38,6 +38,8 @@ const ELECTRONICS = 'L1';
 
 /** What commandsOf looks for in the states. */
 export type UnitTag =
+  | 'unpowered'
+  | 'starting'
   | 'coil driven'
   | 'charging'
   | 'oscillating'

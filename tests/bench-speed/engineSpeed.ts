@@ -1,0 +1,155 @@
+/*
+ * How much a verification takes beside what it took at an earlier commit, for `npm run bench -- engine`: both engines in
+ * one process, turn and turn about, by the processor's time, since other work on the machine makes clocks differ. Then
+ * what a debrief costs beside the bare replay, and how both grow with the operations of a log.
+ */
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, rmSync, symlinkSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { Attempt } from '../../src/attempt/attempt.ts';
+import { debriefOf } from '../../src/attempt/debrief.ts';
+import { replay } from '../../src/attempt/run.ts';
+import { workedAttempt } from '../../src/attempt/worked.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
+import { medianOf } from './median.ts';
+
+/** The commit that bounds are stated against. */
+const START = 'f4f3f15';
+const ROOT = join(import.meta.dirname, '../..');
+/** Processes, each of which meets the scenarios in another order. */
+const ORDERS = 4;
+const BOUNDS = { first: 0.5, again: 0.25 } as const;
+const MOST_OF_REPLAY = 1.5;
+const STEEPEST = 1.1;
+const OPERATIONS = [200, 800, 3000];
+
+type Hold = (what: string, kept: boolean) => void;
+
+/** What paired.ts prints: processor's milliseconds by scenario, of the start and of here. */
+export type Paired = Record<string, Record<keyof typeof BOUNDS, readonly [number, number]>>;
+
+export function printEngine(hold: Hold): void {
+  withStart((start) => printPaired(start, hold));
+  printDebrief(hold);
+}
+
+/** The earlier commit checked out beside this one, with the same packages; says so where the history does not have it. */
+function withStart(what: (folder: string) => void): void {
+  const git = (...words: readonly string[]) =>
+    execFileSync('git', words, { cwd: ROOT, stdio: ['ignore', 'pipe', 'ignore'] });
+  const folder = join(mkdtempSync(join(tmpdir(), 'bench-')), 'start');
+  try {
+    git('worktree', 'add', '--detach', folder, START);
+  } catch {
+    console.log(
+      `not compared: commit ${START} is not in the history here (a clone without history, or no clone)`,
+    );
+    return;
+  }
+  try {
+    symlinkSync(join(ROOT, 'node_modules'), join(folder, 'node_modules'));
+    what(folder);
+  } finally {
+    git('worktree', 'remove', '--force', folder);
+    rmSync(join(folder, '..'), { recursive: true, force: true });
+  }
+}
+
+function printPaired(start: string, hold: Hold): void {
+  const runs = Array.from({ length: ORDERS }, (_, order): Paired => {
+    const words = [
+      '--import',
+      'tsx',
+      fileURLToPath(import.meta.resolve('./paired.ts')),
+      start,
+      `${order / ORDERS}`,
+    ];
+    return JSON.parse(execFileSync(process.execPath, words, { cwd: ROOT, encoding: 'utf8' }));
+  });
+  console.log(`a verification, ms of the processor at ${START} → here; first of its scenario, and again`);
+  const names = [...new Set(runs.flatMap((run) => Object.keys(run)))].sort();
+  const median = (name: string, which: keyof typeof BOUNDS, side: 0 | 1) =>
+    medianOf(runs.flatMap((run) => run[name]?.[which][side] ?? []));
+  const over = { first: [] as string[], again: [] as string[] };
+  for (const name of names) {
+    const cells = (['first', 'again'] as const).map((which) => {
+      const [there, here] = [median(name, which, 0), median(name, which, 1)];
+      if (here > BOUNDS[which] * there) over[which].push(name);
+      return `${there.toFixed(1)} → ${here.toFixed(1)} (${(here / there).toFixed(2)})`;
+    });
+    console.log(`  ${name.padEnd(18)} ${cells.join('   ')}`);
+  }
+  for (const which of ['first', 'again'] as const)
+    hold(
+      `${which}: at most ${BOUNDS[which]} of it for each${over[which].length === 0 ? '' : `; over: ${over[which].join(', ')}`}`,
+      over[which].length === 0,
+    );
+}
+
+/** Processor's milliseconds, median of some. */
+export function cpuTime(work: () => unknown, times = 7): number {
+  return medianOf(
+    Array.from({ length: times }, () => {
+      const before = process.cpuUsage();
+      work();
+      const { user, system } = process.cpuUsage(before);
+      return (user + system) / 1000;
+    }),
+  );
+}
+
+function printDebrief(hold: Hold): void {
+  const { scenario, file } = scenarioNamed('harbour-mews');
+  const attempt = workedAttempt(scenario, file);
+  for (let i = 0; i < 10; i++) debriefOf(scenario, attempt);
+  const [bare, debrief] = [() => replay(scenario, attempt), () => debriefOf(scenario, attempt)].map((work) =>
+    cpuTime(work, 15),
+  ) as [number, number];
+  console.log(
+    `an attempt of ${attempt.entries.length} entries: replay ${bare.toFixed(1)} ms, debrief ${debrief.toFixed(1)} ms`,
+  );
+  hold(
+    `debrief at most ${MOST_OF_REPLAY} of the replay: ${(debrief / bare).toFixed(2)}`,
+    debrief <= MOST_OF_REPLAY * bare,
+  );
+  const grown = OPERATIONS.map((count) => {
+    const long = withOperations(attempt, count);
+    const times = [() => replay(scenario, long), () => debriefOf(scenario, long)].map((work) =>
+      cpuTime(work, 5),
+    );
+    console.log(
+      `  ${count} operations: replay ${times[0]?.toFixed(0)} ms, debrief ${times[1]?.toFixed(0)} ms`,
+    );
+    return times;
+  });
+  for (const [i, what] of ['replay', 'debrief'].entries()) {
+    const slope = slopeOf(grown.map((times) => times[i] as number));
+    hold(
+      `${what} grows with the operations to the power of ${slope.toFixed(2)}, at most ${STEEPEST}`,
+      slope <= STEEPEST,
+    );
+  }
+}
+
+/** Least squares of the logarithms. */
+function slopeOf(times: readonly number[]): number {
+  const points = times.map((time, i) => [Math.log(OPERATIONS[i] as number), Math.log(time)] as const);
+  const mean = (of: 0 | 1) => points.reduce((sum, point) => sum + point[of], 0) / points.length;
+  const [x, y] = [mean(0), mean(1)];
+  const up = points.reduce((sum, point) => sum + (point[0] - x) * (point[1] - y), 0);
+  return up / points.reduce((sum, point) => sum + (point[0] - x) ** 2, 0);
+}
+
+/** The same attempt over and over, not concluded, until it has so many operations. */
+function withOperations({ entries, ...attempt }: Attempt, count: number): Attempt {
+  const long: Attempt['entries'][number][] = [];
+  const working = entries.filter(({ kind }) => kind !== 'conclusion');
+  for (let done = 0; done < count; ) {
+    const next = working[long.length % working.length] as Attempt['entries'][number];
+    long.push(next);
+    if (next.kind === 'operation') done += 1;
+  }
+  return { ...attempt, entries: long };
+}
