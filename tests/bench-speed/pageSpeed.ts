@@ -17,7 +17,6 @@ import {
   setUp,
   sitDown,
   toScenarios,
-  unfold,
   writeDown,
 } from '../browser/trainee.ts';
 
@@ -111,9 +110,8 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
   await tell('beginning a job (loads the bench)');
   await choose(page, 'No vehicle (A)');
   await tell('a test chosen');
-  await unfold(page);
-  await page.getByLabel('unit’s cover', { exact: true }).selectOption({ label: 'open' });
-  await page.getByLabel('unit’s cover', { exact: true }).selectOption({ label: 'closed' });
+  await setUp(page, { 'unit’s cover': 'open' });
+  await setUp(page, { 'unit’s cover': 'closed' });
   await page.getByLabel('then wait, s').pressSequentially('120');
   await tell('setting up, typing');
   await page.getByLabel('then wait, s').fill('1');
