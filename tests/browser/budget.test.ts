@@ -44,3 +44,25 @@ test('no test of a single-phase job takes more taps than it may, and half of the
   expect(over).toEqual([]);
   expect(medianOf(counts)).toBeLessThanOrEqual(MEDIAN_BAR);
 });
+
+/** In the order of the job: those that teach a row or leave the bench as the next needs it, and the six longest. */
+const THREE_PHASES = [
+  'isolate',
+  'prove-dead',
+  'r1r2-polarity',
+  'make-good',
+  'supply-volts',
+  'energise',
+  'state-b',
+  'state-c',
+  'residual-half',
+  'residual-rated',
+  'residual-ramp',
+  'recovery',
+  'lost-line',
+] as const;
+
+test('nor do the longest of a three-phase job', async () => {
+  const { over } = await counted('foundry-yard', THREE_PHASES);
+  expect(over).toEqual([]);
+});

@@ -160,7 +160,10 @@ export async function choose(page: Page, title: string): Promise<void> {
   const open = page.getByRole('heading', { level: 2, name: title, exact: true });
   if (await open.isVisible()) return;
   const leave = button(page, 'Another test');
-  if (await leave.isVisible()) await press(leave);
+  if (await leave.isVisible()) {
+    await press(leave);
+    await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
+  }
   const test = page.getByRole('button', { name: title, exact: true });
   if (!(await test.isVisible())) await openAimOf(page, title);
   await press(test);

@@ -12,7 +12,7 @@ import type { ActRow } from './rows.ts';
 import { isLike, rowsDone } from './rows.ts';
 
 /** So many of each kind stay in sight; all rows are on the sheet of acts. */
-export const AT_HAND = { readings: 5, rows: 5, acts: 8 } as const;
+export const AT_HAND = { readings: 5, rows: 8, acts: 8 } as const;
 
 const keyOf = (what: unknown): string => JSON.stringify(what);
 /** Each once, at the place where it stands first. */
