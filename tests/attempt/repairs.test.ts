@@ -96,7 +96,7 @@ describe('a fault that is put right', () => {
   test('the debrief says what was put right, and that the unit is fit as it now is', () => {
     const told = debriefOf(scenario, whole);
     expect(told.repaired).toEqual([{ what: 'direct-detector-dead', wasWrong: true }]);
-    expect(told.verdict).toMatchObject({ right: true, truth: 'sound' });
+    expect(told.verdict).toMatchObject({ right: true, truth: 'fit' });
     expect(told.causes.map(({ id }) => id)).toEqual(['direct-detector-dead']);
     expect(told.stopped?.action).toBe('dc-ramp');
   });
