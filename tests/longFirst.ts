@@ -19,11 +19,12 @@ const LONG = [
   'tests/verification/testsToRepeat',
   'tests/bugs/soundUnitsCalledFaulty',
   'tests/oracle/circuitSimulator',
+  'tests/browser/budget',
   'tests/browser/soundUnit/',
+  'tests/browser/aimStory',
   'tests/browser/everyBrowser',
   'tests/browser/access',
   'tests/browser/debrief',
-  'tests/browser/budget',
   'tests/browser/kept',
   'tests/browser/failing',
 ] as const;

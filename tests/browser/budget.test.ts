@@ -3,13 +3,16 @@
 // teach the rows which they go by. What every test of every site takes on every rung is `npm run bench -- taps`.
 
 import { expect, test, vi } from 'vitest';
+import { rightConclusion } from '../../src/attempt/worked.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
+import { verdictTitle } from '../../src/words/answers.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { fluently } from './fluent.ts';
-import { finger } from './hands.ts';
+import { finger, press } from './hands.ts';
 import { MEDIAN_BAR, medianOf, noteTaps, PHONE, takenBy, tapsBar } from './taps.ts';
-import { actionFor, begin, inHand, sitDown } from './trainee.ts';
+import { actionFor, begin, conclude, inHand, sitDown } from './trainee.ts';
+import { marksAgreed } from './wholeJob.ts';
 
 const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
@@ -31,18 +34,27 @@ async function counted(site: string, ids: readonly string[]) {
     counts.push(taps.length);
     if (taps.length > bar) over.push(`${id}: ${taps.length} of ${bar}: ${taps.join(' · ')}`);
   }
-  await page.context().close();
-  return { counts, over };
+  return { page, counts, over };
 }
 
-test('no test of a single-phase job takes more taps than it may, and half of them no more than 28', async () => {
+test('a whole single-phase job by tap alone: no test takes more than it may, half of them no more than 28', async () => {
   const { scenario } = scenarioNamed('harbour-mews');
-  const { counts, over } = await counted(
+  const { page, counts, over } = await counted(
     'harbour-mews',
     allowedActions(scenario).map(({ id }) => id),
   );
   expect(over).toEqual([]);
   expect(medianOf(counts)).toBeLessThanOrEqual(MEDIAN_BAR);
+  const { verdict, next, tell } = rightConclusion(await inHand(page));
+  await press(page.getByRole('button', { name: 'Conclude…' }));
+  await conclude(page, { verdict, cause: 'nothing is wrong', next, tell });
+  await page.getByRole('heading', { name: `“${verdictTitle(verdict)}”: right.` }).waitFor();
+  expect(await marksAgreed(page)).toMatchObject({
+    passed: true,
+    differs: [],
+    gates: { critical: [], verdict: true },
+  });
+  await page.context().close();
 });
 
 /** In the order of the job: those that teach a row or leave the bench as the next needs it, and the six longest. */
@@ -63,6 +75,7 @@ const THREE_PHASES = [
 ] as const;
 
 test('nor do the longest of a three-phase job', async () => {
-  const { over } = await counted('foundry-yard', THREE_PHASES);
+  const { page, over } = await counted('foundry-yard', THREE_PHASES);
   expect(over).toEqual([]);
+  await page.context().close();
 });

@@ -508,7 +508,6 @@ async function readAgain(
 async function writeDown(page: Page, isLast: boolean): Promise<void> {
   const form = page.getByRole('form', { name: /^Write down/ });
   await form.waitFor();
-  const pad = page.getByRole('region', { name: 'Key pad' });
   const rows = await form
     .getByRole('row')
     .filter({ has: page.getByRole('textbox') })
@@ -542,8 +541,12 @@ async function writeDown(page: Page, isLast: boolean): Promise<void> {
   const voltage = form.getByLabel(/test voltage/);
   if ((await voltage.count()) > 0 && (await voltage.inputValue()) === '')
     await type(voltage, (await lastVolts(page)) ?? volts?.[1] ?? volts?.[2] ?? '');
-  const write = (await pad.isVisible()) ? pad : form;
-  await press(write.getByRole('button', { name: isLast ? 'Write, judge' : /^Write / }).first());
+  // On the pad as long as it is up; it goes by itself with the last digit that is shown.
+  await press(
+    button(page, isLast ? 'Write, judge' : /^Write /)
+      .filter({ visible: true })
+      .first(),
+  );
   await form.waitFor({ state: 'detached' });
 }
 

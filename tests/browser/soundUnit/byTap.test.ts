@@ -1,3 +1,0 @@
-import { holdSoundUnit, SOUND } from './soundUnit.ts';
-
-holdSoundUnit(SOUND.tap);
