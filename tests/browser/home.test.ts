@@ -63,13 +63,13 @@ test('a cell begins a job of one aim; afterwards it says what came of it, and wh
   await page.getByRole('heading', { name: `“${verdictTitle(verdict)}”: right.` }).waitFor();
   const bar = page.getByRole('region', { name: 'Next for you' });
   await bar.getByText('Next for you. You have not tried it yet.').waitFor();
-  expect(await page.locator('.main:visible').allInnerTexts()).toEqual(['Is it dead? 5 minutes']);
-  await bar.getByRole('link', { name: 'Is it dead? 5 minutes' }).click();
+  expect(await page.locator('.main:visible').allInnerTexts()).toEqual(['Is it dead? 4 minutes']);
+  await bar.getByRole('link', { name: 'Is it dead? 4 minutes' }).click();
   await onBench(page);
   expect(await page.title()).toMatch(/^Choose a test · Is it dead\? .+ · Charge point trainer$/);
   await page.getByRole('link', { name: 'Jobs' }).click();
   await link(page, /^Is the design right\? guided: 1 of 1 \d+ \w+$/).waitFor();
-  await link(page, /^Next for you: Is it dead\? 5 minutes You have not tried it yet\.$/).waitFor();
+  await link(page, /^Next for you: Is it dead\? 4 minutes You have not tried it yet\.$/).waitFor();
   expect(await page.locator('.filled, button.main').count()).toBe(1);
   expect(await barriersOn(page)).toEqual([]);
   await page.context().close();

@@ -6,7 +6,7 @@ import type { About } from '../../../store/about.ts';
 import { aboutOf } from '../../../store/about.ts';
 import { FIRST_RUN } from '../../../store/choices.ts';
 import { nextForYou } from '../../../store/next.ts';
-import { AIM_MINUTES, AIM_WORDS } from '../../../words/aims.ts';
+import { aimWithMinutes } from '../../../words/aims.ts';
 import { whyText } from '../../../words/next.ts';
 import { aimLink, anySeed } from '../../flow/aimLinks.ts';
 import { BesideAttempt } from '../../flow/attemptContext.ts';
@@ -30,7 +30,7 @@ export function useNext(told: Debrief): Next | null | undefined {
     });
     if (next.kind === 'first run') return null;
     return {
-      title: `${AIM_WORDS[next.aim].question} ${AIM_MINUTES} minutes`,
+      title: aimWithMinutes(next.aim),
       why: `Next for you. ${whyText(next.why, dayMonthText)}`,
       href: `#${aimLink(next.aim, next.rung, seed)}`,
     };

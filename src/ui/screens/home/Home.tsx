@@ -8,7 +8,7 @@ import { FIRST_RUN } from '../../../store/choices.ts';
 import { aimAttempts } from '../../../store/jobResults.ts';
 import type { Next } from '../../../store/next.ts';
 import { nextForYou } from '../../../store/next.ts';
-import { AIM_MINUTES, AIM_WORDS } from '../../../words/aims.ts';
+import { AIM_WORDS, aimWithMinutes } from '../../../words/aims.ts';
 import { whyText } from '../../../words/next.ts';
 import { aimLink, anySeed } from '../../flow/aimLinks.ts';
 import type { Kept } from '../../flow/useKeptHere.ts';
@@ -148,10 +148,7 @@ function NextLink({ next, seed, isFirst }: NextProps) {
     </Link>
   ) : (
     <Link href={aimLink(next.aim, next.rung, seed)} className={look}>
-      <strong>
-        Next for you: {AIM_WORDS[next.aim].question} {AIM_MINUTES} minutes
-      </strong>{' '}
-      <span>{whyText(next.why, dayMonthText)}</span>
+      <strong>Next for you: {aimWithMinutes(next.aim)}</strong> <span>{whyText(next.why, dayMonthText)}</span>
     </Link>
   );
 }
@@ -160,7 +157,7 @@ function Doors({ onTable }: { readonly onTable: () => void }) {
   return (
     <nav className="doors" aria-label="Where to">
       <button type="button" onClick={onTable}>
-        <strong>Practise a job</strong> <span>One aim, five minutes</span>
+        <strong>Practise a job</strong> <span>One aim, three to nine minutes</span>
       </button>
       <Link href="/record">
         <strong>My record</strong> <span>What you did, and what to do again</span>
