@@ -8,7 +8,7 @@ import { FIRST_RUN } from '../../../store/choices.ts';
 import { aimAttempts } from '../../../store/jobResults.ts';
 import type { Next } from '../../../store/next.ts';
 import { nextForYou } from '../../../store/next.ts';
-import { AIM_WORDS, aimWithMinutes } from '../../../words/aims.ts';
+import { aimWithMinutes } from '../../../words/aims.ts';
 import { whyText } from '../../../words/next.ts';
 import { aimLink, anySeed } from '../../flow/aimLinks.ts';
 import type { Kept } from '../../flow/useKeptHere.ts';
