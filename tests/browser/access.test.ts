@@ -47,10 +47,11 @@ async function lookingAtAll(through: (page: Page, look: Look) => Promise<void>):
       await page.setViewportSize(size);
       note(`${screen}, ${name}, light`, await barriersOn(page));
       note(`${screen}, ${name}`, await outOfSight(page));
-      await page.emulateMedia({ colorScheme: 'dark' });
-      note(`${screen}, ${name}, dark`, await barriersOn(page, 'colour'));
-      await page.emulateMedia({ colorScheme: 'light' });
     }
+    // Colours are the same at every width: the dark ones are looked at once.
+    await page.emulateMedia({ colorScheme: 'dark' });
+    note(`${screen}, dark`, await barriersOn(page, 'colour'));
+    await page.emulateMedia({ colorScheme: 'light' });
     for (const size of ENLARGED) {
       await page.setViewportSize(size);
       note(`${screen}, ${size.width} px`, await outOfSight(page));

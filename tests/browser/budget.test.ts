@@ -71,7 +71,6 @@ const THREE_PHASES = [
   'residual-rated',
   'residual-ramp',
   'recovery',
-  'lost-line',
 ] as const;
 
 test('nor do the longest of a three-phase job', async () => {
