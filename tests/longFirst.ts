@@ -27,6 +27,11 @@ const LONG = [
   'tests/browser/debrief',
   'tests/browser/kept',
   'tests/browser/failing',
+  'tests/browser/verification',
+  'tests/browser/cheats',
+  'tests/browser/oneScreen',
+  'tests/browser/twin',
+  'tests/browser/record',
 ] as const;
 
 export class LongFirst extends BaseSequencer {
