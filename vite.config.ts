@@ -238,7 +238,7 @@ export default defineConfig({
           globalSetup: 'tests/browser/globalSetup.ts',
           setupFiles: 'tests/browser/setup.ts',
           // More than the cores of a small machine: a person at a page waits more than works.
-          maxWorkers: 3,
+          maxWorkers: 4,
           isolate: false,
           // A browser may stall on a busy machine. What fails twice fails.
           retry: 1,
