@@ -53,12 +53,14 @@ export function* readingScenario(file: unknown): Generator<null, ReadScenario> {
 /** The sections that are well formed by themselves, in a file that as a whole is not. */
 function readable(file: unknown): Readable {
   if (typeof file !== 'object' || file === null) return {};
-  const { clock, site, unit, faults, allowed, marking, handover } = scenarioSchema.entries;
+  const { clock, task, aim, site, unit, faults, allowed, marking, handover } = scenarioSchema.entries;
   return Object.fromEntries(
-    Object.entries({ clock, site, unit, faults, allowed, marking, handover }).flatMap(([name, section]) => {
-      const read = check(section, (file as Record<string, unknown>)[name]);
-      return read.ok ? [[name, read.value]] : [];
-    }),
+    Object.entries({ clock, task, aim, site, unit, faults, allowed, marking, handover }).flatMap(
+      ([name, section]) => {
+        const read = check(section, (file as Record<string, unknown>)[name]);
+        return read.ok ? [[name, read.value]] : [];
+      },
+    ),
   );
 }
 

@@ -157,6 +157,8 @@ describe('the conclusion of a job of one aim is about that alone', () => {
   test.each([
     [{ aim: undefined }, 'aim', 'one of them is expected'],
     [{ aim: 'oven' }, 'aim', '"oven"'],
+    // Another slip hides it not.
+    [{ title: '', aim: undefined }, 'aim', 'one of them is expected'],
     [{ task: 'verify' }, 'aim', '"task": "aim" is expected with it'],
     [{ allowed: ['ze', 'loop'] }, 'allowed', '"loop" is not a test of the aim "earth"'],
     [{ allowed: 'all' }, 'allowed', '"all" is not a test'],
