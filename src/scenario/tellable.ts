@@ -8,14 +8,25 @@ import type { Problem } from './problem.ts';
 import type { Scenario } from './scenario.ts';
 import { verifyingOnce } from './verify.ts';
 
+/** What is asked, and the right answers to it where the tests cannot tell, and where they find nothing. */
+const ASKED = {
+  verify: {
+    question: 'whether the unit may go into service',
+    untold: 'could not finish',
+    sound: 'fit for service',
+  },
+  aim: { question: 'what this aim asks', untold: 'cannot tell', sound: 'nothing wrong' },
+} as const;
+
 export function verdictWarnings(scenario: Scenario): readonly Problem[] {
   const { conclusion } = toItsEnd(verifyingOnce(scenario));
+  const { question, untold, sound } = ASKED[scenario.task];
   const hasFault = faultsAmong(scenario.faults).length > 0;
   if (conclusion === 'could not finish')
     return [
       {
         path: 'allowed',
-        message: `these tests cannot tell ${scenario.task === 'aim' ? 'what this aim asks' : 'whether the unit may go into service'}: the right verdict is '${scenario.task === 'aim' ? 'cannot tell' : 'could not finish'}'${
+        message: `these tests cannot tell ${question}: the right verdict is '${untold}'${
           hasFault ? ', and no cause can be found' : ''
         }`,
       },
@@ -24,7 +35,7 @@ export function verdictWarnings(scenario: Scenario): readonly Problem[] {
     ? [
         {
           path: 'faults',
-          message: `no test that is allowed shows it: the right verdict is '${scenario.task === 'aim' ? 'nothing wrong' : 'fit for service'}'`,
+          message: `no test that is allowed shows it: the right verdict is '${sound}'`,
         },
       ]
     : [];
