@@ -1,4 +1,4 @@
-// One story in every browser that is here, one of each version, Firefox by the WebDriver BiDi that it has itself: somebody who has never seen
+// One story in every browser that is here, Firefox by the WebDriver BiDi that it has itself: somebody who has never seen
 // the page goes through the first run, does one job to its debrief, prints that, finds it in the record, and opens it
 // once more without a network. All other tests are done in one browser.
 

@@ -16,13 +16,11 @@ declare module 'vitest' {
 const NAMES = { chromium: 'Chromium', firefox: 'Firefox' } as const;
 
 export async function setup(project: TestProject): Promise<void> {
-  const browsers: (Found & { readonly name: string })[] = [];
+  const browsers = [];
   const found = await findBrowsers();
   for (const one of found) {
     try {
-      const name = `${NAMES[one.engine]} ${await versionOf(one)}`;
-      // Of one version, with a window and without, is one browser: the story would only be told twice.
-      if (name !== browsers[0]?.name) browsers.push({ ...one, name });
+      browsers.push({ ...one, name: `${NAMES[one.engine]} ${await versionOf(one)}` });
     } catch (error) {
       if (one === found[0] || process.env.CI) throw error;
       console.log(`${one.path} is left out, since it cannot be driven: ${String(error).split('\n')[0]}`);
