@@ -29,6 +29,8 @@ const hands: Hands = {
   ...mouse,
   choose: async (list, words) => {
     await list.focus();
+    // What was typed in a list a moment ago still counts as the beginning of a word.
+    await list.page().waitForTimeout(1_200);
     await list.page().keyboard.type(words);
     // A choice may take the list away.
     const [taken = words] = await list.evaluateAll((lists) =>

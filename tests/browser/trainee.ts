@@ -193,7 +193,7 @@ export async function unfold(page: Page): Promise<void> {
 export async function setUp(page: Page, settings: Readonly<Record<string, string>>): Promise<void> {
   await page.getByRole('heading', { name: 'Set up' }).waitFor();
   for (const [label, option] of Object.entries(settings)) {
-    const field = page.getByLabel(label, { exact: true });
+    const field = page.getByLabel(new RegExp(`^${escaped(label)}( changed)?$`));
     if (label !== WAIT) {
       if (label.startsWith('its ')) await unfold(page);
       else if (!(await field.isVisible()))

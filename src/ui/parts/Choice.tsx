@@ -19,7 +19,7 @@ export function Choice({ label, options, value, onChange, above, changed, none }
     <div className={above ? 'field' : `field-row${changed ? ' changed' : ''}`}>
       <label htmlFor={id}>
         {label}
-        {changed ? <small>changed</small> : null}
+        {changed ? <small> changed</small> : null}
       </label>
       <select id={id} value={value} onChange={(event) => onChange(event.target.value)}>
         {none === undefined ? null : <option value="">{none}</option>}
