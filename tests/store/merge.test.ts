@@ -51,3 +51,12 @@ test('a log that claims the same hashes with another content replaces nothing', 
   const forged = { ...honest, entries: [{ ...first, leftOut: 'forged' }, ...others] } as Attempt;
   expect(belongs(kept('n', forged), [kept('k', honest)])).toEqual({ as: 'another', id: 'n' });
 });
+
+test('an honest file is not taken for a kept copy that claims other marks; one that claims none is', () => {
+  const log = left('p', 'q');
+  const honest = { ...log, marks: { total: 61 } };
+  const doctored = kept('k', { ...log, marks: { total: 100 } });
+  expect(belongs(kept('n', honest), [doctored])).toEqual({ as: 'another', id: 'n' });
+  expect(belongs(kept('n', honest), [kept('k', log)])).toEqual({ as: 'kept already', id: 'k' });
+  expect(belongs(kept('n', left('p')), [doctored])).toEqual({ as: 'kept already', id: 'k' });
+});
