@@ -22,7 +22,7 @@ export const AIMS = [
   },
   { id: 'outlet-dead', tests: ['state-a', 'unplug', 'release'] },
   { id: 'offer', tests: ['state-b', 'coding-sizes', 'limit', 'sharing'] },
-  { id: 'lets-go', tests: ['hold', 'state-c', 'c-to-b', 'state-d', 'stop'] },
+  { id: 'lets-go', tests: ['hold', 'state-c', 'c-to-b', 'coding-in-use', 'state-d', 'stop'] },
   { id: 'clears', tests: ['loop', 'volt-drop'] },
   {
     id: 'leakage',

@@ -1,6 +1,7 @@
 /** The test actions in the order in which they are usually done. Adding one is a file's entry and a line here. */
 
 import { coding } from './actions/coding.ts';
+import { codingInUse } from './actions/codingInUse.ts';
 import { codingSizes } from './actions/codingSizes.ts';
 import { cToB } from './actions/cToB.ts';
 import { dcRamp } from './actions/dcRamp.ts';
@@ -82,6 +83,7 @@ export const ACTIONS: readonly TestAction[] = [
   cToB,
   unplug,
   release,
+  codingInUse,
   stateD,
   limit,
   sharing,

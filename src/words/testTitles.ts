@@ -28,6 +28,7 @@ export const TEST_TITLES: Readonly<Record<string, string>> = {
   'c-to-b': 'Vehicle stops asking (C to B)',
   unplug: 'Unplugging (C to A, then B to A)',
   release: 'Release of the plug',
+  'coding-in-use': 'Coding lost, and too much drawn, while supplying',
   'state-d': 'Vehicle asks for ventilation (D)',
   limit: 'The site’s limit goes down',
   sharing: 'Waiting for permission, hours or delay',

@@ -93,7 +93,7 @@ export const TELLS: Readonly<
   'coding-read-too-small': ['yard', 'coding-sizes'],
   'proximity-contact-dirty': ['yard', 'coding-sizes'],
   'tether-coding-wrong': ['home', 'coding'],
-  'over-code-ignored': ['yard', 'coding-sizes'],
+  'over-code-ignored': ['yard', 'coding-in-use'],
   'lock-does-not-engage': ['yard', 'hold'],
   'lock-not-home': ['yard', 'hold'],
   'lock-will-not-release': ['yard', 'release'],

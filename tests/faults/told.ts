@@ -320,7 +320,7 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
   ],
   'over-code-ignored': [
     right('Each cable gets the right duty', 'state-b'),
-    shows('draw more than the coding', 'coding-sizes'),
+    shows('draw more than the coding', 'coding-in-use'),
   ],
   'lock-does-not-engage': [
     shows('the plug comes out at a pull', 'hold'),

@@ -115,7 +115,7 @@ const ROWS: readonly Row[] = [
     source: 'IEC 61851-1 Annex B',
     wanted: { site: YARD, sheet: SOCKET, faults: fault('over-code-ignored') },
     verdict: 'not sound',
-    broken: ['coding-sizes/over-code'],
+    broken: ['coding-in-use/over-code'],
   },
   {
     what: '200 V, a measure with a voltage window: its window rightly lets nothing through',

@@ -271,7 +271,7 @@ test.each([
 });
 
 describe('a socket-outlet', () => {
-  test.each(['coding-sizes', 'hold', 'release', 'unplug'])('%s breaks nothing on a sound one', (action) => {
+  test.each(['coding-sizes', 'coding-in-use', 'hold', 'release', 'unplug'])('%s breaks nothing on a sound one', (action) => {
     expect(findings(action, SOCKET)).toEqual({ broken: [], failed: [] });
   });
 

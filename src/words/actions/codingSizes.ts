@@ -1,11 +1,6 @@
 /** Words of the test action `coding-sizes`. */
 import { UNPLUGGED_ABOVE } from '../../laws/proximity.ts';
-import { GREATEST_OFF_AFTER_PROXIMITY_LOSS } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
-import { milliseconds, num } from '../values.ts';
-
-const LOST = milliseconds(GREATEST_OFF_AFTER_PROXIMITY_LOSS);
-const percent = (share: number): number => Math.round(1000 * share) / 10;
 
 export const codingSizes: ActionWords = {
   purpose: 'Show that the unit reads the cable’s coding and never offers more than the cable can carry.',
@@ -34,26 +29,9 @@ export const codingSizes: ActionWords = {
       why: 'A damaged or home-made lead has no coding. The contactor would put 230 V on whatever hangs at its other end.',
       otherwise: 'about 230 V from a line to PE at the outlet after the request (C)',
     },
-    'lost-in-time': {
-      text: `switches the outlet off within ${LOST} ms when the plug’s coding is lost`,
-      why: 'When the unit no longer reads the coding resistor, the plug may be on its way out. Its contacts would part live in somebody’s hand.',
-      otherwise: `an opening time above ${LOST} ms, or an outlet that never goes dead`,
-    },
-    'over-code': {
-      text: (v) =>
-        `after ${num(v, 'seconds')} s, cuts off a vehicle that draws over ${percent(num(v, 'margin'))} % more than its cable is coded for`,
-      why: 'Current above the coding overheats the cable, and the circuit’s breaker is too large to see it. How much and how long is on the unit’s sheet.',
-      otherwise: 'voltage still at the outlet after that time, and the display at charging',
-    },
     'cable-itself': {
       text: 'gets the right coding from the customer’s own cable',
       why: 'The stand-in brings coding resistors of its own. The customer’s cable has another, and that one may be wrong.',
-    },
-  },
-  limits: {
-    opening: {
-      text: 'greatest time from the loss of the plug’s coding to a dead outlet',
-      sum: `at most ${LOST} ms from the loss of proximity (PP), as for a lost pilot`,
     },
   },
   figures: {
