@@ -32,7 +32,7 @@ const SIZES = [
 /** WCAG 2.2, 2.5.5 asks for 44 CSS pixels. */
 const FINGER = 44;
 
-/** What does not fit: the page and its drawing both ways, a step and its bar in their width. */
+/** What does not fit: the page and its drawing both ways; a step, its labels and its bar in their width. */
 const beyond = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
     const over = (element: Element, both: boolean) =>
@@ -42,7 +42,10 @@ const beyond = (page: Page): Promise<string[]> =>
       [...document.querySelectorAll(selectors)]
         .filter((one) => one.checkVisibility() && over(one, both))
         .map((one) => `${one.className || 'page'}: ${one.scrollWidth} × ${one.scrollHeight}`);
-    return [...found('html, .bench-drawing, .frame-inner', true), ...found('.step-body, .bar, .pad', false)];
+    return [
+      ...found('html, .bench-drawing, .frame-inner', true),
+      ...found('.step-body, .step-body label, .bar, .pad', false),
+    ];
   });
 
 /** Which of them are not wholly in the window, or lie under something else. */

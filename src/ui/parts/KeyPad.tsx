@@ -9,9 +9,9 @@ import { useOwnPad } from '../flow/useOwnPad.ts';
 import { isFigure, nextEmpty } from './nextFigure.ts';
 
 const DIGITS = [
-  ['7', '8', '9'],
-  ['4', '5', '6'],
   ['1', '2', '3'],
+  ['4', '5', '6'],
+  ['7', '8', '9'],
 ] as const;
 /** What a typed sign means to a field that takes one: equal, over, under. */
 const SIGNS: readonly (string | undefined)[] = ['=', '>', '<'];

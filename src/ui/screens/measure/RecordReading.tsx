@@ -187,7 +187,7 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
         />
       </div>
       {hasPeriod ? (
-        <div className="fields">
+        <div className="fields short">
           {PILOT_EXTRAS.map(([name, label]) => (
             <TextField
               key={name}
