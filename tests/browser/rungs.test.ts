@@ -84,6 +84,9 @@ test('assessment: judged again as long as nothing else is done, and the last jud
   await choose(page, 'No vehicle (A)');
   await setUp(page, {});
   await answerAll(page);
+  // What a trade word in the lines means comes when it is asked for.
+  await page.getByText('Words used here').click();
+  await page.getByRole('term').first().waitFor();
   // One line less sure than the rest.
   await page.getByText('Less sure of one line?').click();
   await page

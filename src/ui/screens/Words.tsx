@@ -1,7 +1,7 @@
 /** The trade words of this trainer on one page. */
 
 import { GLOSSARY } from '../../words/glossary.ts';
-import { Glossary } from '../parts/WordsUsed.tsx';
+import { Glossary } from '../parts/Glossary.tsx';
 import { Reading } from './Reading.tsx';
 
 export function Words() {
