@@ -82,6 +82,10 @@ const ofTest = (run: Run, test: string): Own => byTest(run).get(test) ?? NOTHING
 /** The last sitting, judged or not: the one at hand. */
 export const lastSitting = (run: Run, test: string): Sitting => sittingsOf(run, test).at(-1) ?? nothing(test);
 
+/** The entry of the last thing done in it. */
+export const lastEntryIn = (run: Run, sitting: Sitting): number =>
+  ofTest(run, sitting.test).samples.findLast((sample) => isIn(sitting, sample))?.entry ?? sitting.after;
+
 export const samplesIn = (run: Run, sitting: Sitting): readonly Sample[] =>
   ofTest(run, sitting.test)
     .samples.filter((sample) => isIn(sitting, sample))

@@ -15,7 +15,7 @@ import type { Run } from './run.ts';
 import { rungOf } from './rung.ts';
 import type { Sitting } from './sitting.ts';
 import { keyOfSitting, readingsIn } from './sitting.ts';
-import { asTyped, observedAsTyped, typedBefore } from './typed.ts';
+import { asTyped, narrowed, observedAsTyped, typedBefore } from './typed.ts';
 import { firstPrediction } from './untimely.ts';
 
 export interface TruthOfLine extends Line {
@@ -40,7 +40,10 @@ export interface TruthOfTest {
 }
 
 /** By the unit as it was in that sitting. */
-export const truthOf = oncePerRun(
+export const truthOf = (run: Run, action: TestAction, sitting: Sitting): TruthOfTest =>
+  truthOnce(run, action, narrowed(run, sitting));
+
+const truthOnce = oncePerRun(
   (run: Run, action: TestAction, sitting: Sitting): TruthOfTest => {
     const observed = observedAsTyped(run, sitting);
     const expectations = new Map(onPapers(action, run.papers).expectations.map((e) => [e.id, e]));

@@ -11,7 +11,7 @@ import { showsTripTime } from './display.ts';
 import { oncePerRun } from './once.ts';
 import type { Run, Taken } from './run.ts';
 import type { Sitting } from './sitting.ts';
-import { keyOfSitting, readingsIn, samplesBefore, samplesIn } from './sitting.ts';
+import { keyOfSitting, lastEntryIn, readingsIn, samplesBefore, samplesIn } from './sitting.ts';
 import { countingEntries } from './untimely.ts';
 import { isConverted } from './written.ts';
 
@@ -53,6 +53,19 @@ export function typedBefore(run: Run, before = Infinity): Pick<ReadonlyMap<numbe
   const all = allTyped(run);
   const get = (index: number) => all.get(index)?.findLast(({ at }) => at < before)?.typed;
   return { get, has: (index) => get(index) !== undefined };
+}
+
+/**
+ * The same sitting, ended with the last thing done in it and the last that was typed of it: two that end elsewhere in
+ * the log and hold the same are one.
+ */
+export function narrowed(run: Run, sitting: Sitting): Sitting {
+  const { after, told = Infinity } = sitting;
+  const all = allTyped(run);
+  const typedAt = readingsIn(run, sitting).map(
+    ({ index }) => all.get(index)?.findLast(({ at }) => at < told)?.at ?? after,
+  );
+  return { ...sitting, upTo: lastEntryIn(run, sitting), told: 1 + Math.max(after, ...typedAt) };
 }
 
 /** Whether the time stands for the reading, as it does for a test at a fixed current. */

@@ -81,7 +81,10 @@ export const countingEntries = <K extends Entry['kind']>(
 ): readonly EntryOf<K>[] => countingOf(run, kind, test) as unknown as readonly EntryOf<K>[];
 
 /** What was said of a test before it was done; undefined where nothing was, or too late. */
-export function firstPrediction(run: Run, test: string): EntryOf<'prediction'> | undefined {
-  const first = run.attempt.entries.find((entry) => entry.kind === 'prediction' && entry.test === test);
-  return countingEntries(run, 'prediction', test).find((entry) => entry === first);
-}
+export const firstPrediction = oncePerRun(
+  (run: Run, test: string): EntryOf<'prediction'> | undefined => {
+    const first = run.attempt.entries.find((entry) => entry.kind === 'prediction' && entry.test === test);
+    return countingEntries(run, 'prediction', test).find((entry) => entry === first);
+  },
+  (test) => test,
+);

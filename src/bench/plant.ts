@@ -151,18 +151,30 @@ export interface FeltBy {
 /** Everything that the network feels of a position, as keys. */
 export function feltOf(plant: Plant): FeltBy {
   const { test } = plant;
-  let sources = test === null ? '' : `${textOf(test)};`;
+  names ??= namesIn(plant);
+  const drawn = test === null ? '' : textOf(test);
   // Of a test current only an a.c. load is a branch.
-  let branches = test === null || test.resistance === null ? '' : sources;
-  for (const name in plant) {
-    if (name in UNFELT || name === 'test') continue;
-    const value = plant[name as keyof Plant];
-    const text = `${typeof value === 'object' && value !== null ? textOf(value) : value};`;
-    if (name in OF_SOURCES) sources += text;
-    else branches += text;
-  }
-  return { branches, all: `${branches} ${sources}` };
+  let branches = test === null || test.resistance === null ? '' : drawn;
+  for (const name of names.ofBranches) branches += textOfPart(plant[name]);
+  let all = branches + drawn;
+  for (const name of names.ofSources) all += textOfPart(plant[name]);
+  return { branches, all };
 }
+
+type Names = readonly (keyof Plant)[];
+/** Of every plant alike: sorted out when the first one is seen. */
+let names: { readonly ofBranches: Names; readonly ofSources: Names } | null = null;
+
+function namesIn(plant: Plant): NonNullable<typeof names> {
+  const felt = (Object.keys(plant) as (keyof Plant)[]).filter((name) => !(name in UNFELT) && name !== 'test');
+  return {
+    ofBranches: felt.filter((name) => !(name in OF_SOURCES)),
+    ofSources: felt.filter((name) => name in OF_SOURCES),
+  };
+}
+
+const textOfPart = (part: Plant[keyof Plant]): string =>
+  `;${typeof part === 'object' && part !== null ? textOf(part) : part}`;
 
 const texts = new WeakMap<object, string>();
 

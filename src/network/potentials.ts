@@ -87,9 +87,10 @@ export function potentials(
   injections: readonly Injection[],
   mains: Planes['mains'] = mainsPotentials(r, emfs, injections),
 ): Planes {
-  const half = (plane: DirectPlane) => directPotentials(r, emfs, oneWays, injections, plane);
-  const high = half('high');
-  const low = emfs.every((emf) => emf.high === emf.low) ? high : half('low');
+  const high = directPotentials(r, emfs, oneWays, injections, 'high');
+  const low = emfs.every((emf) => emf.high === emf.low)
+    ? high
+    : directPotentials(r, emfs, oneWays, injections, 'low');
   const halfWave = new Float64Array(r.plan.topology.nodes.length);
   for (const { port, halfWave: amps } of injections) inject(halfWave, port, amps);
   if (injections.some((one) => one.halfWave !== 0)) solveDirect(r, halfWave);
