@@ -134,16 +134,47 @@ const UNFELT = {
   testerFuse: undefined,
 } as const satisfies Partial<Record<keyof Plant, undefined>>;
 
-/** Everything that the network feels of a position, as a key: two positions with one key have one solution. */
-export function feltOf(plant: Plant): string {
-  let key = '';
-  for (const name in plant)
-    if (!(name in UNFELT)) {
-      const value = plant[name as keyof Plant];
-      key += `${typeof value === 'object' && value !== null ? textOf(value) : value};`;
-    }
-  return key;
+/** Positions that set the network's sources and change none of its branches. */
+const OF_SOURCES = {
+  pilot: undefined,
+  voltage: undefined,
+  damaged: undefined,
+} as const satisfies Partial<Record<keyof Plant, undefined>>;
+
+export interface FeltBy {
+  /** Two positions with one key here have one network, whatever its sources. */
+  readonly branches: string;
+  /** Two positions with one key here have one solution. */
+  readonly all: string;
 }
+
+/** Everything that the network feels of a position, as keys. */
+export function feltOf(plant: Plant): FeltBy {
+  const { test } = plant;
+  names ??= namesIn(plant);
+  const drawn = test === null ? '' : textOf(test);
+  // Of a test current only an a.c. load is a branch.
+  let branches = test === null || test.resistance === null ? '' : drawn;
+  for (const name of names.ofBranches) branches += textOfPart(plant[name]);
+  let all = branches + drawn;
+  for (const name of names.ofSources) all += textOfPart(plant[name]);
+  return { branches, all };
+}
+
+type Names = readonly (keyof Plant)[];
+/** Of every plant alike: sorted out when the first one is seen. */
+let names: { readonly ofBranches: Names; readonly ofSources: Names } | null = null;
+
+function namesIn(plant: Plant): NonNullable<typeof names> {
+  const felt = (Object.keys(plant) as (keyof Plant)[]).filter((name) => !(name in UNFELT) && name !== 'test');
+  return {
+    ofBranches: felt.filter((name) => !(name in OF_SOURCES)),
+    ofSources: felt.filter((name) => name in OF_SOURCES),
+  };
+}
+
+const textOfPart = (part: Plant[keyof Plant]): string =>
+  `;${typeof part === 'object' && part !== null ? textOf(part) : part}`;
 
 const texts = new WeakMap<object, string>();
 

@@ -111,6 +111,14 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
 /** By all that it follows from; a few hundred kilobytes each, more than all scenarios of the project, with tests left out and with all. */
 const known = new Recent<string, Verified>(40);
 
+const texts = new WeakMap<Scenario, string>();
+
+function textOf(scenario: Scenario): string {
+  const text = texts.get(scenario) ?? JSON.stringify(scenario);
+  texts.set(scenario, text);
+  return text;
+}
+
 /**
  * The same without the bench that is left behind. What was worked out is kept: whoever shows how it is done, marks or
  * tells what was true asks for it. Goes by what the scenario holds, so that one that is read again is known.
@@ -119,7 +127,7 @@ export function* verifyingOnce(scenario: Scenario, options: VerifyOptions = {}):
   const { faults = scenario.faults } = options;
   const isAllAnyway = scenario.allowed === 'all' && scenario.handover === null;
   const everything = isAllAnyway || options.everything === true;
-  const key = JSON.stringify([scenario, faults, everything]);
+  const key = `${textOf(scenario)} ${JSON.stringify(faults)} ${everything}`;
   const before = known.get(key);
   if (before !== undefined) return before;
   const { world: _, ...verified } = yield* verifying(scenario, { everything, faults });

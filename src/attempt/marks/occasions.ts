@@ -6,6 +6,7 @@
  */
 import { faultsAmong } from '../../faults/catalogue.ts';
 import type { EntryOf } from '../attempt.ts';
+import { oncePerRun } from '../once.ts';
 import type { Run } from '../run.ts';
 import { rungOf } from '../rung.ts';
 import type { Sitting } from '../sitting.ts';
@@ -25,14 +26,17 @@ export interface Occasion {
 }
 
 /** Those of one test, in order; none where it was not done. */
-export function occasionsOf(run: Run, test: string): readonly Occasion[] {
-  const bounds = [-1, ...madeRight(run), Infinity];
-  return bounds.slice(1).flatMap((end, i): readonly Occasion[] => {
-    const after = bounds[i] ?? -1;
-    const isDone = run.samples.some((one) => one.test === test && one.entry > after && one.entry < end);
-    return isDone ? [occasionIn(run, { test, after, upTo: end }, i === 0)] : [];
-  });
-}
+export const occasionsOf = oncePerRun(
+  (run: Run, test: string): readonly Occasion[] => {
+    const bounds = [-1, ...madeRight(run), Infinity];
+    return bounds.slice(1).flatMap((end, i): readonly Occasion[] => {
+      const after = bounds[i] ?? -1;
+      const isDone = run.samples.some((one) => one.test === test && one.entry > after && one.entry < end);
+      return isDone ? [occasionIn(run, { test, after, upTo: end }, i === 0)] : [];
+    });
+  },
+  (test) => test,
+);
 
 export const isDone = (run: Run, test: string): boolean => run.samples.some((one) => one.test === test);
 
@@ -72,7 +76,11 @@ function occasionIn(run: Run, span: Sitting, isAsMet: boolean): Occasion {
 }
 
 /** Readings of an occasion that are to be typed: of the many pairs of one proving any one stands for all. */
-export function readingsToType(run: Run, { span }: Occasion, typed: ReadonlyMap<number, unknown>) {
+export function readingsToType(
+  run: Run,
+  { span }: Occasion,
+  typed: Pick<ReadonlyMap<number, unknown>, 'has'>,
+) {
   const own = readingsIn(run, span);
   return own.filter(({ index }) => {
     const entry = run.readings[index]?.entry ?? -1;
