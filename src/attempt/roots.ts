@@ -267,6 +267,8 @@ function deviceRoots(unit: Parts, twin: Parts): readonly Root[] {
     ['circuit.L1', 'cable-laid', laidOf(site.circuit)],
     ['supply', 'service', serviceOf(site.service)],
     ['origin.residual', 'upstream-type', type(site.circuit.residualDevice?.type)],
+    ['origin.residual', 'upstream-rated', ratedOf(site.circuit.residualDevice?.rated)],
+    ['origin.residual', 'upstream-poles', polesOf(site)],
     ['origin.residual', 'upstream', { id: upstreamDevice === 'acts' ? 'acts' : 'does-not-act' }],
   ];
   const other = values(twin);
@@ -275,6 +277,11 @@ function deviceRoots(unit: Parts, twin: Parts): readonly Root[] {
     return sameValue(value, meant) ? [] : [{ place, what: { id: what }, unit: value, twin: meant }];
   });
 }
+
+const ratedOf = (rated: Amps | undefined): Value => (rated === undefined ? { id: 'none' } : amps(rated));
+const polesOf = ({ phases, circuit: { residualDevice } }: Parts['site']): Value => ({
+  id: residualDevice === null ? 'none' : residualDevice.poles > phases ? 'every-live' : 'lines-alone',
+});
 
 const laidOf = ({ method, lineArea, insulated }: Parts['site']['circuit']): Value => ({
   id: 'laid',

@@ -96,6 +96,8 @@ export type PlainWhat =
   | 'cable-laid'
   | 'service'
   | 'upstream-type'
+  | 'upstream-rated'
+  | 'upstream-poles'
   // States
   | 'breaker'
   | 'upstream'
@@ -199,6 +201,8 @@ export type PlainValue =
   | 'follows-coil'
   | 'acts'
   | 'does-not-act'
+  | 'every-live'
+  | 'lines-alone'
   | 'not-stated'
   | 'nothing-amiss'
   | 'still-live'

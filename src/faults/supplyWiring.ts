@@ -2,13 +2,14 @@
  * Faults of the supply and of the wiring to the unit. The papers keep what was meant; ranges are trade judgement
  * (common practice, no source) where no clause is named.
  */
+import { isTabled } from '../laws/currentCarrying.ts';
 import type { BreakerType } from '../laws/overcurrent.ts';
-import { BREAKER_TYPES, measuredLoopLimit } from '../laws/overcurrent.ts';
-import type { Volts } from '../laws/quantities.ts';
+import { BREAKER_RATINGS, BREAKER_TYPES, measuredLoopLimit } from '../laws/overcurrent.ts';
+import type { Amps, Volts } from '../laws/quantities.ts';
 import type { Designed } from '../site/design.ts';
-import { loopAtUnit } from '../site/design.ts';
+import { carriedBy, laidAs, loopAtUnit } from '../site/design.ts';
 import { siteSources } from '../site/site.ts';
-import type { Fault } from './fault.ts';
+import type { Fault, Setting } from './fault.ts';
 import {
   LINE,
   LOCK_OFF,
@@ -31,6 +32,7 @@ const inCircuit = {
   next: PUT_RIGHT,
   tell: TELL_INSTALLER,
 } as const;
+const inBoard = { ...inCircuit, component: 'breaker', parameters: [] } as const;
 /** The supply at another voltage: site and sources alike, so that the bench starts from it. */
 function withVoltage(parts: Parts, volts: Volts): Parts {
   const changed = withSite(parts, { voltage: volts });
@@ -46,6 +48,32 @@ function tooSlow(site: Designed): BreakerType | null {
   if (site.earthing === 'TT' || faultProtection === 'residual') return null;
   const slower = BREAKER_TYPES.slice(BREAKER_TYPES.indexOf(breaker.type) + 1);
   return slower.find((type) => loopAtUnit(site) > measuredLoopLimit(type, breaker.rating)) ?? null;
+}
+
+/** The least rating that the circuit's cable does not carry; null where its area or its laying is not in the tables. */
+const tooLarge = (site: Designed): Amps | null =>
+  isTabled(laidAs(site))
+    ? (BREAKER_RATINGS.find((one) => one > Math.max(carriedBy(site).amps, site.circuit.breaker.rating)) ??
+      null)
+    : null;
+
+/** Conventional tripping current of a breaker, as a multiple of its rating (IEC 60898-1 Table 7, from memory). */
+const SURELY_TRIPS = 1.45;
+
+/** The greatest rating that surely trips, within the hour, on what the unit is set to. */
+const tooSmall = ({ setCurrent, ratedCurrent }: Setting['sheet']): Amps | null =>
+  BREAKER_RATINGS.findLast((one) => SURELY_TRIPS * one < (setCurrent ?? ratedCurrent)) ?? null;
+
+/** Another breaker fitted than the papers have; its rating can be read on it. */
+function withBreakerRated(parts: Parts, rating: Amps | null): Parts {
+  const { circuit } = parts.site;
+  const { breaker } = circuit;
+  if (rating === null) return parts;
+  return withVisible(
+    withSite(parts, { circuit: { ...circuit, breaker: { ...breaker, rating } } }),
+    'protective devices',
+    { id: 'breaker-rated', type: breaker.type, rated: rating, meant: breaker.rating },
+  );
 }
 
 export const supplyWiringFaults: readonly Fault[] = [
@@ -129,6 +157,20 @@ export const supplyWiringFaults: readonly Fault[] = [
         { id: 'breaker-marked', type, meant: circuit.breaker.type, rating: circuit.breaker.rating },
       );
     },
+  },
+  {
+    ...inBoard,
+    id: 'breaker-rated-too-high',
+    source: 'BS 7671:2018+A2:2022 433.1.1',
+    impossible: ({ site }) => (tooLarge(site) === null ? 'no-breaker-too-large' : null),
+    change: (parts) => withBreakerRated(parts, tooLarge(parts.site)),
+  },
+  {
+    ...inBoard,
+    id: 'breaker-rated-too-low',
+    source: 'BS 7671:2018+A2:2022 433.1.1; IEC 60898-1 (from memory): trips on what the unit may take',
+    impossible: ({ sheet }) => (tooSmall(sheet) === null ? 'no-breaker-too-small' : null),
+    change: (parts) => withBreakerRated(parts, tooSmall(parts.design.sheet)),
   },
   {
     ...ofSupply,

@@ -67,7 +67,16 @@ export type Sight =
         | 'not-in-schedule'
         | 'clamp-corroded'
         | 'unit-device-ac'
-        | 'origin-device-ac';
+        | 'origin-device-ac'
+        | 'origin-device-lines-only';
+    }
+  /** Rated so, where the papers have another rating, A. */
+  | { readonly id: 'breaker-rated'; readonly type: string; readonly rated: Amps; readonly meant: Amps }
+  | {
+      readonly id: 'residual-rated';
+      readonly where: 'unit' | 'origin';
+      readonly rated: Amps;
+      readonly meant: Amps;
     }
   /** Marked with this type, where the papers have another. */
   | { readonly id: 'breaker-marked'; readonly type: string; readonly meant: string; readonly rating: Amps };

@@ -50,6 +50,10 @@ const NEVER_WORDS: Readonly<Record<Never, string>> = {
   'no-trip-kept': 'no trip of this unit’s contactor waits for its reset button',
   'customer-cable-amps': 'amps is 13 or 20',
   'no-breaker-too-large': 'no breaker of up to 63 A is too large for this cable',
+  'no-breaker-too-small': 'no breaker is rated lower than this unit is set to',
+  'cable-carries-more': 'every cable that is tabled here carries more than the unit is set to',
+  'no-greater-rating': 'a residual device of so high a rating has no greater one beside it',
+  'opens-lines-only-anyway': 'the device at the origin opens the lines alone by its papers',
   'no-conductor-too-small':
     'on so short a run no conductor loses too much, or the unit’s maker allows for it',
   'cable-carries-in-insulation': 'this cable carries enough even inside insulation',

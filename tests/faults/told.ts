@@ -115,6 +115,15 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('The inspection finds the marking', 'inspect'),
     right('No reading changes', 'loop'),
   ],
+  'breaker-rated-too-high': [
+    right('No reading changes', 'loop'),
+    shows('The inspection finds the marking', 'inspect'),
+    right('In a wrong design', 'inspect', 'breaker-over-cable'),
+  ],
+  'breaker-rated-too-low': [
+    shows('The inspection finds the marking', 'inspect'),
+    right('A short load does not trip it', 'volt-drop'),
+  ],
   'supply-loop-high': [
     shows('Ze reads above its papers', 'ze'),
     shows('every loop behind the origin', 'loop'),
@@ -130,6 +139,16 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     right('A poor joint in the circuit', 'supply-volts', 'neutral-joint'),
   ],
   'breaker-over-cable': [shows('In the papers', 'papers')],
+  'set-above-breaker': [
+    shows('In the papers', 'papers'),
+    right('The offer in connected (B) agrees', 'state-b'),
+    shows('with a wrong calibration it would offer more', 'state-b', 'offer-too-high'),
+  ],
+  'set-above-cable': [
+    shows('In the papers', 'papers'),
+    right('Measured R1 + R2 agrees', 'r1r2-polarity'),
+    shows('a bad joint would make it higher', 'r1r2-polarity', 'pe-joint'),
+  ],
   'conductors-too-small-for-run': [
     shows('from length, area and current in the papers', 'papers'),
     right('Measured R1 + R2 agrees', 'r1r2-polarity'),
@@ -354,10 +373,27 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('The inspection does', 'inspect'),
     right('in that test the d.c. detector may open', 'half-wave'),
   ],
+  'residual-rated-too-high': [
+    shows('At 30 mA nothing opens', 'residual-rated'),
+    shows('at five times that the device trips', 'residual-five'),
+    shows('One that has drifted reads the same', 'residual-rated', 'residual-trips-late'),
+    shows('the inspection tells them apart', 'inspect'),
+    right('the inspection tells them apart', 'inspect', 'residual-trips-late'),
+  ],
   'upstream-dead': [shows('At its rated current the device at the origin stays closed', 'residual-rated')],
   'upstream-type-ac': [
     right('trips rightly on a.c.', 'residual-rated'),
     shows('Compare at the inspection', 'inspect'),
+  ],
+  'upstream-rated-too-high': [
+    shows('At the current in the papers', 'residual-rated'),
+    shows('A dead device reads the same', 'residual-rated', 'upstream-dead'),
+    shows('the inspection tells them apart', 'inspect'),
+    right('the inspection tells them apart', 'inspect', 'upstream-dead'),
+  ],
+  'upstream-opens-lines-only': [
+    right('the residual tests show nothing', 'residual-rated'),
+    shows('The inspection does', 'inspect'),
   ],
   'direct-detector-dead': [
     shows('on both ramps nothing opens', 'dc-ramp'),

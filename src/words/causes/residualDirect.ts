@@ -39,6 +39,14 @@ export const residualDirect: Readonly<Record<string, CauseWords>> = {
     tells:
       'The device trips rightly on a.c., so the a.c. tests show nothing. The inspection does: its mark says type AC. Its core hardly feels half-waves, but in that test the d.c. detector may open in its place and hide the fault.',
   },
+  'residual-rated-too-high': {
+    where: 'the residual current device in the unit',
+    cause: 'A spare of 100 mA was fitted, as it looks the same from outside.',
+    hazard:
+      'The device acts only above a current that can stop the heart. Whoever touches a live part has no additional protection.',
+    tells:
+      'At 30 mA nothing opens; at five times that the device trips, but takes more than 40 ms. One that has drifted reads the same; the inspection tells them apart, because this one is marked with a higher rating than the papers have.',
+  },
   'upstream-dead': {
     where: 'the residual current device at the circuit’s origin',
     cause: 'Nobody has pressed its test button for years, and its mechanism has seized.',
@@ -54,6 +62,22 @@ export const residualDirect: Readonly<Record<string, CauseWords>> = {
       'A vehicle can leak half-wave and smooth current, which magnetise this device’s core. It may then miss the current through a person.',
     tells:
       'The device trips rightly on a.c., so the a.c. tests show nothing. Compare at the inspection: the papers name type A or B, and the device bears the mark of type AC.',
+  },
+  'upstream-rated-too-high': {
+    where: 'the residual current device at the circuit’s origin',
+    cause: 'The installer took a device that protects against fire for one that protects people.',
+    hazard:
+      'The device acts only above a current that can stop the heart. Whoever relies on it has no additional protection.',
+    tells:
+      'At the current in the papers the device at the origin stays closed. A dead device reads the same; the inspection tells them apart, because this one is marked with a higher rating than the papers have.',
+  },
+  'upstream-opens-lines-only': {
+    where: 'the residual current device at the circuit’s origin',
+    cause: 'A device with a solid neutral was fitted, as it takes up one module less.',
+    hazard:
+      'After a trip the neutral stays joined to the unit. If the supply’s neutral is live, through a broken PEN or a crossing, so are the unit and the vehicle.',
+    tells:
+      'The device trips in time and the line goes dead, so the residual tests show nothing. The inspection does: the diagram on the device shows no contact in the neutral.',
   },
   'direct-detector-dead': {
     where: 'the 6 mA d.c. detector in the unit',

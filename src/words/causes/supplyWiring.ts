@@ -66,6 +66,22 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
     tells:
       'No reading changes, as a breaker’s type has no ohms. The inspection finds the marking; the loop at the outlet may then lie above the limit for the marked type, though within the limit for the type in the papers.',
   },
+  'breaker-rated-too-high': {
+    where: 'the circuit’s breaker at the board',
+    cause: 'The breaker tripped, and somebody fitted the next size that was to hand.',
+    hazard:
+      'An overload that the cable does not carry flows for hours, and the breaker stays closed. The cable’s insulation fails, and it can start a fire.',
+    tells:
+      'No reading changes, as a breaker’s rating has no ohms. The inspection finds the marking: its rating is above the one in the papers, and above what the cable carries. In a wrong design the papers and the marking agree.',
+  },
+  'breaker-rated-too-low': {
+    where: 'the circuit’s breaker at the board',
+    cause: 'The installer fitted the breaker that was in the van, or kept the one of an older circuit.',
+    hazard:
+      'None to people: the breaker warms under the charging current and trips in the middle of a charge. Somebody may then fit one that is too large.',
+    tells:
+      'The inspection finds the marking: its rating is below the one in the papers. A short load does not trip it; hours at the set current do. A residual device that trips would leave this breaker closed.',
+  },
   'supply-loop-high': {
     where: 'the supply’s return conductor, before the origin',
     cause: 'The service is long, or a joint in the distributor’s cable is poor.',
