@@ -73,6 +73,8 @@ const PART_PLACES: readonly (readonly [RegExp, Place, PlainWhat | OfConductor])[
   [/^electrode\.conductor$/, 'electrode', 'electrode-conductor'],
   [/^met\.earth$/, 'met', 'met-ground-path'],
   [/^circuit\.PE$/, 'pe.supply', 'circuit-protective'],
+  [/^shared\.load$/, 'circuit.L1', 'shared-load'],
+  [/^other-way\./, 'origin.breaker', 'other-way'],
   [/^circuit\.parallel$/, 'pe.supply', 'building-metal'],
   [/^circuit\.(L\d|N)$/, 'circuit.$1', 'circuit-conductor'],
   [/^insulation\.circuit\.(.+)$/, 'insulation.circuit', 'circuit-insulation'],
@@ -146,6 +148,12 @@ function partValues(part: Part, other: Part): Pick<Root, 'unit' | 'twin'> | null
     return {
       unit: { id: 'lands-on', conductor: conductorOf(part.b) },
       twin: { id: 'lands-on', conductor: conductorOf(other.b) },
+    };
+  if (part.a !== other.a) return { unit: { id: 'from-elsewhere' }, twin: { id: 'from-its-own-way' } };
+  if (part.warms !== other.warms)
+    return {
+      unit: { id: 'warms', cold: resistanceOf(part.resistance) },
+      twin: resistanceOf(other.resistance),
     };
   const resistance = (ohms: Ohms) => resistanceOf(ohms, part.id.startsWith('insulation.'));
   if (part.contact !== other.contact)

@@ -39,6 +39,8 @@ export type PlainWhat =
   | 'met-ground-path'
   | 'circuit-protective'
   | 'building-metal'
+  | 'shared-load'
+  | 'other-way'
   | 'pilot-insulation'
   | 'pe-pole'
   | 'outlet-pe'
@@ -128,6 +130,7 @@ export type Value =
   | { readonly id: 'type'; readonly type: string }
   | { readonly id: 'lands-on'; readonly conductor: string }
   | { readonly id: 'while-bent' | 'bent-or-not' | 'across-open'; readonly resistance: Resistance }
+  | { readonly id: 'warms'; readonly cold: Resistance }
   /** Share of a period by which the duty is off: above zero too high. */
   | { readonly id: 'offer-off'; readonly by: number }
   | { readonly id: 'closes-again'; readonly after: Seconds }
@@ -201,6 +204,8 @@ export type PlainValue =
   | 'follows-coil'
   | 'acts'
   | 'does-not-act'
+  | 'from-elsewhere'
+  | 'from-its-own-way'
   | 'every-live'
   | 'lines-alone'
   | 'not-stated'

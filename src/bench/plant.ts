@@ -190,16 +190,15 @@ export function contactsOf(site: Site, design: UnitDesign): ReadonlyMap<string, 
   const { breaker, residualDevice } = site.circuit;
   const openedByBreaker = polesOpenedBy(site, breaker.poles);
   const openedUpstream = residualDevice === null ? [] : polesOpenedBy(site, residualDevice.poles);
+  const isSupplied = (plant: Plant, pole: Live): boolean =>
+    plant.missing !== pole &&
+    (plant.breaker === 'closed' || !openedByBreaker.includes(pole)) &&
+    (plant.upstream === 'closed' || !openedUpstream.includes(pole));
   const ofPole = (pole: Live): readonly (readonly [string, IsClosed])[] => [
     [`main.${pole}`, (plant) => !plant.mainOff.includes(pole)],
-    [
-      `origin.${pole}`,
-      (plant) =>
-        !plant.isolated.includes(pole) &&
-        plant.missing !== pole &&
-        (plant.breaker === 'closed' || !openedByBreaker.includes(pole)) &&
-        (plant.upstream === 'closed' || !openedUpstream.includes(pole)),
-    ],
+    [`origin.${pole}`, (plant) => !plant.isolated.includes(pole) && isSupplied(plant, pole)],
+    // A way beside the one that the schedule names: nobody's hand opens it, its devices do.
+    [`other-way.${pole}`, (plant) => isSupplied(plant, pole)],
     [`unit.${pole}`, (plant) => !plant.removed.includes('unit') && plant.unitBreaker === 'closed'],
     [`contactor.${pole}`, (plant) => poleClosed(plant, design, pole)],
     ...(['PE', 'N'] as const).map((to): readonly [string, IsClosed] => [

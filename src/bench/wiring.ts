@@ -4,12 +4,12 @@
  */
 
 import type { Parts } from '../faults/parts.ts';
-import type { Volts } from '../laws/quantities.ts';
+import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
 import type { Plan } from '../network/plan.ts';
 import { plan as planOf } from '../network/plan.ts';
 import { seenFrom } from '../network/port.ts';
 import type { Emf, Injection, OneWay, Planes } from '../network/potentials.ts';
-import { potentials } from '../network/potentials.ts';
+import { branchCurrent, potentials } from '../network/potentials.ts';
 import type { BranchValues, Reduced } from '../network/reduce.ts';
 import { reduce } from '../network/reduce.ts';
 import type { Topology } from '../network/topology.ts';
@@ -29,6 +29,13 @@ interface Moving {
   readonly setting: Setting | null;
 }
 
+/** A joint that its own loss warms. */
+interface Warming {
+  readonly branch: number;
+  readonly cold: Ohms;
+  readonly warms: number;
+}
+
 export interface Wiring {
   readonly parts: readonly Part[];
   readonly topology: Topology;
@@ -41,6 +48,8 @@ export interface Wiring {
   /** Every one-way part, and those that stay when the arresters are taken off. */
   readonly oneWays: readonly OneWay[];
   readonly withoutArresters: readonly OneWay[];
+  /** Branches whose joint warms under load. */
+  readonly warming: readonly Warming[];
   /** Solutions by what the network feels of the position: a verification comes back to most of its positions. */
   readonly solved: Map<string, Solution>;
 }
@@ -133,6 +142,9 @@ export function wire(installation: Parts): Wiring {
     plan,
     still: stillValues(parts),
     moving: movingIn(parts, installation),
+    warming: parts.flatMap(({ resistance: cold, warms }, branch) =>
+      warms === undefined ? [] : [{ branch, cold, warms }],
+    ),
     nodeAt,
     branchOf,
     oneWays: [...installation.oneWays, ...standInOneWays].map(seat),
@@ -230,6 +242,46 @@ function leakageInjection(
   return flows ? [{ port, mains: NOTHING, direct: leakage.dc, halfWave: 0 }] : [];
 }
 
+const cold = (wiring: Wiring, plant: Plant): Reduced => reduce(wiring.plan, valuesOf(wiring, plant));
+
+/** Rounds in which a joint's resistance and its current are brought together; half a percent is left after far fewer. */
+const MOST_WARMING = 60;
+
+/** The network with every warm joint at the resistance that its own standing current gives it; a test's does not last. */
+function warmed(wiring: Wiring, installation: Parts, plant: Plant): Reduced {
+  const standing = plant.test === null ? plant : { ...plant, test: null };
+  const emfs = emfsOf(wiring, installation, standing);
+  const ohms = wiring.warming.map((joint) => joint.cold);
+  const at = (of: Plant): Reduced => {
+    const values = valuesOf(wiring, of);
+    // Open it carries nothing and stays as it is.
+    for (const [i, { branch }] of wiring.warming.entries())
+      if (values.conductance[branch] === wiring.still.conductance[branch])
+        values.conductance[branch] = 1 / (ohms[i] as Ohms);
+    return reduce(wiring.plan, values);
+  };
+  for (let round = 0; round < MOST_WARMING; round++) {
+    const reduced = at(standing);
+    const planes = potentials(reduced, emfs, [], []);
+    let moved = 0;
+    for (const [i, joint] of wiring.warming.entries()) {
+      const amps = through(reduced, planes, joint.branch);
+      const next = joint.cold + joint.warms * amps * amps;
+      const before = ohms[i] as Ohms;
+      // Half of the way: a hotter joint lets less through.
+      ohms[i] = (before + next) / 2;
+      moved = Math.max(moved, Math.abs(next - before) / before);
+    }
+    if (moved < 1e-9) break;
+  }
+  return at(plant);
+}
+
+function through(reduced: Reduced, planes: Planes, branch: number): Amps {
+  const { re, im } = branchCurrent(reduced, planes, branch).mains;
+  return Math.sqrt(re * re + im * im);
+}
+
 /** Solutions that are kept, of some ten kilobytes each. */
 const MOST_KEPT = 500;
 
@@ -238,7 +290,7 @@ export function solve(wiring: Wiring, installation: Parts, plant: Plant): Soluti
   const felt = feltOf(plant);
   const known = wiring.solved.get(felt);
   if (known !== undefined) return known;
-  const reduced = reduce(wiring.plan, valuesOf(wiring, plant));
+  const reduced = wiring.warming.length === 0 ? cold(wiring, plant) : warmed(wiring, installation, plant);
   const emfs = emfsOf(wiring, installation, plant);
   const oneWays = plant.removed.includes('arrester') ? wiring.withoutArresters : wiring.oneWays;
   const test = testInjection(wiring, plant);

@@ -16,6 +16,8 @@ export interface Parts {
   readonly parts: readonly Part[];
   readonly sources: readonly Source[];
   readonly oneWays: readonly OneWayPart[];
+  /** Ways of the board that are the circuit's by its schedule or in truth: what they carry, its devices feel. */
+  readonly ways: readonly string[];
   /** What can be seen to be wrong, by looking. */
   readonly visible: readonly Found[];
   /** Whether a residual device at the origin acts at all. */
@@ -29,6 +31,7 @@ export const soundParts = (site: Site, design: UnitDesign): Parts => ({
   parts: [...siteParts(site), ...unitParts(design, site.phases)],
   sources: siteSources(site),
   oneWays: unitOneWays(design, site.phases),
+  ways: ['origin'],
   visible: [],
   upstreamDevice: 'acts',
 });

@@ -135,6 +135,18 @@ export const protectiveConductorFaults: readonly Fault[] = [
     change: (parts, { ohms = 0 }) => withMore(parts, 'earthing', ohms),
   },
   {
+    id: 'bonding-missing',
+    kind: 'fault',
+    family,
+    component: 'earthing',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 411.3.1.2, 544.1',
+    next: LOCK_OFF,
+    tell: TELL_INSTALLER,
+    impossible: unless(({ site }) => site.metEarthResistance !== null, 'nothing-to-bond'),
+    change: (parts) => withVisible(withOpen(parts, 'met.earth'), 'terminals', { id: 'bonding-off' }),
+  },
+  {
     id: 'open-pen-pole-worn',
     kind: 'fault',
     family,

@@ -8,7 +8,7 @@ import { BREAKER_RATINGS, BREAKER_TYPES, measuredLoopLimit } from '../laws/overc
 import type { Amps, Volts } from '../laws/quantities.ts';
 import type { Designed } from '../site/design.ts';
 import { carriedBy, laidAs, loopAtUnit } from '../site/design.ts';
-import { siteSources } from '../site/site.ts';
+import { livesOf, loadResistance, siteSources } from '../site/site.ts';
 import type { Fault, Setting } from './fault.ts';
 import {
   LINE,
@@ -16,6 +16,8 @@ import {
   lineOf,
   noSuchLine,
   PUT_RIGHT,
+  penOnly,
+  TELL_DISTRIBUTOR,
   TELL_INSTALLER,
   TELL_MAKER,
   unless,
@@ -75,6 +77,31 @@ function withBreakerRated(parts: Parts, rating: Amps | null): Parts {
     { id: 'breaker-rated', type: breaker.type, rated: rating, meant: breaker.rating },
   );
 }
+
+/** The circuit on the way beside the one that the board's schedule names. */
+function withOtherWay(parts: Parts): Parts {
+  const lives = livesOf(parts.site);
+  const moved = lives.reduce(
+    (of, live) => withPart(of, `circuit.${live}`, (part) => ({ ...part, a: `other-way.${live}` })),
+    parts,
+  );
+  const resistance = parts.parts.find(({ id }) => id === 'origin.N')?.resistance ?? 0.001;
+  return {
+    ...moved,
+    ways: [...parts.ways, OTHER_WAY],
+    parts: [
+      ...moved.parts,
+      ...lives.map((live) => ({
+        id: `${OTHER_WAY}.${live}`,
+        a: `busbar.${live}`,
+        b: `${OTHER_WAY}.${live}`,
+        resistance,
+        contact: `${OTHER_WAY}.${live}`,
+      })),
+    ],
+  };
+}
+const OTHER_WAY = 'other-way';
 
 export const supplyWiringFaults: readonly Fault[] = [
   {
@@ -139,6 +166,37 @@ export const supplyWiringFaults: readonly Fault[] = [
       withPart(parts, 'insulation.circuit.N-PE', (part) => ({ ...part, resistance: ohms })),
   },
   {
+    ...inCircuit,
+    id: 'neutral-borrowed',
+    source: 'BS 7671:2018+A2:2022 314.4 (from memory): each circuit has its own neutral',
+    parameters: [],
+    change: (parts) => withPart(parts, 'circuit.N', (part) => ({ ...part, a: 'busbar.N' })),
+  },
+  {
+    ...inCircuit,
+    id: 'circuit-shared',
+    source: 'BS 7671:2018+A2:2022 722.533.101: an individual final circuit for each point',
+    parameters: [{ name: 'watts', unit: 'W', min: 600, max: 3000, default: 2000 }],
+    change: (parts, { watts = 0 }) => ({
+      ...parts,
+      parts: [
+        ...parts.parts,
+        { id: 'shared.load', a: 'supply.L1', b: 'supply.N', resistance: loadResistance(watts) },
+      ],
+    }),
+  },
+  {
+    id: 'schedule-names-other-way',
+    kind: 'fault',
+    family,
+    component: 'enclosure',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 514.9.1; EAWR 1989 regs 12, 13',
+    next: LOCK_OFF,
+    tell: TELL_INSTALLER,
+    change: withOtherWay,
+  },
+  {
     kind: 'fault',
     family,
     component: 'breaker',
@@ -180,6 +238,31 @@ export const supplyWiringFaults: readonly Fault[] = [
     impossible: unless(({ site }) => site.earthing !== 'TT', 'electrode-decides'),
     change: (parts, { ohms = 0 }) =>
       withMore(parts, parts.site.earthing === 'TN-S' ? 'source.PE' : 'pen', ohms),
+  },
+  {
+    id: 'tails-crossed',
+    kind: 'fault',
+    family,
+    component: 'supply',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 643.6',
+    next: LOCK_OFF,
+    tell: TELL_DISTRIBUTOR,
+    impossible: ({ site }) =>
+      site.phases === 3 ? 'three-phases' : site.earthing === 'TN-C-S' ? 'earth-crossed-with-it' : null,
+    change: (parts) => withCrossed(parts, 'source.L1', 'source.N'),
+  },
+  {
+    id: 'supply-crossed',
+    kind: 'fault',
+    family,
+    component: 'supply',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 643.6; ESQCR 2002 reg. 24 (from memory)',
+    next: LOCK_OFF,
+    tell: TELL_DISTRIBUTOR,
+    impossible: (on) => (on.site.phases === 3 ? 'three-phases' : penOnly(on)),
+    change: (parts) => withCrossed(parts, 'source.L1', 'pen'),
   },
   {
     ...ofSupply,

@@ -72,7 +72,8 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
   let noSupply: Verification['stopped'] = null;
   for (const action of wanted) {
     const isDead = action.from === 'isolated' && action.stage === 'before power';
-    if (stopped !== null && (!isDead || !isIsolated(world.plant))) break;
+    if (stopped !== null && (!isDead || !isIsolated(world.plant) || world.knowledge.foundLive.length > 0))
+      break;
     if (noSupply !== null && action.needsSupply === true) continue;
     const run = yield* carryingOut(world, action, papers);
     const expectations = judgeExpectations(action, papers, { ...run, before: earlier });

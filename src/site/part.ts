@@ -20,6 +20,11 @@ export interface Part {
   readonly susceptance?: Siemens;
   /** The contact that interrupts the path, by name; without one it is always closed. */
   readonly contact?: string;
+  /**
+   * Growth of the resistance with the square of the current that stands in it, Ω/A²: a joint that its own loss warms, at
+   * the temperature that it settles to. A test of moments does not warm it.
+   */
+  readonly warms?: number;
   /** Resistance across the open contact, Ω; OPEN unless something bleeds across it. */
   readonly openResistance?: Ohms;
 }
@@ -68,7 +73,8 @@ export type Sight =
         | 'clamp-corroded'
         | 'unit-device-ac'
         | 'origin-device-ac'
-        | 'origin-device-lines-only';
+        | 'origin-device-lines-only'
+        | 'bonding-off';
     }
   /** Rated so, where the papers have another rating, A. */
   | { readonly id: 'breaker-rated'; readonly type: string; readonly rated: Amps; readonly meant: Amps }

@@ -17,6 +17,8 @@ const WHAT_WORDS: Readonly<Record<PlainWhat, string>> = {
   'met-ground-path': 'ground path of the main earthing terminal',
   'circuit-protective': 'circuit’s protective conductor',
   'building-metal': 'metal of the building, beside the protective conductor',
+  'shared-load': 'another load on this circuit',
+  'other-way': 'another way of the board, which feeds this circuit',
   'pilot-insulation': 'insulation from pilot to PE',
   'pe-pole': 'PE pole',
   'outlet-pe': 'PE from the unit’s bar to the outlet',
@@ -164,6 +166,8 @@ const VALUE_WORDS: Readonly<Record<PlainValue, string>> = {
   'follows-coil': 'follows the coil',
   acts: 'acts',
   'does-not-act': 'does not act',
+  'from-elsewhere': 'comes from another way of the board',
+  'from-its-own-way': 'comes from its own way of the board',
   'every-live': 'every live conductor',
   'lines-alone': 'the lines alone',
   'not-stated': 'not stated',
@@ -196,6 +200,8 @@ export function valueText(value: Value): string {
       return `${resistanceText(value.resistance)} while it is bent`;
     case 'bent-or-not':
       return `${resistanceText(value.resistance)}, bent or not`;
+    case 'warms':
+      return `${resistanceText(value.cold)} cold, and more the warmer the load makes it`;
     case 'across-open':
       return `${resistanceText(value.resistance)} across it when open`;
     case 'offer-off':

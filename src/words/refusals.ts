@@ -54,6 +54,9 @@ const NEVER_WORDS: Readonly<Record<Never, string>> = {
   'cable-carries-more': 'every cable that is tabled here carries more than the unit is set to',
   'no-greater-rating': 'a residual device of so high a rating has no greater one beside it',
   'opens-lines-only-anyway': 'the device at the origin opens the lines alone by its papers',
+  'earth-crossed-with-it': 'on this site the earth is taken from the neutral, and would be crossed with it',
+  'neutral-would-show': 'here an open PEN would move line to neutral out of its limits',
+  'nothing-to-bond': 'nothing of this building leads to the ground by itself',
   'no-conductor-too-small':
     'on so short a run no conductor loses too much, or the unit’s maker allows for it',
   'cable-carries-in-insulation': 'this cable carries enough even inside insulation',

@@ -21,6 +21,7 @@ export const TELLS: Readonly<
   'case-unearthed': ['home', 'pe-outlet'],
   // Ze, with the conductor off, is right.
   'earthing-conductor-loose': ['home', 'pfc'],
+  'bonding-missing': ['dairy', 'inspect'],
   'open-pen-pole-worn': ['home', 'pe-outlet'],
   'electrode-poor': ['rod', 'electrode'],
   'electrode-clamp': ['rod', 'inspect'],
@@ -33,6 +34,10 @@ export const TELLS: Readonly<
   'neutral-missing': ['home', 'energise'],
   'neutral-joint': ['home', 'loop'],
   'neutral-earth-joined': ['home', 'insulation-circuit'],
+  'neutral-borrowed': ['home', 'r1r2-polarity'],
+  'circuit-shared': ['home', 'r1r2-polarity'],
+  // The way that the schedule names is dead, the unit is not.
+  'schedule-names-other-way': ['home', 'prove-dead'],
   'breaker-too-slow': ['home', 'inspect'],
   // Read in the papers, before anything is measured.
   'breaker-over-cable': ['home', 'papers'],
@@ -45,11 +50,16 @@ export const TELLS: Readonly<
   'breaker-rated-too-high': ['home', 'inspect'],
   'breaker-rated-too-low': ['home', 'inspect'],
   'supply-loop-high': ['dairy', 'ze'],
+  // The line of the board is the supply's neutral: no voltage to test the loop with.
+  'tails-crossed': ['dairy', 'ze'],
+  'supply-crossed': ['home', 'supply-volts'],
   'voltage-high': ['dairy', 'supply-volts'],
   'voltage-low': ['dairy', 'supply-volts'],
   // With a path to earth that is good enough, the window sees it and has opened PE already: that is not the unit's fault.
   'pen-open': ['home', 'ze'],
   'pen-open-in-street': ['home', 'supply-volts'],
+  'pen-open-sideways': ['home', 'ze'],
+  'pen-joint-warms': ['home', 'supply-volts'],
   'open-pen-blind': ['home', 'open-pen'],
   'open-pen-late': ['home', 'open-pen'],
   'open-pen-leaves-earth': ['home', 'open-pen'],

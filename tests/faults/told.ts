@@ -61,6 +61,12 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('At the origin with everything connected', 'pfc'),
     shows('a poor supply shows in Ze already', 'ze', 'supply-loop-high'),
   ],
+  'bonding-missing': [
+    right('the tests of PE and of the loop read right', 'pe-circuit'),
+    right('the tests of PE and of the loop read right', 'loop'),
+    shows('The inspection finds the cut conductor', 'inspect'),
+    shows('a loose main earthing conductor would raise', 'pfc', 'earthing-conductor-loose'),
+  ],
   'open-pen-pole-worn': [
     shows('the outlet and mostly the case read high together', 'pe-outlet'),
     shows('a loop test at the outlet shows the extra ohms', 'loop'),
@@ -111,6 +117,19 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('a poor PE joint raises line to PE only', 'loop', 'pe-joint'),
   ],
   'neutral-earth-joined': [shows('reads 0.00 MΩ from neutral to PE', 'insulation-circuit')],
+  'neutral-borrowed': [
+    shows('in the test of R1 + R2', 'r1r2-polarity'),
+    shows('0.00 MΩ in that of the insulation', 'insulation-circuit'),
+    shows('A link of neutral and PE at the unit reads the same', 'r1r2-polarity', 'neutral-earth-joined'),
+  ],
+  'circuit-shared': [
+    shows('with line and PE linked at the origin', 'r1r2-polarity'),
+    shows('Insulation of the circuit, unit taken off', 'insulation-circuit'),
+  ],
+  'schedule-names-other-way': [
+    shows('the display stays lit', 'isolate'),
+    shows('the unit’s supply terminals prove live', 'prove-dead'),
+  ],
   'breaker-too-slow': [
     shows('The inspection finds the marking', 'inspect'),
     right('No reading changes', 'loop'),
@@ -129,6 +148,18 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('every loop behind the origin', 'loop'),
     right('A loose main earthing conductor leaves Ze right', 'ze', 'earthing-conductor-loose'),
     shows('with the PEN open, Ze gives no reading', 'ze', 'pen-open'),
+  ],
+  'tails-crossed': [
+    shows('neutral to earth reads 230 V', 'supply-volts'),
+    shows('Ze gives no reading from the line', 'ze'),
+    right('Every dead test is right', 'r1r2-polarity'),
+    right('Every dead test is right', 'insulation-circuit'),
+    shows('one crossed at the unit would show in R1 + R2', 'r1r2-polarity', 'line-neutral-crossed'),
+  ],
+  'supply-crossed': [
+    right('Ze is right', 'ze'),
+    shows('Only the voltage from the earthing terminal to a remote rod shows it', 'supply-volts'),
+    shows('With an open PEN, Ze gives no reading', 'ze', 'pen-open'),
   ],
   'voltage-high': [
     shows('Line to neutral at the origin reads above 253 V', 'supply-volts'),
@@ -170,6 +201,20 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     right('a loose main earthing conductor leaves Ze right', 'ze', 'earthing-conductor-loose'),
   ],
   'pen-open-in-street': [shows('line to neutral at the origin leaves its limits', 'supply-volts')],
+  'pen-open-sideways': [
+    shows('Ze gives no reading', 'ze'),
+    shows('only the voltage from the earthing terminal to a remote rod', 'supply-volts'),
+    shows(
+      'With neighbours on two lines, line to neutral leaves its limits',
+      'supply-volts',
+      'pen-open-in-street',
+    ),
+  ],
+  'pen-joint-warms': [
+    right('Ze reads right', 'ze'),
+    shows('Switch on a load of 10 A', 'supply-volts'),
+    shows('A loop that is simply high shows in Ze', 'ze', 'supply-loop-high'),
+  ],
   'open-pen-blind': [
     shows('In the test of the open-PEN measure', 'open-pen'),
     right('No reading changes while the supply is sound', 'state-c'),

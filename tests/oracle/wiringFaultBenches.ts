@@ -1,5 +1,5 @@
 /** Installations with one fault of their wiring: protective conductor, supply, insulation. Faults are drawn by hand, too. */
-import { CHARGE, PLUG_IN } from '../bench/build.ts';
+import { CHARGE, MAKE_DEAD, PLUG_IN } from '../bench/build.ts';
 import { add, element, GAP } from './benchCircuit.ts';
 import { type Bench, done, fault, tested } from './installations.ts';
 import { IN_B, supplied, THIRTY, THIRTY_DRAWN } from './soundBenches.ts';
@@ -200,6 +200,78 @@ const SUPPLY: readonly Bench[] = [
     position: { earthPole: 'open', neighbours: { L2: 12_000, L3: 12_000 } },
     altered: (c) => {
       element(c, 'PEN').ohms = GAP;
+    },
+  },
+  {
+    name: 'neutral borrowed from another circuit, this one isolated',
+    at: 'cottage',
+    faults: [fault('neutral-borrowed')],
+    bring: done(...MAKE_DEAD),
+    position: { openAtOrigin: ['L1', 'N'], pilot: 'dead' },
+    altered: (c) => {
+      element(c, 'core N').a = 'busbar.N';
+    },
+  },
+  {
+    name: 'another load of 2 kW on the circuit, supplied with load',
+    at: 'yard',
+    faults: [fault('circuit-shared', { watts: 2000 })],
+    bring: done(...CHARGE, { op: 'vehicle', load: 16 }),
+    position: { ...supplied('yard'), load: 16 },
+    altered: (c) => add(c, 'shared', 'supply.L1', 'supply.N', 230 ** 2 / 2000),
+  },
+  {
+    name: 'the schedule names another way, which is isolated: the charge goes on',
+    at: 'home',
+    faults: [fault('schedule-names-other-way')],
+    bring: done(...CHARGE, { op: 'vehicle', load: 32 }, { op: 'isolate' }, { op: 'wait', seconds: 2 }),
+    position: { ...supplied('home'), load: 32, openAtOrigin: ['L1', 'N'] },
+    altered: (c) => {
+      for (const x of ['L1', 'N']) {
+        element(c, `core ${x}`).a = `other-way.${x}`;
+        // As the named way's own poles while they are closed.
+        add(c, `other way ${x}`, `busbar.${x}`, `other-way.${x}`, 0.9e-3);
+      }
+    },
+  },
+  {
+    name: 'line and neutral crossed between meter and board, in B',
+    at: 'cottage',
+    faults: [fault('tails-crossed')],
+    bring: done(...PLUG_IN),
+    position: IN_B,
+    altered: (c) => {
+      element(c, 'transformer L1').b = 'service.N';
+      element(c, 'neutral of the supply').b = 'service.L1';
+    },
+  },
+  {
+    name: 'line and neutral crossed ahead of the earth’s take-off',
+    at: 'home',
+    faults: [fault('supply-crossed')],
+    bring: () => {},
+    // The earth sensing has opened PE long since.
+    position: { earthPole: 'open' },
+    altered: (c) => {
+      element(c, 'transformer L1').b = 'service.N';
+      element(c, 'PEN').b = 'service.L1';
+    },
+  },
+  {
+    name: 'a joint of the PEN that the home’s own load has warmed',
+    at: 'home',
+    faults: [fault('pen-joint-warms', { ohms: 20 })],
+    bring: () => {},
+    position: {},
+    altered: (c) => {
+      // 20 Ω at 16 A. By hand: the load's 35.267 Ω behind 0.11 Ω of line, 12.5 Ω of ground beside the joint.
+      let joint = 0.11;
+      for (let i = 0; i < 200; i++) {
+        const beside = (12.501 * joint) / (12.501 + joint);
+        const through = (236 / (0.11 + 230 ** 2 / 1500 + beside)) * (beside / joint);
+        joint = (joint + 0.11 + (20 / 16 ** 2) * through ** 2) / 2;
+      }
+      element(c, 'PEN').ohms = joint;
     },
   },
   {

@@ -74,6 +74,14 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
     tells:
       'Ze is measured with this conductor off, so Ze reads right. At the origin with everything connected, line to earth reads high and line to neutral reads right; a poor supply shows in Ze already.',
   },
+  'bonding-missing': {
+    where: 'between the main earthing terminal and the metal pipes of the building',
+    cause: 'A plumber put in a new length of pipe and left the bonding conductor off.',
+    hazard:
+      'In a fault the earthed cases rise to a voltage and the pipes do not. Whoever touches both gets the difference.',
+    tells:
+      'The circuit’s own conductors are sound, so the tests of PE and of the loop read right. The inspection finds the cut conductor at the pipe; a loose main earthing conductor would raise the loop at the origin.',
+  },
   'open-pen-pole-worn': {
     where: 'the pole in the protective conductor inside the unit',
     cause: 'Many operations have worn the contact.',

@@ -58,6 +58,30 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
     tells:
       'Insulation of the circuit, unit taken off, reads 0.00 MΩ from neutral to PE. A continuity tester then reads nearly 0 Ω between the two, where damaged insulation reads from some tens of ohms upwards.',
   },
+  'neutral-borrowed': {
+    where: 'the board: this circuit’s neutral core is in the neutral terminal of another circuit',
+    cause: 'The core was too short for its own terminal, or the installer took the nearest free one.',
+    hazard:
+      'The neutral stays joined when this circuit is isolated. If the other circuit’s neutral is lifted, this one rises to mains voltage through whatever is switched on.',
+    tells:
+      'With every pole open at the origin the neutral should lead nowhere, yet it reads to PE in the test of R1 + R2, and 0.00 MΩ in that of the insulation. A link of neutral and PE at the unit reads the same; take the core off at the board, and only the link is left.',
+  },
+  'circuit-shared': {
+    where: 'a spur on the circuit’s cable; the setting is the power of what hangs on it',
+    cause: 'Somebody needed a socket and took the supply from the nearest cable.',
+    hazard:
+      'The other load adds to the charging current, so the cable overheats or the breaker trips. Whoever isolates the unit also cuts off the other load, and whoever isolates that load leaves it live.',
+    tells:
+      'The other load joins line and neutral, so with line and PE linked at the origin the neutral reads tens of ohms too. Insulation of the circuit, unit taken off, reads 0.00 MΩ from line to neutral; crushed cable seldom reads so low. Find the load and take it off.',
+  },
+  'schedule-names-other-way': {
+    where: 'the board’s schedule: it names another way than the one that feeds the unit',
+    cause: 'Circuits were moved when the board was changed, and nobody corrected the schedule.',
+    hazard:
+      'Somebody switches off and locks the way that the schedule names, and opens the unit. Its terminals are live.',
+    tells:
+      'Isolate the way in the schedule: the display stays lit. The outgoing terminals of that way prove dead at the board, but the unit’s supply terminals prove live. Stop there, and find the right way; the main switch makes everything dead meanwhile.',
+  },
   'breaker-too-slow': {
     where: 'the circuit’s breaker at the board',
     cause: 'The installer fitted the breaker that was to hand.',
@@ -89,6 +113,22 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
       'Too little fault current flows, so a breaker may open too late. Until then every earthed case stands at a voltage.',
     tells:
       'Ze reads above its papers before anything of the site is in the loop, and every loop behind the origin is higher by the same ohms. A loose main earthing conductor leaves Ze right; with the PEN open, Ze gives no reading.',
+  },
+  'tails-crossed': {
+    where: 'line and neutral of the supply, between the meter and the board',
+    cause: 'The tails were put back the wrong way round when the meter or the board was changed.',
+    hazard:
+      'Every single-pole switch and breaker of the house opens the neutral. What is switched off stays live, and touching it gives a shock.',
+    tells:
+      'With power on the board, neutral to earth reads 230 V and line to earth reads 0 V, so Ze gives no reading from the line. Every dead test is right, as no core of the circuit is crossed; one crossed at the unit would show in R1 + R2.',
+  },
+  'supply-crossed': {
+    where: 'line and neutral of the supply, ahead of the point where the earth is taken from the neutral',
+    cause: 'A joint of the service cable was made the wrong way round.',
+    hazard:
+      'The main earthing terminal is joined to the line. Every earthed case, the pipes and the vehicle’s body stand at mains voltage to the ground, and nothing trips.',
+    tells:
+      'Line to neutral and line to earth read 230 V and Ze is right, because the earth is crossed together with the neutral. Only the voltage from the earthing terminal to a remote rod shows it: about 230 V. With an open PEN, Ze gives no reading.',
   },
   'voltage-high': {
     where: 'the distributor’s supply',
