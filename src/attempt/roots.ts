@@ -136,6 +136,7 @@ function partRoots(unit: Parts, twin: Parts): readonly Root[] {
       return values === null ? [] : [{ ...seatOf(part, false), ...values }];
     }),
     ...arresterRoots(unit, twin),
+    ...gapRoots(unit, twin),
   ];
 }
 
@@ -156,6 +157,17 @@ function partValues(part: Part, other: Part): Pick<Root, 'unit' | 'twin'> | null
       twin: resistanceOf(other.resistance),
     };
   const resistance = (ohms: Ohms) => resistanceOf(ohms, part.id.startsWith('insulation.'));
+  if (part.dries !== other.dries)
+    return {
+      unit: { id: 'dries-from', resistance: resistance(part.resistance) },
+      twin: resistance(other.resistance),
+    };
+  if (part.susceptance !== other.susceptance) return { unit: leaks(part), twin: leaks(other) };
+  if (part.contact === 'under-cover')
+    return {
+      unit: { id: 'under-cover', resistance: resistance(part.openResistance ?? OPEN) },
+      twin: { id: 'cover-or-not', resistance: resistance(other.resistance) },
+    };
   if (part.contact !== other.contact)
     return {
       unit: { id: 'while-bent', resistance: resistance(part.openResistance ?? OPEN) },
@@ -169,6 +181,20 @@ function partValues(part: Part, other: Part): Pick<Root, 'unit' | 'twin'> | null
   if (part.resistance === other.resistance) return null;
   return { unit: resistance(part.resistance), twin: resistance(other.resistance) };
 }
+
+/** What a capacitance passes at 230 V. */
+const leaks = ({ susceptance = 0 }: Part): Value => ({ id: 'leaks', amps: 230 * susceptance });
+
+/** A gap that a voltage jumps, where the other has none. */
+const gapRoots = (unit: Parts, twin: Parts): readonly Root[] =>
+  unit.oneWays
+    .filter(({ id, a }) => a.startsWith('supply.') && !twin.oneWays.some((other) => other.id === id))
+    .map(({ drop }) => ({
+      place: 'insulation.circuit',
+      what: { id: 'flashes-over' },
+      unit: volts(drop),
+      twin: { id: 'none' },
+    }));
 
 function arresterRoots(unit: Parts, twin: Parts): readonly Root[] {
   const other = twin.oneWays.find(({ id, drop }) => unit.oneWays.some((x) => x.id === id && x.drop !== drop));
@@ -227,6 +253,12 @@ const DESIGN: readonly (readonly [Place, PlainWhat, (design: UnitDesign) => Valu
   ['residual', 'ac-type', (d) => type(d.residualType)],
   ['residual', 'ac-from', (d) => amps(d.residualPickup)],
   ['residual', 'ac-later-by', (d) => seconds(d.residualDelay)],
+  ['residual', 'first-later-by', (d) => seconds(d.firstTripLater)],
+  [
+    'coil',
+    'sticks',
+    (d) => (d.sticks === null ? 'never' : { id: 'one-in', count: d.sticks.oneIn, seconds: d.sticks.seconds }),
+  ],
   ['residual', 'a-trip', (d) => (d.tripOpens ? 'opens' : 'opens-nothing')],
   ['direct', 'dc-from', (d) => amps(d.directPickup)],
   ['direct', 'dc-later-by', (d) => seconds(d.directDelay)],
@@ -267,7 +299,11 @@ function designRoots(unit: UnitDesign, twin: UnitDesign): readonly Root[] {
 }
 
 function deviceRoots(unit: Parts, twin: Parts): readonly Root[] {
-  const values = ({ site, upstreamDevice }: Parts): readonly (readonly [Place, PlainWhat, Value])[] => [
+  const values = ({
+    site,
+    upstreamDevice,
+    upstreamFirstLater,
+  }: Parts): readonly (readonly [Place, PlainWhat, Value])[] => [
     ['supply', 'site-voltage', volts(site.voltage)],
     ['supply', 'neighbours', neighboursOf(site.neighbours)],
     ['origin.breaker', 'breaker-type', type(site.circuit.breaker.type)],
@@ -277,6 +313,7 @@ function deviceRoots(unit: Parts, twin: Parts): readonly Root[] {
     ['origin.residual', 'upstream-type', type(site.circuit.residualDevice?.type)],
     ['origin.residual', 'upstream-rated', ratedOf(site.circuit.residualDevice?.rated)],
     ['origin.residual', 'upstream-poles', polesOf(site)],
+    ['origin.residual', 'upstream-first-later', seconds(upstreamFirstLater)],
     ['origin.residual', 'upstream', { id: upstreamDevice === 'acts' ? 'acts' : 'does-not-act' }],
   ];
   const other = values(twin);

@@ -100,6 +100,10 @@ export type PlainWhat =
   | 'upstream-type'
   | 'upstream-rated'
   | 'upstream-poles'
+  | 'upstream-first-later'
+  | 'first-later-by'
+  | 'sticks'
+  | 'flashes-over'
   // States
   | 'breaker'
   | 'upstream'
@@ -131,6 +135,9 @@ export type Value =
   | { readonly id: 'lands-on'; readonly conductor: string }
   | { readonly id: 'while-bent' | 'bent-or-not' | 'across-open'; readonly resistance: Resistance }
   | { readonly id: 'warms'; readonly cold: Resistance }
+  | { readonly id: 'dries-from' | 'under-cover' | 'cover-or-not'; readonly resistance: Resistance }
+  | { readonly id: 'leaks'; readonly amps: Amps }
+  | { readonly id: 'one-in'; readonly count: number; readonly seconds: Seconds }
   /** Share of a period by which the duty is off: above zero too high. */
   | { readonly id: 'offer-off'; readonly by: number }
   | { readonly id: 'closes-again'; readonly after: Seconds }
@@ -204,6 +211,7 @@ export type PlainValue =
   | 'follows-coil'
   | 'acts'
   | 'does-not-act'
+  | 'never'
   | 'from-elsewhere'
   | 'from-its-own-way'
   | 'every-live'

@@ -14,6 +14,7 @@ import type { Seed } from './draw.ts';
 import { drawer } from './draw.ts';
 import { type Hours, hoursFrom } from './hours.ts';
 import { nothingKnown } from './knowledge.ts';
+import type { Freed, Plant } from './plant.ts';
 import { plantAtRest } from './plant.ts';
 import { Recent } from './recent.ts';
 import { advance, move, send, settle } from './settle.ts';
@@ -62,7 +63,7 @@ export function* assembling(
       direct: new TripIntegrator(timeline, () => tripDirect(world)),
       upstream: new TripIntegrator(timeline, () => {
         happen(world, 'upstream device tripped');
-        move(world, { upstream: 'tripped' });
+        move(world, { upstream: 'tripped', ...freeing(world, 'upstream', installation.upstreamFirstLater) });
       }),
       breaker: new TripIntegrator(timeline, () => {
         happen(world, 'circuit breaker tripped');
@@ -87,6 +88,7 @@ export function* assembling(
   yield null;
   if (installation.design.sheet.schedule !== null) watchHours(world, hours);
   advance(world, 0);
+  letDry(world);
   world.happenings = [];
   counts.solves = 0;
   counts.chartEvents = 0;
@@ -147,7 +149,13 @@ function controlOf({ design }: Parts, timeline: Timeline, counts: World['counts'
   return new Control(design, clock);
 }
 
+/** A device that stuck has moved: from now on it moves freely. */
+const freeing = ({ plant }: World, which: Freed, later: Seconds): Partial<Plant> =>
+  later === 0 || plant.freed.includes(which) ? {} : { freed: [...plant.freed, which] };
+
 function tripResidual(world: World): void {
+  const freed = freeing(world, 'unit', world.installation.design.firstTripLater);
+  world.plant = { ...world.plant, ...freed };
   if (world.installation.design.sheet.residual.by === 'breaker') openUnitBreaker(world);
   else send(world, { type: 'residual trip' });
 }
@@ -162,6 +170,17 @@ function openUnitBreaker(world: World): void {
   happen(world, 'unit breaker tripped');
   if (!world.installation.design.tripOpens) return;
   move(world, { unitBreaker: 'tripped' });
+}
+
+/** An entry for each step of whatever is wet, from now on. */
+function letDry(world: World): void {
+  const dries = world.installation.parts.find((part) => part.dries !== undefined)?.dries;
+  if (dries === undefined) return;
+  const { timeline } = world;
+  timeline.at(timeline.now + microseconds(dries.every), 'plant', () => {
+    move(world, { dried: world.plant.dried + 1 });
+    letDry(world);
+  });
 }
 
 /** An entry at every edge of the hours, so that the control hears of it. */

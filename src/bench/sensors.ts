@@ -123,7 +123,9 @@ export function tripTimes(
             { type: design.residualType ?? residual.type, rated: residual.rated ?? 0.03, delay: 'general' },
             design.residualPickup,
             atUnit,
-          ) + design.residualDelay
+          ) +
+          design.residualDelay +
+          (plant.freed.includes('unit') ? 0 : design.firstTripLater)
         : Infinity,
     direct:
       residual.direct !== null && powered
@@ -134,7 +136,8 @@ export function tripTimes(
         : Infinity,
     upstream:
       residualDevice !== null
-        ? residualTime(residualDevice, upstreamPickup, residualThrough(wiring, solution, parts, 'origin'))
+        ? residualTime(residualDevice, upstreamPickup, residualThrough(wiring, solution, parts, 'origin')) +
+          (plant.freed.includes('upstream') ? 0 : parts.upstreamFirstLater)
         : Infinity,
     breaker: breakerTripTime(breaker.type, breaker.rating, Math.max(...lineCurrents)),
   };

@@ -74,7 +74,7 @@ function obey(world: World, commands: Commands): void {
   world.indicator = commands.indicator;
   if (commands.coil !== plant.coil) {
     world.plant = { ...world.plant, coil: commands.coil };
-    const delay = commands.coil ? timing.closing : timing.opening;
+    const delay = commands.coil ? timing.closing : timing.opening + stuckFor(world);
     timeline.at(timeline.now + microseconds(delay), 'plant', () => moveContactor(world, commands.coil));
   }
   if (commands.earthPole !== null && commands.earthPole !== (plant.earthPole === 'closed')) {
@@ -90,6 +90,17 @@ function obey(world: World, commands: Commands): void {
   }
   if (commands.pilot !== plant.pilot) move(world, { pilot: commands.pilot, duty: commands.duty });
   else if (commands.duty !== plant.duty) world.plant = { ...world.plant, duty: commands.duty };
+}
+
+/** How much later this opening comes, s: one of every so many sticks, and the seed says which. */
+function stuckFor(world: World): Seconds {
+  const { sticks } = world.installation.design;
+  if (sticks === null) return 0;
+  const { openings } = world.plant;
+  world.plant = { ...world.plant, openings: openings + 1 };
+  const inTurn = openings % sticks.oneIn;
+  const drawn = Math.floor(sticks.oneIn * world.draw(`sticks ${openings - inTurn}`));
+  return inTurn === drawn ? sticks.seconds : 0;
 }
 
 function moveContactor(world: World, closed: boolean): void {

@@ -18,7 +18,7 @@ import { OPEN } from '../site/part.ts';
 import { linesOf } from '../site/site.ts';
 import { PROXIMITY_SOURCE } from '../unit/parts.ts';
 import type { IsClosed, Plant, Setting, TestedPlace } from './plant.ts';
-import { contactsOf, feltOf, settingOf } from './plant.ts';
+import { contactsOf, feltOf, settingOf, UNDER_COVER } from './plant.ts';
 import { standInOneWays, standInParts } from './standIn.ts';
 
 /** A branch whose values depend on the position of the plant. */
@@ -48,6 +48,8 @@ export interface Wiring {
   /** Every one-way part, and those that stay when the arresters are taken off. */
   readonly oneWays: readonly OneWay[];
   readonly withoutArresters: readonly OneWay[];
+  /** Whether the cover presses on a joint. */
+  readonly feelsCover: boolean;
   /** Branches whose joint warms under load. */
   readonly warming: readonly Warming[];
   /** Solutions by what the network feels of the position: a verification comes back to most of its positions. */
@@ -142,13 +144,17 @@ export function wire(installation: Parts): Wiring {
     plan,
     still: stillValues(parts),
     moving: movingIn(parts, installation),
+    feelsCover: parts.some(({ contact }) => contact === UNDER_COVER),
     warming: parts.flatMap(({ resistance: cold, warms }, branch) =>
       warms === undefined ? [] : [{ branch, cold, warms }],
     ),
     nodeAt,
     branchOf,
     oneWays: [...installation.oneWays, ...standInOneWays].map(seat),
-    withoutArresters: standInOneWays.map(seat),
+    withoutArresters: [
+      ...installation.oneWays.filter(({ id }) => !id.startsWith('arrester.')),
+      ...standInOneWays,
+    ].map(seat),
     solved: new Map(),
   };
 }
@@ -287,7 +293,7 @@ const MOST_KEPT = 500;
 
 /** The network solved in this position of the plant; `installation` is the one that was wired. */
 export function solve(wiring: Wiring, installation: Parts, plant: Plant): Solution {
-  const felt = feltOf(plant);
+  const felt = wiring.feelsCover ? feltOf(plant) + plant.cover : feltOf(plant);
   const known = wiring.solved.get(felt);
   if (known !== undefined) return known;
   const reduced = wiring.warming.length === 0 ? cold(wiring, plant) : warmed(wiring, installation, plant);

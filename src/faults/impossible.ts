@@ -36,6 +36,7 @@ export type Impossible =
   | 'earth-crossed-with-it'
   | 'neutral-would-show'
   | 'nothing-to-bond'
+  | 'delayed-by-design'
   | 'no-conductor-too-small'
   | 'cable-carries-in-insulation'
   | 'protective-stands-fault'

@@ -2,7 +2,7 @@
  * Everything physical about one installation before it is assembled: what a fault may change. The site and the
  * sheet say what was meant; design and parts say what is really there.
  */
-import type { Ohms } from '../laws/quantities.ts';
+import type { Ohms, Seconds } from '../laws/quantities.ts';
 import type { Found, OneWayPart, Part, Source } from '../site/part.ts';
 import { OPEN } from '../site/part.ts';
 import type { Site } from '../site/site.ts';
@@ -22,6 +22,8 @@ export interface Parts {
   readonly visible: readonly Found[];
   /** Whether a residual device at the origin acts at all. */
   readonly upstreamDevice: 'acts' | 'dead';
+  /** How much later than later ones its first trip comes, s. */
+  readonly upstreamFirstLater: Seconds;
 }
 
 /** The installation as it was meant. */
@@ -34,6 +36,7 @@ export const soundParts = (site: Site, design: UnitDesign): Parts => ({
   ways: ['origin'],
   visible: [],
   upstreamDevice: 'acts',
+  upstreamFirstLater: 0,
 });
 
 /** The same installation with one part altered. Throws when there is no such part: a slip in the catalogue. */

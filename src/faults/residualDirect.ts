@@ -36,6 +36,9 @@ const inMilliamps = (min: number, max: number, usual: number) => ({
   default: usual / 1000,
 });
 
+/** How much later a stiff mechanism moves for the first time. Common practice, no source. */
+const STIFF = { name: 'seconds', unit: 's', min: 0.32, max: 0.45, default: 0.4 } as const;
+
 /** Ratings that residual devices are made in, A (IEC 61008-1 5.3.3, from memory). */
 const RATINGS: readonly Amps[] = [0.01, 0.03, 0.1, 0.3, 0.5];
 /** What additional protection asks for (BS 7671:2018+A2:2022 415.1.1). */
@@ -71,6 +74,29 @@ export const residualDirectFaults: readonly Fault[] = [
     source: 'IEC 61008-1: 300 ms at the rated residual current',
     impossible: ownDeviceOnly,
     change: (parts, { seconds = 0 }) => withDesign(parts, { residualDelay: seconds }),
+  },
+  {
+    ...frame,
+    id: 'residual-sticks-first',
+    component: 'residual-device',
+    parameters: [STIFF],
+    source: 'IEC 61008-1: 300 ms at the rated residual current, the first time as well',
+    impossible: ownDeviceOnly,
+    change: (parts, { seconds = 0 }) => withDesign(parts, { firstTripLater: seconds }),
+  },
+  {
+    ...frame,
+    id: 'standing-leakage',
+    component: 'residual-device',
+    parameters: [{ name: 'share', unit: '', min: 0.88, max: 0.97, default: 0.93 }],
+    source: 'BS 7671:2018+A2:2022 531.3.2 (from memory): at most 30 % of the rating',
+    impossible: ownDeviceOnly,
+    // A condenser's share of what begins to trip the device: insulation, tested with d.c., is good.
+    change: (parts, { share = 0 }) =>
+      withPart(parts, 'filter.L1', (part) => ({
+        ...part,
+        susceptance: (share * parts.design.residualPickup) / parts.site.voltage,
+      })),
   },
   {
     ...frame,
@@ -129,6 +155,17 @@ export const residualDirectFaults: readonly Fault[] = [
     impossible: upstreamOnly,
     tell: TELL_INSTALLER,
     change: (parts) => ({ ...parts, upstreamDevice: 'dead' }),
+  },
+  {
+    ...frame,
+    id: 'upstream-sticks-first',
+    component: 'upstream-device',
+    parameters: [STIFF],
+    source: 'IEC 61008-1: 300 ms at the rated residual current, the first time as well',
+    impossible: (on) =>
+      upstreamOnly(on) ?? (on.site.circuit.residualDevice?.delay === 'S' ? 'delayed-by-design' : null),
+    tell: TELL_INSTALLER,
+    change: (parts, { seconds = 0 }) => ({ ...parts, upstreamFirstLater: seconds }),
   },
   {
     ...frame,

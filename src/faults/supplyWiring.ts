@@ -5,7 +5,7 @@
 import { isTabled } from '../laws/currentCarrying.ts';
 import type { BreakerType } from '../laws/overcurrent.ts';
 import { BREAKER_RATINGS, BREAKER_TYPES, measuredLoopLimit } from '../laws/overcurrent.ts';
-import type { Amps, Volts } from '../laws/quantities.ts';
+import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
 import type { Designed } from '../site/design.ts';
 import { carriedBy, laidAs, loopAtUnit } from '../site/design.ts';
 import { livesOf, loadResistance, siteSources } from '../site/site.ts';
@@ -35,6 +35,10 @@ const inCircuit = {
   tell: TELL_INSTALLER,
 } as const;
 const inBoard = { ...inCircuit, component: 'breaker', parameters: [] } as const;
+/** A joint that has oxidised: a little when cold, Ω, and what is said of it at this current, A. Common practice, no source. */
+const COLD_JOINT: Ohms = 0.02;
+const OF_CHARGE: Amps = 32;
+
 /** The supply at another voltage: site and sources alike, so that the bench starts from it. */
 function withVoltage(parts: Parts, volts: Volts): Parts {
   const changed = withSite(parts, { voltage: volts });
@@ -156,6 +160,22 @@ export const supplyWiringFaults: readonly Fault[] = [
     source: 'BS 7671:2018+A2:2022 526.1',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 0.4, max: 5, default: 1 }],
     change: (parts, { ohms = 0 }) => withMore(parts, 'circuit.N', ohms),
+  },
+  {
+    ...inCircuit,
+    id: 'terminal-warms',
+    source: 'BS 7671:2018+A2:2022 526.1',
+    parameters: [{ name: 'ohms', unit: 'Ω', min: 0.1, max: 0.5, default: 0.4 }],
+    change: (parts, { ohms = 0 }) =>
+      withVisible(
+        withPart(parts, 'circuit.L1', (part) => ({
+          ...part,
+          resistance: part.resistance + COLD_JOINT,
+          warms: ohms / (OF_CHARGE * OF_CHARGE),
+        })),
+        'terminals',
+        { id: 'terminal-browned' },
+      ),
   },
   {
     ...inCircuit,

@@ -75,6 +75,10 @@ const WHAT_WORDS: Readonly<Record<PlainWhat, string>> = {
   service: 'service, and what the house asks of it',
   'upstream-type': 'residual device at the origin is of type',
   'upstream-rated': 'residual device at the origin is rated',
+  'upstream-first-later': 'first trip of the residual device at the origin later by',
+  'first-later-by': 'first trip of the a.c. device later by',
+  sticks: 'opens late',
+  'flashes-over': 'gap between line and PE, jumped from',
   'upstream-poles': 'residual device at the origin opens',
   breaker: 'circuit’s breaker',
   upstream: 'residual device at the origin',
@@ -166,6 +170,7 @@ const VALUE_WORDS: Readonly<Record<PlainValue, string>> = {
   'follows-coil': 'follows the coil',
   acts: 'acts',
   'does-not-act': 'does not act',
+  never: 'never',
   'from-elsewhere': 'comes from another way of the board',
   'from-its-own-way': 'comes from its own way of the board',
   'every-live': 'every live conductor',
@@ -200,6 +205,16 @@ export function valueText(value: Value): string {
       return `${resistanceText(value.resistance)} while it is bent`;
     case 'bent-or-not':
       return `${resistanceText(value.resistance)}, bent or not`;
+    case 'dries-from':
+      return `wet: ${resistanceText(value.resistance)} at first, and more as it dries`;
+    case 'under-cover':
+      return `${resistanceText(value.resistance)} while the cover is on`;
+    case 'cover-or-not':
+      return `${resistanceText(value.resistance)}, cover on or off`;
+    case 'leaks':
+      return `passes ${ampsText(value.amps)} at 230 V`;
+    case 'one-in':
+      return `one time in ${value.count}, by ${secondsText(value.seconds)}`;
     case 'warms':
       return `${resistanceText(value.cold)} cold, and more the warmer the load makes it`;
     case 'across-open':

@@ -57,6 +57,7 @@ const NEVER_WORDS: Readonly<Record<Never, string>> = {
   'earth-crossed-with-it': 'on this site the earth is taken from the neutral, and would be crossed with it',
   'neutral-would-show': 'here an open PEN would move line to neutral out of its limits',
   'nothing-to-bond': 'nothing of this building leads to the ground by itself',
+  'delayed-by-design': 'the device at the origin is a delayed one',
   'no-conductor-too-small':
     'on so short a run no conductor loses too much, or the unit’s maker allows for it',
   'cable-carries-in-insulation': 'this cable carries enough even inside insulation',

@@ -52,6 +52,7 @@ const SIGHT_WORDS: Readonly<Record<PlainSight, string>> = {
   'clamp-corroded': 'green corrosion on the electrode’s clamp',
   'unit-device-ac': 'the unit’s residual current device bears the mark of type AC',
   'origin-device-ac': 'the residual current device at the origin bears the mark of type AC',
+  'terminal-browned': 'the line terminal’s plastic is browned and smells burnt, though its screw is tight',
   'bonding-off': 'the bonding conductor has been cut off at the water pipe',
   'origin-device-lines-only':
     'by the diagram on it, the residual current device at the origin opens the lines and leaves the neutral',

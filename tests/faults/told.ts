@@ -30,6 +30,12 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('earthing terminal to unit reads above', 'pe-circuit'),
     shows('A loop test at the outlet confirms it', 'loop'),
   ],
+  'pe-moves-with-cover': [
+    right('The dead test is done with the cover off', 'pe-circuit'),
+    shows('line to PE does not read 230 V', 'state-c'),
+    shows('a loop test finds no return', 'loop'),
+    shows('A core that is not connected', 'pe-circuit', 'pe-not-landed'),
+  ],
   'pe-undersized': [
     shows('earthing terminal to unit reads what', 'pe-circuit'),
     shows('A poor joint can read the same', 'pe-circuit', 'pe-joint'),
@@ -115,6 +121,13 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('a loop test at the outlet reads high', 'loop'),
     shows('A worn line pole raises both', 'loop', 'contact-resistance'),
     shows('a poor PE joint raises line to PE only', 'loop', 'pe-joint'),
+  ],
+  'terminal-warms': [
+    right('R1 + R2 and the loop read right', 'r1r2-polarity'),
+    right('R1 + R2 and the loop read right', 'loop'),
+    shows('far more volts are lost', 'volt-drop'),
+    shows('the inspection finds the terminal browned', 'inspect'),
+    shows('a worn pole raises the loop', 'loop', 'contact-resistance'),
   ],
   'neutral-earth-joined': [shows('reads 0.00 MΩ from neutral to PE', 'insulation-circuit')],
   'neutral-borrowed': [
@@ -243,6 +256,11 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('After the vehicle stops asking', 'c-to-b'),
     shows('or is unplugged', 'unplug'),
     right('Compare the time to closing', 'state-c'),
+  ],
+  'sticks-now-and-then': [
+    shows('every stop and trip', 'stop'),
+    shows('every stop and trip', 'residual-rated'),
+    shows('a contactor that is slow', 'c-to-b', 'opens-slowly'),
   ],
   'closes-slowly': [
     shows('takes more than 3 s', 'state-c'),
@@ -403,6 +421,15 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('its trip time is above 300 ms', 'residual-rated'),
     right('time C to B as well', 'c-to-b'),
   ],
+  'residual-sticks-first': [
+    shows('The first trip at 30 mA takes more than 300 ms', 'residual-rated'),
+    shows('A slow device is late each time', 'residual-rated', 'residual-slow'),
+  ],
+  'standing-leakage': [
+    shows('the device trips at half its rating', 'residual-half'),
+    right('Insulation, tested with d.c., reads right', 'insulation-unit'),
+    shows('a device that has drifted trips early as well', 'residual-half', 'residual-trips-early'),
+  ],
   'residual-trips-early': [
     shows('On the rising a.c.', 'residual-ramp'),
     right('test the insulation', 'insulation-circuit'),
@@ -426,6 +453,10 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     right('the inspection tells them apart', 'inspect', 'residual-trips-late'),
   ],
   'upstream-dead': [shows('At its rated current the device at the origin stays closed', 'residual-rated')],
+  'upstream-sticks-first': [
+    shows('The first trip at the rated current', 'residual-rated'),
+    shows('A dead device never trips', 'residual-rated', 'upstream-dead'),
+  ],
   'upstream-type-ac': [
     right('trips rightly on a.c.', 'residual-rated'),
     shows('Compare at the inspection', 'inspect'),
@@ -485,6 +516,26 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
   'line-neutral-insulation-low': [
     shows('With the unit taken off', 'insulation-circuit'),
     right('it cannot show this leak', 'insulation-unit'),
+  ],
+  'flash-over-under-lug': [
+    shows('At 500 V, unit taken off', 'insulation-circuit'),
+    right('At 250 V with the unit connected', 'insulation-unit'),
+    shows('a damaged cable reads low at both', 'insulation-unit', 'line-pe-insulation-low'),
+  ],
+  'outlet-neutral-earth-joined': [
+    shows('From the outlet’s contacts', 'insulation-outlet'),
+    right('From the supply terminals insulation reads right', 'insulation-circuit'),
+    shows('with the circuit’s own neutral damaged', 'insulation-circuit', 'neutral-pe-insulation-low'),
+  ],
+  'water-in-connector': [
+    shows('From the outlet’s contacts', 'insulation-outlet'),
+    right('Measured from the supply terminals', 'insulation-unit'),
+    shows('a crushed tether', 'insulation-outlet', 'outlet-insulation-low'),
+  ],
+  condensation: [
+    shows('With the unit connected', 'insulation-unit'),
+    right('With the unit taken off', 'insulation-circuit'),
+    shows('a damaged cable reads low both ways', 'insulation-circuit', 'line-pe-insulation-low'),
   ],
   'outlet-insulation-low': [
     shows('From the outlet’s contacts', 'insulation-outlet'),

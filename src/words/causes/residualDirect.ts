@@ -16,6 +16,23 @@ export const residualDirect: Readonly<Record<string, CauseWords>> = {
     tells:
       'The device trips at the right current on the ramp, but at 30 mA its trip time is above 300 ms. Where the device works through the contactor, time C to B as well: if that is within 100 ms, the contactor is quick and the device is slow.',
   },
+  'residual-sticks-first': {
+    where: 'the mechanism of the 30 mA device in the unit',
+    cause:
+      'Nobody has pressed its test button for years, so its grease has stiffened. Once it has moved, it moves freely.',
+    hazard:
+      'The first trip is the one that counts: the current through a person lasts longer, and is more likely to stop the heart.',
+    tells:
+      'The first trip at 30 mA takes more than 300 ms, and every later one is in time. Write down the first reading, and do not press the test button before it: that frees the mechanism. A slow device is late each time.',
+  },
+  'standing-leakage': {
+    where: 'the mains filter in the unit, from L1 to PE',
+    cause: 'A repair has put in a condenser that is far too large.',
+    hazard:
+      'None to people while PE is sound: the device is close to tripping all the time, so it trips for no reason. If PE is lost, the leakage makes the case live.',
+    tells:
+      'The leakage adds to the test current, so the device trips at half its rating. Insulation, tested with d.c., reads right, because a condenser passes a.c. alone; a device that has drifted trips early as well, and a clamp meter round the lines tells the two apart.',
+  },
   'residual-trips-early': {
     where: 'the 30 mA device in the unit',
     cause: 'Its tripping current has drifted downwards.',
@@ -54,6 +71,15 @@ export const residualDirect: Readonly<Record<string, CauseWords>> = {
       'Whoever relies on it has no protection: a person at the outlet, or one who damages the cable to the unit.',
     tells:
       'At its rated current the device at the origin stays closed. If the unit has a device of its own, a test at the outlet trips that one and hides the fault, so test the device at the origin by itself.',
+  },
+  'upstream-sticks-first': {
+    where: 'the mechanism of the residual current device at the circuit’s origin',
+    cause:
+      'Nobody has pressed its test button for years, so its grease has stiffened. Once it has moved, it moves freely.',
+    hazard:
+      'The first trip is the one that counts: the current through a person lasts longer, and is more likely to stop the heart.',
+    tells:
+      'The first trip at the rated current takes more than 300 ms, and every later one is in time. Write down the first reading, and do not press the test button before it. A dead device never trips.',
   },
   'upstream-type-ac': {
     where: 'the residual current device at the circuit’s origin',

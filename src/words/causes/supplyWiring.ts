@@ -50,6 +50,14 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
     tells:
       'The joint lies in the neutral alone, so a loop test at the outlet reads high from line to neutral and right from line to PE. A worn line pole raises both readings, and a poor PE joint raises line to PE only.',
   },
+  'terminal-warms': {
+    where: 'the unit’s line terminal; the setting is what the joint adds at 32 A',
+    cause: 'The joint has oxidised. The warmer the load makes it, the more ohms it has.',
+    hazard:
+      'The joint turns the charging current into heat for hours. Its plastic chars, and it may set the unit on fire.',
+    tells:
+      'Cold, the joint adds almost nothing, so R1 + R2 and the loop read right. Under the full load far more volts are lost than the conductors explain, and the inspection finds the terminal browned; a worn pole raises the loop when cold as well.',
+  },
   'neutral-earth-joined': {
     where: 'a link between N and PE at the unit’s supply terminals',
     cause: 'Somebody misread the earthing of the site and fitted a link that is not wanted.',
