@@ -303,6 +303,7 @@ function deviceRoots(unit: Parts, twin: Parts): readonly Root[] {
     site,
     upstreamDevice,
     upstreamFirstLater,
+    tester,
   }: Parts): readonly (readonly [Place, PlainWhat, Value])[] => [
     ['supply', 'site-voltage', volts(site.voltage)],
     ['supply', 'neighbours', neighboursOf(site.neighbours)],
@@ -313,6 +314,9 @@ function deviceRoots(unit: Parts, twin: Parts): readonly Root[] {
     ['origin.residual', 'upstream-type', type(site.circuit.residualDevice?.type)],
     ['origin.residual', 'upstream-rated', ratedOf(site.circuit.residualDevice?.rated)],
     ['origin.residual', 'upstream-poles', polesOf(site)],
+    ['tester', 'tester-lead', resistanceOf(tester.lead)],
+    ['tester', 'tester-null', { id: tester.nulls ? 'is-kept' : 'is-forgotten' }],
+    ['tester', 'tester-battery', { id: 'share-of-period', share: tester.battery }],
     ['origin.residual', 'upstream-first-later', seconds(upstreamFirstLater)],
     ['origin.residual', 'upstream', { id: upstreamDevice === 'acts' ? 'acts' : 'does-not-act' }],
   ];

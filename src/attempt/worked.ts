@@ -8,7 +8,7 @@ import type { Operation } from '../bench/operation.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verified } from '../scenario/verify.ts';
-import { verifyingOnce } from '../scenario/verify.ts';
+import { failsTester, verifyingOnce } from '../scenario/verify.ts';
 import { procedure, stillToDo } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, NotedOf } from './attempt.ts';
@@ -99,7 +99,8 @@ export function rightConclusion(
   const { scenario, repairs } = run;
   const met = toItsEnd(verifyingOnce(scenario));
   // What no test that is allowed shows cannot be named.
-  const [fault, ...others] = met.conclusion === 'not sound' ? faultsShown(scenario, met) : [];
+  const isShown = met.conclusion === 'not sound' || failsTester(met);
+  const [fault, ...others] = isShown ? faultsShown(scenario, met) : [];
   const due = dueSteps(run, now);
   const asksRepeats = repairs.length > 0 || (scenario.task === 'verify' && now.conclusion === 'not sound');
   return {

@@ -114,6 +114,16 @@ export function reassemble(world: World, faults: readonly FaultChoice[]): void {
   settle(world);
 }
 
+/** The same bench, as it stands, with another tester: what else is wrong is what it was. */
+export function reequip(world: World, faults: readonly FaultChoice[]): void {
+  world.faults = faults;
+  const { installation, wiring } = toItsEnd(wiringWith(world.sound, faults));
+  world.installation = installation;
+  world.wiring = wiring;
+  move(world, {});
+  settle(world);
+}
+
 interface Wired {
   readonly installation: Parts;
   readonly wiring: Wiring;

@@ -9,6 +9,8 @@ import type { Site } from '../site/site.ts';
 import { siteParts, siteSources } from '../site/site.ts';
 import type { UnitDesign } from '../unit/design.ts';
 import { unitOneWays, unitParts } from '../unit/parts.ts';
+import type { Tester } from './tester.ts';
+import { SOUND_TESTER } from './tester.ts';
 
 export interface Parts {
   readonly site: Site;
@@ -24,6 +26,8 @@ export interface Parts {
   readonly upstreamDevice: 'acts' | 'dead';
   /** How much later than later ones its first trip comes, s. */
   readonly upstreamFirstLater: Seconds;
+  /** What the installation is tested with. */
+  readonly tester: Tester;
 }
 
 /** The installation as it was meant. */
@@ -37,6 +41,7 @@ export const soundParts = (site: Site, design: UnitDesign): Parts => ({
   visible: [],
   upstreamDevice: 'acts',
   upstreamFirstLater: 0,
+  tester: SOUND_TESTER,
 });
 
 /** The same installation with one part altered. Throws when there is no such part: a slip in the catalogue. */

@@ -87,7 +87,7 @@ export const residualDirectFaults: readonly Fault[] = [
   {
     ...frame,
     id: 'standing-leakage',
-    component: 'residual-device',
+    component: 'filter',
     parameters: [{ name: 'share', unit: '', min: 0.88, max: 0.97, default: 0.93 }],
     source: 'BS 7671:2018+A2:2022 531.3.2 (from memory): at most 30 % of the rating',
     impossible: ownDeviceOnly,

@@ -127,10 +127,18 @@ export function* verifyingOnce(scenario: Scenario, options: VerifyOptions = {}):
   return known.set(key, verified);
 }
 
+/** Whether the tester itself was found to fail. */
+export const failsTester = ({ actions }: Pick<Verified, 'actions'>): boolean =>
+  actions.some(({ expectations }) =>
+    expectations.some(({ expectation, finding }) => finding === 'broken' && expectation.of === 'tester'),
+  );
+
 function conclude(actions: readonly VerifiedAction[], unfinished: boolean): Conclusion {
   const broken = actions.some(
     ({ expectations, limits }) =>
-      expectations.some(({ finding }) => finding === 'broken') || limits.some(({ pass }) => !pass),
+      // A tester that fails says nothing of the unit.
+      expectations.some(({ expectation, finding }) => finding === 'broken' && expectation.of !== 'tester') ||
+      limits.some(({ pass }) => !pass),
   );
   if (broken) return 'not sound';
   return unfinished ? 'could not finish' : 'sound';

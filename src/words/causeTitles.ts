@@ -159,6 +159,9 @@ export const CAUSE_TITLES: Readonly<Record<string, string>> = {
   'line-pole-stuck-open': 'A line pole of the contactor never closes',
   'neutral-pole-stuck-open': 'The neutral pole of the contactor never closes',
   'contact-resistance': 'A pole of the contactor has high resistance',
+  'tester-lead-broken': 'Your tester: a lead is broken',
+  'tester-does-not-null': 'Your tester: nulling does not hold',
+  'tester-battery-flat': 'Your tester: its battery is flat',
   'bleed-too-strong': 'The part across an open pole lets too much current through',
 };
 

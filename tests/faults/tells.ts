@@ -151,6 +151,10 @@ export const TELLS: Readonly<
   'tether-insulation-moves': ['home', 'insulation-outlet'],
   'arrester-aged': ['home', 'insulation-unit'],
 
+  'tester-lead-broken': ['home', 'instruments'],
+  'tester-does-not-null': ['yard', 'instruments'],
+  'tester-battery-flat': ['rod', 'instruments'],
+
   'gland-loose': ['home', 'inspect'],
   'enclosure-ip-low': ['home', 'inspect'],
   'connector-cracked': ['home', 'inspect'],

@@ -550,6 +550,13 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('a damaged cable reads low both ways', 'insulation-unit', 'line-pe-insulation-low'),
   ],
 
+  'tester-lead-broken': [shows('With both leads on one terminal the tester reads over-range', 'instruments')],
+  'tester-does-not-null': [
+    shows('both leads on one terminal still read', 'instruments'),
+    right('A poor joint in a conductor would not show', 'instruments', 'pe-joint'),
+  ],
+  'tester-battery-flat': [shows('the tester gives no reading', 'instruments')],
+
   'gland-loose': seen('The inspection does'),
   'enclosure-ip-low': seen('The inspection does'),
   'connector-cracked': seen('The inspection does'),
