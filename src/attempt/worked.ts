@@ -9,7 +9,7 @@ import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verified } from '../scenario/verify.ts';
 import { failsTester, verifyingOnce } from '../scenario/verify.ts';
-import { procedure, stillToDo } from '../verification/procedure.ts';
+import { goesOn, procedure, stillToDo } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, NotedOf } from './attempt.ts';
 import { TYPED_UNITS } from './attempt.ts';
@@ -45,6 +45,7 @@ function* workingTest(start: Run, action: TestAction): Generator<null, Run> {
   let run = note(start, rightPrediction(start, action), 0);
   function* doing(steps: readonly Operation[]): Generator<null> {
     for (const step of steps) {
+      if (!goesOn(run.world, step)) return;
       const before = run.readings.length;
       run = act(run, action.id, step, 0).run;
       for (const [i, taken] of run.readings.entries())
