@@ -57,7 +57,7 @@ describe('on the bench', () => {
 
   test('its devices are felt on the way that it really has: an overload trips its breaker', () => {
     const world = benchWith({ faults: [WRONG] });
-    doing(world, ...CHARGE, { op: 'vehicle', load: 80 }, { op: 'wait', seconds: 300 });
+    doing(world, ...CHARGE, { op: 'vehicle', load: 80 }, { op: 'wait', seconds: 1500 });
     expect(world.plant.breaker).toBe('tripped');
     expect(world.powered).toBe(false);
   });

@@ -17,7 +17,7 @@ export const instruments: TestAction = {
   stage: 'before power',
   from: 'energised',
   leaves: 'energised',
-  restsOn: [],
+  restsOn: ['tester'],
   cover: 'as found',
   applies: () => true,
   steps: ({ sheet }) => [
