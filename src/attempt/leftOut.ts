@@ -7,7 +7,7 @@ import { entryNamed } from '../faults/catalogue.ts';
 import { actionNamed } from '../verification/actions.ts';
 import { showsVoltage } from '../verification/judging.ts';
 import { gaveNoSupply, ofOutletLine } from '../verification/noSupply.ts';
-import type { TestAction } from '../verification/testAction.ts';
+import type { Expectation, TestAction } from '../verification/testAction.ts';
 import { testsToRepeat } from '../verification/testsToRepeat.ts';
 import type { EntryOf, LeftOut } from './attempt.ts';
 import { IN_WORDS } from './attempt.ts';
@@ -22,7 +22,7 @@ import { isConverted } from './written.ts';
  * - `not-allowed`: the job does not have it among its tests;
  * - `handed-over`: it was handed over as done, and nothing that it rests on was put right since;
  * - `not-asked`: no document asks for it;
- * - `not-safe`: a finding, as written down, forbids to go on to it; dead tests are not forbidden;
+ * - `not-safe`: a finding, as written down, forbids to go on to it; dead tests are forbidden by a failing tester alone;
  * - `no-supply`: it tells nothing of an outlet that is not supplied, and the unit, asked rightly after a reset, gave none;
  * - `no-time`: none of these, so that only time, or the will, was wanting.
  *
@@ -36,7 +36,7 @@ export function trueReasons(run: Run, test: string): readonly LeftOut[] {
     ...(allowed === 'all' || allowed.includes(test) ? [] : (['not-allowed'] as const)),
     ...(isStillHandedOver(run, action) ? (['handed-over'] as const) : []),
     ...(action.optional === true ? (['not-asked'] as const) : []),
-    ...(!isDeadTest(action) && hasFoundDanger(run) ? (['not-safe'] as const) : []),
+    ...(hasFoundDanger(run, !isDeadTest(action)) ? (['not-safe'] as const) : []),
     ...(action.needsSupply === true && hasFoundNoSupply(run) ? (['no-supply'] as const) : []),
   ];
   return reasons.length === 0 ? ['no-time'] : reasons;
@@ -66,7 +66,10 @@ function onceARun(finds: (run: Run) => boolean): (run: Run) => boolean {
   };
 }
 
-const hasFoundDanger = onceARun(findsDanger);
+const findsFailingTester = onceARun((run) => findsDanger(run, (of) => of === 'tester'));
+const findsAnyDanger = onceARun((run) => findsDanger(run, () => true));
+const hasFoundDanger = (run: Run, isLive: boolean): boolean =>
+  isLive ? findsAnyDanger(run) : findsFailingTester(run);
 const hasFoundNoSupply = onceARun(findsNoSupply);
 
 /** Tests that were done. */
@@ -74,14 +77,17 @@ const doneIn = (run: Run): readonly TestAction[] =>
   [...new Set(run.samples.flatMap(({ test }) => test ?? []))].flatMap((test) => actionNamed(test) ?? []);
 
 /** A finding after which a faultless trainee goes no further, in the last sitting of any test, by what was typed. */
-function findsDanger(run: Run): boolean {
+function findsDanger(run: Run, counts: (of: Expectation['of']) => boolean): boolean {
   return doneIn(run).some((action) => {
+    const stops = action
+      .expectations(run.papers)
+      .filter(({ id, of }) => action.stops.includes(id) && counts(of));
     const { lines, limits } = truthOf(run, action, lastSitting(run, action.id));
     const broken = [
       ...lines.filter(({ finding }) => finding === 'broken').map(({ id }) => id),
       ...limits.filter(({ right }) => right === 'outside').map(({ limit }) => limit.id),
     ];
-    return broken.some((id) => action.stops.includes(id));
+    return broken.some((id) => stops.some((stop) => stop.id === id));
   });
 }
 

@@ -73,6 +73,8 @@ const PART_PLACES: readonly (readonly [RegExp, Place, PlainWhat | OfConductor])[
   [/^electrode\.conductor$/, 'electrode', 'electrode-conductor'],
   [/^met\.earth$/, 'met', 'met-ground-path'],
   [/^circuit\.PE$/, 'pe.supply', 'circuit-protective'],
+  [/^shared\.load$/, 'circuit.L1', 'shared-load'],
+  [/^other-way\./, 'origin.breaker', 'other-way'],
   [/^circuit\.parallel$/, 'pe.supply', 'building-metal'],
   [/^circuit\.(L\d|N)$/, 'circuit.$1', 'circuit-conductor'],
   [/^insulation\.circuit\.(.+)$/, 'insulation.circuit', 'circuit-insulation'],
@@ -134,6 +136,7 @@ function partRoots(unit: Parts, twin: Parts): readonly Root[] {
       return values === null ? [] : [{ ...seatOf(part, false), ...values }];
     }),
     ...arresterRoots(unit, twin),
+    ...gapRoots(unit, twin),
   ];
 }
 
@@ -147,7 +150,24 @@ function partValues(part: Part, other: Part): Pick<Root, 'unit' | 'twin'> | null
       unit: { id: 'lands-on', conductor: conductorOf(part.b) },
       twin: { id: 'lands-on', conductor: conductorOf(other.b) },
     };
+  if (part.a !== other.a) return { unit: { id: 'from-elsewhere' }, twin: { id: 'from-its-own-way' } };
+  if (part.warms !== other.warms)
+    return {
+      unit: { id: 'warms', cold: resistanceOf(part.resistance) },
+      twin: resistanceOf(other.resistance),
+    };
   const resistance = (ohms: Ohms) => resistanceOf(ohms, part.id.startsWith('insulation.'));
+  if (part.dries !== other.dries)
+    return {
+      unit: { id: 'dries-from', resistance: resistance(part.resistance) },
+      twin: resistance(other.resistance),
+    };
+  if (part.susceptance !== other.susceptance) return { unit: leaks(part), twin: leaks(other) };
+  if (part.contact === 'under-cover')
+    return {
+      unit: { id: 'under-cover', resistance: resistance(part.openResistance ?? OPEN) },
+      twin: { id: 'cover-or-not', resistance: resistance(other.resistance) },
+    };
   if (part.contact !== other.contact)
     return {
       unit: { id: 'while-bent', resistance: resistance(part.openResistance ?? OPEN) },
@@ -161,6 +181,20 @@ function partValues(part: Part, other: Part): Pick<Root, 'unit' | 'twin'> | null
   if (part.resistance === other.resistance) return null;
   return { unit: resistance(part.resistance), twin: resistance(other.resistance) };
 }
+
+/** What a capacitance passes at 230 V. */
+const leaks = ({ susceptance = 0 }: Part): Value => ({ id: 'leaks', amps: 230 * susceptance });
+
+/** A gap that a voltage jumps, where the other has none. */
+const gapRoots = (unit: Parts, twin: Parts): readonly Root[] =>
+  unit.oneWays
+    .filter(({ id, a }) => a.startsWith('supply.') && !twin.oneWays.some((other) => other.id === id))
+    .map(({ drop }) => ({
+      place: 'insulation.circuit',
+      what: { id: 'flashes-over' },
+      unit: volts(drop),
+      twin: { id: 'none' },
+    }));
 
 function arresterRoots(unit: Parts, twin: Parts): readonly Root[] {
   const other = twin.oneWays.find(({ id, drop }) => unit.oneWays.some((x) => x.id === id && x.drop !== drop));
@@ -219,6 +253,12 @@ const DESIGN: readonly (readonly [Place, PlainWhat, (design: UnitDesign) => Valu
   ['residual', 'ac-type', (d) => type(d.residualType)],
   ['residual', 'ac-from', (d) => amps(d.residualPickup)],
   ['residual', 'ac-later-by', (d) => seconds(d.residualDelay)],
+  ['residual', 'first-later-by', (d) => seconds(d.firstTripLater)],
+  [
+    'coil',
+    'sticks',
+    (d) => (d.sticks === null ? 'never' : { id: 'one-in', count: d.sticks.oneIn, seconds: d.sticks.seconds }),
+  ],
   ['residual', 'a-trip', (d) => (d.tripOpens ? 'opens' : 'opens-nothing')],
   ['direct', 'dc-from', (d) => amps(d.directPickup)],
   ['direct', 'dc-later-by', (d) => seconds(d.directDelay)],
@@ -259,7 +299,12 @@ function designRoots(unit: UnitDesign, twin: UnitDesign): readonly Root[] {
 }
 
 function deviceRoots(unit: Parts, twin: Parts): readonly Root[] {
-  const values = ({ site, upstreamDevice }: Parts): readonly (readonly [Place, PlainWhat, Value])[] => [
+  const values = ({
+    site,
+    upstreamDevice,
+    upstreamFirstLater,
+    tester,
+  }: Parts): readonly (readonly [Place, PlainWhat, Value])[] => [
     ['supply', 'site-voltage', volts(site.voltage)],
     ['supply', 'neighbours', neighboursOf(site.neighbours)],
     ['origin.breaker', 'breaker-type', type(site.circuit.breaker.type)],
@@ -267,6 +312,12 @@ function deviceRoots(unit: Parts, twin: Parts): readonly Root[] {
     ['circuit.L1', 'cable-laid', laidOf(site.circuit)],
     ['supply', 'service', serviceOf(site.service)],
     ['origin.residual', 'upstream-type', type(site.circuit.residualDevice?.type)],
+    ['origin.residual', 'upstream-rated', ratedOf(site.circuit.residualDevice?.rated)],
+    ['origin.residual', 'upstream-poles', polesOf(site)],
+    ['tester', 'tester-lead', resistanceOf(tester.lead)],
+    ['tester', 'tester-null', { id: tester.nulls ? 'is-kept' : 'is-forgotten' }],
+    ['tester', 'tester-battery', { id: 'share-of-period', share: tester.battery }],
+    ['origin.residual', 'upstream-first-later', seconds(upstreamFirstLater)],
     ['origin.residual', 'upstream', { id: upstreamDevice === 'acts' ? 'acts' : 'does-not-act' }],
   ];
   const other = values(twin);
@@ -275,6 +326,11 @@ function deviceRoots(unit: Parts, twin: Parts): readonly Root[] {
     return sameValue(value, meant) ? [] : [{ place, what: { id: what }, unit: value, twin: meant }];
   });
 }
+
+const ratedOf = (rated: Amps | undefined): Value => (rated === undefined ? { id: 'none' } : amps(rated));
+const polesOf = ({ phases, circuit: { residualDevice } }: Parts['site']): Value => ({
+  id: residualDevice === null ? 'none' : residualDevice.poles > phases ? 'every-live' : 'lines-alone',
+});
 
 const laidOf = ({ method, lineArea, insulated }: Parts['site']['circuit']): Value => ({
   id: 'laid',

@@ -72,7 +72,7 @@ function dead(world: World): readonly Option[] {
   return pairs.map(
     ([a, b]): Option => [
       { op: 'measure', quantity: 'continuity', between: [a, b] },
-      continuity(leadsOn(world, a, b), plant.leadsNulled, { between: [a, b] }),
+      continuity(leadsOn(world, a, b), plant.leadsNulled, installation.tester, { between: [a, b] }),
     ],
   );
 }

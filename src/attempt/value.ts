@@ -39,6 +39,8 @@ export type PlainWhat =
   | 'met-ground-path'
   | 'circuit-protective'
   | 'building-metal'
+  | 'shared-load'
+  | 'other-way'
   | 'pilot-insulation'
   | 'pe-pole'
   | 'outlet-pe'
@@ -96,6 +98,15 @@ export type PlainWhat =
   | 'cable-laid'
   | 'service'
   | 'upstream-type'
+  | 'upstream-rated'
+  | 'upstream-poles'
+  | 'upstream-first-later'
+  | 'tester-lead'
+  | 'tester-null'
+  | 'tester-battery'
+  | 'first-later-by'
+  | 'sticks'
+  | 'flashes-over'
   // States
   | 'breaker'
   | 'upstream'
@@ -126,6 +137,10 @@ export type Value =
   | { readonly id: 'type'; readonly type: string }
   | { readonly id: 'lands-on'; readonly conductor: string }
   | { readonly id: 'while-bent' | 'bent-or-not' | 'across-open'; readonly resistance: Resistance }
+  | { readonly id: 'warms'; readonly cold: Resistance }
+  | { readonly id: 'dries-from' | 'under-cover' | 'cover-or-not'; readonly resistance: Resistance }
+  | { readonly id: 'leaks'; readonly amps: Amps }
+  | { readonly id: 'one-in'; readonly count: number; readonly seconds: Seconds }
   /** Share of a period by which the duty is off: above zero too high. */
   | { readonly id: 'offer-off'; readonly by: number }
   | { readonly id: 'closes-again'; readonly after: Seconds }
@@ -199,6 +214,11 @@ export type PlainValue =
   | 'follows-coil'
   | 'acts'
   | 'does-not-act'
+  | 'never'
+  | 'from-elsewhere'
+  | 'from-its-own-way'
+  | 'every-live'
+  | 'lines-alone'
   | 'not-stated'
   | 'nothing-amiss'
   | 'still-live'

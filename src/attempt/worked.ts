@@ -8,8 +8,8 @@ import type { Operation } from '../bench/operation.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verified } from '../scenario/verify.ts';
-import { verifyingOnce } from '../scenario/verify.ts';
-import { procedure, stillToDo } from '../verification/procedure.ts';
+import { failsTester, verifyingOnce } from '../scenario/verify.ts';
+import { goesOn, procedure, stillToDo } from '../verification/procedure.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, NotedOf } from './attempt.ts';
 import { TYPED_UNITS } from './attempt.ts';
@@ -45,6 +45,7 @@ function* workingTest(start: Run, action: TestAction): Generator<null, Run> {
   let run = note(start, rightPrediction(start, action), 0);
   function* doing(steps: readonly Operation[]): Generator<null> {
     for (const step of steps) {
+      if (!goesOn(run.world, step)) return;
       const before = run.readings.length;
       run = act(run, action.id, step, 0).run;
       for (const [i, taken] of run.readings.entries())
@@ -99,7 +100,8 @@ export function rightConclusion(
   const { scenario, repairs } = run;
   const met = toItsEnd(verifyingOnce(scenario));
   // What no test that is allowed shows cannot be named.
-  const [fault, ...others] = met.conclusion === 'not sound' ? faultsShown(scenario, met) : [];
+  const isShown = met.conclusion === 'not sound' || failsTester(met);
+  const [fault, ...others] = isShown ? faultsShown(scenario, met) : [];
   const due = dueSteps(run, now);
   const asksRepeats = repairs.length > 0 || (scenario.task === 'verify' && now.conclusion === 'not sound');
   return {

@@ -17,7 +17,7 @@ import { hoursFrom } from './hours.ts';
 import { nothingKnown } from './knowledge.ts';
 import { plantAtRest } from './plant.ts';
 import { Recent } from './recent.ts';
-import { advance, move, settle, turn, watchHours } from './settle.ts';
+import { advance, letDry, move, settle, turn, watchHours } from './settle.ts';
 import { Timeline } from './timeline.ts';
 import { toItsEnd } from './toItsEnd.ts';
 import { EMPTY } from './tripIntegrator.ts';
@@ -78,6 +78,7 @@ export function* assembling(
   yield null;
   if (installation.design.sheet.schedule !== null) watchHours(world);
   advance(world, 0);
+  letDry(world);
   world.happenings = [];
   counts.solves = 0;
   counts.chartEvents = 0;
@@ -101,6 +102,16 @@ export function reassemble(world: World, faults: readonly FaultChoice[]): void {
   world.told = null;
   // With no supply the lock's motor drives nothing: the control finds the lock where it stands.
   move(world, { lockDriven: world.plant.plugLock === 'held' });
+  settle(world);
+}
+
+/** The same bench, as it stands, with another tester: what else is wrong is what it was. */
+export function reequip(world: World, faults: readonly FaultChoice[]): void {
+  world.faults = faults;
+  const { installation, wiring } = toItsEnd(wiringWith(world.sound, faults));
+  world.installation = installation;
+  world.wiring = wiring;
+  move(world, {});
   settle(world);
 }
 

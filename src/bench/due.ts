@@ -15,4 +15,6 @@ export type Due =
   /** One of the chart's own timers, by its id, with the event that it ends in. */
   | { readonly what: 'timer'; readonly id: string; readonly event: ChartEvent }
   /** An edge of the default charging hours, of which the control is to hear. */
-  | { readonly what: 'hours' };
+  | { readonly what: 'hours' }
+  /** The next step of whatever is wet and dries. */
+  | { readonly what: 'drying' };

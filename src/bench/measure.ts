@@ -43,7 +43,7 @@ export function measure(world: World, measurement: Measurement): Truth {
     };
   if (measurement.quantity === 'insulation') harm(world, measurement);
   const truth = reach(world, measurement);
-  if (fused && 'refused' in truth) {
+  if (fused && 'refused' in truth && truth.refused.id === 'voltage-on-leads') {
     happen(world, 'instrument fuse opened');
     world.plant = { ...world.plant, testerFuse: 'opened' };
   }
@@ -63,11 +63,15 @@ const between = (probes: readonly [Probe, Probe]): Details => ({
 });
 
 function reach(world: World, m: Measurement): Truth {
+  const { tester } = world.installation;
   switch (m.quantity) {
     case 'continuity':
-      return continuity(leadsOn(world, ...m.between), world.plant.leadsNulled, between(m.between));
+      return continuity(leadsOn(world, ...m.between), world.plant.leadsNulled, tester, between(m.between));
     case 'insulation':
-      return insulation(leadsOn(world, ...m.between), m.volts, { ...between(m.between), volts: m.volts });
+      return insulation(leadsOn(world, ...m.between), m.volts, tester, {
+        ...between(m.between),
+        volts: m.volts,
+      });
     case 'voltage':
       return voltage(leadsOn(world, ...m.between), m.tool, world.plant.duty, between(m.between));
     case 'pilot':
@@ -76,7 +80,7 @@ function reach(world: World, m: Measurement): Truth {
         frequency: world.installation.design.pilot.frequency,
       });
     case 'coding':
-      return coding(leadsOn(world, 'outlet.PP', 'outlet.PE'), between(['outlet.PP', 'outlet.PE']));
+      return coding(leadsOn(world, 'outlet.PP', 'outlet.PE'), tester, between(['outlet.PP', 'outlet.PE']));
     case 'electrode':
       return electrode(world);
     case 'phase-sequence':

@@ -7,6 +7,7 @@ import { LIVES } from '../laws/conductors.ts';
 import { codingResistance } from '../laws/proximity.ts';
 import type { Amps, Duty, Ohms, Volts } from '../laws/quantities.ts';
 import type { Part } from '../site/part.ts';
+import { driedBy } from '../site/part.ts';
 import type { Load, Site } from '../site/site.ts';
 import { linesOf, loadResistance } from '../site/site.ts';
 import type { UnitDesign } from '../unit/design.ts';
@@ -42,6 +43,9 @@ export interface TestCurrent {
   /** R.m.s. of a half-wave current, signed by its polarity. */
   readonly halfWave: Amps;
 }
+
+/** What may stick until it has moved once. */
+export type Freed = 'unit' | 'upstream';
 
 export interface Plant {
   /** Poles opened by hand at the origin, and whether they are locked. */
@@ -81,6 +85,12 @@ export interface Plant {
   readonly leadsNulled: boolean;
   /** The fuse of the continuity and insulation tester: opened by a live part, renewed when instruments are checked. */
   readonly testerFuse: 'sound' | 'opened';
+  /** Steps that whatever is wet has dried by. */
+  readonly dried: number;
+  /** Residual devices that stuck and have moved since. */
+  readonly freed: readonly Freed[];
+  /** How often a contactor that sticks now and then has been told to open. */
+  readonly openings: number;
   /** What wrong tests have destroyed inside the unit. */
   readonly damaged: readonly Damage[];
   readonly standIn: StandIn;
@@ -115,6 +125,9 @@ export const plantAtRest = (site: Site, design: UnitDesign): Plant => ({
   flexed: false,
   leadsNulled: true,
   testerFuse: 'sound',
+  dried: 0,
+  freed: [],
+  openings: 0,
   damaged: [],
   standIn: unpluggedStandIn(design.sheet.cable.coding),
   test: null,
@@ -132,6 +145,7 @@ const UNFELT = {
   loadLimit: undefined,
   leadsNulled: undefined,
   testerFuse: undefined,
+  openings: undefined,
 } as const satisfies Partial<Record<keyof Plant, undefined>>;
 
 /** Positions that set the network's sources and change none of its branches. */
@@ -213,6 +227,9 @@ export const polesOpenedBy = (site: Site, poles: number): readonly Live[] => {
   return poles > lines.length ? [...lines, 'N'] : lines;
 };
 
+/** A joint on which the cover presses: made while the cover is off. */
+export const UNDER_COVER = 'under-cover';
+
 /** Whether a contact is closed in a position of the plant. */
 export type IsClosed = (plant: Plant) => boolean;
 
@@ -221,16 +238,15 @@ export function contactsOf(site: Site, design: UnitDesign): ReadonlyMap<string, 
   const { breaker, residualDevice } = site.circuit;
   const openedByBreaker = polesOpenedBy(site, breaker.poles);
   const openedUpstream = residualDevice === null ? [] : polesOpenedBy(site, residualDevice.poles);
+  const isSupplied = (plant: Plant, pole: Live): boolean =>
+    plant.missing !== pole &&
+    (plant.breaker === 'closed' || !openedByBreaker.includes(pole)) &&
+    (plant.upstream === 'closed' || !openedUpstream.includes(pole));
   const ofPole = (pole: Live): readonly (readonly [string, IsClosed])[] => [
     [`main.${pole}`, (plant) => !plant.mainOff.includes(pole)],
-    [
-      `origin.${pole}`,
-      (plant) =>
-        !plant.isolated.includes(pole) &&
-        plant.missing !== pole &&
-        (plant.breaker === 'closed' || !openedByBreaker.includes(pole)) &&
-        (plant.upstream === 'closed' || !openedUpstream.includes(pole)),
-    ],
+    [`origin.${pole}`, (plant) => !plant.isolated.includes(pole) && isSupplied(plant, pole)],
+    // A way beside the one that the schedule names: nobody's hand opens it, its devices do.
+    [`other-way.${pole}`, (plant) => isSupplied(plant, pole)],
     [`unit.${pole}`, (plant) => !plant.removed.includes('unit') && plant.unitBreaker === 'closed'],
     [`contactor.${pole}`, (plant) => poleClosed(plant, design, pole)],
     ...(['PE', 'N'] as const).map((to): readonly [string, IsClosed] => [
@@ -246,6 +262,7 @@ export function contactsOf(site: Site, design: UnitDesign): ReadonlyMap<string, 
     ['open-pen', (plant) => plant.earthPole === 'closed'],
     ['test-button', (plant) => plant.testButton],
     ['unflexed', (plant) => !plant.flexed],
+    [UNDER_COVER, (plant) => plant.cover === 'open'],
     ['cable', (plant) => plant.standIn.plugged],
     ['coding', (plant) => plant.standIn.plugged && plant.standIn.coding !== null],
     ...LIVES.flatMap(ofPole),
@@ -256,7 +273,8 @@ export function contactsOf(site: Site, design: UnitDesign): ReadonlyMap<string, 
 export type Setting = (plant: Plant) => Ohms | undefined;
 
 /** How the settings of the plant make a part's resistance; null for a part that has its own. */
-export function settingOf({ id }: Part): Setting | null {
+export function settingOf({ id, resistance, dries }: Part): Setting | null {
+  if (dries !== undefined) return ({ dried }) => driedBy(resistance, dries, dried);
   if (id === 'coding.plug')
     return ({ standIn: { coding } }) => (coding === null ? undefined : codingResistance(coding));
   if (id.startsWith('standin.load.'))

@@ -5,7 +5,7 @@
 import { asTold, cannotBePutRight, entryNamed } from '../faults/catalogue.ts';
 import { COMPONENTS } from '../faults/components.ts';
 import type { Seconds } from '../laws/quantities.ts';
-import { reassemble } from './assemble.ts';
+import { reassemble, reequip } from './assemble.ts';
 import { isIsolated } from './plant.ts';
 import type { Refusal } from './refusal.ts';
 import { pass } from './settle.ts';
@@ -22,14 +22,17 @@ export function putRight(world: World, what: string): Refusal | null {
   const papers = asTold({ site: sound.site, sheet: sound.design.sheet }, world.faults);
   const never = cannotBePutRight(entry, papers);
   if (never !== null) return { id: 'never-put-right', why: never };
+  const left = world.faults.filter(({ fault }) => fault !== what);
+  if (COMPONENTS[entry.component] === 'in hand') {
+    pass(world, REPAIR);
+    reequip(world, left);
+    return null;
+  }
   if (COMPONENTS[entry.component] === 'behind cover' && plant.cover === 'closed')
     return { id: 'cover-closed' };
   if (!isIsolated(plant) || powered) return { id: 'not-isolated' };
   // Whatever was still on its way comes to rest first.
   pass(world, REPAIR);
-  reassemble(
-    world,
-    world.faults.filter(({ fault }) => fault !== what),
-  );
+  reassemble(world, left);
   return null;
 }

@@ -18,6 +18,7 @@ export type Refusal =
         | 'no-earthing-conductor'
         | 'no-arrester'
         | 'fuse-open'
+        | 'battery-low'
         | 'no-voltage'
         | 'no-return'
         | 'one-line'

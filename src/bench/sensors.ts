@@ -26,6 +26,8 @@ export interface Residual {
   readonly direct: Amps;
 }
 
+const UNIT = ['unit'];
+
 /** The residual current through a device that embraces all live conductors at one place. */
 export function residualThrough(
   wiring: Wiring,
@@ -37,8 +39,9 @@ export function residualThrough(
   let im = 0;
   let halfWave = 0;
   let direct = 0;
-  for (const live of livesOf(parts.site)) {
-    const current = branchCurrent(solution.reduced, solution.planes, wiring.branchOf(`${place}.${live}`));
+  const through = place === 'unit' ? UNIT : parts.ways;
+  for (const branch of through.flatMap((at) => livesOf(parts.site).map((live) => `${at}.${live}`))) {
+    const current = branchCurrent(solution.reduced, solution.planes, wiring.branchOf(branch));
     re += current.mains.re;
     im += current.mains.im;
     halfWave += current.halfWave;
@@ -106,14 +109,13 @@ export function tripTimes(
   const powered = plant.pilot !== 'unpowered';
   // A device that opens the contactor is part of the electronics; one that opens its own breaker needs no supply.
   const alive = residual.by === 'breaker' || powered;
-  const lineCurrents = linesOf(site).map((line) => {
-    const { re, im } = branchCurrent(
-      solution.reduced,
-      solution.planes,
-      wiring.branchOf(`origin.${line}`),
-    ).mains;
-    return Math.sqrt(re * re + im * im);
-  });
+  const lineCurrents = parts.ways.flatMap((way) =>
+    linesOf(site).map((line) => {
+      const { reduced, planes } = solution;
+      const { re, im } = branchCurrent(reduced, planes, wiring.branchOf(`${way}.${line}`)).mains;
+      return Math.sqrt(re * re + im * im);
+    }),
+  );
   return {
     residual:
       residual.type !== null && alive
@@ -121,7 +123,9 @@ export function tripTimes(
             { type: design.residualType ?? residual.type, rated: residual.rated ?? 0.03, delay: 'general' },
             design.residualPickup,
             atUnit,
-          ) + design.residualDelay
+          ) +
+          design.residualDelay +
+          (plant.freed.includes('unit') ? 0 : design.firstTripLater)
         : Infinity,
     direct:
       residual.direct !== null && powered
@@ -132,7 +136,8 @@ export function tripTimes(
         : Infinity,
     upstream:
       residualDevice !== null
-        ? residualTime(residualDevice, upstreamPickup, residualThrough(wiring, solution, parts, 'origin'))
+        ? residualTime(residualDevice, upstreamPickup, residualThrough(wiring, solution, parts, 'origin')) +
+          (plant.freed.includes('upstream') ? 0 : parts.upstreamFirstLater)
         : Infinity,
     breaker: breakerTripTime(breaker.type, breaker.rating, Math.max(...lineCurrents)),
   };

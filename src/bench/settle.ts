@@ -12,7 +12,7 @@ import { sameSensed } from '../unit/sensed.ts';
 import type { Commands } from '../unit/unitChart.ts';
 import { DEVICES, type Device, type Due } from './due.ts';
 import { atTheUnit, tripTimesNow } from './felt.ts';
-import type { Plant } from './plant.ts';
+import type { Freed, Plant } from './plant.ts';
 import { follow } from './timers.ts';
 import { exposed, reset, type TripIntegrator, tripped, tripsAt } from './tripIntegrator.ts';
 import { solve } from './wiring.ts';
@@ -86,7 +86,7 @@ function obey(world: World, commands: Commands): void {
   world.indicator = commands.indicator;
   if (commands.coil !== plant.coil) {
     world.plant = { ...world.plant, coil: commands.coil };
-    const delay = commands.coil ? timing.closing : timing.opening;
+    const delay = commands.coil ? timing.closing : timing.opening + stuckFor(world);
     enter(world, delay, { what: 'contactor', closed: commands.coil });
   }
   if (commands.earthPole !== null && commands.earthPole !== (plant.earthPole === 'closed')) {
@@ -128,7 +128,22 @@ function comesTo(world: World, due: Due): void {
     case 'hours':
       watchHours(world);
       break;
+    case 'drying':
+      move(world, { dried: world.plant.dried + 1 });
+      letDry(world);
+      break;
   }
+}
+
+/** How much later this opening comes, s: one of every so many sticks, and the seed says which. */
+function stuckFor(world: World): Seconds {
+  const { sticks } = world.installation.design;
+  if (sticks === null) return 0;
+  const { openings } = world.plant;
+  world.plant = { ...world.plant, openings: openings + 1 };
+  const inTurn = openings % sticks.oneIn;
+  const drawn = Math.floor(sticks.oneIn * world.draw(`sticks ${openings - inTurn}`));
+  return inTurn === drawn ? sticks.seconds : 0;
 }
 
 function moveContactor(world: World, closed: boolean): void {
@@ -162,6 +177,7 @@ function trip(world: World, device: Device): void {
   const { direct, by } = world.installation.design.sheet.residual;
   switch (device) {
     case 'residual':
+      world.plant = { ...world.plant, ...freeing(world, 'unit', world.installation.design.firstTripLater) };
       if (by === 'breaker') openUnitBreaker(world);
       else send(world, { type: 'residual trip' });
       break;
@@ -171,7 +187,10 @@ function trip(world: World, device: Device): void {
       break;
     case 'upstream':
       happen(world, 'upstream device tripped');
-      move(world, { upstream: 'tripped' });
+      move(world, {
+        upstream: 'tripped',
+        ...freeing(world, 'upstream', world.installation.upstreamFirstLater),
+      });
       break;
     case 'breaker':
       happen(world, 'circuit breaker tripped');
@@ -179,6 +198,10 @@ function trip(world: World, device: Device): void {
       break;
   }
 }
+
+/** A device that stuck has moved: from now on it moves freely. */
+const freeing = ({ plant }: World, which: Freed, later: Seconds): Partial<Plant> =>
+  later === 0 || plant.freed.includes(which) ? {} : { freed: [...plant.freed, which] };
 
 function openUnitBreaker(world: World): void {
   happen(world, 'unit breaker tripped');
@@ -188,6 +211,13 @@ function openUnitBreaker(world: World): void {
 /** An entry at the next edge of the hours, and so at every one, so that the control hears of it. */
 export function watchHours({ timeline, hours }: World): void {
   timeline.enter(hours.nextEdge(timeline.now), 'plant', { what: 'hours' });
+}
+
+/** An entry for the next step of whatever is wet, and so for every one. */
+export function letDry({ timeline, installation }: World): void {
+  const dries = installation.parts.find((part) => part.dries !== undefined)?.dries;
+  if (dries !== undefined)
+    timeline.enter(timeline.now + microseconds(dries.every), 'plant', { what: 'drying' });
 }
 
 /** Tells the control what changed since it was last told; false when nothing did. */

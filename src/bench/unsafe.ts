@@ -2,6 +2,8 @@
  * Unsafe acts: which there are, and which are critical; their words stand in src/words. The critical ones are published here, each a predicate
  * over what the bench knows; they are judged when the act is done, whatever comes of it.
  */
+import { entryNamed } from '../faults/catalogue.ts';
+import { COMPONENTS } from '../faults/components.ts';
 import { livesOf } from '../site/site.ts';
 import { opensEarthUnpowered } from '../unit/design.ts';
 import { isThroughElectronics } from './deadTests.ts';
@@ -78,8 +80,8 @@ export function unsafeIn(world: World, operation: Operation): readonly UnsafeAct
       when(isVehicleThere(world), 'vehicle-left-plugged');
       break;
     case 'put-right':
-      // Both places whatever the cause is, so that what has to be proved tells nothing of it.
-      ids.push(...unsafeHandling(world, ['origin', 'supply'], true));
+      // Both places whatever the cause is, so that what has to be proved tells nothing of it. A tester is none of either.
+      if (!isInHand(operation.what)) ids.push(...unsafeHandling(world, ['origin', 'supply'], true));
       break;
     case 'energise':
       ids.push(...unsafeEnergising(world, operation.at));
@@ -92,6 +94,11 @@ export function unsafeIn(world: World, operation: Operation): readonly UnsafeAct
   }
   return ids.map(actOf);
 }
+
+const isInHand = (what: string): boolean => {
+  const component = entryNamed(what)?.component;
+  return component !== undefined && COMPONENTS[component] === 'in hand';
+};
 
 /** A charge is drawn through what is about to be opened. */
 const isLoaded = ({ plant }: World): boolean =>

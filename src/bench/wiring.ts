@@ -4,12 +4,12 @@
  */
 
 import type { Parts } from '../faults/parts.ts';
-import type { Volts } from '../laws/quantities.ts';
+import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
 import type { Plan } from '../network/plan.ts';
 import { plan as planOf } from '../network/plan.ts';
 import { seenFrom } from '../network/port.ts';
 import type { Emf, Injection, OneWay, Planes } from '../network/potentials.ts';
-import { mainsPotentials, potentials } from '../network/potentials.ts';
+import { branchCurrent, mainsPotentials, potentials } from '../network/potentials.ts';
 import type { BranchValues, Reduced } from '../network/reduce.ts';
 import { reduce } from '../network/reduce.ts';
 import type { Topology } from '../network/topology.ts';
@@ -18,7 +18,7 @@ import { OPEN } from '../site/part.ts';
 import { linesOf } from '../site/site.ts';
 import { PROXIMITY_SOURCE } from '../unit/parts.ts';
 import type { IsClosed, Plant, Setting, TestedPlace } from './plant.ts';
-import { contactsOf, feltOf, settingOf } from './plant.ts';
+import { contactsOf, feltOf, settingOf, UNDER_COVER } from './plant.ts';
 import { standInOneWays, standInParts } from './standIn.ts';
 
 /** A branch whose values depend on the position of the plant. */
@@ -27,6 +27,13 @@ interface Moving {
   readonly part: Part;
   readonly isClosed: IsClosed;
   readonly setting: Setting | null;
+}
+
+/** A joint that its own loss warms. */
+interface Warming {
+  readonly branch: number;
+  readonly cold: Ohms;
+  readonly warms: number;
 }
 
 export interface Wiring {
@@ -41,6 +48,10 @@ export interface Wiring {
   /** Every one-way part, and those that stay when the arresters are taken off. */
   readonly oneWays: readonly OneWay[];
   readonly withoutArresters: readonly OneWay[];
+  /** Whether the cover presses on a joint. */
+  readonly feelsCover: boolean;
+  /** Branches whose joint warms under load. */
+  readonly warming: readonly Warming[];
   /** By what the network feels of the position: a verification comes back to most of its positions. */
   readonly solved: Map<string, Solution>;
   /** By what its branches feel of it: half of the positions differ in their sources alone. */
@@ -141,10 +152,17 @@ export function wire(installation: Parts): Wiring {
     plan,
     still: stillValues(parts),
     moving: movingIn(parts, installation),
+    feelsCover: parts.some(({ contact }) => contact === UNDER_COVER),
+    warming: parts.flatMap(({ resistance: cold, warms }, branch) =>
+      warms === undefined ? [] : [{ branch, cold, warms }],
+    ),
     nodeAt,
     branchOf,
     oneWays: [...installation.oneWays, ...standInOneWays].map(seat),
-    withoutArresters: standInOneWays.map(seat),
+    withoutArresters: [
+      ...installation.oneWays.filter(({ id }) => !id.startsWith('arrester.')),
+      ...standInOneWays,
+    ].map(seat),
     solved: new Map(),
     factored: new Map(),
   };
@@ -239,15 +257,60 @@ function leakageInjection(
   return flows ? [{ port, mains: NOTHING, direct: leakage.dc, halfWave: 0 }] : [];
 }
 
+/** Rounds in which a joint's resistance and its current are brought together; half a percent is left after far fewer. */
+const MOST_WARMING = 60;
+
+/** The network with every warm joint at the resistance that its own standing current gives it; a test's does not last. */
+function warmed(wiring: Wiring, installation: Parts, plant: Plant): Reduced {
+  const standing = plant.test === null ? plant : { ...plant, test: null };
+  const emfs = emfsOf(wiring, installation, standing);
+  const ohms = wiring.warming.map((joint) => joint.cold);
+  const at = (of: Plant): Reduced => {
+    const values = valuesOf(wiring, of);
+    // Open it carries nothing and stays as it is.
+    for (const [i, { branch }] of wiring.warming.entries())
+      if (values.conductance[branch] === wiring.still.conductance[branch])
+        values.conductance[branch] = 1 / (ohms[i] as Ohms);
+    return reduce(wiring.plan, values);
+  };
+  for (let round = 0; round < MOST_WARMING; round++) {
+    const reduced = at(standing);
+    const planes = potentials(reduced, emfs, [], []);
+    let moved = 0;
+    for (const [i, joint] of wiring.warming.entries()) {
+      const amps = through(reduced, planes, joint.branch);
+      const next = joint.cold + joint.warms * amps * amps;
+      const before = ohms[i] as Ohms;
+      // Half of the way: a hotter joint lets less through.
+      ohms[i] = (before + next) / 2;
+      moved = Math.max(moved, Math.abs(next - before) / before);
+    }
+    if (moved < 1e-9) break;
+  }
+  return at(plant);
+}
+
+function through(reduced: Reduced, planes: Planes, branch: number): Amps {
+  const { re, im } = branchCurrent(reduced, planes, branch).mains;
+  return Math.sqrt(re * re + im * im);
+}
+
 /** Solutions that are kept, of some ten kilobytes each, and as many factors. */
 const MOST_KEPT = 500;
 
 /** The network solved in this position of the plant; `installation` is the one that was wired. */
 export function solve(wiring: Wiring, installation: Parts, plant: Plant): Solution {
   const felt = feltOf(plant);
-  const known = wiring.solved.get(felt.all);
+  // A cover is felt where it presses on a joint, and nowhere else.
+  const cover = wiring.feelsCover ? plant.cover : '';
+  const key = felt.all + cover;
+  const known = wiring.solved.get(key);
   if (known !== undefined) return known;
-  const { reduced, mains: byVolts } = factoredAt(wiring, plant, felt.branches);
+  // A warm joint goes by its current, and so by the sources too.
+  const { reduced, mains: byVolts } =
+    wiring.warming.length === 0
+      ? factoredAt(wiring, plant, felt.branches + cover)
+      : { reduced: warmed(wiring, installation, plant), mains: new Map() };
   const emfs = emfsOf(wiring, installation, plant);
   const oneWays = plant.removed.includes('arrester') ? wiring.withoutArresters : wiring.oneWays;
   const test = testInjection(wiring, plant);
@@ -259,7 +322,7 @@ export function solve(wiring: Wiring, installation: Parts, plant: Plant): Soluti
   const planes = leakage.length === 0 ? first : potentials(reduced, emfs, oneWays, injections, mains);
   const solution = { reduced, emfs, oneWays, injections, planes };
   if (wiring.solved.size >= MOST_KEPT) wiring.solved.clear();
-  wiring.solved.set(felt.all, solution);
+  wiring.solved.set(key, solution);
   return solution;
 }
 

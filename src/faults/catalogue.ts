@@ -19,6 +19,7 @@ import { proximityRetentionFaults } from './proximityRetention.ts';
 import { residualDirectFaults } from './residualDirect.ts';
 import { supplyWiringFaults } from './supplyWiring.ts';
 import { switchingFaults } from './switching.ts';
+import { testerFaults } from './testerFaults.ts';
 
 export const CATALOGUE: readonly CatalogueEntry[] = [
   ...protectiveConductorFaults,
@@ -32,6 +33,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
   ...residualDirectFaults,
   ...insulationFaults,
   ...mechanicalFaults,
+  ...testerFaults,
   ...notFaults,
 ];
 

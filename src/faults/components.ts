@@ -5,9 +5,9 @@
 
 /**
  * `behind cover`: dead work at the unit, with its cover off. `outside`: dead work elsewhere. `no conductor`: nothing
- * electrical is handled. `not here`: it belongs to the distributor, and nobody on the site may touch it.
+ * electrical is handled. `in hand`: whoever tests has brought it, and nothing of the installation is touched. `not here`: it belongs to the distributor, and nobody on the site may touch it.
  */
-type Reach = 'behind cover' | 'outside' | 'no conductor' | 'not here';
+type Reach = 'behind cover' | 'outside' | 'no conductor' | 'in hand' | 'not here';
 
 export const COMPONENTS = {
   supply: 'not here',
@@ -22,6 +22,8 @@ export const COMPONENTS = {
   /** Socket or tether with its contacts; a tether's cores end behind the cover. */
   outlet: 'behind cover',
   arrester: 'behind cover',
+  /** Condensers from its live conductors to PE, which leak a little. */
+  filter: 'behind cover',
   contactor: 'behind cover',
   /** Everything that makes, reads and acts on the pilot. */
   pilot: 'behind cover',
@@ -33,5 +35,6 @@ export const COMPONENTS = {
   'open-pen': 'behind cover',
   /** Enclosure, guards and labels. */
   enclosure: 'no conductor',
+  tester: 'in hand',
 } as const satisfies Record<string, Reach>;
 export type Component = keyof typeof COMPONENTS;

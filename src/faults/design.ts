@@ -5,6 +5,7 @@
  */
 import { CONDUCTOR_AREAS } from '../laws/conductor.ts';
 import { isTabled } from '../laws/currentCarrying.ts';
+import { BREAKER_RATINGS as RATINGS } from '../laws/overcurrent.ts';
 import type { Amps } from '../laws/quantities.ts';
 import { greatestDrop } from '../laws/voltageDrop.ts';
 import { adiabaticOf, carriedBy, dropOf, laidAs } from '../site/design.ts';
@@ -15,8 +16,6 @@ import { LOCK_OFF, TELL_DISTRIBUTOR, TELL_INSTALLER } from './fault.ts';
 import type { Impossible } from './impossible.ts';
 import type { Parts } from './parts.ts';
 
-/** Ratings that breakers are made in, A. */
-const RATINGS = [6, 10, 16, 20, 25, 32, 40, 50, 63] as const;
 const FALLING = [...CONDUCTOR_AREAS].reverse();
 /** The fuse of most houses' services, A. Common practice, no source. */
 const USUAL_SERVICE: Amps = 60;
@@ -88,6 +87,32 @@ export const designFaults: readonly Fault[] = [
       const rating = RATINGS.find((one) => one > carriedBy(on.site).amps && one >= setTo(on));
       return rating === undefined ? null : { rating };
     }, 'no-breaker-too-large'),
+  },
+  {
+    ...frame,
+    id: 'set-above-breaker',
+    component: 'breaker',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 433.1.1',
+    ...wrongly((on) => {
+      const rating = RATINGS.findLast((one) => one < setTo(on));
+      return rating === undefined ? null : { rating };
+    }, 'no-breaker-too-small'),
+  },
+  {
+    ...frame,
+    id: 'set-above-cable',
+    component: 'circuit',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 433.1.1, Appendix 4',
+    ...wrongly((on) => {
+      const lineArea = FALLING.find((area) => {
+        const site = { ...on.site, circuit: { ...on.site.circuit, lineArea: area } };
+        return isTabled(laidAs(site)) && carriedBy(site).amps < setTo(on);
+      });
+      if (lineArea === undefined) return null;
+      return { circuit: { lineArea, protectiveArea: Math.min(lineArea, on.site.circuit.protectiveArea) } };
+    }, 'cable-carries-more'),
   },
   {
     ...frame,

@@ -12,5 +12,6 @@ export const FAMILIES = [
   'residual-direct',
   'insulation',
   'mechanical',
+  'tester',
 ] as const;
 export type Family = (typeof FAMILIES)[number];

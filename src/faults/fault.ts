@@ -42,7 +42,7 @@ interface Entry {
 
 /** What decides whether an entry can be on an installation at all: of a file's site and unit as of the papers. */
 export interface Setting {
-  readonly site: Designed & Pick<Site, 'service'>;
+  readonly site: Designed & Pick<Site, 'service' | 'voltage' | 'otherLoads' | 'metEarthResistance'>;
   readonly sheet: Pick<
     UnitSheet,
     | 'outlet'

@@ -17,6 +17,9 @@ const frame = { kind: 'fault', family: 'insulation' } as const;
 const inCircuit = { ...frame, component: 'circuit', next: PUT_RIGHT, tell: TELL_INSTALLER } as const;
 const inUnit = { ...frame, next: LOCK_OFF, tell: TELL_MAKER } as const;
 
+/** Twice the resistance in half an hour, in steps of five minutes. Common practice, no source: hours until it is dry. */
+const DRIES = { every: 300, times: 1.122 } as const;
+
 export const insulationFaults: readonly Fault[] = [
   {
     ...inCircuit,
@@ -41,6 +44,57 @@ export const insulationFaults: readonly Fault[] = [
     parameters: [{ name: 'ohms', unit: 'Ω', min: 20_000, max: 900_000, default: 150_000 }],
     change: (parts, { ohms = 0 }) =>
       withPart(parts, 'insulation.circuit.L1-N', (part) => ({ ...part, resistance: ohms })),
+  },
+  {
+    ...inCircuit,
+    id: 'flash-over-under-lug',
+    source: 'BS 7671:2018+A2:2022 643.3.2, Table 64: at 500 V',
+    parameters: [{ name: 'volts', unit: 'V', min: 360, max: 480, default: 400 }],
+    // Over the mains' own peak: nothing jumps it in service as yet.
+    change: (parts, { volts = 0 }) => ({
+      ...parts,
+      oneWays: [
+        ...parts.oneWays,
+        { id: 'gap.L1+', a: 'supply.L1', b: 'supply.PE', drop: volts },
+        { id: 'gap.L1-', a: 'supply.PE', b: 'supply.L1', drop: volts },
+      ],
+    }),
+  },
+  {
+    ...inUnit,
+    id: 'outlet-neutral-earth-joined',
+    source: 'BS 7671:2018+A2:2022 643.3.3, Table 64',
+    component: 'outlet',
+    parameters: [{ name: 'ohms', unit: 'Ω', min: 0.5, max: 50, default: 5 }],
+    change: (parts, { ohms = 0 }) =>
+      withPart(parts, 'insulation.outlet.N-PE', (part) => ({ ...part, resistance: ohms })),
+  },
+  {
+    ...inUnit,
+    id: 'water-in-connector',
+    source: 'BS 7671:2018+A2:2022 643.3.3, Table 64',
+    component: 'outlet',
+    parameters: [{ name: 'ohms', unit: 'Ω', min: 20_000, max: 400_000, default: 60_000 }],
+    impossible: tetheredOnly,
+    change: (parts, { ohms = 0 }) =>
+      withPart(parts, 'insulation.cable.L1-PE', (part) => ({
+        ...part,
+        resistance: ohms,
+        dries: { ...DRIES, to: part.resistance },
+      })),
+  },
+  {
+    ...inUnit,
+    id: 'condensation',
+    source: 'BS 7671:2018+A2:2022 643.3.3, Table 64',
+    component: 'enclosure',
+    parameters: [{ name: 'ohms', unit: 'Ω', min: 100_000, max: 500_000, default: 300_000 }],
+    change: (parts, { ohms = 0 }) =>
+      withPart(parts, 'filter.L1', (part) => ({
+        ...part,
+        resistance: ohms,
+        dries: { ...DRIES, to: part.resistance },
+      })),
   },
   {
     ...inUnit,

@@ -2,7 +2,7 @@
 import type { CableCoding } from '../laws/proximity.ts';
 import type { UnitSheet } from '../unit/design.ts';
 import type { NotFault, Told } from './fault.ts';
-import { socketOnly, unless } from './fault.ts';
+import { openPenOnly, socketOnly, unless } from './fault.ts';
 
 const frame = { kind: 'not-fault' } as const;
 
@@ -136,6 +136,79 @@ export const notFaults: readonly NotFault[] = [
     source: 'common practice, no source',
     impossible: unless(({ site }) => site.phases === 3, 'one-line'),
     alter: (told) => withSheet(told, { lostLine: 'goes-on' }),
+  },
+  {
+    ...frame,
+    id: 'plug-free-until-supplied',
+    component: 'lock',
+    family: 'proximity-retention',
+    parameters: [],
+    source: 'IEC 61851-1:2017 Table A.6: locked before the supply closes',
+    impossible: socketOnly,
+    alter: (told) => withSheet(told, { holdInB: false }),
+  },
+  {
+    ...frame,
+    id: 'earth-pole-open-unpowered',
+    component: 'open-pen',
+    family: 'protective-conductor',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 722.411.4.1; common practice, no source',
+    impossible: openPenOnly,
+    alter: (told) => withSheet(told, { openPenUnpowered: 'open' }),
+  },
+  {
+    ...frame,
+    id: 'open-pen-acts-at-once',
+    component: 'open-pen',
+    family: 'supply-wiring',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 722.411.4.1: riding out is permitted, and never required',
+    impossible: openPenOnly,
+    alter: (told) => withSheet(told, { openPenRidesOut: false }),
+  },
+  {
+    ...frame,
+    id: 'steel-beside-earth',
+    component: 'circuit',
+    family: 'protective-conductor',
+    parameters: [{ name: 'ohms', unit: 'Ω', min: 0.02, max: 1, default: 0.1 }],
+    source: 'BS 7671:2018+A2:2022 543.2.1, 643.2.1',
+    alter: ({ site, sheet }, { ohms = 0 }) => ({
+      site: { ...site, circuit: { ...site.circuit, parallelEarth: ohms } },
+      sheet,
+    }),
+  },
+  {
+    ...frame,
+    id: 'delayed-device-ahead',
+    component: 'upstream-device',
+    family: 'residual-direct',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 536.4.1.4 (from memory); IEC 61008-1, S type',
+    impossible: unless(({ sheet }) => sheet.residual.type !== null, 'no-residual-device'),
+    alter: ({ site, sheet }) => ({
+      site: {
+        ...site,
+        circuit: {
+          ...site.circuit,
+          residualDevice: { type: 'A', rated: 0.1, delay: 'S', poles: site.phases + 1 },
+        },
+      },
+      sheet,
+    }),
+  },
+  {
+    ...frame,
+    id: 'trip-clears-with-supply',
+    component: 'residual-device',
+    family: 'residual-direct',
+    parameters: [],
+    source:
+      'the unit’s sheet; IEC 61851-1:2017 clause 14, UK note: off and on by hand is no reclosing by itself',
+    impossible: unless(({ sheet }) => sheet.residual.by === 'contactor', 'breaker-stays-open'),
+    alter: (told) =>
+      withSheet(told, { clearsBy: { ...told.sheet.clearsBy, residual: 'supply', direct: 'supply' } }),
   },
   {
     ...frame,

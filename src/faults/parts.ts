@@ -2,13 +2,15 @@
  * Everything physical about one installation before it is assembled: what a fault may change. The site and the
  * sheet say what was meant; design and parts say what is really there.
  */
-import type { Ohms } from '../laws/quantities.ts';
+import type { Ohms, Seconds } from '../laws/quantities.ts';
 import type { Found, OneWayPart, Part, Source } from '../site/part.ts';
 import { OPEN } from '../site/part.ts';
 import type { Site } from '../site/site.ts';
 import { siteParts, siteSources } from '../site/site.ts';
 import type { UnitDesign } from '../unit/design.ts';
 import { unitOneWays, unitParts } from '../unit/parts.ts';
+import type { Tester } from './tester.ts';
+import { SOUND_TESTER } from './tester.ts';
 
 export interface Parts {
   readonly site: Site;
@@ -16,10 +18,16 @@ export interface Parts {
   readonly parts: readonly Part[];
   readonly sources: readonly Source[];
   readonly oneWays: readonly OneWayPart[];
+  /** Ways of the board that are the circuit's by its schedule or in truth: what they carry, its devices feel. */
+  readonly ways: readonly string[];
   /** What can be seen to be wrong, by looking. */
   readonly visible: readonly Found[];
   /** Whether a residual device at the origin acts at all. */
   readonly upstreamDevice: 'acts' | 'dead';
+  /** How much later than later ones its first trip comes, s. */
+  readonly upstreamFirstLater: Seconds;
+  /** What the installation is tested with. */
+  readonly tester: Tester;
 }
 
 /** The installation as it was meant. */
@@ -29,8 +37,11 @@ export const soundParts = (site: Site, design: UnitDesign): Parts => ({
   parts: [...siteParts(site), ...unitParts(design, site.phases)],
   sources: siteSources(site),
   oneWays: unitOneWays(design, site.phases),
+  ways: ['origin'],
   visible: [],
   upstreamDevice: 'acts',
+  upstreamFirstLater: 0,
+  tester: SOUND_TESTER,
 });
 
 /** The same installation with one part altered. Throws when there is no such part: a slip in the catalogue. */

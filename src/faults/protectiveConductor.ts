@@ -46,6 +46,22 @@ export const protectiveConductorFaults: readonly Fault[] = [
     change: (parts, { ohms = 0 }) => withMore(parts, 'circuit.PE', ohms),
   },
   {
+    id: 'pe-moves-with-cover',
+    kind: 'fault',
+    family,
+    component: 'circuit',
+    parameters: [{ name: 'ohms', unit: 'Ω', min: 1, max: 1e9, default: 1e9 }],
+    source: 'BS 7671:2018+A2:2022 526.1, 643.2.1',
+    next: LOCK_OFF,
+    tell: TELL_INSTALLER,
+    change: (parts, { ohms = 0 }) =>
+      withPart(parts, 'circuit.PE', (part) => ({
+        ...part,
+        contact: 'under-cover',
+        openResistance: Math.min(OPEN, part.resistance + ohms),
+      })),
+  },
+  {
     id: 'pe-undersized',
     kind: 'fault',
     family,
@@ -133,6 +149,18 @@ export const protectiveConductorFaults: readonly Fault[] = [
     tell: TELL_INSTALLER,
     impossible: unless(({ site }) => site.earthing !== 'TT', 'no-earthing-conductor'),
     change: (parts, { ohms = 0 }) => withMore(parts, 'earthing', ohms),
+  },
+  {
+    id: 'bonding-missing',
+    kind: 'fault',
+    family,
+    component: 'earthing',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 411.3.1.2, 544.1',
+    next: LOCK_OFF,
+    tell: TELL_INSTALLER,
+    impossible: unless(({ site }) => site.metEarthResistance !== null, 'nothing-to-bond'),
+    change: (parts) => withVisible(withOpen(parts, 'met.earth'), 'terminals', { id: 'bonding-off' }),
   },
   {
     id: 'open-pen-pole-worn',

@@ -1,4 +1,6 @@
 /** Faults of residual-current and smooth-d.c. detection, in the unit and at the origin. */
+import type { Amps } from '../laws/quantities.ts';
+import type { ResidualDevice } from '../site/site.ts';
 import type { Fault, Setting } from './fault.ts';
 import {
   directOnly,
@@ -9,6 +11,7 @@ import {
   unless,
   upstreamOnly,
 } from './fault.ts';
+import type { Parts } from './parts.ts';
 import { withDesign, withPart, withSite, withVisible } from './parts.ts';
 
 const frame = {
@@ -33,6 +36,26 @@ const inMilliamps = (min: number, max: number, usual: number) => ({
   default: usual / 1000,
 });
 
+/** How much later a stiff mechanism moves for the first time. Common practice, no source. */
+const STIFF = { name: 'seconds', unit: 's', min: 0.32, max: 0.45, default: 0.4 } as const;
+
+/** Ratings that residual devices are made in, A (IEC 61008-1 5.3.3, from memory). */
+const RATINGS: readonly Amps[] = [0.01, 0.03, 0.1, 0.3, 0.5];
+/** What additional protection asks for (BS 7671:2018+A2:2022 415.1.1). */
+const ADDITIONAL: Amps = 0.03;
+/** The next size up that does not give it. */
+const nextRating = (than: Amps): Amps | null =>
+  RATINGS.find((one) => one > Math.max(than, ADDITIONAL)) ?? null;
+
+/** Another residual device fitted at the origin than the papers have. */
+function withUpstream(parts: Parts, change: Partial<ResidualDevice>): Parts {
+  const { circuit } = parts.site;
+  const { residualDevice } = circuit;
+  return residualDevice === null
+    ? parts
+    : withSite(parts, { circuit: { ...circuit, residualDevice: { ...residualDevice, ...change } } });
+}
+
 export const residualDirectFaults: readonly Fault[] = [
   {
     ...frame,
@@ -51,6 +74,29 @@ export const residualDirectFaults: readonly Fault[] = [
     source: 'IEC 61008-1: 300 ms at the rated residual current',
     impossible: ownDeviceOnly,
     change: (parts, { seconds = 0 }) => withDesign(parts, { residualDelay: seconds }),
+  },
+  {
+    ...frame,
+    id: 'residual-sticks-first',
+    component: 'residual-device',
+    parameters: [STIFF],
+    source: 'IEC 61008-1: 300 ms at the rated residual current, the first time as well',
+    impossible: ownDeviceOnly,
+    change: (parts, { seconds = 0 }) => withDesign(parts, { firstTripLater: seconds }),
+  },
+  {
+    ...frame,
+    id: 'standing-leakage',
+    component: 'filter',
+    parameters: [{ name: 'share', unit: '', min: 0.88, max: 0.97, default: 0.93 }],
+    source: 'BS 7671:2018+A2:2022 531.3.2 (from memory): at most 30 % of the rating',
+    impossible: ownDeviceOnly,
+    // A condenser's share of what begins to trip the device: insulation, tested with d.c., is good.
+    change: (parts, { share = 0 }) =>
+      withPart(parts, 'filter.L1', (part) => ({
+        ...part,
+        susceptance: (share * parts.design.residualPickup) / parts.site.voltage,
+      })),
   },
   {
     ...frame,
@@ -82,6 +128,26 @@ export const residualDirectFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    id: 'residual-rated-too-high',
+    component: 'residual-device',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 415.1.1, 722.531.3.101: 30 mA at most',
+    impossible: ownDeviceOnly,
+    change: (parts) => {
+      const meant = parts.design.sheet.residual.rated ?? ADDITIONAL;
+      const rated = nextRating(meant) ?? meant;
+      // As good a device as the one meant, for a greater current.
+      const residualPickup = (parts.design.residualPickup * rated) / meant;
+      return withVisible(withDesign(parts, { residualPickup }), 'protective devices', {
+        id: 'residual-rated',
+        where: 'unit',
+        rated,
+        meant,
+      });
+    },
+  },
+  {
+    ...frame,
     id: 'upstream-dead',
     source: 'IEC 61008-1: by the rated residual current',
     component: 'upstream-device',
@@ -92,22 +158,61 @@ export const residualDirectFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    id: 'upstream-sticks-first',
+    component: 'upstream-device',
+    parameters: [STIFF],
+    source: 'IEC 61008-1: 300 ms at the rated residual current, the first time as well',
+    impossible: (on) =>
+      upstreamOnly(on) ?? (on.site.circuit.residualDevice?.delay === 'S' ? 'delayed-by-design' : null),
+    tell: TELL_INSTALLER,
+    change: (parts, { seconds = 0 }) => ({ ...parts, upstreamFirstLater: seconds }),
+  },
+  {
+    ...frame,
     id: 'upstream-type-ac',
     component: 'upstream-device',
     parameters: [],
     source: 'BS 7671:2018+A2:2022 722.531.3.101, 531.3.3',
     impossible: upstreamOnly,
     tell: TELL_INSTALLER,
+    change: (parts) =>
+      withVisible(withUpstream(parts, { type: 'AC' }), 'protective devices', { id: 'origin-device-ac' }),
+  },
+  {
+    ...frame,
+    id: 'upstream-rated-too-high',
+    component: 'upstream-device',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 415.1.1, 411.5.3',
+    impossible: (on) =>
+      upstreamOnly(on) ??
+      (nextRating(on.site.circuit.residualDevice?.rated ?? 0) === null ? 'no-greater-rating' : null),
+    tell: TELL_INSTALLER,
     change: (parts) => {
-      const { circuit } = parts.site;
-      const { residualDevice } = circuit;
-      if (residualDevice === null) return parts;
-      return withVisible(
-        withSite(parts, { circuit: { ...circuit, residualDevice: { ...residualDevice, type: 'AC' } } }),
-        'protective devices',
-        { id: 'origin-device-ac' },
-      );
+      const { rated: meant = 0 } = parts.site.circuit.residualDevice ?? {};
+      const rated = nextRating(meant) ?? meant;
+      return withVisible(withUpstream(parts, { rated }), 'protective devices', {
+        id: 'residual-rated',
+        where: 'origin',
+        rated,
+        meant,
+      });
     },
+  },
+  {
+    ...frame,
+    id: 'upstream-opens-lines-only',
+    component: 'upstream-device',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 722.531.3.101, 531.2.1 (from memory): all live conductors',
+    impossible: (on) =>
+      upstreamOnly(on) ??
+      ((on.site.circuit.residualDevice?.poles ?? 0) <= on.site.phases ? 'opens-lines-only-anyway' : null),
+    tell: TELL_INSTALLER,
+    change: (parts) =>
+      withVisible(withUpstream(parts, { poles: parts.site.phases }), 'protective devices', {
+        id: 'origin-device-lines-only',
+      }),
   },
   {
     ...frame,

@@ -2,19 +2,22 @@
  * Faults of the supply and of the wiring to the unit. The papers keep what was meant; ranges are trade judgement
  * (common practice, no source) where no clause is named.
  */
+import { isTabled } from '../laws/currentCarrying.ts';
 import type { BreakerType } from '../laws/overcurrent.ts';
-import { BREAKER_TYPES, measuredLoopLimit } from '../laws/overcurrent.ts';
-import type { Volts } from '../laws/quantities.ts';
+import { BREAKER_RATINGS, BREAKER_TYPES, measuredLoopLimit } from '../laws/overcurrent.ts';
+import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
 import type { Designed } from '../site/design.ts';
-import { loopAtUnit } from '../site/design.ts';
-import { siteSources } from '../site/site.ts';
-import type { Fault } from './fault.ts';
+import { carriedBy, laidAs, loopAtUnit } from '../site/design.ts';
+import { livesOf, loadResistance, siteSources } from '../site/site.ts';
+import type { Fault, Setting } from './fault.ts';
 import {
   LINE,
   LOCK_OFF,
   lineOf,
   noSuchLine,
   PUT_RIGHT,
+  penOnly,
+  TELL_DISTRIBUTOR,
   TELL_INSTALLER,
   TELL_MAKER,
   unless,
@@ -31,6 +34,11 @@ const inCircuit = {
   next: PUT_RIGHT,
   tell: TELL_INSTALLER,
 } as const;
+const inBoard = { ...inCircuit, component: 'breaker', parameters: [] } as const;
+/** A joint that has oxidised: a little when cold, Ω, and what is said of it at this current, A. Common practice, no source. */
+const COLD_JOINT: Ohms = 0.02;
+const OF_CHARGE: Amps = 32;
+
 /** The supply at another voltage: site and sources alike, so that the bench starts from it. */
 function withVoltage(parts: Parts, volts: Volts): Parts {
   const changed = withSite(parts, { voltage: volts });
@@ -47,6 +55,57 @@ function tooSlow(site: Designed): BreakerType | null {
   const slower = BREAKER_TYPES.slice(BREAKER_TYPES.indexOf(breaker.type) + 1);
   return slower.find((type) => loopAtUnit(site) > measuredLoopLimit(type, breaker.rating)) ?? null;
 }
+
+/** The least rating that the circuit's cable does not carry; null where its area or its laying is not in the tables. */
+const tooLarge = (site: Designed): Amps | null =>
+  isTabled(laidAs(site))
+    ? (BREAKER_RATINGS.find((one) => one > Math.max(carriedBy(site).amps, site.circuit.breaker.rating)) ??
+      null)
+    : null;
+
+/** Conventional tripping current of a breaker, as a multiple of its rating (IEC 60898-1 Table 7, from memory). */
+const SURELY_TRIPS = 1.45;
+
+/** The greatest rating that surely trips, within the hour, on what the unit is set to. */
+const tooSmall = ({ setCurrent, ratedCurrent }: Setting['sheet']): Amps | null =>
+  BREAKER_RATINGS.findLast((one) => SURELY_TRIPS * one < (setCurrent ?? ratedCurrent)) ?? null;
+
+/** Another breaker fitted than the papers have; its rating can be read on it. */
+function withBreakerRated(parts: Parts, rating: Amps | null): Parts {
+  const { circuit } = parts.site;
+  const { breaker } = circuit;
+  if (rating === null) return parts;
+  return withVisible(
+    withSite(parts, { circuit: { ...circuit, breaker: { ...breaker, rating } } }),
+    'protective devices',
+    { id: 'breaker-rated', type: breaker.type, rated: rating, meant: breaker.rating },
+  );
+}
+
+/** The circuit on the way beside the one that the board's schedule names. */
+function withOtherWay(parts: Parts): Parts {
+  const lives = livesOf(parts.site);
+  const moved = lives.reduce(
+    (of, live) => withPart(of, `circuit.${live}`, (part) => ({ ...part, a: `other-way.${live}` })),
+    parts,
+  );
+  const resistance = parts.parts.find(({ id }) => id === 'origin.N')?.resistance ?? 0.001;
+  return {
+    ...moved,
+    ways: [...parts.ways, OTHER_WAY],
+    parts: [
+      ...moved.parts,
+      ...lives.map((live) => ({
+        id: `${OTHER_WAY}.${live}`,
+        a: `busbar.${live}`,
+        b: `${OTHER_WAY}.${live}`,
+        resistance,
+        contact: `${OTHER_WAY}.${live}`,
+      })),
+    ],
+  };
+}
+const OTHER_WAY = 'other-way';
 
 export const supplyWiringFaults: readonly Fault[] = [
   {
@@ -104,11 +163,58 @@ export const supplyWiringFaults: readonly Fault[] = [
   },
   {
     ...inCircuit,
+    id: 'terminal-warms',
+    source: 'BS 7671:2018+A2:2022 526.1',
+    parameters: [{ name: 'ohms', unit: 'Ω', min: 0.1, max: 0.5, default: 0.4 }],
+    change: (parts, { ohms = 0 }) =>
+      withVisible(
+        withPart(parts, 'circuit.L1', (part) => ({
+          ...part,
+          resistance: part.resistance + COLD_JOINT,
+          warms: ohms / (OF_CHARGE * OF_CHARGE),
+        })),
+        'terminals',
+        { id: 'terminal-browned' },
+      ),
+  },
+  {
+    ...inCircuit,
     id: 'neutral-earth-joined',
     source: 'BS 7671:2018+A2:2022 643.3.2, Table 64',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 0.001, max: 2, default: 0.01 }],
     change: (parts, { ohms = 0 }) =>
       withPart(parts, 'insulation.circuit.N-PE', (part) => ({ ...part, resistance: ohms })),
+  },
+  {
+    ...inCircuit,
+    id: 'neutral-borrowed',
+    source: 'BS 7671:2018+A2:2022 314.4 (from memory): each circuit has its own neutral',
+    parameters: [],
+    change: (parts) => withPart(parts, 'circuit.N', (part) => ({ ...part, a: 'busbar.N' })),
+  },
+  {
+    ...inCircuit,
+    id: 'circuit-shared',
+    source: 'BS 7671:2018+A2:2022 722.533.101: an individual final circuit for each point',
+    parameters: [{ name: 'watts', unit: 'W', min: 600, max: 3000, default: 2000 }],
+    change: (parts, { watts = 0 }) => ({
+      ...parts,
+      parts: [
+        ...parts.parts,
+        { id: 'shared.load', a: 'supply.L1', b: 'supply.N', resistance: loadResistance(watts) },
+      ],
+    }),
+  },
+  {
+    id: 'schedule-names-other-way',
+    kind: 'fault',
+    family,
+    component: 'enclosure',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 514.9.1; EAWR 1989 regs 12, 13',
+    next: LOCK_OFF,
+    tell: TELL_INSTALLER,
+    change: withOtherWay,
   },
   {
     kind: 'fault',
@@ -131,6 +237,20 @@ export const supplyWiringFaults: readonly Fault[] = [
     },
   },
   {
+    ...inBoard,
+    id: 'breaker-rated-too-high',
+    source: 'BS 7671:2018+A2:2022 433.1.1',
+    impossible: ({ site }) => (tooLarge(site) === null ? 'no-breaker-too-large' : null),
+    change: (parts) => withBreakerRated(parts, tooLarge(parts.site)),
+  },
+  {
+    ...inBoard,
+    id: 'breaker-rated-too-low',
+    source: 'BS 7671:2018+A2:2022 433.1.1; IEC 60898-1 (from memory): trips on what the unit may take',
+    impossible: ({ sheet }) => (tooSmall(sheet) === null ? 'no-breaker-too-small' : null),
+    change: (parts) => withBreakerRated(parts, tooSmall(parts.design.sheet)),
+  },
+  {
     ...ofSupply,
     id: 'supply-loop-high',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 0.5, max: 5, default: 1.2 }],
@@ -138,6 +258,31 @@ export const supplyWiringFaults: readonly Fault[] = [
     impossible: unless(({ site }) => site.earthing !== 'TT', 'electrode-decides'),
     change: (parts, { ohms = 0 }) =>
       withMore(parts, parts.site.earthing === 'TN-S' ? 'source.PE' : 'pen', ohms),
+  },
+  {
+    id: 'tails-crossed',
+    kind: 'fault',
+    family,
+    component: 'supply',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 643.6',
+    next: LOCK_OFF,
+    tell: TELL_DISTRIBUTOR,
+    impossible: ({ site }) =>
+      site.phases === 3 ? 'three-phases' : site.earthing === 'TN-C-S' ? 'earth-crossed-with-it' : null,
+    change: (parts) => withCrossed(parts, 'source.L1', 'source.N'),
+  },
+  {
+    id: 'supply-crossed',
+    kind: 'fault',
+    family,
+    component: 'supply',
+    parameters: [],
+    source: 'BS 7671:2018+A2:2022 643.6; ESQCR 2002 reg. 24 (from memory)',
+    next: LOCK_OFF,
+    tell: TELL_DISTRIBUTOR,
+    impossible: (on) => (on.site.phases === 3 ? 'three-phases' : penOnly(on)),
+    change: (parts) => withCrossed(parts, 'source.L1', 'pen'),
   },
   {
     ...ofSupply,

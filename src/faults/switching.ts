@@ -68,6 +68,13 @@ export const switchingFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    id: 'sticks-now-and-then',
+    source: 'IEC 61851-1:2017 Table A.6 sequence 8: within 100 ms',
+    parameters: [{ name: 'seconds', unit: 's', min: 0.5, max: 20, default: 3 }],
+    change: (parts, { seconds = 0 }) => unwatched(withDesign(parts, { sticks: { oneIn: 3, seconds } })),
+  },
+  {
+    ...frame,
     id: 'closes-slowly',
     source: 'IEC 61851-1:2017 Table A.6 sequence 4: within 3 s',
     parameters: [{ name: 'seconds', unit: 's', min: 3.2, max: 8, default: 5 }],

@@ -7,6 +7,9 @@
 import { interpolated, type Knots } from './interpolation.ts';
 import type { Amps, Ohms, Seconds, Volts } from './quantities.ts';
 
+/** Ratings that circuit-breakers are made in, A (IEC 60898-1 5.3.2, preferred values, from memory). */
+export const BREAKER_RATINGS: readonly Amps[] = [6, 10, 16, 20, 25, 32, 40, 50, 63];
+
 export const BREAKER_TYPES = ['B', 'C', 'D'] as const;
 export type BreakerType = (typeof BREAKER_TYPES)[number];
 

@@ -47,6 +47,7 @@ export const checkScenario = ({
   ...(site === undefined ? [] : siteProblems({ site })),
   ...(site === undefined || unit === undefined ? [] : unitProblems({ site, unit })),
   ...(faults === undefined ? [] : faultProblems(faults, site && unit ? { site, sheet: unit } : null)),
+  ...(faults === undefined ? [] : testerProblems(faults, allowed)),
   ...(allowed === undefined || allowed === 'all' ? [] : actionProblems(allowed, 'allowed')),
   ...(marking === undefined ? [] : weightProblems(marking)),
   ...(handover == null ? [] : handoverProblems(handover, site)),
@@ -242,6 +243,21 @@ function faultProblems(faults: ScenarioFile['faults'], on: Setting | null): read
     const impossible = whyImpossible(entry, on, values as Record<string, number>);
     return impossible === null ? [] : [{ path, message: { id: 'impossible', why: impossible } }];
   });
+}
+
+/** The test that looks at the tester itself. */
+const OF_TESTER = 'instruments';
+
+/** A tester that fails falsifies every other test: where it is not looked at, the unit would be blamed. */
+function testerProblems(faults: ScenarioFile['faults'], allowed: Readable['allowed']): readonly Problem[] {
+  if (allowed === undefined || allowed === 'all' || allowed.includes(OF_TESTER)) return [];
+  return faults.flatMap(({ fault }, i) =>
+    when(
+      entryNamed(fault)?.component === 'tester',
+      `faults[${i}]`,
+      `the unit would be blamed for the tester: ${quoted(OF_TESTER)} is expected among the tests that are allowed`,
+    ),
+  );
 }
 
 function actionProblems(wanted: readonly string[], path: string): readonly Problem[] {

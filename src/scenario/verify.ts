@@ -72,7 +72,8 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
   let noSupply: Verification['stopped'] = null;
   for (const action of wanted) {
     const isDead = action.from === 'isolated' && action.stage === 'before power';
-    if (stopped !== null && (!isDead || !isIsolated(world.plant))) break;
+    if (stopped !== null && (!isDead || !isIsolated(world.plant) || world.knowledge.foundLive.length > 0))
+      break;
     if (noSupply !== null && action.needsSupply === true) continue;
     const run = yield* carryingOut(world, action, papers);
     const expectations = judgeExpectations(action, papers, { ...run, before: earlier });
@@ -134,10 +135,18 @@ export function* verifyingOnce(scenario: Scenario, options: VerifyOptions = {}):
   return known.set(key, verified);
 }
 
+/** Whether the tester itself was found to fail. */
+export const failsTester = ({ actions }: Pick<Verified, 'actions'>): boolean =>
+  actions.some(({ expectations }) =>
+    expectations.some(({ expectation, finding }) => finding === 'broken' && expectation.of === 'tester'),
+  );
+
 function conclude(actions: readonly VerifiedAction[], unfinished: boolean): Conclusion {
   const broken = actions.some(
     ({ expectations, limits }) =>
-      expectations.some(({ finding }) => finding === 'broken') || limits.some(({ pass }) => !pass),
+      // A tester that fails says nothing of the unit.
+      expectations.some(({ expectation, finding }) => finding === 'broken' && expectation.of !== 'tester') ||
+      limits.some(({ pass }) => !pass),
   );
   if (broken) return 'not sound';
   return unfinished ? 'could not finish' : 'sound';

@@ -4,7 +4,7 @@
  * parts; a fault changes parts; the bench turns them into a topology. Which contacts are closed is not known here.
  */
 
-import type { Amps, Ohms, Siemens, Volts } from '../laws/quantities.ts';
+import type { Amps, Ohms, Seconds, Siemens, Volts } from '../laws/quantities.ts';
 import type { Phasor } from '../network/potentials.ts';
 
 /** Insulation of an open contact or a broken conductor, Ω. A design choice: finite, so that nothing ever floats. */
@@ -20,8 +20,29 @@ export interface Part {
   readonly susceptance?: Siemens;
   /** The contact that interrupts the path, by name; without one it is always closed. */
   readonly contact?: string;
+  /**
+   * Growth of the resistance with the square of the current that stands in it, Ω/A²: a joint that its own loss warms, at
+   * the temperature that it settles to. A test of moments does not warm it.
+   */
+  readonly warms?: number;
+  /** Water that dries from the moment the bench stands: `resistance` is what it begins with. */
+  readonly dries?: Drying;
   /** Resistance across the open contact, Ω; OPEN unless something bleeds across it. */
   readonly openResistance?: Ohms;
+}
+
+/** A staircase: so many times the resistance after each `every` seconds, up to `to`, which is dry. */
+export interface Drying {
+  readonly every: Seconds;
+  readonly times: number;
+  readonly to: Ohms;
+}
+
+/** Resistance of a part of this much after so many steps of its drying, Ω. */
+export function driedBy(wet: Ohms, { times, to }: Drying, steps: number): Ohms {
+  let ohms = wet;
+  for (let step = 0; step < steps && ohms < to; step++) ohms *= times;
+  return Math.min(ohms, to);
 }
 
 /** A mains source in series with a part, driving current from its `a` to its `b`. */
@@ -67,7 +88,18 @@ export type Sight =
         | 'not-in-schedule'
         | 'clamp-corroded'
         | 'unit-device-ac'
-        | 'origin-device-ac';
+        | 'origin-device-ac'
+        | 'origin-device-lines-only'
+        | 'bonding-off'
+        | 'terminal-browned';
+    }
+  /** Rated so, where the papers have another rating, A. */
+  | { readonly id: 'breaker-rated'; readonly type: string; readonly rated: Amps; readonly meant: Amps }
+  | {
+      readonly id: 'residual-rated';
+      readonly where: 'unit' | 'origin';
+      readonly rated: Amps;
+      readonly meant: Amps;
     }
   /** Marked with this type, where the papers have another. */
   | { readonly id: 'breaker-marked'; readonly type: string; readonly meant: string; readonly rating: Amps };

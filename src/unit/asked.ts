@@ -21,6 +21,8 @@ const NOT_OF_DESIGN = [
   'directFeels',
   'residualDelay',
   'directDelay',
+  'firstTripLater',
+  'sticks',
   'timing',
   'delayShare',
 ] as const satisfies readonly (keyof UnitDesign)[];

@@ -127,6 +127,8 @@ export interface UnitDesign {
   /** Boundaries between A/B, B/C, C/D, D/E, E/invalid and invalid/F, V, inside the bands that Table A.4 leaves to the designer. */
   readonly thresholds: readonly [Volts, Volts, Volts, Volts, Volts, Volts];
   readonly poles: Readonly<Record<Live, PoleDesign>>;
+  /** Of every so many openings one, which the seed draws, comes later by this; null: none does. */
+  readonly sticks: { readonly oneIn: number; readonly seconds: Seconds } | null;
   /** How the control knows that no pole has stayed closed: a contact linked to every pole, or not at all. */
   readonly weldCheck: 'linked-contact' | 'none';
   /** Whether a wrong low half is ever looked at. */
@@ -161,6 +163,8 @@ export interface UnitDesign {
   /** How much later than a sound device's the sensors' trip comes. */
   readonly residualDelay: Seconds;
   readonly directDelay: Seconds;
+  /** How much later still its first trip comes, after which it moves freely. */
+  readonly firstTripLater: Seconds;
   /** What a residual or d.c. trip comes to: it opens, or it is only shown. After how long it closes by itself; null: never. */
   readonly tripOpens: boolean;
   readonly closesAfterTrip: Seconds | null;
@@ -208,6 +212,7 @@ export function soundDesign(sheet: UnitSheet, draw: Draw): UnitDesign {
     },
     thresholds: [10.5, 7.5, 4.5, 1.5, -1.5, -10.5],
     poles: { L1: { welded: false }, L2: { welded: false }, L3: { welded: false }, N: { welded: false } },
+    sticks: null,
     weldCheck: 'linked-contact',
     diodeRule: 'checked',
     shortRule: 'acted on',
@@ -224,6 +229,7 @@ export function soundDesign(sheet: UnitSheet, draw: Draw): UnitDesign {
     directFeels: 'both',
     residualDelay: 0,
     directDelay: 0,
+    firstTripLater: 0,
     tripOpens: true,
     closesAfterTrip: null,
     latchMemory: 'kept',

@@ -101,6 +101,10 @@ export const procedure = (world: World, action: TestAction, papers: Papers): rea
   ...onPapers(action, papers).steps,
 ];
 
+/** Whoever has found it live where it should be dead opens nothing, and leaves the rest of the test. */
+export const goesOn = ({ knowledge }: World, { op }: Operation): boolean =>
+  op !== 'open-cover' || knowledge.foundLive.length === 0;
+
 /** Procedures write the same few hundred operations again and again: each is checked once. */
 const checked = new Recent<string, Operation>(1000);
 
@@ -122,6 +126,7 @@ export function* carryingOut(world: World, action: TestAction, papers: Papers): 
   const outcomes: Outcome[] = [];
   function* doing(steps: readonly Operation[]): Generator<null> {
     for (const step of steps) {
+      if (!goesOn(world, step)) return;
       const { sample, outcome } = observe(world, step);
       samples.push(sample);
       outcomes.push(outcome);

@@ -12,6 +12,7 @@ import { proximityRetention } from './causes/proximityRetention.ts';
 import { residualDirect } from './causes/residualDirect.ts';
 import { supplyWiring } from './causes/supplyWiring.ts';
 import { switching } from './causes/switching.ts';
+import { tester } from './causes/tester.ts';
 import type { CauseWords } from './causeWords.ts';
 
 /** Every entry of the catalogue has its words here. */
@@ -28,6 +29,7 @@ export const CAUSE_WORDS: Readonly<Record<string, CauseWords>> = {
   ...residualDirect,
   ...supplyWiring,
   ...switching,
+  ...tester,
 };
 
 export function causeWords(id: string): CauseWords {

@@ -17,6 +17,8 @@ const WHAT_WORDS: Readonly<Record<PlainWhat, string>> = {
   'met-ground-path': 'ground path of the main earthing terminal',
   'circuit-protective': 'circuit’s protective conductor',
   'building-metal': 'metal of the building, beside the protective conductor',
+  'shared-load': 'another load on this circuit',
+  'other-way': 'another way of the board, which feeds this circuit',
   'pilot-insulation': 'insulation from pilot to PE',
   'pe-pole': 'PE pole',
   'outlet-pe': 'PE from the unit’s bar to the outlet',
@@ -72,6 +74,15 @@ const WHAT_WORDS: Readonly<Record<PlainWhat, string>> = {
   'cable-laid': 'cable is laid',
   service: 'service, and what the house asks of it',
   'upstream-type': 'residual device at the origin is of type',
+  'upstream-rated': 'residual device at the origin is rated',
+  'tester-lead': 'tester’s lead, beyond a sound one',
+  'tester-null': 'what the tester’s leads read when they were nulled',
+  'tester-battery': 'tester’s battery gives',
+  'upstream-first-later': 'first trip of the residual device at the origin later by',
+  'first-later-by': 'first trip of the a.c. device later by',
+  sticks: 'opens late',
+  'flashes-over': 'gap between line and PE, jumped from',
+  'upstream-poles': 'residual device at the origin opens',
   breaker: 'circuit’s breaker',
   upstream: 'residual device at the origin',
   'unit-breaker': 'unit’s own breaker',
@@ -162,6 +173,11 @@ const VALUE_WORDS: Readonly<Record<PlainValue, string>> = {
   'follows-coil': 'follows the coil',
   acts: 'acts',
   'does-not-act': 'does not act',
+  never: 'never',
+  'from-elsewhere': 'comes from another way of the board',
+  'from-its-own-way': 'comes from its own way of the board',
+  'every-live': 'every live conductor',
+  'lines-alone': 'the lines alone',
   'not-stated': 'not stated',
   'nothing-amiss': 'nothing amiss',
   'still-live': 'still live',
@@ -192,6 +208,18 @@ export function valueText(value: Value): string {
       return `${resistanceText(value.resistance)} while it is bent`;
     case 'bent-or-not':
       return `${resistanceText(value.resistance)}, bent or not`;
+    case 'dries-from':
+      return `wet: ${resistanceText(value.resistance)} at first, and more as it dries`;
+    case 'under-cover':
+      return `${resistanceText(value.resistance)} while the cover is on`;
+    case 'cover-or-not':
+      return `${resistanceText(value.resistance)}, cover on or off`;
+    case 'leaks':
+      return `passes ${ampsText(value.amps)} at 230 V`;
+    case 'one-in':
+      return `one time in ${value.count}, by ${secondsText(value.seconds)}`;
+    case 'warms':
+      return `${resistanceText(value.cold)} cold, and more the warmer the load makes it`;
     case 'across-open':
       return `${resistanceText(value.resistance)} across it when open`;
     case 'offer-off':

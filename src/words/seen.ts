@@ -38,7 +38,9 @@ export const INSPECTED_WORDS: Readonly<Record<Found['where'], string>> = {
   labels: 'labels',
 };
 
-const SIGHT_WORDS: Readonly<Record<Exclude<Sight['id'], 'breaker-marked'>, string>> = {
+type PlainSight = Exclude<Sight['id'], 'breaker-marked' | 'breaker-rated' | 'residual-rated'>;
+
+const SIGHT_WORDS: Readonly<Record<PlainSight, string>> = {
   'gland-turns': 'the gland turns by hand, and there is a water mark below it',
   'plate-says-ip41': 'the plate says IP41, and it hangs in the rain',
   'shell-cracked': 'the connector’s shell is cracked through, and a contact is burnt',
@@ -50,9 +52,29 @@ const SIGHT_WORDS: Readonly<Record<Exclude<Sight['id'], 'breaker-marked'>, strin
   'clamp-corroded': 'green corrosion on the electrode’s clamp',
   'unit-device-ac': 'the unit’s residual current device bears the mark of type AC',
   'origin-device-ac': 'the residual current device at the origin bears the mark of type AC',
+  'terminal-browned': 'the line terminal’s plastic is browned and smells burnt, though its screw is tight',
+  'bonding-off': 'the bonding conductor has been cut off at the water pipe',
+  'origin-device-lines-only':
+    'by the diagram on it, the residual current device at the origin opens the lines and leaves the neutral',
 };
 
-export const sightText = (sight: Sight): string =>
-  sight.id === 'breaker-marked'
-    ? `the breaker is marked ${sight.type}${sight.rating}, not ${sight.meant}${sight.rating}`
-    : SIGHT_WORDS[sight.id];
+/** Whole milliamperes: ratings are no other. */
+const milliamps = (amps: number): string => `${Math.round(1000 * amps)} mA`;
+
+export function sightText(sight: Sight): string {
+  switch (sight.id) {
+    case 'breaker-marked':
+      return `the breaker is marked ${sight.type}${sight.rating}, not ${sight.meant}${sight.rating}`;
+    case 'breaker-rated':
+      return `the breaker is marked ${sight.type}${sight.rated}, not ${sight.type}${sight.meant}`;
+    case 'residual-rated': {
+      const device =
+        sight.where === 'unit'
+          ? 'the unit’s residual current device'
+          : 'the residual current device at the origin';
+      return `${device} is marked ${milliamps(sight.rated)}, not ${milliamps(sight.meant)}`;
+    }
+    default:
+      return SIGHT_WORDS[sight.id];
+  }
+}

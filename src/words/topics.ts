@@ -13,6 +13,7 @@ export const FAMILY_WORDS: Readonly<Record<Family, string>> = {
   'residual-direct': 'residual and direct current',
   insulation: 'insulation',
   mechanical: 'mechanical and visible',
+  tester: 'your own tester',
 };
 
 export const topicText = (topic: TopicId): string =>

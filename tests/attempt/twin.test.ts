@@ -191,6 +191,10 @@ const PLACES: readonly (readonly [fault: string, place: string])[] = [
   ['arrester-aged', 'arrester'],
   ['gland-loose', 'seen.enclosure'],
   ['labels-missing', 'seen.labels'],
+  ['schedule-names-other-way', 'circuit.L1'],
+  ['sticks-now-and-then', 'coil'],
+  ['flash-over-under-lug', 'insulation.circuit'],
+  ['tester-lead-broken', 'tester'],
 ];
 
 const faults = CATALOGUE.filter(({ kind }) => kind === 'fault');

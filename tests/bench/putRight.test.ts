@@ -30,6 +30,9 @@ const volts = (a: string, b: string): OperationInput => ({
   between: [a, b],
 });
 
+/** By the main switch too: what the board's schedule names wrongly is dead by that alone. */
+const ALL_DEAD: readonly OperationInput[] = [{ op: 'isolate', at: 'main-switch' }, ...MAKE_DEAD];
+
 /** Dead tests, power, a charge, a trip and an unplugging: enough to show whatever is wrong. */
 const LOOK: readonly OperationInput[] = [
   { op: 'inspect' },
@@ -73,8 +76,7 @@ const shownBy = ({ readings, seen, events, refused, found }: Outcome) => ({
 describe('a fault that is put right', () => {
   test.each(possible)('$id on $on: nothing tells that it was there, and it is gone', ({ id, on }) => {
     const [faulty, sound] = twins(on, id);
-    doing(faulty, ...MAKE_DEAD);
-    doing(sound, ...MAKE_DEAD);
+    for (const world of [faulty, sound]) doing(world, ...ALL_DEAD);
     const [repaired, replaced] = [perform(faulty, putRight(id)), perform(sound, putRight(id))];
     expect(repaired).toEqual(replaced);
     expect(repaired).toMatchObject({ refused: null, unsafe: [], readings: [], events: [], found: [] });

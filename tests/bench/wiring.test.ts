@@ -34,6 +34,9 @@ const OTHER: Plant = {
   flexed: true,
   leadsNulled: false,
   testerFuse: 'opened',
+  dried: 3,
+  freed: ['unit'],
+  openings: 2,
   damaged: ['pilot'],
   standIn: {
     plugged: true,

@@ -22,7 +22,7 @@ export const INSTALLATIONS = {
   home: { sheet: { openPen: 'voltage-window', surgeArrester: true } },
   /** One phase, TN-S, tethered, with a sensor on the service. */
   dairy: {
-    site: { earthing: 'TN-S', loopImpedance: 0.3, neutralImpedance: 0.28 },
+    site: { earthing: 'TN-S', loopImpedance: 0.3, neutralImpedance: 0.28, metEarthResistance: 20 },
     sheet: { serviceLimit: 60 },
   },
   /** Three phases, TN-S, socket-outlet. */

@@ -30,6 +30,12 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('earthing terminal to unit reads above', 'pe-circuit'),
     shows('A loop test at the outlet confirms it', 'loop'),
   ],
+  'pe-moves-with-cover': [
+    right('The dead test is done with the cover off', 'pe-circuit'),
+    shows('line to PE does not read 230 V', 'state-c'),
+    shows('a loop test finds no return', 'loop'),
+    shows('A core that is not connected', 'pe-circuit', 'pe-not-landed'),
+  ],
   'pe-undersized': [
     shows('earthing terminal to unit reads what', 'pe-circuit'),
     shows('A poor joint can read the same', 'pe-circuit', 'pe-joint'),
@@ -60,6 +66,12 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     right('Ze reads right', 'ze'),
     shows('At the origin with everything connected', 'pfc'),
     shows('a poor supply shows in Ze already', 'ze', 'supply-loop-high'),
+  ],
+  'bonding-missing': [
+    right('the tests of PE and of the loop read right', 'pe-circuit'),
+    right('the tests of PE and of the loop read right', 'loop'),
+    shows('The inspection finds the cut conductor', 'inspect'),
+    shows('a loose main earthing conductor would raise', 'pfc', 'earthing-conductor-loose'),
   ],
   'open-pen-pole-worn': [
     shows('the outlet and mostly the case read high together', 'pe-outlet'),
@@ -110,16 +122,57 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('A worn line pole raises both', 'loop', 'contact-resistance'),
     shows('a poor PE joint raises line to PE only', 'loop', 'pe-joint'),
   ],
+  'terminal-warms': [
+    right('R1 + R2 and the loop read right', 'r1r2-polarity'),
+    right('R1 + R2 and the loop read right', 'loop'),
+    shows('far more volts are lost', 'volt-drop'),
+    shows('the inspection finds the terminal browned', 'inspect'),
+    shows('a worn pole raises the loop', 'loop', 'contact-resistance'),
+  ],
   'neutral-earth-joined': [shows('reads 0.00 MΩ from neutral to PE', 'insulation-circuit')],
+  'neutral-borrowed': [
+    shows('in the test of R1 + R2', 'r1r2-polarity'),
+    shows('0.00 MΩ in that of the insulation', 'insulation-circuit'),
+    shows('A link of neutral and PE at the unit reads the same', 'r1r2-polarity', 'neutral-earth-joined'),
+  ],
+  'circuit-shared': [
+    shows('with line and PE linked at the origin', 'r1r2-polarity'),
+    shows('Insulation of the circuit, unit taken off', 'insulation-circuit'),
+  ],
+  'schedule-names-other-way': [
+    shows('the display stays lit', 'isolate'),
+    shows('the unit’s supply terminals prove live', 'prove-dead'),
+  ],
   'breaker-too-slow': [
     shows('The inspection finds the marking', 'inspect'),
     right('No reading changes', 'loop'),
+  ],
+  'breaker-rated-too-high': [
+    right('No reading changes', 'loop'),
+    shows('The inspection finds the marking', 'inspect'),
+    right('In a wrong design', 'inspect', 'breaker-over-cable'),
+  ],
+  'breaker-rated-too-low': [
+    shows('The inspection finds the marking', 'inspect'),
+    right('A short load does not trip it', 'volt-drop'),
   ],
   'supply-loop-high': [
     shows('Ze reads above its papers', 'ze'),
     shows('every loop behind the origin', 'loop'),
     right('A loose main earthing conductor leaves Ze right', 'ze', 'earthing-conductor-loose'),
     shows('with the PEN open, Ze gives no reading', 'ze', 'pen-open'),
+  ],
+  'tails-crossed': [
+    shows('neutral to earth reads 230 V', 'supply-volts'),
+    shows('Ze gives no reading from the line', 'ze'),
+    right('Every dead test is right', 'r1r2-polarity'),
+    right('Every dead test is right', 'insulation-circuit'),
+    shows('one crossed at the unit would show in R1 + R2', 'r1r2-polarity', 'line-neutral-crossed'),
+  ],
+  'supply-crossed': [
+    right('Ze is right', 'ze'),
+    shows('Only the voltage from the earthing terminal to a remote rod shows it', 'supply-volts'),
+    shows('With an open PEN, Ze gives no reading', 'ze', 'pen-open'),
   ],
   'voltage-high': [
     shows('Line to neutral at the origin reads above 253 V', 'supply-volts'),
@@ -130,6 +183,16 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     right('A poor joint in the circuit', 'supply-volts', 'neutral-joint'),
   ],
   'breaker-over-cable': [shows('In the papers', 'papers')],
+  'set-above-breaker': [
+    shows('In the papers', 'papers'),
+    right('The offer in connected (B) agrees', 'state-b'),
+    shows('with a wrong calibration it would offer more', 'state-b', 'offer-too-high'),
+  ],
+  'set-above-cable': [
+    shows('In the papers', 'papers'),
+    right('Measured R1 + R2 agrees', 'r1r2-polarity'),
+    shows('a bad joint would make it higher', 'r1r2-polarity', 'pe-joint'),
+  ],
   'conductors-too-small-for-run': [
     shows('from length, area and current in the papers', 'papers'),
     right('Measured R1 + R2 agrees', 'r1r2-polarity'),
@@ -151,6 +214,20 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     right('a loose main earthing conductor leaves Ze right', 'ze', 'earthing-conductor-loose'),
   ],
   'pen-open-in-street': [shows('line to neutral at the origin leaves its limits', 'supply-volts')],
+  'pen-open-sideways': [
+    shows('Ze gives no reading', 'ze'),
+    shows('only the voltage from the earthing terminal to a remote rod', 'supply-volts'),
+    shows(
+      'With neighbours on two lines, line to neutral leaves its limits',
+      'supply-volts',
+      'pen-open-in-street',
+    ),
+  ],
+  'pen-joint-warms': [
+    right('Ze reads right', 'ze'),
+    shows('Switch on a load of 10 A', 'supply-volts'),
+    shows('A loop that is simply high shows in Ze', 'ze', 'supply-loop-high'),
+  ],
   'open-pen-blind': [
     shows('In the test of the open-PEN measure', 'open-pen'),
     right('No reading changes while the supply is sound', 'state-c'),
@@ -179,6 +256,11 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('After the vehicle stops asking', 'c-to-b'),
     shows('or is unplugged', 'unplug'),
     right('Compare the time to closing', 'state-c'),
+  ],
+  'sticks-now-and-then': [
+    shows('every stop and trip', 'stop'),
+    shows('every stop and trip', 'residual-rated'),
+    shows('a contactor that is slow', 'c-to-b', 'opens-slowly'),
   ],
   'closes-slowly': [
     shows('takes more than 3 s', 'state-c'),
@@ -339,6 +421,15 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('its trip time is above 300 ms', 'residual-rated'),
     right('time C to B as well', 'c-to-b'),
   ],
+  'residual-sticks-first': [
+    shows('The first trip at 30 mA takes more than 300 ms', 'residual-rated'),
+    shows('A slow device is late each time', 'residual-rated', 'residual-slow'),
+  ],
+  'standing-leakage': [
+    shows('the device trips at half its rating', 'residual-half'),
+    right('Insulation, tested with d.c., reads right', 'insulation-unit'),
+    shows('a device that has drifted trips early as well', 'residual-half', 'residual-trips-early'),
+  ],
   'residual-trips-early': [
     shows('On the rising a.c.', 'residual-ramp'),
     right('test the insulation', 'insulation-circuit'),
@@ -354,10 +445,31 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('The inspection does', 'inspect'),
     right('in that test the d.c. detector may open', 'half-wave'),
   ],
+  'residual-rated-too-high': [
+    shows('At 30 mA nothing opens', 'residual-rated'),
+    shows('at five times that the device trips', 'residual-five'),
+    shows('One that has drifted reads the same', 'residual-rated', 'residual-trips-late'),
+    shows('the inspection tells them apart', 'inspect'),
+    right('the inspection tells them apart', 'inspect', 'residual-trips-late'),
+  ],
   'upstream-dead': [shows('At its rated current the device at the origin stays closed', 'residual-rated')],
+  'upstream-sticks-first': [
+    shows('The first trip at the rated current', 'residual-rated'),
+    shows('A dead device never trips', 'residual-rated', 'upstream-dead'),
+  ],
   'upstream-type-ac': [
     right('trips rightly on a.c.', 'residual-rated'),
     shows('Compare at the inspection', 'inspect'),
+  ],
+  'upstream-rated-too-high': [
+    shows('At the current in the papers', 'residual-rated'),
+    shows('A dead device reads the same', 'residual-rated', 'upstream-dead'),
+    shows('the inspection tells them apart', 'inspect'),
+    right('the inspection tells them apart', 'inspect', 'upstream-dead'),
+  ],
+  'upstream-opens-lines-only': [
+    right('the residual tests show nothing', 'residual-rated'),
+    shows('The inspection does', 'inspect'),
   ],
   'direct-detector-dead': [
     shows('on both ramps nothing opens', 'dc-ramp'),
@@ -405,6 +517,26 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('With the unit taken off', 'insulation-circuit'),
     right('it cannot show this leak', 'insulation-unit'),
   ],
+  'flash-over-under-lug': [
+    shows('At 500 V, unit taken off', 'insulation-circuit'),
+    right('At 250 V with the unit connected', 'insulation-unit'),
+    shows('a damaged cable reads low at both', 'insulation-unit', 'line-pe-insulation-low'),
+  ],
+  'outlet-neutral-earth-joined': [
+    shows('From the outlet’s contacts', 'insulation-outlet'),
+    right('From the supply terminals insulation reads right', 'insulation-circuit'),
+    shows('with the circuit’s own neutral damaged', 'insulation-circuit', 'neutral-pe-insulation-low'),
+  ],
+  'water-in-connector': [
+    shows('From the outlet’s contacts', 'insulation-outlet'),
+    right('Measured from the supply terminals', 'insulation-unit'),
+    shows('a crushed tether', 'insulation-outlet', 'outlet-insulation-low'),
+  ],
+  condensation: [
+    shows('With the unit connected', 'insulation-unit'),
+    right('With the unit taken off', 'insulation-circuit'),
+    shows('a damaged cable reads low both ways', 'insulation-circuit', 'line-pe-insulation-low'),
+  ],
   'outlet-insulation-low': [
     shows('From the outlet’s contacts', 'insulation-outlet'),
     right('Measured from the supply terminals it reads well', 'insulation-unit'),
@@ -417,6 +549,13 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('a damaged cable reads low both ways', 'insulation-circuit', 'line-pe-insulation-low'),
     shows('a damaged cable reads low both ways', 'insulation-unit', 'line-pe-insulation-low'),
   ],
+
+  'tester-lead-broken': [shows('With both leads on one terminal the tester reads over-range', 'instruments')],
+  'tester-does-not-null': [
+    shows('both leads on one terminal still read', 'instruments'),
+    right('A poor joint in a conductor would not show', 'instruments', 'pe-joint'),
+  ],
+  'tester-battery-flat': [shows('the tester gives no reading', 'instruments')],
 
   'gland-loose': seen('The inspection does'),
   'enclosure-ip-low': seen('The inspection does'),

@@ -1,5 +1,5 @@
 /** Installations with one fault of their wiring: protective conductor, supply, insulation. Faults are drawn by hand, too. */
-import { CHARGE, PLUG_IN } from '../bench/build.ts';
+import { CHARGE, designOf, MAKE_DEAD, PLUG_IN } from '../bench/build.ts';
 import { add, element, GAP } from './benchCircuit.ts';
 import { type Bench, done, fault, tested } from './installations.ts';
 import { IN_B, supplied, THIRTY, THIRTY_DRAWN } from './soundBenches.ts';
@@ -34,6 +34,16 @@ const PROTECTIVE: readonly Bench[] = [
     altered: (c) => {
       element(c, 'core PE').ohms = GAP;
       element(c, 'parallel earth').ohms = 4;
+    },
+  },
+  {
+    name: 'circuit’s PE parts under the cover, 2 kΩ, 30 mA of a test',
+    at: 'cottage',
+    faults: [fault('pe-moves-with-cover', { ohms: 2000 })],
+    bring: tested(THIRTY, ...CHARGE),
+    position: { ...supplied('cottage'), test: THIRTY_DRAWN },
+    altered: (c) => {
+      element(c, 'core PE').ohms += 2000;
     },
   },
   {
@@ -203,6 +213,103 @@ const SUPPLY: readonly Bench[] = [
     },
   },
   {
+    name: 'neutral borrowed from another circuit, this one isolated',
+    at: 'cottage',
+    faults: [fault('neutral-borrowed')],
+    bring: done(...MAKE_DEAD),
+    position: { openAtOrigin: ['L1', 'N'], pilot: 'dead' },
+    altered: (c) => {
+      element(c, 'core N').a = 'busbar.N';
+    },
+  },
+  {
+    name: 'another load of 2 kW on the circuit, supplied with load',
+    at: 'yard',
+    faults: [fault('circuit-shared', { watts: 2000 })],
+    bring: done(...CHARGE, { op: 'vehicle', load: 16 }),
+    position: { ...supplied('yard'), load: 16 },
+    altered: (c) => add(c, 'shared', 'supply.L1', 'supply.N', 230 ** 2 / 2000),
+  },
+  {
+    name: 'the schedule names another way, which is isolated: the charge goes on',
+    at: 'home',
+    faults: [fault('schedule-names-other-way')],
+    bring: done(...CHARGE, { op: 'vehicle', load: 32 }, { op: 'isolate' }, { op: 'wait', seconds: 2 }),
+    position: { ...supplied('home'), load: 32, openAtOrigin: ['L1', 'N'] },
+    altered: (c) => {
+      for (const x of ['L1', 'N']) {
+        element(c, `core ${x}`).a = `other-way.${x}`;
+        // As the named way's own poles while they are closed.
+        add(c, `other way ${x}`, `busbar.${x}`, `other-way.${x}`, 0.9e-3);
+      }
+    },
+  },
+  {
+    name: 'line and neutral crossed between meter and board, in B',
+    at: 'cottage',
+    faults: [fault('tails-crossed')],
+    bring: done(...PLUG_IN),
+    position: IN_B,
+    altered: (c) => {
+      element(c, 'transformer L1').b = 'service.N';
+      element(c, 'neutral of the supply').b = 'service.L1';
+    },
+  },
+  {
+    name: 'line and neutral crossed ahead of the earth’s take-off',
+    at: 'home',
+    faults: [fault('supply-crossed')],
+    bring: () => {},
+    // The earth sensing has opened PE long since.
+    position: { earthPole: 'open' },
+    altered: (c) => {
+      element(c, 'transformer L1').b = 'service.N';
+      element(c, 'PEN').b = 'service.L1';
+    },
+  },
+  {
+    name: 'a joint of the PEN that the home’s own load has warmed',
+    at: 'home',
+    faults: [fault('pen-joint-warms', { ohms: 20 })],
+    bring: () => {},
+    position: {},
+    altered: (c) => {
+      // 20 Ω at 16 A. By hand: the load's 35.267 Ω behind 0.11 Ω of line, 12.5 Ω of ground beside the joint.
+      let joint = 0.11;
+      for (let i = 0; i < 200; i++) {
+        const beside = (12.501 * joint) / (12.501 + joint);
+        const through = (236 / (0.11 + 230 ** 2 / 1500 + beside)) * (beside / joint);
+        joint = (joint + 0.11 + (20 / 16 ** 2) * through ** 2) / 2;
+      }
+      element(c, 'PEN').ohms = joint;
+    },
+  },
+  {
+    name: 'a terminal that the load has warmed',
+    at: 'cottage',
+    faults: [fault('terminal-warms', { ohms: 0.5 })],
+    bring: done(...CHARGE, { op: 'vehicle', load: 32 }),
+    position: { ...supplied('cottage'), load: 32 },
+    altered: (c) => {
+      const line = element(c, 'core L1');
+      const cold = line.ohms + 0.02;
+      // By hand: source and the home's load as one source, then round the one loop of cores, contacts, cable and load.
+      const ohms = (...names: readonly string[]) =>
+        names.reduce((sum, name) => sum + element(c, name).ohms, 0);
+      const source = ohms('transformer L1', 'neutral of the supply', 'main switch L1', 'main switch N');
+      const home = ohms('load 0');
+      const volts = ((element(c, 'transformer L1').drive?.re ?? 0) * home) / (home + source);
+      const others =
+        (source * home) / (source + home) +
+        ohms('board L1', 'board N', 'core N', 'unit L1', 'unit N', 'pole L1', 'pole N') +
+        ohms('cable L1', 'cable N', 'vehicle load L1');
+      let joint = cold;
+      for (let i = 0; i < 200; i++)
+        joint = (joint + cold + (0.5 / 32 ** 2) * (volts / (others + joint)) ** 2) / 2;
+      line.ohms = joint;
+    },
+  },
+  {
     name: 'voltage low, loaded',
     at: 'yard',
     faults: [fault('voltage-low', { volts: 200 })],
@@ -230,6 +337,51 @@ const INSULATION: readonly Bench[] = [
     position: { ...supplied('cottage'), load: 32 },
     altered: (c) => {
       element(c, 'supply N/PE').ohms = 50;
+    },
+  },
+  {
+    name: 'N to PE of 0.5 Ω at the outlet, loaded',
+    at: 'cottage',
+    faults: [fault('outlet-neutral-earth-joined', { ohms: 0.5 })],
+    bring: done(...CHARGE, { op: 'vehicle', load: 0.5 }),
+    position: { ...supplied('cottage'), load: 0.5 },
+    altered: (c) => {
+      element(c, 'socket N/PE').ohms = 0.5;
+    },
+  },
+  {
+    name: 'water in the connector after an hour, supplied',
+    at: 'cottage',
+    faults: [fault('water-in-connector', { ohms: 20_000 })],
+    bring: done({ op: 'wait', seconds: 3600 }, ...CHARGE),
+    position: supplied('cottage'),
+    altered: (c) => {
+      // Twelve steps of 1.122.
+      element(c, 'end L1/PE').ohms = 20_000 * 1.122 ** 12;
+    },
+  },
+  {
+    name: 'condensation in the unit, nothing plugged in',
+    at: 'cottage',
+    faults: [fault('condensation', { ohms: 100_000 })],
+    bring: () => {},
+    position: {},
+    altered: (c) => {
+      element(c, 'filter L1').ohms = 100_000;
+    },
+  },
+  {
+    name: 'a filter that leaks 18 mA, nothing plugged in',
+    at: 'cottage',
+    faults: [fault('standing-leakage', { share: 0.88 })],
+    bring: () => {},
+    position: {},
+    altered: (c) => {
+      const { farads = 0 } = element(c, 'filter L1');
+      // 0.88 of what trips this unit's device: its pick-up is drawn from the seed of these benches.
+      const amps = 0.88 * designOf().residualPickup;
+      add(c, 'more filter', 'inner.L1', 'bar', 20e6, { farads: amps / (240 * 2 * Math.PI * 50) - farads });
+      element(c, 'filter L1').ohms = 1e9;
     },
   },
   {

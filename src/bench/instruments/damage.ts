@@ -18,7 +18,7 @@ const OVER_NOMINAL = 1.25;
 /** What breaks under this test, whatever the reading. */
 export function damageBy(world: World, leads: Leads, nominal: Volts): readonly Damage[] {
   const { installation, plant } = world;
-  const { high } = drivenBy(leads, nominal);
+  const { high } = drivenBy(leads, nominal, installation.tester);
   const across = (a: string, b: string) =>
     Math.abs((high[leads.nodeAt(a)] ?? 0) - (high[leads.nodeAt(b)] ?? 0));
   const { sheet } = installation.design;

@@ -2,9 +2,11 @@
  * The two testers that put a d.c. source on the leads: continuity at a few volts and 200 mA, insulation at up to
  * 1000 V and about a milliampere. Linear sources; the network's one-way parts (arrester, diode) answer for themselves.
  */
-import type { Ohms, Volts } from '../../laws/quantities.ts';
+import type { Tester } from '../../faults/tester.ts';
+import type { Amps, Ohms, Volts } from '../../laws/quantities.ts';
 import type { Driven } from '../../network/port.ts';
 import { drive } from '../../network/port.ts';
+import { OPEN } from '../../site/part.ts';
 import type { Leads } from '../port.ts';
 import { isLive, loadedVolts, modulus, seenBy } from '../port.ts';
 import type { Details, Truth } from '../reading.ts';
@@ -16,23 +18,33 @@ const CONTINUITY = { open: 5, resistance: 20 } as const;
 const INSULATION = { overNominal: 1.1, ohmsPerVolt: 100 } as const;
 
 /** The d.c. network with an insulation tester of this nominal voltage on the leads. */
-export const drivenBy = ({ solution, port }: Leads, nominal: Volts): Driven =>
+export const drivenBy = ({ solution, port }: Leads, nominal: Volts, { battery, lead }: Tester): Driven =>
   drive(solution.reduced, solution.emfs, solution.oneWays, solution.injections, port, {
-    open: nominal * INSULATION.overNominal,
-    resistance: nominal * INSULATION.ohmsPerVolt,
+    open: nominal * INSULATION.overNominal * battery,
+    resistance: nominal * INSULATION.ohmsPerVolt + lead,
   });
 
-const resistanceSeen = (leads: Leads, open: Volts, internal: Ohms): Ohms => {
+/** What lies between the leads, and in them beyond a sound pair. */
+const resistanceSeen = (leads: Leads, { battery, lead }: Tester): Ohms => {
   const { reduced, emfs, oneWays, injections } = leads.solution;
   const { volts, amps } = drive(reduced, emfs, oneWays, injections, leads.port, {
-    open,
-    resistance: internal,
+    open: CONTINUITY.open * battery,
+    resistance: CONTINUITY.resistance + lead,
   });
-  return amps <= 0 ? Infinity : Math.max(0, volts / amps);
+  return amps <= 0 ? Infinity : Math.max(0, volts / amps) + lead;
 };
 
-/** Both testers refuse on live parts: their fuse opens, and they say what they met. */
-const refusal = (leads: Leads): Refusal | null => {
+/** Least current into a short that a continuity reading is taken with, A (IEC 61557-4). */
+const LEAST_SHORT: Amps = 0.2;
+
+/** A tester watches its own source, and takes no reading with less than it is made for. */
+const isLow = ({ battery }: Tester): boolean =>
+  (CONTINUITY.open * battery) / CONTINUITY.resistance < LEAST_SHORT || INSULATION.overNominal * battery < 1;
+
+/** A flat battery is said; on live parts their fuse opens, and they say what they met. Through a broken lead they meet nothing. */
+const refusal = (leads: Leads, tester: Tester): Refusal | null => {
+  if (isLow(tester)) return { id: 'battery-low' };
+  if (tester.lead >= OPEN) return null;
   const seen = seenBy(leads);
   return isLive(seen) || modulus(seen.open.mains) > 50
     ? { id: 'voltage-on-leads', volts: Math.round(loadedVolts(seen, 100_000)) }
@@ -42,28 +54,26 @@ const refusal = (leads: Leads): Refusal | null => {
 /** A pair of leads that was not nulled, Ω. Common practice, no source: 0.05 to 0.10 Ω a pair. */
 const LEADS: Ohms = 0.08;
 
-export function continuity(leads: Leads, nulled: boolean, details: Details): Truth {
-  const refused = refusal(leads);
+export function continuity(leads: Leads, nulled: boolean, tester: Tester, details: Details): Truth {
+  const refused = refusal(leads, tester);
   if (refused !== null) return { quantity: 'continuity', refused, details };
   return {
     quantity: 'continuity',
-    value: resistanceSeen(leads, CONTINUITY.open, CONTINUITY.resistance) + (nulled ? 0 : LEADS),
+    value: resistanceSeen(leads, tester) + (nulled && tester.nulls ? 0 : LEADS),
     details,
   };
 }
 
 /** A coding resistor is read by the same source, on the range up to 20 kΩ. */
-export function coding(leads: Leads, details: Details): Truth {
-  return {
-    quantity: 'coding',
-    value: resistanceSeen(leads, CONTINUITY.open, CONTINUITY.resistance),
-    details,
-  };
+export function coding(leads: Leads, tester: Tester, details: Details): Truth {
+  if (isLow(tester)) return { quantity: 'coding', refused: { id: 'battery-low' }, details };
+  return { quantity: 'coding', value: resistanceSeen(leads, tester), details };
 }
 
-export function insulation(leads: Leads, nominal: Volts, details: Details): Truth {
-  const refused = refusal(leads);
+export function insulation(leads: Leads, nominal: Volts, tester: Tester, details: Details): Truth {
+  const refused = refusal(leads, tester);
   if (refused !== null) return { quantity: 'insulation', refused, details };
-  const { volts, amps } = drivenBy(leads, nominal);
-  return { quantity: 'insulation', value: amps <= 0 ? Infinity : Math.max(0, volts / amps), details };
+  const { volts, amps } = drivenBy(leads, nominal, tester);
+  const value = amps <= 0 ? Infinity : Math.max(0, volts / amps) + tester.lead;
+  return { quantity: 'insulation', value, details };
 }

@@ -1,4 +1,5 @@
 /** Test action `instruments`: looked over, proved and nulled before anything rests on them. */
+import type { Reading } from '../../bench/reading.ts';
 import { between, isInside, judgeAll, readingsOf, samplesWhen } from '../judging.ts';
 import { PRACTICE, published } from '../sources.ts';
 import { continuity, insulation } from '../steps.ts';
@@ -7,13 +8,16 @@ import { equipmentTestVoltage } from './insulation.ts';
 
 /** Both leads on one terminal: nothing but the leads themselves. */
 const TOGETHER = 'met';
+/** Refused for what was met is no look at the leads; refused for the tester's own battery is. */
+const onOneTerminal = ({ qualifier, reason, between: ends }: Reading): boolean =>
+  (qualifier !== 'unable' || reason?.id === 'battery-low') && ends?.[0] === ends?.[1];
 
 export const instruments: TestAction = {
   id: 'instruments',
   stage: 'before power',
   from: 'energised',
   leaves: 'energised',
-  restsOn: [],
+  restsOn: ['tester'],
   cover: 'as found',
   applies: () => true,
   steps: ({ sheet }) => [
@@ -28,14 +32,14 @@ export const instruments: TestAction = {
       should: true,
       source: PRACTICE,
       of: 'tester',
-      points: ['protective-conductor'],
+      points: ['tester', 'protective-conductor'],
       judge: (o) =>
         judgeAll(
           between(
             readingsOf(o, 'continuity', ({ leadsNulled }) => leadsNulled),
             TOGETHER,
             TOGETHER,
-          ).filter(({ qualifier, between: ends }) => qualifier !== 'unable' && ends?.[0] === ends?.[1]),
+          ).filter(onOneTerminal),
           (r) => isInside(r, { greatest: 0.005 }),
         ),
     },
@@ -44,14 +48,14 @@ export const instruments: TestAction = {
       should: true,
       source: PRACTICE,
       of: 'tester',
-      points: ['insulation'],
+      points: ['tester', 'insulation'],
       judge: (o) =>
         judgeAll(
           between(
             readingsOf(o, 'insulation', () => true),
             TOGETHER,
             TOGETHER,
-          ).filter(({ qualifier, between: ends }) => qualifier !== 'unable' && ends?.[0] === ends?.[1]),
+          ).filter(onOneTerminal),
           (r) => isInside(r, { greatest: 0.005e6 }),
         ),
     },
@@ -60,7 +64,7 @@ export const instruments: TestAction = {
       should: false,
       source: published('HSE GS38, 4th edition 2015'),
       of: 'tester',
-      points: ['supply-wiring'],
+      points: ['tester', 'supply-wiring'],
       judge: (o) =>
         judgeAll(
           samplesWhen(o, () => true),
@@ -79,5 +83,6 @@ export const instruments: TestAction = {
   ],
   figures: () => [],
   limits: () => [],
-  stops: [],
+  // Whatever is read with it from here on would be the tester's.
+  stops: ['nulled', 'insulation-joined'],
 };

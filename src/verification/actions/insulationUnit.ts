@@ -23,7 +23,7 @@ export const insulationUnit: TestAction = {
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
-  restsOn: ['circuit', 'arrester'],
+  restsOn: ['circuit', 'arrester', 'filter'],
   applies: () => true,
   steps: ({ site, sheet }) => [
     insulation(

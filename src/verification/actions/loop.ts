@@ -152,7 +152,7 @@ export const loop: TestAction = {
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
-  restsOn: ['supply', 'earthing', 'breaker', 'circuit', 'unit-earth', 'outlet', 'contactor'],
+  restsOn: ['supply', 'earthing', 'breaker', 'circuit', 'unit-earth', 'outlet', 'contactor', 'filter'],
   applies: () => true,
   steps: (papers) => [
     ...untilSupplied(papers),

@@ -143,7 +143,7 @@ export const openPen: TestAction = {
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
-  restsOn: ['open-pen', 'unit-earth', 'contactor'],
+  restsOn: ['open-pen', 'unit-earth', 'contactor', 'filter'],
   applies: ({ site, sheet }) => sheet.openPen !== 'none' && site.earthing === 'TN-C-S',
   steps: (papers) => [
     ...untilSupplied(papers),

@@ -148,7 +148,7 @@ export const papers: TestAction = {
         values: { setCurrent: sheet.setCurrent, rating: site.circuit.breaker.rating },
         source: remembered('433.1.1'),
         of: 'circuit',
-        points: ['supply-wiring'],
+        points: ['design', 'supply-wiring'],
         judge: read(sheet.setCurrent <= site.circuit.breaker.rating),
       },
       {

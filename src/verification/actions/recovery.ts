@@ -128,7 +128,7 @@ export const recovery: TestAction = {
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
-  restsOn: ['contactor', 'pilot', 'coding', 'residual-device', 'earthing'],
+  restsOn: ['contactor', 'pilot', 'coding', 'residual-device', 'earthing', 'filter'],
   applies: (papers) => testedDevice(papers) !== null && papers.sheet.permission !== 'held',
   steps: (papers) => {
     const { rated } = testedDevice(papers) ?? { rated: 0.03 };

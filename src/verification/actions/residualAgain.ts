@@ -54,7 +54,7 @@ export const residualAgain: TestAction = {
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
-  restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing'],
+  restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing', 'filter'],
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) =>
     oneAfterAnother(papers, 'residual', [

@@ -14,7 +14,7 @@ export const residualFive: TestAction = {
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
-  restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing'],
+  restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing', 'filter'],
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) =>
     oneAfterAnother(papers, 'residual', [

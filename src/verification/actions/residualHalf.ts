@@ -22,7 +22,7 @@ export const residualHalf: TestAction = {
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
-  restsOn: ['residual-device', 'upstream-device', 'outlet', 'earthing'],
+  restsOn: ['residual-device', 'upstream-device', 'outlet', 'earthing', 'filter'],
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) => [
     ...untilSupplied(papers),

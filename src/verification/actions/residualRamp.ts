@@ -23,7 +23,7 @@ export const residualRamp: TestAction = {
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
-  restsOn: ['residual-device', 'upstream-device', 'contactor', 'outlet', 'earthing'],
+  restsOn: ['residual-device', 'upstream-device', 'contactor', 'outlet', 'earthing', 'filter'],
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) =>
     oneAfterAnother(

@@ -12,7 +12,7 @@ export const residualRated: TestAction = {
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
-  restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing'],
+  restsOn: ['residual-device', 'upstream-device', 'contactor', 'earthing', 'filter'],
   applies: (papers) => testedDevice(papers) !== null,
   steps: (papers) => {
     const { amps } = fixedTest(papers, 1);

@@ -71,7 +71,7 @@ export const voltDrop: TestAction = {
   from: 'energised',
   leaves: 'energised',
   needsSupply: true,
-  restsOn: ['supply', 'breaker', 'circuit', 'outlet', 'contactor', 'pilot'],
+  restsOn: ['supply', 'breaker', 'circuit', 'outlet', 'contactor', 'pilot', 'filter'],
   applies: (papers) => papers.sheet.permission !== 'held' && offerRange(papers).least > 0,
   steps: (papers) => [
     ...untilSupplied(papers),

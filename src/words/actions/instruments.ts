@@ -24,4 +24,10 @@ export const instruments: ActionWords = {
       why: 'A proving unit shows that the detector works. The detector has not been on those terminals yet.',
     },
   },
+  stops: {
+    nulled:
+      'a tester that does not read 0 Ω with its own leads joined falsifies every reading of a conductor: replace it first',
+    'insulation-joined':
+      'a tester that does not read 0 MΩ with its own leads joined would pass damaged insulation: replace it first',
+  },
 };

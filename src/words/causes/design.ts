@@ -10,6 +10,22 @@ export const design: Readonly<Record<string, CauseWords>> = {
     tells:
       'No reading shows it. In the papers, compare the breaker’s rating with what the cable carries as it is laid: the rating is higher. The breaker fitted is the one in the papers; if they differed, the work would be wrong and not the design.',
   },
+  'set-above-breaker': {
+    where: 'the papers: the unit’s set current and the rating of its breaker',
+    cause: 'The unit was left at the setting it came with, on a circuit with a smaller breaker.',
+    hazard:
+      'None to people: the breaker warms under the charging current and trips after minutes or hours. Somebody may then fit a larger breaker that the cable does not carry.',
+    tells:
+      'In the papers the unit’s set current is higher than the breaker’s rating. The offer in connected (B) agrees with the sheet, so the unit does what it is set to; with a wrong calibration it would offer more than its setting.',
+  },
+  'set-above-cable': {
+    where: 'the papers: the area of the circuit’s conductors and the unit’s set current',
+    cause: 'An old circuit was used again, and nobody compared its cable with what the unit takes.',
+    hazard:
+      'The charging current alone overheats the cable for hours, without any overload. Its insulation fails, and it can start a fire.',
+    tells:
+      'In the papers the cable carries less than the unit’s set current, and so less than its breaker. Measured R1 + R2 agrees with the papers; a bad joint would make it higher than they say.',
+  },
   'conductors-too-small-for-run': {
     where: 'the papers: the area of the circuit’s conductors',
     cause: 'The designer chose the cable by its current, and did not work out its volt drop.',

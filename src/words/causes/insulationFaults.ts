@@ -26,6 +26,39 @@ export const insulationFaults: Readonly<Record<string, CauseWords>> = {
     tells:
       'With the unit taken off, L1 to N reads under 1.0 MΩ and both read well to PE. Once the unit is connected, the live conductors are joined for the test, and it cannot show this leak.',
   },
+  'flash-over-under-lug': {
+    where: 'the unit’s supply terminals: a strand of L1 lies close to PE',
+    cause: 'A strand was left outside when the core was put into its terminal.',
+    hazard:
+      'A surge on the mains jumps the gap and leaves a burnt track. The next ones find it easier, until line and PE are joined.',
+    tells:
+      'At 500 V, unit taken off, L1 to PE reads under 1.0 MΩ, because the voltage jumps the gap. At 250 V with the unit connected it reads well; a damaged cable reads low at both.',
+  },
+  'outlet-neutral-earth-joined': {
+    where: 'the outlet or its cable, N to PE, behind the residual device',
+    cause: 'The tether was crushed, or a strand bridges two contacts.',
+    hazard:
+      'Part of the charging current returns through PE, and the residual device trips as soon as a vehicle draws current. It may also miss part of the current through a person.',
+    tells:
+      'From the outlet’s contacts, live conductors to PE read 0.00 MΩ. From the supply terminals insulation reads right, as the open contactor lies between; with the circuit’s own neutral damaged, that test reads low.',
+  },
+  'water-in-connector': {
+    where: 'the tether’s connector, L1 to PE',
+    cause: 'The connector lay in a puddle. It dries within hours.',
+    hazard:
+      'As soon as the outlet is supplied, current leaks through the wet connector, or through whoever holds it.',
+    tells:
+      'From the outlet’s contacts a line to PE reads under 1.0 MΩ, and more each time you come back. Measured from the supply terminals it reads right; a crushed tether keeps its low reading when it is dry.',
+  },
+  condensation: {
+    where: 'inside the unit, on the supply side of its contactor, L1 to PE',
+    cause:
+      'The night was cold and damp, and the unit’s gland or seal lets air in. It dries as the day warms.',
+    hazard:
+      'Current leaks to PE and may trip the residual device each morning. Over the years the damp corrodes contacts.',
+    tells:
+      'With the unit connected, live conductors to PE read under 1.0 MΩ, and more each time you come back. With the unit taken off, the cable reads right; a damaged cable reads low both ways.',
+  },
   'outlet-insulation-low': {
     where: 'the outlet or its cable, behind the contactor',
     cause: 'A car drove over it, or water stands in it.',

@@ -76,6 +76,42 @@ export const notFaults: Readonly<Record<string, CauseWords>> = {
     tells:
       'Take a line away: the outlet stays live on those that are left. The sheet’s line “a line lost” says that the unit goes on. It would be a fault in a unit whose sheet says that it stops.',
   },
+  'plug-free-until-supplied': {
+    where: 'the lock of the socket-outlet',
+    cause: 'The lock need only hold the plug before the supply closes, and this unit waits until then.',
+    tells:
+      'In connected (B) the plug comes out at a pull. The sheet’s line on the plug says that it is free until the unit supplies: ask for supply (C), and it is held. With a lock that does not engage it comes out then too.',
+  },
+  'earth-pole-open-unpowered': {
+    where: 'the pole in the protective conductor inside the unit',
+    cause: 'The open-PEN measure’s spring opens its poles whenever the unit has no supply.',
+    tells:
+      'With the supply off, earthing terminal to outlet reads over-range, though the unit’s case reads right. The sheet’s line on the open-PEN measure says so. A loop test at the supplied outlet reads right; with a parted conductor it finds no return.',
+  },
+  'open-pen-acts-at-once': {
+    where: 'the open-PEN measure inside the unit',
+    cause: 'The measure may wait for up to 4 s, and need not. This one opens at once.',
+    tells:
+      'A disturbance of a second opens the contactor, and the reset button has to be pressed. The sheet’s line on the open-PEN measure says that it rides nothing out. A measure that acts without a disturbance would be a fault.',
+  },
+  'steel-beside-earth': {
+    where: 'steel, tray or armour that lies in parallel with the circuit’s protective conductor',
+    cause: 'The metal is fixed to the earth bar at the board and to the unit, and the papers say so.',
+    tells:
+      'Earthing terminal to unit reads less than length × mΩ/m, because two ways share the test current. The papers name the metal and its ohms. With an earth that is borrowed the papers name none.',
+  },
+  'delayed-device-ahead': {
+    where: 'the circuit’s origin: a delayed device (S) of 100 mA stands ahead of the unit’s own',
+    cause: 'It protects the cable and the house, and waits so that the unit’s device opens first.',
+    tells:
+      'Tested at the origin at 100 mA, the device takes 130 to 500 ms. The papers name it as type S, for which that is right. At the outlet the unit’s own 30 mA device opens alone, within 300 ms.',
+  },
+  'trip-clears-with-supply': {
+    where: 'the control logic, after a residual trip',
+    cause: 'The unit has no reset of its own for a trip: somebody switches its supply off and on.',
+    tells:
+      'After a trip the reset button does nothing. The sheet’s line on the trip says that it clears when the supply returns: switch off and on, and the unit is ready. It would be a fault in a unit whose sheet asks for the button.',
+  },
   'slow-to-start': {
     where: 'the unit’s electronics, after supply returns',
     cause: 'The unit tests itself first. No standard sets a time for that.',

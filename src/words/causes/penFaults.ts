@@ -19,6 +19,22 @@ export const penFaults: Readonly<Record<string, CauseWords>> = {
     tells:
       'The neutral shifts, so line to neutral at the origin leaves its limits, and the earthing terminal shows tens of volts to true earth. A supply that is merely high or low leaves the earthing terminal near true earth.',
   },
+  'pen-open-sideways': {
+    where: 'the distributor’s main, beyond a neighbour whose load is on another line',
+    cause: 'The main in the street is broken, and the loads left on it pull the neutral to one side.',
+    hazard:
+      'Every earthed part and the vehicle’s body stand at more than 70 V to the ground. A measure that watches line to neutral does not open, because that voltage hardly changes.',
+    tells:
+      'Ze gives no reading. Line to neutral stays inside its limits, as the neutral has moved at right angles to it; only the voltage from the earthing terminal to a remote rod shows tens of volts. With neighbours on two lines, line to neutral leaves its limits too.',
+  },
+  'pen-joint-warms': {
+    where: 'a joint of the supply’s PEN conductor; the setting is what it adds at 16 A',
+    cause: 'A corroded joint warms under load and loosens. It closes again as it cools.',
+    hazard:
+      'Under load the earthing terminal and the vehicle’s body rise from the ground’s potential for as long as the load lasts. One day the joint stays open.',
+    tells:
+      'Ze is measured with everything switched off, so the joint is cold and Ze reads right. Switch on a load of 10 A: line to neutral at the origin falls by far more than the loop explains. A loop that is simply high shows in Ze.',
+  },
   'open-pen-blind': {
     where: 'the measure’s sensing inside the unit',
     cause: 'The sensing has failed, or its electrode was never connected.',

@@ -18,6 +18,14 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
     tells:
       'The joint adds its ohms to the circuit’s protective conductor, so earthing terminal to unit reads above length × mΩ/m. A loop test at the outlet confirms it: line to PE reads high, line to neutral reads right.',
   },
+  'pe-moves-with-cover': {
+    where: 'the PE terminal on the supply side of the unit: the cover presses on the core',
+    cause: 'The core is too long and was folded under the cover. Its screw holds the insulation.',
+    hazard:
+      'With the cover on, the case and the vehicle have no earth. A live core that touches them makes them live, and nothing trips until somebody is shocked.',
+    tells:
+      'The dead test is done with the cover off: the core hangs free, touches, and reads right. With the cover on and the outlet supplied, line to PE does not read 230 V and a loop test finds no return. A core that is not connected shows in the dead test already.',
+  },
   'pe-undersized': {
     where: 'the whole run from board to unit: 1.5 mm² instead of the area in the papers',
     cause: 'The installer took a cable with a reduced earth core.',
@@ -73,6 +81,14 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
       'In a fault anywhere on the site, every earthed case rises to a voltage, and the breaker may open too late.',
     tells:
       'Ze is measured with this conductor off, so Ze reads right. At the origin with everything connected, line to earth reads high and line to neutral reads right; a poor supply shows in Ze already.',
+  },
+  'bonding-missing': {
+    where: 'between the main earthing terminal and the metal pipes of the building',
+    cause: 'A plumber put in a new length of pipe and left the bonding conductor off.',
+    hazard:
+      'In a fault the earthed cases rise to a voltage and the pipes do not. Whoever touches both gets the difference.',
+    tells:
+      'The circuit’s own conductors are sound, so the tests of PE and of the loop read right. The inspection finds the cut conductor at the pipe; a loose main earthing conductor would raise the loop at the origin.',
   },
   'open-pen-pole-worn': {
     where: 'the pole in the protective conductor inside the unit',

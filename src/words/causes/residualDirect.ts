@@ -16,6 +16,23 @@ export const residualDirect: Readonly<Record<string, CauseWords>> = {
     tells:
       'The device trips at the right current on the ramp, but at 30 mA its trip time is above 300 ms. Where the device works through the contactor, time C to B as well: if that is within 100 ms, the contactor is quick and the device is slow.',
   },
+  'residual-sticks-first': {
+    where: 'the mechanism of the 30 mA device in the unit',
+    cause:
+      'Nobody has pressed its test button for years, so its grease has stiffened. Once it has moved, it moves freely.',
+    hazard:
+      'The first trip is the one that counts: the current through a person lasts longer, and is more likely to stop the heart.',
+    tells:
+      'The first trip at 30 mA takes more than 300 ms, and every later one is in time. Write down the first reading, and do not press the test button before it: that frees the mechanism. A slow device is late each time.',
+  },
+  'standing-leakage': {
+    where: 'the mains filter in the unit, from L1 to PE',
+    cause: 'A repair has put in a condenser that is far too large.',
+    hazard:
+      'None to people while PE is sound: the device is close to tripping all the time, so it trips for no reason. If PE is lost, the leakage makes the case live.',
+    tells:
+      'The leakage adds to the test current, so the device trips at half its rating. Insulation, tested with d.c., reads right, because a condenser passes a.c. alone; a device that has drifted trips early as well, and a clamp meter round the lines tells the two apart.',
+  },
   'residual-trips-early': {
     where: 'the 30 mA device in the unit',
     cause: 'Its tripping current has drifted downwards.',
@@ -39,6 +56,14 @@ export const residualDirect: Readonly<Record<string, CauseWords>> = {
     tells:
       'The device trips rightly on a.c., so the a.c. tests show nothing. The inspection does: its mark says type AC. Its core hardly feels half-waves, but in that test the d.c. detector may open in its place and hide the fault.',
   },
+  'residual-rated-too-high': {
+    where: 'the residual current device in the unit',
+    cause: 'A spare of 100 mA was fitted, as it looks the same from outside.',
+    hazard:
+      'The device acts only above a current that can stop the heart. Whoever touches a live part has no additional protection.',
+    tells:
+      'At 30 mA nothing opens; at five times that the device trips, but takes more than 40 ms. One that has drifted reads the same; the inspection tells them apart, because this one is marked with a higher rating than the papers have.',
+  },
   'upstream-dead': {
     where: 'the residual current device at the circuit’s origin',
     cause: 'Nobody has pressed its test button for years, and its mechanism has seized.',
@@ -47,6 +72,15 @@ export const residualDirect: Readonly<Record<string, CauseWords>> = {
     tells:
       'At its rated current the device at the origin stays closed. If the unit has a device of its own, a test at the outlet trips that one and hides the fault, so test the device at the origin by itself.',
   },
+  'upstream-sticks-first': {
+    where: 'the mechanism of the residual current device at the circuit’s origin',
+    cause:
+      'Nobody has pressed its test button for years, so its grease has stiffened. Once it has moved, it moves freely.',
+    hazard:
+      'The first trip is the one that counts: the current through a person lasts longer, and is more likely to stop the heart.',
+    tells:
+      'The first trip at the rated current takes more than 300 ms, and every later one is in time. Write down the first reading, and do not press the test button before it. A dead device never trips.',
+  },
   'upstream-type-ac': {
     where: 'the residual current device at the circuit’s origin',
     cause: 'The installer fitted the type that was in the van.',
@@ -54,6 +88,22 @@ export const residualDirect: Readonly<Record<string, CauseWords>> = {
       'A vehicle can leak half-wave and smooth current, which magnetise this device’s core. It may then miss the current through a person.',
     tells:
       'The device trips rightly on a.c., so the a.c. tests show nothing. Compare at the inspection: the papers name type A or B, and the device bears the mark of type AC.',
+  },
+  'upstream-rated-too-high': {
+    where: 'the residual current device at the circuit’s origin',
+    cause: 'The installer took a device that protects against fire for one that protects people.',
+    hazard:
+      'The device acts only above a current that can stop the heart. Whoever relies on it has no additional protection.',
+    tells:
+      'At the current in the papers the device at the origin stays closed. A dead device reads the same; the inspection tells them apart, because this one is marked with a higher rating than the papers have.',
+  },
+  'upstream-opens-lines-only': {
+    where: 'the residual current device at the circuit’s origin',
+    cause: 'A device with a solid neutral was fitted, as it takes up one module less.',
+    hazard:
+      'After a trip the neutral stays joined to the unit. If the supply’s neutral is live, through a broken PEN or a crossing, so are the unit and the vehicle.',
+    tells:
+      'The device trips in time and the line goes dead, so the residual tests show nothing. The inspection does: the diagram on the device shows no contact in the neutral.',
   },
   'direct-detector-dead': {
     where: 'the 6 mA d.c. detector in the unit',

@@ -50,6 +50,14 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
     tells:
       'The joint lies in the neutral alone, so a loop test at the outlet reads high from line to neutral and right from line to PE. A worn line pole raises both readings, and a poor PE joint raises line to PE only.',
   },
+  'terminal-warms': {
+    where: 'the unit’s line terminal; the setting is what the joint adds at 32 A',
+    cause: 'The joint has oxidised. The warmer the load makes it, the more ohms it has.',
+    hazard:
+      'The joint turns the charging current into heat for hours. Its plastic chars, and it may set the unit on fire.',
+    tells:
+      'Cold, the joint adds almost nothing, so R1 + R2 and the loop read right. Under the full load far more volts are lost than the conductors explain, and the inspection finds the terminal browned; a worn pole raises the loop when cold as well.',
+  },
   'neutral-earth-joined': {
     where: 'a link between N and PE at the unit’s supply terminals',
     cause: 'Somebody misread the earthing of the site and fitted a link that is not wanted.',
@@ -57,6 +65,30 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
       'Load current flows in the protective conductor and in everything joined to it. Residual devices trip without a fault, or miss one.',
     tells:
       'Insulation of the circuit, unit taken off, reads 0.00 MΩ from neutral to PE. A continuity tester then reads nearly 0 Ω between the two, where damaged insulation reads from some tens of ohms upwards.',
+  },
+  'neutral-borrowed': {
+    where: 'the board: this circuit’s neutral core is in the neutral terminal of another circuit',
+    cause: 'The core was too short for its own terminal, or the installer took the nearest free one.',
+    hazard:
+      'The neutral stays joined when this circuit is isolated. If the other circuit’s neutral is lifted, this one rises to mains voltage through whatever is switched on.',
+    tells:
+      'With every pole open at the origin the neutral should lead nowhere, yet it reads to PE in the test of R1 + R2, and 0.00 MΩ in that of the insulation. A link of neutral and PE at the unit reads the same; take the core off at the board, and only the link is left.',
+  },
+  'circuit-shared': {
+    where: 'a spur on the circuit’s cable; the setting is the power of what hangs on it',
+    cause: 'Somebody needed a socket and took the supply from the nearest cable.',
+    hazard:
+      'The other load adds to the charging current, so the cable overheats or the breaker trips. Whoever isolates the unit also cuts off the other load, and whoever isolates that load leaves it live.',
+    tells:
+      'The other load joins line and neutral, so with line and PE linked at the origin the neutral reads tens of ohms too. Insulation of the circuit, unit taken off, reads 0.00 MΩ from line to neutral; crushed cable seldom reads so low. Find the load and take it off.',
+  },
+  'schedule-names-other-way': {
+    where: 'the board’s schedule: it names another way than the one that feeds the unit',
+    cause: 'Circuits were moved when the board was changed, and nobody corrected the schedule.',
+    hazard:
+      'Somebody switches off and locks the way that the schedule names, and opens the unit. Its terminals are live.',
+    tells:
+      'Isolate the way in the schedule: the display stays lit. The outgoing terminals of that way prove dead at the board, but the unit’s supply terminals prove live. Stop there, and find the right way; the main switch makes everything dead meanwhile.',
   },
   'breaker-too-slow': {
     where: 'the circuit’s breaker at the board',
@@ -66,6 +98,22 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
     tells:
       'No reading changes, as a breaker’s type has no ohms. The inspection finds the marking; the loop at the outlet may then lie above the limit for the marked type, though within the limit for the type in the papers.',
   },
+  'breaker-rated-too-high': {
+    where: 'the circuit’s breaker at the board',
+    cause: 'The breaker tripped, and somebody fitted the next size that was to hand.',
+    hazard:
+      'An overload that the cable does not carry flows for hours, and the breaker stays closed. The cable’s insulation fails, and it can start a fire.',
+    tells:
+      'No reading changes, as a breaker’s rating has no ohms. The inspection finds the marking: its rating is above the one in the papers, and above what the cable carries. In a wrong design the papers and the marking agree.',
+  },
+  'breaker-rated-too-low': {
+    where: 'the circuit’s breaker at the board',
+    cause: 'The installer fitted the breaker that was in the van, or kept the one of an older circuit.',
+    hazard:
+      'None to people: the breaker warms under the charging current and trips in the middle of a charge. Somebody may then fit one that is too large.',
+    tells:
+      'The inspection finds the marking: its rating is below the one in the papers. A short load does not trip it; hours at the set current do. A residual device that trips would leave this breaker closed.',
+  },
   'supply-loop-high': {
     where: 'the supply’s return conductor, before the origin',
     cause: 'The service is long, or a joint in the distributor’s cable is poor.',
@@ -73,6 +121,22 @@ export const supplyWiring: Readonly<Record<string, CauseWords>> = {
       'Too little fault current flows, so a breaker may open too late. Until then every earthed case stands at a voltage.',
     tells:
       'Ze reads above its papers before anything of the site is in the loop, and every loop behind the origin is higher by the same ohms. A loose main earthing conductor leaves Ze right; with the PEN open, Ze gives no reading.',
+  },
+  'tails-crossed': {
+    where: 'line and neutral of the supply, between the meter and the board',
+    cause: 'The tails were put back the wrong way round when the meter or the board was changed.',
+    hazard:
+      'Every single-pole switch and breaker of the house opens the neutral. What is switched off stays live, and touching it gives a shock.',
+    tells:
+      'With power on the board, neutral to earth reads 230 V and line to earth reads 0 V, so Ze gives no reading from the line. Every dead test is right, as no core of the circuit is crossed; one crossed at the unit would show in R1 + R2.',
+  },
+  'supply-crossed': {
+    where: 'line and neutral of the supply, ahead of the point where the earth is taken from the neutral',
+    cause: 'A joint of the service cable was made the wrong way round.',
+    hazard:
+      'The main earthing terminal is joined to the line. Every earthed case, the pipes and the vehicle’s body stand at mains voltage to the ground, and nothing trips.',
+    tells:
+      'Line to neutral and line to earth read 230 V and Ze is right, because the earth is crossed together with the neutral. Only the voltage from the earthing terminal to a remote rod shows it: about 230 V. With an open PEN, Ze gives no reading.',
   },
   'voltage-high': {
     where: 'the distributor’s supply',

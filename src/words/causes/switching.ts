@@ -41,6 +41,13 @@ export const switching: Readonly<Record<string, CauseWords>> = {
     tells:
       'After the vehicle stops asking or is unplugged, the outlet stays live for more than 100 ms. Compare the time to closing: a unit that acts on the pilot late is late there by the same delay, a slow contactor is late only on opening.',
   },
+  'sticks-now-and-then': {
+    where: 'the contactor; the unit does not read the contact that should report it',
+    cause: 'Its contacts are pitted: at one opening in three they hang for some seconds.',
+    hazard: 'Somebody who unplugs at such a moment holds live contacts, and draws an arc.',
+    tells:
+      'Time C to B again and again, and every stop and trip: of three openings one comes seconds late, and the others are in time. One good reading proves little here; a contactor that is slow is late each time.',
+  },
   'closes-slowly': {
     where: 'the control logic, before the contactor closes',
     cause: 'The unit’s programme has a fault.',

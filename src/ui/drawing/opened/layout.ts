@@ -133,6 +133,8 @@ function spots(layout: Layout): Readonly<Record<string, Point>> {
     'pe.cable': { x: X.edge + 2, y: PE },
     'insulation.circuit': { x: X.supply - 16, y: between },
     'insulation.outlet': { x: X.outlet - 8, y: between },
+    // Whoever tests stands beside the unit.
+    tester: { x: X.edge - 40, y: bottom },
     'seen.enclosure': { x: X.edge - 40, y: top },
     'seen.terminals': { x: X.supply, y: between },
     'seen.protective devices': { x: X.originFixed - 6, y: first },

@@ -1,0 +1,16 @@
+/**
+ * The tester for continuity, insulation and coding that whoever verifies has brought: its source, its leads and its
+ * memory of them. What is wrong with it is wrong with no part of the installation.
+ */
+import type { Ohms } from '../laws/quantities.ts';
+
+export interface Tester {
+  /** What its battery still gives of the voltages that it is made for. */
+  readonly battery: number;
+  /** Resistance in one of its leads beyond a sound pair's, Ω. */
+  readonly lead: Ohms;
+  /** Whether it takes off what its leads read when they were nulled. */
+  readonly nulls: boolean;
+}
+
+export const SOUND_TESTER: Tester = { battery: 1, lead: 0, nulls: true };
