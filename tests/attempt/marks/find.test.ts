@@ -156,6 +156,8 @@ describe('as designed', () => {
   test('rests on the tests that were done: each left out costs its share', () => {
     const { parts, sums } = marked(ID, ['state-a', 'state-b', 'limit']);
     expect(sums.diagnosis).toMatchObject({ done: { right: 3, of: 5 } });
+    // A reason for it is not asked, and so is none that is wanting.
+    expect(sums.record).toMatchObject({ leftOut: { of: 0 } });
     expect(parts).toMatchObject({ diagnosis: 24, reasons: 9 });
     expect(parts.observation).toBeLessThan(10);
     expect(marked(ID, ['state-b']).hurdles).toContain('diagnosis');
