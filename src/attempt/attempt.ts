@@ -30,7 +30,12 @@ export type LimitJudged = (typeof LIMIT_JUDGEMENTS)[number];
 export const VERDICTS = ['fit', 'not-fit', 'could-not-finish'] as const;
 /** Of a task of one aim, about that alone, in the same order. */
 export const AIM_VERDICTS = ['nothing-wrong', 'something-wrong', 'cannot-tell'] as const;
-export type Verdict = (typeof VERDICTS)[number] | (typeof AIM_VERDICTS)[number];
+/** Of what is behind a symptom, in the same order: what its papers say of it is no fault, and has a name all the same. */
+export const FIND_VERDICTS = ['nothing-wrong', 'as-designed', 'something-wrong', 'cannot-tell'] as const;
+export type Verdict =
+  | (typeof VERDICTS)[number]
+  | (typeof AIM_VERDICTS)[number]
+  | (typeof FIND_VERDICTS)[number];
 /** Why a test was left out; when each is true: leftOut.ts. */
 export const LEFT_OUT = [
   'not-safe',
@@ -114,7 +119,7 @@ const contents = {
     words: v.optional(words),
   }),
   conclusion: v.object({
-    verdict: v.picklist([...VERDICTS, ...AIM_VERDICTS]),
+    verdict: v.picklist([...new Set([...VERDICTS, ...AIM_VERDICTS, ...FIND_VERDICTS])]),
     because: words,
     /** A catalogue id, `nothing`, or null where it is not known. */
     cause: v.nullable(name),

@@ -8,7 +8,6 @@ import { faultsAmong } from '../faults/catalogue.ts';
 import type { Family } from '../faults/families.ts';
 import type { Fault, NextStep, Tell } from '../faults/fault.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import { PARTS } from '../scenario/schema.ts';
 import type { Verified } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
 import { ACTIONS } from '../verification/actions.ts';
@@ -22,7 +21,7 @@ import type { Marks } from './mark.ts';
 import { isGiven, marking } from './mark.ts';
 import { lastOccasion } from './marks/occasions.ts';
 import { dueSteps } from './marks/reasons.ts';
-import { conclusionOf, isRightVerdict, rightVerdict } from './marks/verdict.ts';
+import { conclusionOf, isRightVerdict, rightVerdict, verdictIsAbout } from './marks/verdict.ts';
 import { repairedIn } from './repeats.ts';
 import type { Run } from './run.ts';
 import type { Showing } from './showing.ts';
@@ -128,6 +127,7 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
   }
   yield null;
   const said = conclusionOf(run)?.verdict ?? null;
+  const about = verdictIsAbout(scenario, expected);
   const sound = scenario.faults.filter((choice) => faultsAmong([choice]).length === 0);
   const isFaulty = sound.length < scenario.faults.length;
   const showing = isFaulty ? showingOf(asMet, yield* verifyingOnce(scenario, { faults: sound })) : null;
@@ -137,7 +137,7 @@ export function* debriefing(scenario: Scenario, attempt: Attempt): Generator<nul
   return {
     run,
     marks,
-    verdict: { said, right: isRightVerdict(run, said, asNow), truth: rightVerdict(scenario, asNow) },
+    verdict: { said, right: isRightVerdict(run, said, about), truth: rightVerdict(scenario, about) },
     stopped: asMet.stopped,
     causes: faultsAmong(scenario.faults),
     showing,
@@ -239,7 +239,7 @@ const misconceptionIn = ({ predicted, right }: DebriefLine): Misconception =>
 /** Nothing of the diagnosis was earned, and one was sure. */
 function wrongCauseOf(run: Run, { parts }: Marks): string | null {
   const conclusion = conclusionOf(run);
-  const counts = (run.scenario.marking.weights ?? PARTS).diagnosis > 0;
+  const counts = run.scenario.marking.weights.diagnosis > 0;
   if (!counts || conclusion?.sure !== 'would-sign' || conclusion.cause === null) return null;
   return parts.diagnosis > 0 ? null : conclusion.cause;
 }

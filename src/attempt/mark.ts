@@ -11,7 +11,6 @@ import type { UnsafeId } from '../bench/unsafe.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions } from '../scenario/scenario.ts';
 import type { PartName } from '../scenario/schema.ts';
-import { PARTS } from '../scenario/schema.ts';
 import type { Verified, VerifiedAction } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
 import type { Attempt } from './attempt.ts';
@@ -24,6 +23,7 @@ import type { Hurdle } from './marks/hurdles.ts';
 import { hurdlesNotMet } from './marks/hurdles.ts';
 import type { JudgementSum } from './marks/judgement.ts';
 import { judgementMark } from './marks/judgement.ts';
+import { countedOf } from './marks/needed.ts';
 import type { ObservationSum } from './marks/observation.ts';
 import { observationMark } from './marks/observation.ts';
 import { isDone } from './marks/occasions.ts';
@@ -33,7 +33,7 @@ import type { ReasonsSum } from './marks/reasons.ts';
 import { reasonsMark } from './marks/reasons.ts';
 import type { RecordSum } from './marks/record.ts';
 import { recordMark } from './marks/record.ts';
-import { conclusionOf, isRightVerdict, meetsVerdictGate } from './marks/verdict.ts';
+import { conclusionOf, isRightVerdict, meetsVerdictGate, verdictIsAbout } from './marks/verdict.ts';
 import type { DueRepeats } from './repeats.ts';
 import { repeatsOf } from './repeats.ts';
 import type { Run } from './run.ts';
@@ -120,13 +120,13 @@ export function* marking(scenario: Scenario, attempt: Attempt): Generator<null, 
   yield null;
   const marked = { prediction, observation, judgement, record, diagnosis, reasons };
   const shares = mapped<PartMark<unknown>, number>(marked, ({ share }) => share);
-  const asWeighed = scenario.marking.weights ?? PARTS;
+  const asWeighed = scenario.marking.weights;
   const given = isGiven(run);
   const weights = given ? spread(asWeighed, 'prediction') : asWeighed;
   const parts = mapped(shares, (share, part) => oneDigit(weights[part] * share));
   const total = oneDigit(Object.values(parts).reduce((sum, x) => sum + x, 0));
   const hurdles = hurdlesNotMet({
-    isRightVerdict: isRightVerdict(run, conclusionOf(run)?.verdict, asNow),
+    isRightVerdict: isRightVerdict(run, conclusionOf(run)?.verdict, verdictIsAbout(scenario, expected)),
     shares,
     ofFigures: observation.ofFigures,
     judgement,
@@ -166,10 +166,10 @@ function* expecting(run: Run): Generator<null, Expected> {
   const { scenario, world } = run;
   const asMet = yield* verifyingOnce(scenario);
   const asNow = run.repairs.length === 0 ? asMet : yield* verifyingOnce(scenario, { faults: world.faults });
-  const counted = bothOf(scenario, asMet, asNow).filter(
+  const due = bothOf(scenario, asMet, asNow).filter(
     ({ action }) => action.optional !== true || isDone(run, action.id),
   );
-  return { asMet, asNow, counted };
+  return { asMet, asNow, counted: yield* countedOf(run, asMet, due) };
 }
 
 /** The tests of either, each as the later of the two finds it. */

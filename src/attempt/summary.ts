@@ -63,7 +63,7 @@ export function summaryOf({ run, marks, verdict, tests, calibration }: Debrief):
     gatesMet: verdictGate && critical.every(({ setAside }) => setAside !== null),
     passed: marks.passed,
     total: marks.total,
-    of: Object.values(run.scenario.marking.weights ?? {}).reduce((sum, weight) => sum + weight, 0) || 100,
+    of: Object.values(run.scenario.marking.weights).reduce((sum, weight) => sum + weight, 0) || 100,
     differs: marks.differs.length + marks.untimely.length,
     tests: tests.flatMap((one) => (one.done || one.counts ? [outcomeOf(one)] : [])),
     topics: topicsOf(tests.flatMap(({ lines }) => lines)),

@@ -14,9 +14,9 @@ import type { TestAction } from '../verification/testAction.ts';
 import type { Attempt, NotedOf } from './attempt.ts';
 import { TYPED_UNITS } from './attempt.ts';
 import { displayOf, showsTripTime } from './display.ts';
-import { faultsShown } from './marks/diagnosis.ts';
+import { faultsShown, notFaultsOf } from './marks/diagnosis.ts';
 import { dueSteps } from './marks/reasons.ts';
-import { rightVerdict } from './marks/verdict.ts';
+import { rightVerdict, verdictIsAbout } from './marks/verdict.ts';
 import { rightPrediction } from './prediction.ts';
 import { repeatsOf } from './repeats.ts';
 import type { Run, Taken } from './run.ts';
@@ -99,20 +99,22 @@ export function rightConclusion(
 ): NotedOf<'conclusion'> {
   const { scenario, repairs } = run;
   const met = toItsEnd(verifyingOnce(scenario));
+  const about = verdictIsAbout(scenario, { asMet: met, asNow: now });
   // What no test that is allowed shows cannot be named.
   const isShown = met.conclusion === 'not sound' || failsTester(met);
   const [fault, ...others] = isShown ? faultsShown(scenario, met) : [];
+  const [designed] = scenario.task === 'find' && met.conclusion === 'sound' ? notFaultsOf(scenario) : [];
   const due = dueSteps(run, now);
   const asksRepeats = repairs.length > 0 || (scenario.task === 'verify' && now.conclusion === 'not sound');
   return {
     kind: 'conclusion',
-    verdict: rightVerdict(scenario, now),
+    verdict: rightVerdict(scenario, about),
     because: '',
-    cause: fault?.id ?? 'nothing',
-    family: fault?.family ?? null,
+    cause: (fault ?? designed)?.id ?? 'nothing',
+    family: (fault ?? designed)?.family ?? null,
     ...(others.length === 0 ? {} : { others: others.map(({ id, family }) => ({ cause: id, family })) }),
     sure: 'would-sign',
-    findings: now.actions.flatMap(({ action, expectations, limits }) => {
+    findings: about.actions.flatMap(({ action, expectations, limits }) => {
       const lines = expectations
         .filter(({ finding }) => finding === 'broken')
         .map(({ expectation }) => expectation.id);

@@ -1,5 +1,7 @@
 /** The verb `check`: every scenario file's problems and warnings, one line each. */
 
+import { basename } from 'node:path';
+import { givenAway } from '../scenario/givenAway.ts';
 import { visible } from '../scenario/quoted.ts';
 import { parseScenario } from '../scenario/scenarioText.ts';
 import { verdictWarnings } from '../scenario/tellable.ts';
@@ -28,7 +30,12 @@ function checkFile(
     const first = ids.get(id);
     ids.set(id, first ?? file);
     const twice = first === undefined ? [] : [`${visible(file)}: id: "${id}" is taken by ${visible(first)}`];
-    const warnings = [...read.warnings, ...verdictWarnings(read.scenario)];
+    const name = basename(file, '.json');
+    const warnings = [
+      ...read.warnings,
+      ...verdictWarnings(read.scenario),
+      ...givenAway(read.scenario, name === id ? null : name),
+    ];
     return { problems: twice, warnings: problemLines(`${file}: warning`, warnings) };
   } catch (error) {
     if (!(error instanceof BadInput)) throw error;

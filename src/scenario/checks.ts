@@ -20,13 +20,14 @@ import { nearest } from './nearest.ts';
 import { operationProblems } from './operationProblems.ts';
 import type { Problem } from './problems.ts';
 import { quoted, shortened } from './quoted.ts';
-import type { ScenarioFile } from './schema.ts';
+import type { ScenarioFile, Task } from './schema.ts';
+import { weightsOf } from './schema.ts';
 
 /** What of a file the schema accepts: a slip in one section does not hide those in another. */
 export type Readable = Partial<
   Pick<
     ScenarioFile,
-    'clock' | 'task' | 'aim' | 'site' | 'unit' | 'faults' | 'allowed' | 'marking' | 'handover'
+    'clock' | 'task' | 'aim' | 'symptom' | 'site' | 'unit' | 'faults' | 'allowed' | 'marking' | 'handover'
   >
 >;
 
@@ -35,6 +36,7 @@ export const checkScenario = ({
   clock,
   task,
   aim,
+  symptom,
   site,
   unit,
   faults,
@@ -44,12 +46,13 @@ export const checkScenario = ({
 }: Readable): readonly Problem[] => [
   ...(clock === undefined ? [] : clockProblems(clock)),
   ...(task === undefined || aim === undefined ? [] : taskProblems({ task, aim }, allowed)),
+  ...(task === undefined || symptom === undefined ? [] : symptomProblems({ task, symptom }, allowed)),
   ...(site === undefined ? [] : siteProblems({ site })),
   ...(site === undefined || unit === undefined ? [] : unitProblems({ site, unit })),
   ...(faults === undefined ? [] : faultProblems(faults, site && unit ? { site, sheet: unit } : null)),
   ...(faults === undefined ? [] : testerProblems(faults, allowed)),
   ...(allowed === undefined || allowed === 'all' ? [] : actionProblems(allowed, 'allowed')),
-  ...(marking === undefined ? [] : weightProblems(marking)),
+  ...(marking === undefined ? [] : weightProblems(marking, task ?? 'verify')),
   ...(handover == null ? [] : handoverProblems(handover, site)),
 ];
 
@@ -84,14 +87,42 @@ function taskProblems(
   );
 }
 
+/** How many tests a job to find what is behind a symptom allows: more take longer than ten minutes, fewer tell it. */
+export const TESTS_OF_FIND = { least: 4, most: 8 } as const;
+
+/** A task to find what is behind a symptom tells it, and allows a few tests to choose from. */
+function symptomProblems(
+  { task, symptom }: Pick<ScenarioFile, 'task' | 'symptom'>,
+  allowed: Readable['allowed'],
+): readonly Problem[] {
+  if (task !== 'find')
+    return when(
+      symptom !== null,
+      'symptom',
+      'only a task to find what is behind one has a symptom: "task": "find" is expected with it',
+    );
+  const { least, most } = TESTS_OF_FIND;
+  const few = `a list of ${least} to ${most} tests is expected with "task": "find"`;
+  const count = allowed === undefined || allowed === 'all' ? null : new Set(allowed).size;
+  return [
+    ...when(symptom === null, 'symptom', 'missing: what a customer or a colleague says is expected'),
+    ...when(allowed === 'all', 'allowed', `"all" does not fit: ${few}`),
+    ...when(
+      count !== null && (count < least || count > most),
+      'allowed',
+      `${count} ${count === 1 ? 'test' : 'tests'}: ${few}`,
+    ),
+  ];
+}
+
 /** Of a month of the Gregorian calendar; none where there is no such month. */
 function daysOf(year: number, month: number): number {
   const isLeap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
   return [31, isLeap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0;
 }
 
-function weightProblems({ weights }: ScenarioFile['marking']): readonly Problem[] {
-  const sum = Object.values(weights).reduce((total, points) => total + points, 0);
+function weightProblems({ weights }: ScenarioFile['marking'], task: Task): readonly Problem[] {
+  const sum = Object.values(weightsOf(task, weights)).reduce((total, points) => total + points, 0);
   return when(
     Math.abs(sum - 100) > 1e-6,
     'marking.weights',

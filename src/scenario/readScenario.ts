@@ -6,7 +6,7 @@
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { Papers, TestAction } from '../verification/testAction.ts';
 import type { Readable } from './checks.ts';
-import { checkScenario, warningsOf } from './checks.ts';
+import { checkScenario, TESTS_OF_FIND, warningsOf } from './checks.ts';
 import { handoverFaults } from './handover.ts';
 import { nearest } from './nearest.ts';
 import { listed } from './problem.ts';
@@ -14,7 +14,15 @@ import type { Parsed, Problem } from './problems.ts';
 import { check, longLists } from './problems.ts';
 import { quoted, shortened } from './quoted.ts';
 import type { Scenario } from './scenario.ts';
-import { applicableActions, beginning, keepTriedOut, papersOf, rightPapers, toScenario } from './scenario.ts';
+import {
+  allowedActions,
+  applicableActions,
+  beginning,
+  keepTriedOut,
+  papersOf,
+  rightPapers,
+  toScenario,
+} from './scenario.ts';
 import { LONGEST_LIST, scenarioSchema } from './schema.ts';
 
 export type ReadScenario =
@@ -45,7 +53,11 @@ export function* readingScenario(file: unknown): Generator<null, ReadScenario> {
   if (problems.length > 0) return { ok: false, problems: listed(problems) };
   yield null;
   const scenario = toScenario(parsed.value);
-  const inside = [...lineProblems(scenario), ...(yield* handoverProblems(scenario))];
+  const inside = [
+    ...lineProblems(scenario),
+    ...fewProblems(scenario),
+    ...(yield* handoverProblems(scenario)),
+  ];
   if (inside.length > 0) return { ok: false, problems: listed(inside) };
   return { ok: true, scenario, file, warnings: warningsOf(parsed.value, rightPapers(scenario)) };
 }
@@ -53,9 +65,10 @@ export function* readingScenario(file: unknown): Generator<null, ReadScenario> {
 /** The sections that are well formed by themselves, in a file that as a whole is not. */
 function readable(file: unknown): Readable {
   if (typeof file !== 'object' || file === null) return {};
-  const { clock, task, aim, site, unit, faults, allowed, marking, handover } = scenarioSchema.entries;
+  const { clock, task, aim, symptom, site, unit, faults, allowed, marking, handover } =
+    scenarioSchema.entries;
   return Object.fromEntries(
-    Object.entries({ clock, task, aim, site, unit, faults, allowed, marking, handover }).flatMap(
+    Object.entries({ clock, task, aim, symptom, site, unit, faults, allowed, marking, handover }).flatMap(
       ([name, section]) => {
         const read = check(section, (file as Record<string, unknown>)[name]);
         return read.ok ? [[name, read.value]] : [];
@@ -97,6 +110,20 @@ function lineProblems(scenario: Scenario): readonly Problem[] {
         message: `no line of it is named ${quoted(id)}; ${nearest(id, ids)}`,
       }));
   });
+}
+
+/** Of tests that the papers give nothing to test for there is nothing to choose. */
+function fewProblems(scenario: Scenario): readonly Problem[] {
+  if (scenario.task !== 'find') return [];
+  const apply = allowedActions(scenario).map(({ id }) => id);
+  if (apply.length >= TESTS_OF_FIND.least) return [];
+  const others = (scenario.allowed === 'all' ? [] : scenario.allowed).filter((id) => !apply.includes(id));
+  return [
+    {
+      path: 'allowed',
+      message: `${quoted(others.join(', '))} does not apply here: at least ${TESTS_OF_FIND.least} tests that do are expected`,
+    },
+  ];
 }
 
 const lineIdsOf = (action: TestAction, papers: Papers): readonly string[] =>

@@ -20,13 +20,16 @@ import { ACTIONS } from '../verification/actions.ts';
 import type { Papers, TestAction } from '../verification/testAction.ts';
 import type { HandedOver } from './handover.ts';
 import { carryingOutHandover } from './handover.ts';
-import type { Handover, ScenarioFile } from './schema.ts';
-import { scenarioSchema } from './schema.ts';
+import type { Handover, PartName, ScenarioFile } from './schema.ts';
+import { scenarioSchema, weightsOf } from './schema.ts';
 
-export interface Scenario extends Omit<ScenarioFile, '$schema' | 'site' | 'unit' | 'faults'> {
+export interface Scenario extends Omit<ScenarioFile, '$schema' | 'site' | 'unit' | 'faults' | 'marking'> {
   readonly site: Site;
   readonly unit: UnitSheet;
   readonly faults: readonly FaultChoice[];
+  readonly marking: Omit<ScenarioFile['marking'], 'weights'> & {
+    readonly weights: Readonly<Record<PartName, number>>;
+  };
 }
 
 /** What each latched reason waits for unless the sheet says otherwise (contract). */
@@ -47,9 +50,10 @@ export const scenarioIn = (file: unknown): Scenario => toScenario(v.parse(scenar
 
 /** What the file leaves out is filled in. */
 export function toScenario(file: ScenarioFile): Scenario {
-  const { $schema: _schema, site, unit, faults, ...rest } = file;
+  const { $schema: _schema, site, unit, faults, marking, ...rest } = file;
   return {
     ...rest,
+    marking: { ...marking, weights: weightsOf(file.task, marking.weights) },
     site: toSite(site),
     unit: toSheet(unit),
     faults: faults.map(({ fault, ...values }) => ({ fault, values: values as FaultChoice['values'] })),

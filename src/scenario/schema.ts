@@ -138,6 +138,10 @@ const unit = v.variant('outlet', [
   v.strictObject({ outlet: v.literal('socket'), customerCable: cable, ...unitCommon }),
 ]);
 
+/** What is asked: the whole verdict on a unit, what one aim asks and nothing beyond it, or what is behind a symptom. */
+const TASKS = ['verify', 'aim', 'find'] as const;
+export type Task = (typeof TASKS)[number];
+
 /** Parts of a mark, with the points each has unless the scenario reweighs; together 100. */
 export const PARTS = {
   prediction: 15,
@@ -149,10 +153,38 @@ export const PARTS = {
 } as const;
 export type PartName = keyof typeof PARTS;
 
+/** Where a symptom is told, what is behind it weighs most. */
+const PARTS_OF_FIND: Readonly<Record<PartName, number>> = {
+  prediction: 10,
+  observation: 10,
+  judgement: 20,
+  record: 5,
+  diagnosis: 40,
+  reasons: 15,
+};
+
+/** The points of each part, with the usual ones of the task for those that the scenario leaves out. */
+export const weightsOf = (
+  task: Task,
+  given: Readonly<Partial<Record<PartName, number | undefined>>> = {},
+): Readonly<Record<PartName, number>> => {
+  const usual = task === 'find' ? PARTS_OF_FIND : PARTS;
+  const parts = Object.keys(usual) as PartName[];
+  return Object.fromEntries(parts.map((part) => [part, given[part] ?? usual[part]])) as Record<
+    PartName,
+    number
+  >;
+};
+
+const pointsOf = (part: PartName) =>
+  v.pipe(
+    number(0, 100),
+    v.description(`${PARTS[part]}, or ${PARTS_OF_FIND[part]} where the task is to find, if it is left out`),
+  );
 const weights = v.strictObject(
   Object.fromEntries(
-    Object.entries(PARTS).map(([part, points]) => [part, v.optional(number(0, 100), points)]),
-  ) as Record<PartName, v.OptionalSchema<ReturnType<typeof number>, number>>,
+    (Object.keys(PARTS) as PartName[]).map((part) => [part, v.optional(pointsOf(part))]),
+  ) as Record<PartName, v.OptionalSchema<ReturnType<typeof pointsOf>, undefined>>,
 );
 
 const marking = v.strictObject({
@@ -180,9 +212,6 @@ const handover = v.strictObject({
 });
 export type Handover = v.InferOutput<typeof handover>;
 
-/** What is asked: the whole verdict on a unit, or what one aim asks and nothing beyond it. */
-const TASKS = ['verify', 'aim'] as const;
-
 export const scenarioSchema = v.strictObject({
   $schema: v.optional(v.string()),
   format: v.literal(1),
@@ -201,6 +230,8 @@ export const scenarioSchema = v.strictObject({
   task: v.optional(v.picklist(TASKS), 'verify'),
   /** Which aim it is, of a task of one aim. */
   aim: nullable(v.picklist(AIMS.map(({ id }) => id))),
+  /** What a customer or a colleague says, of a task to find what is behind it. */
+  symptom: nullable(text(300)),
   site,
   unit,
   faults: v.pipe(

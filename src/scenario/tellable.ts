@@ -16,6 +16,7 @@ const ASKED = {
     sound: 'fit for service',
   },
   aim: { question: 'what this aim asks', untold: 'cannot tell', sound: 'nothing wrong' },
+  find: { question: 'what is behind the symptom', untold: 'cannot tell', sound: 'nothing wrong' },
 } as const;
 
 export function verdictWarnings(scenario: Scenario): readonly Problem[] {

@@ -97,7 +97,7 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
       actions,
       stopped !== null ||
         noSupply !== null ||
-        // What a task of one aim leaves to others is not its question.
+        // What is left to others is not the question of one aim, nor of a symptom.
         (scenario.task === 'verify' &&
           applicable.some(
             (action) => action.optional !== true && !wanted.includes(action) && !before.includes(action),

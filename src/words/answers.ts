@@ -39,6 +39,7 @@ export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
   'not-fit': 'not fit for service',
   'could-not-finish': 'could not finish',
   'nothing-wrong': 'nothing wrong',
+  'as-designed': 'as designed',
   'something-wrong': 'something wrong',
   'cannot-tell': 'cannot tell',
 };

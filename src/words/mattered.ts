@@ -27,9 +27,10 @@ export const TRUTH_WORDS: Readonly<Record<Verdict, string>> = {
   fit: 'finds nothing broken here and finishes: fit for service.',
   'not-fit': 'finds something broken here: not fit for service.',
   'could-not-finish': 'cannot tell with the tests that are allowed here: could not finish.',
-  'nothing-wrong': 'does every test of this aim and finds nothing wrong.',
-  'something-wrong': 'finds something wrong by the tests of this aim.',
-  'cannot-tell': 'cannot tell with the tests of this aim.',
+  'nothing-wrong': 'does every test of this job and finds nothing wrong.',
+  'as-designed': 'does every test of this job and finds nothing wrong: the papers say why it behaves so.',
+  'something-wrong': 'finds something wrong by the tests of this job.',
+  'cannot-tell': 'cannot tell with the tests of this job.',
 };
 
 export interface Reason {

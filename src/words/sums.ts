@@ -74,6 +74,13 @@ const GRADE_WORDS: Readonly<Record<Grade, string>> = {
   wrong: 'another cause than what is wrong',
 };
 
+const DESIGNED_WORDS: Readonly<Record<Grade, string>> = {
+  ...GRADE_WORDS,
+  right: 'what the papers say of it',
+  block: 'nothing wrong, without what the papers say of it',
+  wrong: 'another cause than what the papers say of it',
+};
+
 function diagnosisText(sum: DiagnosisSum): string {
   switch (sum.said) {
     case 'none':
@@ -84,6 +91,8 @@ function diagnosisText(sum: DiagnosisSum): string {
       return 'nothing is wrong';
     case 'nothing':
       return `nothing found to be wrong, with ${of(sum.done)} tests done`;
+    case 'as designed':
+      return `${DESIGNED_WORDS[sum.grade]}, with ${of(sum.done)} tests done`;
     case 'causes': {
       const all = sum.faults > 1 ? ` (${sum.faults} faults in all)` : '';
       return `${sum.grades.map((grade) => GRADE_WORDS[grade]).join('; ')}${all}`;

@@ -1,16 +1,25 @@
 /**
  * Ways of earning marks without knowing pass nowhere, and trainees of three skills are told apart. Here on a sound job,
- * on one with one fault at its end and on one that is stopped early; `npm run bench -- marks` does all that ship.
+ * on one with one fault at its end, on one that is stopped early and on one that begins with a symptom; `npm run bench -- marks` does all that ship.
  */
 import { describe, expect, test } from 'vitest';
 import { mark } from '../../src/attempt/mark.ts';
+import { mean } from '../../src/attempt/marks/counted.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBySkill, SKILLS } from '../helpers/skills.ts';
 import { STRATEGIES } from '../helpers/strategies.ts';
 
 const IDS = ['signal-cottage', 'sailmakers-yard', 'glebe-close'] as const;
+/** Of few tests each, with most of the mark on one answer: an attempt at one of them says little, at some of them enough. */
+const FINDS = [
+  'find-weavers-green',
+  'find-corn-hall',
+  'find-abbey-grange',
+  'find-heron-close',
+  'find-larch-avenue',
+] as const;
 
-describe.each(IDS)('%s', (id) => {
+describe.each([...IDS, FINDS[0]])('%s', (id) => {
   const { scenario, file } = scenarioNamed(id);
 
   test.each(STRATEGIES)('$name passes nothing', ({ attempt }) => {
@@ -18,6 +27,10 @@ describe.each(IDS)('%s', (id) => {
     expect(passed).toBe(false);
     expect(hurdles).not.toEqual([]);
   });
+});
+
+describe.each(IDS)('%s', (id) => {
+  const { scenario, file } = scenarioNamed(id);
 
   test('a weak, a middling and an excellent trainee are told apart', () => {
     const [weak, middling, excellent] = SKILLS.map((skill) =>
@@ -29,4 +42,19 @@ describe.each(IDS)('%s', (id) => {
     expect(excellent?.total).toBeGreaterThanOrEqual(90);
     expect(excellent?.passed).toBe(true);
   });
+});
+
+test('on a few jobs with a symptom the three are told apart in the mean, and the excellent one passes them all', () => {
+  const rows = SKILLS.map((skill) =>
+    FINDS.map((id) => {
+      const { scenario, file } = scenarioNamed(id);
+      return mark(scenario, attemptBySkill(scenario, file, skill, 1));
+    }),
+  );
+  const [weak = 0, middling = 0, excellent = 0] = rows.map((row) => mean(row.map(({ total }) => total)));
+  expect(weak).toBeLessThan(middling);
+  expect(middling).toBeLessThan(excellent);
+  expect(excellent).toBeGreaterThanOrEqual(90);
+  expect(rows[0]?.filter(({ passed }) => passed)).toEqual([]);
+  expect(rows[2]?.filter(({ passed }) => passed)).toHaveLength(FINDS.length);
 });

@@ -4,7 +4,7 @@
  * judges is the caller's; the words and ids of the log's format stand here alone.
  */
 
-import type { Answer, Attempt, Judged, LimitJudged, NotedOf } from '../../src/attempt/attempt.ts';
+import type { Answer, Attempt, Judged, LimitJudged, NotedOf, Verdict } from '../../src/attempt/attempt.ts';
 import { givenPrediction, rightPrediction } from '../../src/attempt/prediction.ts';
 import type { Run, Taken } from '../../src/attempt/run.ts';
 import { act, note, startRun } from '../../src/attempt/run.ts';
@@ -68,6 +68,17 @@ export interface Ways {
   readonly predict?: (right: NotedOf<'prediction'>, run: Run, action: TestAction) => NotedOf<'prediction'>;
   readonly type?: (shown: NotedOf<'observation'>, taken: Taken) => NotedOf<'observation'> | null;
   readonly judge?: (right: NotedOf<'judgement'>, run: Run, action: TestAction) => NotedOf<'judgement'>;
+}
+
+/** The same verdict in the words of a job that begins with a symptom, where it is one. */
+export function inTask({ task }: Scenario, said: NotedOf<'conclusion'>): NotedOf<'conclusion'> {
+  if (task !== 'find') return said;
+  const verdicts: Partial<Record<Verdict, Verdict>> = {
+    [FIT]: 'nothing-wrong',
+    [NOT_FIT]: 'something-wrong',
+    [NOT_FINISHED]: 'cannot-tell',
+  };
+  return { ...said, verdict: verdicts[said.verdict] ?? said.verdict };
 }
 
 /** One test, from the lock of its prediction to the end of its judgement. */

@@ -4,6 +4,7 @@
  */
 
 import type { Answer, Attempt, NotedOf } from '../../src/attempt/attempt.ts';
+import { saysSound } from '../../src/attempt/marks/verdict.ts';
 import type { Run } from '../../src/attempt/run.ts';
 import { rightConclusion } from '../../src/attempt/worked.ts';
 import type { Seed } from '../../src/bench/draw.ts';
@@ -17,6 +18,7 @@ import {
   ANSWERS_ALL,
   AS_ON_A_CORRECT_UNIT,
   attemptOf,
+  inTask,
   leftOut,
   NOT_AS_ON_ONE,
   NOT_SHOWN,
@@ -97,7 +99,7 @@ export function attemptBySkill(scenario: Scenario, file: unknown, skill: Skill, 
     leavesOut: (action) => action.optional !== true && !isDrawn(skill.does, `does ${action.id}`),
     says: leftOut,
     looksAgain: skill.looksAgain,
-    conclude: (run) => concluded(run, skill, isDrawn),
+    conclude: (run) => inTask(scenario, concluded(run, skill, isDrawn)),
   } satisfies Person);
 }
 
@@ -166,7 +168,8 @@ function concluded(run: Run, { looksAgain, finds }: Skill, isDrawn: Drawn): Note
     right.findings.some(({ test, id }) => test === one.test && id === one.id),
   );
   const findings = looksAgain ? holds : all;
-  if (findings.length === 0) return ALL_WELL;
+  // What the papers say of a symptom is found like a cause.
+  if (findings.length === 0) return saysSound(right.verdict) && isDrawn(finds, 'cause') ? right : ALL_WELL;
   const [fault] = faultsAmong(run.scenario.faults);
   if (isDrawn(finds, 'cause')) return { ...right, findings };
   if (isDrawn(finds, 'block')) return notFit({ cause: null, family: fault?.family ?? 'pilot', findings });

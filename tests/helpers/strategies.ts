@@ -4,6 +4,7 @@
  */
 
 import type { Attempt, NotedOf } from '../../src/attempt/attempt.ts';
+import { saysNotSound, saysSound } from '../../src/attempt/marks/verdict.ts';
 import type { Run } from '../../src/attempt/run.ts';
 import { note, startRun } from '../../src/attempt/run.ts';
 import type { Rung } from '../../src/attempt/rung.ts';
@@ -20,6 +21,7 @@ import {
   attemptOf,
   doTest,
   FIT,
+  inTask,
   leftOut,
   NOT_FINISHED,
   NOT_FIT,
@@ -35,7 +37,14 @@ export interface Strategy {
 
 const person = (name: string, who: Person): Strategy => ({
   name,
-  attempt: (scenario, file) => attemptOf(scenario, file, who),
+  attempt: (scenario, file) =>
+    attemptOf(scenario, file, {
+      ...who,
+      conclude: (run) => {
+        const said = who.conclude(run);
+        return said === null ? null : inTask(scenario, said);
+      },
+    }),
 });
 
 const concludesRightly = (run: Run): NotedOf<'conclusion'> => rightConclusion(run);
@@ -72,7 +81,15 @@ const saying =
   (which: 0 | 1) =>
   (run: Run): NotedOf<'conclusion'> => {
     const right = rightConclusion(run);
-    const others = [FIT, NOT_FIT, NOT_FINISHED].filter((verdict) => verdict !== right.verdict);
+    const all = ([FIT, NOT_FIT, NOT_FINISHED] as const).map(
+      (verdict) => inTask(run.scenario, { ...right, verdict }).verdict,
+    );
+    // That nothing is wrong is right of what is as designed too.
+    const others = all.filter(
+      (verdict) =>
+        saysSound(verdict) !== saysSound(right.verdict) ||
+        saysNotSound(verdict) !== saysNotSound(right.verdict),
+    );
     return { ...right, verdict: others[which] as NotedOf<'conclusion'>['verdict'] };
   };
 

@@ -18,6 +18,7 @@ export const scenarioOf = ({
   clock: '2026-03-10T10:00',
   task: 'verify',
   aim: null,
+  symptom: null,
   site: siteOf(site),
   unit: { ...SHEET, ...sheet },
   faults,

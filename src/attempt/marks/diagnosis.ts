@@ -2,7 +2,7 @@
  * Diagnosis: full for the fault, or for what a sufficient set of tests could not tell from it; half for the right
  * block; by share with several faults. Nothing where no test that was done broke a line or limit that points to the
  * fault's block: a cause that was guessed from the papers is none that was found. That nothing is wrong is worth as
- * much as was tested.
+ * much as was tested; where a symptom is told and its papers say why, half of that without what they say.
  */
 
 import type { Operation } from '../../bench/operation.ts';
@@ -34,6 +34,8 @@ export type Grade = (typeof RANK)[number];
 export type DiagnosisSum =
   | { readonly said: 'none' | 'something is wrong' | 'nothing is wrong' }
   | { readonly said: 'nothing'; readonly done: Rate }
+  /** Of a symptom that is as designed: what it is by the papers, nothing, or something else. */
+  | { readonly said: 'as designed'; readonly grade: Grade; readonly done: Rate }
   | { readonly said: 'causes'; readonly grades: readonly Grade[]; readonly faults: number };
 
 const WORTH: Readonly<Record<Grade, number>> = { right: 1, block: 0.5, guessed: 0, wrong: 0 };
@@ -47,8 +49,13 @@ interface Named {
 export function* diagnosisMark(run: Run, expected: Expected): Generator<null, PartMark<DiagnosisSum>> {
   const conclusion = conclusionOf(run);
   if (conclusion === undefined) return { share: 0, sum: { said: 'none' } };
-  const named: readonly Named[] = [conclusion, ...(conclusion.others ?? [])];
+  const said: readonly Named[] = [conclusion, ...(conclusion.others ?? [])];
   const faults = faultsAmong(run.scenario.faults);
+  const isFind = run.scenario.task === 'find';
+  if (isFind && faults.length === 0 && notFaultsOf(run.scenario).length > 0)
+    return asDesigned(run, expected, said);
+  // That it is as designed points to no block.
+  const named = isFind ? said.map(withoutBlock) : said;
   if (named.every(({ cause }) => cause === NOTHING)) {
     const isRight =
       faults.length === 0 ||
@@ -89,6 +96,26 @@ function* gradesOf(
   return grades;
 }
 
+const isNotFault = (id: string | null): boolean => id !== null && entryNamed(id)?.kind === 'not-fault';
+
+/** What of a scenario stands in its papers and is right, though it is often taken for wrong. */
+export const notFaultsOf = ({ faults }: Scenario): readonly CatalogueEntry[] =>
+  faults.flatMap(({ fault }) => (isNotFault(fault) ? (entryNamed(fault) ?? []) : []));
+
+const withoutBlock = ({ cause, family }: Named): Named => ({
+  cause,
+  family: isNotFault(cause) ? null : family,
+});
+
+function asDesigned(run: Run, expected: Expected, named: readonly Named[]): PartMark<DiagnosisSum> {
+  const designed = notFaultsOf(run.scenario).map(({ id }) => id);
+  const isOf = ({ cause }: Named) => cause !== null && designed.includes(cause);
+  const isNothing = named.every(({ cause }) => cause === NOTHING);
+  const grade: Grade = named.every(isOf) ? 'right' : isNothing ? 'block' : 'wrong';
+  const done = doneOf(run, expected);
+  return { share: WORTH[grade] * shareOf(done), sum: { said: 'as designed', grade, done } };
+}
+
 function nothingWrong(run: Run, expected: Expected): PartMark<DiagnosisSum> {
   const done = doneOf(run, expected);
   return { share: shareOf(done), sum: { said: 'nothing', done } };
@@ -105,6 +132,11 @@ function* gradeOf(
   if (cause === fault.id || (cause !== null && (yield* isLookalike(met, expected, fault, cause))))
     return 'right';
   return family === fault.family ? 'block' : 'wrong';
+}
+
+/** Where the tests lead that were done before anything was put right. */
+export function* pointedAsMet(run: Run): Generator<null, ReadonlySet<Family>> {
+  return familiesPointedTo(yield* asMet(run));
 }
 
 /** The attempt up to the first repair: a diagnosis is about the unit as it was met. */

@@ -14,7 +14,14 @@ import { sittingsOf } from '../sitting.ts';
 import { truthOf } from '../truth.ts';
 import type { Expected, PartMark, Rate } from './counted.ts';
 import { doneOf, shareOf } from './counted.ts';
-import { asksSteps, conclusionOf, isRightVerdict, saysNotSound, saysSound } from './verdict.ts';
+import {
+  asksSteps,
+  conclusionOf,
+  isRightVerdict,
+  saysNotSound,
+  saysSound,
+  verdictIsAbout,
+} from './verdict.ts';
 
 /** Findings two fifths, next, whom to tell and repeats a fifth each. */
 const WITH_REPEATS = { findings: 0.4, next: 0.2, tell: 0.2, repeats: 0.2 } as const;
@@ -44,7 +51,7 @@ export function reasonsMark(run: Run, expected: Expected, repeats: DueRepeats): 
   const isAsked = due.next.length > 0;
   const whole = repeats.named === null ? WITHOUT_REPEATS : WITH_REPEATS;
   const weights = isAsked ? whole : FINDINGS_ALONE;
-  const found = findingsOf(run, asNow, conclusion, repeats);
+  const found = findingsOf(run, verdictIsAbout(run.scenario, expected), conclusion, repeats);
   const next = conclusion.next !== undefined && due.next.includes(conclusion.next);
   const tell = conclusion.tell !== undefined && due.tell.includes(conclusion.tell);
   const rests = saysNotSound(conclusion.verdict) ? null : doneOf(run, expected);
@@ -61,11 +68,11 @@ export function reasonsMark(run: Run, expected: Expected, repeats: DueRepeats): 
 
 function findingsOf(
   run: Run,
-  asNow: Verified,
+  about: Verified,
   { findings, verdict }: EntryOf<'conclusion'>,
   repeats: DueRepeats,
 ): PartMark<Rate | null> {
-  if (!isRightVerdict(run, verdict, asNow)) return { share: 0, sum: null };
+  if (!isRightVerdict(run, verdict, about)) return { share: 0, sum: null };
   const broken = allowedActions(run.scenario).flatMap((action) => brokenIn(run, action));
   const cited = findings.filter(({ test, id }) => broken.includes(`${test} ${id}`)).length;
   const sum = { right: cited, of: findings.length };

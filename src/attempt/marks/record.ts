@@ -11,6 +11,7 @@ import type { Expected, PartMark, Rate } from './counted.ts';
 import { shareOf, summed } from './counted.ts';
 import { readingsDue } from './observation.ts';
 import { isDone, occasionsOf, readingsToType } from './occasions.ts';
+import { asksLeftOut } from './verdict.ts';
 
 export interface RecordSum {
   readonly written: Rate;
@@ -40,7 +41,8 @@ function readingsOf(run: Run, due: VerifiedAction): readonly Rate[] {
 /** Tests that count and were left out ask for a reason; where one was given of another test, it has to be true as well. */
 function leftOutOf(run: Run, counted: readonly VerifiedAction[]): readonly Rate[] {
   const last = new Map(countingEntries(run, 'record').map((entry) => [entry.test, entry]));
-  const asked = [...counted.map(({ action }) => action.id), ...last.keys()];
+  const due = asksLeftOut(run.scenario) ? counted.map(({ action }) => action.id) : [];
+  const asked = [...due, ...last.keys()];
   return [...new Set(asked)]
     .filter((test) => !isDone(run, test))
     .map((test) => {

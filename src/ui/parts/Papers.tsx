@@ -4,6 +4,7 @@ import type { Run } from '../../attempt/run.ts';
 import { siteLines } from '../../words/papers.ts';
 import { EditionNote } from './EditionNote.tsx';
 import { SheetLines } from './SheetLines.tsx';
+import { Symptom } from './Symptom.tsx';
 
 export const Papers = memo(function Papers({ scenario, papers }: Pick<Run, 'scenario' | 'papers'>) {
   return (
@@ -12,6 +13,7 @@ export const Papers = memo(function Papers({ scenario, papers }: Pick<Run, 'scen
         <h2 id="papers-heading">Papers</h2>
         <span className="note">lengths, areas, earthing: not measured</span>
       </div>
+      {scenario.symptom === null ? null : <Symptom text={scenario.symptom} />}
       <p>{scenario.brief}</p>
       <SheetLines lines={siteLines(papers)} />
       <EditionNote rules={scenario.rules} />

@@ -44,7 +44,7 @@ export function Choose({ refused, opened, openAttempt, onWish }: Props) {
             Scenarios
           </h1>
           <p>
-            whole jobs, 20 to 40 minutes, and short ones · <strong>training only</strong>
+            faults to find, ten minutes, whole jobs, 20 to 40, and short ones · <strong>training only</strong>
           </p>
         </div>
         <div className="head-acts">
@@ -99,7 +99,9 @@ interface ListProps {
 }
 
 function ScenarioList({ all, chosen, kept, onChoose }: ListProps) {
-  const groups = [...new Set(all.map(({ scenario }) => groupOf(scenario)))].sort();
+  const groups = [...new Set(all.map(({ scenario }) => groupOf(scenario)))].sort(
+    (x, y) => Number(y === FIND) - Number(x === FIND) || (x < y ? -1 : 1),
+  );
   if (all.length === 0) return <p>No scenario came with this page. Open one from a file to begin.</p>;
   return (
     <>
@@ -147,6 +149,7 @@ const Card = memo(function Card({ value, scenario, apart, isChosen, result, onCh
       <input type="radio" name="scenario" checked={isChosen} onChange={() => onChoose(value)} />
       <span className="card-title">{scenario.title}</span>
       {apart === null ? null : <span className="card-more note">{apart}</span>}
+      {scenario.symptom == null ? null : <q className="card-more">{scenario.symptom}</q>}
       <span className="card-more brief">{scenario.brief}</span>
       <span className="card-more note">
         {unitLine(scenario)} · {SUPPORT_WORDS[scenario.support]} · {scenario.rules}
@@ -162,9 +165,14 @@ function resultLine(kept: readonly About[], id: string): string | null {
   return `${resultText(result)}${result.done === 0 ? '' : ' tests right'}, last ${dayMonthText(result.last)}`;
 }
 
+/** What is behind a symptom: one group for every kind of site, since the site may be what matters. */
+const FIND = 'What is wrong with it? Ten minutes at most';
+
 /** What others began is short; a whole job starts from isolation. */
-const groupOf = ({ site, unit, handover }: Offered): string =>
-  `${handover ? 'Short jobs, handed over' : 'Whole jobs'}: ${site.phases === 1 ? 'single-phase' : 'three-phase'}, ${unit.outlet === 'socket' ? 'socket-outlet' : 'tethered'}`;
+const groupOf = ({ site, unit, handover, symptom }: Offered): string =>
+  symptom != null
+    ? FIND
+    : `${handover ? 'Short jobs, handed over' : 'Whole jobs'}: ${site.phases === 1 ? 'single-phase' : 'three-phase'}, ${unit.outlet === 'socket' ? 'socket-outlet' : 'tethered'}`;
 
 interface BeginProps {
   readonly offered: Offered;

@@ -14,6 +14,8 @@ export interface Offered {
   readonly support: 'guided' | 'practice' | 'assessment';
   readonly site: { readonly phases: 1 | 3; readonly earthing: string };
   readonly handover?: unknown;
+  /** What is told of a job to find what is behind it. */
+  readonly symptom?: string | null;
   readonly unit: { readonly outlet: 'tethered' | 'socket'; readonly ratedCurrent: number };
 }
 

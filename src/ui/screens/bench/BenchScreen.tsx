@@ -21,7 +21,7 @@ import { shownText } from '../../format/figures.ts';
 import { KeyPad } from '../../parts/KeyPad.tsx';
 import { WaitingLine } from '../../parts/WaitingLine.tsx';
 import { useSounds } from '../../sound/useSounds.ts';
-import { aimInHand, askedAims } from './askedAims.ts';
+import { aimInHand, askedAims, foundInTest } from './askedAims.ts';
 import { ChooseStep } from './ChooseStep.tsx';
 import { Harm } from './Harm.tsx';
 import { Head } from './Head.tsx';
@@ -81,7 +81,9 @@ export function BenchScreen(props: Props) {
   const again = action === undefined ? lastJudged(bench) : null;
   const isOpen = step === 'observing' && state.matches('working');
   const rung = rungOf(scenario.support, bench.run.attempt);
-  const isInOrder = rung === 1;
+  // A symptom is followed where it leads: no test is the next one.
+  const isFind = scenario.task === 'find';
+  const isInOrder = rung === 1 && !isFind;
   const inOrder = nextInOrder(bench, actions);
   const measuring = useMeasuring(bench, test);
   const reading = useMemo(
@@ -118,7 +120,7 @@ export function BenchScreen(props: Props) {
   // What was opened by hand stands open until a test of another aim was in hand.
   const aim = action === undefined && opened?.after === inHand ? opened.aim : inHand;
   const openAim = useCallback((one: AimId | null) => setOpened({ after: inHand, aim: one }), [inHand]);
-  const hasRail = hasRoom && aims.length > 1 && onNext === null;
+  const hasRail = hasRoom && aims.length > 1 && onNext === null && !isFind;
   const openInRail = useMemo(() => {
     if (action === undefined) return openAim;
     const leaveFor = (one: AimId | null) => {
@@ -154,7 +156,8 @@ export function BenchScreen(props: Props) {
     waited.current = isWaiting;
   }, [isWaiting]);
   // At the first two rungs the tests stand in order; above them one of the same aim comes to hand.
-  const after = rung <= 2 ? inOrder : nextInOrder(bench, aims.find(({ id }) => id === inHand)?.tests ?? []);
+  const ofAim = aims.find(({ id }) => id === inHand)?.tests ?? [];
+  const after = isFind ? null : rung <= 2 ? inOrder : nextInOrder(bench, ofAim);
   const next =
     onNext !== null
       ? { name: 'Next test', go: onNext }
@@ -193,6 +196,11 @@ export function BenchScreen(props: Props) {
             <ChooseStep
               aims={aims}
               open={aim}
+              symptom={
+                scenario.symptom === null
+                  ? null
+                  : { text: scenario.symptom, found: (id) => foundInTest(bench, id) }
+              }
               hasRail={hasRail}
               heading={heading}
               again={again?.test ?? null}

@@ -4,6 +4,7 @@ import type { AimId } from '../../../scenario/aims.ts';
 import { testPurpose } from '../../../words/actions.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
 import { testTitle } from '../../../words/testTitles.ts';
+import { Symptom } from '../../parts/Symptom.tsx';
 import { AimList } from './AimList.tsx';
 import type { AskedAim } from './askedAims.ts';
 import { StepFrame } from './StepFrame.tsx';
@@ -11,6 +12,8 @@ import { StepFrame } from './StepFrame.tsx';
 interface Props {
   readonly aims: readonly AskedAim[];
   readonly open: AimId | null;
+  /** Of a job that asks what is behind one: then its few tests stand side by side, each with what was found in it. */
+  readonly symptom: Symptomatic | null;
   /** Whether the aims stand in the rail: then only the open one is shown here. */
   readonly hasRail: boolean;
   readonly heading: RefObject<HTMLHeadingElement | null>;
@@ -27,8 +30,13 @@ interface Props {
   readonly onConclude: () => void;
 }
 
+interface Symptomatic {
+  readonly text: string;
+  readonly found: (test: string) => string | null;
+}
+
 export function ChooseStep(props: Props) {
-  const { aims, open, hasRail, heading, again, next, isAllDone } = props;
+  const { aims, open, symptom, hasRail, heading, again, next, isAllDone } = props;
   const shown = aims.length === 1 || hasRail ? (aims.find(({ id }) => id === open) ?? aims[0]) : undefined;
   return (
     <section className="step" aria-labelledby="choose-heading">
@@ -76,7 +84,23 @@ export function ChooseStep(props: Props) {
           </>
         }
       >
-        {shown !== undefined ? (
+        {symptom !== null ? (
+          <div className="stack">
+            <Symptom text={symptom.text} />
+            <ul className="tests-of">
+              {aims
+                .flatMap(({ tests }) => tests)
+                .map(({ id }) => (
+                  <li key={id}>
+                    <button type="button" className="plain" onClick={() => props.onChoose(id)}>
+                      {testTitle(id)}
+                    </button>
+                    {symptom.found(id) === null ? null : <p className="note">{symptom.found(id)}</p>}
+                  </li>
+                ))}
+            </ul>
+          </div>
+        ) : shown !== undefined ? (
           <section className="stack" aria-labelledby="aim-heading">
             <h3 id="aim-heading">{AIM_WORDS[shown.id].question}</h3>
             <p className="note">{AIM_WORDS[shown.id].line}</p>

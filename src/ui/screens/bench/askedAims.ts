@@ -26,10 +26,16 @@ export const askedAims = (bench: Bench, actions: readonly TestAction[]): readonl
     .map((aim) => ({ ...aim, found: foundIn(bench, aim.id) }));
 
 /** What was written down last about an aim. */
-function foundIn({ run: { attempt } }: Bench, aim: AimId): string {
-  const own = attempt.entries.filter(
-    (entry) => 'test' in entry && entry.test !== null && aimOf(entry.test) === aim,
-  );
+const foundIn = (bench: Bench, aim: AimId): string => found(bench, (test) => aimOf(test) === aim);
+
+/** What was written down last in a test; null where it was not begun. */
+export function foundInTest(bench: Bench, id: string): string | null {
+  const text = found(bench, (test) => test === id);
+  return text === NOT_ASKED ? null : text;
+}
+
+function found({ run: { attempt } }: Bench, isOwn: (test: string) => boolean): string {
+  const own = attempt.entries.filter((entry) => 'test' in entry && entry.test !== null && isOwn(entry.test));
   const written = own.filter((entry): entry is Observation => entry.kind === 'observation');
   const texts = [...new Set(written.toReversed().map(recordText))];
   if (texts.length > 0) {

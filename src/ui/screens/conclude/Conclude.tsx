@@ -8,9 +8,10 @@ import { useState } from 'react';
 import type { EntryOf, Sure, Verdict } from '../../../attempt/attempt.ts';
 import { LEFT_OUT, NEXT_STEPS, SURENESS, TELL } from '../../../attempt/attempt.ts';
 import { NOTHING } from '../../../attempt/marks/diagnosis.ts';
-import { asksSteps, saysNotSound, verdictsOf } from '../../../attempt/marks/verdict.ts';
+import { asksLeftOut, asksSteps, saysNotSound, verdictsOf } from '../../../attempt/marks/verdict.ts';
 import { entriesAbout } from '../../../attempt/run.ts';
 import { CATALOGUE, entryNamed } from '../../../faults/catalogue.ts';
+import type { Scenario } from '../../../scenario/scenario.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
 import { LEFT_OUT_WORDS, NEXT_WORDS, SURE_WORDS, TELL_WORDS, VERDICT_WORDS } from '../../../words/answers.ts';
@@ -23,6 +24,7 @@ import { CauseChoice, FAMILY_NAMES } from '../../parts/CauseChoice.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Foot } from '../../parts/Foot.tsx';
 import { Keys } from '../../parts/Keys.tsx';
+import { Symptom } from '../../parts/Symptom.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
 import { Head } from '../bench/Head.tsx';
@@ -51,11 +53,15 @@ const CAUSES = [NOTHING, UNKNOWN, ...CATALOGUE.map(({ id }) => id)];
 /** A further cause that was asked for and is not chosen yet is empty. */
 const OTHER_CAUSES = ['', ...CATALOGUE.map(({ id }) => id)];
 
+/** What the verdict is about: the whole unit, one aim, or what is behind the symptom. */
+const legendOf = ({ task, aim }: Scenario): string =>
+  aim !== null ? `${AIM_WORDS[aim].question} You found` : task === 'find' ? 'Behind it is' : 'The unit is';
+
 export function Conclude({ bench, send, wall, keepFailed }: Props) {
   const { scenario, attempt } = bench.run;
   const actions = allowedActions(scenario);
   const tested = entriesAbout(attempt, 'prediction').map(({ test }) => test);
-  const undone = actions.filter(({ id }) => !tested.includes(id));
+  const undone = asksLeftOut(scenario) ? actions.filter(({ id }) => !tested.includes(id)) : [];
   const done = [...new Set(tested)].flatMap((test) => actions.find(({ id }) => id === test) ?? []);
   const verdicts = verdictsOf(scenario);
   const [verdict, setVerdict] = useKept<Verdict | null>('conclude verdict', null, verdicts);
@@ -136,8 +142,9 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
           <h2 ref={heading} tabIndex={-1}>
             Conclude
           </h2>
+          {scenario.symptom === null ? null : <Symptom text={scenario.symptom} />}
           <Keys
-            legend={scenario.aim === null ? 'The unit is' : `${AIM_WORDS[scenario.aim].question} You found`}
+            legend={legendOf(scenario)}
             options={verdicts}
             words={VERDICT_WORDS}
             value={verdict}

@@ -31,6 +31,7 @@ import { Foot } from '../../parts/Foot.tsx';
 import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
 import { HandIn, isDue } from '../../parts/HandIn.tsx';
 import { NotKept } from '../../parts/NotKept.tsx';
+import { Symptom } from '../../parts/Symptom.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
 import { unitLine } from '../offered.ts';
 import { DebriefTests } from './DebriefTests.tsx';
@@ -44,6 +45,7 @@ import { pageTitleOf, usePageTitle } from './pageTitle.ts';
 import { printFullRecord } from './printing.ts';
 import { Repeated } from './Repeated.tsx';
 import { Replay } from './Replay.tsx';
+import { RuledOut } from './RuledOut.tsx';
 import { SureAndWrong } from './SureAndWrong.tsx';
 import { TestsInLines } from './TestsInLines.tsx';
 import { Truth } from './Truth.tsx';
@@ -145,6 +147,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
               <h2 id="verdict-heading" className="result" ref={heading} tabIndex={-1}>
                 {verdictText(told)}
               </h2>
+              {scenario.symptom === null ? null : <Symptom text={scenario.symptom} />}
               <p>
                 <strong>Gates: {gatesText(told)}</strong> {told.marks.total} of {wholeOf(told.marks)}
                 {told.marks.passed === null ? '' : told.marks.passed ? ': passed' : ': not yet'}.
@@ -174,6 +177,19 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
             </section>
           </div>
           <Doubts told={told} />
+          {scenario.task !== 'find' ? null : (
+            <Fold id="ruled-out-heading" title="What each test ruled out" inSummary>
+              {timeline === null || ruledOut === null ? (
+                <p className="note">
+                  {elimination.failed === null
+                    ? 'Being worked out …'
+                    : 'It cannot be worked out. All else stands.'}
+                </p>
+              ) : (
+                <RuledOut timeline={timeline} elimination={ruledOut} undone={undone.result} />
+              )}
+            </Fold>
+          )}
           <Fold id="marks-heading" title="Marks by part" inSummary>
             <Gates told={told} />
             <Marks marks={told.marks} given={told.given} />

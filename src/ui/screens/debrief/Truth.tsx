@@ -1,6 +1,7 @@
 /** What was really wrong, where, and what was due; told only now. */
 import { memo } from 'react';
 import type { Debrief } from '../../../attempt/debrief.ts';
+import { notFaultsOf } from '../../../attempt/marks/diagnosis.ts';
 import type { Showing } from '../../../attempt/showing.ts';
 import { NEXT_WORDS, TELL_WORDS } from '../../../words/answers.ts';
 import { causeWords } from '../../../words/causes.ts';
@@ -12,11 +13,17 @@ import { shownText } from '../../format/figures.ts';
 import { Fold } from './Fold.tsx';
 
 export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {
-  const { causes, due, showing } = told;
+  const { causes, due, showing, run } = told;
+  const designed = run.scenario.task === 'find' && causes.length === 0 ? notFaultsOf(run.scenario) : [];
   return (
     <Fold id="cause-heading" title="The cause">
-      {causes.length === 0 ? <p>Nothing was wrong with this installation and unit.</p> : null}
-      {causes.map(({ id, family }) => {
+      {causes.length === 0 ? (
+        <p>
+          Nothing was wrong with this installation and unit
+          {designed.length === 0 ? '' : ': it is as designed'}.
+        </p>
+      ) : null}
+      {[...causes, ...designed].map(({ id, family }) => {
         const { where, cause, hazard, tells } = causeWords(id);
         return (
           <div key={id} className="found">
@@ -28,8 +35,12 @@ export const Truth = memo(function Truth({ told }: { readonly told: Debrief }) {
               <dd>{where}</dd>
               <dt>comes from</dt>
               <dd>{cause}</dd>
-              <dt>at risk</dt>
-              <dd>{hazard}</dd>
+              {hazard === undefined ? null : (
+                <>
+                  <dt>at risk</dt>
+                  <dd>{hazard}</dd>
+                </>
+              )}
               <dt>shows by</dt>
               <dd>{tells}</dd>
             </dl>

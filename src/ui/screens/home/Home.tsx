@@ -1,5 +1,6 @@
 /**
- * The first screen: one sentence, one filled button that says what is next and why, the doors, and the twelve aims.
+ * The first screen: one sentence, one filled button that says what is next and why, the doors, what leads to the symptoms,
+ * and the twelve aims.
  * What simulates is loaded when a job begins.
  */
 import { useMemo, useRef, useState } from 'react';
@@ -112,6 +113,17 @@ function Main({ refused, openAttempt, onWish, onReturn, kept }: Props & { readon
             table.current?.focus();
           }}
         />
+        <section className="stack" aria-labelledby="find-heading">
+          <div className="acts apart">
+            <h2 id="find-heading">What is wrong with it?</h2>
+            <p className="note">what somebody says of a unit, four to eight tests, ten minutes at most.</p>
+          </div>
+          <p className="acts">
+            <Link href="/jobs" className="button">
+              Choose what to look into
+            </Link>
+          </p>
+        </section>
         <section className="stack" aria-labelledby="aims-heading">
           <div className="acts apart">
             <h2 id="aims-heading" ref={table} tabIndex={-1}>

@@ -1,0 +1,57 @@
+/** What each test ruled out, in the order in which they were done: how a symptom is followed to its cause. */
+import { memo } from 'react';
+import type { Elimination, Undone } from '../../../attempt/elimination.ts';
+import type { Timeline } from '../../../attempt/timeline.ts';
+import { causesTitle } from '../../../words/causeTitles.ts';
+import { testTitle } from '../../../words/testTitles.ts';
+
+interface Props {
+  readonly timeline: Timeline;
+  readonly elimination: Elimination;
+  /** The test not done that would have told most. */
+  readonly undone: Undone | null;
+}
+
+/** More than these are not read one by one. */
+const NAMED = 6;
+
+const namesOf = (some: Elimination['candidates']): string =>
+  `${some
+    .slice(0, NAMED)
+    .map(({ causes }) => causesTitle(causes))
+    .join('; ')}${some.length > NAMED ? `; and ${some.length - NAMED} more` : ''}`;
+
+export const RuledOut = memo(function RuledOut({ timeline, elimination, undone }: Props) {
+  const { candidates, left } = elimination;
+  const remaining = candidates.filter(({ ruledOutAt }) => ruledOutAt === null);
+  return (
+    <>
+      <p className="note">
+        {left[0]} causes can be on this site and unit, each by itself and at its usual size, “nothing wrong”
+        among them.
+      </p>
+      <ol className="mattered">
+        {timeline.tests.map(({ test, first, last }) => {
+          const out = candidates.filter(
+            ({ ruledOutAt }) => ruledOutAt !== null && ruledOutAt >= first && ruledOutAt <= last,
+          );
+          return (
+            <li key={`${test} ${first}`}>
+              <strong>{testTitle(test)}</strong>{' '}
+              {out.length === 0 ? 'ruled nothing out' : `ruled out ${out.length}`}, {left[last]} left.
+              {out.length === 0 ? null : <span className="note"> {namesOf(out)}.</span>}
+            </li>
+          );
+        })}
+      </ol>
+      <p>
+        <strong>Left at the end: {remaining.length}.</strong> {namesOf(remaining)}.
+      </p>
+      {undone === null ? null : (
+        <p>
+          Of the tests not done, “{testTitle(undone.test)}” would have left {undone.left}.
+        </p>
+      )}
+    </>
+  );
+});
