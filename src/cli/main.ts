@@ -21,6 +21,7 @@ import { BadInput, problemLines, readText } from './files.ts';
 import { insideOf } from './inside.ts';
 import { markFiles } from './mark.ts';
 import { playOutput } from './playOutput.ts';
+import { quiz } from './quiz.ts';
 import { verifyReport } from './report.ts';
 import { verifyOutput } from './verifyOutput.ts';
 
@@ -110,6 +111,12 @@ const VERBS: Readonly<Record<string, Verb>> = {
         })),
       ),
     }),
+  },
+  quiz: {
+    usage: 'quiz --count N --seed S [--topic AIM…]',
+    words: [0, 0],
+    lists: ['--count', '--seed', '--topic'],
+    run: (_, __, lists) => ({ text: json(quiz(lists)) }),
   },
   verify: {
     usage: 'verify SCENARIO [--json]',

@@ -4,12 +4,12 @@
  */
 
 import { answerText } from '../../../words/answers.ts';
+import { SUBJECT_WORDS } from '../../../words/subjects.ts';
 import { figureText } from '../../format/figures.ts';
 import { Why } from '../../parts/Why.tsx';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import type { Asking } from './Predict.tsx';
 import { StepFrame } from './StepFrame.tsx';
-import { SUBJECT_WORDS } from './subjectWords.ts';
 
 interface Props extends Asking {
   readonly onLock: () => void;

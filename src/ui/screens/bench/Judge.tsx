@@ -14,13 +14,13 @@ import type { InWords } from '../../../words/actions.ts';
 import { limitSum, limitText } from '../../../words/actions.ts';
 import { answerText, JUDGED_WORDS, LIMIT_WORDS } from '../../../words/answers.ts';
 import { sourceText } from '../../../words/sources.ts';
+import { OWN_WORDS } from '../../../words/subjects.ts';
 import { readingTitle } from '../../../words/trade.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { BarLine } from '../../parts/BarLine.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { recordOf, recordText } from '../measure/records.ts';
 import { StepFrame } from './StepFrame.tsx';
-import { OWN_WORDS } from './subjectWords.ts';
 
 /** A limit and the reading that it is held against. */
 type LimitLine = Pick<TruthOfLimit, 'limit' | 'reading'>;

@@ -4,7 +4,7 @@ import { ANSWERS } from '../../../attempt/attempt.ts';
 import type { Line } from '../../../attempt/lines.ts';
 import type { InWords } from '../../../words/actions.ts';
 import { answerText } from '../../../words/answers.ts';
-import { SUBJECT_WORDS } from './subjectWords.ts';
+import { SUBJECT_WORDS } from '../../../words/subjects.ts';
 
 interface Props {
   readonly lines: readonly InWords<Line>[];

@@ -11,6 +11,7 @@ import type { Line } from '../../../attempt/lines.ts';
 import type { Figure } from '../../../verification/testAction.ts';
 import type { InWords } from '../../../words/actions.ts';
 import { answerText } from '../../../words/answers.ts';
+import { SUBJECT_WORDS } from '../../../words/subjects.ts';
 import type { LessSure } from '../../flow/attemptMachine.ts';
 import { OF_JOB } from '../../flow/draftFields.ts';
 import { useKept } from '../../flow/useKept.ts';
@@ -19,7 +20,6 @@ import { FigureLine } from './FigureLine.tsx';
 import { LinesAtOnce } from './LinesAtOnce.tsx';
 import { StepFrame } from './StepFrame.tsx';
 import { SureKeys } from './SureKeys.tsx';
-import { SUBJECT_WORDS } from './subjectWords.ts';
 
 /** What all ways of predicting have in common. */
 export interface Asking {

@@ -15,6 +15,7 @@ import type { Figure, TestAction } from '../../../verification/testAction.ts';
 import { figureInWords, limitSum, limitText, lineInWords } from '../../../words/actions.ts';
 import { answerText, JUDGED_WORDS, LIMIT_WORDS, SURE_WORDS } from '../../../words/answers.ts';
 import { sourceText } from '../../../words/sources.ts';
+import { OWN_WORDS, SUBJECT_WORDS } from '../../../words/subjects.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { readingTitle } from '../../../words/trade.ts';
 import type { Bench } from '../../flow/bench.ts';
@@ -22,7 +23,6 @@ import { perceived } from '../../flow/whatIsKnown.ts';
 import { figureText } from '../../format/figures.ts';
 import { whyText } from '../../parts/TruthLines.tsx';
 import { recordOf, recordText } from '../measure/records.ts';
-import { OWN_WORDS, SUBJECT_WORDS } from './subjectWords.ts';
 
 /** Something said that is not true: before the test, or of what the unit did. */
 interface Said {

@@ -6,11 +6,11 @@ import type { Run } from '../../../attempt/run.ts';
 import { adviceText, figureInWords, limitSum, limitText, lineInWords } from '../../../words/actions.ts';
 import { answerText, SURE_WORDS } from '../../../words/answers.ts';
 import { sourceText } from '../../../words/sources.ts';
+import { OWN_WORDS } from '../../../words/subjects.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { figureText } from '../../format/figures.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
 import { isAsSaid, judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
-import { OWN_WORDS } from '../bench/subjectWords.ts';
 import { recordOf, recordText } from '../measure/records.ts';
 import { Fold } from './Fold.tsx';
 

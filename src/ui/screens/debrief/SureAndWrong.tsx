@@ -9,8 +9,8 @@ import { lineInWords } from '../../../words/actions.ts';
 import { answerText, SURE_WORDS } from '../../../words/answers.ts';
 import { causesTitle, causeTitle } from '../../../words/causeTitles.ts';
 import { sourceText } from '../../../words/sources.ts';
+import { SUBJECT_WORDS } from '../../../words/subjects.ts';
 import { misconceptionText } from '../../../words/topics.ts';
-import { SUBJECT_WORDS } from '../bench/subjectWords.ts';
 import { Fold } from './Fold.tsx';
 
 interface Props {

@@ -16,13 +16,13 @@ import {
 } from '../../../words/answers.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
 import { RUNG_NAMES } from '../../../words/rungs.ts';
+import { OWN_WORDS, SUBJECT_WORDS } from '../../../words/subjects.ts';
 import { operationText, readingTitle } from '../../../words/trade.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { benchTime, figureText, shownText } from '../../format/figures.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
 import { Why } from '../../parts/Why.tsx';
-import { OWN_WORDS, SUBJECT_WORDS } from '../bench/subjectWords.ts';
 import { recordText } from '../measure/records.ts';
 import type { Offered } from '../offered.ts';
 import { unitLine } from '../offered.ts';

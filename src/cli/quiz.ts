@@ -1,0 +1,96 @@
+/** The verb `quiz`: questions drawn by a seed, in words. */
+import { questions } from '../quiz/draw.ts';
+import type { Question } from '../quiz/question.ts';
+import type { AimId } from '../scenario/aims.ts';
+import { AIMS, aimNamed, GREATEST_SEED } from '../scenario/aims.ts';
+import { nearest } from '../scenario/nearest.ts';
+import { quoted } from '../scenario/quoted.ts';
+import {
+  choiceText,
+  mistakeText,
+  partText,
+  questionSource,
+  rightAnswerText,
+  stemText,
+  threeAnswers,
+  workedOut,
+} from '../words/questions.ts';
+import { BadInput } from './files.ts';
+
+/** More than anybody answers, and soon drawn. */
+const MOST = 10_000;
+
+export function quiz(lists: Readonly<Record<string, readonly string[]>>): readonly object[] {
+  const topics = (lists['--topic'] ?? []).map(topicNamed);
+  const count = wholeNumber('--count', lists, 1, MOST);
+  const seed = wholeNumber('--seed', lists, 0, GREATEST_SEED);
+  return questions({ count, seed, ...(topics.length === 0 ? {} : { topics }) }).map(itemOf);
+}
+
+function wholeNumber(
+  option: string,
+  lists: Readonly<Record<string, readonly string[]>>,
+  least: number,
+  greatest: number,
+): number {
+  const [text = '', ...more] = lists[option] ?? [];
+  const number = /^\d{1,10}$/.test(text) ? Number(text) : Number.NaN;
+  if (more.length > 0 || !(number >= least && number <= greatest))
+    throw new BadInput([`${option}: one whole number from ${least} to ${greatest} is expected`]);
+  return number;
+}
+
+function topicNamed(text: string): AimId {
+  const aim = aimNamed(text);
+  if (aim === null)
+    throw new BadInput([
+      `--topic: unknown topic ${quoted(text)}; ${nearest(
+        text,
+        AIMS.map(({ id }) => id),
+      )}`,
+    ]);
+  return aim.id;
+}
+
+function itemOf(question: Question): object {
+  const { id, topic, way } = question;
+  return {
+    id,
+    topic,
+    way,
+    stem: stemText(question),
+    ...answersOf(question),
+    explanation: workedOut(question).join(' '),
+    source: questionSource(question),
+  };
+}
+
+/** What may be answered, and what is right. */
+function answersOf(question: Question): object {
+  switch (question.way) {
+    case 'figure':
+      return {
+        unit: question.unit,
+        answer: question.answer,
+        tolerance: question.tolerance,
+        misconceptions: question.mistakes.map(({ id, value }) => ({
+          id,
+          value,
+          text: mistakeText(question, id),
+        })),
+      };
+    case 'choice':
+      return {
+        choices: question.choices.map((choice) => ({ id: choice.id, text: choiceText(question, choice) })),
+        answer: question.answer,
+      };
+    case 'three-answers':
+      return { choices: threeAnswers.map(([id, text]) => ({ id, text })), answer: question.answer };
+    case 'order':
+      return {
+        choices: question.parts.map((part) => ({ id: part, text: partText(question, part) })),
+        answer: question.answer,
+        answerText: rightAnswerText(question),
+      };
+  }
+}

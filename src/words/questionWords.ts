@@ -1,0 +1,19 @@
+/** What the words of a kind of question consist of. */
+import type { Values } from '../verification/testAction.ts';
+
+export type Said = string | ((values: Values) => string);
+
+export interface QuestionWords {
+  /** What is given, and what is asked. */
+  readonly stem: (values: Values) => string;
+  /** Of a choice: each by its id, with its own values beside the question's. */
+  readonly choices?: Readonly<Record<string, Said>>;
+  /** Of an order: each act by its id. */
+  readonly parts?: Readonly<Record<string, string>>;
+  /** What somebody did who arrived at a wrong figure, by the misconception's id. */
+  readonly mistakes?: Readonly<Record<string, string>>;
+  /** The way to the answer, one sum or step each, as one can do it again. */
+  readonly working: (values: Values, answer: string) => readonly string[];
+  /** What flows, drops, joins or opens, and what somebody would meet because of it. */
+  readonly why: Said;
+}

@@ -1,0 +1,36 @@
+/** Words of the questions that are made of what the tests say of a correct unit. */
+import type { SiteId } from '../../scenario/aims.ts';
+import type { Values } from '../../verification/testAction.ts';
+import type { QuestionWords } from '../questionWords.ts';
+import { testTitle } from '../testTitles.ts';
+import { str } from '../values.ts';
+
+const SITE: Readonly<Record<SiteId, string>> = {
+  'single-pme': 'A single-phase tethered unit on PME (TN-C-S).',
+  'single-tns': 'A single-phase tethered unit on TN-S.',
+  'single-tt': 'A single-phase tethered unit on TT.',
+  'three-socket': 'A three-phase unit with a socket-outlet on TN-S.',
+};
+
+const siteOf = (v: Values): string => SITE[str(v, 'site') as SiteId];
+const testOf = (v: Values): string => `“${testTitle(str(v, 'test'))}”`;
+
+/** The line that they are about, its reason and its source are the bench's own and stand behind (src/words/questions.ts). */
+export const lines: Readonly<Record<string, QuestionWords>> = {
+  'correct-unit': {
+    stem: (v) =>
+      `${siteOf(v)} In the test ${testOf(v)}: should this be so, should it not, or can the test not tell?`,
+    working: () => [],
+    why: '',
+  },
+  'which-test': {
+    stem: (v) => `${siteOf(v)} The test ${testOf(v)} cannot tell this. Which of these does?`,
+    working: () => [],
+    why: '',
+  },
+  'must-be-absent': {
+    stem: (v) => `${siteOf(v)} Which of these must a correct one not do?`,
+    working: () => [],
+    why: '',
+  },
+};
