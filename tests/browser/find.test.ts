@@ -53,7 +53,7 @@ test('by tap on a phone: one test of six leads to the cause, and the debrief say
   await page.getByText(SYMPTOM).waitFor();
   const right = rightConclusion(await inHand(page));
   await page.getByRole('button', { name: 'Conclude…' }).tap();
-  await page.getByRole('group', { name: 'Behind it is' }).waitFor();
+  await page.getByRole('group', { name: 'You found' }).waitFor();
   expect(await page.getByRole('heading', { name: 'Tests left out, and why' }).count()).toBe(0);
   await isInSight(page);
   await conclude(page, {

@@ -55,7 +55,10 @@ const OTHER_CAUSES = ['', ...CATALOGUE.map(({ id }) => id)];
 
 /** What the verdict is about: the whole unit, one aim, or what is behind the symptom. */
 const legendOf = ({ task, aim }: Scenario): string =>
-  aim !== null ? `${AIM_WORDS[aim].question} You found` : task === 'find' ? 'Behind it is' : 'The unit is';
+  aim !== null ? `${AIM_WORDS[aim].question} You found` : task === 'find' ? 'You found' : 'The unit is';
+
+const causeHeading = ({ task }: Scenario, hasRepaired: boolean): string =>
+  task === 'find' ? 'What is behind it' : hasRepaired ? 'What was wrong as you met it' : 'What is wrong';
 
 export function Conclude({ bench, send, wall, keepFailed }: Props) {
   const { scenario, attempt } = bench.run;
@@ -152,7 +155,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
           />
           <TextField label="because" lines maxLength={1000} value={because} onChange={setBecause} />
           <section className="stack" aria-labelledby="cause-heading">
-            <h3 id="cause-heading">{hasRepaired ? 'What was wrong as you met it' : 'What is wrong'}</h3>
+            <h3 id="cause-heading">{causeHeading(scenario, hasRepaired)}</h3>
             <CauseChoice value={cause} others={NO_CAUSE} onChange={chooseCause} />
             <Choice
               label="the block it is in"
