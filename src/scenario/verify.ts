@@ -15,7 +15,7 @@ import { gaveNoSupply, NO_SUPPLY } from '../verification/noSupply.ts';
 import type { Sample } from '../verification/observed.ts';
 import type { ActionRun } from '../verification/procedure.ts';
 import { carryingOut } from '../verification/procedure.ts';
-import type { Advice, TestAction } from '../verification/testAction.ts';
+import type { Advice, Papers, TestAction } from '../verification/testAction.ts';
 import type { Scenario } from './scenario.ts';
 import { allowedActions, applicableActions, beginning, papersOf } from './scenario.ts';
 
@@ -67,9 +67,41 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
       ? applicable
       : allowedActions(scenario).filter((action) => !before.includes(action));
   const actions: VerifiedAction[] = [];
+  const work = workingThrough(world, wanted, papers);
+  let next = work.next();
+  for (; next.done !== true; next = work.next()) {
+    if (next.value !== null) actions.push(next.value);
+    yield null;
+  }
+  const stopped = next.value;
+  return {
+    conclusion: conclude(
+      actions,
+      stopped !== null ||
+        // What a task of one aim leaves to others is not its question.
+        (scenario.task === 'verify' &&
+          applicable.some(
+            (action) => action.optional !== true && !wanted.includes(action) && !before.includes(action),
+          )),
+    ),
+    stopped,
+    actions,
+    world,
+  };
+}
+
+/**
+ * Test after test as a faultless trainee does them on a bench: yields null after each operation and what came of each
+ * test; at its end, where that trainee stopped. Looks at readings alone.
+ */
+export function* workingThrough(
+  world: World,
+  wanted: readonly TestAction[],
+  papers: Papers,
+): Generator<VerifiedAction | null, Verified['stopped']> {
   const earlier: Sample[] = [];
-  let stopped: Verification['stopped'] = null;
-  let noSupply: Verification['stopped'] = null;
+  let stopped: Verified['stopped'] = null;
+  let noSupply: Verified['stopped'] = null;
   for (const action of wanted) {
     const isDead = action.from === 'isolated' && action.stage === 'before power';
     if (stopped !== null && (!isDead || !isIsolated(world.plant))) break;
@@ -78,34 +110,19 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
     const expectations = judgeExpectations(action, papers, { ...run, before: earlier });
     const limits = judgeLimits(action, papers, run);
     earlier.push(...run.samples);
-    actions.push({
+    const line = reasonToStop(action, expectations);
+    if (line !== null && stopped === null) stopped = { action: action.id, line };
+    else if (gaveNoSupply(action, papers, run)) noSupply = { action: action.id, line: NO_SUPPLY };
+    yield {
       action,
       run,
       unsafe: run.outcomes.flatMap(({ unsafe }) => unsafe),
       expectations,
       limits,
       advice: adviceDue(action, papers, run),
-    });
-    const line = reasonToStop(action, expectations);
-    if (line !== null && stopped === null) stopped = { action: action.id, line };
-    else if (gaveNoSupply(action, papers, run)) noSupply = { action: action.id, line: NO_SUPPLY };
-    yield null;
+    };
   }
-  return {
-    conclusion: conclude(
-      actions,
-      stopped !== null ||
-        noSupply !== null ||
-        // What a task of one aim leaves to others is not its question.
-        (scenario.task === 'verify' &&
-          applicable.some(
-            (action) => action.optional !== true && !wanted.includes(action) && !before.includes(action),
-          )),
-    ),
-    stopped: stopped ?? noSupply,
-    actions,
-    world,
-  };
+  return stopped ?? noSupply;
 }
 
 /** By all that it follows from; a few hundred kilobytes each, more than all scenarios of the project, with tests left out and with all. */
