@@ -58,14 +58,12 @@ function reduced(
 const sizeOf = (demands: readonly Demand[]): number => demands.reduce((sum, { size }) => sum + 1 + size, 0);
 
 /** Each demand that no other one implies, once. */
-const strictest = (demands: readonly Demand[]): readonly Demand[] =>
-  demands
-    .toSorted((x, y) => x.size - y.size)
-    .reduce(
-      (kept: readonly Demand[], demand) =>
-        kept.some((one) => isWithin(one, demand)) ? kept : [...kept, demand],
-      [],
-    );
+function strictest(demands: readonly Demand[]): readonly Demand[] {
+  const kept: Demand[] = [];
+  for (const demand of demands.toSorted((x, y) => x.size - y.size))
+    if (!kept.some((one) => isWithin(one, demand))) kept.push(demand);
+  return kept;
+}
 
 const isWithin = <T>(x: ReadonlySet<T>, y: ReadonlySet<T>): boolean =>
   x.size <= y.size && [...x].every((one) => y.has(one));

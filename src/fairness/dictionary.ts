@@ -31,6 +31,8 @@ export interface Row {
   readonly cells: ReadonlyMap<string, Cell>;
   /** Where the trainee stopped, and at which broken line. */
   readonly stopped: { readonly action: string; readonly line: string } | null;
+  /** Whether something critically unsafe was done on the way, as may be where tests are done out of their order. */
+  readonly isUnsafe: boolean;
   /** Of all limits judged the one nearest its reading. */
   readonly closest: Call | null;
 }
@@ -99,12 +101,13 @@ function undoneBefore(
   return among(scenario).filter(({ id }) => !done(id));
 }
 
-/** One row: these tests in this order on a bench with this cause, up to where a faultless trainee stops. */
+/** One row: these tests in this order on a bench with this cause, up to where a faultless trainee stops, or beyond. */
 export function* actingOut(
   scenario: Scenario,
   cause: Cause,
   tests: readonly TestAction[],
   known = new Cells(),
+  goesOn = false,
 ): Generator<unknown, Row> {
   const papers = papersOf(scenario, cause.faults);
   const recorder = new Recorder();
@@ -113,8 +116,9 @@ export function* actingOut(
   const { world } = begun;
   const cells = new Map<string, Cell>();
   let closest: Call | null = null;
+  let isUnsafe = false;
   let began: Seconds[] = [seconds(world.timeline.now)];
-  const work = workingThrough(world, tests, papers);
+  const work = workingThrough(world, tests, papers, goesOn);
   let next = work.next();
   for (; next.done !== true; next = work.next()) {
     yield null;
@@ -124,9 +128,10 @@ export function* actingOut(
     }
     cells.set(next.value.action.id, known.one(cellIn(next.value, recorder.taken(), began)));
     closest = closestOf(next.value, closest);
+    isUnsafe ||= next.value.unsafe.some(({ critical }) => critical);
     began = [seconds(world.timeline.now)];
   }
-  return { cause, papers: JSON.stringify(papers), sheet, cells, stopped: next.value, closest };
+  return { cause, papers: JSON.stringify(papers), sheet, cells, stopped: next.value, isUnsafe, closest };
 }
 
 const cellIn = (verified: VerifiedAction, truths: readonly Truth[], began: readonly Seconds[]): Cell => {
