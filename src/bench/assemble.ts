@@ -8,21 +8,21 @@ import type { Parts } from '../faults/parts.ts';
 import type { Amps, Seconds } from '../laws/quantities.ts';
 import { microseconds } from '../laws/quantities.ts';
 import { compiledChart } from '../unit/chart/compiled.ts';
-import { Control } from '../unit/control.ts';
+import { unpowered } from '../unit/control.ts';
 import type { Draw } from '../unit/design.ts';
 import type { Seed } from './draw.ts';
 import { drawer } from './draw.ts';
-import { type Hours, hoursFrom } from './hours.ts';
+import { DEVICES, type Due } from './due.ts';
+import { hoursFrom } from './hours.ts';
 import { nothingKnown } from './knowledge.ts';
 import { plantAtRest } from './plant.ts';
 import { Recent } from './recent.ts';
-import { advance, move, send, settle } from './settle.ts';
+import { advance, move, settle, turn, watchHours } from './settle.ts';
 import { Timeline } from './timeline.ts';
 import { toItsEnd } from './toItsEnd.ts';
-import { TripIntegrator } from './tripIntegrator.ts';
+import { EMPTY } from './tripIntegrator.ts';
 import { solve, type Wiring, wire } from './wiring.ts';
 import type { World } from './world.ts';
-import { happen } from './world.ts';
 
 /** At t = 0 the unit has been powered for a minute. */
 const POWERED_BEFORE: Seconds = 60;
@@ -40,38 +40,27 @@ export function* assembling(
 ): Generator<null, World> {
   const draw = drawer(seed);
   const counts = { solves: 0, chartEvents: 0 };
-  const timeline = new Timeline(-microseconds(POWERED_BEFORE));
-  const hours = hoursFrom(clock);
+  const timeline = new Timeline<Due>(-microseconds(POWERED_BEFORE));
   const { installation, wiring } = yield* wiringWith(sound, faults);
   yield null;
   const plant = plantAtRest(installation.site, installation.design);
   // In a piece of its own: a page makes it here for the first time.
   compiledChart();
   yield null;
+  const atFirst = unpowered(installation.design);
   const world: World = {
     sound,
     faults,
     installation,
     wiring,
     upstreamPickup: upstreamPickupOf(installation, draw),
-    control: controlOf(installation, timeline, counts),
+    control: atFirst.control,
     timeline,
     draw,
-    trips: {
-      residual: new TripIntegrator(timeline, () => tripResidual(world)),
-      direct: new TripIntegrator(timeline, () => tripDirect(world)),
-      upstream: new TripIntegrator(timeline, () => {
-        happen(world, 'upstream device tripped');
-        move(world, { upstream: 'tripped' });
-      }),
-      breaker: new TripIntegrator(timeline, () => {
-        happen(world, 'circuit breaker tripped');
-        move(world, { breaker: 'tripped' });
-      }),
-    },
+    trips: Object.fromEntries(DEVICES.map((device) => [device, EMPTY])) as World['trips'],
     plant,
     solution: solve(wiring, installation, plant),
-    isPeak: () => hours.isPeak(timeline.now),
+    hours: hoursFrom(clock),
     indicator: 'dark',
     powered: false,
     lastSent: null,
@@ -82,10 +71,11 @@ export function* assembling(
     onlooker: null,
     counts,
   };
+  turn(world, atFirst);
   yield null;
   settle(world);
   yield null;
-  if (installation.design.sheet.schedule !== null) watchHours(world, hours);
+  if (installation.design.sheet.schedule !== null) watchHours(world);
   advance(world, 0);
   world.happenings = [];
   counts.solves = 0;
@@ -104,8 +94,8 @@ export function reassemble(world: World, faults: readonly FaultChoice[]): void {
   world.installation = installation;
   world.wiring = wiring;
   world.upstreamPickup = upstreamPickupOf(world.installation, world.draw);
-  world.control.stop();
-  world.control = controlOf(world.installation, world.timeline, world.counts);
+  world.timeline.cancel(({ what }) => what === 'timer');
+  turn(world, unpowered(installation.design));
   world.lastSent = null;
   // With no supply the lock's motor drives nothing: the control finds the lock where it stands.
   move(world, { lockDriven: world.plant.plugLock === 'held' });
@@ -137,35 +127,4 @@ function* wiringWith(sound: Parts, faults: readonly FaultChoice[]): Generator<nu
 function upstreamPickupOf({ site, upstreamDevice }: Parts, draw: Draw): Amps {
   const rated = site.circuit.residualDevice?.rated ?? 0.03;
   return upstreamDevice === 'dead' ? Infinity : rated * (0.67 + 0.2 * draw('upstream pick-up'));
-}
-
-/** The unit's control on this design, unpowered as yet. */
-function controlOf({ design }: Parts, timeline: Timeline, counts: World['counts']): World['control'] {
-  const clock = timeline.asClock(() => {
-    counts.chartEvents += 1;
-  });
-  return new Control(design, clock);
-}
-
-function tripResidual(world: World): void {
-  if (world.installation.design.sheet.residual.by === 'breaker') openUnitBreaker(world);
-  else send(world, { type: 'residual trip' });
-}
-
-function tripDirect(world: World): void {
-  const { direct, by } = world.installation.design.sheet.residual;
-  if (direct === 'protective' && by === 'breaker') openUnitBreaker(world);
-  else send(world, { type: 'direct trip' });
-}
-
-function openUnitBreaker(world: World): void {
-  happen(world, 'unit breaker tripped');
-  if (!world.installation.design.tripOpens) return;
-  move(world, { unitBreaker: 'tripped' });
-}
-
-/** An entry at every edge of the hours, so that the control hears of it. */
-function watchHours(world: World, hours: Hours): void {
-  const { timeline } = world;
-  timeline.at(hours.nextEdge(timeline.now), 'plant', () => watchHours(world, hours));
 }

@@ -20,7 +20,7 @@ import { putRight } from './putRight.ts';
 import type { Reading, Truth } from './reading.ts';
 import { shown } from './reading.ts';
 import type { Refusal } from './refusal.ts';
-import { move, pass, send, settle } from './settle.ts';
+import { move, pass, resetTrip, send, settle } from './settle.ts';
 import type { UnsafeAct } from './unsafe.ts';
 import { unsafeIn } from './unsafe.ts';
 import type { Happening, World } from './world.ts';
@@ -212,7 +212,7 @@ function energise(world: World, { at }: OperationNamed<'energise'>): Done {
     ...(on.includes('main-switch') ? { mainOff: [], mainLocked: false } : {}),
     ...(on.includes('origin') ? { isolated: [], locked: false, breaker: 'closed' as const } : {}),
   });
-  if (on.includes('origin')) world.trips.breaker.reset();
+  if (on.includes('origin')) resetTrip(world, 'breaker');
   return done;
 }
 
@@ -320,8 +320,8 @@ function reset(world: World, what: OperationNamed<'reset'>['what']): Done {
     case 'unit':
       if (world.plant.unitBreaker === 'tripped') {
         move(world, { unitBreaker: 'closed' });
-        world.trips.residual.reset();
-        world.trips.direct.reset();
+        resetTrip(world, 'residual');
+        resetTrip(world, 'direct');
         settle(world);
       }
       send(world, { type: 'button', button: 'reset' });
@@ -329,7 +329,7 @@ function reset(world: World, what: OperationNamed<'reset'>['what']): Done {
       return wait(world, DURATIONS['reset unit']);
     case 'upstream':
       move(world, { upstream: 'closed' });
-      world.trips.upstream.reset();
+      resetTrip(world, 'upstream');
       settle(world);
       return wait(world, DURATIONS['reset upstream']);
     case 'supply': {

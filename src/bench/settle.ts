@@ -1,26 +1,23 @@
 /**
  * The one order in which plant and control act on each other: commands → plant → solve → sense → send, until neither
- * side changes; and how time passes, entry by entry.
+ * side changes; and how time passes, entry by entry, with what comes of each.
  */
-import { LIVES } from '../laws/conductors.ts';
-import type { Amps, Microseconds, Seconds } from '../laws/quantities.ts';
+import type { Microseconds, Seconds } from '../laws/quantities.ts';
 import { microseconds } from '../laws/quantities.ts';
-import { branchCurrent, difference } from '../network/potentials.ts';
-import { linesOf } from '../site/site.ts';
-import type { UnitDesign } from '../unit/design.ts';
-import type { AtTheUnit } from '../unit/sense.ts';
+import type { ChartEvent } from '../unit/chart/standing.ts';
+import { after, type Turn } from '../unit/control.ts';
 import { isPowered, sense } from '../unit/sense.ts';
-import type { Sensed, UnitEvent } from '../unit/sensed.ts';
+import type { Sensed } from '../unit/sensed.ts';
 import { sameSensed } from '../unit/sensed.ts';
 import type { Commands } from '../unit/unitChart.ts';
+import { DEVICES, type Device, type Due } from './due.ts';
+import { atTheUnit, tripTimesNow } from './felt.ts';
 import type { Plant } from './plant.ts';
-import { plugPosition, poleClosed } from './plant.ts';
-import type { TripTimes } from './sensors.ts';
-import { tripTimes } from './sensors.ts';
-import type { Solution } from './wiring.ts';
+import { follow } from './timers.ts';
+import { exposed, reset, type TripIntegrator, tripped, tripsAt } from './tripIntegrator.ts';
 import { solve } from './wiring.ts';
 import type { World } from './world.ts';
-import { happen, mainsAcross, portOf } from './world.ts';
+import { happen } from './world.ts';
 
 const MOST_ROUNDS = 8;
 /** How much later than the live poles the PE pole opens, s. A design choice. */
@@ -37,16 +34,31 @@ export function move(world: World, change: Partial<Plant>): void {
   world.plant = { ...world.plant, ...change };
   world.solution = solve(world.wiring, world.installation, world.plant);
   world.counts.solves += 1;
-  const { trips: times } = felt(world);
-  for (const device of ['residual', 'direct', 'upstream', 'breaker'] as const)
-    world.trips[device].expose(times[device]);
+  const times = tripTimesNow(world);
+  for (const device of DEVICES)
+    carries(world, device, exposed(world.trips[device], times[device], world.timeline.now));
   world.onlooker?.moved(world);
+}
+
+/** A device is ready again, and exposed to whatever flows now. */
+export const resetTrip = (world: World, device: Device): void =>
+  carries(world, device, reset(world.trips[device], world.timeline.now));
+
+/** From now on a device stands so, and trips when it then does. */
+function carries(world: World, device: Device, now: TripIntegrator): void {
+  const { timeline } = world;
+  const before = world.trips[device];
+  if (now === before) return;
+  world.trips = { ...world.trips, [device]: now };
+  if (tripsAt(before) !== null) timeline.cancel((due) => due.what === 'trip' && due.device === device);
+  const at = tripsAt(now);
+  if (at !== null) timeline.enter(at, 'trips', { what: 'trip', device });
 }
 
 /** Lets commands, plant, network and control follow each other until nothing changes. */
 export function settle(world: World): void {
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    obey(world, world.control.commands);
+    obey(world, world.control.snapshot.commands);
     rearm(world);
     if (!tell(world)) return;
   }
@@ -57,7 +69,7 @@ export function settle(world: World): void {
 export function advance(world: World, until: Microseconds, stop?: (world: World) => boolean): void {
   const { timeline } = world;
   for (let due = timeline.next(); due !== null && due <= until; due = timeline.next()) {
-    timeline.fire();
+    comesTo(world, timeline.take());
     settle(world);
     if (stop?.(world)) return;
   }
@@ -69,27 +81,54 @@ export const pass = (world: World, time: Seconds): void =>
 
 /** Puts the commands into effect: levels at once, moving things after their own time. */
 function obey(world: World, commands: Commands): void {
-  const { plant, timeline } = world;
+  const { plant } = world;
   const { timing } = world.installation.design;
   world.indicator = commands.indicator;
   if (commands.coil !== plant.coil) {
     world.plant = { ...world.plant, coil: commands.coil };
     const delay = commands.coil ? timing.closing : timing.opening;
-    timeline.at(timeline.now + microseconds(delay), 'plant', () => moveContactor(world, commands.coil));
+    enter(world, delay, { what: 'contactor', closed: commands.coil });
   }
   if (commands.earthPole !== null && commands.earthPole !== (plant.earthPole === 'closed')) {
     const earthPole = commands.earthPole ? 'closed' : 'open';
     // Last to open and first to close: live conductors are never supplied without PE.
     const delay = commands.earthPole ? 0.001 : timing.opening + EARTH_LAST;
-    timeline.at(timeline.now + microseconds(delay), 'plant', () => moveEarthPole(world, earthPole));
+    enter(world, delay, { what: 'earth pole', to: earthPole });
   }
   if (commands.lock !== null && commands.lock !== plant.lockDriven) {
     world.plant = { ...world.plant, lockDriven: commands.lock };
-    const wanted = commands.lock;
-    timeline.at(timeline.now + microseconds(timing.lock), 'plant', () => moveLock(world, wanted));
+    enter(world, timing.lock, { what: 'lock', held: commands.lock });
   }
   if (commands.pilot !== plant.pilot) move(world, { pilot: commands.pilot, duty: commands.duty });
   else if (commands.duty !== plant.duty) world.plant = { ...world.plant, duty: commands.duty };
+}
+
+/** Something of the plant that moves after a time of its own. */
+const enter = ({ timeline }: World, delay: Seconds, due: Due): void =>
+  timeline.enter(timeline.now + microseconds(delay), 'plant', due);
+
+/** What comes of something that has fallen due. */
+function comesTo(world: World, due: Due): void {
+  switch (due.what) {
+    case 'contactor':
+      moveContactor(world, due.closed);
+      break;
+    case 'earth pole':
+      moveEarthPole(world, due.to);
+      break;
+    case 'lock':
+      moveLock(world, due.held);
+      break;
+    case 'trip':
+      trip(world, due.device);
+      break;
+    case 'timer':
+      send(world, due.event);
+      break;
+    case 'hours':
+      watchHours(world);
+      break;
+  }
 }
 
 function moveContactor(world: World, closed: boolean): void {
@@ -117,6 +156,40 @@ function moveLock(world: World, held: boolean): void {
   world.plant = { ...world.plant, plugLock };
 }
 
+/** A device opens what it opens, or tells the control. */
+function trip(world: World, device: Device): void {
+  world.trips = { ...world.trips, [device]: tripped(world.trips[device]) };
+  const { direct, by } = world.installation.design.sheet.residual;
+  switch (device) {
+    case 'residual':
+      if (by === 'breaker') openUnitBreaker(world);
+      else send(world, { type: 'residual trip' });
+      break;
+    case 'direct':
+      if (direct === 'protective' && by === 'breaker') openUnitBreaker(world);
+      else send(world, { type: 'direct trip' });
+      break;
+    case 'upstream':
+      happen(world, 'upstream device tripped');
+      move(world, { upstream: 'tripped' });
+      break;
+    case 'breaker':
+      happen(world, 'circuit breaker tripped');
+      move(world, { breaker: 'tripped' });
+      break;
+  }
+}
+
+function openUnitBreaker(world: World): void {
+  happen(world, 'unit breaker tripped');
+  if (world.installation.design.tripOpens) move(world, { unitBreaker: 'tripped' });
+}
+
+/** An entry at the next edge of the hours, and so at every one, so that the control hears of it. */
+export function watchHours({ timeline, hours }: World): void {
+  timeline.enter(hours.nextEdge(timeline.now), 'plant', { what: 'hours' });
+}
+
 /** Tells the control what changed since it was last told; false when nothing did. */
 function tell(world: World): boolean {
   const at = atTheUnit(world);
@@ -141,115 +214,16 @@ function keepingLowHalf({ lastSent }: World, sensed: Sensed): Sensed {
   return sensed.lowHalf === 'none' && lastSent !== null ? { ...sensed, lowHalf: lastSent.lowHalf } : sensed;
 }
 
-/** What follows from the solved network alone. */
-interface Felt {
-  readonly atTheUnit: Pick<
-    AtTheUnit,
-    'supply' | 'pilotHigh' | 'pilotLow' | 'proximity' | 'earth' | 'throughSensor' | 'ownCurrent'
-  >;
-  readonly trips: TripTimes;
-}
-
-/** The bench comes back to most of its positions: what is felt in one is worked out once. */
-const feltIn = new WeakMap<Solution, Felt>();
-
-function felt(world: World): Felt {
-  const known = feltIn.get(world.solution);
-  if (known !== undefined) return known;
-  const { wiring, solution, installation, plant, upstreamPickup } = world;
-  const now = {
-    atTheUnit: electricalAtTheUnit(world),
-    trips: tripTimes(wiring, solution, installation, plant, upstreamPickup),
-  };
-  feltIn.set(solution, now);
-  return now;
-}
-
-function electricalAtTheUnit(world: World): Felt['atTheUnit'] {
-  const { planes } = world.solution;
-  const { design, site } = world.installation;
-  const pilot = portOf(world, 'pilot', 'bar');
-  return {
-    supply: Object.fromEntries(
-      linesOf(site).map((line) => [line, mainsAcross(world, `inner.${line}`, 'inner.N')]),
-    ),
-    pilotHigh: difference(planes.high, pilot),
-    pilotLow: difference(planes.low, pilot),
-    proximity:
-      design.sheet.outlet === 'socket' ? difference(planes.high, portOf(world, 'socket.PP', 'bar')) : 0,
-    earth:
-      design.sheet.openPen === 'earth-sensing' || design.sheet.openPen === 'other'
-        ? mainsAcross(world, 'supply.PE', 'sensing')
-        : 0,
-    ...serviceCurrents(world),
-  };
-}
-
-function atTheUnit(world: World): AtTheUnit {
-  const { design, site } = world.installation;
-  const { supply, pilotHigh, pilotLow, proximity, earth, throughSensor, ownCurrent } = felt(world).atTheUnit;
-  // Named one by one: this is made at every look, and a spread costs more than all the rest.
-  return {
-    supply,
-    pilotHigh,
-    pilotLow,
-    proximity,
-    earth,
-    throughSensor,
-    ownCurrent,
-    oscillating: world.plant.pilot === 'oscillating',
-    anyPoleClosed: LIVES.some(
-      (pole) => (pole === 'N' || linesOf(site).includes(pole)) && poleClosed(world.plant, design, pole),
-    ),
-    // A tether has no plug at the unit: only a socket-outlet can feel one.
-    plug: design.sheet.outlet === 'socket' ? plugFelt(world.plant, design) : 'out',
-    peak: world.isPeak(),
-    limit: world.plant.loadLimit,
-  };
-}
-
-/**
- * Currents that a unit knows: of its own lines, if it has a sensor on the service or a socket-outlet whose cables it has
- * to mind, and of the service's. Where the sensor sits is the design's.
- */
-function serviceCurrents(world: World): Pick<AtTheUnit, 'throughSensor' | 'ownCurrent'> {
-  const { design, site } = world.installation;
-  const { serviceLimit, outlet } = design.sheet;
-  const place = design.serviceSensor === 'own circuit' ? 'origin' : 'source';
-  const through = (part: string) =>
-    Object.fromEntries(
-      linesOf(site).map((line) => [line, activeCurrent(world, `${part}.${line}`, `inner.${line}`)]),
-    );
-  return {
-    throughSensor: serviceLimit === null ? {} : through(place),
-    ownCurrent: serviceLimit === null && outlet !== 'socket' ? {} : through('unit'),
-  };
-}
-
-/** The part of a branch's current that is in phase with its line's voltage at the unit, A; negative: the other way. */
-function activeCurrent({ solution, wiring }: World, part: string, line: string): Amps {
-  const { reduced, planes, emfs } = solution;
-  const branch = wiring.branchOf(part);
-  const { mains } = branchCurrent(
-    reduced,
-    planes,
-    branch,
-    emfs.find((emf) => emf.branch === branch),
-  );
-  const port = { a: wiring.nodeAt(line), b: wiring.nodeAt('inner.N') };
-  const re = difference(planes.mains.re, port);
-  const im = difference(planes.mains.im, port);
-  const volts = Math.sqrt(re * re + im * im);
-  return volts === 0 ? 0 : (mains.re * re + mains.im * im) / volts;
-}
-
-/** What the lock's feedback says; one that is stuck says home as soon as the motor has been driven. */
-const plugFelt = (plant: Plant, { lock }: UnitDesign) =>
-  lock.feedback === 'always held' && plant.lockDriven && plant.standIn.plugged ? 'held' : plugPosition(plant);
-
-export function send(world: World, event: UnitEvent): void {
+/** The control takes an event. Throws what the chart throws. */
+export function send(world: World, event: ChartEvent): void {
   world.counts.chartEvents += 1;
-  world.control.send(event);
+  turn(world, after(world.control, event));
+}
+
+/** The control stands as it now does, and its timers are started and stopped. */
+export function turn(world: World, { control, orders }: Turn): void {
+  world.control = control;
+  follow(world.timeline, orders);
 }
 
 /** A sensor that acts through the control is ready again as soon as the control is. */
@@ -258,8 +232,8 @@ function rearm(world: World): void {
   const { sheet } = world.installation.design;
   const own = sheet.residual.by === 'breaker';
   if (!own && world.trips.residual.hasTripped && !snapshot.hasTag('residual tripped'))
-    world.trips.residual.reset();
+    resetTrip(world, 'residual');
   const directOwn = own && sheet.residual.direct === 'protective';
   if (!directOwn && world.trips.direct.hasTripped && !snapshot.hasTag('direct tripped'))
-    world.trips.direct.reset();
+    resetTrip(world, 'direct');
 }

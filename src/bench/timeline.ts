@@ -1,6 +1,7 @@
 /**
- * The bench's one clock: an exact queue of due times in integer microseconds, ordered by time, then rank, then
- * sequence. Between entries everything is constant. It also serves as the statechart's clock.
+ * The bench's one clock: an exact queue of what is due when, in integer microseconds, ordered by time, then rank, then
+ * sequence. Between entries everything is constant. What an entry means is told by whoever enters and takes it
+ * (due.ts, settle.ts): here it is only kept.
  */
 import type { Microseconds } from '../laws/quantities.ts';
 
@@ -8,19 +9,20 @@ import type { Microseconds } from '../laws/quantities.ts';
 export const RANKS = ['plant', 'trips', 'logic', 'instruments'] as const;
 export type Rank = (typeof RANKS)[number];
 
-export interface Ticket {
-  readonly due: Microseconds;
+interface Entry<Due> {
+  readonly at: Microseconds;
   readonly rank: number;
   readonly sequence: number;
-  readonly run: () => void;
+  readonly due: Due;
 }
 
-/** Entries that may fire at one instant before the queue is taken to be running in a circle. */
+/** Entries that may fall due at one instant before the queue is taken to be running in a circle. */
 const MOST_AT_ONE_INSTANT = 1000;
 
-export class Timeline {
+export class Timeline<Due> {
   now: Microseconds;
-  private queue: Ticket[] = [];
+  /** Replaced, never changed: a copy has the same list until one of the two goes on. */
+  private queue: readonly Entry<Due>[] = [];
   private sequence = 0;
   private atThisInstant = 0;
 
@@ -28,37 +30,42 @@ export class Timeline {
     this.now = start;
   }
 
-  /** Enters something due at a time, not before now. */
-  at(due: Microseconds, rank: Rank, run: () => void): Ticket {
-    const ticket = {
-      due: Math.max(due, this.now),
-      rank: RANKS.indexOf(rank),
-      sequence: this.sequence++,
-      run,
-    };
-    const place = this.queue.findIndex((other) => comesBefore(ticket, other));
-    this.queue.splice(place < 0 ? this.queue.length : place, 0, ticket);
-    return ticket;
+  /** The same clock a second time: from here on each runs by itself. */
+  copy(): Timeline<Due> {
+    const copy = new Timeline<Due>(this.now);
+    copy.queue = this.queue;
+    copy.sequence = this.sequence;
+    copy.atThisInstant = this.atThisInstant;
+    return copy;
   }
 
-  cancel(ticket: Ticket): void {
-    this.queue = this.queue.filter((other) => other !== ticket);
+  /** Enters what is due at a time, not before now. */
+  enter(at: Microseconds, rank: Rank, due: Due): void {
+    const entry = { at: Math.max(at, this.now), rank: RANKS.indexOf(rank), sequence: this.sequence++, due };
+    const place = this.queue.findIndex((other) => comesBefore(entry, other));
+    this.queue = this.queue.toSpliced(place < 0 ? this.queue.length : place, 0, entry);
+  }
+
+  /** Takes out whatever is meant. */
+  cancel(isMeant: (due: Due) => boolean): void {
+    this.queue = this.queue.filter(({ due }) => !isMeant(due));
   }
 
   /** When the next entry is due, or null. */
   next(): Microseconds | null {
-    return this.queue[0]?.due ?? null;
+    return this.queue[0]?.at ?? null;
   }
 
-  /** Moves the clock to the next entry and runs it. */
-  fire(): void {
-    const ticket = this.queue.shift();
-    if (ticket === undefined) return;
-    this.atThisInstant = ticket.due === this.now ? this.atThisInstant + 1 : 1;
+  /** Moves the clock to the next entry and takes it out. Throws RangeError where there is none. */
+  take(): Due {
+    const [entry, ...others] = this.queue;
+    if (entry === undefined) throw new RangeError('nothing is due');
+    this.queue = others;
+    this.atThisInstant = entry.at === this.now ? this.atThisInstant + 1 : 1;
     if (this.atThisInstant > MOST_AT_ONE_INSTANT)
       throw new Error(`more than ${MOST_AT_ONE_INSTANT} events at ${this.now} µs`);
-    this.now = ticket.due;
-    ticket.run();
+    this.now = entry.at;
+    return entry.due;
   }
 
   /** Lets time pass to a moment at which nothing is due any more. */
@@ -66,22 +73,7 @@ export class Timeline {
     if (time < this.now) throw new RangeError('bench time does not run backwards');
     this.now = time;
   }
-
-  /** The same queue in the form that the statechart's timers use; `onTimer` is told of each that fires. */
-  asClock(onTimer: () => void): {
-    setTimeout: (run: () => void, ms: number) => Ticket;
-    clearTimeout: (ticket: Ticket) => void;
-  } {
-    return {
-      setTimeout: (run, ms) =>
-        this.at(this.now + Math.max(1, Math.round(ms * 1000)), 'logic', () => {
-          onTimer();
-          run();
-        }),
-      clearTimeout: (ticket) => this.cancel(ticket),
-    };
-  }
 }
 
-const comesBefore = (x: Ticket, y: Ticket): boolean =>
-  x.due !== y.due ? x.due < y.due : x.rank !== y.rank ? x.rank < y.rank : x.sequence < y.sequence;
+const comesBefore = <Due>(x: Entry<Due>, y: Entry<Due>): boolean =>
+  x.at !== y.at ? x.at < y.at : x.rank !== y.rank ? x.rank < y.rank : x.sequence < y.sequence;

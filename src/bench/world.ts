@@ -10,10 +10,12 @@ import type { Control } from '../unit/control.ts';
 import type { Draw } from '../unit/design.ts';
 import type { Sensed } from '../unit/sensed.ts';
 import type { Indicator } from '../unit/unitChart.ts';
+import type { Device, Due } from './due.ts';
+import type { Hours } from './hours.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Plant } from './plant.ts';
 import type { Truth } from './reading.ts';
-import type { Ticket, Timeline } from './timeline.ts';
+import type { Timeline } from './timeline.ts';
 import type { TripIntegrator } from './tripIntegrator.ts';
 import type { Solution, Wiring } from './wiring.ts';
 
@@ -42,6 +44,7 @@ export interface Onlooker {
   readonly met: (world: World, truth: Truth) => void;
 }
 
+/** What changes is replaced, never changed in place, but for clock and counts: fork.ts rests on it. */
 export interface World {
   /** The installation as it was meant, what is wrong with it, and what comes of both; a repair changes the last two. */
   readonly sound: Parts;
@@ -49,18 +52,18 @@ export interface World {
   installation: Parts;
   wiring: Wiring;
   upstreamPickup: Amps;
-  control: Control<Ticket>;
-  readonly timeline: Timeline;
+  control: Control;
+  readonly timeline: Timeline<Due>;
   readonly draw: Draw;
-  readonly trips: Readonly<Record<'residual' | 'direct' | 'upstream' | 'breaker', TripIntegrator>>;
+  trips: Readonly<Record<Device, TripIntegrator>>;
   plant: Plant;
   solution: Solution;
-  /** Whether the default charging hours forbid charging now. */
-  readonly isPeak: () => boolean;
+  /** The default charging hours on this bench's calendar. */
+  readonly hours: Hours;
   indicator: Indicator;
   powered: boolean;
   lastSent: Sensed | null;
-  happenings: Happening[];
+  happenings: readonly Happening[];
   knowledge: Knowledge;
   /** When anything was last switched, set or moved by hand. */
   changedAt: Microseconds;
@@ -86,5 +89,5 @@ export function mainsAcross(world: World, a: string, b: string): number {
 }
 
 export function happen(world: World, what: Happening['what']): void {
-  world.happenings.push({ at: world.timeline.now, what });
+  world.happenings = [...world.happenings, { at: world.timeline.now, what }];
 }

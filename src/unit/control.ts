@@ -1,86 +1,52 @@
-/** The control of one unit: its chart at work. Takes events, and lets the timers run on a clock. */
-import type { Order } from './chart/actions.ts';
+/**
+ * The control of one unit: its chart at work, as plain data that nobody changes. Takes events; the timers it asks for
+ * run on whatever clock its owner has, and come back as events.
+ */
+import type { Seconds } from '../laws/quantities.ts';
 import { type Known, type KnownStep, knownBeginning } from './chart/known.ts';
 import type { ChartEvent } from './chart/standing.ts';
 import type { UnitDesign } from './design.ts';
-import type { UnitEvent } from './sensed.ts';
-import { TIMERS, type TimerName } from './timers.ts';
-import type { Commands } from './unitChart.ts';
+import { TIMERS } from './timers.ts';
 
-/** What timers run on; in milliseconds. */
-export interface Clock<Ticket> {
-  readonly setTimeout: (run: () => void, ms: number) => Ticket;
-  readonly clearTimeout: (ticket: Ticket) => void;
+export interface Control {
+  readonly design: UnitDesign;
+  /** Where its chart stands, and what it drives there. */
+  readonly snapshot: Known;
+  /** Sessions since it began, and later starts and ends in this one: each draws its own random delay. */
+  readonly session: number;
+  readonly again: number;
 }
 
-export class Control<Ticket = unknown> {
-  private readonly design: UnitDesign;
-  private readonly clock: Clock<Ticket>;
-  private readonly running = new Map<string, Ticket>();
-  private session = 0;
-  private again = 0;
-  private at: Known;
+/** A timer to be started, which ends in its event, or one to be stopped if it is running. */
+export type TimerOrder =
+  | { readonly start: string; readonly time: Seconds; readonly event: ChartEvent }
+  | { readonly stop: string };
 
-  /** Unpowered. */
-  constructor(design: UnitDesign, clock: Clock<Ticket>) {
-    this.design = design;
-    this.clock = clock;
-    const { to, orders } = knownBeginning(design);
-    this.at = to;
-    this.follow(orders);
-  }
+export interface Turn {
+  readonly control: Control;
+  /** To be followed in this order. */
+  readonly orders: readonly TimerOrder[];
+}
 
-  get snapshot(): Known {
-    return this.at;
-  }
+/** A unit without power. */
+export const unpowered = (design: UnitDesign): Turn => turned(design, knownBeginning(design), 0, 0);
 
-  /** What it drives as it stands. */
-  get commands(): Commands {
-    return this.at.commands;
-  }
+/** What an event makes of it. Throws what the chart throws. */
+export const after = ({ design, snapshot, session, again }: Control, event: ChartEvent): Turn =>
+  turned(design, snapshot.after(event), session, again);
 
-  /** Throws what the chart throws. */
-  send(event: UnitEvent): void {
-    this.take(event);
-  }
-
-  /** Nothing that was due comes any more. */
-  stop(): void {
-    for (const ticket of this.running.values()) this.clock.clearTimeout(ticket);
-    this.running.clear();
-  }
-
-  private take(event: ChartEvent): void {
-    const { to, orders }: KnownStep = this.at.after(event);
-    this.at = to;
-    this.follow(orders);
-  }
-
-  private follow(orders: readonly Order[]): void {
-    for (const order of orders)
-      if (order === 'new session') {
-        this.session += 1;
-        this.again = 0;
-      } else if (order === 'delay again') this.again += 1;
-      else if ('stop' in order) this.cancel(order.stop);
-      else this.start(order.start, order.timer, order.event);
-  }
-
-  private start(id: string, timer: TimerName, event: ChartEvent): void {
-    const due = () => {
-      this.running.delete(id);
-      this.take(event);
-    };
-    this.running.set(
-      id,
-      this.clock.setTimeout(due, 1000 * TIMERS[timer](this.design, this.session, this.again)),
-    );
-  }
-
-  private cancel(id: string): void {
-    const ticket = this.running.get(id);
-    if (ticket === undefined) return;
-    this.running.delete(id);
-    this.clock.clearTimeout(ticket);
-  }
+function turned(design: UnitDesign, { to, orders: asked }: KnownStep, session: number, again: number): Turn {
+  const counted = { session, again };
+  const orders: TimerOrder[] = [];
+  for (const order of asked)
+    if (order === 'new session') {
+      counted.session += 1;
+      counted.again = 0;
+    } else if (order === 'delay again') counted.again += 1;
+    else if ('stop' in order) orders.push(order);
+    else {
+      const time = TIMERS[order.timer](design, counted.session, counted.again);
+      orders.push({ start: order.start, time, event: order.event });
+    }
+  return { control: { design, snapshot: to, ...counted }, orders };
 }

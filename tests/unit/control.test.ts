@@ -7,7 +7,6 @@ import { expect, test } from 'vitest';
 import { createActor } from 'xstate';
 import { drawer } from '../../src/bench/draw.ts';
 import { Timeline } from '../../src/bench/timeline.ts';
-import { Control } from '../../src/unit/control.ts';
 import type { UnitDesign, UnitSheet } from '../../src/unit/design.ts';
 import {
   CLEARINGS,
@@ -23,6 +22,7 @@ import { BUTTONS, PILOT_BANDS, type Sensed, UNPLUGGED, type UnitEvent } from '..
 import { TIMERS, type TimerName } from '../../src/unit/timers.ts';
 import { commandsOf, unitChart } from '../../src/unit/unitChart.ts';
 import { SHEET } from '../bench/build.ts';
+import { Running } from './harness.ts';
 
 const sheets: fc.Arbitrary<UnitSheet> = fc
   .record({
@@ -94,30 +94,29 @@ const moves: fc.Arbitrary<readonly Move[]> = fc.array(
 
 /** What one of the two does, as somebody sees who watches it and its clock. */
 interface Watched {
-  readonly timeline: Timeline;
+  readonly timeline: Pick<Timeline<unknown>, 'now' | 'next' | 'moveTo'>;
+  /** Moves to the next timer that ends. */
+  readonly end: () => void;
   readonly send: (event: UnitEvent) => void;
   readonly state: () => unknown;
 }
 
 function controlOn(design: UnitDesign): Watched {
-  const timeline = new Timeline(0);
-  const control = new Control(
-    design,
-    timeline.asClock(() => {}),
-  );
+  const unit = new Running(design);
   return {
-    timeline,
-    send: (event) => control.send(event),
+    timeline: unit.timeline,
+    end: () => unit.end(),
+    send: (event) => unit.send(event),
     state: () => {
-      const { value, context } = control.snapshot;
-      return { value, context: { ...context, design: null }, commands: control.commands };
+      const { value, context, commands } = unit.control.snapshot;
+      return { value, context: { ...context, design: null }, commands };
     },
   };
 }
 
 /** The actor has the whole design: a guard that asks for more than the control gives it would tell the two apart. */
 function actorOn(design: UnitDesign): Watched {
-  const timeline = new Timeline(0);
+  const timeline = new Timeline<() => void>(0);
   let session = 0;
   let again = 0;
   const delays = Object.fromEntries(
@@ -135,9 +134,17 @@ function actorOn(design: UnitDesign): Watched {
       },
     },
   });
-  const actor = createActor(chart, { input: { design }, clock: timeline.asClock(() => {}) }).start();
+  const clock = {
+    setTimeout: (run: () => void, ms: number) => {
+      timeline.enter(timeline.now + Math.max(1, Math.round(ms * 1000)), 'logic', run);
+      return run;
+    },
+    clearTimeout: (run: () => void) => timeline.cancel((due) => due === run),
+  };
+  const actor = createActor(chart, { input: { design }, clock }).start();
   return {
     timeline,
+    end: () => timeline.take()(),
     send: (event) => actor.send(event),
     state: () => {
       const snapshot = actor.getSnapshot();
@@ -149,13 +156,13 @@ function actorOn(design: UnitDesign): Watched {
 
 /** Everything that either comes to, with the time at which it does. */
 function story(unit: Watched, done: readonly Move[]): readonly unknown[] {
-  const { timeline, send, state } = unit;
+  const { timeline, end, send, state } = unit;
   const seen: unknown[] = [];
   let sensed: Sensed = UNPLUGGED;
   const waitFor = (ms: number) => {
     const until = timeline.now + 1000 * ms;
     for (let due = timeline.next(); due !== null && due <= until; due = timeline.next()) {
-      timeline.fire();
+      end();
       seen.push([timeline.now, state()]);
     }
     timeline.moveTo(until);

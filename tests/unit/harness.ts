@@ -2,8 +2,11 @@
  * Drives the unit's statechart alone: bands are said to it, time is a queue, and the plant follows as told or not at
  * all. Judges nothing.
  */
-import { type Ticket, Timeline } from '../../src/bench/timeline.ts';
-import { Control } from '../../src/unit/control.ts';
+import type { Due } from '../../src/bench/due.ts';
+import { Timeline } from '../../src/bench/timeline.ts';
+import { follow } from '../../src/bench/timers.ts';
+import type { ChartEvent } from '../../src/unit/chart/standing.ts';
+import { after, type Control, type Turn, unpowered } from '../../src/unit/control.ts';
 import type { UnitDesign, UnitSheet } from '../../src/unit/design.ts';
 import type { Button, Sensed } from '../../src/unit/sensed.ts';
 import { UNPLUGGED } from '../../src/unit/sensed.ts';
@@ -25,8 +28,36 @@ export const TIMING: UnitDesign['timing'] = {
   pause: 3,
 };
 
+/** A control with its timers on a clock of its own. */
+export class Running {
+  readonly timeline = new Timeline<Due>(0);
+  control: Control;
+
+  constructor(design: UnitDesign) {
+    const turn = unpowered(design);
+    this.control = turn.control;
+    this.follow(turn);
+  }
+
+  send(event: ChartEvent): void {
+    this.follow(after(this.control, event));
+  }
+
+  /** Moves to the next timer that ends. */
+  end(): void {
+    const due = this.timeline.take();
+    if (due.what === 'timer') this.send(due.event);
+  }
+
+  private follow({ control, orders }: Turn): void {
+    this.control = control;
+    follow(this.timeline, orders);
+  }
+}
+
 export interface Rig {
-  readonly control: Control<Ticket>;
+  /** As it stands at the moment. */
+  readonly control: Control;
   readonly at: () => number;
   /** Changes what is sensed and tells it. */
   readonly sense: (change: Partial<Sensed>) => void;
@@ -53,27 +84,24 @@ function leaves(value: unknown, path: string): readonly string[] {
 export const leavesIn = (value: unknown): readonly string[] =>
   leaves(value, '').map((name) => name.replace('powered.running.', ''));
 
-export const statesOf = ({ snapshot }: Control<Ticket>): readonly string[] => leavesIn(snapshot.value);
+export const statesOf = ({ snapshot }: Control): readonly string[] => leavesIn(snapshot.value);
 
 /** An unpowered unit; `follows`: the contactor's linked contact and the plug's lock do what they are told at once. */
 export function rig(
   sheet: Partial<UnitSheet> = {},
   { design = {}, follows = true }: { design?: Partial<UnitDesign>; follows?: boolean } = {},
 ): Rig {
-  const timeline = new Timeline(0);
+  const unit = new Running({ ...designOf(sheet), timing: TIMING, ...design });
+  const { timeline } = unit;
   let sensed: Sensed = UNPLUGGED;
-  const control = new Control(
-    { ...designOf(sheet), timing: TIMING, ...design },
-    timeline.asClock(() => {}),
-  );
   const tell = (change: Partial<Sensed>) => {
     sensed = { ...sensed, ...change };
-    control.send({ type: 'sensed', sensed });
+    unit.send({ type: 'sensed', sensed });
   };
   /** What the plant would have done, until it has nothing more to do. */
   const follow = () => {
     if (!follows) return;
-    const { coil, lock } = control.commands;
+    const { coil, lock } = unit.control.snapshot.commands;
     const linkedContact = coil ? 'closed' : 'open';
     const plug = sensed.plug === 'out' || lock === null ? sensed.plug : lock ? 'held' : 'in';
     if (linkedContact === sensed.linkedContact && plug === sensed.plug) return;
@@ -85,23 +113,25 @@ export function rig(
     follow();
   };
   return {
-    control,
+    get control() {
+      return unit.control;
+    },
     at: () => timeline.now / 1000,
-    commands: () => control.commands,
+    commands: () => unit.control.snapshot.commands,
     sense: (change) => done(() => tell(change))(),
-    power: (on) => done(() => control.send({ type: 'power', on }))(),
-    press: (button) => done(() => control.send({ type: 'button', button }))(),
-    trip: (which) => done(() => control.send({ type: `${which} trip` }))(),
+    power: (on) => done(() => unit.send({ type: 'power', on }))(),
+    press: (button) => done(() => unit.send({ type: 'button', button }))(),
+    trip: (which) => done(() => unit.send({ type: `${which} trip` }))(),
     pass: (ms) => {
       const until = timeline.now + us(ms);
       for (let due = timeline.next(); due !== null && due <= until; due = timeline.next()) {
-        timeline.fire();
+        unit.end();
         follow();
       }
       timeline.moveTo(until);
     },
-    states: () => statesOf(control),
-    is: (state) => statesOf(control).includes(state),
+    states: () => statesOf(unit.control),
+    is: (state) => statesOf(unit.control).includes(state),
   };
 }
 
