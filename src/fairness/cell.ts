@@ -15,20 +15,26 @@ import type { Sample } from '../verification/observed.ts';
 /** A figure of a display, or when a sound came, s after its operation began. */
 export interface Shown extends Omit<Figure, 'name'> {
   readonly name: Figure['name'] | 'heard';
-  /** What it was read of: quantity, and terminals or line; or which sound it was. */
+  /** What it was read of: quantity, and terminals or line. */
   readonly of: string;
 }
 
-/** What operations show: all that is told without a figure as one text, and the figures in their order. */
-interface Showing {
-  readonly told: string;
-  readonly figures: readonly Shown[];
+/** What one operation showed. */
+interface Glance {
+  /** What was done, written as in a log. */
+  readonly operation: string;
+  /** What is seen and heard, found by looking or refused, as one text. */
+  readonly seen: string;
+  /** What instruments met. */
+  readonly truths: readonly Truth[];
+  /** When each sound came, s after the operation began; null where sounds are not told. */
+  readonly heard: readonly Seconds[] | null;
 }
 
 export interface Cell {
-  /** What was done, and seen on the way, before the test itself began. */
-  readonly prepared: Showing & { readonly operations: string };
-  readonly test: Showing;
+  /** What was done on the way to where the test begins. */
+  readonly prepared: readonly Glance[];
+  readonly test: readonly Glance[];
   /** Broken lines and failed limits by their ids, judged on what the instruments showed. */
   readonly broken: readonly string[];
 }
@@ -53,15 +59,14 @@ export interface Judged {
 export function cellOf(done: Done, judged: Judged): Cell {
   const { samples, prepared } = done;
   let met = 0;
-  const shows = samples.map((sample, i) => {
+  const glances = samples.map((sample, i) => {
     const truths = done.truths.slice(met, met + sample.readings.length);
     met += sample.readings.length;
-    return showingOf(sample, truths, done.refused[i] ?? null, done.began?.[i] ?? null);
+    return glanceOf(sample, truths, done.refused[i] ?? null, done.began?.[i] ?? null);
   });
-  const operations = samples.slice(0, prepared).map(({ operation }) => textOf(operation));
   return {
-    prepared: { operations: operations.join(';'), ...joined(shows.slice(0, prepared)) },
-    test: joined(shows.slice(prepared)),
+    prepared: glances.slice(0, prepared),
+    test: glances.slice(prepared),
     broken: brokenIn(judged),
   };
 }
@@ -82,68 +87,60 @@ function textOf(operation: Operation): string {
   return text;
 }
 
-function showingOf(
-  sample: Sample,
+function glanceOf(
+  { operation, seen, events, found }: Sample,
   truths: readonly Truth[],
   refused: Refusal | null,
   began: Seconds | null,
-): Showing {
-  const { operation, seen, events, found } = sample;
-  const bands = truths.map(bandOf);
-  const heard = began === null ? [] : events;
-  const told = [
-    textOf(operation),
-    ...(began === null ? [] : [seen.indicator, seen.plug]),
-    ...heard.map(({ what }) => what),
-    ...found.map(({ where, what }) => `${where} ${JSON.stringify(what)}`),
-    ...bands.map((band) => band.told),
-    ...(refused === null ? [] : [`refused ${refused.id}`]),
-  ];
+): Glance {
+  let text = began === null ? '' : `${seen.indicator}|${seen.plug}`;
+  if (began !== null) for (const { what } of events) text += `|${what}`;
+  for (const { where, what } of found) text += `|${where} ${JSON.stringify(what)}`;
+  if (refused !== null) text += `|refused ${refused.id}`;
   return {
-    told: told.join('|'),
-    figures: [
-      ...bands.flatMap(({ figures }, i) => {
-        const of = nameOf(truths[i] as Truth);
-        return figures.map((figure) => ({ ...figure, of }));
-      }),
-      ...heard.map(({ what, at }): Shown => {
-        const after = at - (began ?? 0);
-        const half = BY_EAR / 2;
-        return { name: 'heard', of: what, true: after, least: after - half, greatest: after + half };
-      }),
-    ],
+    operation: textOf(operation),
+    seen: text,
+    truths,
+    heard: began === null ? null : events.map(({ at }) => at - began),
   };
 }
-
-function nameOf({ quantity, details: { between, line, waveform, place } }: Truth): string {
-  return [quantity, ...(between ?? []), line, waveform, place].filter((x) => x !== undefined).join(' ');
-}
-
-const joined = (shows: readonly Showing[]): Showing => ({
-  told: shows.map(({ told }) => told).join('\n'),
-  figures: shows.flatMap(({ figures }) => figures),
-});
-
-/** The same text for cells that show the same to the last digit. */
-const contentOf = ({ prepared, test, broken }: Cell): string =>
-  [
-    prepared.operations,
-    prepared.told,
-    test.told,
-    broken.join(),
-    ...[...prepared.figures, ...test.figures].map((figure) => String(figure.true)),
-  ].join('¦');
 
 /** Keeps one object a content: most cells of a dictionary show what another does. */
 export class Cells {
   private readonly known = new Map<string, Cell>();
+  private readonly operations = new Map<string, number>();
 
   one(cell: Cell): Cell {
-    const content = contentOf(cell);
+    const content = this.contentOf(cell);
     const known = this.known.get(content);
     if (known === undefined) this.known.set(content, cell);
     return known ?? cell;
   }
+
+  /** The same text for cells that show the same to the last digit. */
+  private contentOf({ prepared, test, broken }: Cell): string {
+    let text = `${prepared.length};${broken.join()}`;
+    for (const glances of [prepared, test])
+      for (const { operation, seen, truths, heard } of glances) {
+        text += `;${this.numberOf(operation)} ${seen}`;
+        for (const truth of truths) text += ` ${contentOf(truth)}`;
+        for (const at of heard ?? []) text += ` ${at}`;
+      }
+    return text;
+  }
+
+  private numberOf(operation: string): number {
+    const known = this.operations.get(operation) ?? this.operations.size;
+    this.operations.set(operation, known);
+    return known;
+  }
+}
+
+function contentOf(truth: Truth): string {
+  if ('refused' in truth) return truth.refused.id;
+  const { value, details } = truth;
+  const { dc, high, low, duty, frequency, tripAmps, tripMs, trippedWhat } = details;
+  return [value, dc, high, low, duty, frequency, tripAmps, tripMs, trippedWhat].join();
 }
 
 /**
@@ -152,34 +149,97 @@ export class Cells {
  */
 export function difference(x: Cell, y: Cell): Difference | null {
   if (x === y) return null;
-  const isAlikeBefore = x.prepared.operations === y.prepared.operations;
-  return (isAlikeBefore ? differenceIn(x.prepared, y.prepared) : null) ?? differenceIn(x.test, y.test);
+  const isAlikeBefore =
+    x.prepared.length === y.prepared.length &&
+    x.prepared.every(({ operation }, i) => operation === y.prepared[i]?.operation);
+  if (isAlikeBefore && differenceIn(x.prepared, y.prepared) !== null) return { what: 'told' };
+  return differenceIn(x.test, y.test);
 }
 
-/** The figures of one reading, or what was seen, heard, done or refused otherwise. */
+/** What was seen, heard, done or refused otherwise, or the first figure whose bands do not meet. */
 export type Difference =
   | { readonly what: 'told' }
-  | { readonly what: 'figure'; readonly x: Shown; readonly y: Shown };
+  | { readonly what: 'figure'; readonly place: Place; readonly x: Shown; readonly y: Shown };
 
-function differenceIn(x: Showing, y: Showing): Difference | null {
-  if (x.told !== y.told) return { what: 'told' };
-  for (const [i, one] of x.figures.entries()) {
-    const other = y.figures[i];
+/** Where a figure stands in a test: of which operation, and which of its figures. */
+export interface Place {
+  readonly operation: number;
+  readonly figure: number;
+}
+
+function differenceIn(x: readonly Glance[], y: readonly Glance[]): Difference | null {
+  let far: Difference | null = null;
+  for (const [operation, one] of x.entries()) {
+    const other = y[operation];
+    if (other === undefined || !toldAlike(one, other)) return { what: 'told' };
+    far ??= figureApart(one, other, operation);
+  }
+  return x.length === y.length ? far : { what: 'told' };
+}
+
+/** Everything but the figures. */
+function toldAlike(x: Glance, y: Glance): boolean {
+  if (x.operation !== y.operation || x.seen !== y.seen || x.truths.length !== y.truths.length) return false;
+  return x.truths.every((truth, i) => {
+    const other = y.truths[i] as Truth;
+    return truth === other || bandOf(truth).told === bandOf(other).told;
+  });
+}
+
+function figureApart(x: Glance, y: Glance, operation: number): Difference | null {
+  const others = figuresOf(y);
+  for (const [figure, one] of figuresOf(x).entries()) {
+    const other = others[figure];
     if (other === undefined) return { what: 'told' };
-    if (one.greatest < other.least || other.greatest < one.least) return { what: 'figure', x: one, y: other };
+    if (one.greatest < other.least || other.greatest < one.least)
+      return { what: 'figure', place: { operation, figure }, x: one, y: other };
   }
   return null;
 }
 
-/** How far two cells are from each other: of each figure the distance in half-widths, at most `MOST`, added up. */
+/** A figure of a cell; undefined where it has none there. */
+export const figureAt = ({ test }: Cell, { operation, figure }: Place): Shown | undefined => {
+  const glance = test[operation];
+  return glance === undefined ? undefined : figuresOf(glance)[figure];
+};
+
+/** Worked out when it is asked for: most cells are never looked at so closely. */
+const figures = new WeakMap<Glance, readonly Shown[]>();
+
+function figuresOf(glance: Glance): readonly Shown[] {
+  const known = figures.get(glance);
+  if (known !== undefined) return known;
+  const { truths, heard } = glance;
+  const half = BY_EAR / 2;
+  const shown = [
+    ...truths.flatMap((truth) => bandOf(truth).figures.map((figure) => ({ ...figure, of: nameOf(truth) }))),
+    ...(heard ?? []).map(
+      (after): Shown => ({ name: 'heard', of: '', true: after, least: after - half, greatest: after + half }),
+    ),
+  ];
+  figures.set(glance, shown);
+  return shown;
+}
+
+function nameOf({ quantity, details: { between, line, waveform, place } }: Truth): string {
+  return [quantity, ...(between ?? []), line, waveform, place].filter((x) => x !== undefined).join(' ');
+}
+
+/** How far two cells are from each other: of each figure the distance in half-widths, at most `MOST` together. */
 export function distance(x: Cell, y: Cell): number {
   if (x === y) return 0;
-  if (x.test.told !== y.test.told) return MOST;
-  return x.test.figures.reduce((sum, one, i) => {
-    const other = y.test.figures[i] as Shown;
-    const widths = one.greatest - one.least + (other.greatest - other.least);
-    const apart = one.true === other.true ? 0 : (2 * Math.abs(one.true - other.true)) / widths;
-    return Math.min(MOST, sum + (Number.isFinite(apart) ? apart : 0));
-  }, 0);
+  let sum = 0;
+  for (const [operation, glance] of x.test.entries()) {
+    const other = y.test[operation];
+    if (other === undefined || !toldAlike(glance, other)) return MOST;
+    const others = figuresOf(other);
+    for (const [i, one] of figuresOf(glance).entries()) {
+      const its = others[i] as Shown;
+      const widths = one.greatest - one.least + (its.greatest - its.least);
+      const apart = one.true === its.true ? 0 : (2 * Math.abs(one.true - its.true)) / widths;
+      if (Number.isFinite(apart)) sum += apart;
+    }
+  }
+  return Math.min(MOST, sum);
 }
 const MOST = 1000;

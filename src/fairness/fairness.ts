@@ -12,12 +12,13 @@ import type { TestAction } from '../verification/testAction.ts';
 import type { Cause } from './cause.ts';
 import { besideDesigns, ownFaults, severityOf } from './cause.ts';
 import type { Call } from './closest.ts';
-import type { Dictionary, Progress, Row } from './dictionary.ts';
+import type { Dictionary, Progress } from './dictionary.ts';
 import { lookingUp, testsOf } from './dictionary.ts';
 import { fitting, withValue } from './fit.ts';
 import type { Support } from './minutes.ts';
 import { minutesByRung, minutesOf, secondsOf } from './minutes.ts';
 import { readsTheSame, seenBy, splitBy, toldBeforehand } from './relations.ts';
+import type { Row } from './row.ts';
 import type { Severity } from './severity.ts';
 import { sweeping } from './severity.ts';
 import { Trials } from './trials.ts';
@@ -60,9 +61,10 @@ export const fairnessOf = (scenario: Scenario): Fairness => toItsEnd(weighing(sc
 
 /** The same in pieces; what comes after the dictionary is the smaller part. */
 export function* weighing(scenario: Scenario): Generator<Progress, Fairness> {
-  const dictionary = yield* lookingUp(scenario);
+  const trials = new Trials(scenario);
+  const dictionary = yield* lookingUp(scenario, {}, trials);
   const { length } = dictionary.rows;
-  const work = weighed(dictionary);
+  const work = weighed(dictionary, trials);
   for (;;) {
     const next = work.next();
     if (next.done === true) return next.value;
@@ -71,9 +73,11 @@ export function* weighing(scenario: Scenario): Generator<Progress, Fairness> {
 }
 
 /** What follows from a dictionary of the allowed tests. */
-export function* weighed(dictionary: Dictionary): Generator<unknown, Fairness> {
+export function* weighed(
+  dictionary: Dictionary,
+  trials = new Trials(dictionary.scenario),
+): Generator<unknown, Fairness> {
   const { scenario, rows } = dictionary;
-  const trials = new Trials(scenario);
   const tests = testsOf(scenario);
   const papers = papersOf(scenario);
   const [sound] = rows as readonly [Row, ...Row[]];

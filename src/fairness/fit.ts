@@ -5,10 +5,10 @@
 import type { Values } from '../faults/fault.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Cause } from './cause.ts';
-import type { Shown } from './cell.ts';
-import { difference } from './cell.ts';
-import type { Row } from './dictionary.ts';
+import type { Place } from './cell.ts';
+import { difference, figureAt } from './cell.ts';
 import { readsTheSame, toldBeforehand } from './relations.ts';
+import type { Row } from './row.ts';
 import type { Trials } from './trials.ts';
 
 /** Halvings of a range; a thousandth of it is finer than any instrument. */
@@ -20,10 +20,10 @@ export interface Sizing {
   readonly sizeIn: (row: Row) => number;
 }
 
-/** Where a figure was read: its test, and its place among the figures of that test. */
-interface Place {
+/** Where a figure was read. */
+interface Reading {
   readonly test: string;
-  readonly index: number;
+  readonly place: Place;
 }
 
 /** A row of this cause that reads as `own` does, at a size between those of `rows` (by rising value); null: none. */
@@ -68,27 +68,25 @@ const between = (low: number, high: number): number =>
   low > 0 && high / low > 10 ? Math.sqrt(low * high) : (low + high) / 2;
 
 /** The first figure that tells them apart, where nothing else does before it. */
-function firstApart(own: Row, other: Row): Place | null {
+function firstApart(own: Row, other: Row): Reading | null {
   if (toldBeforehand(own, other)) return null;
   for (const [test, cell] of own.cells) {
     const its = other.cells.get(test);
-    if (its === undefined) continue;
-    const apart = difference(cell, its);
+    const apart = its === undefined ? null : difference(cell, its);
     if (apart === null) continue;
-    if (apart.what === 'told') return null;
-    const index = cell.test.figures.indexOf(apart.x);
-    return index < 0 ? null : { test, index };
+    return apart.what === 'told' ? null : { test, place: apart.place };
   }
   return null;
 }
 
-/** Whether its figure there is above (1) or below (−1) the other's; 0 where their bands meet, null where it has none. */
-function sideOf(own: Row, other: Row, { test, index }: Place): -1 | 0 | 1 | null {
-  const figure = own.cells.get(test)?.test.figures[index];
-  const its: Shown | undefined = other.cells.get(test)?.test.figures[index];
-  if (figure === undefined || its === undefined || figure.of !== its.of) return null;
-  if (its.least > figure.greatest) return 1;
-  return its.greatest < figure.least ? -1 : 0;
+/** Whether its figure there is above (1) or below (−1) the own one; 0 where their bands meet, null where it has none. */
+function sideOf(own: Row, other: Row, { test, place }: Reading): -1 | 0 | 1 | null {
+  const [cell, its] = [own.cells.get(test), other.cells.get(test)];
+  const figure = cell === undefined ? undefined : figureAt(cell, place);
+  const one = its === undefined ? undefined : figureAt(its, place);
+  if (figure === undefined || one === undefined || figure.of !== one.of) return null;
+  if (one.least > figure.greatest) return 1;
+  return one.greatest < figure.least ? -1 : 0;
 }
 
 /** The values of a cause with one of them set. */

@@ -3,7 +3,7 @@
  * causes read the same.
  */
 import { difference, distance } from './cell.ts';
-import type { Row } from './dictionary.ts';
+import type { Row } from './row.ts';
 
 /** Reading the papers, or the sheet of a handover, tells them apart before any test is done. */
 export const toldBeforehand = (x: Row, y: Row): boolean =>

@@ -4,8 +4,8 @@ import { entryNamed } from '../faults/catalogue.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import { besideDesigns, severityOf, soundCause } from './cause.ts';
-import type { Row } from './dictionary.ts';
 import { seenBy, visibility } from './relations.ts';
+import type { Row } from './row.ts';
 import { Trials } from './trials.ts';
 
 const MOST_HALVINGS = 10;

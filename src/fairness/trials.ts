@@ -1,16 +1,18 @@
 /** Single tests, and a few in an order of their own, acted out for a cause beside the dictionary; each once. */
+import { fork } from '../bench/fork.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Cause } from './cause.ts';
 import { keyOf } from './cause.ts';
 import { Cells } from './cell.ts';
-import type { Row } from './dictionary.ts';
-import { actingOut } from './dictionary.ts';
 import { splits } from './relations.ts';
+import type { Begun, Row } from './row.ts';
+import { actingOut, begunWith } from './row.ts';
 
 export class Trials {
   readonly scenario: Scenario;
   private readonly cells = new Cells();
+  private readonly before = new Map<string, Begun>();
   private readonly rows = new Map<string, Row>();
 
   constructor(scenario: Scenario) {
@@ -22,14 +24,25 @@ export class Trials {
     const key = `${keyOf(cause.faults)} ${tests.map(({ id }) => id).join()}`;
     const known = this.rows.get(key);
     if (known !== undefined) return known;
-    const row = yield* actingOut(this.scenario, cause, tests, this.cells);
+    const row = yield* actingOut(yield* this.begun(cause), tests, this.cells);
     this.rows.set(key, row);
     return row;
   }
 
   /** The same with what would be read after a stop, had the tests before it been left out. */
   *rowBeyond(cause: Cause, tests: readonly TestAction[]): Generator<unknown, Row> {
-    return yield* actingOut(this.scenario, cause, tests, this.cells, true);
+    return yield* actingOut(yield* this.begun(cause), tests, this.cells, true);
+  }
+
+  /** What was done before the trainee came is done once a cause, and forked: most of the work, where there is any. */
+  private *begun(cause: Cause): Generator<unknown, Begun> {
+    if (this.scenario.handover === null) return yield* begunWith(this.scenario, cause, this.cells);
+    const key = keyOf(cause.faults);
+    const begun = this.before.get(key) ?? (yield* begunWith(this.scenario, cause, this.cells));
+    // Solved positions are large, and few of them are come back to.
+    if (!this.before.has(key)) begun.world.wiring.solved.clear();
+    this.before.set(key, begun);
+    return { ...begun, world: fork(begun.world) };
   }
 
   /** Those of the tests that tell the two apart when each is done by itself, with no critically unsafe act in it. */

@@ -6,8 +6,8 @@ import type { Seconds } from '../laws/quantities.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import type { Cover } from './cover.ts';
 import { cheapestCover, MOST_EXACT } from './cover.ts';
-import type { Row } from './dictionary.ts';
 import { splits } from './relations.ts';
+import type { Row } from './row.ts';
 import type { Trials } from './trials.ts';
 
 /** Another row, and the tests that tell it from the own one. */
