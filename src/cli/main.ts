@@ -3,6 +3,7 @@
  * code 1 where `check` finds something wrong, 2 for a bad file or a bad call.
  */
 
+import { fairnessOf } from '../fairness/fairness.ts';
 import { CATALOGUE } from '../faults/catalogue.ts';
 import { nearest } from '../scenario/nearest.ts';
 import { quoted, shortened, visible } from '../scenario/quoted.ts';
@@ -17,6 +18,7 @@ import { causeTitle } from '../words/causeTitles.ts';
 import { sourceText } from '../words/sources.ts';
 import { testTitle } from '../words/testTitles.ts';
 import { check } from './check.ts';
+import { fairnessOutput } from './fairnessOutput.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 import { insideOf } from './inside.ts';
 import { markFiles } from './mark.ts';
@@ -124,6 +126,14 @@ const VERBS: Readonly<Record<string, Verb>> = {
           : verifyReport(scenario, verification),
       };
     },
+  },
+  fairness: {
+    usage: 'fairness SCENARIO [--causes]',
+    words: [1, 1],
+    options: ['--causes', '--json'],
+    run: ([file = ''], options) => ({
+      text: json(fairnessOutput(fairnessOf(scenarioFrom(file)), options.includes('--causes'))),
+    }),
   },
   mark: {
     usage: 'mark ATTEMPT… [--against SCENARIO…]',

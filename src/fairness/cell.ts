@@ -177,6 +177,19 @@ function differenceIn(x: readonly Glance[], y: readonly Glance[]): Difference | 
   return x.length === y.length ? far : { what: 'told' };
 }
 
+/** Two things met by an instrument, of the same quantity at the same place, that it could show alike. */
+export function areAlike(x: Truth, y: Truth): boolean {
+  if (nameOf(x) !== nameOf(y)) return false;
+  const [one, other] = [bandOf(x), bandOf(y)];
+  return (
+    one.told === other.told &&
+    one.figures.every(({ least, greatest }, i) => {
+      const its = other.figures[i];
+      return its !== undefined && greatest >= its.least && its.greatest >= least;
+    })
+  );
+}
+
 /** Everything but the figures. */
 function toldAlike(x: Glance, y: Glance): boolean {
   if (x.operation !== y.operation || x.seen !== y.seen || x.truths.length !== y.truths.length) return false;

@@ -2,11 +2,14 @@
 import { TIME_UNCERTAINTY } from '../bench/reading.ts';
 import type { VerifiedAction } from '../scenario/verify.ts';
 import type { JudgedLimit } from '../verification/assess.ts';
+import type { Values } from '../verification/testAction.ts';
 
 export interface Call {
   readonly action: string;
   /** The limit's id. */
   readonly line: string;
+  /** What its words need to know. */
+  readonly values: Values;
   readonly quantity: string;
   readonly between: readonly [string, string] | null;
   readonly value: number;
@@ -36,6 +39,7 @@ function callOf(action: string, { limit, reading, value, pass }: JudgedLimit): r
     {
       action,
       line: limit.id,
+      values: limit.values ?? {},
       quantity: limit.quantity,
       between: reading.between ?? null,
       value,

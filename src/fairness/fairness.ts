@@ -197,7 +197,7 @@ function* splitting(
   trials: Trials,
 ): Generator<unknown, readonly Lookalike[]> {
   const { scenario } = trials;
-  const all = applicableActions(scenario).filter(({ id }) => !own.sheet.has(id));
+  const all = applicableActions(scenario).filter(({ id }) => own.sheet?.has(id) !== true);
   const further = all.filter((test) => !tests.includes(test));
   const lookalikes = new Map<string, Lookalike>();
   for (const { cause } of alike) {

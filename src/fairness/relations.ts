@@ -7,9 +7,11 @@ import type { Row } from './row.ts';
 
 /** Reading the papers, or the sheet of a handover, tells them apart before any test is done. */
 export const toldBeforehand = (x: Row, y: Row): boolean =>
-  x.papers !== y.papers ||
-  [...x.sheet].some(([test, cell]) => {
-    const other = y.sheet.get(test);
+  x.papers !== y.papers || x.sheet === null || y.sheet === null || sheetsDiffer(x.sheet, y.sheet);
+
+const sheetsDiffer = (x: NonNullable<Row['sheet']>, y: NonNullable<Row['sheet']>): boolean =>
+  [...x].some(([test, cell]) => {
+    const other = y.get(test);
     return other !== undefined && difference(cell, other) !== null;
   });
 
@@ -41,8 +43,12 @@ export const seenBy = (row: Row, sound: Row): readonly string[] =>
     })
     .map(([test]) => test);
 
+/** Whether anything shows it: a test, or what was handed over. */
+export const shows = (row: Row, sound: Row): boolean => row.sheet === null || seenBy(row, sound).length > 0;
+
 /** Less is less visible: by the tests that see it, then by how far its readings are from those of nothing wrong. */
 export function visibility(row: Row, sound: Row): readonly [number, number] {
+  if (row.sheet === null) return [Infinity, 0];
   const apart = [...row.cells].reduce((sum, [test, cell]) => {
     const usual = sound.cells.get(test);
     return usual === undefined ? sum : sum + distance(cell, usual);

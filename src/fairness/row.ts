@@ -13,7 +13,7 @@ import { workingThrough } from '../scenario/verify.ts';
 import type { Papers, TestAction } from '../verification/testAction.ts';
 import type { Cause } from './cause.ts';
 import type { Cell, Cells } from './cell.ts';
-import { cellOf } from './cell.ts';
+import { areAlike, cellOf } from './cell.ts';
 import type { Call } from './closest.ts';
 import { closestOf } from './closest.ts';
 
@@ -21,8 +21,8 @@ export interface Row {
   readonly cause: Cause;
   /** The same text for the same papers: where they are not the same, reading them tells two rows apart. */
   readonly papers: string;
-  /** What was handed over as done, by test. */
-  readonly sheet: ReadonlyMap<string, Cell>;
+  /** What was handed over as done, by test; null: it reads otherwise than that of the scenario itself, and was left there. */
+  readonly sheet: ReadonlyMap<string, Cell> | null;
   /** By test, in the order done; what comes after a stop is not there. */
   readonly cells: ReadonlyMap<string, Cell>;
   /** Where the trainee stopped, and at which broken line. */
@@ -38,16 +38,43 @@ export interface Begun {
   readonly cause: Cause;
   readonly papers: Papers;
   readonly world: World;
-  readonly sheet: Row['sheet'];
+  readonly sheet: NonNullable<Row['sheet']>;
+  /** What the instruments met meanwhile. */
+  readonly truths: readonly Truth[];
 }
 
-/** With everything that was done before. */
-export function* begunWith(scenario: Scenario, cause: Cause, known: Cells): Generator<unknown, Begun> {
-  const recorder = new Recorder();
-  const begun = yield* beginning(scenario, [...cause.faults], recorder);
-  const sheet = sheetOf(begun, recorder.taken(), known);
-  return { cause, papers: papersOf(scenario, cause.faults), world: begun.world, sheet };
+/**
+ * With everything that was done before. Where that is to read as `like` did, and does not, it is left at the first
+ * reading that differs, and there is none: the sheet tells.
+ */
+export function* begunWith(
+  scenario: Scenario,
+  cause: Cause,
+  known: Cells,
+  like: readonly Truth[] | null = null,
+): Generator<unknown, Begun | null> {
+  const recorder = new Recorder(like);
+  const work = beginning(scenario, [...cause.faults], recorder);
+  let next = work.next();
+  for (; next.done !== true; next = work.next()) {
+    if (recorder.isUnlike) return null;
+    yield null;
+  }
+  const truths = recorder.taken();
+  const sheet = sheetOf(next.value, truths, known);
+  return { cause, papers: papersOf(scenario, cause.faults), world: next.value.world, sheet, truths };
 }
+
+/** The row of a cause with which the sheet reads otherwise: none of its tests need be done. */
+export const rowOfSheet = (scenario: Scenario, cause: Cause): Row => ({
+  cause,
+  papers: JSON.stringify(papersOf(scenario, cause.faults)),
+  sheet: null,
+  cells: new Map(),
+  stopped: null,
+  isUnsafe: false,
+  closest: null,
+});
 
 /** One row: these tests in this order on this bench, which is used up, up to where a faultless trainee stops, or beyond. */
 export function* actingOut(
@@ -105,13 +132,22 @@ function sheetOf(
 
 /** Keeps every true value that an instrument met. */
 class Recorder implements Onlooker {
+  /** Something was met that is told from what should have been met there. */
+  isUnlike = false;
+  private readonly like: readonly Truth[] | null;
   private truths: Truth[] = [];
+
+  constructor(like: readonly Truth[] | null = null) {
+    this.like = like;
+  }
 
   moved(): void {
     // Positions are not what a trainee sees.
   }
 
   met(_: unknown, truth: Truth): void {
+    const other = this.like?.[this.truths.length];
+    if (other !== undefined && !areAlike(truth, other)) this.isUnlike = true;
     this.truths.push(truth);
   }
 

@@ -4,7 +4,7 @@ import { entryNamed } from '../faults/catalogue.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { TestAction } from '../verification/testAction.ts';
 import { besideDesigns, severityOf, soundCause } from './cause.ts';
-import { seenBy, visibility } from './relations.ts';
+import { shows, visibility } from './relations.ts';
 import type { Row } from './row.ts';
 import { Trials } from './trials.ts';
 
@@ -46,13 +46,13 @@ export function* sweeping(
     ...{ cause: fault, parameter: name, unit, leastVisible, mostVisible },
     value: values[name] ?? parameter.default,
   };
-  if (seenBy(least, sound).length > 0) return { ...frame, shows: 'throughout', from: null };
-  if (seenBy(most, sound).length === 0) return { ...frame, shows: 'nowhere', from: null };
+  if (shows(least, sound)) return { ...frame, shows: 'throughout', from: null };
+  if (!shows(most, sound)) return { ...frame, shows: 'nowhere', from: null };
   let [unseen, seen] = [leastVisible, mostVisible];
   for (let halved = 0; halved < MOST_HALVINGS; halved++) {
     const middle =
       unseen > 0 && seen > 0 && seen / unseen > 10 ? Math.sqrt(unseen * seen) : (unseen + seen) / 2;
-    if (seenBy(yield* at(middle), sound).length > 0) seen = middle;
+    if (shows(yield* at(middle), sound)) seen = middle;
     else unseen = middle;
   }
   return { ...frame, shows: 'from', from: seen };
