@@ -3,7 +3,7 @@
  *
  * In small pieces of work: it yields after each operation how far it is, and each row as it is done.
  */
-import { toItsEnd } from '../bench/toItsEnd.ts';
+import { toItsEnd, within } from '../bench/toItsEnd.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions, applicableActions } from '../scenario/scenario.ts';
 import type { TestAction } from '../verification/testAction.ts';
@@ -46,19 +46,11 @@ export function* lookingUp(
   const tests = asked.everything === true ? undoneBefore(scenario, applicableActions) : testsOf(scenario);
   const rows: Row[] = [];
   for (const cause of causes) {
-    const row = yield* withProgress({ done: rows.length, of: causes.length }, trials.row(cause, tests));
+    const row = yield* within({ done: rows.length, of: causes.length, row: null }, trials.row(cause, tests));
     rows.push(row);
     yield { done: rows.length, of: causes.length, row };
   }
   return { scenario, tests: tests.map(({ id }) => id), rows };
-}
-
-function* withProgress<T>(at: Omit<Progress, 'row'>, work: Generator<unknown, T>): Generator<Progress, T> {
-  for (;;) {
-    const next = work.next();
-    if (next.done === true) return next.value;
-    yield { ...at, row: null };
-  }
 }
 
 /** What is the trainee's to do: allowed, and not handed over as done. */

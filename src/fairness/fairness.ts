@@ -2,7 +2,7 @@
  * Whether a scenario can be solved with the tests that it allows: whether what is wrong can be seen, which causes read
  * the same, what would tell those apart, the shortest way, how long it takes, and what is the closest call.
  */
-import { toItsEnd } from '../bench/toItsEnd.ts';
+import { toItsEnd, within } from '../bench/toItsEnd.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import { entryNamed } from '../faults/catalogue.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -64,12 +64,37 @@ export function* weighing(scenario: Scenario): Generator<Progress, Fairness> {
   const trials = new Trials(scenario);
   const dictionary = yield* lookingUp(scenario, {}, trials);
   const { length } = dictionary.rows;
-  const work = weighed(dictionary, trials);
-  for (;;) {
-    const next = work.next();
-    if (next.done === true) return next.value;
-    yield { done: length, of: length, row: null };
-  }
+  return yield* within({ done: length, of: length, row: null }, weighed(dictionary, trials));
+}
+
+/** Whether it can be solved, and what follows from the same rows. */
+interface Solved extends Pick<Fairness, 'solvable' | 'revealedBy' | 'lookalikes'> {
+  readonly own: Row;
+  readonly isSound: boolean;
+  readonly demands: readonly Demand[];
+}
+
+/** Whether a scenario can be solved, and nothing more: for whoever makes one. */
+export function* solving(scenario: Scenario): Generator<unknown, boolean> {
+  const trials = new Trials(scenario);
+  const dictionary = yield* lookingUp(scenario, {}, trials);
+  return (yield* solvedBy(dictionary, trials)).solvable;
+}
+
+function* solvedBy({ scenario, rows }: Dictionary, trials: Trials): Generator<unknown, Solved> {
+  const tests = testsOf(scenario);
+  const [sound] = rows as readonly [Row, ...Row[]];
+  const own = rows.find(({ cause }) => cause.of === 'own') ?? sound;
+  const isSound = own === sound;
+  const revealedBy = isSound ? [] : seenBy(own, sound);
+  const others = rows.filter((row) => !isSameCause(row.cause, own.cause));
+  const { demands, alike } = yield* told(own, others, tests, trials);
+  const lookalikes = yield* splitting(own, alike, tests, trials);
+  const isToldApart = lookalikes.every(({ splitBy }) => splitBy.length === 0);
+  return {
+    solvable: isSound || (revealedBy.length > 0 && isToldApart),
+    ...{ own, isSound, revealedBy, lookalikes, demands },
+  };
 }
 
 /** What follows from a dictionary of the allowed tests. */
@@ -77,18 +102,13 @@ export function* weighed(
   dictionary: Dictionary,
   trials = new Trials(dictionary.scenario),
 ): Generator<unknown, Fairness> {
-  const { scenario, rows } = dictionary;
+  const { scenario } = dictionary;
   const tests = testsOf(scenario);
   const papers = papersOf(scenario);
-  const [sound] = rows as readonly [Row, ...Row[]];
-  const own = rows.find(({ cause }) => cause.of === 'own') ?? sound;
-  const revealedBy = own === sound ? [] : seenBy(own, sound);
-  const others = rows.filter((row) => !isSameCause(row.cause, own.cause));
-  const { demands, alike } = yield* told(own, others, tests, trials);
-  const lookalikes = yield* splitting(own, alike, tests, trials);
+  const { own, isSound, demands, ...solved } = yield* solvedBy(dictionary, trials);
   const sought = {
     ...{ own, demands, tests },
-    seenBy: own === sound ? null : revealedBy,
+    seenBy: isSound ? null : solved.revealedBy,
     secondsOf: (test: string) => secondsOf(actionNamed(test) as TestAction, papers),
   };
   const shortest = yield* shortestWay(sought, trials, 'tests');
@@ -100,8 +120,8 @@ export function* weighed(
   }
   const done = tests.filter(({ id }) => own.cells.has(id));
   return {
-    solvable: own === sound || (revealedBy.length > 0 && lookalikes.every((one) => one.splitBy.length === 0)),
-    ...{ revealedBy, lookalikes, shortest, cheapest, severity, dictionary },
+    ...solved,
+    ...{ shortest, cheapest, severity, dictionary },
     minutes: minutesByRung(done, papers),
     closest: own.closest,
     stopped: own.stopped,
