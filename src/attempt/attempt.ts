@@ -221,10 +221,18 @@ export const digestOf = (value: unknown): string => digest(canonical(value));
 /** Hash of an entry on top of the one before it, as both were written. */
 export function chainedHash(attempt: Attempt, index: number): string {
   const { entries } = asWritten(attempt);
-  const content = Object.fromEntries(Object.entries(entries[index] ?? {}).filter(([key]) => key !== 'hash'));
+  const entry = entries[index] ?? {};
   const before = index === 0 ? genesis(attempt) : entries[index - 1]?.hash;
-  return digest(before + canonical(content));
+  const known = hashed.get(entry);
+  if (known !== undefined && known.before === before) return known.hash;
+  const content = Object.fromEntries(Object.entries(entry).filter(([key]) => key !== 'hash'));
+  const hash = digest(before + canonical(content));
+  hashed.set(entry, { before, hash });
+  return hash;
 }
+
+/** An entry never changes, and the whole chain is looked at whenever an attempt is marked or told. */
+const hashed = new WeakMap<object, { readonly before: string | undefined; readonly hash: string }>();
 
 /** The attempt with one more entry at its end. Throws for one of an older format: its chain cannot go on in this one. */
 export function appended(attempt: Attempt, entry: Noted, at: number, wall: number): Attempt {

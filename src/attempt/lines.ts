@@ -25,7 +25,18 @@ export interface Line {
   readonly toldBy: readonly string[];
 }
 
+/** In one order for one scenario. */
 export function testLines(scenario: Scenario, action: TestAction): readonly Line[] {
+  const ofScenario = known.get(scenario) ?? new Map<TestAction, readonly Line[]>();
+  known.set(scenario, ofScenario);
+  const lines = ofScenario.get(action) ?? linesDrawn(scenario, action);
+  ofScenario.set(action, lines);
+  return lines;
+}
+
+const known = new WeakMap<Scenario, Map<TestAction, readonly Line[]>>();
+
+function linesDrawn(scenario: Scenario, action: TestAction): readonly Line[] {
   const papers = papersOf(scenario);
   const draw = drawer(scenario.seed);
   const lines: Line[] = [

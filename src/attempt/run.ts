@@ -90,26 +90,37 @@ function* bareRun(
 export const replay = (scenario: Scenario, attempt: Attempt, faults?: readonly FaultChoice[]): Run =>
   toItsEnd(replaying(scenario, attempt, faults));
 
-/** The same in pieces, one an entry. */
+/** An operation of a log, and what came of it when it was done again. */
+export interface Again {
+  /** Index of its entry. */
+  readonly entry: number;
+  readonly test: string | null;
+  readonly operation: Operation;
+  readonly outcome: Outcome;
+}
+
+/** The same in pieces, one an entry; `told` hears of each operation. The log is not written a second time. */
 export function* replaying(
   scenario: Scenario,
   attempt: Attempt,
   faults?: readonly FaultChoice[],
+  told?: (again: Again) => void,
 ): Generator<null, Run> {
-  let run = yield* bareRun(scenario, attempt, faults);
-  for (const entry of attempt.entries) {
+  const bare = yield* bareRun(scenario, attempt, faults);
+  const grown: Grown = { samples: [], readings: [], unsafe: [], repairs: [] };
+  const times: number[] = [];
+  let { seen } = bare;
+  for (const [entry, one] of attempt.entries.entries()) {
     yield null;
-    run = replayed(run, entry).run;
+    if (one.kind === 'operation') {
+      const { test, operation } = one;
+      const outcome = performed(bare.world, grown, test, operation, entry);
+      seen = outcome.seen;
+      told?.({ entry, test, operation, outcome });
+    }
+    times.push(timeOf(bare));
   }
-  return { ...run, attempt };
-}
-
-/** One entry again, and what came of it where it is an operation; its log is not written a second time. */
-export function replayed(run: Run, entry: Entry): { readonly run: Run; readonly outcome: Outcome | null } {
-  const index = run.times.length;
-  const { run: done, outcome } =
-    entry.kind === 'operation' ? performed(run, entry.test, entry.operation, index) : { run, outcome: null };
-  return { run: { ...done, times: [...done.times, timeOf(done)] }, outcome };
+  return { ...bare, ...grown, seen, times, attempt };
 }
 
 const timeOf = ({ world }: Run): number => seconds(world.timeline.now);
@@ -121,8 +132,15 @@ export function act(
   operation: Operation,
   wall: number,
 ): { readonly run: Run; readonly outcome: Outcome } {
-  const index = run.attempt.entries.length;
-  const { run: done, outcome } = performed(run, test, operation, index);
+  const { samples, readings, unsafe, repairs } = run;
+  const grown = {
+    samples: [...samples],
+    readings: [...readings],
+    unsafe: [...unsafe],
+    repairs: [...repairs],
+  };
+  const outcome = performed(run.world, grown, test, operation, run.attempt.entries.length);
+  const done = { ...run, ...grown, seen: outcome.seen };
   return { run: logged(done, { kind: 'operation', test, operation }, wall), outcome };
 }
 
@@ -135,22 +153,25 @@ function logged(run: Run, entry: Noted, wall: number): Run {
   return { ...run, attempt: appended(run.attempt, entry, at, wall), times: [...run.times, at] };
 }
 
-function performed(run: Run, test: string | null, operation: Operation, entry: number) {
-  const { outcome, sample } = observe(run.world, operation);
-  return {
-    outcome,
-    run: {
-      ...run,
-      samples: [...run.samples, { test, entry, sample }],
-      readings: [...run.readings, ...outcome.readings.map((reading) => ({ reading, test, entry }))],
-      unsafe: [...run.unsafe, ...outcome.unsafe.map((act_) => ({ ...act_, entry }))],
-      repairs:
-        operation.op === 'put-right' && outcome.refused === null
-          ? [...run.repairs, { entry, what: operation.what }]
-          : run.repairs,
-      seen: outcome.seen,
-    },
-  };
+/** What a run grows by. In a replay it grows in place: nobody has it before it is whole. */
+type Grown = {
+  readonly [List in 'samples' | 'readings' | 'unsafe' | 'repairs']: Run[List][number][];
+};
+
+function performed(
+  world: World,
+  grown: Grown,
+  test: string | null,
+  operation: Operation,
+  entry: number,
+): Outcome {
+  const { outcome, sample } = observe(world, operation);
+  grown.samples.push({ test, entry, sample });
+  for (const reading of outcome.readings) grown.readings.push({ reading, test, entry });
+  for (const one of outcome.unsafe) grown.unsafe.push({ ...one, entry });
+  if (operation.op === 'put-right' && outcome.refused === null)
+    grown.repairs.push({ entry, what: operation.what });
+  return outcome;
 }
 
 /** The last entry of a kind about a test, or the first. */

@@ -28,7 +28,7 @@ const observes = ({ readings, operation }: Sample): boolean =>
 /** Every sitting of a test, in order. */
 export const sittingsOf = oncePerRun(
   (run: Run, test: string): readonly Sitting[] => {
-    const own = run.samples.filter((sample) => sample.test === test);
+    const own = ofTest(run, test).samples;
     const end = endOf(run.attempt);
     const locks = run.attempt.entries.flatMap((entry, i) =>
       entry.kind === 'prediction' && entry.test === test && i < end ? [i] : [],
@@ -51,11 +51,41 @@ export const sittingsOf = oncePerRun(
 
 const nothing = (test: string): Sitting => ({ test, after: -1, upTo: -1 });
 
+/** What was done and read in each test: it is asked for once a line, and once a limit. */
+const byTest = oncePerRun(
+  ({ samples, readings }: Run): ReadonlyMap<string | null, Own> => {
+    const own = new Map<string | null, { samples: Sampled[]; readings: Indexed[] }>();
+    const of = (test: string | null) => {
+      const known = own.get(test) ?? { samples: [], readings: [] };
+      own.set(test, known);
+      return known;
+    };
+    for (const sample of samples) of(sample.test).samples.push(sample);
+    for (const [index, taken] of readings.entries()) of(taken.test).readings.push({ index, taken });
+    return own;
+  },
+  () => '',
+);
+
+type Sampled = Run['samples'][number];
+interface Indexed {
+  readonly index: number;
+  readonly taken: Run['readings'][number];
+}
+interface Own {
+  readonly samples: readonly Sampled[];
+  readonly readings: readonly Indexed[];
+}
+const NOTHING: Own = { samples: [], readings: [] };
+const ofTest = (run: Run, test: string): Own => byTest(run).get(test) ?? NOTHING;
+
 /** The last sitting, judged or not: the one at hand. */
 export const lastSitting = (run: Run, test: string): Sitting => sittingsOf(run, test).at(-1) ?? nothing(test);
 
 export const samplesIn = (run: Run, sitting: Sitting): readonly Sample[] =>
-  run.samples.filter((sample) => isIn(sitting, sample)).map(({ sample }) => sample);
+  ofTest(run, sitting.test)
+    .samples.filter((sample) => isIn(sitting, sample))
+    .map(({ sample }) => sample);
 
 /** Everything that was done before it, in whichever test. */
 export const samplesBefore = (run: Run, { after }: Sitting): readonly Sample[] =>
@@ -63,4 +93,6 @@ export const samplesBefore = (run: Run, { after }: Sitting): readonly Sample[] =
 
 /** Readings of a sitting, each with its place among all of the attempt. */
 export const readingsIn = (run: Run, sitting: Sitting) =>
-  run.readings.flatMap((taken, index) => (isIn(sitting, taken) ? [{ index, reading: taken.reading }] : []));
+  ofTest(run, sitting.test)
+    .readings.filter(({ taken }) => isIn(sitting, taken))
+    .map(({ index, taken }) => ({ index, reading: taken.reading }));

@@ -5,6 +5,7 @@
 import type { Reading } from '../bench/reading.ts';
 import type { Family } from '../faults/families.ts';
 import { judgeLimit } from '../verification/assess.ts';
+import { onPapers } from '../verification/onPapers.ts';
 import type { Finding, Limit, TestAction } from '../verification/testAction.ts';
 import type { Answer, Judged, LimitJudged } from './attempt.ts';
 import type { Line } from './lines.ts';
@@ -14,7 +15,7 @@ import type { Run } from './run.ts';
 import { rungOf } from './rung.ts';
 import type { Sitting } from './sitting.ts';
 import { keyOfSitting, readingsIn } from './sitting.ts';
-import { asTyped, observedAsTyped, typedOf } from './typed.ts';
+import { asTyped, observedAsTyped, typedBefore } from './typed.ts';
 import { firstPrediction } from './untimely.ts';
 
 export interface TruthOfLine extends Line {
@@ -42,7 +43,7 @@ export interface TruthOfTest {
 export const truthOf = oncePerRun(
   (run: Run, action: TestAction, sitting: Sitting): TruthOfTest => {
     const observed = observedAsTyped(run, sitting);
-    const expectations = new Map(action.expectations(run.papers).map((e) => [e.id, e]));
+    const expectations = new Map(onPapers(action, run.papers).expectations.map((e) => [e.id, e]));
     return {
       lines: answerable(run, action).map((line) => {
         const expectation = line.judged ? expectations.get(line.id) : undefined;
@@ -71,10 +72,11 @@ function answerable(run: Run, action: TestAction): readonly Line[] {
 
 /** Every reading of the sitting that one of the test's limits applies to. */
 export function limitsOf(run: Run, action: TestAction, sitting: Sitting): readonly TruthOfLimit[] {
-  const typed = typedOf(run, sitting.told);
+  const typed = typedBefore(run, sitting.told);
   const observed = observedAsTyped(run, sitting);
-  return action.limits(run.papers).flatMap((limit) =>
-    readingsIn(run, sitting).flatMap(({ reading, index }) => {
+  const readings = readingsIn(run, sitting);
+  return onPapers(action, run.papers).limits.flatMap((limit) =>
+    readings.flatMap(({ reading, index }) => {
       if (reading.qualifier === 'unable' || !limit.applies(reading, observed)) return [];
       const entry = typed.get(index);
       const asRead = entry === undefined ? reading : asTyped(reading, entry);

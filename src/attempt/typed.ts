@@ -11,33 +11,49 @@ import { showsTripTime } from './display.ts';
 import { oncePerRun } from './once.ts';
 import type { Run, Taken } from './run.ts';
 import type { Sitting } from './sitting.ts';
-import { readingsIn, samplesBefore, samplesIn } from './sitting.ts';
+import { keyOfSitting, readingsIn, samplesBefore, samplesIn } from './sitting.ts';
 import { countingEntries } from './untimely.ts';
 import { isConverted } from './written.ts';
 
 export type Typed = EntryOf<'observation'>;
 
+/** Everything typed of each reading, by its index, in order, with the places of the entries in the log. */
+const allTyped = oncePerRun(
+  (run: Run): ReadonlyMap<number, readonly { readonly at: number; readonly typed: Typed }[]> => {
+    const all = new Map<number, { at: number; typed: Typed }[]>();
+    const counting: ReadonlySet<unknown> = new Set(countingEntries(run, 'observation'));
+    for (const [at, entry] of run.attempt.entries.entries()) {
+      if (entry.kind !== 'observation' || !counting.has(entry)) continue;
+      const reading = run.readings[entry.reading]?.reading;
+      const isSet = reading !== undefined && showsTripTime(reading) && !isConverted(run.attempt);
+      const typed = isSet ? { ...entry, value: null } : entry;
+      all.set(entry.reading, [...(all.get(entry.reading) ?? []), { at, typed }]);
+    }
+    return all;
+  },
+  () => '',
+);
+
 /**
- * The last thing typed of each reading before an entry of the log, by its index. A current typed of a test at a fixed
- * one is none: it was set. Format 1 had it typed.
+ * The last thing typed of each reading, by its index. A current typed of a test at a fixed one is none: it was set.
+ * Format 1 had it typed.
  */
 export const typedOf = oncePerRun(
-  (run: Run, before: number = Infinity): ReadonlyMap<number, Typed> => {
-    const all = countingEntries(run, 'observation');
-    const early: ReadonlySet<unknown> | null =
-      before === Infinity ? null : new Set(run.attempt.entries.slice(0, before));
-    return new Map(
-      all
-        .filter((entry) => early === null || early.has(entry))
-        .map((entry) => {
-          const reading = run.readings[entry.reading]?.reading;
-          const isSet = reading !== undefined && showsTripTime(reading) && !isConverted(run.attempt);
-          return [entry.reading, isSet ? { ...entry, value: null } : entry];
-        }),
-    );
-  },
-  (before = Infinity) => String(before),
+  (run: Run): ReadonlyMap<number, Typed> =>
+    new Map(
+      [...allTyped(run)].flatMap(([index, list]) =>
+        list.slice(-1).map(({ typed }): [number, Typed] => [index, typed]),
+      ),
+    ),
+  () => '',
 );
+
+/** The same of what was typed before an entry of the log; left out, of all of it. */
+export function typedBefore(run: Run, before = Infinity): Pick<ReadonlyMap<number, Typed>, 'get' | 'has'> {
+  const all = allTyped(run);
+  const get = (index: number) => all.get(index)?.findLast(({ at }) => at < before)?.typed;
+  return { get, has: (index) => get(index) !== undefined };
+}
 
 /** Whether the time stands for the reading, as it does for a test at a fixed current. */
 const isTimed = ({ value }: Typed, reading: Reading): boolean => showsTripTime(reading) && value === null;
@@ -97,8 +113,8 @@ export function recordedFully(typed: Typed, { reading }: Taken): boolean {
 }
 
 /** What was observed in a sitting, with the typed figures in place of the shown ones: a misreading costs once. */
-export function observedAsTyped(run: Run, sitting: Sitting): Observed {
-  const typed = typedOf(run, sitting.told);
+export const observedAsTyped = oncePerRun((run: Run, sitting: Sitting): Observed => {
+  const typed = typedBefore(run, sitting.told);
   const byReading = new Map(
     readingsIn(run, sitting).map(({ reading, index }) => [reading, typed.get(index)]),
   );
@@ -107,13 +123,16 @@ export function observedAsTyped(run: Run, sitting: Sitting): Observed {
     return entry === undefined || reading.qualifier === 'unable' ? reading : asTyped(reading, entry);
   };
   return {
-    before: samplesBefore(run, sitting),
+    // Few lines ask for it.
+    get before() {
+      return samplesBefore(run, sitting);
+    },
     samples: samplesIn(run, sitting).map((sample) => ({
       ...sample,
       readings: sample.readings.map(substituted),
     })),
   };
-}
+}, keyOfSitting);
 
 export function asTyped(reading: Reading, typed: Typed): Reading {
   const value = typedValue(typed);

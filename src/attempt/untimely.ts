@@ -4,6 +4,7 @@
  * is told, and earns nothing. The page lets none of it happen; a file may hold it.
  */
 import type { Attempt, Entry, EntryOf } from './attempt.ts';
+import { oncePerRun } from './once.ts';
 import type { Run } from './run.ts';
 import { entriesAbout } from './run.ts';
 
@@ -62,15 +63,22 @@ function whyUntimely(
   }
 }
 
+const countingOf = oncePerRun(
+  (run: Run, kind: Entry['kind'], test: string | undefined): readonly Entry[] => {
+    if (test !== undefined)
+      return countingOf(run, kind, undefined).filter((entry) => 'test' in entry && entry.test === test);
+    const untimely = new Set(untimelyIn(run).map(({ entry }) => run.attempt.entries[entry]));
+    return entriesAbout(run.attempt, kind).filter((entry) => !untimely.has(entry as Entry)) as Entry[];
+  },
+  (kind, test) => `${kind} ${test}`,
+);
+
 /** The entries of a kind that count, in order; about one test or all. Of its predictions only the first is marked. */
-export function countingEntries<K extends Entry['kind']>(
+export const countingEntries = <K extends Entry['kind']>(
   run: Run,
   kind: K,
   test?: string,
-): readonly EntryOf<K>[] {
-  const untimely = new Set(untimelyIn(run).map(({ entry }) => run.attempt.entries[entry]));
-  return entriesAbout(run.attempt, kind, test).filter((entry) => !untimely.has(entry as Entry));
-}
+): readonly EntryOf<K>[] => countingOf(run, kind, test) as unknown as readonly EntryOf<K>[];
 
 /** What was said of a test before it was done; undefined where nothing was, or too late. */
 export function firstPrediction(run: Run, test: string): EntryOf<'prediction'> | undefined {

@@ -64,6 +64,7 @@ export function* assembling(
     indicator: 'dark',
     powered: false,
     lastSent: null,
+    told: null,
     happenings: [],
     knowledge: nothingKnown(),
     changedAt: 0,
@@ -97,6 +98,7 @@ export function reassemble(world: World, faults: readonly FaultChoice[]): void {
   world.timeline.cancel(({ what }) => what === 'timer');
   turn(world, unpowered(installation.design));
   world.lastSent = null;
+  world.told = null;
   // With no supply the lock's motor drives nothing: the control finds the lock where it stands.
   move(world, { lockDriven: world.plant.plugLock === 'held' });
   settle(world);

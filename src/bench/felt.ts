@@ -64,7 +64,7 @@ function electricalAtTheUnit(world: World): Felt['atTheUnit'] {
 }
 
 /** What the unit's sensing circuits are connected to now. */
-export function atTheUnit(world: World): AtTheUnit {
+export function atTheUnit(world: World, peak: boolean): AtTheUnit {
   const { design, site } = world.installation;
   const { supply, pilotHigh, pilotLow, proximity, earth, throughSensor, ownCurrent } = felt(world).atTheUnit;
   // Named one by one: this is made at every look, and a spread costs more than all the rest.
@@ -82,7 +82,7 @@ export function atTheUnit(world: World): AtTheUnit {
     ),
     // A tether has no plug at the unit: only a socket-outlet can feel one.
     plug: design.sheet.outlet === 'socket' ? plugFelt(world.plant, design) : 'out',
-    peak: world.hours.isPeak(world.timeline.now),
+    peak,
     limit: world.plant.loadLimit,
   };
 }

@@ -134,15 +134,34 @@ const UNFELT = {
   testerFuse: undefined,
 } as const satisfies Partial<Record<keyof Plant, undefined>>;
 
-/** Everything that the network feels of a position, as a key: two positions with one key have one solution. */
-export function feltOf(plant: Plant): string {
-  let key = '';
-  for (const name in plant)
-    if (!(name in UNFELT)) {
-      const value = plant[name as keyof Plant];
-      key += `${typeof value === 'object' && value !== null ? textOf(value) : value};`;
-    }
-  return key;
+/** Positions that set the network's sources and change none of its branches. */
+const OF_SOURCES = {
+  pilot: undefined,
+  voltage: undefined,
+  damaged: undefined,
+} as const satisfies Partial<Record<keyof Plant, undefined>>;
+
+export interface FeltBy {
+  /** Two positions with one key here have one network, whatever its sources. */
+  readonly branches: string;
+  /** Two positions with one key here have one solution. */
+  readonly all: string;
+}
+
+/** Everything that the network feels of a position, as keys. */
+export function feltOf(plant: Plant): FeltBy {
+  const { test } = plant;
+  let sources = test === null ? '' : `${textOf(test)};`;
+  // Of a test current only an a.c. load is a branch.
+  let branches = test === null || test.resistance === null ? '' : sources;
+  for (const name in plant) {
+    if (name in UNFELT || name === 'test') continue;
+    const value = plant[name as keyof Plant];
+    const text = `${typeof value === 'object' && value !== null ? textOf(value) : value};`;
+    if (name in OF_SOURCES) sources += text;
+    else branches += text;
+  }
+  return { branches, all: `${branches} ${sources}` };
 }
 
 const texts = new WeakMap<object, string>();

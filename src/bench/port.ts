@@ -7,9 +7,10 @@ import type { Parts } from '../faults/parts.ts';
 import type { Live } from '../laws/conductors.ts';
 import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
 import type { Seen } from '../network/port.ts';
-import { seenFrom } from '../network/port.ts';
+import { impedancesAt, seenFrom } from '../network/port.ts';
 import type { Phasor, Port } from '../network/potentials.ts';
 import { difference } from '../network/potentials.ts';
+import type { Reduced } from '../network/reduce.ts';
 import type { Part } from '../site/part.ts';
 import type { Place, Probe, Terminal } from './terminals.ts';
 import { terminalsIn } from './terminals.ts';
@@ -50,6 +51,8 @@ export const nodeAtPlace = (world: World, place: Place | 'incoming', conductor: 
 
 /** Where two probes touch. Joining terminals changes the network: it is wired anew for them. */
 export function leadsOn(world: World, a: Probe, b: Probe): Leads {
+  if (typeof a === 'string' && typeof b === 'string')
+    return { port: portBetween(world, a, b), nodeAt: world.wiring.nodeAt, solution: world.solution };
   const [first, second] = [a, b].map((probe) => terminalsIn(probe).map((t) => nodeOf(world, t))) as [
     string[],
     string[],
@@ -67,6 +70,18 @@ export function leadsOn(world: World, a: Probe, b: Probe): Leads {
     nodeAt: wiring.nodeAt,
     solution: solve(wiring, installation, world.plant),
   };
+}
+
+/** By the terminals and whether anything is plugged in, for each wiring: benches of an installation name the same ones. */
+const portsBefore = new WeakMap<Wiring, Map<string, Port>>();
+
+function portBetween(world: World, a: Terminal, b: Terminal): Port {
+  const ofWiring = portsBefore.get(world.wiring) ?? new Map<string, Port>();
+  portsBefore.set(world.wiring, ofWiring);
+  const key = `${a} ${b} ${world.plant.standIn.plugged}`;
+  const port = ofWiring.get(key) ?? portOf(world, nodeOf(world, a), nodeOf(world, b));
+  ofWiring.set(key, port);
+  return port;
 }
 
 interface Wired {
@@ -95,16 +110,37 @@ const joined = (nodes: readonly string[]): readonly Part[] =>
     .slice(1)
     .map((node) => ({ id: `join.${nodes[0]}.${node}`, a: nodes[0] as string, b: node, resistance: JOIN }));
 
-/** By the two nodes, for each solution: a bench comes back to its positions, and a test to its terminals. */
-const seenBefore = new WeakMap<Solution, Map<string, Seen>>();
+/**
+ * By the two nodes, for each solution, and without its sources for each network: a bench comes back to its positions, and
+ * a test to its terminals.
+ */
+const seenBefore = new WeakMap<Solution, Map<number, Seen>>();
+const impedancesBefore = new WeakMap<Reduced, Map<number, ReturnType<typeof impedancesAt>>>();
 
 export function seenBy({ port, solution }: Leads): Seen {
-  const known = seenBefore.get(solution) ?? new Map<string, Seen>();
-  seenBefore.set(solution, known);
-  const key = `${port.a} ${port.b}`;
-  const seen = known.get(key) ?? seenFrom(solution.reduced, solution.planes, port);
-  known.set(key, seen);
-  return seen;
+  const { reduced, planes } = solution;
+  const key = port.a * reduced.plan.topology.nodes.length + port.b;
+  return once(seenBefore, solution, key, () =>
+    seenFrom(
+      reduced,
+      planes,
+      port,
+      once(impedancesBefore, reduced, key, () => impedancesAt(reduced, port)),
+    ),
+  );
+}
+
+function once<Of extends object, T>(
+  before: WeakMap<Of, Map<number, T>>,
+  of: Of,
+  key: number,
+  make: () => T,
+): T {
+  const known = before.get(of) ?? new Map<number, T>();
+  before.set(of, known);
+  const value = known.get(key) ?? make();
+  known.set(key, value);
+  return value;
 }
 
 /** V r.m.s. of the mains between the leads, with nothing on them. */

@@ -192,8 +192,13 @@ export function watchHours({ timeline, hours }: World): void {
 
 /** Tells the control what changed since it was last told; false when nothing did. */
 function tell(world: World): boolean {
-  const at = atTheUnit(world);
-  const powered = isPowered(at) && !world.plant.damaged.includes('electronics');
+  const { plant, solution } = world;
+  const peak = world.hours.isPeak(world.timeline.now);
+  const { told: last } = world;
+  if (last?.plant === plant && last.solution === solution && last.peak === peak) return false;
+  world.told = { plant, solution, peak };
+  const at = atTheUnit(world, peak);
+  const powered = isPowered(at) && !plant.damaged.includes('electronics');
   const sensed = keepingLowHalf(world, sense(world.installation.design, at));
   let told = false;
   if (powered !== world.powered) {

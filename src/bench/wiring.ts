@@ -9,7 +9,7 @@ import type { Plan } from '../network/plan.ts';
 import { plan as planOf } from '../network/plan.ts';
 import { seenFrom } from '../network/port.ts';
 import type { Emf, Injection, OneWay, Planes } from '../network/potentials.ts';
-import { potentials } from '../network/potentials.ts';
+import { mainsPotentials, potentials } from '../network/potentials.ts';
 import type { BranchValues, Reduced } from '../network/reduce.ts';
 import { reduce } from '../network/reduce.ts';
 import type { Topology } from '../network/topology.ts';
@@ -41,8 +41,16 @@ export interface Wiring {
   /** Every one-way part, and those that stay when the arresters are taken off. */
   readonly oneWays: readonly OneWay[];
   readonly withoutArresters: readonly OneWay[];
-  /** Solutions by what the network feels of the position: a verification comes back to most of its positions. */
+  /** By what the network feels of the position: a verification comes back to most of its positions. */
   readonly solved: Map<string, Solution>;
+  /** By what its branches feel of it: half of the positions differ in their sources alone. */
+  readonly factored: Map<string, Factored>;
+}
+
+interface Factored {
+  readonly reduced: Reduced;
+  /** The 50 Hz plane by the source's voltage: at the bench nothing else drives it. */
+  readonly mains: Map<Volts, Planes['mains']>;
 }
 
 /** A solved network: its factors (for instruments on a port), and the potentials in every plane. */
@@ -138,6 +146,7 @@ export function wire(installation: Parts): Wiring {
     oneWays: [...installation.oneWays, ...standInOneWays].map(seat),
     withoutArresters: standInOneWays.map(seat),
     solved: new Map(),
+    factored: new Map(),
   };
 }
 
@@ -230,24 +239,35 @@ function leakageInjection(
   return flows ? [{ port, mains: NOTHING, direct: leakage.dc, halfWave: 0 }] : [];
 }
 
-/** Solutions that are kept, of some ten kilobytes each. */
+/** Solutions that are kept, of some ten kilobytes each, and as many factors. */
 const MOST_KEPT = 500;
 
 /** The network solved in this position of the plant; `installation` is the one that was wired. */
 export function solve(wiring: Wiring, installation: Parts, plant: Plant): Solution {
   const felt = feltOf(plant);
-  const known = wiring.solved.get(felt);
+  const known = wiring.solved.get(felt.all);
   if (known !== undefined) return known;
-  const reduced = reduce(wiring.plan, valuesOf(wiring, plant));
+  const { reduced, mains: byVolts } = factoredAt(wiring, plant, felt.branches);
   const emfs = emfsOf(wiring, installation, plant);
   const oneWays = plant.removed.includes('arrester') ? wiring.withoutArresters : wiring.oneWays;
   const test = testInjection(wiring, plant);
-  const first = potentials(reduced, emfs, oneWays, test);
+  const mains = byVolts.get(plant.voltage) ?? mainsPotentials(reduced, emfs, []);
+  byVolts.set(plant.voltage, mains);
+  const first = potentials(reduced, emfs, oneWays, test, mains);
   const leakage = leakageInjection(wiring, plant, reduced, first);
   const injections = [...test, ...leakage];
-  const planes = leakage.length === 0 ? first : potentials(reduced, emfs, oneWays, injections);
+  const planes = leakage.length === 0 ? first : potentials(reduced, emfs, oneWays, injections, mains);
   const solution = { reduced, emfs, oneWays, injections, planes };
   if (wiring.solved.size >= MOST_KEPT) wiring.solved.clear();
-  wiring.solved.set(felt, solution);
+  wiring.solved.set(felt.all, solution);
   return solution;
+}
+
+function factoredAt(wiring: Wiring, plant: Plant, felt: string): Factored {
+  const known = wiring.factored.get(felt);
+  if (known !== undefined) return known;
+  const factored = { reduced: reduce(wiring.plan, valuesOf(wiring, plant)), mains: new Map() };
+  if (wiring.factored.size >= MOST_KEPT) wiring.factored.clear();
+  wiring.factored.set(felt, factored);
+  return factored;
 }

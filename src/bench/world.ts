@@ -44,6 +44,13 @@ export interface Onlooker {
   readonly met: (world: World, truth: Truth) => void;
 }
 
+/** All that what a unit senses follows from. */
+export interface Told {
+  readonly plant: Plant;
+  readonly solution: Solution;
+  readonly peak: boolean;
+}
+
 /** What changes is replaced, never changed in place, but for clock and counts: fork.ts rests on it. */
 export interface World {
   /** The installation as it was meant, what is wrong with it, and what comes of both; a repair changes the last two. */
@@ -63,6 +70,8 @@ export interface World {
   indicator: Indicator;
   powered: boolean;
   lastSent: Sensed | null;
+  /** How everything stood when the control was last told: while it stands so there is nothing to tell. */
+  told: Told | null;
   happenings: readonly Happening[];
   knowledge: Knowledge;
   /** When anything was last switched, set or moved by hand. */

@@ -20,7 +20,23 @@ export interface Seen {
 }
 
 /** Open voltages in every plane, and what one ampere put through the network at the port raises. */
-export function seenFrom(r: Reduced, planes: Planes, port: Port): Seen {
+export const seenFrom = (
+  r: Reduced,
+  planes: Planes,
+  port: Port,
+  own: Pick<Seen, 'impedance' | 'resistance'> = impedancesAt(r, port),
+): Seen => ({
+  open: {
+    mains: { re: difference(planes.mains.re, port), im: difference(planes.mains.im, port) },
+    high: difference(planes.high, port),
+    low: difference(planes.low, port),
+    halfWave: difference(planes.halfWave, port),
+  },
+  ...own,
+});
+
+/** What no source has a part in: the same for every position that differs in its sources alone. */
+export function impedancesAt(r: Reduced, port: Port): Pick<Seen, 'impedance' | 'resistance'> {
   const count = r.plan.topology.nodes.length;
   const [re, im, direct] = listsOf(count, count, count);
   inject(re, port, 1);
@@ -28,12 +44,6 @@ export function seenFrom(r: Reduced, planes: Planes, port: Port): Seen {
   solveMains(r, re, im);
   solveDirect(r, direct);
   return {
-    open: {
-      mains: { re: difference(planes.mains.re, port), im: difference(planes.mains.im, port) },
-      high: difference(planes.high, port),
-      low: difference(planes.low, port),
-      halfWave: difference(planes.halfWave, port),
-    },
     impedance: { re: difference(re, port), im: difference(im, port) },
     resistance: difference(direct, port),
   };

@@ -74,7 +74,9 @@ type DirectPlane = 'high' | 'low';
 const TELL_APART = 1e-14;
 
 /**
- * Potentials in all planes. `halfWave` takes the injections' half-wave currents only.
+ * Potentials in all planes. `halfWave` takes the injections' half-wave currents only. Whoever has the 50 Hz plane of
+ * these sources already hands it in. What cannot differ is worked out once: the two halves where every source is the
+ * same in both, the half-wave plane where nothing flows in it.
  * Throws NotFinite for a source or a current that is not finite, OneWaysUnsettled when no state of
  * the one-way parts fits.
  */
@@ -83,26 +85,57 @@ export function potentials(
   emfs: readonly Emf[],
   oneWays: readonly OneWay[],
   injections: readonly Injection[],
+  mains: Planes['mains'] = mainsPotentials(r, emfs, injections),
 ): Planes {
+  const half = (plane: DirectPlane) => directPotentials(r, emfs, oneWays, injections, plane);
+  const high = half('high');
+  const low = emfs.every((emf) => emf.high === emf.low) ? high : half('low');
+  const halfWave = new Float64Array(r.plan.topology.nodes.length);
+  for (const { port, halfWave: amps } of injections) inject(halfWave, port, amps);
+  if (injections.some((one) => one.halfWave !== 0)) solveDirect(r, halfWave);
+  return {
+    mains,
+    high: high.list,
+    low: low.list,
+    halfWave,
+    oneWays: { high: high.currents, low: low.currents },
+  };
+}
+
+/** The 50 Hz plane alone. Throws NotFinite. */
+export function mainsPotentials(
+  r: Reduced,
+  emfs: readonly Emf[],
+  injections: readonly Injection[],
+): Planes['mains'] {
   const count = r.plan.topology.nodes.length;
-  const [re, im, high, low, halfWave] = listsOf(count, count, count, count, count);
+  const [re, im] = listsOf(count, count);
   putMainsCurrents(r, emfs, injections, re, im);
   solveMains(r, re, im);
+  return { re, im };
+}
 
-  let matrix: Float64Array | null = null;
-  const resistances = (): Float64Array => {
-    matrix ??= portResistances(r, oneWays);
-    return matrix;
-  };
-  putDirectCurrents(r, emfs, injections, 'high', high);
-  const highOneWays = settleOneWays(r, high, oneWays, resistances, 0);
-  putDirectCurrents(r, emfs, injections, 'low', low);
-  const lowOneWays = settleOneWays(r, low, oneWays, resistances, 0);
+function directPotentials(
+  r: Reduced,
+  emfs: readonly Emf[],
+  oneWays: readonly OneWay[],
+  injections: readonly Injection[],
+  plane: DirectPlane,
+): { readonly list: Float64Array; readonly currents: Float64Array } {
+  const list = new Float64Array(r.plan.topology.nodes.length);
+  putDirectCurrents(r, emfs, injections, plane, list);
+  return { list, currents: settleOneWays(r, list, oneWays, () => resistancesOnce(r, oneWays), 0) };
+}
 
-  for (const { port, halfWave: amps } of injections) inject(halfWave, port, amps);
-  solveDirect(r, halfWave);
+/** For each network as it is factored, by the parts: both halves ask for them, and so does every change of a source. */
+const known = new WeakMap<Reduced, WeakMap<readonly OneWay[], Float64Array>>();
 
-  return { mains: { re, im }, high, low, halfWave, oneWays: { high: highOneWays, low: lowOneWays } };
+function resistancesOnce(r: Reduced, parts: readonly OneWay[]): Float64Array {
+  const ofNetwork = known.get(r) ?? new WeakMap<readonly OneWay[], Float64Array>();
+  known.set(r, ofNetwork);
+  const matrix = ofNetwork.get(parts) ?? portResistances(r, parts);
+  ofNetwork.set(parts, matrix);
+  return matrix;
 }
 
 /** Amps from a to b in a branch, in each plane. `emf` is the source in this branch, if it has one. */

@@ -98,13 +98,24 @@ function toSheet(unit: ScenarioFile['unit']): UnitSheet {
  * What the trainee may read: design data and the unit's sheet. It tells a not-fault and a wrong design, and never
  * another fault. With other faults than the scenario's own, the papers of an installation that has those.
  */
-export const papersOf = (
-  { site, unit, faults: own, rules }: Scenario,
-  faults: readonly FaultChoice[] = own,
-): Papers => ({
-  ...asTold(asMeant({ site, sheet: unit }, own), faults.filter(isFault)),
-  rules,
-});
+export function papersOf(scenario: Scenario, faults: readonly FaultChoice[] = scenario.faults): Papers {
+  if (faults !== scenario.faults) return papersWith(scenario, faults);
+  const before = ownPapers.get(scenario);
+  if (before !== undefined) return before;
+  const papers = papersWith(scenario, faults);
+  ownPapers.set(scenario, papers);
+  return papers;
+}
+
+const ownPapers = new WeakMap<Scenario, Papers>();
+
+function papersWith({ site, unit, faults: own, rules }: Scenario, faults: readonly FaultChoice[]): Papers {
+  const papers = { ...asTold(asMeant({ site, sheet: unit }, own), faults.filter(isFault)), rules };
+  return knownPapers.of(JSON.stringify(papers), () => papers);
+}
+
+/** What says the same is one object, so that what tests say on it serves all who go by it. */
+const knownPapers = new Recent<string, Papers>(20);
 
 const isFault = (choice: FaultChoice): boolean => faultsAmong([choice]).length > 0;
 

@@ -5,6 +5,7 @@
 import type { Reading } from '../bench/reading.ts';
 import { TIME_UNCERTAINTY } from '../bench/reading.ts';
 import type { Observed } from './observed.ts';
+import { onPapers } from './onPapers.ts';
 import type { Advice, Expectation, Finding, Limit, Papers, TestAction } from './testAction.ts';
 
 export interface JudgedExpectation {
@@ -27,16 +28,22 @@ export const judgeExpectations = (
   papers: Papers,
   observed: Observed,
 ): readonly JudgedExpectation[] =>
-  action.expectations(papers).map((expectation) => ({ expectation, finding: expectation.judge(observed) }));
+  onPapers(action, papers).expectations.map((expectation) => ({
+    expectation,
+    finding: expectation.judge(observed),
+  }));
 
 /** Every reading that a limit of this action applies to. A test that the instrument refused has no value to judge. */
-export const judgeLimits = (action: TestAction, papers: Papers, observed: Observed): readonly JudgedLimit[] =>
-  action.limits(papers).flatMap((limit) =>
-    observed.samples
-      .flatMap(({ readings }) => readings)
-      .filter((reading) => reading.qualifier !== 'unable' && limit.applies(reading, observed))
+export function judgeLimits(action: TestAction, papers: Papers, observed: Observed): readonly JudgedLimit[] {
+  const readings = observed.samples
+    .flatMap((sample) => sample.readings)
+    .filter(({ qualifier }) => qualifier !== 'unable');
+  return onPapers(action, papers).limits.flatMap((limit) =>
+    readings
+      .filter((reading) => limit.applies(reading, observed))
       .map((reading) => judgeLimit(limit, reading)),
   );
+}
 
 export function judgeLimit(limit: Limit, reading: Reading): JudgedLimit {
   const { value, uncertainty, qualifier } = compared(limit, reading);
@@ -64,7 +71,7 @@ function compared(limit: Limit, reading: Reading): Pick<Reading, 'value' | 'unce
 
 /** What was observed that a verifier writes down and advises on. */
 export const adviceDue = (action: TestAction, papers: Papers, observed: Observed): readonly Advice[] =>
-  (action.advice?.(papers) ?? []).filter(({ isDue }) => isDue(observed));
+  onPapers(action, papers).advice.filter(({ isDue }) => isDue(observed));
 
 /** The broken expectation after which a faultless trainee goes no further, by its id, or null. */
 export function reasonToStop(action: TestAction, expectations: readonly JudgedExpectation[]): string | null {

@@ -26,9 +26,10 @@ export const ofOutletLine = ({ quantity, between }: Reading): boolean =>
 
 /** Asked for and due by the sheet, and no line was live at the outlet, or the unit never said that it charges. */
 export function gaveNoSupply(action: TestAction, papers: Papers, observed: Observed): boolean {
+  if (action.needsSupply !== true) return false;
   const { samples } = observed;
   const isDue = asked(papers, observed);
-  if (action.needsSupply !== true || !samples.some((one) => isDue(one.setUp, one))) return false;
+  if (!samples.some((one) => isDue(one.setUp, one))) return false;
   const atLines = samples.flatMap(({ readings, seen }, i) =>
     readings.filter(ofOutletLine).map((reading) => ({
       reading,

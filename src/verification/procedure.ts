@@ -13,6 +13,7 @@ import { gaveNoSupply, tryingAgain } from './noSupply.ts';
 import type { Observed, Sample } from './observed.ts';
 import { observe } from './observed.ts';
 import { unplug } from './offer.ts';
+import { onPapers } from './onPapers.ts';
 import { waitFor } from './steps.ts';
 import type { Papers, TestAction } from './testAction.ts';
 
@@ -95,8 +96,10 @@ function before(world: World, action: TestAction, papers: Papers): readonly Oper
 export const stillToDo = (action: TestAction, papers: Papers, observed: Observed): readonly Operation[] =>
   gaveNoSupply(action, papers, observed) ? tryingAgain(papers).map(written) : [];
 
-export const procedure = (world: World, action: TestAction, papers: Papers): readonly Operation[] =>
-  [...before(world, action, papers), ...action.steps(papers)].map(written);
+export const procedure = (world: World, action: TestAction, papers: Papers): readonly Operation[] => [
+  ...before(world, action, papers).map(written),
+  ...onPapers(action, papers).steps,
+];
 
 /** Procedures write the same few hundred operations again and again: each is checked once. */
 const checked = new Recent<string, Operation>(1000);

@@ -2,7 +2,7 @@
 import type { Reading } from '../../bench/reading.ts';
 import type { VerifiedAction } from '../../scenario/verify.ts';
 import type { Run } from '../run.ts';
-import { readRightly, shownFigure, typedOf } from '../typed.ts';
+import { readRightly, shownFigure, typedBefore } from '../typed.ts';
 import type { Expected, PartMark, Rate } from './counted.ts';
 import { shareOf, summed } from './counted.ts';
 import { occasionsOf, readingsToType } from './occasions.ts';
@@ -30,7 +30,7 @@ function talliesOf(run: Run, due: VerifiedAction): readonly ObservationSum[] {
   const missed = { right: 0, of: readingsDue(due), figures: { right: 0, of: figuresDue(due) } };
   if (occasions.length === 0) return [missed];
   return occasions.map((occasion) => {
-    const typed = typedOf(run, occasion.span.told);
+    const typed = typedBefore(run, occasion.span.told);
     const own = readingsToType(run, occasion, typed);
     if (own.length === 0) return missed;
     const right = own.filter(({ index }) => {

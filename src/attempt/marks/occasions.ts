@@ -72,7 +72,11 @@ function occasionIn(run: Run, span: Sitting, isAsMet: boolean): Occasion {
 }
 
 /** Readings of an occasion that are to be typed: of the many pairs of one proving any one stands for all. */
-export function readingsToType(run: Run, { span }: Occasion, typed: ReadonlyMap<number, unknown>) {
+export function readingsToType(
+  run: Run,
+  { span }: Occasion,
+  typed: Pick<ReadonlyMap<number, unknown>, 'has'>,
+) {
   const own = readingsIn(run, span);
   return own.filter(({ index }) => {
     const entry = run.readings[index]?.entry ?? -1;

@@ -5,7 +5,7 @@
 import type { VerifiedAction } from '../../scenario/verify.ts';
 import { isTrueReason } from '../leftOut.ts';
 import type { Run } from '../run.ts';
-import { recordedFully, typedOf } from '../typed.ts';
+import { recordedFully, typedBefore } from '../typed.ts';
 import { countingEntries } from '../untimely.ts';
 import type { Expected, PartMark, Rate } from './counted.ts';
 import { shareOf, summed } from './counted.ts';
@@ -27,7 +27,7 @@ function readingsOf(run: Run, due: VerifiedAction): readonly Rate[] {
   const occasions = occasionsOf(run, due.action.id);
   if (occasions.length === 0) return [{ right: 0, of: readingsDue(due) }];
   return occasions.map((occasion) => {
-    const typed = typedOf(run, occasion.span.told);
+    const typed = typedBefore(run, occasion.span.told);
     const own = readingsToType(run, occasion, typed);
     const right = own.filter(({ index }) => {
       const [entry, taken] = [typed.get(index), run.readings[index]];

@@ -4,7 +4,7 @@
  */
 import type { Attempt, Entry, Noted } from '../../attempt/attempt.ts';
 import type { Run } from '../../attempt/run.ts';
-import { act, note, replayed, startingRun } from '../../attempt/run.ts';
+import { act, note, replaying, startingRun } from '../../attempt/run.ts';
 import type { Operation, OperationInput } from '../../bench/operation.ts';
 import { operation } from '../../bench/operation.ts';
 import type { Outcome } from '../../bench/perform.ts';
@@ -103,16 +103,11 @@ export const takenUp = (scenario: Scenario, attempt: Attempt): Bench => toItsEnd
 
 /** The same in pieces, one an entry. */
 export function* takingUp(scenario: Scenario, attempt: Attempt): Generator<null, Bench> {
-  let bench = yield* makingBench(scenario, attempt.scenario);
-  for (const entry of attempt.entries) {
-    yield null;
-    const { run, outcome } = replayed(bench.run, entry);
-    bench =
-      entry.kind === 'operation' && outcome !== null
-        ? happening(bench, run, { test: entry.test, operation: entry.operation, outcome })
-        : { ...bench, run };
-  }
-  return { ...bench, run: { ...bench.run, attempt } };
+  const happened: Happened[] = [];
+  const run = yield* replaying(scenario, attempt, undefined, (again) =>
+    happened.push({ ...again, at: again.outcome.seen.at }),
+  );
+  return upTo({ run, happened, position: positionAsFound(run) }, happened.length);
 }
 
 export type Standing =

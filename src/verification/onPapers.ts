@@ -1,0 +1,30 @@
+/**
+ * What a test action says on some papers, worked out once for both: a verification is judged again and again on the same
+ * ones, with one thing wrong or another.
+ */
+import { type Operation, operation } from '../bench/operation.ts';
+import type { Advice, Expectation, Limit, Papers, TestAction } from './testAction.ts';
+
+interface OnPapers {
+  readonly steps: readonly Operation[];
+  readonly expectations: readonly Expectation[];
+  readonly limits: readonly Limit[];
+  readonly advice: readonly Advice[];
+}
+
+const known = new WeakMap<Papers, Map<TestAction, OnPapers>>();
+
+export function onPapers(action: TestAction, papers: Papers): OnPapers {
+  const ofPapers = known.get(papers) ?? new Map<TestAction, OnPapers>();
+  known.set(papers, ofPapers);
+  const before = ofPapers.get(action);
+  if (before !== undefined) return before;
+  const said = {
+    steps: action.steps(papers).map(operation),
+    expectations: action.expectations(papers),
+    limits: action.limits(papers),
+    advice: action.advice?.(papers) ?? [],
+  };
+  ofPapers.set(action, said);
+  return said;
+}
