@@ -29,6 +29,8 @@ export interface Progress {
 export interface Asked {
   /** Every test that applies, allowed or not. */
   readonly everything?: boolean;
+  /** Of the catalogue these causes alone, by their ids: a quick look. */
+  readonly only?: readonly string[];
   /** Pairs of causes that are to have rows too, by their ids. */
   readonly pairs?: readonly (readonly [string, string])[];
 }
@@ -42,7 +44,10 @@ export function* lookingUp(
   asked: Asked = {},
   trials = new Trials(scenario),
 ): Generator<Progress, Dictionary> {
-  const causes = causesOn(scenario, asked.pairs);
+  const causes = causesOn(scenario, asked.pairs).filter(
+    ({ of, causes: ids }) =>
+      asked.only === undefined || of !== 'catalogue' || ids.some((id) => asked.only?.includes(id) === true),
+  );
   const tests = asked.everything === true ? undoneBefore(scenario, applicableActions) : testsOf(scenario);
   const rows: Row[] = [];
   for (const cause of causes) {

@@ -12,11 +12,11 @@ import type { TestAction } from '../verification/testAction.ts';
 import type { Cause } from './cause.ts';
 import { besideDesigns, ownFaults, severityOf } from './cause.ts';
 import type { Call } from './closest.ts';
-import type { Dictionary, Progress } from './dictionary.ts';
+import type { Asked, Dictionary, Progress } from './dictionary.ts';
 import { lookingUp, testsOf } from './dictionary.ts';
 import { fitting, withValue } from './fit.ts';
 import type { Support } from './minutes.ts';
-import { minutesByRung, minutesOf, secondsOf } from './minutes.ts';
+import { costOf, minutesByRung, minutesOf } from './minutes.ts';
 import { readsTheSame, seenBy, splitBy, toldBeforehand } from './relations.ts';
 import type { Row } from './row.ts';
 import type { Severity } from './severity.ts';
@@ -44,7 +44,7 @@ export interface Fairness {
   readonly lookalikes: readonly Lookalike[];
   /** Fewest tests; null where what is wrong cannot be seen. */
   readonly shortest: Way | null;
-  /** Least time. */
+  /** Least time and risk. */
   readonly cheapest: Way | null;
   /** Of all that a faultless trainee does there. */
   readonly minutes: Readonly<Record<Support, number>>;
@@ -53,16 +53,18 @@ export interface Fairness {
   readonly stopped: Row['stopped'];
   /** Of each thing that is wrong and has a size, from which size on it shows. */
   readonly severity: readonly Severity[];
+  /** With rows of causes that read the same at sizes between the usual three. */
   readonly dictionary: Dictionary;
 }
 
 /** All of it at once. */
-export const fairnessOf = (scenario: Scenario): Fairness => toItsEnd(weighing(scenario));
+export const fairnessOf = (scenario: Scenario, asked: Asked = {}): Fairness =>
+  toItsEnd(weighing(scenario, asked));
 
 /** The same in pieces; what comes after the dictionary is the smaller part. */
-export function* weighing(scenario: Scenario): Generator<Progress, Fairness> {
+export function* weighing(scenario: Scenario, asked: Asked = {}): Generator<Progress, Fairness> {
   const trials = new Trials(scenario);
-  const dictionary = yield* lookingUp(scenario, {}, trials);
+  const dictionary = yield* lookingUp(scenario, asked, trials);
   const { length } = dictionary.rows;
   return yield* within({ done: length, of: length, row: null }, weighed(dictionary, trials));
 }
@@ -72,6 +74,8 @@ interface Solved extends Pick<Fairness, 'solvable' | 'revealedBy' | 'lookalikes'
   readonly own: Row;
   readonly isSound: boolean;
   readonly demands: readonly Demand[];
+  /** Rows at sizes between those of the dictionary that read as the own one does. */
+  readonly fits: readonly Row[];
 }
 
 /** Whether a scenario can be solved, and nothing more: for whoever makes one. */
@@ -88,12 +92,13 @@ function* solvedBy({ scenario, rows }: Dictionary, trials: Trials): Generator<un
   const isSound = own === sound;
   const revealedBy = isSound ? [] : seenBy(own, sound);
   const others = rows.filter((row) => !isSameCause(row.cause, own.cause));
-  const { demands, alike } = yield* told(own, others, tests, trials);
+  const fits = yield* fitted(own, others, tests, trials);
+  const { demands, alike } = yield* told(own, [...others, ...fits], tests, trials);
   const lookalikes = yield* splitting(own, alike, tests, trials);
   const isToldApart = lookalikes.every(({ splitBy }) => splitBy.length === 0);
   return {
     solvable: isSound || (revealedBy.length > 0 && isToldApart),
-    ...{ own, isSound, revealedBy, lookalikes, demands },
+    ...{ own, isSound, revealedBy, lookalikes, demands, fits },
   };
 }
 
@@ -105,14 +110,14 @@ export function* weighed(
   const { scenario } = dictionary;
   const tests = testsOf(scenario);
   const papers = papersOf(scenario);
-  const { own, isSound, demands, ...solved } = yield* solvedBy(dictionary, trials);
+  const { own, isSound, demands, fits, ...solved } = yield* solvedBy(dictionary, trials);
   const sought = {
     ...{ own, demands, tests },
     seenBy: isSound ? null : solved.revealedBy,
-    secondsOf: (test: string) => secondsOf(actionNamed(test) as TestAction, papers),
+    costOf: (test: string) => costOf(actionNamed(test) as TestAction, papers),
   };
   const shortest = yield* shortestWay(sought, trials, 'tests');
-  const cheapest = yield* shortestWay(sought, trials, 'seconds');
+  const cheapest = yield* shortestWay(sought, trials, 'cost');
   const severity: Severity[] = [];
   for (const choice of ownFaults(scenario)) {
     const swept = yield* sweeping(scenario, choice, tests, trials);
@@ -121,7 +126,8 @@ export function* weighed(
   const done = tests.filter(({ id }) => own.cells.has(id));
   return {
     ...solved,
-    ...{ shortest, cheapest, severity, dictionary },
+    ...{ shortest, cheapest, severity },
+    dictionary: { ...dictionary, rows: [...dictionary.rows, ...fits] },
     minutes: minutesByRung(done, papers),
     closest: own.closest,
     stopped: own.stopped,
@@ -145,7 +151,7 @@ interface Told {
 
 /**
  * Which tests tell each other row from the own one, in their usual order or, where that shows nothing, by themselves;
- * and which rows none tells, sizes between those of the dictionary looked for.
+ * and which rows none tells.
  */
 function* told(
   own: Row,
@@ -155,7 +161,7 @@ function* told(
 ): Generator<unknown, Told> {
   const demands: Demand[] = [];
   const alike: Row[] = [];
-  for (const row of [...others, ...(yield* fitted(own, others, tests, trials))]) {
+  for (const row of others) {
     if (toldBeforehand(own, row)) continue;
     // A row that ends early would show more in the tests that its trainee never comes to.
     const isWhole = [...own.cells.keys()].every((test) => row.cells.has(test));

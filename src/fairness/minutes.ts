@@ -60,6 +60,13 @@ export function secondsOf(action: TestAction, papers: Papers, support: Support =
   }
 }
 
+/** How much dearer a minute is beside live parts. A design choice. */
+const LIVE = 1.25;
+
+/** What one test costs of time and risk, in seconds of dead work at practice: by it ways to a cause are compared. */
+export const costOf = (action: TestAction, papers: Papers): Seconds =>
+  secondsOf(action, papers) * (action.from === 'energised' ? LIVE : 1);
+
 /** Whole minutes that a job of these tests takes, with what it takes to begin and to conclude. */
 export const minutesOf = (
   actions: readonly TestAction[],

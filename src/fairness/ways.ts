@@ -20,7 +20,8 @@ export interface Way {
   /** In the order in which they are done. */
   readonly tests: readonly string[];
   readonly by: Cover['by'];
-  readonly seconds: Seconds;
+  /** Of time and risk, as `costOf` has it (minutes.ts). */
+  readonly cost: Seconds;
 }
 
 export interface Sought {
@@ -29,28 +30,28 @@ export interface Sought {
   readonly seenBy: readonly string[] | null;
   readonly demands: readonly Demand[];
   readonly tests: readonly TestAction[];
-  readonly secondsOf: (test: string) => Seconds;
+  readonly costOf: (test: string) => Seconds;
 }
 
 /** Null where the cause cannot be seen. */
 export function* shortestWay(
-  { own, seenBy, demands, tests, secondsOf }: Sought,
+  { own, seenBy, demands, tests, costOf }: Sought,
   trials: Trials,
-  fewest: 'tests' | 'seconds',
+  fewest: 'tests' | 'cost',
 ): Generator<unknown, Way | null> {
   if (seenBy?.length === 0) return null;
-  // One test fewer is worth any time; of ways with as many tests the quicker one.
-  const costOf = (test: string): number => (fewest === 'tests' ? 1e6 : 0) + secondsOf(test);
+  // One test fewer is worth any cost; of ways with as many tests the cheaper one.
+  const weightOf = (test: string): number => (fewest === 'tests' ? 1e6 : 0) + costOf(test);
   const open = new Map(demands.map((demand) => [demand.row, new Set(demand.by)]));
   for (;;) {
     const all = [...(seenBy === null ? [] : [new Set(seenBy)]), ...open.values()];
-    const cover = cheapestCover(all, costOf, MOST_EXACT);
+    const cover = cheapestCover(all, weightOf, MOST_EXACT);
     if (cover === null) return null;
     const way = inOrder(cover.tests, own, tests);
     const fails = yield* failing(own, open, way, trials);
     if (fails.length === 0) {
-      const seconds = way.reduce((sum, { id }) => sum + secondsOf(id), 0);
-      return { tests: way.map(({ id }) => id), by: cover.by, seconds };
+      const cost = way.reduce((sum, { id }) => sum + costOf(id), 0);
+      return { tests: way.map(({ id }) => id), by: cover.by, cost };
     }
     for (const row of fails) {
       const by = open.get(row) as Set<string>;
