@@ -2,11 +2,12 @@
  * How the unit differs from its correct twin at one step: an ordered list, causes first and then what follows from
  * them, each with its place on the opened drawing, both values, and why, all by ids (value.ts).
  */
+import { BY_EAR } from '../bench/band.ts';
 import type { Moment } from './moment.ts';
 import type { Cause } from './roots.ts';
 import type { State } from './states.ts';
 import { stateDifferences, stateIf } from './states.ts';
-import { alikeReadings, BY_EAR } from './telling.ts';
+import { alikeReadings } from './telling.ts';
 import type { Value } from './value.ts';
 import { metValue } from './value.ts';
 

@@ -2,6 +2,7 @@
  * Whether two outcomes of one operation could be told apart at the bench: by what instruments showed beyond their
  * uncertainty, by what was seen, heard or felt. Used to find which causes a log has ruled out.
  */
+import { BY_EAR } from '../bench/band.ts';
 import type { Outcome } from '../bench/perform.ts';
 import type { Reading } from '../bench/reading.ts';
 import { DUTY_UNCERTAINTY, TIME_UNCERTAINTY } from '../bench/reading.ts';
@@ -10,8 +11,6 @@ import type { Hertz, Seconds } from '../laws/quantities.ts';
 import type { Found } from '../site/part.ts';
 import { sameSight } from '../site/part.ts';
 
-/** Two sounds this far apart in time are told apart by ear. A design choice. */
-export const BY_EAR: Seconds = 1;
 /** Two frequencies closer than this are one: each is read to half a hertz. */
 const FREQUENCIES: Hertz = 1;
 

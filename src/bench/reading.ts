@@ -84,12 +84,12 @@ export interface Reading extends Details {
 }
 
 /** Up to `to`, shown in steps of `step`. */
-interface Span {
+export interface Span {
   readonly to: number;
   readonly step: number;
 }
 
-interface Scale {
+export interface Scale {
   readonly gain: number;
   /** Half-width of the digits' error, in the unit; `inSteps`: in steps of the resolution. */
   readonly digits: number;
@@ -109,7 +109,7 @@ export const TIME_UNCERTAINTY: Seconds = 0.002;
 const PILOT_DIGITS: Volts = 0.05;
 /** Pilot levels closer than two readings of one can be are one and the same, V. */
 export const PILOT_ALIKE: Volts = 2 * PILOT_DIGITS;
-const SCALES = {
+export const SCALES = {
   continuity: { gain: 0.03, digits: 0.02, spans: OHMS },
   coding: { gain: 0.03, digits: 0.02, spans: [...OHMS, { to: 20_000, step: 10 }] },
   insulation: {
@@ -130,9 +130,9 @@ const SCALES = {
 } as const satisfies Record<string, Scale>;
 
 /** From 20 Ω up a loop reading has no digits' error worth counting (contract). */
-const LOOP_DIGITS_UP_TO: Ohms = 20;
+export const LOOP_DIGITS_UP_TO: Ohms = 20;
 /** Half a tenth: residual test currents come out 0 to +5 % high. */
-const RESIDUAL_GAIN = 0.05;
+export const RESIDUAL_GAIN = 0.05;
 /** Half-width of the duty reading, share of a period (0.2 of a percentage point). */
 export const DUTY_UNCERTAINTY: Duty = 0.002;
 /** Half-width of the frequency reading, Hz, and its resolution. A design choice. */

@@ -1,8 +1,9 @@
 /**
  * The command line: the same floors without a screen. Results on standard output, errors on standard error; exit
- * code 1 where `check` finds something wrong, 2 for a bad file or a bad call.
+ * code 1 where `check` finds something wrong or `make` finds no job, 2 for a bad file or a bad call.
  */
 
+import { fairnessOf } from '../fairness/fairness.ts';
 import { CATALOGUE } from '../faults/catalogue.ts';
 import { nearest } from '../scenario/nearest.ts';
 import { quoted, shortened, visible } from '../scenario/quoted.ts';
@@ -17,8 +18,10 @@ import { causeTitle } from '../words/causeTitles.ts';
 import { sourceText } from '../words/sources.ts';
 import { testTitle } from '../words/testTitles.ts';
 import { check } from './check.ts';
+import { fairnessOutput } from './fairnessOutput.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 import { insideOf } from './inside.ts';
+import { make } from './make.ts';
 import { markFiles } from './mark.ts';
 import { playOutput } from './playOutput.ts';
 import { quiz } from './quiz.ts';
@@ -47,6 +50,8 @@ interface Verb {
   /** Options that stand alone, and those that take every word up to the next option. */
   readonly options?: readonly string[];
   readonly lists?: readonly string[];
+  /** What each of those needs, where it is no file. */
+  readonly needs?: string;
   readonly run: (
     words: readonly string[],
     options: readonly string[],
@@ -132,6 +137,21 @@ const VERBS: Readonly<Record<string, Verb>> = {
       };
     },
   },
+  fairness: {
+    usage: 'fairness SCENARIO [--causes]',
+    words: [1, 1],
+    options: ['--causes', '--json'],
+    run: ([file = ''], options) => ({
+      text: json(fairnessOutput(fairnessOf(scenarioFrom(file)), options.includes('--causes'))),
+    }),
+  },
+  make: {
+    usage: 'make --level 1-3 --seed N [--families FAMILY…] [--minutes M]',
+    words: [0, 0],
+    lists: ['--level', '--seed', '--families', '--minutes'],
+    needs: 'a value after it',
+    run: (_, __, lists) => make(lists),
+  },
   mark: {
     usage: 'mark ATTEMPT… [--against SCENARIO…]',
     words: [1, 10_000],
@@ -156,7 +176,7 @@ function run(args: readonly string[]): Printed {
       .map((option) => `${name}: unknown option ${shortened(option)}`),
     ...Object.entries(lists)
       .filter(([, list]) => list.length === 0)
-      .map(([option]) => `${name}: ${option} needs at least one file or folder`),
+      .map(([option]) => `${name}: ${option} needs ${verb.needs ?? 'at least one file or folder'}`),
   ];
   if (wrong.length > 0 || words.length < verb.words[0] || words.length > verb.words[1])
     throw new BadInput([...wrong, `usage: ${verb.usage}`]);
@@ -192,7 +212,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 
 try {
   const { text, errors = [], exit = 0 } = run(process.argv.slice(2));
-  process.stdout.write(`${printed(text)}\n`);
+  if (text !== '') process.stdout.write(`${printed(text)}\n`);
   if (errors.length > 0) process.stderr.write(`${printed(errors.join('\n'))}\n`);
   process.exitCode = exit;
 } catch (error) {

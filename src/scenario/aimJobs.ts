@@ -31,7 +31,7 @@ export interface AimJobWords {
 }
 
 /** Where the job is, by the draw: a share of the list of places, and a house number. */
-export function drawnAddress({ seed }: AimJob): { readonly place: number; readonly number: number } {
+export function drawnAddress(seed: number): { readonly place: number; readonly number: number } {
   const draw = drawer(seed);
   return { place: draw('aim-job-place'), number: 1 + Math.floor(GREATEST_NUMBER * draw('aim-job-number')) };
 }

@@ -8,7 +8,7 @@ import { assembling } from '../bench/assemble.ts';
 import { drawer } from '../bench/draw.ts';
 import { Recent } from '../bench/recent.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
-import type { World } from '../bench/world.ts';
+import type { Onlooker, World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import { asMeant, asTold, faultsAmong } from '../faults/catalogue.ts';
 import type { Parts } from '../faults/parts.ts';
@@ -163,12 +163,13 @@ const triedOut = new WeakMap<Scenario, Beginning>();
 
 export const keepTriedOut = (scenario: Scenario, tried: Beginning): unknown => triedOut.set(scenario, tried);
 
-/** The same in pieces, one an operation that was done before. */
+/** The same in pieces, one an operation that was done before; before an onlooker, if there is one. */
 export function* beginning(
   scenario: Scenario,
   faults: readonly FaultChoice[] = scenario.faults,
+  onlooker: Onlooker | null = null,
 ): Generator<null, Beginning> {
-  const tried = faults === scenario.faults ? triedOut.get(scenario) : undefined;
+  const tried = faults === scenario.faults && onlooker === null ? triedOut.get(scenario) : undefined;
   if (tried !== undefined) {
     triedOut.delete(scenario);
     return tried;
@@ -176,6 +177,7 @@ export function* beginning(
   const sound = soundPartsOf(scenario);
   yield null;
   const world = yield* assembling(sound, faults, scenario.seed, scenario.clock);
+  world.onlooker = onlooker;
   const { handover } = scenario;
   if (handover === null) return { world, handedOver: null };
   yield null;

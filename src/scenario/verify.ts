@@ -15,7 +15,7 @@ import { gaveNoSupply, NO_SUPPLY } from '../verification/noSupply.ts';
 import type { Sample } from '../verification/observed.ts';
 import type { ActionRun } from '../verification/procedure.ts';
 import { carryingOut } from '../verification/procedure.ts';
-import type { Advice, TestAction } from '../verification/testAction.ts';
+import type { Advice, Papers, TestAction } from '../verification/testAction.ts';
 import type { Scenario } from './scenario.ts';
 import { allowedActions, applicableActions, beginning, papersOf } from './scenario.ts';
 
@@ -67,46 +67,65 @@ export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Gen
       ? applicable
       : allowedActions(scenario).filter((action) => !before.includes(action));
   const actions: VerifiedAction[] = [];
-  const earlier: Sample[] = [];
-  let stopped: Verification['stopped'] = null;
-  let noSupply: Verification['stopped'] = null;
-  for (const action of wanted) {
-    const isDead = action.from === 'isolated' && action.stage === 'before power';
-    if (stopped !== null && (!isDead || !isIsolated(world.plant) || world.knowledge.foundLive.length > 0))
-      break;
-    if (noSupply !== null && action.needsSupply === true) continue;
-    const run = yield* carryingOut(world, action, papers);
-    const expectations = judgeExpectations(action, papers, { ...run, before: earlier });
-    const limits = judgeLimits(action, papers, run);
-    earlier.push(...run.samples);
-    actions.push({
-      action,
-      run,
-      unsafe: run.outcomes.flatMap(({ unsafe }) => unsafe),
-      expectations,
-      limits,
-      advice: adviceDue(action, papers, run),
-    });
-    const line = reasonToStop(action, expectations);
-    if (line !== null && stopped === null) stopped = { action: action.id, line };
-    else if (gaveNoSupply(action, papers, run)) noSupply = { action: action.id, line: NO_SUPPLY };
+  const work = workingThrough(world, wanted, papers);
+  let next = work.next();
+  for (; next.done !== true; next = work.next()) {
+    if (next.value !== null) actions.push(next.value);
     yield null;
   }
+  const stopped = next.value;
   return {
     conclusion: conclude(
       actions,
       stopped !== null ||
-        noSupply !== null ||
         // What is left to others is not the question of one aim, nor of a symptom.
         (scenario.task === 'verify' &&
           applicable.some(
             (action) => action.optional !== true && !wanted.includes(action) && !before.includes(action),
           )),
     ),
-    stopped: stopped ?? noSupply,
+    stopped,
     actions,
     world,
   };
+}
+
+/**
+ * Test after test as a faultless trainee does them on a bench: yields null after each operation and what came of each
+ * test; at its end, where that trainee stopped. Looks at readings alone. Who `goesOn` does the rest all the same: what
+ * would be read there by somebody who had not done the tests before.
+ */
+export function* workingThrough(
+  world: World,
+  wanted: readonly TestAction[],
+  papers: Papers,
+  goesOn = false,
+): Generator<VerifiedAction | null, Verified['stopped']> {
+  const earlier: Sample[] = [];
+  let stopped: Verified['stopped'] = null;
+  let noSupply: Verified['stopped'] = null;
+  for (const action of wanted) {
+    const isDead = action.from === 'isolated' && action.stage === 'before power';
+    const isSafe = isDead && isIsolated(world.plant) && world.knowledge.foundLive.length === 0;
+    if (!goesOn && stopped !== null && !isSafe) break;
+    if (!goesOn && noSupply !== null && action.needsSupply === true) continue;
+    const run = yield* carryingOut(world, action, papers);
+    const expectations = judgeExpectations(action, papers, { ...run, before: earlier });
+    const limits = judgeLimits(action, papers, run);
+    earlier.push(...run.samples);
+    const line = reasonToStop(action, expectations);
+    if (line !== null && stopped === null) stopped = { action: action.id, line };
+    else if (gaveNoSupply(action, papers, run)) noSupply = { action: action.id, line: NO_SUPPLY };
+    yield {
+      action,
+      run,
+      unsafe: run.outcomes.flatMap(({ unsafe }) => unsafe),
+      expectations,
+      limits,
+      advice: adviceDue(action, papers, run),
+    };
+  }
+  return stopped ?? noSupply;
 }
 
 /** By all that it follows from; a few hundred kilobytes each, more than all scenarios of the project, with tests left out and with all. */

@@ -112,6 +112,8 @@ const written = (input: OperationInput): Operation =>
   checked.of(JSON.stringify(input), () => operation(input));
 
 export interface ActionRun extends Observed {
+  /** How many of the operations brought the installation to where the test starts. */
+  readonly prepared: number;
   readonly samples: readonly Sample[];
   readonly outcomes: readonly Outcome[];
 }
@@ -133,7 +135,9 @@ export function* carryingOut(world: World, action: TestAction, papers: Papers): 
       yield null;
     }
   }
-  yield* doing(procedure(world, action, papers));
+  yield* doing(before(world, action, papers).map(written));
+  const prepared = samples.length;
+  yield* doing(action.steps(papers).map(written));
   yield* doing(stillToDo(action, papers, { samples }));
-  return { samples, outcomes };
+  return { prepared, samples, outcomes };
 }

@@ -5,7 +5,7 @@ import type { AimId, AimJob, SiteId } from '../scenario/aims.ts';
 import { AIMS } from '../scenario/aims.ts';
 import { AIM_WORDS } from './aims.ts';
 
-const UNIT_WORDS: Readonly<Record<SiteId, string>> = {
+export const UNIT_WORDS: Readonly<Record<SiteId, string>> = {
   'single-pme': 'A single-phase tethered unit on a PME supply (TN-C-S).',
   'single-tns': 'A single-phase tethered unit on a TN-S supply.',
   'single-tt': 'A single-phase tethered unit on a TT supply with its own electrode.',
@@ -33,12 +33,17 @@ const PLACES = [
 ] as const;
 
 export function aimJobWords(job: AimJob): AimJobWords {
-  const { place, number } = drawnAddress(job);
   return {
-    title: `${AIM_WORDS[job.aim].question} ${PLACES[Math.floor(place * PLACES.length)]}, number ${number}`,
+    title: `${AIM_WORDS[job.aim].question} ${aimJobPlace(job.seed)}`,
     brief: `${UNIT_WORDS[job.site]} ${handedOverWords(job.aim)}`,
     by: 'a colleague, this morning',
   };
+}
+
+/** Where a job is, by its seed. */
+export function aimJobPlace(seed: number): string {
+  const { place, number } = drawnAddress(seed);
+  return `${PLACES[Math.floor(place * PLACES.length)]}, number ${number}`;
 }
 
 /** What was done before and what comes after, so that it is plain what a verdict can rest on. */

@@ -1,0 +1,99 @@
+/**
+ * What each test told: the causes that were left after it, and which test would have left fewest; and what a way to a
+ * cause cost beside the cheapest one. By a dictionary, so that it holds for every seed's errors.
+ */
+import type { Cell } from './cell.ts';
+import { difference } from './cell.ts';
+import { splits, toldBeforehand } from './relations.ts';
+import type { Row } from './row.ts';
+
+/** A cause by its ids, several joined; the empty text: nothing is wrong. */
+export const nameOf = ({ cause: { causes } }: Row): string => causes.join(' + ');
+
+const namesOf = (rows: readonly Row[]): readonly string[] => [...new Set(rows.map(nameOf))];
+
+/** Rows that papers and sheet leave possible before any test is done; the own one among them. */
+export const possibleAtFirst = (own: Row, rows: readonly Row[]): readonly Row[] =>
+  rows.filter((row) => row === own || !toldBeforehand(own, row));
+
+export interface Told {
+  readonly test: string;
+  /** Names of the causes that were left after it. */
+  readonly left: readonly string[];
+  /** Of the tests not done by then the one that would have left fewest in its place, where that is fewer. */
+  readonly better: { readonly test: string; readonly left: number } | null;
+}
+
+/** After each of these tests in their order, on a bench with what is wrong in `own`. */
+export function toldBy(own: Row, rows: readonly Row[], path: readonly string[]): readonly Told[] {
+  let left = possibleAtFirst(own, rows);
+  return path.map((test, i) => {
+    const before = left;
+    left = leftAfter(own, before, test);
+    const names = namesOf(left);
+    const open = [...own.cells.keys()].filter((other) => !path.slice(0, i + 1).includes(other));
+    const best = bestTest(own, before, open);
+    return { test, left: names, better: best !== null && best.left < names.length ? best : null };
+  });
+}
+
+/** The rows that show what `own` shows in this test. */
+export const leftAfter = (own: Row, rows: readonly Row[], test: string): readonly Row[] =>
+  rows.filter((row) => !splits(own, row, test));
+
+/** With hindsight: the test that leaves fewest causes; null where none tells anything. */
+export function bestTest(
+  own: Row,
+  rows: readonly Row[],
+  open: readonly string[],
+): { readonly test: string; readonly left: number } | null {
+  const all = namesOf(rows).length;
+  let best: { test: string; left: number } | null = null;
+  for (const test of open) {
+    const left = namesOf(leftAfter(own, rows, test)).length;
+    if (left < all && (best === null || left < best.left)) best = { test, left };
+  }
+  return best;
+}
+
+/**
+ * Without hindsight: the test that leaves fewest causes in the mean, each cause as likely as the others, for what it
+ * costs; null where none tells anything. What somebody would do next who knows all that was seen so far.
+ */
+export function nextTest(
+  rows: readonly Row[],
+  open: readonly string[],
+  costOf: (test: string) => number,
+): string | null {
+  let best: { test: string; worth: number } | null = null;
+  for (const test of open) {
+    const ruledOut = toldApartBy(rows, test);
+    const worth = ruledOut / costOf(test);
+    if (ruledOut > 0 && (best === null || worth > best.worth)) best = { test, worth };
+  }
+  return best?.test ?? null;
+}
+
+/** How many rows the test rules out, summed over each row being the true one. */
+function toldApartBy(rows: readonly Row[], test: string): number {
+  const counts = new Map<Cell, number>();
+  for (const { cells } of rows) {
+    const cell = cells.get(test);
+    if (cell !== undefined) counts.set(cell, (counts.get(cell) ?? 0) + 1);
+  }
+  const all = [...counts];
+  return all.reduce(
+    (sum, [x, nx]) => sum + all.reduce((n, [y, ny]) => n + (difference(x, y) === null ? 0 : nx * ny), 0),
+    0,
+  );
+}
+
+/** A way may cost so many times what the cheapest does, and counts in full. */
+export const FULL_CREDIT_UP_TO = 1.5;
+
+/**
+ * What a way earns beside the cheapest one, from 0 to 1: in full up to 1.5 times its cost, and beyond that as much less
+ * as it cost more. Costs are above 0, in any unit. A cause that was found without any cost was found by no test: 0.
+ */
+export const shareOfWay = (cost: number, cheapest: number): number =>
+  cost <= 0 ? 0 : Math.min(1, (FULL_CREDIT_UP_TO * cheapest) / cost);

@@ -1,0 +1,55 @@
+/**
+ * Two that solve a job by its dictionary alone: one who always does the test that tells most for its cost, and one who
+ * does tests at random and names a cause at random. Neither sees which row is the true one but by what its tests show.
+ */
+import { drawer } from '../../src/bench/draw.ts';
+import type { Fairness } from '../../src/fairness/fairness.ts';
+import { costOf } from '../../src/fairness/minutes.ts';
+import type { Row } from '../../src/fairness/row.ts';
+import { leftAfter, nameOf, nextTest, possibleAtFirst } from '../../src/fairness/told.ts';
+import { papersOf } from '../../src/scenario/scenario.ts';
+import { actionNamed } from '../../src/verification/actions.ts';
+import type { TestAction } from '../../src/verification/testAction.ts';
+
+export interface Solution {
+  readonly path: readonly string[];
+  /** Causes that are left at the end, by name. */
+  readonly left: readonly string[];
+  readonly cost: number;
+}
+
+export const ownRow = ({ dictionary: { rows } }: Fairness): Row =>
+  rows.find(({ cause }) => cause.of === 'own') ?? (rows[0] as Row);
+
+export function greedily(fairness: Fairness): Solution {
+  const { scenario, rows } = fairness.dictionary;
+  const own = ownRow(fairness);
+  const papers = papersOf(scenario);
+  const priceOf = (test: string) => costOf(actionNamed(test) as TestAction, papers);
+  const path: string[] = [];
+  let left = possibleAtFirst(own, rows);
+  for (;;) {
+    const open = [...own.cells.keys()].filter((test) => !path.includes(test));
+    const next = nextTest(left, open, priceOf);
+    if (next === null) break;
+    path.push(next);
+    left = leftAfter(own, left, next);
+  }
+  return {
+    path,
+    left: [...new Set(left.map(nameOf))],
+    cost: path.reduce((sum, test) => sum + priceOf(test), 0),
+  };
+}
+
+/** Names of what counts as found: what is wrong, and what reads the same. */
+export const rightNames = (fairness: Fairness): readonly string[] => [
+  nameOf(ownRow(fairness)),
+  ...fairness.lookalikes.map(({ causes }) => causes.join(' + ')),
+];
+
+/** The cause that somebody names who draws it from all that could be there. */
+export function atRandom({ dictionary: { rows } }: Fairness, seed: number): string {
+  const names = [...new Set(rows.map(nameOf))];
+  return names[Math.floor(names.length * drawer(seed)('named at random'))] as string;
+}
