@@ -30,7 +30,7 @@ export function* countedOf(
 /** A test that a faultless trainee, who goes by the usual order, no longer comes to: by what was read in it. */
 function asDone({ samples, papers }: Run, action: TestAction): VerifiedAction {
   const own = samples.filter(({ test }) => test === action.id).map(({ sample }) => sample);
-  const run = { samples: own, outcomes: [] };
+  const run = { prepared: 0, samples: own, outcomes: [] };
   return {
     action,
     run,
