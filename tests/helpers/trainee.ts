@@ -17,7 +17,7 @@ import type { Scenario } from '../../src/scenario/scenario.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
 import { verify, verifyingOnce } from '../../src/scenario/verify.ts';
 import { unplug } from '../../src/verification/offer.ts';
-import { procedure } from '../../src/verification/procedure.ts';
+import { procedure, stillToDo } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
 
 export interface Habits {
@@ -100,16 +100,22 @@ function toDeadWork({ world: { plant, knowledge } }: Run): readonly OperationInp
 
 function doTest(start: Run, action: TestAction, habits: Habits): Run {
   let run = note(start, prediction(start, action, habits), 0);
-  const steps = procedure(run.world, action, run.papers);
-  for (const step of habits.operations?.(action, steps) ?? steps) {
-    const before = run.readings.length;
-    run = act(run, action.id, step, 0).run;
-    for (const [i, taken] of run.readings.entries()) {
-      if (i < before) continue;
-      const typed = typedAsShown(taken, i);
-      run = note(run, habits.type?.(typed, taken) ?? typed, 0);
+  const doing = (steps: readonly Operation[]) => {
+    for (const step of steps) {
+      const before = run.readings.length;
+      run = act(run, action.id, step, 0).run;
+      for (const [i, taken] of run.readings.entries()) {
+        if (i < before) continue;
+        const typed = typedAsShown(taken, i);
+        run = note(run, habits.type?.(typed, taken) ?? typed, 0);
+      }
     }
-  }
+  };
+  const steps = procedure(run.world, action, run.papers);
+  doing(habits.operations?.(action, steps) ?? steps);
+  const samples = run.samples.slice(start.samples.length).map(({ sample }) => sample);
+  // Whoever does other operations than are due has nothing more to try.
+  if (habits.operations === undefined) doing(stillToDo(action, run.papers, { samples }));
   return note(run, judgement(run, action, habits), 0);
 }
 
