@@ -14,7 +14,7 @@ import type { Parsed, Problem } from './problems.ts';
 import { check, longLists } from './problems.ts';
 import { quoted, shortened } from './quoted.ts';
 import type { Scenario } from './scenario.ts';
-import { applicableActions, beginning, keepTriedOut, papersOf, rightPapers, toScenario } from './scenario.ts';
+import { applicableActions, beginning, papersOf, rightPapers, toScenario } from './scenario.ts';
 import { LONGEST_LIST, scenarioSchema } from './schema.ts';
 
 export type ReadScenario =
@@ -106,6 +106,5 @@ const lineIdsOf = (action: TestAction, papers: Papers): readonly string[] =>
 function* handoverProblems(scenario: Scenario): Generator<null, readonly Problem[]> {
   if (scenario.handover === null) return [];
   const tried = yield* beginning(scenario);
-  keepTriedOut(scenario, tried);
   return tried.handedOver === null ? [] : handoverFaults(tried.handedOver, papersOf(scenario));
 }
