@@ -18,7 +18,6 @@ import {
   allowedActions,
   applicableActions,
   beginning,
-  keepTriedOut,
   papersOf,
   rightPapers,
   toScenario,
@@ -133,6 +132,5 @@ const lineIdsOf = (action: TestAction, papers: Papers): readonly string[] =>
 function* handoverProblems(scenario: Scenario): Generator<null, readonly Problem[]> {
   if (scenario.handover === null) return [];
   const tried = yield* beginning(scenario);
-  keepTriedOut(scenario, tried);
   return tried.handedOver === null ? [] : handoverFaults(tried.handedOver, papersOf(scenario));
 }

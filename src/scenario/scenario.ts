@@ -6,6 +6,7 @@
 import * as v from 'valibot';
 import { assembling } from '../bench/assemble.ts';
 import { drawer } from '../bench/draw.ts';
+import { fork } from '../bench/fork.ts';
 import { Recent } from '../bench/recent.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { Onlooker, World } from '../bench/world.ts';
@@ -155,25 +156,39 @@ export interface Beginning {
 export const beginningOf = (scenario: Scenario, faults?: readonly FaultChoice[]): Beginning =>
   toItsEnd(beginning(scenario, faults));
 
+/** Benches as they were found, by what is on them: nobody works on these. Each has its wiring, of some megabytes at most. */
+const found = new Recent<string, Beginning>(4);
+
+const texts = new WeakMap<Scenario, string>();
+
+/** All that a scenario holds: two that hold the same are one, and a scenario never changes. */
+export function textOf(scenario: Scenario): string {
+  const text = texts.get(scenario) ?? JSON.stringify(scenario);
+  texts.set(scenario, text);
+  return text;
+}
+
 /**
- * What was carried out to check a handover is the very bench that the trainee finds. It serves the first who asks, and
- * nobody else: whoever has a bench changes it.
+ * The same in pieces, one an operation that was done before. Whoever asks gets a fork of his own, so that what was
+ * carried out once, for whatever reason, serves all.
  */
-const triedOut = new WeakMap<Scenario, Beginning>();
-
-export const keepTriedOut = (scenario: Scenario, tried: Beginning): unknown => triedOut.set(scenario, tried);
-
-/** The same in pieces, one an operation that was done before; before an onlooker, if there is one. */
 export function* beginning(
   scenario: Scenario,
   faults: readonly FaultChoice[] = scenario.faults,
   onlooker: Onlooker | null = null,
 ): Generator<null, Beginning> {
-  const tried = faults === scenario.faults && onlooker === null ? triedOut.get(scenario) : undefined;
-  if (tried !== undefined) {
-    triedOut.delete(scenario);
-    return tried;
-  }
+  // An onlooker sees what is carried out: it is done anew before him.
+  if (onlooker !== null) return yield* finding(scenario, faults, onlooker);
+  const key = `${textOf(scenario)} ${JSON.stringify(faults)}`;
+  const before = found.get(key) ?? found.set(key, yield* finding(scenario, faults, null));
+  return { ...before, world: fork(before.world) };
+}
+
+function* finding(
+  scenario: Scenario,
+  faults: readonly FaultChoice[],
+  onlooker: Onlooker | null,
+): Generator<null, Beginning> {
   const sound = soundPartsOf(scenario);
   yield null;
   const world = yield* assembling(sound, faults, scenario.seed, scenario.clock);

@@ -17,7 +17,7 @@ import type { ActionRun } from '../verification/procedure.ts';
 import { carryingOut } from '../verification/procedure.ts';
 import type { Advice, Papers, TestAction } from '../verification/testAction.ts';
 import type { Scenario } from './scenario.ts';
-import { allowedActions, applicableActions, beginning, papersOf } from './scenario.ts';
+import { allowedActions, applicableActions, beginning, papersOf, textOf } from './scenario.ts';
 
 export interface VerifiedAction {
   readonly action: TestAction;
@@ -130,14 +130,6 @@ export function* workingThrough(
 
 /** By all that it follows from; a few hundred kilobytes each, more than all scenarios of the project, with tests left out and with all. */
 const known = new Recent<string, Verified>(40);
-
-const texts = new WeakMap<Scenario, string>();
-
-function textOf(scenario: Scenario): string {
-  const text = texts.get(scenario) ?? JSON.stringify(scenario);
-  texts.set(scenario, text);
-  return text;
-}
 
 /**
  * The same without the bench that is left behind. What was worked out is kept: whoever shows how it is done, marks or

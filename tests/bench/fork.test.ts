@@ -169,3 +169,16 @@ test('whoever looks on at a bench is told nothing of its fork', () => {
   doing(world, ...CHARGE);
   expect(told).toBeGreaterThan(0);
 });
+
+test.each(['harbour-mews', 'station-yard'])(
+  'whoever asks for the bench of a scenario finds it untouched, whatever was done on the one before: %s',
+  (id) => {
+    const { scenario } = scenarioNamed(id);
+    const before = benchOf(scenario);
+    const asFound = standing(before);
+    disturb(before, 0);
+    disturb(before, 2);
+    expect(standing(before)).not.toBe(asFound);
+    expect(standing(benchOf(scenario))).toBe(asFound);
+  },
+);

@@ -133,7 +133,7 @@ test('the papers tell a not-fault and keep quiet of a fault', () => {
   const scenario = scenarioNamed('orchard-lane').scenario;
   expect(scenario.faults.map(({ fault }) => fault)).toEqual(['start-delay', 'direct-detector-dead']);
   const { site, sheet } = papersOf(scenario);
-  expect(site).toBe(scenario.site);
+  expect(site).toEqual(scenario.site);
   expect(sheet).toEqual({ ...scenario.unit, startDelay: 600 });
 });
 
