@@ -17,8 +17,8 @@ export interface Cause {
   /** Catalogue ids of what is wrong; none: nothing is. */
   readonly causes: readonly string[];
   readonly faults: readonly FaultChoice[];
-  /** `own`: what the scenario has, at its own size, or a part of it where it has several. */
-  readonly of: 'sound' | 'own' | 'part of own' | 'catalogue' | 'pair';
+  /** `own`: what the scenario has, at its own size; `part`: one of several that it has. */
+  readonly of: 'sound' | 'own' | 'part' | 'catalogue' | 'pair';
   readonly size: Size | null;
 }
 
@@ -55,7 +55,7 @@ export function causesOn(
   return [
     soundCause,
     ...(own.length === 0 ? [] : [causeOf(own, 'own')]),
-    ...(own.length < 2 ? [] : own.map((one) => causeOf([...designs, one], 'part of own'))),
+    ...(own.length < 2 ? [] : own.map((one) => causeOf([...designs, one], 'part'))),
     ...others.filter(({ size }) => size === 'usual'),
     ...others.filter(({ size }) => size !== 'usual'),
     ...pairs.map((pair) => causeOf([...designs, ...pair.map(usually)], 'pair')),

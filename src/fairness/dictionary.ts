@@ -3,7 +3,7 @@
  *
  * In small pieces of work: it yields after each operation how far it is, and each row as it is done.
  */
-import { toItsEnd, within } from '../bench/toItsEnd.ts';
+import { within } from '../bench/toItsEnd.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions, applicableActions } from '../scenario/scenario.ts';
 import type { TestAction } from '../verification/testAction.ts';
@@ -34,10 +34,6 @@ export interface Asked {
   /** Pairs of causes that are to have rows too, by their ids. */
   readonly pairs?: readonly (readonly [string, string])[];
 }
-
-/** All of it at once. */
-export const dictionaryOf = (scenario: Scenario, asked: Asked = {}): Dictionary =>
-  toItsEnd(lookingUp(scenario, asked));
 
 export function* lookingUp(
   scenario: Scenario,

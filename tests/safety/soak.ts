@@ -1,11 +1,12 @@
 /*
  * A million sequences over all cores, then two hundred thousand spoilt files, or as many as are named: `npm run soak --
  * 1000000 SEED 200000`. Every core does its own part in a process of its own; the first that goes wrong ends them all.
- * Then 500 sound units on each kind of site.
+ * Then 500 sound units on each kind of site; then whether every job that ships, and sixty drawn ones, can be solved.
  */
 import { fork, spawnSync } from 'node:child_process';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
+import { sweepFairness } from '../fairness/sweep.ts';
 import { runSequence } from './sequences.ts';
 import { takeFile } from './takenFile.ts';
 
@@ -29,7 +30,7 @@ else work(part as Part, Number(part === 'files' ? files : sequences), Number(fir
 async function lead(): Promise<void> {
   const wrong = (await leadPart('sequences', Number(sequences))) ?? (await leadPart('files', Number(files)));
   if (wrong !== null) process.stdout.write(`${wrong}\n`);
-  process.exitCode = wrong === null ? soundUnits() : 1;
+  process.exitCode = wrong === null ? soundUnits() || fairJobs() : 1;
 }
 
 /** Does all of a part; what went wrong, or null. */
@@ -73,6 +74,13 @@ function soundUnits(): number {
     stdio: 'inherit',
   });
   return status ?? 1;
+}
+
+/** Every job that ships and sixty drawn ones can be solved; the exit code. */
+function fairJobs(): number {
+  const wrong = sweepFairness((line) => process.stdout.write(`${line}\n`));
+  if (wrong !== null) process.stdout.write(`${wrong}\n`);
+  return wrong === null ? 0 : 1;
 }
 
 /** What went wrong with a file, or that it took too long. */
