@@ -75,6 +75,6 @@ const THREE_PHASES = [
 // As long as the whole job above: done where every test is asked for, and at each `npm run bench -- taps`.
 if (process.env.CHARGE_TRAINER_EVERY_TEST !== undefined)
   test('nor do the longest of a three-phase job', async () => {
-    const { page, over } = await counted('foundry-yard', THREE_PHASES);
+    const { over } = await counted('foundry-yard', THREE_PHASES);
     expect(over).toEqual([]);
   });
