@@ -233,7 +233,8 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          testTimeout: 60_000,
+          // As long as any story may take on a machine that does much else beside it; nothing is measured by the clock.
+          testTimeout: 240_000,
           hookTimeout: 120_000,
           globalSetup: 'tests/browser/globalSetup.ts',
           setupFiles: 'tests/browser/setup.ts',

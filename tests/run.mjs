@@ -1,8 +1,8 @@
-// `npm test`: installs what is missing, runs every check in order, goes on after a failure, and says at the end
+// `npm test`: installs what is missing, runs every check, then every test, goes on after a failure, and says at the end
 // how many passed. Each test counts as one, and so does each check that is no test; one that passed only at a second
 // try is named, with what was wrong at the first. The last line of standard output is `N passed, N failed` alone.
 
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
@@ -17,14 +17,14 @@ const reports = mkdtempSync(join(tmpdir(), 'charge-trainer-'));
 /** Colours only where a person sees them: whatever reads the output of a run elsewhere gets plain text. */
 const env = process.stdout.isTTY ? process.env : { ...process.env, NO_COLOR: '1', FORCE_COLOR: undefined };
 
-const results = [
+// The checks use one core each, so they run beside each other; the tests use every core.
+const checks = await Promise.all([
   check('types', 'typescript/bin/tsc'),
   check('format and lint', '@biomejs/biome/bin/biome', 'ci', '--error-on-warnings'),
   check('unused code and packages', 'knip/bin/knip.js'),
-  tests('floors'),
   check('build', 'vite/bin/vite.js', 'build', '--logLevel', 'warn'),
-  tests('browser'),
-];
+]);
+const results = [...checks, tests('floors'), tests('browser')];
 rmSync(reports, { recursive: true, force: true });
 
 console.log(`\nOrder of tests: CHARGE_TRAINER_TEST_SEED=${seed}`);
@@ -44,15 +44,25 @@ function sum(count) {
   return results.reduce((total, result) => total + result[count], 0);
 }
 
-/** Runs a package's command by its file, which works alike on every system; true if it ends with 0. */
-function run(command, words) {
-  const file = join(root, 'node_modules', command);
-  return spawnSync(process.execPath, [file, ...words], { cwd: root, env, stdio: 'inherit' }).status === 0;
+/** A package's command by its file, which works alike on every system. */
+function words(command, ...more) {
+  return [join(root, 'node_modules', command), ...more];
 }
 
-function check(name, command, ...words) {
+/** What it prints is kept until it has ended, so that what two of them say does not mix. */
+async function check(name, command, ...more) {
+  const child = spawn(process.execPath, words(command, ...more), { cwd: root, env });
+  const said = [];
+  for (const stream of [child.stdout, child.stderr]) stream.on('data', (part) => said.push(part));
+  const sound = await new Promise((resolve) => {
+    child.on('error', (error) => {
+      said.push(Buffer.from(`${error.message}\n`));
+      resolve(false);
+    });
+    child.on('close', (code) => resolve(code === 0));
+  });
   console.log(`\n== ${name}`);
-  const sound = run(command, words);
+  process.stdout.write(Buffer.concat(said));
   return { name, passed: sound ? 1 : 0, failed: sound ? 0 : 1, skipped: 0, again: [] };
 }
 
@@ -61,12 +71,14 @@ function tests(project) {
   const name = `tests, ${project}`;
   console.log(`\n== ${name}`);
   const report = join(reports, `${project}.json`);
-  const sound = run('vitest/vitest.mjs', [
+  const asked = words(
+    'vitest/vitest.mjs',
     'run',
     ...['--project', project, '--allowOnly=false', `--sequence.seed=${seed}`],
     ...['--reporter=default', '--reporter=json', `--outputFile.json=${report}`],
-  ]);
-  return { name, ...countTests(report, sound) };
+  );
+  const { status } = spawnSync(process.execPath, asked, { cwd: root, env, stdio: 'inherit' });
+  return { name, ...countTests(report, status === 0) };
 }
 
 /**

@@ -62,7 +62,6 @@ async function lookingAtAll(through: (page: Page, look: Look) => Promise<void>):
     note(`${screen}, forced colours`, await lostInForcedColours(page));
   };
   await through(page, (screen) => answered(screen, look(screen)));
-  await page.context().close();
   return found;
 }
 
@@ -128,5 +127,4 @@ test('each reading is announced once, the same one twice as well, and never agai
   await toJudge(page);
   await page.getByRole('radio', { name: 'not shown', exact: true }).first().click();
   expect((await heardSince()).join()).not.toContain('Reading');
-  await page.context().close();
 });

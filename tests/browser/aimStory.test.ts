@@ -75,5 +75,4 @@ test.each([
   const bar = page.getByRole('region', { name: 'Next for you' });
   await hands.press(bar.getByRole('link', { name: /\? \d minutes$/ }));
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
-  await page.context().close();
 });

@@ -54,7 +54,6 @@ test('a whole single-phase job by tap alone: no test takes more than it may, hal
     differs: [],
     gates: { critical: [], verdict: true },
   });
-  await page.context().close();
 });
 
 /** In the order of the job: those that teach a row or leave the bench as the next needs it, and the six longest. */
@@ -76,7 +75,6 @@ const THREE_PHASES = [
 // As long as the whole job above: done where every test is asked for, and at each `npm run bench -- taps`.
 if (process.env.CHARGE_TRAINER_EVERY_TEST !== undefined)
   test('nor do the longest of a three-phase job', async () => {
-    const { page, over } = await counted('foundry-yard', THREE_PHASES);
+    const { over } = await counted('foundry-yard', THREE_PHASES);
     expect(over).toEqual([]);
-    await page.context().close();
   });

@@ -1,10 +1,11 @@
 // What the tests of one file need of the world: a browser, and the built page served. Both are there from the first test
 // to the last. They are those of the file before, where the same process has run one: to start them takes longer than
-// many a test. What a file left open in the browser is closed, and every person sits down with an empty one anyway.
+// many a test. What a test left open in the browser is closed or emptied, and every person sits down with an empty one.
 
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll } from 'vitest';
+import { afterAll, afterEach, beforeAll } from 'vitest';
 import { openBrowser } from './browsers.ts';
+import { everybodyLeaves } from './seats.ts';
 import { type Served, serveBuilt } from './serveBuilt.ts';
 
 type Open = readonly [Browser, Served];
@@ -32,8 +33,10 @@ export function openBuiltPage(): {
     kept ??= await Promise.all([openBrowser(), serveBuilt()]);
     open = kept;
   });
-  afterAll(async () => {
-    await Promise.all(open?.[0].contexts().map((context) => context.close()) ?? []);
+  afterEach(async () => {
+    if (open?.[0].isConnected()) await everybodyLeaves(open[0]);
+  });
+  afterAll(() => {
     open = null;
   });
   return {

@@ -2,7 +2,7 @@
 // of the same files is in tests/cli/cheats.test.ts.
 
 import type { Page } from 'playwright-core';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { CHEATS, file, REFUSED, scenario } from '../helpers/cheats.ts';
 import { faultlessAttempt } from '../helpers/trainee.ts';
 import { openBuiltPage } from './builtPage.ts';
@@ -10,10 +10,6 @@ import { layOpen } from './fold.ts';
 import { openFile, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
-// A debrief goes on working out what was ruled out for as long as it is open.
-afterEach(async () => {
-  for (const context of opened.browser.contexts()) await context.close();
-});
 
 /** Terms and what stands beside them with a space between. */
 const textOf = (page: Page): Promise<string> =>

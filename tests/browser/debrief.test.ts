@@ -125,7 +125,6 @@ test('steps through it, finds the pole, and is told which reading would have tol
   expect(await where(page).textContent()).toBe(before);
   await button(page, 'First').click();
   expect(await where(page).textContent()).toContain('operation 0 of');
-  await page.context().close();
 });
 
 test('cards and keys jump to what was sure and wrong; play steps on', async () => {
@@ -147,7 +146,6 @@ test('cards and keys jump to what was sure and wrong; play steps on', async () =
   await where(page).getByText('operation 3 of').waitFor();
   await button(page, 'Stop playing').click();
   await button(page, 'Play').waitFor();
-  await page.context().close();
 });
 
 test('the working out can be cancelled and taken up again', async () => {
@@ -159,7 +157,6 @@ test('the working out can be cancelled and taken up again', async () => {
   await page.getByText('Time line in figures: what each test told').click();
   await page.getByText('Left at the end: 1. nothing is wrong.').waitFor({ timeout: 120_000 });
   expect(await button(page, 'Cancel').count()).toBe(0);
-  await page.context().close();
 });
 
 test('the figures say what the time line says', async () => {
@@ -170,7 +167,6 @@ test('the figures say what the time line says', async () => {
   await page.getByText(/^Left at the end: \d+/).waitFor();
   const left = await table.getByRole('row').nth(4).getByRole('cell').nth(4).textContent();
   expect(await page.getByText(/^Left at the end: \d+/).textContent()).toContain(`: ${left}.`);
-  await page.context().close();
 });
 
 describe.each([
@@ -210,7 +206,6 @@ describe.each([
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
       0,
     );
-    await page.context().close();
   });
 });
 
@@ -240,7 +235,6 @@ test('the first screen is whole on a phone: verdict, gates, three reasons, one g
   expect(await page.evaluate(() => scrollY)).toBe(0);
   // One filled button on the whole screen.
   expect(await page.locator('.main:visible').allInnerTexts()).toEqual(['Practise this again']);
-  await page.context().close();
 });
 
 test('on paper: a summary of two pages, each with its title and number, and nothing to be pressed', async () => {
@@ -269,7 +263,6 @@ test('on paper: a summary of two pages, each with its title and number, and noth
   expect(paper).toMatch(/judgement.*\d of 30.*accepted \d+ of \d+/);
   for (const { id } of ACTIONS_DUE) expect(paper, id).toContain(lettered(testTitle(id)));
   expect(paper).not.toContain('Practise this again');
-  await page.context().close();
 });
 
 test('on paper on request: the full record, all laid open', async () => {
@@ -289,7 +282,6 @@ test('on paper on request: the full record, all laid open', async () => {
   // The next print is a summary again.
   await page.evaluate(() => dispatchEvent(new Event('afterprint')));
   expect(textOfPages(await page.pdf({ preferCSSPageSize: true }))).toHaveLength(2);
-  await page.context().close();
 });
 
 /** Every page has its title and its number. */

@@ -5,12 +5,13 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
-import { afterEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { parseRecord } from '../../src/store/recordFile.ts';
 import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { expectComplaint, listenTo } from './complaints.ts';
 import { outOfSight } from './lost.ts';
+import { everybodyLeaves } from './seats.ts';
 import {
   answerAll,
   begin,
@@ -26,9 +27,6 @@ import {
 } from './trainee.ts';
 
 const opened = openBuiltPage();
-afterEach(async () => {
-  for (const context of opened.browser.contexts()) await context.close();
-});
 const DIST = join(import.meta.dirname, '../../dist');
 const JOB = 'Mill Race, unit 2';
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
@@ -115,7 +113,6 @@ describe('a screen that fails', () => {
     await failing(page, null);
     await button(page, 'Reload').click();
     await heading(page, 'Measure').waitFor();
-    await page.context().close();
   });
 
   test('a bench that cannot be drawn: back at the scenarios it goes on where it was', async () => {
@@ -134,7 +131,6 @@ describe('a screen that fails', () => {
     await heading(page, 'Predict').waitFor();
     expect((await keptHere(page))?.text).toBe(before?.text);
     await button(page, /^would sign for it/).waitFor();
-    await page.context().close();
   });
 
   test('each page beside an attempt fails by itself', async () => {
@@ -156,7 +152,6 @@ describe('a screen that fails', () => {
       await button(page, `Go on with ${JOB}`).waitFor();
     }
     expect((await keptHere(page))?.text).toContain('"entries":[]');
-    await page.context().close();
   });
 
   test('the first screen itself', async () => {
@@ -168,7 +163,6 @@ describe('a screen that fails', () => {
     await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
     await heading(page, 'The list of scenarios failed').waitFor();
     expect(await page.getByText('What is kept on this device is untouched.').count()).toBe(1);
-    await page.context().close();
   });
 
   test('where not even that can be said, the plain text comes back', async () => {
@@ -184,7 +178,6 @@ describe('a screen that fails', () => {
     await page.goto(`${opened.url}?again`);
     await button(page, `Go on with ${JOB}`).waitFor();
     expect((await keptHere(page))?.text).toBe(before?.text);
-    await page.context().close();
   });
 
   test('where nothing can be kept, the attempt goes into the file', async () => {
@@ -200,7 +193,6 @@ describe('a screen that fails', () => {
     await page.getByText('Export everything before you reload').waitFor();
     const items = await exportedEverything(page);
     expect(items.map(({ attempt }) => attempt.entries.map(({ kind }) => kind))).toEqual([['prediction']]);
-    await page.context().close();
   });
 
   test('a press that fails is said over the screen, which stays', async () => {
@@ -221,7 +213,6 @@ describe('a screen that fails', () => {
     await sheet.getByRole('button', { name: 'Back' }).click();
     await sheet.waitFor({ state: 'detached' });
     expect(await button(page, /^would sign for it/).count()).toBe(1);
-    await page.context().close();
   });
 });
 
@@ -283,7 +274,6 @@ describe('a file of the page', () => {
       await again.close();
     }
     expect((await keptHere(page))?.text).toBe(before?.text);
-    await page.context().close();
   });
 
   test.each(Object.keys(ways) as (keyof typeof ways)[])(
@@ -328,7 +318,7 @@ describe('a file of the page', () => {
         await page.getByRole('link', { name: 'My record' }).first().click();
         await page.getByText(/^Unfinished, .*: No vehicle \(A\)/).waitFor();
         expect(await keptTexts(page)).toContain(before?.text);
-        await page.context().close();
+        await everybodyLeaves(opened.browser);
       }
       // A story a file: longer than most tests.
     },
@@ -355,7 +345,6 @@ describe('a file of the page', () => {
     await button(page, /^Next/).click();
     await heading(page, 'Set up').waitFor();
     expect((await keptHere(page))?.text).toContain('"judgement"');
-    await page.context().close();
   });
 
   test('that is wanted first to conclude: that is said, and the attempt goes on once it comes', async () => {
@@ -375,7 +364,6 @@ describe('a file of the page', () => {
     await page.reload();
     await heading(page, 'Conclude').waitFor();
     expect((await keptHere(page))?.text).toBe(before?.text);
-    await page.context().close();
   });
 
   test('its style sheet: that is said, and the page works without', async () => {
@@ -390,7 +378,6 @@ describe('a file of the page', () => {
     await sheet.getByRole('button', { name: 'Back' }).click();
     await begin(page, JOB);
     expect(await sheet.count()).toBe(0);
-    await page.context().close();
   });
 });
 

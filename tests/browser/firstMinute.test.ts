@@ -56,5 +56,4 @@ test('three screens of one window, pins to be touched, the unit opened, and come
   await page.getByText(/^You would have touched \d{3}\sV to earth/).waitFor();
   await button(page, 'Skip').click();
   await page.getByRole('link', { name: /^Start here/ }).waitFor();
-  await page.context().close();
 });

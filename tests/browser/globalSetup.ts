@@ -18,13 +18,17 @@ const NAMES = { chromium: 'Chromium', firefox: 'Firefox' } as const;
 export async function setup(project: TestProject): Promise<void> {
   const browsers = [];
   const found = await findBrowsers();
-  for (const one of found) {
-    try {
-      browsers.push({ ...one, name: `${NAMES[one.engine]} ${await versionOf(one)}` });
-    } catch (error) {
-      if (one === found[0] || process.env.CI) throw error;
-      console.log(`${one.path} is left out, since it cannot be driven: ${String(error).split('\n')[0]}`);
-    }
+  // Beside each other: to start takes each of them longer than all else that is done before the first test.
+  const tried = await Promise.allSettled(found.map(versionOf));
+  for (const [i, one] of found.entries()) {
+    const outcome = tried[i];
+    if (outcome?.status === 'fulfilled')
+      browsers.push({ ...one, name: `${NAMES[one.engine]} ${outcome.value}` });
+    else if (i === 0 || process.env.CI) throw outcome?.reason;
+    else
+      console.log(
+        `${one.path} is left out, since it cannot be driven: ${String(outcome?.reason).split('\n')[0]}`,
+      );
   }
   project.provide('browsers', browsers);
   const told = browsers.map(

@@ -38,7 +38,6 @@ test('a first visit on a phone: one filled button, in a bar at the bottom, and n
   expect(await page.title()).toBe('Scenarios · Charge point trainer');
   expect(await overhang(page)).toBe(0);
   expect(await barriersOn(page)).toEqual([]);
-  await page.context().close();
 });
 
 test('a cell begins a job of one aim; afterwards it says what came of it, and what is next has a reason', async () => {
@@ -72,7 +71,6 @@ test('a cell begins a job of one aim; afterwards it says what came of it, and wh
   await link(page, /^Next for you: Is it dead\? 4 minutes You have not tried it yet\.$/).waitFor();
   expect(await page.locator('.filled, button.main').count()).toBe(1);
   expect(await barriersOn(page)).toEqual([]);
-  await page.context().close();
 });
 
 test('an address begins the same job each time, and one that is wrong says what is', async () => {
@@ -97,5 +95,4 @@ test('an address begins the same job each time, and one that is wrong says what 
   await link(page, 'All twelve aims').click();
   await page.getByRole('heading', { name: 'Charge point trainer' }).waitFor();
   expect(await page.getByRole('alert').count()).toBe(0);
-  await page.context().close();
 });

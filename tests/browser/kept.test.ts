@@ -3,7 +3,7 @@
 
 import { readFileSync } from 'node:fs';
 import type { BrowserContext, Page } from 'playwright-core';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { parseAttempt } from '../../src/attempt/file.ts';
 import type { Measurement } from '../../src/bench/operation.ts';
 import { barriersOn } from './axe.ts';
@@ -24,9 +24,6 @@ import {
 } from './trainee.ts';
 
 const opened = openBuiltPage();
-afterEach(async () => {
-  for (const context of opened.browser.contexts()) await context.close();
-});
 const JOB = 'Harbour Mews, house 4';
 const MEASURED: Measurement = {
   op: 'measure',

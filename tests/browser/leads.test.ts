@@ -112,7 +112,6 @@ test('by tap alone on a phone: two terminals joined to one lead, PE under the ot
   await lead(page, 'second lead').selectOption({ label: 'main earthing terminal' });
   await page.getByRole('button', { name: 'MET, second lead' }).waitFor();
   await page.getByText('to the outlet').waitFor();
-  await page.context().close();
 });
 
 const focused = (page: Page) => page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? '');
@@ -159,7 +158,6 @@ test('by keyboard alone on a desk: one stop for all terminals, arrows, Enter, Es
   await page.getByRole('button', { name: 'Check leads' }).focus();
   await page.keyboard.press('Enter');
   await page.getByText('Your leads: L1 + L2 at the outlet, PE at the outlet, 500 V d.c.').waitFor();
-  await page.context().close();
 });
 
 test('a pilot’s cursors by keyboard give the times, and the amperes follow from them', async () => {
@@ -202,5 +200,4 @@ test('a pilot’s cursors by keyboard give the times, and the amperes follow fro
     .getByText(/^9.V, duty 53\.\d.%, 32.A$/)
     .waitFor();
   expect(await cursor.isVisible()).toBe(false);
-  await page.context().close();
 });

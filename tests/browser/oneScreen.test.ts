@@ -229,5 +229,4 @@ test.each([
   await judgeAll(page, 'did');
   await page.getByRole('heading', { name: 'What was true' }).waitFor();
   await lookedAt(page, 'told', { bar: page.locator('.bar button') });
-  await page.context().close();
 });

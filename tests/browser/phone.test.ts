@@ -121,5 +121,4 @@ test('after the lock a hand on the drawing acts at once', async () => {
       { kind: 'operation', operation: { op: 'vehicle', plugged: true, state: 'B' } },
       { kind: 'operation', operation: { op: 'vehicle', state: 'C' } },
     ]);
-  await page.context().close();
 });

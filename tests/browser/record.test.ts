@@ -5,7 +5,7 @@ import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from '
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterEach, expect, onTestFinished, test } from 'vitest';
+import { expect, onTestFinished, test } from 'vitest';
 import { debriefOf } from '../../src/attempt/debrief.ts';
 import { parseAttempt } from '../../src/attempt/file.ts';
 import { makeRecordText } from '../../src/store/recordText.ts';
@@ -30,9 +30,6 @@ import {
 } from './trainee.ts';
 
 const opened = openBuiltPage();
-afterEach(async () => {
-  for (const context of opened.browser.contexts()) await context.close();
-});
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
 
 /** Attempts at the same faulty unit, a day apart, by people with these habits. */

@@ -188,5 +188,4 @@ test('all lines at once, and judged as said: one press for those that are left, 
   expect(said.filter(({ answer }) => answer === 'should')).toHaveLength(lines.length - 2);
   const judged = attempt.entries.flatMap((entry) => (entry.kind === 'judgement' ? entry.lines : []));
   expect(judged.find(({ id }) => id === changed.id)?.judged).toBe('not-shown');
-  await page.context().close();
 });

@@ -60,5 +60,4 @@ test('off at first; switched on, the contactor is heard after the lock, and not 
   const [before] = await heardAtTheLock(page);
   expect(before).toBe(0);
   await expect.poll(() => tonesOn(page)).toBeGreaterThan(0);
-  await page.context().close();
 });

@@ -70,5 +70,4 @@ test('set with the set-up, changed while observing, and disturbed', async () => 
   await press(page.getByRole('button', { name: 'Unfold what is known' }));
   expect(await page.getByRole('row', { name: /^disturbance/ }).count()).toBe(0);
   expect({ neighbours: after.neighbours, pen: after.pen }).toEqual({ neighbours: [], pen: 'sound' });
-  await page.context().close();
 });

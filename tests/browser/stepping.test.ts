@@ -90,7 +90,6 @@ test('back, reload and title at every step of a test, on a phone', async () => {
   await choosing(page);
   const { attempt } = await inHand(page, 2);
   expect(attempt.entries.map(({ kind }) => kind)).toEqual(['prediction', 'judgement']);
-  await page.context().close();
 });
 
 test('a mistake at every step is taken back, and the record shows what was meant', async () => {
@@ -145,5 +144,4 @@ test('a mistake at every step is taken back, and the record shows what was meant
   expect(said).toHaveLength(1);
   expect(test?.lines.map(({ predicted }) => predicted)).toEqual(test?.lines.map(({ right }) => right));
   expect(test?.lines.map(({ judged }) => judged)).toEqual(test?.lines.map(({ judgement }) => judgement));
-  await page.context().close();
 });

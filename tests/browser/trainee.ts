@@ -44,6 +44,7 @@ import { testTitle } from '../../src/words/testTitles.ts';
 import { listenTo } from './complaints.ts';
 import type { Hands } from './hands.ts';
 import { end, mouse, press, putHands, take, tick, type } from './hands.ts';
+import { freeSeat, takeSeat } from './seats.ts';
 
 interface Look {
   readonly width?: number;
@@ -76,16 +77,26 @@ export async function sitDown(browser: Browser, url: string, look: Look = {}): P
     hands = mouse,
     before,
   } = look;
-  const context = await browser.newContext({
+  const options = {
     viewport: { width, height },
     colorScheme,
     deviceScaleFactor: scale,
     hasTouch: touch,
     reducedMotion: 'reduce',
     serviceWorkers: worker ? 'allow' : 'block',
-  });
+  } as const;
+  // What a worker keeps, and what runs before the page, stays with it.
+  const isShared = before === undefined && !worker;
+  const left = isShared ? await freeSeat(browser, url, options) : null;
+  if (left !== null) {
+    putHands(left, hands);
+    await arrive(left, url);
+    return left;
+  }
+  const context = await browser.newContext(options);
   if (before !== undefined) await context.addInitScript(before);
   const page = await openPage(context, url);
+  if (isShared) takeSeat(page, url, options);
   putHands(page, hands);
   return page;
 }
@@ -95,9 +106,13 @@ export async function openPage(context: BrowserContext, url: string): Promise<Pa
   const page = await context.newPage();
   page.setDefaultTimeout(PATIENCE);
   listenTo(page, url);
+  await arrive(page, url);
+  return page;
+}
+
+async function arrive(page: Page, url: string): Promise<void> {
   await page.goto(url);
   await page.getByRole('heading', { name: 'Charge point trainer' }).waitFor();
-  return page;
 }
 
 /** For `before`: a browser whose site data are blocked, as somebody may set it. */

@@ -4,10 +4,12 @@
 
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Request } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';
 import { parseScenario } from '../../src/scenario/scenarioText.ts';
 import { openBuiltPage } from './builtPage.ts';
+import { everybodyLeaves } from './seats.ts';
 import { answerAll, begin, choose, openFile, setUp, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
@@ -22,7 +24,8 @@ const withFault = (faults: readonly object[]): string =>
 async function pagesBeforeLock(text: string): Promise<readonly string[]> {
   const page = await sitDown(opened.browser, opened.url);
   const asked: string[] = [];
-  page.on('request', (request) => asked.push(request.url()));
+  const note = (request: Request) => asked.push(request.url());
+  page.on('request', note);
   const pages: string[] = [];
   // What is in a field is no markup, so it is written beside it.
   const keep = async () =>
@@ -51,7 +54,8 @@ async function pagesBeforeLock(text: string): Promise<readonly string[]> {
   await keep();
   await answerAll(page);
   await keep();
-  await page.context().close();
+  page.off('request', note);
+  await everybodyLeaves(opened.browser);
   return [...pages.map(renumbered), asked.join('\n')];
 }
 

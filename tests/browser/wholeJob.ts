@@ -54,8 +54,8 @@ export async function marksAgreed(page: Page) {
   return marks;
 }
 
-/** Opened from a file: the scenario of that name with these tests alone. */
-export async function openedWith(page: Page, id: string, title: string, allowed: readonly string[]) {
+/** The scenario of that name with these tests alone, as a file of somebody's own. */
+export function scenarioWith(id: string, title: string, allowed: readonly string[]) {
   const text = JSON.stringify({
     ...JSON.parse(scenarioNamed(id).text),
     id: 'mine',
@@ -64,7 +64,13 @@ export async function openedWith(page: Page, id: string, title: string, allowed:
   });
   const read = parseScenario(text);
   if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join('; '));
+  return { scenario: read.scenario, text };
+}
+
+/** The same opened from its file. */
+export async function openedWith(page: Page, id: string, title: string, allowed: readonly string[]) {
+  const { scenario, text } = scenarioWith(id, title, allowed);
   await openFile(page, 'mine.json', text);
   await page.getByRole('radio', { name: title }).waitFor();
-  return read.scenario;
+  return scenario;
 }

@@ -242,8 +242,10 @@ test('every named state is reached, and no coil is driven without its conditions
     for (const { state, steps } of paths) {
       for (const name of leavesIn(state.value)) reached.add(name);
       if (commandsOf(state).coil) driven++;
-      const words = steps.map(({ event }) => JSON.stringify(event)).join(' ');
-      expect(lacking(state), `${theme}: ${words}`).toEqual([]);
+      const missing = lacking(state);
+      // The way there is put into words only where it is told: there are as many ways as states.
+      const words = () => steps.map(({ event }) => JSON.stringify(event)).join(' ');
+      if (missing.length > 0) expect(missing, `${theme}: ${words()}`).toEqual([]);
     }
     console.log(`${theme}: ${paths.length} states, a coil driven in ${driven}`);
   }

@@ -271,9 +271,12 @@ test.each([
 });
 
 describe('a socket-outlet', () => {
-  test.each(['coding-sizes', 'coding-in-use', 'hold', 'release', 'unplug'])('%s breaks nothing on a sound one', (action) => {
-    expect(findings(action, SOCKET)).toEqual({ broken: [], failed: [] });
-  });
+  test.each(['coding-sizes', 'coding-in-use', 'hold', 'release', 'unplug'])(
+    '%s breaks nothing on a sound one',
+    (action) => {
+      expect(findings(action, SOCKET)).toEqual({ broken: [], failed: [] });
+    },
+  );
 
   test('a lock that is not there lets the plug out, before and after', () => {
     // The plug never reports home: such a unit must not supply, so nothing live is let out.
