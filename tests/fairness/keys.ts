@@ -82,9 +82,10 @@ export const KEYS: readonly Key[] = [
     why: [
       '1.5 kΩ of a 13 A cable reads as 517 Ω, a cable of 20 A: the wrong offer shows with other cables than the customer’s alone.',
       'Ignored coding would offer 32 A for each and supply a plug without a resistor; read too small it would offer too little.',
+      'Taken for a 20 A cable, a 13 A one may carry 18 A, which is not cut off in use either.',
     ],
     rivals: ['coding-ignored', 'coding-read-too-small', 'proximity-contact-dirty', 'offer-too-high'],
-    revealedBy: ['coding-sizes'],
+    revealedBy: ['coding-sizes', 'coding-in-use'],
     lookalikes: [],
     shortest: ['coding-sizes'],
   },

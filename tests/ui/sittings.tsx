@@ -56,7 +56,10 @@ export const perceptible = ({ readings, seen, events, found, refused, unsafe }: 
 const isPossible = (file: object, fault: string): boolean =>
   readScenario({ ...file, faults: [{ fault }] }).ok;
 
-const soundFile = (id: string) => ({ ...(scenarioNamed(id).file as { unit: object }), faults: [] });
+const soundFile = (id: string) => ({
+  ...(scenarioNamed(id).file as { site: object; unit: object }),
+  faults: [],
+});
 const home = soundFile('harbour-mews');
 
 /** A site of each kind, sound; each fault is tried on the first of them that can have it. Every line asked in turn, or ten lines to choose from. */
@@ -66,8 +69,12 @@ export const SITES: readonly { readonly id: string; readonly rung: Rung; readonl
   { id: 'TT', rung: 3, file: soundFile('weir-cottage') },
   {
     rung: 3,
-    id: 'TN-C-S, with an arrester and a sensor on its service',
-    file: { ...home, unit: { ...home.unit, surgeArrester: true, serviceLimit: 60 } },
+    id: 'TN-C-S, with bonded pipes, an arrester and a sensor on its service',
+    file: {
+      ...home,
+      site: { ...home.site, metEarthResistance: 20 },
+      unit: { ...home.unit, surgeArrester: true, serviceLimit: 60 },
+    },
   },
 ];
 const siteOf = (fault: string): string | undefined => SITES.find(({ file }) => isPossible(file, fault))?.id;

@@ -227,7 +227,7 @@ const LETS_GO: Readonly<Record<string, Seconds>> = {
   'stops-asking': GREATEST_OFF_AFTER_NOT_READY,
   unplugged: GREATEST_OFF_AFTER_UNPLUGGING,
   'earth-lost': GREATEST_OFF_AFTER_EARTH_LOSS,
-  'pilot-shorted': GREATEST_OFF_AFTER_FAULT,
+  'pilot-to-earth': GREATEST_OFF_AFTER_FAULT,
   asks: GREATEST_ON_AFTER_READY,
   'unlock-after-unplugging': GREATEST_UNLOCK_AFTER_UNPLUGGING,
 };

@@ -18,7 +18,7 @@ const HOW_SOON: Readonly<Record<string, string>> = {
   'stops-asking': 'The vehicle stops asking (C to B). How soon does the unit have to be off?',
   unplugged: 'Somebody pulls the plug while the unit supplies. How soon does the unit have to be off?',
   'earth-lost': 'PE to the vehicle breaks while the unit supplies. How soon does the unit have to be off?',
-  'pilot-shorted':
+  'pilot-to-earth':
     'The pilot is shorted to PE while the unit supplies. How soon does the unit have to be off?',
   asks: 'A vehicle asks (B to C), and all is well. How soon does the unit have to supply it?',
   'unlock-after-unplugging':
