@@ -26,8 +26,9 @@ export const TAPS: Readonly<Record<string, number>> = {
   energise: 29,
   'state-a': 14,
   'state-b': 24,
-  // Counted on a three-phase site.
-  'coding-sizes': 76,
+  // Both counted on a three-phase site.
+  'coding-sizes': 47,
+  'coding-in-use': 34,
   // As state-d.
   hold: 19,
   'state-c': 21,
