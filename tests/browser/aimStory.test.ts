@@ -9,6 +9,7 @@ import { verdictTitle } from '../../src/words/answers.ts';
 import { causeTitle } from '../../src/words/causeTitles.ts';
 import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
+import { share } from './everyTest.ts';
 import type { Hands } from './hands.ts';
 import { finger, mouse } from './hands.ts';
 import { conclude, doTest, inHand, sitDown } from './trainee.ts';
@@ -46,33 +47,38 @@ function looking(hands: Hands): Hands {
   };
 }
 
-test.each([
+const SIZES = [
   [360, 740, 'dark'],
+  [1280, 800, 'light'],
   [740, 360, 'light'],
   [820, 1180, 'dark'],
-  [1280, 800, 'light'],
-] as const)('%d × %d, %s: from home to what is next', async (width, height, colorScheme) => {
-  const touch = width < 1000;
-  const hands = looking(touch ? finger : mouse);
-  const page = await sitDown(opened.browser, opened.url, { width, height, colorScheme, touch, hands });
-  await hands.press(
-    page.getByRole('link', { name: /^Does it offer the right current\? practice: not tried$/ }),
-  );
-  await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
-  const { actions } = verify((await inHand(page)).scenario);
-  for (const { action } of actions) await doTest(page, action);
-  const { verdict, cause, next, tell } = rightConclusion(await inHand(page));
-  await hands.press(page.getByRole('button', { name: 'Conclude…' }));
-  await conclude(page, {
-    verdict,
-    cause: cause === null || cause === 'nothing' ? 'nothing is wrong' : causeTitle(cause),
-    next,
-    tell,
-  });
-  await page.getByRole('heading', { name: `“${verdictTitle(verdict)}”: right.` }).waitFor();
-  // On the narrowest, dark, and on the widest, light; the widths between are no other page.
-  if (width === 360 || width === 1280) expect(await barriersOn(page)).toEqual([]);
-  const bar = page.getByRole('region', { name: 'Next for you' });
-  await hands.press(bar.getByRole('link', { name: /\? \d minutes$/ }));
-  await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
-});
+] as const;
+
+test.each(share(SIZES, SIZES.slice(0, 2)))(
+  '%d × %d, %s: from home to what is next',
+  async (width, height, colorScheme) => {
+    const touch = width < 1000;
+    const hands = looking(touch ? finger : mouse);
+    const page = await sitDown(opened.browser, opened.url, { width, height, colorScheme, touch, hands });
+    await hands.press(
+      page.getByRole('link', { name: /^Does it offer the right current\? practice: not tried$/ }),
+    );
+    await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
+    const { actions } = verify((await inHand(page)).scenario);
+    for (const { action } of actions) await doTest(page, action);
+    const { verdict, cause, next, tell } = rightConclusion(await inHand(page));
+    await hands.press(page.getByRole('button', { name: 'Conclude…' }));
+    await conclude(page, {
+      verdict,
+      cause: cause === null || cause === 'nothing' ? 'nothing is wrong' : causeTitle(cause),
+      next,
+      tell,
+    });
+    await page.getByRole('heading', { name: `“${verdictTitle(verdict)}”: right.` }).waitFor();
+    // On the narrowest, dark, and on the widest, light; the widths between are no other page.
+    if (width === 360 || width === 1280) expect(await barriersOn(page)).toEqual([]);
+    const bar = page.getByRole('region', { name: 'Next for you' });
+    await hands.press(bar.getByRole('link', { name: /\? \d minutes$/ }));
+    await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
+  },
+);

@@ -12,6 +12,7 @@ import { scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBy } from '../helpers/trainee.ts';
 import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
+import { share } from './everyTest.ts';
 import { layAllOpen, layOpen } from './fold.ts';
 import { textOfPages } from './pdf.ts';
 import { openFile, sitDown } from './trainee.ts';
@@ -169,10 +170,12 @@ test('the figures say what the time line says', async () => {
   expect(await page.getByText(/^Left at the end: \d+/).textContent()).toContain(`: ${left}.`);
 });
 
-describe.each([
-  { width: 1280, height: 800 },
+const SIZES = [
   { width: 360, height: 740 },
-])('$width × $height', (size) => {
+  { width: 1280, height: 800 },
+];
+
+describe.each(share(SIZES, SIZES.slice(0, 1)))('$width × $height', (size) => {
   test('both drawings say what their table says; no barrier, light, dark, laid open', async () => {
     const page = await openReplay(size);
     await toReading(page);

@@ -8,6 +8,7 @@ import { afterAll, beforeAll, describe, expect, inject, test, vi } from 'vitest'
 import { verify } from '../../src/scenario/verify.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { launch } from './browsers.ts';
+import { share } from './everyTest.ts';
 import { throughFirstRun } from './firstRun.ts';
 import { mouseAndKeyboard, putHands } from './hands.ts';
 import { serveBuilt } from './serveBuilt.ts';
@@ -16,8 +17,15 @@ import { begin, conclude, doTest, isServed, sitDown } from './trainee.ts';
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
 vi.setConfig({ testTimeout: 400_000 });
 
-/** The first is the one that all other tests are done in, and goes without where there are others. */
-const [first, ...others] = inject('browsers');
+/**
+ * The first is the one that all other tests are done in, and goes without where there are others: one of another make,
+ * and, where every test is asked for, the same make with a window too.
+ */
+const [first, ...more] = inject('browsers');
+const others = share(
+  more,
+  more.filter(({ engine }, i) => engine !== first?.engine || (i === 0 && more.length === 1)),
+);
 
 describe.each(others.length > 0 || first === undefined ? others : [first])('$name', (found) => {
   let browser: Browser;

@@ -44,7 +44,7 @@ const beyond = (page: Page): Promise<string[]> =>
         .map((one) => `${one.className || 'page'}: ${one.scrollWidth} × ${one.scrollHeight}`);
     return [
       ...found('html, .bench-drawing, .frame-inner', true),
-      ...found('.step-body, .step-body label, .bar, .pad', false),
+      ...found('.step-body, .step-body .in-row > label, .bar, .pad', false),
     ];
   });
 

@@ -9,6 +9,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { openBrowser } from './browsers.ts';
 import { expectComplaint } from './complaints.ts';
+import { share } from './everyTest.ts';
 import { type Served, serveBuilt } from './serveBuilt.ts';
 import { isServed, openPage, sitDown } from './trainee.ts';
 
@@ -80,50 +81,55 @@ const isServedByItsOwn = (page: Page, path: Path) =>
 
 const [UPPER, LOWER] = PATHS;
 
-test.each([
-  { opened: [UPPER, LOWER], updated: UPPER },
+const ORDERS = [
   { opened: [UPPER, LOWER], updated: LOWER },
+  { opened: [UPPER, LOWER], updated: UPPER },
   { opened: [LOWER, UPPER], updated: UPPER },
-] as const)('opened $opened, a newer version of "$updated"', async ({ opened, updated }) => {
-  const other = updated === UPPER ? LOWER : UPPER;
-  const page = await sitDown(browser, `${served.url}${opened[0]}`, { worker: true });
-  await isServed(page);
-  const second = await openPage(page.context(), `${served.url}${opened[1]}`);
-  await page.evaluate(() => Object.assign(globalThis, { isUntouched: true }));
-  await second.evaluate(() => Object.assign(globalThis, { isUntouched: true }));
-  await isServedByItsOwn(second, opened[1]);
+] as const;
 
-  const former = (path: Path) => `workbox-precache-v2-${served.url}${path}`;
-  await page.evaluate(
-    async (names) => Promise.all(names.map((name) => caches.open(name))),
-    PATHS.map(former),
-  );
+test.each(share(ORDERS, ORDERS.slice(0, 1)))(
+  'opened $opened, a newer version of "$updated"',
+  async ({ opened, updated }) => {
+    const other = updated === UPPER ? LOWER : UPPER;
+    const page = await sitDown(browser, `${served.url}${opened[0]}`, { worker: true });
+    await isServed(page);
+    const second = await openPage(page.context(), `${served.url}${opened[1]}`);
+    await page.evaluate(() => Object.assign(globalThis, { isUntouched: true }));
+    await second.evaluate(() => Object.assign(globalThis, { isUntouched: true }));
+    await isServedByItsOwn(second, opened[1]);
 
-  const [updating, waiting] = opened[0] === updated ? [page, second] : [second, page];
-  release(updated, 'newer');
-  await updating.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
-  await updating.getByRole('button', { name: 'Take the new version' }).click();
-  await updating.waitForFunction(() => !('isUntouched' in globalThis));
-  await updating.getByRole('heading', { name: 'Charge point trainer' }).waitFor();
-  expect(await waiting.evaluate(() => 'isUntouched' in globalThis)).toBe(true);
-  expect(await waiting.getByRole('button', { name: 'Take the new version' }).count()).toBe(0);
-  const left = await waiting.evaluate(() => caches.keys());
-  expect(left.toSorted()).toEqual([
-    ...PATHS.map((path) => `charge-point-trainer ${served.url}${path}`),
-    former(other),
-  ]);
-  await updating.close();
-  await waiting.close();
+    const former = (path: Path) => `workbox-precache-v2-${served.url}${path}`;
+    await page.evaluate(
+      async (names) => Promise.all(names.map((name) => caches.open(name))),
+      PATHS.map(former),
+    );
 
-  await served.close();
-  const open = (path: Path) => openPage(page.context(), `${served.url}${path}`);
-  expect(await shownBy(await open(updated))).toEqual(expected(updated, 'newer'));
-  expect(await shownBy(await open(other))).toEqual(expected(other, 'first'));
+    const [updating, waiting] = opened[0] === updated ? [page, second] : [second, page];
+    release(updated, 'newer');
+    await updating.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+    await updating.getByRole('button', { name: 'Take the new version' }).click();
+    await updating.waitForFunction(() => !('isUntouched' in globalThis));
+    await updating.getByRole('heading', { name: 'Charge point trainer' }).waitFor();
+    expect(await waiting.evaluate(() => 'isUntouched' in globalThis)).toBe(true);
+    expect(await waiting.getByRole('button', { name: 'Take the new version' }).count()).toBe(0);
+    const left = await waiting.evaluate(() => caches.keys());
+    expect(left.toSorted()).toEqual([
+      ...PATHS.map((path) => `charge-point-trainer ${served.url}${path}`),
+      former(other),
+    ]);
+    await updating.close();
+    await waiting.close();
 
-  expectComplaint(/404/);
-  const lost = await open(LOWER);
-  await lost.goto(`${served.url}${LOWER}none`);
-  await lost.getByRole('link').click();
-  await lost.getByRole('heading', { name: 'Charge point trainer' }).waitFor();
-  expect(lost.url()).toBe(`${served.url}${LOWER}`);
-});
+    await served.close();
+    const open = (path: Path) => openPage(page.context(), `${served.url}${path}`);
+    expect(await shownBy(await open(updated))).toEqual(expected(updated, 'newer'));
+    expect(await shownBy(await open(other))).toEqual(expected(other, 'first'));
+
+    expectComplaint(/404/);
+    const lost = await open(LOWER);
+    await lost.goto(`${served.url}${LOWER}none`);
+    await lost.getByRole('link').click();
+    await lost.getByRole('heading', { name: 'Charge point trainer' }).waitFor();
+    expect(lost.url()).toBe(`${served.url}${LOWER}`);
+  },
+);

@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
 import { allowedActions } from '../../../src/scenario/scenario.ts';
 import { scenarioNamed } from '../../helpers/scenarios.ts';
+import { EVERY_TEST } from '../everyTest.ts';
 import { holdSoundUnit, SOUND, TOLD } from './soundUnit.ts';
 
 // By mouse go other stories, too; this one is for those tests that none of them has.
-if (process.env.CHARGE_TRAINER_EVERY_TEST !== undefined) holdSoundUnit(SOUND.mouse);
+if (EVERY_TEST) holdSoundUnit(SOUND.mouse);
 
 test('every test is done in one of them', () => {
   const done = new Set(TOLD);
