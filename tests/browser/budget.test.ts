@@ -50,8 +50,6 @@ const SINGLE_PHASE = [
   'state-c',
   'unplug',
   'residual-rated',
-  'open-pen',
-  'recovery',
 ] as const;
 
 test('the longest of a single-phase job by tap alone: none takes more than it may', async () => {
