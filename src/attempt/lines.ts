@@ -2,7 +2,7 @@
  * The lines of a test that a trainee answers before measuring, all or those that the scenario asks, in an order that depends on the seed alone, and the
  * right answer to each. Nothing here knows what is wrong with the unit.
  */
-import { drawer } from '../bench/draw.ts';
+import { drawer, inDrawnOrder } from '../bench/draw.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { papersOf } from '../scenario/scenario.ts';
 import { ACTIONS } from '../verification/actions.ts';
@@ -54,17 +54,11 @@ function linesDrawn(scenario: Scenario, action: TestAction): readonly Line[] {
     ...action.untold(papers).map((untold) => lineOf(untold)),
   ];
   const asked = scenario.lines[action.id];
-  return drawn(
+  return inDrawnOrder(
     lines.filter(({ id }) => asked === undefined || asked.includes(id)),
     ({ id }) => draw(`line ${action.id} ${id}`),
   );
 }
-
-const drawn = (lines: readonly Line[], place: (line: Line) => number): readonly Line[] =>
-  lines
-    .map((line) => ({ line, at: place(line) }))
-    .sort((x, y) => x.at - y.at)
-    .map(({ line }) => line);
 
 const lineOf = ({ id, of = 'unit', values = {}, source, toldBy }: Untold): Line => ({
   id,
@@ -99,8 +93,8 @@ export function linesToChooseFrom(scenario: Scenario, action: TestAction): reado
       .map((untold): Line => ({ ...lineOf(untold), id: `${other.id}/${untold.id}` })),
   );
   const count = Math.max(LEAST_DECOYS, CHOOSE_FROM - own.length);
-  const decoys = drawn(others, ({ id }) => draw(`decoy ${action.id} ${id}`)).slice(0, count);
-  return drawn([...own, ...decoys], ({ id }) => draw(`choose ${action.id} ${id}`));
+  const decoys = inDrawnOrder(others, ({ id }) => draw(`decoy ${action.id} ${id}`)).slice(0, count);
+  return inDrawnOrder([...own, ...decoys], ({ id }) => draw(`choose ${action.id} ${id}`));
 }
 
 export function testFigures(scenario: Scenario, action: TestAction): readonly Figure[] {

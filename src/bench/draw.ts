@@ -26,3 +26,13 @@ export function drawer(seed: Seed): Draw {
     return number;
   };
 }
+
+/** The same things in the order of a share that is drawn for each. */
+export const inDrawnOrder = <T>(
+  things: readonly T[],
+  shareOf: (thing: T, i: number) => number,
+): readonly T[] =>
+  things
+    .map((thing, i) => ({ thing, at: shareOf(thing, i) }))
+    .sort((x, y) => x.at - y.at)
+    .map(({ thing }) => thing);

@@ -1,5 +1,4 @@
 /** Small parts that questions of many kinds are put together from. */
-import { roundTo } from '../bench/reading.ts';
 import type { Source } from '../verification/sources.ts';
 import type { Values } from '../verification/testAction.ts';
 import type { AboutLine, AskedUnit, Choice, ChoiceAsked, Dice, FigureAsked, Mistake } from './question.ts';
@@ -42,6 +41,3 @@ export const inOrder = (parts: ChoiceParts): ChoiceAsked => ({ way: 'choice', ..
 /** Choices in an order that says nothing of the answer. */
 export const shuffled = (dice: Dice, parts: ChoiceParts): ChoiceAsked =>
   inOrder({ ...parts, choices: dice.shuffle('choices', parts.choices) });
-
-/** Rounded to what would be shown or typed. */
-export const shownTo = (value: number, step: number): number => roundTo(value, step);

@@ -1,5 +1,5 @@
 /** What varies in a question, drawn by kind, seed and name. */
-import { drawer } from '../bench/draw.ts';
+import { drawer, inDrawnOrder } from '../bench/draw.ts';
 import { roundTo } from '../bench/reading.ts';
 import type { Dice } from './question.ts';
 
@@ -12,10 +12,6 @@ export function diceFor(kind: string, seed: number): Dice {
       const steps = Math.round((greatest - least) / step);
       return roundTo(least + step * Math.floor(share(name) * (steps + 1)), step);
     },
-    shuffle: (name, things) =>
-      things
-        .map((thing, i) => ({ thing, at: share(`${name} ${i}`) }))
-        .sort((x, y) => x.at - y.at)
-        .map(({ thing }) => thing),
+    shuffle: (name, things) => inDrawnOrder(things, (_, i) => share(`${name} ${i}`)),
   };
 }

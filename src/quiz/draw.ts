@@ -1,5 +1,5 @@
 /** Questions by seed: the same to the last digit wherever they are drawn. */
-import { drawer } from '../bench/draw.ts';
+import { drawer, inDrawnOrder } from '../bench/draw.ts';
 import type { AimId } from '../scenario/aims.ts';
 import { AIMS } from '../scenario/aims.ts';
 import { diceFor } from './dice.ts';
@@ -38,10 +38,7 @@ export interface Wanted {
 export function questions({ count, seed, topics = AIMS.map(({ id }) => id) }: Wanted): readonly Question[] {
   const draw = drawer(seed);
   const byShare = <T>(name: string, things: readonly T[]): readonly T[] =>
-    things
-      .map((thing, i) => ({ thing, at: draw(`questions ${name} ${i}`) }))
-      .sort((x, y) => x.at - y.at)
-      .map(({ thing }) => thing);
+    inDrawnOrder(things, (_, i) => draw(`questions ${name} ${i}`));
   const order = byShare('topics', topics);
   const kindsOf = new Map(
     order.map((topic) => [

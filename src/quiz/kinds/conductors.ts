@@ -1,15 +1,26 @@
 /** Questions on conductors, earth and loops: what they ought to read, what they let flow, and what limit they meet. */
+import { roundTo } from '../../bench/reading.ts';
 import { conductorResistance } from '../../laws/conductor.ts';
-import { electrodeVoltage, greatestElectrode } from '../../laws/electrode.ts';
-import { loopImpedance, prospectiveCurrent, threePhaseProspective } from '../../laws/loop.ts';
+import { ELECTRODE_TOUCH_VOLTAGE, electrodeVoltage, greatestElectrode } from '../../laws/electrode.ts';
+import {
+  lineToLineProspective,
+  loopImpedance,
+  prospectiveCurrent,
+  threePhaseProspective,
+} from '../../laws/loop.ts';
 import type { BreakerType } from '../../laws/overcurrent.ts';
-import { greatestLoopImpedance, measuredLoopLimit, NOMINAL_TO_EARTH } from '../../laws/overcurrent.ts';
+import {
+  greatestLoopImpedance,
+  instantaneousMultiple,
+  measuredLoopLimit,
+  NOMINAL_TO_EARTH,
+} from '../../laws/overcurrent.ts';
 import type { Metres, Ohms, SquareMillimetres } from '../../laws/quantities.ts';
 import { isWithin } from '../../laws/quantities.ts';
 import { SUPPLY_VOLTAGE } from '../../laws/supplyLimits.ts';
 import { dropPerAmpereMetre, greatestDrop, voltageDrop } from '../../laws/voltageDrop.ts';
 import { fromMemory, PRACTICE, published } from '../../verification/sources.ts';
-import { figure, inOrder, shownTo } from '../asking.ts';
+import { figure, inOrder } from '../asking.ts';
 import type { Dice, Kind } from '../question.ts';
 
 /** The wiring rules that these questions go by, as the benches do. */
@@ -44,7 +55,7 @@ function drawRun(dice: Dice): Run {
 }
 
 /** Milliohms a metre, as tabled. */
-const perMetre = (area: SquareMillimetres): number => shownTo(1000 * ofCircuit(1, area), 0.01);
+const perMetre = (area: SquareMillimetres): number => roundTo(1000 * ofCircuit(1, area), 0.01);
 
 const protectiveOhms: Kind = {
   id: 'protective-ohms',
@@ -55,7 +66,7 @@ const protectiveOhms: Kind = {
       values: { length, protective, each: perMetre(protective) },
       source: CONDUCTORS,
       unit: 'Ω',
-      answer: shownTo(r2, 0.001),
+      answer: roundTo(r2, 0.001),
       tolerance: 0.011,
       mistakes: {
         'there-and-back': 2 * r2,
@@ -75,7 +86,7 @@ const lineAndProtective: Kind = {
       values: { length, line, protective, lineEach: perMetre(line), protectiveEach: perMetre(protective) },
       source: CONDUCTORS,
       unit: 'Ω',
-      answer: shownTo(r1 + r2, 0.001),
+      answer: roundTo(r1 + r2, 0.001),
       tolerance: 0.015,
       mistakes: {
         'one-way': r1,
@@ -94,7 +105,7 @@ const sumJudged: Kind = {
   topics: ['wiring'],
   ask: (dice) => {
     const { length, line, protective, r1, r2 } = drawRun(dice);
-    const sum = shownTo(r1 + r2, 0.01);
+    const sum = roundTo(r1 + r2, 0.01);
     const answer = dice.pick('answer', ['as-it-ought', 'too-high', 'too-low']);
     const off = {
       'as-it-ought': [0, 0.03],
@@ -102,7 +113,7 @@ const sumJudged: Kind = {
       'too-low': [-0.7 * sum, -0.45 * sum],
     } as const;
     const [least, greatest] = off[answer];
-    const read = shownTo(Math.max(0.01, sum + dice.figure('off', least, greatest, 0.01)), 0.01);
+    const read = roundTo(Math.max(0.01, sum + dice.figure('off', least, greatest, 0.01)), 0.01);
     return inOrder({
       values: { length, line, protective, sum, read, contacts: CONTACTS },
       source: CONDUCTORS,
@@ -120,15 +131,15 @@ const electrodeLimit: Kind = {
   ask: (dice) => {
     const rated = dice.pick('rated', RATED_RESIDUAL);
     return figure({
-      values: { milliamps: shownTo(1000 * rated, 1) },
+      values: { milliamps: roundTo(1000 * rated, 1) },
       source: published(`${RULES} 411.5.3 and Table 41.5`),
       unit: 'Ω',
-      answer: shownTo(greatestElectrode(rated), 1),
+      answer: roundTo(greatestElectrode(rated), 1),
       tolerance: 1,
       mistakes: {
         'mains-voltage': NOMINAL_TO_EARTH / rated,
-        'milliamps-for-amps': 50 / (1000 * rated),
-        'times-not-over': 50 * rated,
+        'milliamps-for-amps': ELECTRODE_TOUCH_VOLTAGE / (1000 * rated),
+        'times-not-over': ELECTRODE_TOUCH_VOLTAGE * rated,
       },
     });
   },
@@ -141,10 +152,10 @@ const electrodeTouch: Kind = {
     const ohms = dice.figure('ohms', 20, 180, 5);
     const amps = dice.pick('amps', [0.03, 0.1, 0.3]);
     return figure({
-      values: { ohms, milliamps: shownTo(1000 * amps, 1) },
+      values: { ohms, milliamps: roundTo(1000 * amps, 1) },
       source: published(`${RULES} 411.5.3`),
       unit: 'V',
-      answer: shownTo(electrodeVoltage(ohms, amps), 0.01),
+      answer: roundTo(electrodeVoltage(ohms, amps), 0.01),
       tolerance: 0.1,
       mistakes: {
         'milliamps-for-amps': 1000 * ohms * amps,
@@ -163,13 +174,13 @@ const loopOfParts: Kind = {
   ask: (dice) => {
     const external = dice.figure('external', 0.08, 0.6, 0.01);
     const run = drawRun(dice);
-    const fixed = shownTo(run.r1 + run.r2, 0.01);
-    const tether = shownTo(2 * ofTether(dice.figure('tether', 4, 8, 0.5), dice.pick('area', [4, 6])), 0.01);
+    const fixed = roundTo(run.r1 + run.r2, 0.01);
+    const tether = roundTo(2 * ofTether(dice.figure('tether', 4, 8, 0.5), dice.pick('area', [4, 6])), 0.01);
     return figure({
       values: { external, fixed, tether },
       source: LOOP_SOURCE,
       unit: 'Ω',
-      answer: shownTo(loopImpedance(external, fixed + tether), 0.01),
+      answer: roundTo(loopImpedance(external, fixed + tether), 0.01),
       tolerance: 0.011,
       mistakes: {
         'tether-forgotten': external + fixed,
@@ -197,15 +208,16 @@ const loopLimit: Kind = {
   ask: (dice) => {
     const [type, rating] = dice.pick('breaker', BREAKERS);
     const tabled = greatestLoopImpedance(type, rating);
+    const multiple = instantaneousMultiple(type);
     return figure({
-      values: { type, rating, multiple: type === 'B' ? 5 : 10, tabled },
+      values: { type, rating, multiple, tabled },
       source: published(`${RULES} Table 41.3 and Appendix 3`, 'factor-from-guidance-note'),
       unit: 'Ω',
       answer: measuredLoopLimit(type, rating),
       tolerance: 0.011,
       mistakes: {
         'hot-for-cold': tabled,
-        'no-factor': NOMINAL_TO_EARTH / ((type === 'B' ? 5 : 10) * rating),
+        'no-factor': NOMINAL_TO_EARTH / (multiple * rating),
         'other-type': measuredLoopLimit(type === 'B' ? 'C' : 'B', rating),
         'rating-alone': NOMINAL_TO_EARTH / rating,
       },
@@ -223,8 +235,8 @@ const loopJudged: Kind = {
     const [type, rating] = dice.pick('breaker', BREAKERS);
     const limit = measuredLoopLimit(type, rating);
     const share = dice.pick('share', [0.45, 0.6, 0.75, 0.95, 1.03, 1.3, 1.6]);
-    const read = shownTo(share * limit, 0.01);
-    const uncertainty = shownTo(loopUncertainty(read), 0.01);
+    const read = roundTo(share * limit, 0.01);
+    const uncertainty = roundTo(loopUncertainty(read), 0.01);
     const close = Math.abs(read - limit) < uncertainty;
     return inOrder({
       values: { type, rating, limit, read, uncertainty },
@@ -244,8 +256,8 @@ const prospective: Kind = {
       values: { ohms, volts: NOMINAL_TO_EARTH },
       source: published(`${RULES} 643.7.3.201`),
       unit: 'A',
-      answer: shownTo(prospectiveCurrent(ohms), 1),
-      tolerance: Math.max(2, shownTo(0.01 * prospectiveCurrent(ohms), 1)),
+      answer: roundTo(prospectiveCurrent(ohms), 1),
+      tolerance: Math.max(2, roundTo(0.01 * prospectiveCurrent(ohms), 1)),
       mistakes: {
         'times-not-over': NOMINAL_TO_EARTH * ohms,
         'line-to-line': 400 / ohms,
@@ -269,7 +281,7 @@ const prospectiveThree: Kind = {
       mistakes: {
         'as-single': single,
         'three-times': 3 * single,
-        'root-three': 1.7320508075688772 * single,
+        'root-three': lineToLineProspective(single),
       },
     });
   },
@@ -322,7 +334,7 @@ const voltDrop: Kind = {
       values: { area, amps, length, each: dropPerAmpereMetre(area, 1), most: greatestDrop(1) },
       source: fromMemory(`${RULES} Appendix 4 section 6`),
       unit: 'V',
-      answer: shownTo(drop, 0.01),
+      answer: roundTo(drop, 0.01),
       tolerance: 0.1,
       mistakes: {
         'length-forgotten': (dropPerAmpereMetre(area, 1) * amps) / 1000,
@@ -353,8 +365,8 @@ const loopBesideSum: Kind = {
       values: {
         external,
         fixed,
-        read: shownTo(sum + dice.figure('off', least, greatest, 0.01), 0.01),
-        sum: shownTo(sum, 0.01),
+        read: roundTo(sum + dice.figure('off', least, greatest, 0.01), 0.01),
+        sum: roundTo(sum, 0.01),
       },
       source: PRACTICE,
       answer,

@@ -1,4 +1,5 @@
 /** Questions on what the pilot says: levels, duty, coding, and the current that follows from them. */
+import { roundTo } from '../../bench/reading.ts';
 import type { DutyMeaning } from '../../laws/pilotDuty.ts';
 import { currentForDuty, dutyForCurrent, greatestOffer } from '../../laws/pilotDuty.ts';
 import {
@@ -13,7 +14,7 @@ import {
 import { CABLE_CODINGS, codedCurrent, codingResistance, readCoding } from '../../laws/proximity.ts';
 import type { Amps, Ohms, Volts } from '../../laws/quantities.ts';
 import { CIRCUIT, pilotStandard } from '../../verification/sources.ts';
-import { figure, inOrder, shownTo, shuffled } from '../asking.ts';
+import { figure, inOrder, shuffled } from '../asking.ts';
 import type { Kind } from '../question.ts';
 
 const STATES = ['A', 'B', 'C', 'D'] as const;
@@ -62,7 +63,7 @@ const levelOfState: Kind = {
       values: { state, open, load: Math.round(load) },
       source: CIRCUIT,
       unit: 'V',
-      answer: shownTo(highIn(state, open), 0.01),
+      answer: roundTo(highIn(state, open), 0.01),
       tolerance: 0.15,
       mistakes: {
         'diode-forgotten': (open * load) / (PILOT_SOURCE.resistance + load),
@@ -80,7 +81,7 @@ const lowHalf: Kind = {
     const state = dice.pick('state', ['B', 'C']);
     const diode = dice.pick('diode', ['sound', 'shorted']);
     const low = (which: 'sound' | 'shorted') =>
-      shownTo(
+      roundTo(
         pilotLow({
           open: PILOT_SOURCE.open,
           sourceResistance: PILOT_SOURCE.resistance,
@@ -97,7 +98,7 @@ const lowHalf: Kind = {
         { id: 'sound', values: { volts: low('sound') } },
         { id: 'shorted', values: { volts: low('shorted') } },
         { id: 'none', values: { volts: 0 } },
-        { id: 'as-high', values: { volts: shownTo(highIn(state), 0.1) } },
+        { id: 'as-high', values: { volts: roundTo(highIn(state), 0.1) } },
       ],
     });
   },
@@ -109,7 +110,7 @@ const sourceResistance: Kind = {
   ask: (dice) => {
     const open = dice.figure('open', 11.6, 12.4, 0.05);
     const real = dice.figure('real', 900, 1120, 10);
-    const loaded = shownTo(
+    const loaded = roundTo(
       pilotHigh({
         open,
         sourceResistance: real,
@@ -123,7 +124,7 @@ const sourceResistance: Kind = {
       values: { open, loaded, load: VEHICLE.permanent, drop: VEHICLE.diodeDrop, least, greatest },
       source: pilotStandard('A.4.4 and Table A.2'),
       unit: 'Ω',
-      answer: shownTo(sourceResistanceFrom(open, loaded), 1),
+      answer: roundTo(sourceResistanceFrom(open, loaded), 1),
       tolerance: 15,
       mistakes: {
         'diode-forgotten': (VEHICLE.permanent * (open - loaded)) / loaded,
@@ -146,7 +147,7 @@ const dutyOfCurrent: Kind = {
       values: { amps },
       source: pilotStandard('Table A.7'),
       unit: '%',
-      answer: shownTo(100 * dutyForCurrent(amps), 0.1),
+      answer: roundTo(100 * dutyForCurrent(amps), 0.1),
       tolerance: 0.3,
       mistakes: {
         'amperes-for-percent': amps,
@@ -161,13 +162,13 @@ const currentOfDuty: Kind = {
   id: 'current-of-duty',
   topics: ['offer'],
   ask: (dice) => {
-    const percent = shownTo(100 * dutyForCurrent(dice.pick('amps', OFFERS)), 0.1);
+    const percent = roundTo(100 * dutyForCurrent(dice.pick('amps', OFFERS)), 0.1);
     const meaning = currentForDuty(percent / 100);
     return figure({
       values: { percent },
       source: pilotStandard('Table A.8'),
       unit: 'A',
-      answer: shownTo(meaning.kind === 'current' ? meaning.amps : 0, 0.1),
+      answer: roundTo(meaning.kind === 'current' ? meaning.amps : 0, 0.1),
       tolerance: 0.3,
       mistakes: {
         'percent-for-amperes': percent,
@@ -211,7 +212,7 @@ const currentOfTimes: Kind = {
       values: { high, period },
       source: pilotStandard('Table A.8'),
       unit: 'A',
-      answer: shownTo(meaning.kind === 'current' ? meaning.amps : 0, 0.1),
+      answer: roundTo(meaning.kind === 'current' ? meaning.amps : 0, 0.1),
       tolerance: 0.3,
       mistakes: {
         'percent-for-amperes': (100 * high) / period,

@@ -1,4 +1,5 @@
 /** Questions on insulation, on what trips at which leakage and when, and on how soon a unit has to let go. */
+import { roundTo } from '../../bench/reading.ts';
 import { EQUIPMENT_MINIMUM, EQUIPMENT_TEST_VOLTAGE, minimumInsulation } from '../../laws/insulationLimits.ts';
 import { parallel } from '../../laws/pilotLevels.ts';
 import type { Seconds } from '../../laws/quantities.ts';
@@ -21,7 +22,7 @@ import {
   GREATEST_UNLOCK_AFTER_UNPLUGGING,
 } from '../../laws/timing.ts';
 import { fromMemory, PRACTICE, pilotStandard, published } from '../../verification/sources.ts';
-import { figure, inOrder, shownTo } from '../asking.ts';
+import { figure, inOrder } from '../asking.ts';
 import type { Dice, Kind } from '../question.ts';
 
 const RULES = 'BS 7671:2018+A2:2022';
@@ -75,7 +76,7 @@ const insulationParallel: Kind = {
       values: { first, second },
       source: PRACTICE,
       unit: 'MΩ',
-      answer: shownTo(parallel(first, second), 0.01),
+      answer: roundTo(parallel(first, second), 0.01),
       tolerance: 0.06,
       mistakes: {
         'in-series': first + second,
@@ -99,7 +100,7 @@ const residualTime: Kind = {
       values: { delay, multiple, milliamps: 30 * (delay === 'S' ? 10 : 1) },
       source: fromMemory('BS EN 61008-1, break times'),
       unit: 'ms',
-      answer: shownTo(1000 * breakTimeLimit(delay, multiple), 1),
+      answer: roundTo(1000 * breakTimeLimit(delay, multiple), 1),
       tolerance: 0.5,
       mistakes: {
         'other-kind': 1000 * breakTimeLimit(other, multiple),
@@ -123,13 +124,13 @@ const risingAlternating: Kind = {
     const rated = dice.pick('rated', RATED);
     const band = alternatingBand(rated);
     const share = dice.pick('share', [0.3, 0.4, 0.6, 0.7, 0.8, 0.9, 1.1]);
-    const amps = shownTo(share * rated, 0.001);
+    const amps = roundTo(share * rated, 0.001);
     return inOrder({
       values: {
-        rated: shownTo(1000 * rated, 1),
-        milliamps: shownTo(1000 * amps, 1),
-        least: shownTo(1000 * band.least, 1),
-        greatest: shownTo(1000 * band.greatest, 1),
+        rated: roundTo(1000 * rated, 1),
+        milliamps: roundTo(1000 * amps, 1),
+        least: roundTo(1000 * band.least, 1),
+        greatest: roundTo(1000 * band.greatest, 1),
       },
       source: published('BS EN 61008-1'),
       answer: judged(amps, band),
@@ -159,7 +160,7 @@ const halfWave: Kind = {
     const type = dice.pick('type', ['AC', 'A']);
     const band = halfWaveBand(type, 0.03, 0);
     const share = dice.pick('share', [0.25, 0.6, 0.9, 1.2]);
-    const milliamps = shownTo(30 * share, 0.1);
+    const milliamps = roundTo(30 * share, 0.1);
     return inOrder({
       values: { type, milliamps, ...(band === undefined ? {} : { least: 10.5, greatest: 42 }) },
       source: published('BS EN 61008-1 9.9'),
@@ -177,7 +178,7 @@ const mayTripAtHalf: Kind = {
     const above = dice.pick('share', [0.3, NON_TRIPPING_SHARE, 0.8, 1]);
     return {
       way: 'three-answers',
-      values: { rated: shownTo(1000 * rated, 1), milliamps: shownTo(1000 * above * rated, 0.1) },
+      values: { rated: roundTo(1000 * rated, 1), milliamps: roundTo(1000 * above * rated, 0.1) },
       source: published('BS EN 61008-1', 'no-operation-at-half'),
       // Between half and the whole rating it may do either.
       answer: above <= NON_TRIPPING_SHARE ? 'should-not' : above >= 1 ? 'should' : 'cant-tell',
@@ -193,7 +194,7 @@ const directTime: Kind = {
     return inOrder({
       values: { milliamps },
       source: published('IEC 62955:2018 Table 2'),
-      answer: `${shownTo(1000 * directBreakTimeLimit(milliamps / 1000), 1)}`,
+      answer: `${roundTo(1000 * directBreakTimeLimit(milliamps / 1000), 1)}`,
       choices: ['40', '100', '300', '10000'].map((id) => ({ id })),
     });
   },
@@ -214,7 +215,7 @@ const whoTrips: Kind = {
     const upstream = dice.pick('upstream', UPSTREAM);
     const downstream = { delay: 'general', rated: 0.03 } as const;
     return inOrder({
-      values: { delay: upstream.delay, rated: shownTo(1000 * upstream.rated, 1) },
+      values: { delay: upstream.delay, rated: roundTo(1000 * upstream.rated, 1) },
       source: published(`${RULES} 536.4.1.4`),
       answer: isSelective(upstream, downstream) ? 'unit-alone' : 'either',
       choices: ['unit-alone', 'board-alone', 'either'].map((id) => ({ id })),
@@ -241,7 +242,7 @@ const howSoon: Kind = {
     return inOrder({
       values: { what },
       source: pilotStandard('Table A.6, 6.3.1.2'),
-      answer: String(shownTo(1000 * (LETS_GO[what] ?? 0), 1)),
+      answer: String(roundTo(1000 * (LETS_GO[what] ?? 0), 1)),
       choices: ['100', '3000', '5000', '10000'].map((id) => ({ id })),
     });
   },

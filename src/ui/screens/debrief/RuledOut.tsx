@@ -2,8 +2,8 @@
 import { memo } from 'react';
 import type { Elimination, Undone } from '../../../attempt/elimination.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
-import { causesTitle } from '../../../words/causeTitles.ts';
 import { testTitle } from '../../../words/testTitles.ts';
+import { causesNamed, LeftAtTheEnd } from './LeftAtTheEnd.tsx';
 
 interface Props {
   readonly timeline: Timeline;
@@ -15,15 +15,8 @@ interface Props {
 /** More than these are not read one by one. */
 const NAMED = 6;
 
-const namesOf = (some: Elimination['candidates']): string =>
-  `${some
-    .slice(0, NAMED)
-    .map(({ causes }) => causesTitle(causes))
-    .join('; ')}${some.length > NAMED ? `; and ${some.length - NAMED} more` : ''}`;
-
 export const RuledOut = memo(function RuledOut({ timeline, elimination, undone }: Props) {
   const { candidates, left } = elimination;
-  const remaining = candidates.filter(({ ruledOutAt }) => ruledOutAt === null);
   return (
     <>
       <p className="note">
@@ -39,19 +32,12 @@ export const RuledOut = memo(function RuledOut({ timeline, elimination, undone }
             <li key={`${test} ${first}`}>
               <strong>{testTitle(test)}</strong>{' '}
               {out.length === 0 ? 'ruled nothing out' : `ruled out ${out.length}`}, {left[last]} left.
-              {out.length === 0 ? null : <span className="note"> {namesOf(out)}.</span>}
+              {out.length === 0 ? null : <span className="note"> {causesNamed(out, NAMED)}.</span>}
             </li>
           );
         })}
       </ol>
-      <p>
-        <strong>Left at the end: {remaining.length}.</strong> {namesOf(remaining)}.
-      </p>
-      {undone === null ? null : (
-        <p>
-          Of the tests not done, “{testTitle(undone.test)}” would have left {undone.left}.
-        </p>
-      )}
+      <LeftAtTheEnd elimination={elimination} undone={undone} most={NAMED} />
     </>
   );
 });

@@ -4,11 +4,11 @@ import { memo } from 'react';
 import type { Elimination, Undone } from '../../../attempt/elimination.ts';
 import type { Timeline } from '../../../attempt/timeline.ts';
 import type { Lockstep } from '../../../attempt/twin.ts';
-import { causesTitle } from '../../../words/causeTitles.ts';
 import { mainsText } from '../../../words/quantities.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { benchTime } from '../../format/figures.ts';
 import { levelAt } from './course.ts';
+import { LeftAtTheEnd } from './LeftAtTheEnd.tsx';
 import { Scroll } from './Scroll.tsx';
 import { bestOf, betterText } from './told.ts';
 
@@ -66,29 +66,7 @@ export const ToldTable = memo(function ToldTable({ lockstep, timeline, eliminati
           </tbody>
         </table>
       </Scroll>
-      {elimination === null ? null : <AtTheEnd elimination={elimination} undone={undone} />}
+      {elimination === null ? null : <LeftAtTheEnd elimination={elimination} undone={undone} />}
     </details>
   );
 });
-
-interface AtTheEndProps {
-  readonly elimination: Elimination;
-  readonly undone: Undone | null;
-}
-
-function AtTheEnd({ elimination, undone }: AtTheEndProps) {
-  const remaining = elimination.candidates.filter(({ ruledOutAt }) => ruledOutAt === null);
-  return (
-    <>
-      <p>
-        <strong>Left at the end: {remaining.length}.</strong>{' '}
-        {remaining.map(({ causes }) => causesTitle(causes)).join('; ')}.
-      </p>
-      {undone === null ? null : (
-        <p>
-          Of the tests not done, “{testTitle(undone.test)}” would have left {undone.left}.
-        </p>
-      )}
-    </>
-  );
-}
