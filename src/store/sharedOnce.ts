@@ -12,6 +12,8 @@ import { openKept, STORES, UPGRADES } from './versions.ts';
 
 const SHARED_VERSION = 2;
 export const BROUGHT_OVER = 'brought over';
+/** What it had; whatever came later is each copy's own. */
+const SHARED_STORES = ['attempts', 'about', 'drafts', 'other'] as const;
 const OF_AN_ATTEMPT = ['attempts', 'about', 'drafts'] as const;
 
 /** Null where there is none, or where an earlier version of the page still holds it. */
@@ -41,9 +43,9 @@ interface Entry {
 }
 
 async function everythingIn(shared: IDBPDatabase<Kept>): Promise<readonly Entry[]> {
-  const all = shared.transaction(STORES);
+  const all = shared.transaction(SHARED_STORES);
   const found = await Promise.all(
-    STORES.map(async (store) => {
+    SHARED_STORES.map(async (store) => {
       const [keys, values] = await Promise.all([
         all.objectStore(store).getAllKeys(),
         all.objectStore(store).getAll(),
@@ -98,7 +100,7 @@ export async function deleteShared(ids: readonly string[], also: readonly string
   try {
     const shared = await openShared();
     if (shared === null) return;
-    const all = shared.transaction(STORES, 'readwrite');
+    const all = shared.transaction(SHARED_STORES, 'readwrite');
     for (const id of ids) for (const name of OF_AN_ATTEMPT) await all.objectStore(name).delete(id);
     for (const key of also) await all.objectStore('other').delete(key);
     await all.done;

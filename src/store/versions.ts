@@ -10,8 +10,10 @@ export interface Kept extends DBSchema {
   about: { key: string; value: About; indexes: { first: string } };
   drafts: { key: string; value: unknown };
   other: { key: string; value: unknown };
+  questions: { key: string; value: unknown };
+  desk: { key: string; value: unknown };
 }
-export const STORES = ['attempts', 'about', 'drafts', 'other'] as const;
+export const STORES = ['attempts', 'about', 'drafts', 'other', 'questions', 'desk'] as const;
 /** Key of the one attempt in version 1, and its id from then on. */
 const ONE = 'current';
 const ONE_FROM_THEN = 'from-version-1';
@@ -32,6 +34,10 @@ export const UPGRADES: readonly Upgrade[] = [
   },
   // The third is named by the copy's folder; what it holds did not change.
   () => {},
+  (db) => {
+    db.createObjectStore('questions');
+    db.createObjectStore('desk');
+  },
 ];
 
 /** Version 1 kept one attempt in `attempts` under `current`; it becomes the first of many. */

@@ -62,7 +62,7 @@ async function leftBy(version: number, name: string, attempt = begun, id = 'a'):
   db.close();
 }
 
-describe.each([1, 2, 3])('from version %i', (version) => {
+describe.each([1, 2, 3, 4])('from version %i', (version) => {
   const id = version === 1 ? 'from-version-1' : 'a';
 
   test('the present version has it all', async () => {
@@ -86,7 +86,15 @@ describe.each([1, 2, 3])('from version %i', (version) => {
       () => {},
     );
     expect(next.version).toBe(more);
-    expect([...next.objectStoreNames]).toEqual(['about', 'attempts', 'drafts', 'more', 'other']);
+    expect([...next.objectStoreNames]).toEqual([
+      'about',
+      'attempts',
+      'desk',
+      'drafts',
+      'more',
+      'other',
+      'questions',
+    ]);
     expect(await next.get('attempts', id)).toBe(textOf(begun));
     expect(await next.get('about', id)).toMatchObject({ id, entries: 3, title: scenario.title });
     next.close();
