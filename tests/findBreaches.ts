@@ -18,7 +18,7 @@ export const FLOORS = [
   'fairness',
   'attempt',
   'quiz',
-  'exchange',
+  'desk',
   'store',
   'words',
   'ui',
@@ -28,19 +28,14 @@ export const FLOORS = [
 /** The floors that meet the outside world; each stands beside the other and imports nothing from it. */
 const TOP_FLOORS: readonly string[] = ['ui', 'cli'];
 /**
- * The rooms of the screen, each of which imports only from itself and from rooms before it: what is drawn and shown knows
- * the flow of an attempt, never the other way round. Files beside the rooms stand above them all.
+ * The rooms of a floor that has some, each of which imports only from itself and from rooms before it: what is drawn and
+ * shown knows the flow of an attempt, never the other way round; so does what is marked know what was written down.
+ * Files beside the rooms of the screen stand above them all.
  */
-const ROOMS: readonly string[] = [
-  'styles',
-  'offline',
-  'format',
-  'flow',
-  'sound',
-  'parts',
-  'drawing',
-  'screens',
-];
+const ROOMS: Readonly<Record<string, readonly string[]>> = {
+  attempt: ['record', 'marks', 'opened'],
+  ui: ['styles', 'offline', 'format', 'flow', 'sound', 'parts', 'drawing', 'screens'],
+};
 /** What a reader meets is worded at the edge: below it there are ids and values, so that a language is one folder. */
 const WORDS = 'words';
 const ROOT_FILE = 'src/main.tsx';
@@ -50,7 +45,7 @@ const ROOT_FILE = 'src/main.tsx';
  * stand where the shape is checked.
  */
 const CHECKS_OF_FILES =
-  /^src\/(scenario\/(aimAddress|checks|givenAway|handover|json(Text|Words)?|nearest|operationProblems|problems?|readScenario|schema|script|tellable|wanted)|attempt\/(file|format1)|bench\/operation|store\/recordFile)\.ts$/;
+  /^src\/(scenario\/(aimAddress|checks|givenAway|handover|json(Text|Words)?|nearest|operationProblems|problems?|readScenario|schema|script|tellable|wanted)|attempt\/record\/(file|format1)|bench\/operation|store\/recordFile)\.ts$/;
 /** Names in the chart of a unit: of states, guards, actions and timers. */
 const CHART = /^src\/unit\//;
 /** Ids of several words, most of them in files and printed output: src/words, or whoever shows them, has their text. */
@@ -102,7 +97,7 @@ export function findBreaches(files: ReadonlyMap<string, string>): string[] {
     if (/^index\.[a-z]+$/.test(posix.basename(file)))
       say(root, 'is a barrel file: import from the file itself');
     if (file !== ROOT_FILE && rankOf(file) < 0) say(root, 'stands on no floor');
-    if (floorOf(file) === 'ui' && roomOf(file) < 0) say(root, 'stands in no room of the screen');
+    if (floorOf(file) in ROOMS && roomOf(file) < 0) say(root, 'stands in no room of its floor');
     for (const { node, target } of importsIn(root)) {
       const what = judgeImport(file, target);
       if (what) say(node, what);
@@ -157,15 +152,16 @@ function judgeImport(file: string, target: string | undefined): string | undefin
   if (floor !== floorOf(to) && TOP_FLOORS.includes(floor) && TOP_FLOORS.includes(floorOf(to))) {
     return `imports ${to}: ${TOP_FLOORS.join(' and ')} do not know each other`;
   }
-  if (roomOf(to) > roomOf(file)) return `imports ${to} from a room above its own`;
+  if (floor === floorOf(to) && roomOf(to) > roomOf(file)) return `imports ${to} from a room above its own`;
   return undefined;
 }
 
-/** Place of the room of the screen that a file is in; of one that is in none, above those of the screen and below them elsewhere. */
+/** Place of the room that a file is in, among those of its floor; what stands beside the rooms is above them. */
 function roomOf(file: string): number {
-  if (floorOf(file) !== 'ui') return file === ROOT_FILE ? ROOMS.length : -1;
-  const [, room] = /^src\/ui\/([^/]+)\//.exec(file) ?? [];
-  return room === undefined ? ROOMS.length : ROOMS.indexOf(room);
+  const [, floor = '', room] = /^src\/([^/]+)\/(?:([^/]+)\/)?/.exec(file) ?? [];
+  const rooms = ROOMS[floor];
+  if (rooms === undefined) return 0;
+  return room === undefined ? rooms.length : rooms.indexOf(room);
 }
 
 /** All imports of a file: values, types, re-exports, `import()` and `import('…').Type`. */

@@ -36,6 +36,8 @@ describe('an import is reported', () => {
     ['the drawing from a part', 'src/ui/parts/a.tsx', `import type { B } from '../drawing/b.ts';`],
     ['a screen from the drawing', 'src/ui/drawing/a.ts', `import { b } from '../screens/bench/b.ts';`],
     ['the flow from how figures are written', 'src/ui/format/a.ts', `import type { B } from '../flow/b.ts';`],
+    ['the marks from the record', 'src/attempt/record/a.ts', `import { b } from '../marks/b.ts';`],
+    ['what is opened from the marks', 'src/attempt/marks/a.ts', `import type { B } from '../opened/b.ts';`],
     ['the whole page from a screen', 'src/ui/screens/a.tsx', `import { b } from '../App.tsx';`],
     ['the flow from the words', 'src/words/a.ts', `import type { B } from '../ui/flow/b.ts';`],
     ['the command line from the screen', 'src/ui/a.tsx', `import { b } from '../cli/b.ts';`],

@@ -6,7 +6,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-export const root = fileURLToPath(new URL('../../', import.meta.url));
+export const root = fileURLToPath(new URL('../..', import.meta.url));
 
 /** Oldest Node that the packages run on, as package.json's `engines` says. */
 const OLDEST_NODE = [20, 19];

@@ -2,12 +2,12 @@
 import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Attempt } from '../attempt/attempt.ts';
-import { headOf } from '../attempt/attempt.ts';
-import { parseAttempt, readingAgainst } from '../attempt/file.ts';
-import { mark } from '../attempt/mark.ts';
-import { originOf, withIdOf } from '../attempt/origin.ts';
-import { rungOf } from '../attempt/rung.ts';
+import { mark } from '../attempt/marks/mark.ts';
+import type { Attempt } from '../attempt/record/attempt.ts';
+import { headOf } from '../attempt/record/attempt.ts';
+import { parseAttempt, readingAgainst } from '../attempt/record/file.ts';
+import { originOf, withIdOf } from '../attempt/record/origin.ts';
+import { rungOf } from '../attempt/record/rung.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import { MOST_LISTED } from '../scenario/problem.ts';
 import { parseScenario } from '../scenario/scenarioText.ts';
@@ -16,7 +16,7 @@ import { sumsInWords } from '../words/sums.ts';
 import { unsafeActText } from '../words/unsafeActs.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 
-const SHIPPED = fileURLToPath(new URL('../../scenarios/', import.meta.url));
+const SHIPPED = fileURLToPath(new URL('../../scenarios', import.meta.url));
 
 interface Marked {
   readonly file: string;

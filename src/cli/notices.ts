@@ -4,7 +4,7 @@ import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 
-const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const ENTRIES = ['index.html', 'src/ui/offline/sw.ts'];
 const RULE = '='.repeat(78);
 

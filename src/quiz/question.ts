@@ -2,7 +2,7 @@
  * One question: which kind it is, the values that its words are made of, and its answer. Ids and figures alone; its
  * sentences are made in src/words/questions.
  */
-import type { Answer } from '../attempt/attempt.ts';
+import type { Answer } from '../attempt/record/attempt.ts';
 import type { AimId } from '../scenario/aims.ts';
 import type { Source } from '../verification/sources.ts';
 import type { Values } from '../verification/testAction.ts';

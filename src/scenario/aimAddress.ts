@@ -16,7 +16,7 @@ export interface AimAddress {
   readonly rung?: string | undefined;
 }
 
-/** How much support, from lines filled in to assessment; what each asks is in src/attempt/rung.ts. */
+/** How much support, from lines filled in to assessment; what each asks is in src/attempt/record/rung.ts. */
 const RUNGS = [1, 2, 3, 4] as const;
 
 interface Asked extends AimJob {

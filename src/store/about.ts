@@ -1,9 +1,9 @@
 /** What is kept of an attempt beside its log, so that a list of many shows without reading any of them. */
 
-import type { Rung } from '../attempt/rung.ts';
-import { rungOf } from '../attempt/rung.ts';
-import type { Summary } from '../attempt/summary.ts';
-import type { Written } from '../attempt/written.ts';
+import type { Summary } from '../attempt/marks/summary.ts';
+import type { Rung } from '../attempt/record/rung.ts';
+import { rungOf } from '../attempt/record/rung.ts';
+import type { Written } from '../attempt/record/written.ts';
 
 export interface About {
   readonly id: string;

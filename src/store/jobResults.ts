@@ -1,6 +1,6 @@
 /** What came of the jobs that this device kept: best result and last date, by aim and rung of support, or by scenario. */
-import type { Rung } from '../attempt/rung.ts';
-import { rungOf } from '../attempt/rung.ts';
+import type { Rung } from '../attempt/record/rung.ts';
+import { rungOf } from '../attempt/record/rung.ts';
 import type { AimId } from '../scenario/aims.ts';
 import { aimInId } from '../scenario/aims.ts';
 import type { About } from './about.ts';

@@ -3,8 +3,8 @@
  * by its name, and what it wants to keep after another tab has claimed it is refused. Which tab may claim what is the
  * business of whoever calls; the database itself is in database.ts.
  */
-import type { Attempt } from '../attempt/attempt.ts';
-import { asWritten } from '../attempt/written.ts';
+import type { Attempt } from '../attempt/record/attempt.ts';
+import { asWritten } from '../attempt/record/written.ts';
 import type { About } from './about.ts';
 import { aboutOf, factsOf } from './about.ts';
 import type { Transaction } from './database.ts';

@@ -1,6 +1,6 @@
 /** Everything on this device as one record, a record brought in and merged, and the goal that belongs to no attempt. */
-import type { Attempt } from '../attempt/attempt.ts';
-import { asWritten } from '../attempt/written.ts';
+import type { Attempt } from '../attempt/record/attempt.ts';
+import { asWritten } from '../attempt/record/written.ts';
 import { aboutOf, attemptIn } from './about.ts';
 import type { Transaction } from './database.ts';
 import { inOne } from './database.ts';

@@ -3,7 +3,7 @@
  * the same attempt: the longer one is kept where one continues the other, both where they went separate ways.
  */
 import canonicalize from 'canonicalize';
-import type { Written } from '../attempt/written.ts';
+import type { Written } from '../attempt/record/written.ts';
 
 export interface Identified {
   readonly id: string;

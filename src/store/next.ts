@@ -3,9 +3,10 @@
  * what one was sure of and wrong in, then what was left out, then what was done longest ago. Before anything was done it
  * is the first run.
  */
-import type { Rung } from '../attempt/rung.ts';
-import { suggestedRung } from '../attempt/suggestedRung.ts';
-import type { TestOutcome } from '../attempt/summary.ts';
+
+import { suggestedRung } from '../attempt/marks/suggestedRung.ts';
+import type { TestOutcome } from '../attempt/marks/summary.ts';
+import type { Rung } from '../attempt/record/rung.ts';
 import type { AimId } from '../scenario/aims.ts';
 import { AIMS, aimOf } from '../scenario/aims.ts';
 import type { About } from './about.ts';

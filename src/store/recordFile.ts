@@ -20,9 +20,9 @@
  * cannot be read or replayed is left out and named.
  */
 import * as v from 'valibot';
-import { parsingAttempt, readingAttempt, readingToReplay } from '../attempt/file.ts';
-import type { Written } from '../attempt/written.ts';
-import { asWritten } from '../attempt/written.ts';
+import { parsingAttempt, readingAttempt, readingToReplay } from '../attempt/record/file.ts';
+import type { Written } from '../attempt/record/written.ts';
+import { asWritten } from '../attempt/record/written.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import { parseJson } from '../scenario/json.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';

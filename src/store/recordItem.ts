@@ -1,5 +1,5 @@
 /** One attempt of a record, as the device keeps it and as a record's file has it. */
-import type { Written } from '../attempt/written.ts';
+import type { Written } from '../attempt/record/written.ts';
 
 export interface RecordItem {
   readonly id: string;

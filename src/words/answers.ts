@@ -1,5 +1,13 @@
 /** What a trainee says, in words: the log has ids alone. The same words on buttons, in tables and in the debrief. */
-import type { Answer, EntryOf, Judged, LeftOut, LimitJudged, Sure, Verdict } from '../attempt/attempt.ts';
+import type {
+  Answer,
+  EntryOf,
+  Judged,
+  LeftOut,
+  LimitJudged,
+  Sure,
+  Verdict,
+} from '../attempt/record/attempt.ts';
 import type { NextStep, Tell } from '../faults/fault.ts';
 
 const ANSWER_WORDS: Readonly<Record<Answer, string>> = {

@@ -1,5 +1,5 @@
 /** What differs between a unit and its correct twin, how it stands in each, and why, in words. */
-import type { PlainValue, PlainWhat, PlainWhy, Value, What, Why } from '../attempt/value.ts';
+import type { PlainValue, PlainWhat, PlainWhy, Value, What, Why } from '../attempt/opened/value.ts';
 import type { Quantity } from '../bench/reading.ts';
 import type { Sensed } from '../unit/sensed.ts';
 import { DRIVE_WORDS, damageText, latchText, levelsText, potentialText, STANDING_WORDS } from './moment.ts';

@@ -1,6 +1,6 @@
 /** What of an attempt's file is not to be believed, and what of its log came at the wrong time, in words. */
-import type { Doubt } from '../attempt/claims.ts';
-import type { Untimely } from '../attempt/untimely.ts';
+import type { Doubt } from '../attempt/record/claims.ts';
+import type { Untimely } from '../attempt/record/untimely.ts';
 import { shortened } from '../scenario/quoted.ts';
 
 export const UNTIMELY_WORDS: Readonly<Record<Untimely['why'], string>> = {

@@ -1,6 +1,6 @@
 /** Everything that the drawing of one side shows, line by line, in words. */
-import type { Moment, Position } from '../attempt/moment.ts';
-import type { PlainWhat } from '../attempt/value.ts';
+import type { Moment, Position } from '../attempt/opened/moment.ts';
+import type { PlainWhat } from '../attempt/opened/value.ts';
 import { whatText } from './differences.ts';
 import { DRIVE_WORDS, damageText, latchText, levelsText, potentialText, STANDING_WORDS } from './moment.ts';
 import { INDICATOR_WORDS } from './seen.ts';

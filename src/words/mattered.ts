@@ -1,10 +1,11 @@
 /** What mattered most in an attempt, each in one sentence that names test, line and figure, and the goal that follows. */
-import type { Answer, Judged, LimitJudged, Verdict } from '../attempt/attempt.ts';
-import type { Debrief, DebriefLine } from '../attempt/debrief.ts';
-import type { Mattered } from '../attempt/mattered.ts';
-import type { Showing } from '../attempt/showing.ts';
-import type { TruthOfLimit } from '../attempt/truth.ts';
-import type { Typed } from '../attempt/typed.ts';
+
+import type { Debrief, DebriefLine } from '../attempt/marks/debrief.ts';
+import type { Mattered } from '../attempt/marks/mattered.ts';
+import type { Showing } from '../attempt/marks/showing.ts';
+import type { Answer, Judged, LimitJudged, Verdict } from '../attempt/record/attempt.ts';
+import type { TruthOfLimit } from '../attempt/record/truth.ts';
+import type { Typed } from '../attempt/record/typed.ts';
 import type { Reading } from '../bench/reading.ts';
 import { lineText } from './actions.ts';
 import { answerText, LIMIT_WORDS, VERDICT_WORDS } from './answers.ts';

@@ -1,6 +1,6 @@
 /** An opened moment in words: what the drawing letters on its parts. */
-import type { Halves, Latch } from '../attempt/moment.ts';
-import type { Potential } from '../attempt/potentials.ts';
+import type { Halves, Latch } from '../attempt/opened/moment.ts';
+import type { Potential } from '../attempt/opened/potentials.ts';
 import type { Damage } from '../bench/damages.ts';
 import { PILOT_ALIKE } from '../bench/reading.ts';
 import type { Commands } from '../unit/unitChart.ts';

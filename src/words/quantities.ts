@@ -1,5 +1,5 @@
 /** Quantities of an opened moment in words and figures, as the drawing and its table show them. */
-import type { Resistance } from '../attempt/value.ts';
+import type { Resistance } from '../attempt/opened/value.ts';
 import type { Amps, Ohms, Seconds, Volts } from '../laws/quantities.ts';
 
 /** Narrow no-break space, between a figure and its unit. */

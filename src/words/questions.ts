@@ -1,5 +1,5 @@
 /** A question in words: what is asked, what may be answered, and the answer worked out. */
-import type { Answer } from '../attempt/attempt.ts';
+import type { Answer } from '../attempt/record/attempt.ts';
 import type { AboutLine, Choice, FigureAsked, Question } from '../quiz/question.ts';
 import type { Values } from '../verification/testAction.ts';
 import { lineInWords } from './actions.ts';

@@ -1,6 +1,7 @@
 /** The rungs of support in words: what each asks of the trainee, and why another one is suggested. */
-import type { Rung } from '../attempt/rung.ts';
-import type { Suggestion } from '../attempt/suggestedRung.ts';
+
+import type { Suggestion } from '../attempt/marks/suggestedRung.ts';
+import type { Rung } from '../attempt/record/rung.ts';
 
 export const RUNG_NAMES: Readonly<Record<Rung, string>> = {
   1: 'guided',

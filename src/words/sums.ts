@@ -1,8 +1,9 @@
 /** How each part of the marks comes about, and what was wanting to pass, in words. */
-import type { Marks } from '../attempt/mark.ts';
+
 import type { Rate } from '../attempt/marks/counted.ts';
 import type { DiagnosisSum, Grade } from '../attempt/marks/diagnosis.ts';
 import type { Hurdle } from '../attempt/marks/hurdles.ts';
+import type { Marks } from '../attempt/marks/mark.ts';
 import type { ObservationSum } from '../attempt/marks/observation.ts';
 import type { PredictionSum } from '../attempt/marks/prediction.ts';
 import type { ReasonsSum } from '../attempt/marks/reasons.ts';

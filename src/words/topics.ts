@@ -1,6 +1,6 @@
 /** What lines and causes are about, and what lies behind a wrong prediction, in words. */
-import type { Misconception, TopicId } from '../attempt/debrief.ts';
-import type { Calibrated } from '../attempt/recordSums.ts';
+import type { Misconception, TopicId } from '../attempt/marks/debrief.ts';
+import type { Calibrated } from '../attempt/marks/recordSums.ts';
 import type { Family } from '../faults/families.ts';
 
 export const FAMILY_WORDS: Readonly<Record<Family, string>> = {

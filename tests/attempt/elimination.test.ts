@@ -3,10 +3,10 @@
  * exactly what it should; and which reading would have told most.
  */
 import { describe, expect, test } from 'vitest';
-import type { Elimination } from '../../src/attempt/elimination.ts';
-import { candidatesOn, eliminate, eliminating, seekingUndone } from '../../src/attempt/elimination.ts';
-import { alikeReadings } from '../../src/attempt/telling.ts';
-import { lockstep } from '../../src/attempt/twin.ts';
+import { alikeReadings } from '../../src/attempt/marks/telling.ts';
+import type { Elimination } from '../../src/attempt/opened/elimination.ts';
+import { candidatesOn, eliminate, eliminating, seekingUndone } from '../../src/attempt/opened/elimination.ts';
+import { lockstep } from '../../src/attempt/opened/twin.ts';
 import type { OperationInput } from '../../src/bench/operation.ts';
 import type { Reading } from '../../src/bench/reading.ts';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';

@@ -1,15 +1,15 @@
 /** Attempts of format 1: read, told and marked as before, checked and handed on as they were written, never gone on with. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import type { Attempt, EntryOf } from '../../src/attempt/attempt.ts';
-import { appended, digestOf, headOf } from '../../src/attempt/attempt.ts';
-import { debriefOf } from '../../src/attempt/debrief.ts';
-import { parseAttempt } from '../../src/attempt/file.ts';
-import { makeAttemptText } from '../../src/attempt/fileText.ts';
-import { FORMAT_1_LINES } from '../../src/attempt/format1Lines.ts';
-import { mark } from '../../src/attempt/mark.ts';
-import { summaryOf } from '../../src/attempt/summary.ts';
-import { isConverted } from '../../src/attempt/written.ts';
+import { debriefOf } from '../../src/attempt/marks/debrief.ts';
+import { mark } from '../../src/attempt/marks/mark.ts';
+import { summaryOf } from '../../src/attempt/marks/summary.ts';
+import type { Attempt, EntryOf } from '../../src/attempt/record/attempt.ts';
+import { appended, digestOf, headOf } from '../../src/attempt/record/attempt.ts';
+import { parseAttempt } from '../../src/attempt/record/file.ts';
+import { makeAttemptText } from '../../src/attempt/record/fileText.ts';
+import { FORMAT_1_LINES } from '../../src/attempt/record/format1Lines.ts';
+import { isConverted } from '../../src/attempt/record/written.ts';
 import { doubtText } from '../../src/words/doubts.ts';
 import { problemText } from '../../src/words/problems.ts';
 

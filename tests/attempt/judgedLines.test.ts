@@ -1,10 +1,10 @@
 /** A line is judged by what the unit did; that it is right or wrong follows from the line, and is never asked. */
 import { describe, expect, test } from 'vitest';
-import { debriefOf } from '../../src/attempt/debrief.ts';
-import { mark } from '../../src/attempt/mark.ts';
-import { mattered } from '../../src/attempt/mattered.ts';
-import { summaryOf } from '../../src/attempt/summary.ts';
-import { isJudgedAsSaid, judgedRight } from '../../src/attempt/truth.ts';
+import { debriefOf } from '../../src/attempt/marks/debrief.ts';
+import { mark } from '../../src/attempt/marks/mark.ts';
+import { mattered } from '../../src/attempt/marks/mattered.ts';
+import { summaryOf } from '../../src/attempt/marks/summary.ts';
+import { isJudgedAsSaid, judgedRight } from '../../src/attempt/record/truth.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBy } from '../helpers/trainee.ts';
 

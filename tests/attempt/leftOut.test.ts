@@ -1,12 +1,12 @@
 /** Which reasons for leaving a test out are true: by the papers, the job, and what the trainee found. */
 import { describe, expect, test } from 'vitest';
-import type { Attempt, LeftOut } from '../../src/attempt/attempt.ts';
-import { LEFT_OUT } from '../../src/attempt/attempt.ts';
-import { isTrueReason, trueReasons } from '../../src/attempt/leftOut.ts';
-import { mark } from '../../src/attempt/mark.ts';
-import { note, replay } from '../../src/attempt/run.ts';
-import { lastSitting } from '../../src/attempt/sitting.ts';
-import { truthOf } from '../../src/attempt/truth.ts';
+import { mark } from '../../src/attempt/marks/mark.ts';
+import type { Attempt, LeftOut } from '../../src/attempt/record/attempt.ts';
+import { LEFT_OUT } from '../../src/attempt/record/attempt.ts';
+import { isTrueReason, trueReasons } from '../../src/attempt/record/leftOut.ts';
+import { note, replay } from '../../src/attempt/record/run.ts';
+import { lastSitting } from '../../src/attempt/record/sitting.ts';
+import { truthOf } from '../../src/attempt/record/truth.ts';
 import type { OperationInput } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
 import { readScenario } from '../../src/scenario/readScenario.ts';

@@ -1,5 +1,5 @@
 /* Logs made for tests of the replay: operations alone, with no predictions and no hashes. Judges nothing. */
-import type { Attempt } from '../../src/attempt/attempt.ts';
+import type { Attempt } from '../../src/attempt/record/attempt.ts';
 import type { OperationInput } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
 import { perform } from '../../src/bench/perform.ts';

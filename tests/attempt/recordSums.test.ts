@@ -1,10 +1,10 @@
 /** What attempts add up to: against sums counted from the debriefs themselves, and tables of small made-up ones. */
 import { describe, expect, test } from 'vitest';
-import type { TopicId } from '../../src/attempt/debrief.ts';
-import { debriefOf } from '../../src/attempt/debrief.ts';
-import { aimSums, calibrationOver, weakTopics } from '../../src/attempt/recordSums.ts';
-import type { Summary } from '../../src/attempt/summary.ts';
-import { holdsFor, summaryOf } from '../../src/attempt/summary.ts';
+import type { TopicId } from '../../src/attempt/marks/debrief.ts';
+import { debriefOf } from '../../src/attempt/marks/debrief.ts';
+import { aimSums, calibrationOver, weakTopics } from '../../src/attempt/marks/recordSums.ts';
+import type { Summary } from '../../src/attempt/marks/summary.ts';
+import { holdsFor, summaryOf } from '../../src/attempt/marks/summary.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBy } from '../helpers/trainee.ts';
 

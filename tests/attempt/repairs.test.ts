@@ -3,13 +3,13 @@
  * is worth in the reasons. An attempt of an older engine, which knew none of it, is marked by what it holds.
  */
 import { describe, expect, test } from 'vitest';
-import type { Attempt, Noted, NotedOf } from '../../src/attempt/attempt.ts';
-import { appended } from '../../src/attempt/attempt.ts';
-import { debriefOf } from '../../src/attempt/debrief.ts';
-import { parseAttempt } from '../../src/attempt/file.ts';
-import { makeAttemptText } from '../../src/attempt/fileText.ts';
-import { mark } from '../../src/attempt/mark.ts';
-import { mattered } from '../../src/attempt/mattered.ts';
+import { debriefOf } from '../../src/attempt/marks/debrief.ts';
+import { mark } from '../../src/attempt/marks/mark.ts';
+import { mattered } from '../../src/attempt/marks/mattered.ts';
+import type { Attempt, Noted, NotedOf } from '../../src/attempt/record/attempt.ts';
+import { appended } from '../../src/attempt/record/attempt.ts';
+import { parseAttempt } from '../../src/attempt/record/file.ts';
+import { makeAttemptText } from '../../src/attempt/record/fileText.ts';
 import { readScenario } from '../../src/scenario/readScenario.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { doubtText } from '../../src/words/doubts.ts';

@@ -1,6 +1,6 @@
 /** A run that was broken off and resumed from its log is the run that was not, to the last digit. */
 import { expect, test } from 'vitest';
-import { act, replay, startRun } from '../../src/attempt/run.ts';
+import { act, replay, startRun } from '../../src/attempt/record/run.ts';
 import type { Operation } from '../../src/bench/operation.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 import { faultlessAttempt } from '../helpers/trainee.ts';

@@ -1,13 +1,13 @@
 /** What is written of a test at a fixed residual current: the time, not the current, which was set. */
 import { describe, expect, test } from 'vitest';
-import type { Attempt } from '../../src/attempt/attempt.ts';
-import { debriefOf } from '../../src/attempt/debrief.ts';
-import { mark } from '../../src/attempt/mark.ts';
-import { replay } from '../../src/attempt/run.ts';
-import { lastSitting } from '../../src/attempt/sitting.ts';
-import { truthOf } from '../../src/attempt/truth.ts';
-import { readRightly, recordedFully } from '../../src/attempt/typed.ts';
-import { typedAsShown } from '../../src/attempt/worked.ts';
+import { debriefOf } from '../../src/attempt/marks/debrief.ts';
+import { mark } from '../../src/attempt/marks/mark.ts';
+import { typedAsShown } from '../../src/attempt/marks/worked.ts';
+import type { Attempt } from '../../src/attempt/record/attempt.ts';
+import { replay } from '../../src/attempt/record/run.ts';
+import { lastSitting } from '../../src/attempt/record/sitting.ts';
+import { truthOf } from '../../src/attempt/record/truth.ts';
+import { readRightly, recordedFully } from '../../src/attempt/record/typed.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import type { Habits } from '../helpers/trainee.ts';

@@ -1,9 +1,9 @@
 // Which readings a line's finding rests on: the one that decides it, or that would with another value, and no other.
 import { expect, test } from 'vitest';
-import { restsOn } from '../../src/attempt/restsOn.ts';
-import type { Run } from '../../src/attempt/run.ts';
-import { act, note, startRun } from '../../src/attempt/run.ts';
-import { lastSitting } from '../../src/attempt/sitting.ts';
+import { restsOn } from '../../src/attempt/record/restsOn.ts';
+import type { Run } from '../../src/attempt/record/run.ts';
+import { act, note, startRun } from '../../src/attempt/record/run.ts';
+import { lastSitting } from '../../src/attempt/record/sitting.ts';
 import type { OperationInput } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
 import { actionNamed } from '../../src/verification/actions.ts';

@@ -1,6 +1,6 @@
 /** Where a fault first shows, with the reading met and the reading due, as the bench works them out. */
 import { describe, expect, test } from 'vitest';
-import { showingOf } from '../../src/attempt/showing.ts';
+import { showingOf } from '../../src/attempt/marks/showing.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { scenarioOn } from '../faults/installations.ts';
 

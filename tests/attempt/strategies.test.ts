@@ -3,8 +3,8 @@
  * on one with one fault at its end, on one that is stopped early and on one that begins with a symptom; `npm run bench -- marks` does all that ship.
  */
 import { describe, expect, test } from 'vitest';
-import { mark } from '../../src/attempt/mark.ts';
 import { mean } from '../../src/attempt/marks/counted.ts';
+import { mark } from '../../src/attempt/marks/mark.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBySkill, SKILLS } from '../helpers/skills.ts';
 import { STRATEGIES } from '../helpers/strategies.ts';

@@ -1,8 +1,8 @@
 /** The course of an attempt: tests in the order in which they were begun, and where each is to be looked at. */
 import { describe, expect, test } from 'vitest';
-import { debriefOf } from '../../src/attempt/debrief.ts';
-import { tellingStep, timelineOf } from '../../src/attempt/timeline.ts';
-import { lockstep } from '../../src/attempt/twin.ts';
+import { debriefOf } from '../../src/attempt/marks/debrief.ts';
+import { tellingStep, timelineOf } from '../../src/attempt/opened/timeline.ts';
+import { lockstep } from '../../src/attempt/opened/twin.ts';
 import { readScenario } from '../../src/scenario/readScenario.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';

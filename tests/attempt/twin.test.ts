@@ -3,11 +3,11 @@
  * that is faulty. What is to be seen in a few moments was worked out by hand from the circuit.
  */
 import { describe, expect, test } from 'vitest';
-import type { Difference } from '../../src/attempt/differences.ts';
-import { differences } from '../../src/attempt/differences.ts';
-import { causesOf } from '../../src/attempt/roots.ts';
-import type { Lockstep } from '../../src/attempt/twin.ts';
-import { lockstep } from '../../src/attempt/twin.ts';
+import type { Difference } from '../../src/attempt/opened/differences.ts';
+import { differences } from '../../src/attempt/opened/differences.ts';
+import { causesOf } from '../../src/attempt/opened/roots.ts';
+import type { Lockstep } from '../../src/attempt/opened/twin.ts';
+import { lockstep } from '../../src/attempt/opened/twin.ts';
 import { drawer } from '../../src/bench/draw.ts';
 import type { OperationInput } from '../../src/bench/operation.ts';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';

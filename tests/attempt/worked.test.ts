@@ -1,7 +1,7 @@
 /** A worked attempt earns every mark, on every scenario and on benches that are handed over. */
 import { expect, test } from 'vitest';
-import { mark } from '../../src/attempt/mark.ts';
-import { workedAttempt } from '../../src/attempt/worked.ts';
+import { mark } from '../../src/attempt/marks/mark.ts';
+import { workedAttempt } from '../../src/attempt/marks/worked.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 import { faultlessAttempt } from '../helpers/trainee.ts';
 

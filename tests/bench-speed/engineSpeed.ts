@@ -8,10 +8,10 @@ import { mkdtempSync, rmSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Attempt } from '../../src/attempt/attempt.ts';
-import { debriefOf } from '../../src/attempt/debrief.ts';
-import { replay } from '../../src/attempt/run.ts';
-import { workedAttempt } from '../../src/attempt/worked.ts';
+import { debriefOf } from '../../src/attempt/marks/debrief.ts';
+import { workedAttempt } from '../../src/attempt/marks/worked.ts';
+import type { Attempt } from '../../src/attempt/record/attempt.ts';
+import { replay } from '../../src/attempt/record/run.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { medianOf } from './median.ts';
 

@@ -1,6 +1,7 @@
 /* Marks for `npm run bench -- marks`: ways of earning them without knowing, and trainees of three skills, on every scenario. */
-import { mark } from '../../src/attempt/mark.ts';
+
 import { mean } from '../../src/attempt/marks/counted.ts';
+import { mark } from '../../src/attempt/marks/mark.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBySkill, SKILLS } from '../helpers/skills.ts';
 import { STRATEGIES } from '../helpers/strategies.ts';

@@ -4,7 +4,7 @@
  * sites and the rungs.
  */
 import type { Browser } from 'playwright-core';
-import type { Rung } from '../../src/attempt/rung.ts';
+import type { Rung } from '../../src/attempt/record/rung.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
 import { fluently } from '../browser/fluent.ts';
 import { finger } from '../browser/hands.ts';

@@ -3,7 +3,7 @@
 // the longest of a three-phase job after those that teach the rows which they go by. What every test of every site takes on every rung is `npm run bench -- taps`.
 
 import { expect, test, vi } from 'vitest';
-import { rightConclusion } from '../../src/attempt/worked.ts';
+import { rightConclusion } from '../../src/attempt/marks/worked.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
 import { verdictTitle } from '../../src/words/answers.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';

@@ -3,7 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, test, vi } from 'vitest';
-import { makeAttemptText } from '../../src/attempt/fileText.ts';
+import { makeAttemptText } from '../../src/attempt/record/fileText.ts';
 import { readScenario } from '../../src/scenario/readScenario.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
 import { actionNamed } from '../../src/verification/actions.ts';

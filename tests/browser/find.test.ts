@@ -3,7 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
-import { rightConclusion } from '../../src/attempt/worked.ts';
+import { rightConclusion } from '../../src/attempt/marks/worked.ts';
 import { causeTitle } from '../../src/words/causeTitles.ts';
 import { testTitle } from '../../src/words/testTitles.ts';
 import { barriersOn } from './axe.ts';

@@ -3,13 +3,13 @@
 // touched where it stands. The bench sees the same acts as from anybody else who does the test.
 
 import type { Locator, Page } from 'playwright-core';
-import type { Answer } from '../../src/attempt/attempt.ts';
-import { ANSWERS } from '../../src/attempt/attempt.ts';
-import { testLines } from '../../src/attempt/lines.ts';
-import type { Run } from '../../src/attempt/run.ts';
-import { rungOf } from '../../src/attempt/rung.ts';
-import { lastSitting } from '../../src/attempt/sitting.ts';
-import { truthOf } from '../../src/attempt/truth.ts';
+import type { Answer } from '../../src/attempt/record/attempt.ts';
+import { ANSWERS } from '../../src/attempt/record/attempt.ts';
+import { testLines } from '../../src/attempt/record/lines.ts';
+import type { Run } from '../../src/attempt/record/run.ts';
+import { rungOf } from '../../src/attempt/record/rung.ts';
+import { lastSitting } from '../../src/attempt/record/sitting.ts';
+import { truthOf } from '../../src/attempt/record/truth.ts';
 import type { Measurement, Operation } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
 import type { Outcome } from '../../src/bench/perform.ts';

@@ -3,7 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
-import { rightConclusion } from '../../src/attempt/worked.ts';
+import { rightConclusion } from '../../src/attempt/marks/worked.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { verdictTitle } from '../../src/words/answers.ts';
 import { barriersOn } from './axe.ts';

@@ -4,7 +4,7 @@
 import { readFileSync } from 'node:fs';
 import type { BrowserContext, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { parseAttempt } from '../../src/attempt/file.ts';
+import { parseAttempt } from '../../src/attempt/record/file.ts';
 import type { Measurement } from '../../src/bench/operation.ts';
 import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';

@@ -2,8 +2,8 @@
 // chosen. Lines asked and assessment are the stories of verification.test.ts and record.test.ts.
 
 import { expect, test, vi } from 'vitest';
-import { testLines } from '../../src/attempt/lines.ts';
-import { mark } from '../../src/attempt/mark.ts';
+import { mark } from '../../src/attempt/marks/mark.ts';
+import { testLines } from '../../src/attempt/record/lines.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { lineText } from '../../src/words/actions.ts';

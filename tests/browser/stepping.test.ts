@@ -3,8 +3,8 @@
 
 import type { Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
-import { debriefOf } from '../../src/attempt/debrief.ts';
-import { testLines } from '../../src/attempt/lines.ts';
+import { debriefOf } from '../../src/attempt/marks/debrief.ts';
+import { testLines } from '../../src/attempt/record/lines.ts';
 import { offAt } from '../../src/bench/plant.ts';
 import { openBuiltPage } from './builtPage.ts';
 import {

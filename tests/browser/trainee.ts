@@ -3,17 +3,17 @@
 // comes from the floors below the screens, from the attempt as the page keeps it.
 
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
-import type { Attempt, Judged, Sure, Verdict } from '../../src/attempt/attempt.ts';
-import { headOf } from '../../src/attempt/attempt.ts';
-import { parseAttempt } from '../../src/attempt/file.ts';
-import { testFigures, testLines } from '../../src/attempt/lines.ts';
-import type { Run } from '../../src/attempt/run.ts';
-import { act as actOut, note, replay } from '../../src/attempt/run.ts';
-import type { Rung } from '../../src/attempt/rung.ts';
-import { rungOf } from '../../src/attempt/rung.ts';
-import { lastSitting } from '../../src/attempt/sitting.ts';
-import type { TruthOfLimit, TruthOfLine } from '../../src/attempt/truth.ts';
-import { judgedRight, truthOf } from '../../src/attempt/truth.ts';
+import type { Attempt, Judged, Sure, Verdict } from '../../src/attempt/record/attempt.ts';
+import { headOf } from '../../src/attempt/record/attempt.ts';
+import { parseAttempt } from '../../src/attempt/record/file.ts';
+import { testFigures, testLines } from '../../src/attempt/record/lines.ts';
+import type { Run } from '../../src/attempt/record/run.ts';
+import { act as actOut, note, replay } from '../../src/attempt/record/run.ts';
+import type { Rung } from '../../src/attempt/record/rung.ts';
+import { rungOf } from '../../src/attempt/record/rung.ts';
+import { lastSitting } from '../../src/attempt/record/sitting.ts';
+import type { TruthOfLimit, TruthOfLine } from '../../src/attempt/record/truth.ts';
+import { judgedRight, truthOf } from '../../src/attempt/record/truth.ts';
 import type { Operation } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
 import type { Probe } from '../../src/bench/terminals.ts';

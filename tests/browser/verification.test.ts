@@ -2,8 +2,8 @@
 // that the command line gives for the exported attempt.
 
 import { expect, test, vi } from 'vitest';
-import { makeAttemptText } from '../../src/attempt/fileText.ts';
-import { rightConclusion } from '../../src/attempt/worked.ts';
+import { rightConclusion } from '../../src/attempt/marks/worked.ts';
+import { makeAttemptText } from '../../src/attempt/record/fileText.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { verdictTitle } from '../../src/words/answers.ts';
 import { testTitle } from '../../src/words/testTitles.ts';

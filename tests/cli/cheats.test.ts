@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
-import { makeAttemptText } from '../../src/attempt/fileText.ts';
+import { makeAttemptText } from '../../src/attempt/record/fileText.ts';
 import { markFiles } from '../../src/cli/mark.ts';
 import { CHEATS, file, REFUSED, scenario } from '../helpers/cheats.ts';
 import { attemptBy, faultlessAttempt } from '../helpers/trainee.ts';

@@ -4,7 +4,7 @@
  * readings that the instruments show.
  */
 import { describe, expect, test } from 'vitest';
-import { sameToTheBench } from '../../src/attempt/telling.ts';
+import { sameToTheBench } from '../../src/attempt/marks/telling.ts';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import { causesOn } from '../../src/fairness/cause.ts';
 import { Cells } from '../../src/fairness/cell.ts';

@@ -3,11 +3,11 @@
  * nothing else reads like one. And the breaker of a slower type, which is a fault only where its loop is too high for it.
  */
 import { describe, expect, test } from 'vitest';
-import { candidatesOn } from '../../src/attempt/elimination.ts';
-import { mark } from '../../src/attempt/mark.ts';
 import { NOTHING } from '../../src/attempt/marks/diagnosis.ts';
-import { causesOf } from '../../src/attempt/roots.ts';
-import { rightConclusion } from '../../src/attempt/worked.ts';
+import { mark } from '../../src/attempt/marks/mark.ts';
+import { rightConclusion } from '../../src/attempt/marks/worked.ts';
+import { candidatesOn } from '../../src/attempt/opened/elimination.ts';
+import { causesOf } from '../../src/attempt/opened/roots.ts';
 import { whyImpossible, withFaults } from '../../src/faults/catalogue.ts';
 import { designFaults } from '../../src/faults/design.ts';
 import { supplyWiringFaults } from '../../src/faults/supplyWiring.ts';

@@ -3,7 +3,7 @@
  * isolating what the schedule names is right, going on after finding it live is not (EAWR 1989 regs 12 to 14, HSG85).
  */
 import { describe, expect, test } from 'vitest';
-import { mark } from '../../src/attempt/mark.ts';
+import { mark } from '../../src/attempt/marks/mark.ts';
 import type { OperationInput } from '../../src/bench/operation.ts';
 import { readScenario } from '../../src/scenario/readScenario.ts';
 import { verify } from '../../src/scenario/verify.ts';

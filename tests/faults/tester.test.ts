@@ -3,7 +3,7 @@
  * unit, until the tester is replaced.
  */
 import { describe, expect, test } from 'vitest';
-import { mark } from '../../src/attempt/mark.ts';
+import { mark } from '../../src/attempt/marks/mark.ts';
 import type { OperationInput } from '../../src/bench/operation.ts';
 import type { FaultChoice } from '../../src/faults/catalogue.ts';
 import { entryNamed } from '../../src/faults/catalogue.ts';

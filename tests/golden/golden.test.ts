@@ -1,6 +1,6 @@
 /** What three old attempts were marked at, they are marked at; see golden.ts. */
 import { expect, test } from 'vitest';
-import { ENGINE } from '../../src/attempt/attempt.ts';
+import { ENGINE } from '../../src/attempt/record/attempt.ts';
 import { expected, GOLDEN, toldToday } from './golden.ts';
 
 const { engine, reason, attempts } = expected();

@@ -4,10 +4,10 @@
  * (`npm run golden -- "the reason"`). The attempts themselves are never written again.
  */
 import { readFileSync } from 'node:fs';
-import { digestOf } from '../../src/attempt/attempt.ts';
-import { parseAttempt } from '../../src/attempt/file.ts';
-import type { Marks } from '../../src/attempt/mark.ts';
-import { markWhole } from '../../src/attempt/mark.ts';
+import type { Marks } from '../../src/attempt/marks/mark.ts';
+import { markWhole } from '../../src/attempt/marks/mark.ts';
+import { digestOf } from '../../src/attempt/record/attempt.ts';
+import { parseAttempt } from '../../src/attempt/record/file.ts';
 
 /** A sound unit verified without a fault; a unit put right; a hasty one by an older engine. */
 export const GOLDEN = ['sound', 'put-right', 'hasty'] as const;

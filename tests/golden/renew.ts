@@ -1,6 +1,6 @@
 /** `npm run golden -- "the reason"`: writes what the old attempts are marked at by an engine whose number was raised. */
 import { writeFileSync } from 'node:fs';
-import { ENGINE } from '../../src/attempt/attempt.ts';
+import { ENGINE } from '../../src/attempt/record/attempt.ts';
 import { EXPECTED, expected, GOLDEN, toldToday } from './golden.ts';
 
 const [reason = ''] = process.argv.slice(2);

@@ -2,8 +2,8 @@
  * Attempt files that were changed to earn what was not learnt, each with its chain made again as somebody able would
  * make it; what `mark` and the page then say of it. All are made of one attempt on mill-race, a unit that is not sound.
  */
-import type { Attempt, Entry, Noted } from '../../src/attempt/attempt.ts';
-import { appended, headOf } from '../../src/attempt/attempt.ts';
+import type { Attempt, Entry, Noted } from '../../src/attempt/record/attempt.ts';
+import { appended, headOf } from '../../src/attempt/record/attempt.ts';
 import { readScenario } from '../../src/scenario/readScenario.ts';
 import { scenarioNamed } from './scenarios.ts';
 import { attemptBy, faultlessAttempt } from './trainee.ts';

@@ -4,12 +4,19 @@
  * judges is the caller's; the words and ids of the log's format stand here alone.
  */
 
-import type { Answer, Attempt, Judged, LimitJudged, NotedOf, Verdict } from '../../src/attempt/attempt.ts';
-import { givenPrediction, rightPrediction } from '../../src/attempt/prediction.ts';
-import type { Run, Taken } from '../../src/attempt/run.ts';
-import { act, note, startRun } from '../../src/attempt/run.ts';
-import type { Rung } from '../../src/attempt/rung.ts';
-import { rightJudgement, typedAsShown } from '../../src/attempt/worked.ts';
+import { rightJudgement, typedAsShown } from '../../src/attempt/marks/worked.ts';
+import type {
+  Answer,
+  Attempt,
+  Judged,
+  LimitJudged,
+  NotedOf,
+  Verdict,
+} from '../../src/attempt/record/attempt.ts';
+import { givenPrediction, rightPrediction } from '../../src/attempt/record/prediction.ts';
+import type { Run, Taken } from '../../src/attempt/record/run.ts';
+import { act, note, startRun } from '../../src/attempt/record/run.ts';
+import type { Rung } from '../../src/attempt/record/rung.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
 import { judgeExpectations } from '../../src/verification/assess.ts';

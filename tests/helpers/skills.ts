@@ -3,10 +3,10 @@
  * know they guess, and each concludes from what was judged, not from what is true.
  */
 
-import type { Answer, Attempt, NotedOf } from '../../src/attempt/attempt.ts';
 import { saysSound } from '../../src/attempt/marks/verdict.ts';
-import type { Run } from '../../src/attempt/run.ts';
-import { rightConclusion } from '../../src/attempt/worked.ts';
+import { rightConclusion } from '../../src/attempt/marks/worked.ts';
+import type { Answer, Attempt, NotedOf } from '../../src/attempt/record/attempt.ts';
+import type { Run } from '../../src/attempt/record/run.ts';
 import type { Seed } from '../../src/bench/draw.ts';
 import { drawer } from '../../src/bench/draw.ts';
 import { faultsAmong } from '../../src/faults/catalogue.ts';

@@ -3,12 +3,12 @@
  * anywhere; tests and `npm run bench -- marks` try them on the scenarios.
  */
 
-import type { Attempt, NotedOf } from '../../src/attempt/attempt.ts';
 import { saysNotSound, saysSound } from '../../src/attempt/marks/verdict.ts';
-import type { Run } from '../../src/attempt/run.ts';
-import { note, startRun } from '../../src/attempt/run.ts';
-import type { Rung } from '../../src/attempt/rung.ts';
-import { rightConclusion } from '../../src/attempt/worked.ts';
+import { rightConclusion } from '../../src/attempt/marks/worked.ts';
+import type { Attempt, NotedOf } from '../../src/attempt/record/attempt.ts';
+import type { Run } from '../../src/attempt/record/run.ts';
+import { note, startRun } from '../../src/attempt/record/run.ts';
+import type { Rung } from '../../src/attempt/record/rung.ts';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { verifyingOnce } from '../../src/scenario/verify.ts';

@@ -3,13 +3,20 @@
  * one of them answers, types, judges and concludes can be replaced, so that single habits can be tried.
  */
 
-import type { Answer, Attempt, Judged, LimitJudged, NotedOf, Sure } from '../../src/attempt/attempt.ts';
-import { rightPrediction } from '../../src/attempt/prediction.ts';
-import { repeatsOf } from '../../src/attempt/repeats.ts';
-import type { Run, Taken } from '../../src/attempt/run.ts';
-import { act, note, startRun } from '../../src/attempt/run.ts';
-import type { Rung } from '../../src/attempt/rung.ts';
-import { rightConclusion, rightJudgement, typedAsShown } from '../../src/attempt/worked.ts';
+import { rightConclusion, rightJudgement, typedAsShown } from '../../src/attempt/marks/worked.ts';
+import type {
+  Answer,
+  Attempt,
+  Judged,
+  LimitJudged,
+  NotedOf,
+  Sure,
+} from '../../src/attempt/record/attempt.ts';
+import { rightPrediction } from '../../src/attempt/record/prediction.ts';
+import { repeatsOf } from '../../src/attempt/record/repeats.ts';
+import type { Run, Taken } from '../../src/attempt/record/run.ts';
+import { act, note, startRun } from '../../src/attempt/record/run.ts';
+import type { Rung } from '../../src/attempt/record/rung.ts';
 import type { Operation, OperationInput } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';

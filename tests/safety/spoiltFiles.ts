@@ -4,8 +4,8 @@
  * a size that nobody meant). Each has a key of its own, so that one that went wrong can be made again. Judges nothing.
  */
 import { createHash } from 'node:crypto';
-import { attemptSchema } from '../../src/attempt/attempt.ts';
-import { makeAttemptText } from '../../src/attempt/fileText.ts';
+import { attemptSchema } from '../../src/attempt/record/attempt.ts';
+import { makeAttemptText } from '../../src/attempt/record/fileText.ts';
 import { operationSchema } from '../../src/bench/operation.ts';
 import { parseScenario } from '../../src/scenario/scenarioText.ts';
 import { scenarioSchema } from '../../src/scenario/schema.ts';

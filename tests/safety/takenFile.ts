@@ -3,9 +3,10 @@
  * of that may throw. Whole verifications take long, so every other scenario is verified with
  * three of its tests alone, and seven of eight attempts on a changed scenario are replayed, not marked.
  */
-import { parseAttempt } from '../../src/attempt/file.ts';
-import { mark } from '../../src/attempt/mark.ts';
-import { replay } from '../../src/attempt/run.ts';
+
+import { mark } from '../../src/attempt/marks/mark.ts';
+import { parseAttempt } from '../../src/attempt/record/file.ts';
+import { replay } from '../../src/attempt/record/run.ts';
 import { playOutput } from '../../src/cli/playOutput.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { allowedActions, benchOf } from '../../src/scenario/scenario.ts';

@@ -2,11 +2,11 @@
 // been signed, nothing outside the faults that gives them away, and the table of faults worked out again in part.
 
 import { describe, expect, test } from 'vitest';
-import type { NotedOf } from '../../src/attempt/attempt.ts';
-import { debriefOf } from '../../src/attempt/debrief.ts';
-import { mark } from '../../src/attempt/mark.ts';
-import type { Run } from '../../src/attempt/run.ts';
-import { rightConclusion, workedAttempt } from '../../src/attempt/worked.ts';
+import { debriefOf } from '../../src/attempt/marks/debrief.ts';
+import { mark } from '../../src/attempt/marks/mark.ts';
+import { rightConclusion, workedAttempt } from '../../src/attempt/marks/worked.ts';
+import type { NotedOf } from '../../src/attempt/record/attempt.ts';
+import type { Run } from '../../src/attempt/record/run.ts';
 import { readAimAddress } from '../../src/scenario/aimAddress.ts';
 import { ALL_FAULTS, showsInAim } from '../../src/scenario/aimFaults.ts';
 import { aimJob, faultsOf, jobWith } from '../../src/scenario/aimJobs.ts';

@@ -1,7 +1,7 @@
 /** Where an attempt from a file belongs among those kept: by what stands in the logs, not by what a file claims. */
 import { expect, test } from 'vitest';
-import type { Attempt } from '../../src/attempt/attempt.ts';
-import { appended, ENGINE } from '../../src/attempt/attempt.ts';
+import type { Attempt } from '../../src/attempt/record/attempt.ts';
+import { appended, ENGINE } from '../../src/attempt/record/attempt.ts';
 import { belongs } from '../../src/store/merge.ts';
 
 const EMPTY: Attempt = { format: 2, engine: ENGINE, scenario: { id: 'a', title: 'A' }, entries: [] };

@@ -1,8 +1,8 @@
 // What is next, and why: each of the reasons, the order in which they come, and the record that has nothing in it.
 
 import { describe, expect, test } from 'vitest';
-import { ENGINE } from '../../src/attempt/attempt.ts';
-import type { TestOutcome } from '../../src/attempt/summary.ts';
+import type { TestOutcome } from '../../src/attempt/marks/summary.ts';
+import { ENGINE } from '../../src/attempt/record/attempt.ts';
 import type { AimId } from '../../src/scenario/aims.ts';
 import { AIMS, aimJobId } from '../../src/scenario/aims.ts';
 import type { About } from '../../src/store/about.ts';

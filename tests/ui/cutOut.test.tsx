@@ -1,9 +1,9 @@
 // A place cut out of an opened unit: it lies within the cut, is ringed with its number, and the words are that side's.
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test } from 'vitest';
-import { differences } from '../../src/attempt/differences.ts';
-import { causesOf } from '../../src/attempt/roots.ts';
-import { lockstep, SIDES } from '../../src/attempt/twin.ts';
+import { differences } from '../../src/attempt/opened/differences.ts';
+import { causesOf } from '../../src/attempt/opened/roots.ts';
+import { lockstep, SIDES } from '../../src/attempt/opened/twin.ts';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';
 import { papersOf } from '../../src/scenario/scenario.ts';
 import { openedLayout, spotOf } from '../../src/ui/drawing/opened/layout.ts';

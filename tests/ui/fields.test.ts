@@ -1,7 +1,7 @@
 // Fields half filled: what comes back has the shape of what the field begins with, and goes once it is written down.
 
 import { expect, test } from 'vitest';
-import { act, startRun } from '../../src/attempt/run.ts';
+import { act, startRun } from '../../src/attempt/record/run.ts';
 import { operation } from '../../src/bench/operation.ts';
 import { fieldsFrom, forgetAfter, readingField } from '../../src/ui/flow/draftFields.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';

@@ -1,8 +1,8 @@
 // What mattered most comes in its order, each in a sentence with test, line and figure, and the first is the goal.
 
 import { describe, expect, test } from 'vitest';
-import { debriefOf } from '../../src/attempt/debrief.ts';
-import { mattered } from '../../src/attempt/mattered.ts';
+import { debriefOf } from '../../src/attempt/marks/debrief.ts';
+import { mattered } from '../../src/attempt/marks/mattered.ts';
 import { FIGURES } from '../../src/ui/screens/debrief/figures.ts';
 import { goalText, reasonOf } from '../../src/words/mattered.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';

@@ -5,8 +5,8 @@
  * (what it announces, asks for, focuses) is looked at in tests/browser/twin.test.ts.
  */
 import { describe, expect, test } from 'vitest';
-import { testFigures, testLines } from '../../src/attempt/lines.ts';
-import { rightJudgement, typedAsShown } from '../../src/attempt/worked.ts';
+import { rightJudgement, typedAsShown } from '../../src/attempt/marks/worked.ts';
+import { testFigures, testLines } from '../../src/attempt/record/lines.ts';
 import { ACTIONS } from '../../src/verification/actions.ts';
 import type { Done, Sitting } from './sittings.tsx';
 import { FAULTS, pageOf, perceptible, SITES, sit, soundRun } from './sittings.tsx';

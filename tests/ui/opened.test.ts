@@ -1,7 +1,7 @@
 /** The opened drawing has a spot for everything that can differ, and the time line no squares over each other. */
 import { describe, expect, test } from 'vitest';
-import { causesOf } from '../../src/attempt/roots.ts';
-import type { TestMark } from '../../src/attempt/timeline.ts';
+import { causesOf } from '../../src/attempt/opened/roots.ts';
+import type { TestMark } from '../../src/attempt/opened/timeline.ts';
 import { CATALOGUE, withFaults } from '../../src/faults/catalogue.ts';
 import { papersOf, soundPartsOf } from '../../src/scenario/scenario.ts';
 import { openedLayout, spotOf, terminalAt, WIDTH } from '../../src/ui/drawing/opened/layout.ts';

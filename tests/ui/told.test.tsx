@@ -5,10 +5,10 @@
  */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test } from 'vitest';
-import type { EntryOf } from '../../src/attempt/attempt.ts';
-import { testLines } from '../../src/attempt/lines.ts';
-import { lockstep } from '../../src/attempt/twin.ts';
-import { typedAsShown } from '../../src/attempt/worked.ts';
+import { typedAsShown } from '../../src/attempt/marks/worked.ts';
+import { lockstep } from '../../src/attempt/opened/twin.ts';
+import type { EntryOf } from '../../src/attempt/record/attempt.ts';
+import { testLines } from '../../src/attempt/record/lines.ts';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';
 import { FAMILIES } from '../../src/faults/families.ts';
 import { aimJob } from '../../src/scenario/aimJobs.ts';

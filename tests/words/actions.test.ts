@@ -1,6 +1,6 @@
 /** Every test action has its words, on every site and unit, and no word is there that nobody reads. */
 import { describe, expect, test } from 'vitest';
-import { linesToChooseFrom } from '../../src/attempt/lines.ts';
+import { linesToChooseFrom } from '../../src/attempt/record/lines.ts';
 import { AIMS } from '../../src/scenario/aims.ts';
 import { applicableActions, papersOf } from '../../src/scenario/scenario.ts';
 import { ACTIONS } from '../../src/verification/actions.ts';

@@ -3,7 +3,7 @@
  * the unit as it was met and further once something was put right.
  */
 import type { Verified, VerifiedAction } from '../../scenario/verify.ts';
-import type { Run } from '../run.ts';
+import type { Run } from '../record/run.ts';
 import { isDone } from './occasions.ts';
 
 export interface Expected {

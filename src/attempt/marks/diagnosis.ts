@@ -17,11 +17,11 @@ import type { Beginning, Scenario } from '../../scenario/scenario.ts';
 import { allowedActions, beginning } from '../../scenario/scenario.ts';
 import type { Verified, VerifiedAction } from '../../scenario/verify.ts';
 import { judgeExpectations, judgeLimits } from '../../verification/assess.ts';
-import type { Run } from '../run.ts';
-import { replaying } from '../run.ts';
-import { alikeReadings, sameToTheBench } from '../telling.ts';
+import type { Run } from '../record/run.ts';
+import { replaying } from '../record/run.ts';
 import type { Expected, PartMark, Rate } from './counted.ts';
 import { doneOf, shareOf } from './counted.ts';
+import { alikeReadings, sameToTheBench } from './telling.ts';
 import { conclusionOf } from './verdict.ts';
 
 /** The answer that nothing is wrong. */

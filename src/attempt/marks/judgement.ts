@@ -4,10 +4,10 @@
  * a misreading costs once.
  */
 import type { VerifiedAction } from '../../scenario/verify.ts';
-import type { Judged } from '../attempt.ts';
-import { testLines } from '../lines.ts';
-import type { Run } from '../run.ts';
-import { judgedRight, truthOf } from '../truth.ts';
+import type { Judged } from '../record/attempt.ts';
+import { testLines } from '../record/lines.ts';
+import type { Run } from '../record/run.ts';
+import { judgedRight, truthOf } from '../record/truth.ts';
 import type { Expected, PartMark, Rate } from './counted.ts';
 import { mean, shareOf } from './counted.ts';
 import type { Occasion } from './occasions.ts';

@@ -8,7 +8,7 @@ import { allowedActions } from '../../scenario/scenario.ts';
 import type { Verified, VerifiedAction } from '../../scenario/verify.ts';
 import { judgeExpectations, judgeLimits } from '../../verification/assess.ts';
 import type { TestAction } from '../../verification/testAction.ts';
-import type { Run } from '../run.ts';
+import type { Run } from '../record/run.ts';
 import { pointedAsMet } from './diagnosis.ts';
 import { isDone } from './occasions.ts';
 

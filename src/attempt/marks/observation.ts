@@ -1,8 +1,8 @@
 /** Observation: the figures that were typed against those shown, over every reading that was to be taken. */
 import type { Reading } from '../../bench/reading.ts';
 import type { VerifiedAction } from '../../scenario/verify.ts';
-import type { Run } from '../run.ts';
-import { readRightly, shownFigure, typedBefore } from '../typed.ts';
+import type { Run } from '../record/run.ts';
+import { readRightly, shownFigure, typedBefore } from '../record/typed.ts';
 import type { Expected, PartMark, Rate } from './counted.ts';
 import { shareOf, summed } from './counted.ts';
 import { occasionsOf, readingsToType } from './occasions.ts';

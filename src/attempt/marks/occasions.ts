@@ -5,13 +5,13 @@
  * beside what was judged before.
  */
 import { faultsAmong } from '../../faults/catalogue.ts';
-import type { EntryOf } from '../attempt.ts';
-import { oncePerRun } from '../once.ts';
-import type { Run } from '../run.ts';
-import { rungOf } from '../rung.ts';
-import type { Sitting } from '../sitting.ts';
-import { readingsIn, sittingsOf } from '../sitting.ts';
-import { countingEntries } from '../untimely.ts';
+import type { EntryOf } from '../record/attempt.ts';
+import { oncePerRun } from '../record/once.ts';
+import type { Run } from '../record/run.ts';
+import { rungOf } from '../record/rung.ts';
+import type { Sitting } from '../record/sitting.ts';
+import { readingsIn, sittingsOf } from '../record/sitting.ts';
+import { countingEntries } from '../record/untimely.ts';
 
 export interface Occasion {
   readonly test: string;

@@ -5,12 +5,12 @@
  */
 
 import type { TestAction } from '../../verification/testAction.ts';
-import type { Answer } from '../attempt.ts';
-import { ANSWERS } from '../attempt.ts';
-import { isRightFigure, linesToChooseFrom, testFigures, testLines } from '../lines.ts';
-import type { Run } from '../run.ts';
-import { rungOf } from '../rung.ts';
-import { firstPrediction } from '../untimely.ts';
+import type { Answer } from '../record/attempt.ts';
+import { ANSWERS } from '../record/attempt.ts';
+import { isRightFigure, linesToChooseFrom, testFigures, testLines } from '../record/lines.ts';
+import type { Run } from '../record/run.ts';
+import { rungOf } from '../record/rung.ts';
+import { firstPrediction } from '../record/untimely.ts';
 import type { Expected, PartMark, Rate } from './counted.ts';
 
 /** Lines by the answer that is right, and figures. */

@@ -6,12 +6,12 @@ import type { NextStep, Tell } from '../../faults/fault.ts';
 import { allowedActions } from '../../scenario/scenario.ts';
 import type { Verified } from '../../scenario/verify.ts';
 import type { TestAction } from '../../verification/testAction.ts';
-import type { EntryOf } from '../attempt.ts';
-import type { DueRepeats } from '../repeats.ts';
-import { repairedIn, shareDone, shareNamed } from '../repeats.ts';
-import type { Run } from '../run.ts';
-import { sittingsOf } from '../sitting.ts';
-import { truthOf } from '../truth.ts';
+import type { EntryOf } from '../record/attempt.ts';
+import type { DueRepeats } from '../record/repeats.ts';
+import { repairedIn, shareDone, shareNamed } from '../record/repeats.ts';
+import type { Run } from '../record/run.ts';
+import { sittingsOf } from '../record/sitting.ts';
+import { truthOf } from '../record/truth.ts';
 import type { Expected, PartMark, Rate } from './counted.ts';
 import { doneOf, shareOf } from './counted.ts';
 import {

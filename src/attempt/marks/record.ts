@@ -3,10 +3,10 @@
  * out is true. What was not written down is missing in the record too, so that reasons alone make none.
  */
 import type { VerifiedAction } from '../../scenario/verify.ts';
-import { isTrueReason } from '../leftOut.ts';
-import type { Run } from '../run.ts';
-import { recordedFully, typedBefore } from '../typed.ts';
-import { countingEntries } from '../untimely.ts';
+import { isTrueReason } from '../record/leftOut.ts';
+import type { Run } from '../record/run.ts';
+import { recordedFully, typedBefore } from '../record/typed.ts';
+import { countingEntries } from '../record/untimely.ts';
 import type { Expected, PartMark, Rate } from './counted.ts';
 import { shareOf, summed } from './counted.ts';
 import { readingsDue } from './observation.ts';

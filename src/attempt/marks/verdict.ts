@@ -7,10 +7,10 @@ import { faultsAmong } from '../../faults/catalogue.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import type { Task } from '../../scenario/schema.ts';
 import type { Conclusion, Verified } from '../../scenario/verify.ts';
-import type { EntryOf, Verdict } from '../attempt.ts';
-import { AIM_VERDICTS, FIND_VERDICTS, VERDICTS } from '../attempt.ts';
-import type { Run } from '../run.ts';
-import { countingEntries } from '../untimely.ts';
+import type { EntryOf, Verdict } from '../record/attempt.ts';
+import { AIM_VERDICTS, FIND_VERDICTS, VERDICTS } from '../record/attempt.ts';
+import type { Run } from '../record/run.ts';
+import { countingEntries } from '../record/untimely.ts';
 import type { Expected } from './counted.ts';
 
 /** The first one: with it the attempt ended. */

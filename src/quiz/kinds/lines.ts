@@ -1,6 +1,6 @@
 /** Questions made of what the tests say of a correct unit: each line with its right answer, and which test tells it. */
-import type { Line } from '../../attempt/lines.ts';
-import { testLines } from '../../attempt/lines.ts';
+import type { Line } from '../../attempt/record/lines.ts';
+import { testLines } from '../../attempt/record/lines.ts';
 import { jobWith } from '../../scenario/aimJobs.ts';
 import type { AimId, SiteId } from '../../scenario/aims.ts';
 import { AIMS, aimOf, SITES } from '../../scenario/aims.ts';

@@ -1,5 +1,5 @@
 /** Addresses of jobs of one aim: written for the links of the page, and read as they stand in the address line. */
-import type { Rung } from '../../attempt/rung.ts';
+import type { Rung } from '../../attempt/record/rung.ts';
 import type { AimAddress } from '../../scenario/aimAddress.ts';
 import type { AimId } from '../../scenario/aims.ts';
 

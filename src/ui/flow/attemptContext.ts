@@ -1,7 +1,7 @@
 /** What the screens of an attempt tell of it beside its log, for the parts on them that keep or show it. */
 import { createContext } from 'react';
-import type { Marks } from '../../attempt/mark.ts';
-import type { Summary } from '../../attempt/summary.ts';
+import type { Marks } from '../../attempt/marks/mark.ts';
+import type { Summary } from '../../attempt/marks/summary.ts';
 import type { KeepProblem } from '../../store/keepProblem.ts';
 
 export interface AttemptContext {

@@ -5,10 +5,10 @@
  */
 import type { ActorRefFrom, SnapshotFrom, StateValue } from 'xstate';
 import { assign, setup } from 'xstate';
-import type { Answer, Sure } from '../../attempt/attempt.ts';
-import { SURENESS } from '../../attempt/attempt.ts';
-import { givenPrediction } from '../../attempt/prediction.ts';
-import { rungOf } from '../../attempt/rung.ts';
+import type { Answer, Sure } from '../../attempt/record/attempt.ts';
+import { SURENESS } from '../../attempt/record/attempt.ts';
+import { givenPrediction } from '../../attempt/record/prediction.ts';
+import { rungOf } from '../../attempt/record/rung.ts';
 import type { OperationInput } from '../../bench/operation.ts';
 import type { UnsafeAct } from '../../bench/unsafe.ts';
 import { actionNamed } from '../../verification/actions.ts';

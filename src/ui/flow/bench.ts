@@ -2,9 +2,9 @@
  * An attempt as the screens hold it: the run, and for each operation what came of it. Pure steps from one to the
  * next; also where a kept attempt stands when it is taken up again.
  */
-import type { Attempt, Entry, Noted } from '../../attempt/attempt.ts';
-import type { Run } from '../../attempt/run.ts';
-import { act, note, replaying, startingRun } from '../../attempt/run.ts';
+import type { Attempt, Entry, Noted } from '../../attempt/record/attempt.ts';
+import type { Run } from '../../attempt/record/run.ts';
+import { act, note, replaying, startingRun } from '../../attempt/record/run.ts';
 import type { Operation, OperationInput } from '../../bench/operation.ts';
 import { operation } from '../../bench/operation.ts';
 import type { Outcome } from '../../bench/perform.ts';

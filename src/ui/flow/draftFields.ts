@@ -2,7 +2,7 @@
  * What stands in fields that are not yet in the log, by the name of the field: kept with the attempt's place, so that
  * a half-typed figure is there again when the page was closed. What a field makes of its text is its own business.
  */
-import type { Run } from '../../attempt/run.ts';
+import type { Run } from '../../attempt/record/run.ts';
 
 export interface Fields {
   /** What was kept under this name, if it has the shape of what the field begins with. */

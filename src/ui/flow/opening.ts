@@ -2,8 +2,8 @@
  * How an attempt begins from a file, or from what this device kept. Files of both kinds are told apart here, and one that is
  * far too large is refused unread. All of it is done in pieces: a log is done once more. It comes when something is opened.
  */
-import type { ReadAttempt } from '../../attempt/file.ts';
-import { notReplayed, parsingAttempt, readingAttempt } from '../../attempt/file.ts';
+import type { ReadAttempt } from '../../attempt/record/file.ts';
+import { notReplayed, parsingAttempt, readingAttempt } from '../../attempt/record/file.ts';
 import { parseJson } from '../../scenario/json.ts';
 import type { Parsed, Problem } from '../../scenario/problems.ts';
 import { LARGEST_FILE, tooLarge } from '../../scenario/problems.ts';

@@ -4,8 +4,8 @@
  * was kept, or it does not fit the log, the place is what the log alone says.
  */
 import * as v from 'valibot';
-import type { Attempt } from '../../attempt/attempt.ts';
-import { ANSWERS } from '../../attempt/attempt.ts';
+import type { Attempt } from '../../attempt/record/attempt.ts';
+import { ANSWERS } from '../../attempt/record/attempt.ts';
 import { leakageSchema } from '../../bench/operation.ts';
 import { VEHICLE_STATES } from '../../bench/standIn.ts';
 import { CABLE_CODINGS } from '../../laws/proximity.ts';

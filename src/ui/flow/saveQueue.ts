@@ -2,7 +2,7 @@
  * Keeps an attempt as it happens: one change at a time, the newest of what has come meanwhile next. What could not be
  * kept goes along with the next change, so that nothing is left out once there is room again.
  */
-import type { Attempt } from '../../attempt/attempt.ts';
+import type { Attempt } from '../../attempt/record/attempt.ts';
 import type { About } from '../../store/about.ts';
 import type { KeepProblem } from '../../store/keepProblem.ts';
 import { problemOf } from '../../store/keepProblem.ts';

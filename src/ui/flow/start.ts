@@ -1,6 +1,6 @@
 /** How an attempt begins anew. It is done in pieces: a handover is carried out. What is opened is in opening.ts. */
-import type { Rung } from '../../attempt/rung.ts';
-import { supportOf } from '../../attempt/rung.ts';
+import type { Rung } from '../../attempt/record/rung.ts';
+import { supportOf } from '../../attempt/record/rung.ts';
 import type { AimAddress } from '../../scenario/aimAddress.ts';
 import { readAimAddress } from '../../scenario/aimAddress.ts';
 import { aimJob } from '../../scenario/aimJobs.ts';

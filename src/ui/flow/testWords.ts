@@ -2,8 +2,8 @@
  * The words of tests, which come to the page by aims: a bench is not shown before those of every test that it may name
  * lines of are there, so that nothing on it has to wait.
  */
-import { linesToChooseFrom } from '../../attempt/lines.ts';
-import { rungOf } from '../../attempt/rung.ts';
+import { linesToChooseFrom } from '../../attempt/record/lines.ts';
+import { rungOf } from '../../attempt/record/rung.ts';
 import type { AimId } from '../../scenario/aims.ts';
 import { AIMS, aimOf } from '../../scenario/aims.ts';
 import { allowedActions } from '../../scenario/scenario.ts';

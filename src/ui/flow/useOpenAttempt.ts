@@ -4,7 +4,7 @@
  * when it is first needed.
  */
 import { useCallback, useRef, useState } from 'react';
-import type { Marks } from '../../attempt/mark.ts';
+import type { Marks } from '../../attempt/marks/mark.ts';
 import type { Problem } from '../../scenario/problems.ts';
 import type { About } from '../../store/about.ts';
 import type { KeepProblem } from '../../store/keepProblem.ts';

@@ -2,9 +2,9 @@
  * Figures in words and back: what an instrument shows as text with its unit, and what a person typed as a number in
  * SI. A comma is taken for a point, a true minus for a minus. Which figure is right is nobody's business here.
  */
-import type { TypedUnit } from '../../attempt/attempt.ts';
-import { TYPED_UNITS } from '../../attempt/attempt.ts';
-import { displayOf, showsTripTime } from '../../attempt/display.ts';
+import type { TypedUnit } from '../../attempt/record/attempt.ts';
+import { TYPED_UNITS } from '../../attempt/record/attempt.ts';
+import { displayOf, showsTripTime } from '../../attempt/record/display.ts';
 import type { Reading } from '../../bench/reading.ts';
 import { TIME_UNCERTAINTY } from '../../bench/reading.ts';
 import { refusalText } from '../../words/refusals.ts';

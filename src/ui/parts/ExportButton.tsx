@@ -1,6 +1,6 @@
 /** The attempt as a file, at any time. */
-import type { Attempt } from '../../attempt/attempt.ts';
-import { makeAttemptText } from '../../attempt/fileText.ts';
+import type { Attempt } from '../../attempt/record/attempt.ts';
+import { makeAttemptText } from '../../attempt/record/fileText.ts';
 import { download, fileNameOf } from './download.ts';
 
 export function ExportButton({ attempt }: { readonly attempt: Attempt }) {

@@ -3,10 +3,10 @@
  * In assessment it stands out; in practice it is one line. Also tells what is kept of the debrief beside the log.
  */
 import { useContext, useEffect, useState } from 'react';
-import { headOf } from '../../attempt/attempt.ts';
-import type { Debrief } from '../../attempt/debrief.ts';
-import { makeAttemptText } from '../../attempt/fileText.ts';
-import { summaryOf } from '../../attempt/summary.ts';
+import type { Debrief } from '../../attempt/marks/debrief.ts';
+import { summaryOf } from '../../attempt/marks/summary.ts';
+import { headOf } from '../../attempt/record/attempt.ts';
+import { makeAttemptText } from '../../attempt/record/fileText.ts';
 import type { AttemptContext } from '../flow/attemptContext.ts';
 import { BesideAttempt } from '../flow/attemptContext.ts';
 import { momentText } from '../format/dates.ts';

@@ -1,7 +1,7 @@
 /** What was done before the trainee came, as its sheet says: test by test, what was read. */
 
 import { memo } from 'react';
-import type { Run } from '../../attempt/run.ts';
+import type { Run } from '../../attempt/record/run.ts';
 import { testTitle } from '../../words/testTitles.ts';
 import { readingTitle } from '../../words/trade.ts';
 import { shownText } from '../format/figures.ts';

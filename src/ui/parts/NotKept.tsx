@@ -1,6 +1,6 @@
 /** That what is being done is not kept, why, what that means, and the way to keep it all the same. */
 import { useContext } from 'react';
-import type { Attempt } from '../../attempt/attempt.ts';
+import type { Attempt } from '../../attempt/record/attempt.ts';
 import { WHY_NOT_KEPT } from '../../words/keeping.ts';
 import { KeepProblemOfAttempt } from '../flow/attemptContext.ts';
 import { ExportButton } from './ExportButton.tsx';

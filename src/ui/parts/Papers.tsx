@@ -1,6 +1,6 @@
 /** The installation by its papers, in words: nothing of it was measured. */
 import { memo } from 'react';
-import type { Run } from '../../attempt/run.ts';
+import type { Run } from '../../attempt/record/run.ts';
 import { siteLines } from '../../words/papers.ts';
 import { EditionNote } from './EditionNote.tsx';
 import { SheetLines } from './SheetLines.tsx';

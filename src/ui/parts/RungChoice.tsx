@@ -1,8 +1,8 @@
 /** How much is told and asked in an attempt, to be chosen by hand; what the kept record suggests is said beside it. */
 import { useId, useMemo } from 'react';
-import type { Rung } from '../../attempt/rung.ts';
-import { RUNGS, rungOf } from '../../attempt/rung.ts';
-import { suggestedRung } from '../../attempt/suggestedRung.ts';
+import { suggestedRung } from '../../attempt/marks/suggestedRung.ts';
+import type { Rung } from '../../attempt/record/rung.ts';
+import { RUNGS, rungOf } from '../../attempt/record/rung.ts';
 import type { About } from '../../store/about.ts';
 import { RUNG_MORE, RUNG_NAMES, SHOWN_NAME, suggestionText } from '../../words/rungs.ts';
 

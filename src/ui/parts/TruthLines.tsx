@@ -1,5 +1,5 @@
 /** Lines of one test as they were answered and as they are, with why and source. Never a bare tick. */
-import type { Judged, LimitJudged } from '../../attempt/attempt.ts';
+import type { Judged, LimitJudged } from '../../attempt/record/attempt.ts';
 import { JUDGED_WORDS, LIMIT_WORDS } from '../../words/answers.ts';
 
 export interface TruthPair {

@@ -1,5 +1,5 @@
 /** The unit that belongs to a typed figure as a key beside it, prefix and all; none is pressed beforehand. */
-import type { TypedUnit } from '../../attempt/attempt.ts';
+import type { TypedUnit } from '../../attempt/record/attempt.ts';
 import type { Reading } from '../../bench/reading.ts';
 import { Keys } from './Keys.tsx';
 

@@ -1,5 +1,5 @@
 /** A text as a file for this device: the one way in which anything leaves the page. */
-import type { Attempt } from '../../attempt/attempt.ts';
+import type { Attempt } from '../../attempt/record/attempt.ts';
 
 /** Hands the file to the browser. Whether the browser then writes it, no page is told. Throws where it takes none. */
 export function download(name: string, text: string): void {

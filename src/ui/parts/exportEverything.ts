@@ -1,5 +1,5 @@
 /** Everything that this device keeps, as one file; where something could not be kept, the attempt in hand as it stands. */
-import { asWritten } from '../../attempt/written.ts';
+import { asWritten } from '../../attempt/record/written.ts';
 import { aboutOf } from '../../store/about.ts';
 import { keptRecord } from '../../store/keptRecord.ts';
 import { recordItem } from '../../store/recordItem.ts';

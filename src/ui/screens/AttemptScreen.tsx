@@ -3,7 +3,7 @@
  * after every change, and shows the screen that belongs to where the attempt is.
  */
 import { lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import { isConverted } from '../../attempt/written.ts';
+import { isConverted } from '../../attempt/record/written.ts';
 import type { KeepProblem } from '../../store/keepProblem.ts';
 import { changeAbout, keptAttempts } from '../../store/keptAttempt.ts';
 import type { AttemptContext } from '../flow/attemptContext.ts';

@@ -1,8 +1,8 @@
 /** Whole jobs and others that come with the page or from a file: which, on which rung, and begin. */
 import { memo, useMemo, useState } from 'react';
 import { Link } from 'wouter';
-import type { Rung } from '../../attempt/rung.ts';
-import { rungOf } from '../../attempt/rung.ts';
+import type { Rung } from '../../attempt/record/rung.ts';
+import { rungOf } from '../../attempt/record/rung.ts';
 import type { About } from '../../store/about.ts';
 import { scenarioResult } from '../../store/jobResults.ts';
 import { resultText } from '../../words/next.ts';

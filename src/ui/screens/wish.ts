@@ -1,5 +1,5 @@
 /** What the first screens ask of the rest of the page, and why something was not opened. */
-import type { Rung } from '../../attempt/rung.ts';
+import type { Rung } from '../../attempt/record/rung.ts';
 import type { AimAddress } from '../../scenario/aimAddress.ts';
 import type { Problem } from '../../scenario/problems.ts';
 import type { About } from '../../store/about.ts';

@@ -1,9 +1,9 @@
 /** Diagnosis needs a test that speaks for it; what cannot be told apart counts in full, several faults by share. */
 import { describe, expect, test } from 'vitest';
-import type { NotedOf } from '../../../src/attempt/attempt.ts';
-import { mark } from '../../../src/attempt/mark.ts';
-import { act, note, startRun } from '../../../src/attempt/run.ts';
-import { rightConclusion } from '../../../src/attempt/worked.ts';
+import { mark } from '../../../src/attempt/marks/mark.ts';
+import { rightConclusion } from '../../../src/attempt/marks/worked.ts';
+import type { NotedOf } from '../../../src/attempt/record/attempt.ts';
+import { act, note, startRun } from '../../../src/attempt/record/run.ts';
 import type { OperationInput } from '../../../src/bench/operation.ts';
 import { operation } from '../../../src/bench/operation.ts';
 import { readScenario } from '../../../src/scenario/readScenario.ts';

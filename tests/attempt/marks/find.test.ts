@@ -3,11 +3,11 @@
  * mark fair.
  */
 import { describe, expect, test } from 'vitest';
-import type { NotedOf } from '../../../src/attempt/attempt.ts';
-import { mark } from '../../../src/attempt/mark.ts';
-import type { Run } from '../../../src/attempt/run.ts';
-import { note, startRun } from '../../../src/attempt/run.ts';
-import { rightConclusion } from '../../../src/attempt/worked.ts';
+import { mark } from '../../../src/attempt/marks/mark.ts';
+import { rightConclusion } from '../../../src/attempt/marks/worked.ts';
+import type { NotedOf } from '../../../src/attempt/record/attempt.ts';
+import type { Run } from '../../../src/attempt/record/run.ts';
+import { note, startRun } from '../../../src/attempt/record/run.ts';
 import { actionNamed } from '../../../src/verification/actions.ts';
 import { attemptOf, doTest, rejected } from '../../helpers/person.ts';
 import { scenarioNamed } from '../../helpers/scenarios.ts';

@@ -1,13 +1,13 @@
 /** What was not done, not read, not judged, or said at the wrong time counts as missed; and what the hurdles look at. */
 import { describe, expect, test } from 'vitest';
-import type { Judged } from '../../../src/attempt/attempt.ts';
-import { markWhole } from '../../../src/attempt/mark.ts';
 import { judgementMark } from '../../../src/attempt/marks/judgement.ts';
-import { rightPrediction } from '../../../src/attempt/prediction.ts';
-import type { Run } from '../../../src/attempt/run.ts';
-import { act, note, startRun } from '../../../src/attempt/run.ts';
-import { readRightly } from '../../../src/attempt/typed.ts';
-import { rightConclusion, rightJudgement, typedAsShown } from '../../../src/attempt/worked.ts';
+import { markWhole } from '../../../src/attempt/marks/mark.ts';
+import { rightConclusion, rightJudgement, typedAsShown } from '../../../src/attempt/marks/worked.ts';
+import type { Judged } from '../../../src/attempt/record/attempt.ts';
+import { rightPrediction } from '../../../src/attempt/record/prediction.ts';
+import type { Run } from '../../../src/attempt/record/run.ts';
+import { act, note, startRun } from '../../../src/attempt/record/run.ts';
+import { readRightly } from '../../../src/attempt/record/typed.ts';
 import { operation } from '../../../src/bench/operation.ts';
 import { actionNamed } from '../../../src/verification/actions.ts';
 import { procedure } from '../../../src/verification/procedure.ts';

@@ -1,10 +1,10 @@
 /** What single habits cost in observation, judgement and record, and how each part says how it came about. */
 import { describe, expect, test } from 'vitest';
-import type { Attempt } from '../../../src/attempt/attempt.ts';
-import { mark } from '../../../src/attempt/mark.ts';
-import { rightPrediction } from '../../../src/attempt/prediction.ts';
-import { act, note, startRun } from '../../../src/attempt/run.ts';
-import { rightConclusion, rightJudgement } from '../../../src/attempt/worked.ts';
+import { mark } from '../../../src/attempt/marks/mark.ts';
+import { rightConclusion, rightJudgement } from '../../../src/attempt/marks/worked.ts';
+import type { Attempt } from '../../../src/attempt/record/attempt.ts';
+import { rightPrediction } from '../../../src/attempt/record/prediction.ts';
+import { act, note, startRun } from '../../../src/attempt/record/run.ts';
 import { operation } from '../../../src/bench/operation.ts';
 import { toItsEnd } from '../../../src/bench/toItsEnd.ts';
 import { verifyingOnce } from '../../../src/scenario/verify.ts';

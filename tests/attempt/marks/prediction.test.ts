@@ -1,9 +1,9 @@
 /** Prediction is corrected for chance: what guessing would get is nobody's. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Answer } from '../../../src/attempt/attempt.ts';
-import { ANSWERS } from '../../../src/attempt/attempt.ts';
 import { correctedForChance } from '../../../src/attempt/marks/prediction.ts';
+import type { Answer } from '../../../src/attempt/record/attempt.ts';
+import { ANSWERS } from '../../../src/attempt/record/attempt.ts';
 
 const rights = fc.array(fc.constantFrom<Answer>(...ANSWERS), { minLength: 2, maxLength: 60 });
 const isMixed = (all: readonly Answer[]): boolean => new Set(all).size > 1;

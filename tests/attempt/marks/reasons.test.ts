@@ -1,8 +1,8 @@
 /** The reasons for a verdict: what each of them is worth, and what it has to rest on. */
 import { describe, expect, test } from 'vitest';
-import type { NotedOf } from '../../../src/attempt/attempt.ts';
-import { mark } from '../../../src/attempt/mark.ts';
-import { rightConclusion } from '../../../src/attempt/worked.ts';
+import { mark } from '../../../src/attempt/marks/mark.ts';
+import { rightConclusion } from '../../../src/attempt/marks/worked.ts';
+import type { NotedOf } from '../../../src/attempt/record/attempt.ts';
 import { attemptOf } from '../../helpers/person.ts';
 import { scenarioNamed } from '../../helpers/scenarios.ts';
 

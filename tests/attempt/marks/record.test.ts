@@ -1,10 +1,10 @@
 /** What belongs to a reading in the record: each part of it costs the record where it is wrong, and no figure. */
 import { expect, test } from 'vitest';
-import type { NotedOf } from '../../../src/attempt/attempt.ts';
-import { mark } from '../../../src/attempt/mark.ts';
-import { act, startRun } from '../../../src/attempt/run.ts';
-import { readRightly, recordedFully } from '../../../src/attempt/typed.ts';
-import { typedAsShown } from '../../../src/attempt/worked.ts';
+import { mark } from '../../../src/attempt/marks/mark.ts';
+import { typedAsShown } from '../../../src/attempt/marks/worked.ts';
+import type { NotedOf } from '../../../src/attempt/record/attempt.ts';
+import { act, startRun } from '../../../src/attempt/record/run.ts';
+import { readRightly, recordedFully } from '../../../src/attempt/record/typed.ts';
 import { operation } from '../../../src/bench/operation.ts';
 import { scenarioNamed } from '../../helpers/scenarios.ts';
 import { attemptBy } from '../../helpers/trainee.ts';

@@ -3,10 +3,10 @@
  * conclusion.
  */
 import { describe, expect, test } from 'vitest';
-import { mark } from '../../../src/attempt/mark.ts';
-import type { Run } from '../../../src/attempt/run.ts';
-import { act, note, startRun } from '../../../src/attempt/run.ts';
-import { rightConclusion, typedAsShown } from '../../../src/attempt/worked.ts';
+import { mark } from '../../../src/attempt/marks/mark.ts';
+import { rightConclusion, typedAsShown } from '../../../src/attempt/marks/worked.ts';
+import type { Run } from '../../../src/attempt/record/run.ts';
+import { act, note, startRun } from '../../../src/attempt/record/run.ts';
 import { operation } from '../../../src/bench/operation.ts';
 import { actionNamed } from '../../../src/verification/actions.ts';
 import type { TestAction } from '../../../src/verification/testAction.ts';

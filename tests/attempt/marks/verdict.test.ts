@@ -1,10 +1,10 @@
 /** The verdict is judged by what the allowed tests, and what was handed over, can show. */
 import { describe, expect, test } from 'vitest';
-import type { Verdict } from '../../../src/attempt/attempt.ts';
-import { debriefOf } from '../../../src/attempt/debrief.ts';
-import { mark, markWhole } from '../../../src/attempt/mark.ts';
-import type { Rung } from '../../../src/attempt/rung.ts';
-import { rightConclusion } from '../../../src/attempt/worked.ts';
+import { debriefOf } from '../../../src/attempt/marks/debrief.ts';
+import { mark, markWhole } from '../../../src/attempt/marks/mark.ts';
+import { rightConclusion } from '../../../src/attempt/marks/worked.ts';
+import type { Verdict } from '../../../src/attempt/record/attempt.ts';
+import type { Rung } from '../../../src/attempt/record/rung.ts';
 import { operation } from '../../../src/bench/operation.ts';
 import { readScenario } from '../../../src/scenario/readScenario.ts';
 import { verdictWarnings } from '../../../src/scenario/tellable.ts';

@@ -2,7 +2,7 @@
 // with a mouse. A file each, so that they run side by side. By tap alone it is done where taps are counted (budget.test.ts).
 
 import { expect, test } from 'vitest';
-import { rightConclusion } from '../../../src/attempt/worked.ts';
+import { rightConclusion } from '../../../src/attempt/marks/worked.ts';
 import { allowedActions } from '../../../src/scenario/scenario.ts';
 import { verdictTitle } from '../../../src/words/answers.ts';
 import { scenarioNamed } from '../../helpers/scenarios.ts';

@@ -1,5 +1,5 @@
 /** The control and what hangs on it: rings' leads, the contactor's coil, the pilot behind its resistor, proximity. */
-import type { Moment } from '../../../attempt/moment.ts';
+import type { Moment } from '../../../attempt/opened/moment.ts';
 import type { Papers } from '../../../verification/testAction.ts';
 import { damageText, levelsText, STANDING_WORDS } from '../../../words/moment.ts';
 import { INDICATOR_WORDS } from '../../../words/seen.ts';

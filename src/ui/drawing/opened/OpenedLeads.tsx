@@ -1,6 +1,6 @@
 /** The leads of one step where they were, on one side's opened drawing, with the figure that the instrument showed. */
 
-import type { Moment } from '../../../attempt/moment.ts';
+import type { Moment } from '../../../attempt/opened/moment.ts';
 import type { Operation } from '../../../bench/operation.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import { terminalsIn } from '../../../bench/terminals.ts';

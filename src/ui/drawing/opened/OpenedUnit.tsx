@@ -3,8 +3,8 @@
  * and the place of one difference ringed. The same is said in words beside it.
  */
 import { useId } from 'react';
-import type { Difference } from '../../../attempt/differences.ts';
-import type { Moment } from '../../../attempt/moment.ts';
+import type { Difference } from '../../../attempt/opened/differences.ts';
+import type { Moment } from '../../../attempt/opened/moment.ts';
 import type { Operation } from '../../../bench/operation.ts';
 import type { Papers } from '../../../verification/testAction.ts';
 import { STANDING_WORDS } from '../../../words/moment.ts';

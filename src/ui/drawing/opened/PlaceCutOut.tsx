@@ -3,9 +3,9 @@
  * same in words. For whoever is told after a test where something sat; never before that.
  */
 import { useId } from 'react';
-import type { Difference } from '../../../attempt/differences.ts';
-import type { Moment } from '../../../attempt/moment.ts';
-import type { Side } from '../../../attempt/twin.ts';
+import type { Difference } from '../../../attempt/opened/differences.ts';
+import type { Moment } from '../../../attempt/opened/moment.ts';
+import type { Side } from '../../../attempt/opened/twin.ts';
 import type { Operation } from '../../../bench/operation.ts';
 import type { Papers } from '../../../verification/testAction.ts';
 import { valueText, whatText } from '../../../words/differences.ts';

@@ -1,6 +1,6 @@
 /** Where a conductor stands against true earth, lettered on it: the figure above the line, how it is held below. */
 
-import type { Potential as Standing } from '../../../attempt/potentials.ts';
+import type { Potential as Standing } from '../../../attempt/opened/potentials.ts';
 import { mainsText } from '../../../words/quantities.ts';
 import { Label } from './symbols.tsx';
 

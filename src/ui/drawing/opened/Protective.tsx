@@ -1,5 +1,5 @@
 /** The protective conductor of an opened unit: earthing terminal, circuit, PE pole, bar, exposed metal, outlet. */
-import type { Moment } from '../../../attempt/moment.ts';
+import type { Moment } from '../../../attempt/opened/moment.ts';
 import type { Papers } from '../../../verification/testAction.ts';
 import type { Layout } from './layout.ts';
 import { X } from './layout.ts';

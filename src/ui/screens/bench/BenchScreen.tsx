@@ -1,7 +1,7 @@
 /** The bench, one step a screen: the head, what is known in one line, the drawing, and the step with its bar. */
 
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import { rungOf } from '../../../attempt/rung.ts';
+import { rungOf } from '../../../attempt/record/rung.ts';
 import type { AimId } from '../../../scenario/aims.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
 import { testTitle } from '../../../words/testTitles.ts';

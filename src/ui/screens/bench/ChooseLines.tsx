@@ -2,7 +2,7 @@
  * Step two of a test on the third rung: ten lines, of which those that this test tells are to be found and answered;
  * the others are left alone. Then how sure, which locks and acts.
  */
-import type { Answer, Sure } from '../../../attempt/attempt.ts';
+import type { Answer, Sure } from '../../../attempt/record/attempt.ts';
 import type { LessSure } from '../../flow/attemptMachine.ts';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import { FigureLine } from './FigureLine.tsx';

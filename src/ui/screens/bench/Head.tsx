@@ -1,6 +1,6 @@
 /** The head line of bench and conclusion: which job, by which rules, and the buttons that are always at hand. */
 import { memo, useState } from 'react';
-import { rungOf } from '../../../attempt/rung.ts';
+import { rungOf } from '../../../attempt/record/rung.ts';
 import { sheetLines } from '../../../words/papers.ts';
 import { RUNG_NAMES } from '../../../words/rungs.ts';
 import { editionNamed } from '../../../words/sources.ts';

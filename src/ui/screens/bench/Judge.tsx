@@ -5,11 +5,11 @@
  */
 
 import { useState } from 'react';
-import type { Answer, EntryOf, Judged, LimitJudged } from '../../../attempt/attempt.ts';
-import { JUDGEMENTS, LIMIT_JUDGEMENTS } from '../../../attempt/attempt.ts';
-import type { Line } from '../../../attempt/lines.ts';
-import type { Run } from '../../../attempt/run.ts';
-import type { TruthOfLimit } from '../../../attempt/truth.ts';
+import type { Answer, EntryOf, Judged, LimitJudged } from '../../../attempt/record/attempt.ts';
+import { JUDGEMENTS, LIMIT_JUDGEMENTS } from '../../../attempt/record/attempt.ts';
+import type { Line } from '../../../attempt/record/lines.ts';
+import type { Run } from '../../../attempt/record/run.ts';
+import type { TruthOfLimit } from '../../../attempt/record/truth.ts';
 import type { InWords } from '../../../words/actions.ts';
 import { limitSum, limitText } from '../../../words/actions.ts';
 import { answerText, JUDGED_WORDS, LIMIT_WORDS } from '../../../words/answers.ts';

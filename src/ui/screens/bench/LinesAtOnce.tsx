@@ -1,7 +1,7 @@
 /** Lines that are answered in any order, each by keys of its own; pressed once more, the answer is taken back. */
-import type { Answer } from '../../../attempt/attempt.ts';
-import { ANSWERS } from '../../../attempt/attempt.ts';
-import type { Line } from '../../../attempt/lines.ts';
+import type { Answer } from '../../../attempt/record/attempt.ts';
+import { ANSWERS } from '../../../attempt/record/attempt.ts';
+import type { Line } from '../../../attempt/record/lines.ts';
 import type { InWords } from '../../../words/actions.ts';
 import { answerText } from '../../../words/answers.ts';
 import { SUBJECT_WORDS } from '../../../words/subjects.ts';

@@ -5,9 +5,9 @@
 
 import type { KeyboardEvent } from 'react';
 import { useEffect, useRef, useState } from 'react';
-import type { Answer, Sure } from '../../../attempt/attempt.ts';
-import { ANSWERS } from '../../../attempt/attempt.ts';
-import type { Line } from '../../../attempt/lines.ts';
+import type { Answer, Sure } from '../../../attempt/record/attempt.ts';
+import { ANSWERS } from '../../../attempt/record/attempt.ts';
+import type { Line } from '../../../attempt/record/lines.ts';
 import type { Figure } from '../../../verification/testAction.ts';
 import type { InWords } from '../../../words/actions.ts';
 import { answerText } from '../../../words/answers.ts';

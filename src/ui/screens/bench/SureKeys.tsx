@@ -2,9 +2,9 @@
  * How sure: one tap says it of the whole and locks. Before that single lines can be set less sure, where somebody cares
  * to. It is told in the debrief, and never marked.
  */
-import type { Sure } from '../../../attempt/attempt.ts';
-import { SURENESS } from '../../../attempt/attempt.ts';
-import type { Line } from '../../../attempt/lines.ts';
+import type { Sure } from '../../../attempt/record/attempt.ts';
+import { SURENESS } from '../../../attempt/record/attempt.ts';
+import type { Line } from '../../../attempt/record/lines.ts';
 import type { InWords } from '../../../words/actions.ts';
 import { SURE_SHARES, SURE_WORDS } from '../../../words/answers.ts';
 import type { LessSure } from '../../flow/attemptMachine.ts';

@@ -2,12 +2,12 @@
 
 import type { RefObject } from 'react';
 import { useEffect, useMemo, useRef, useState } from 'react';
-import type { Entry, EntryOf } from '../../../attempt/attempt.ts';
-import { linesToChooseFrom, testFigures, testLines } from '../../../attempt/lines.ts';
-import type { Rung } from '../../../attempt/rung.ts';
-import { rungOf } from '../../../attempt/rung.ts';
-import { lastSitting } from '../../../attempt/sitting.ts';
-import { limitsOf } from '../../../attempt/truth.ts';
+import type { Entry, EntryOf } from '../../../attempt/record/attempt.ts';
+import { linesToChooseFrom, testFigures, testLines } from '../../../attempt/record/lines.ts';
+import type { Rung } from '../../../attempt/record/rung.ts';
+import { rungOf } from '../../../attempt/record/rung.ts';
+import { lastSitting } from '../../../attempt/record/sitting.ts';
+import { limitsOf } from '../../../attempt/record/truth.ts';
 import type { Scenario } from '../../../scenario/scenario.ts';
 import { linesOf } from '../../../site/site.ts';
 import type { TestAction } from '../../../verification/testAction.ts';

@@ -4,7 +4,7 @@
  */
 import type { RefObject } from 'react';
 import { useEffect, useMemo, useState } from 'react';
-import type { EntryOf } from '../../../attempt/attempt.ts';
+import type { EntryOf } from '../../../attempt/record/attempt.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { loaded } from '../../flow/loading.ts';

@@ -2,18 +2,18 @@
  * The place of one wrong line, cut out of the opened drawing, with the leads as they stood: of the correct twin, which shows
  * nothing of what is wrong with this unit, or of this unit itself. It comes when it is first wanted, and the replay with it.
  */
-import { differences } from '../../../attempt/differences.ts';
-import { causesOf } from '../../../attempt/roots.ts';
-import type { Lockstep, Step } from '../../../attempt/twin.ts';
-import type { Value } from '../../../attempt/value.ts';
-import { metValue } from '../../../attempt/value.ts';
+import { differences } from '../../../attempt/opened/differences.ts';
+import { causesOf } from '../../../attempt/opened/roots.ts';
+import type { Lockstep, Step } from '../../../attempt/opened/twin.ts';
+import type { Value } from '../../../attempt/opened/value.ts';
+import { metValue } from '../../../attempt/opened/value.ts';
 import type { Papers } from '../../../verification/testAction.ts';
 import { openedLayout, spotOf } from '../../drawing/opened/layout.ts';
 import { readingShown, terminalsOf } from '../../drawing/opened/OpenedLeads.tsx';
 import { PlaceCutOut } from '../../drawing/opened/PlaceCutOut.tsx';
 import type { ToldLine } from './toldLines.ts';
 
-export { followingLog } from '../../../attempt/twin.ts';
+export { followingLog } from '../../../attempt/opened/twin.ts';
 
 interface Props {
   readonly papers: Papers;

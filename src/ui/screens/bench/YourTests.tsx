@@ -1,8 +1,8 @@
 /** The trainee's own tests as they were done. */
 
 import { memo } from 'react';
-import type { Entry } from '../../../attempt/attempt.ts';
-import { isJudgedAsSaid } from '../../../attempt/truth.ts';
+import type { Entry } from '../../../attempt/record/attempt.ts';
+import { isJudgedAsSaid } from '../../../attempt/record/truth.ts';
 import { JUDGED_WORDS, LIMIT_WORDS } from '../../../words/answers.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { operationText } from '../../../words/trade.ts';

@@ -2,14 +2,14 @@
  * What is told of a test as soon as it is finished: of each line, figure and limit what was said, read and is true, and what
  * in it was wrong. Made of papers, log and what was measured alone, never of what is wrong with the unit.
  */
-import type { Answer, EntryOf, Judged, LimitJudged, Sure } from '../../../attempt/attempt.ts';
-import { isLeftAlone, isRightFigure, testFigures } from '../../../attempt/lines.ts';
-import { restsOn } from '../../../attempt/restsOn.ts';
-import { entriesAbout } from '../../../attempt/run.ts';
-import type { Sitting } from '../../../attempt/sitting.ts';
-import { lastSitting, readingsIn } from '../../../attempt/sitting.ts';
-import type { TruthOfLimit, TruthOfLine } from '../../../attempt/truth.ts';
-import { judgedRight, truthOf } from '../../../attempt/truth.ts';
+import type { Answer, EntryOf, Judged, LimitJudged, Sure } from '../../../attempt/record/attempt.ts';
+import { isLeftAlone, isRightFigure, testFigures } from '../../../attempt/record/lines.ts';
+import { restsOn } from '../../../attempt/record/restsOn.ts';
+import { entriesAbout } from '../../../attempt/record/run.ts';
+import type { Sitting } from '../../../attempt/record/sitting.ts';
+import { lastSitting, readingsIn } from '../../../attempt/record/sitting.ts';
+import type { TruthOfLimit, TruthOfLine } from '../../../attempt/record/truth.ts';
+import { judgedRight, truthOf } from '../../../attempt/record/truth.ts';
 import type { Family } from '../../../faults/families.ts';
 import type { Figure, TestAction } from '../../../verification/testAction.ts';
 import { figureInWords, limitSum, limitText, lineInWords } from '../../../words/actions.ts';

@@ -5,11 +5,11 @@
 
 import type { FormEvent } from 'react';
 import { useState } from 'react';
-import type { EntryOf, Sure, Verdict } from '../../../attempt/attempt.ts';
-import { LEFT_OUT, NEXT_STEPS, SURENESS, TELL } from '../../../attempt/attempt.ts';
 import { NOTHING } from '../../../attempt/marks/diagnosis.ts';
 import { asksLeftOut, asksSteps, saysNotSound, verdictsOf } from '../../../attempt/marks/verdict.ts';
-import { entriesAbout } from '../../../attempt/run.ts';
+import type { EntryOf, Sure, Verdict } from '../../../attempt/record/attempt.ts';
+import { LEFT_OUT, NEXT_STEPS, SURENESS, TELL } from '../../../attempt/record/attempt.ts';
+import { entriesAbout } from '../../../attempt/record/run.ts';
 import { CATALOGUE, entryNamed } from '../../../faults/catalogue.ts';
 import type { Scenario } from '../../../scenario/scenario.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';

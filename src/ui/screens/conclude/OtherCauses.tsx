@@ -1,5 +1,5 @@
 /** Further causes, where more than one thing is wrong: one list each, and one more on request. */
-import { MOST_OTHERS } from '../../../attempt/attempt.ts';
+import { MOST_OTHERS } from '../../../attempt/record/attempt.ts';
 import { CauseChoice } from '../../parts/CauseChoice.tsx';
 
 interface Props {

@@ -1,8 +1,8 @@
 /** Every line and limit that the trainee judged, as something a verdict can rest on; the last judgement counts. */
 
-import type { Run } from '../../../attempt/run.ts';
-import { entriesAbout } from '../../../attempt/run.ts';
-import { isJudgedAsSaid } from '../../../attempt/truth.ts';
+import type { Run } from '../../../attempt/record/run.ts';
+import { entriesAbout } from '../../../attempt/record/run.ts';
+import { isJudgedAsSaid } from '../../../attempt/record/truth.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import { limitText, lineText } from '../../../words/actions.ts';
 import { JUDGED_WORDS, LIMIT_WORDS } from '../../../words/answers.ts';

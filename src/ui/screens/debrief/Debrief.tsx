@@ -6,14 +6,14 @@
 
 import { useCallback, useContext, useMemo, useState } from 'react';
 import { flushSync } from 'react-dom';
-import type { Debrief as Told } from '../../../attempt/debrief.ts';
-import { debriefing } from '../../../attempt/debrief.ts';
-import { eliminating, seekingUndone } from '../../../attempt/elimination.ts';
-import { mattered, testsOf } from '../../../attempt/mattered.ts';
-import { rungOf } from '../../../attempt/rung.ts';
-import { tellingStep, timelineOf } from '../../../attempt/timeline.ts';
-import type { Lockstep, Progress } from '../../../attempt/twin.ts';
-import { followingLog } from '../../../attempt/twin.ts';
+import type { Debrief as Told } from '../../../attempt/marks/debrief.ts';
+import { debriefing } from '../../../attempt/marks/debrief.ts';
+import { mattered, testsOf } from '../../../attempt/marks/mattered.ts';
+import { eliminating, seekingUndone } from '../../../attempt/opened/elimination.ts';
+import { tellingStep, timelineOf } from '../../../attempt/opened/timeline.ts';
+import type { Lockstep, Progress } from '../../../attempt/opened/twin.ts';
+import { followingLog } from '../../../attempt/opened/twin.ts';
+import { rungOf } from '../../../attempt/record/rung.ts';
 import { stopWhy } from '../../../words/actions.ts';
 import { verdictTitle } from '../../../words/answers.ts';
 import { goalText, reasonOf, TRUTH_WORDS } from '../../../words/mattered.ts';

@@ -1,8 +1,8 @@
 /** Every line, figure and limit of every test that counts, with what was said and what is true. */
 
 import { memo } from 'react';
-import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
-import type { Run } from '../../../attempt/run.ts';
+import type { Debrief, DebriefTest } from '../../../attempt/marks/debrief.ts';
+import type { Run } from '../../../attempt/record/run.ts';
 import { adviceText, figureInWords, limitSum, limitText, lineInWords } from '../../../words/actions.ts';
 import { answerText, SURE_WORDS } from '../../../words/answers.ts';
 import { sourceText } from '../../../words/sources.ts';

@@ -1,7 +1,7 @@
 /** One difference between the unit and its twin, explained, and the keys to the next; and what this step told. */
-import type { Difference } from '../../../attempt/differences.ts';
-import type { Elimination } from '../../../attempt/elimination.ts';
-import type { Lockstep } from '../../../attempt/twin.ts';
+import type { Difference } from '../../../attempt/opened/differences.ts';
+import type { Elimination } from '../../../attempt/opened/elimination.ts';
+import type { Lockstep } from '../../../attempt/opened/twin.ts';
 import { causePlace } from '../../../words/causes.ts';
 import { valueText, whatText, whyText } from '../../../words/differences.ts';
 import { betterAt, betterText } from './told.ts';

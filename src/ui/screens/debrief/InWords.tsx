@@ -1,6 +1,6 @@
 /** Both drawings in words: everything lettered or drawn on them at one step, line by line. */
 import { memo } from 'react';
-import type { Step } from '../../../attempt/twin.ts';
+import type { Step } from '../../../attempt/opened/twin.ts';
 import { factsOf } from '../../../words/facts.ts';
 import { Scroll } from './Scroll.tsx';
 

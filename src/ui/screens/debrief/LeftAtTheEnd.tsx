@@ -1,5 +1,5 @@
 /** The causes that nothing ruled out, and the test not done that would have told most. */
-import type { Elimination, Undone } from '../../../attempt/elimination.ts';
+import type { Elimination, Undone } from '../../../attempt/opened/elimination.ts';
 import { causesTitle } from '../../../words/causeTitles.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 

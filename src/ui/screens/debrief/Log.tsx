@@ -1,6 +1,6 @@
 /** The attempt as it was logged, entry by entry, with its bench time. */
 import { memo } from 'react';
-import type { Attempt, Entry } from '../../../attempt/attempt.ts';
+import type { Attempt, Entry } from '../../../attempt/record/attempt.ts';
 import {
   answerText,
   JUDGED_WORDS,

@@ -3,11 +3,11 @@
  * record's code, weights, pass mark, gates set aside, rung, thinking time; and apart from it whatever is not to be believed.
  */
 import { memo, useMemo } from 'react';
-import { headOf } from '../../../attempt/attempt.ts';
-import type { Debrief as Told } from '../../../attempt/debrief.ts';
-import type { Origin } from '../../../attempt/origin.ts';
-import { originOf } from '../../../attempt/origin.ts';
-import { rungOf } from '../../../attempt/rung.ts';
+import type { Debrief as Told } from '../../../attempt/marks/debrief.ts';
+import { headOf } from '../../../attempt/record/attempt.ts';
+import type { Origin } from '../../../attempt/record/origin.ts';
+import { originOf } from '../../../attempt/record/origin.ts';
+import { rungOf } from '../../../attempt/record/rung.ts';
 import { MOST_LISTED } from '../../../scenario/problem.ts';
 import { doubtText, UNTIMELY_WORDS } from '../../../words/doubts.ts';
 import { RUNG_NAMES } from '../../../words/rungs.ts';

@@ -1,7 +1,7 @@
 /** The unit opened and its correct twin after the same actions, side by side, with one difference ringed on both. */
 import { memo } from 'react';
-import type { Difference } from '../../../attempt/differences.ts';
-import type { Step } from '../../../attempt/twin.ts';
+import type { Difference } from '../../../attempt/opened/differences.ts';
+import type { Step } from '../../../attempt/opened/twin.ts';
 import type { Papers } from '../../../verification/testAction.ts';
 import { OpenedUnit } from '../../drawing/opened/OpenedUnit.tsx';
 

@@ -1,6 +1,6 @@
 /** Every pair of the outlet at one step: what was read with things as they stand, and what both units truly have. */
 import { memo } from 'react';
-import type { Lockstep } from '../../../attempt/twin.ts';
+import type { Lockstep } from '../../../attempt/opened/twin.ts';
 import { mainsText } from '../../../words/quantities.ts';
 import { shownText } from '../../format/figures.ts';
 import { Scroll } from './Scroll.tsx';

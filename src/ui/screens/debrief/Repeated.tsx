@@ -1,7 +1,7 @@
 /** What was put right, and which tests that made due: named or not, done again or not. */
 
 import { memo } from 'react';
-import type { Debrief } from '../../../attempt/debrief.ts';
+import type { Debrief } from '../../../attempt/marks/debrief.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { Fold } from './Fold.tsx';

@@ -4,13 +4,13 @@
  */
 
 import { useMemo, useState } from 'react';
-import { headOf } from '../../../attempt/attempt.ts';
-import type { Debrief } from '../../../attempt/debrief.ts';
-import { differences } from '../../../attempt/differences.ts';
-import type { Elimination, Undone } from '../../../attempt/elimination.ts';
-import { causesOf } from '../../../attempt/roots.ts';
-import type { Timeline } from '../../../attempt/timeline.ts';
-import type { Lockstep, Progress, Step } from '../../../attempt/twin.ts';
+import type { Debrief } from '../../../attempt/marks/debrief.ts';
+import { differences } from '../../../attempt/opened/differences.ts';
+import type { Elimination, Undone } from '../../../attempt/opened/elimination.ts';
+import { causesOf } from '../../../attempt/opened/roots.ts';
+import type { Timeline } from '../../../attempt/opened/timeline.ts';
+import type { Lockstep, Progress, Step } from '../../../attempt/opened/twin.ts';
+import { headOf } from '../../../attempt/record/attempt.ts';
 import { presentsText } from '../../../words/standIn.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { operationText } from '../../../words/trade.ts';

@@ -1,7 +1,7 @@
 /** What each test ruled out, in the order in which they were done: how a symptom is followed to its cause. */
 import { memo } from 'react';
-import type { Elimination, Undone } from '../../../attempt/elimination.ts';
-import type { Timeline } from '../../../attempt/timeline.ts';
+import type { Elimination, Undone } from '../../../attempt/opened/elimination.ts';
+import type { Timeline } from '../../../attempt/opened/timeline.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { causesNamed, LeftAtTheEnd } from './LeftAtTheEnd.tsx';
 

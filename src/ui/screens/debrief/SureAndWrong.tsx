@@ -3,8 +3,8 @@
  * to where it would have shown. And how often sure was right.
  */
 
-import type { Debrief, DebriefLine, WrongGroup } from '../../../attempt/debrief.ts';
-import type { Timeline } from '../../../attempt/timeline.ts';
+import type { Debrief, DebriefLine, WrongGroup } from '../../../attempt/marks/debrief.ts';
+import type { Timeline } from '../../../attempt/opened/timeline.ts';
 import { lineInWords } from '../../../words/actions.ts';
 import { answerText, SURE_WORDS } from '../../../words/answers.ts';
 import { causesTitle, causeTitle } from '../../../words/causeTitles.ts';

@@ -1,7 +1,7 @@
 /** Every test in a line, for the summary on paper: how much of it was predicted, written down and judged rightly. */
 import { memo } from 'react';
-import type { Debrief, DebriefTest } from '../../../attempt/debrief.ts';
-import { readRightly, typedOf } from '../../../attempt/typed.ts';
+import type { Debrief, DebriefTest } from '../../../attempt/marks/debrief.ts';
+import { readRightly, typedOf } from '../../../attempt/record/typed.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 
 export const TestsInLines = memo(function TestsInLines({ told }: { readonly told: Debrief }) {

@@ -1,6 +1,6 @@
 /** Lanes of the time line: the outlet of one side as a stepped line, live hatched, and how many causes are left. */
-import type { Elimination } from '../../../attempt/elimination.ts';
-import type { Level, Lockstep } from '../../../attempt/twin.ts';
+import type { Elimination } from '../../../attempt/opened/elimination.ts';
+import type { Level, Lockstep } from '../../../attempt/opened/twin.ts';
 import type { Course } from './course.ts';
 import { spansOf } from './course.ts';
 import { betterAt, betterText } from './told.ts';

@@ -5,9 +5,9 @@
 
 import type { PointerEvent } from 'react';
 import { memo, useEffect, useId, useRef, useState } from 'react';
-import type { Elimination } from '../../../attempt/elimination.ts';
-import type { Timeline } from '../../../attempt/timeline.ts';
-import type { Lockstep } from '../../../attempt/twin.ts';
+import type { Elimination } from '../../../attempt/opened/elimination.ts';
+import type { Timeline } from '../../../attempt/opened/timeline.ts';
+import type { Lockstep } from '../../../attempt/opened/twin.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { benchTime } from '../../format/figures.ts';
 import type { Course } from './course.ts';

@@ -1,9 +1,9 @@
 /** The time line in figures: test by test, the outlet on both sides, and how many causes were left. */
 
 import { memo } from 'react';
-import type { Elimination, Undone } from '../../../attempt/elimination.ts';
-import type { Timeline } from '../../../attempt/timeline.ts';
-import type { Lockstep } from '../../../attempt/twin.ts';
+import type { Elimination, Undone } from '../../../attempt/opened/elimination.ts';
+import type { Timeline } from '../../../attempt/opened/timeline.ts';
+import type { Lockstep } from '../../../attempt/opened/twin.ts';
 import { mainsText } from '../../../words/quantities.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { benchTime } from '../../format/figures.ts';

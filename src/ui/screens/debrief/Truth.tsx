@@ -1,8 +1,8 @@
 /** What was really wrong, where, and what was due; told only now. */
 import { memo } from 'react';
-import type { Debrief } from '../../../attempt/debrief.ts';
+import type { Debrief } from '../../../attempt/marks/debrief.ts';
 import { notFaultsOf } from '../../../attempt/marks/diagnosis.ts';
-import type { Showing } from '../../../attempt/showing.ts';
+import type { Showing } from '../../../attempt/marks/showing.ts';
 import { NEXT_WORDS, TELL_WORDS } from '../../../words/answers.ts';
 import { causeWords } from '../../../words/causes.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';

@@ -2,8 +2,8 @@
  * How the time line is laid out in a width: bench time to the right, tests stacked where they would cover each other,
  * ticks at round times. Says nothing of what is drawn.
  */
-import type { TestMark, Timeline } from '../../../attempt/timeline.ts';
-import type { Level } from '../../../attempt/twin.ts';
+import type { TestMark, Timeline } from '../../../attempt/opened/timeline.ts';
+import type { Level } from '../../../attempt/opened/twin.ts';
 
 /** Side of a numbered square, and what is between two. */
 export const SQUARE = 20;

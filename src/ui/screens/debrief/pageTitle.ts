@@ -3,8 +3,8 @@
  * m, in the margins of the page. A style sheet made by the page itself, since its text is this attempt's.
  */
 import { useEffect } from 'react';
-import { headOf } from '../../../attempt/attempt.ts';
-import type { Debrief } from '../../../attempt/debrief.ts';
+import type { Debrief } from '../../../attempt/marks/debrief.ts';
+import { headOf } from '../../../attempt/record/attempt.ts';
 import { editionNamed } from '../../../words/sources.ts';
 import { benchTime } from '../../format/figures.ts';
 

@@ -1,6 +1,6 @@
 /** What each step told, in words: causes left, and what would have left fewer. */
-import type { Better, Elimination } from '../../../attempt/elimination.ts';
-import type { Lockstep } from '../../../attempt/twin.ts';
+import type { Better, Elimination } from '../../../attempt/opened/elimination.ts';
+import type { Lockstep } from '../../../attempt/opened/twin.ts';
 import { betweenText, INSTRUMENTS } from '../../../words/trade.ts';
 
 /** What could have been measured with things as they stood at a step, where that would have left fewer. */

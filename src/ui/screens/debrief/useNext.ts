@@ -1,7 +1,7 @@
 /** What is next after this attempt, worked out as on the first screen, with what this one has just told. */
 import { useContext, useMemo, useState } from 'react';
-import type { Debrief } from '../../../attempt/debrief.ts';
-import { summaryOf } from '../../../attempt/summary.ts';
+import type { Debrief } from '../../../attempt/marks/debrief.ts';
+import { summaryOf } from '../../../attempt/marks/summary.ts';
 import type { About } from '../../../store/about.ts';
 import { aboutOf } from '../../../store/about.ts';
 import { FIRST_RUN } from '../../../store/choices.ts';

@@ -1,7 +1,7 @@
 /** Leaving an assessment that was not handed in: said once, with the two things that can be done about it. */
 import { useState } from 'react';
-import { headOf } from '../../../attempt/attempt.ts';
-import { makeAttemptText } from '../../../attempt/fileText.ts';
+import { headOf } from '../../../attempt/record/attempt.ts';
+import { makeAttemptText } from '../../../attempt/record/fileText.ts';
 import { changeAbout } from '../../../store/keptAttempt.ts';
 import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
 import { recordNumber } from '../../format/figures.ts';

@@ -4,7 +4,7 @@
  */
 import type { ReactNode } from 'react';
 import { useEffect, useState } from 'react';
-import type { Run } from '../../../attempt/run.ts';
+import type { Run } from '../../../attempt/record/run.ts';
 import { LIVE } from '../../../bench/port.ts';
 import { FIRST_MINUTE } from '../../../store/choices.ts';
 import { INDICATOR_WORDS } from '../../../words/seen.ts';

@@ -1,9 +1,9 @@
 /** The unit of the first minute with its cover off, its leads as they stood; beside the first minute, since few ask for it. */
-import type { Lockstep } from '../../../attempt/twin.ts';
+import type { Lockstep } from '../../../attempt/opened/twin.ts';
 import type { Papers } from '../../../verification/testAction.ts';
 import { OpenedUnit } from '../../drawing/opened/OpenedUnit.tsx';
 
-export { lockstep } from '../../../attempt/twin.ts';
+export { lockstep } from '../../../attempt/opened/twin.ts';
 
 interface Props {
   readonly papers: Papers;

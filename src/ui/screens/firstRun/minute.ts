@@ -3,8 +3,8 @@
  * pins. What is read comes from the solved network, as on any bench.
  */
 import noVehicle from '../../../../scenarios/first-run/no-vehicle.json';
-import type { Run } from '../../../attempt/run.ts';
-import { act, startingRun } from '../../../attempt/run.ts';
+import type { Run } from '../../../attempt/record/run.ts';
+import { act, startingRun } from '../../../attempt/record/run.ts';
 import { operation } from '../../../bench/operation.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import { scenarioIn } from '../../../scenario/scenario.ts';

@@ -1,7 +1,7 @@
 /** The twelve aims, each on three rungs: best result and last date of each, and a touch begins that job. */
 
 import { Link } from 'wouter';
-import type { Rung } from '../../../attempt/rung.ts';
+import type { Rung } from '../../../attempt/record/rung.ts';
 import type { AimId } from '../../../scenario/aims.ts';
 import { AIMS } from '../../../scenario/aims.ts';
 import type { OfAim } from '../../../store/jobResults.ts';

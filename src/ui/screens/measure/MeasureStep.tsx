@@ -6,9 +6,9 @@
 
 import type { RefObject } from 'react';
 import { startTransition, useEffect, useMemo, useRef, useState } from 'react';
-import type { EntryOf } from '../../../attempt/attempt.ts';
-import type { Line } from '../../../attempt/lines.ts';
-import type { Rung } from '../../../attempt/rung.ts';
+import type { EntryOf } from '../../../attempt/record/attempt.ts';
+import type { Line } from '../../../attempt/record/lines.ts';
+import type { Rung } from '../../../attempt/record/rung.ts';
 import type { Measurement, OperationInput } from '../../../bench/operation.ts';
 import { actionNamed } from '../../../verification/actions.ts';
 import type { Papers, Stage } from '../../../verification/testAction.ts';

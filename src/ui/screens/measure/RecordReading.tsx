@@ -1,8 +1,8 @@
 /** What the trainee types of one reading: figure, sign, unit, and what the record needs beside it. */
 import { useEffect, useId, useRef, useState } from 'react';
-import { TYPED_UNITS } from '../../../attempt/attempt.ts';
-import { showsTripTime } from '../../../attempt/display.ts';
-import type { Run } from '../../../attempt/run.ts';
+import { TYPED_UNITS } from '../../../attempt/record/attempt.ts';
+import { showsTripTime } from '../../../attempt/record/display.ts';
+import type { Run } from '../../../attempt/record/run.ts';
 import { TRIPPED_WHAT } from '../../../bench/reading.ts';
 import { readingTitle } from '../../../words/trade.ts';
 import { readingField } from '../../flow/draftFields.ts';

@@ -1,8 +1,8 @@
 /** Like readings, of every pair or every line: shown in one table, each with its own line to type into. */
 import { useEffect, useId, useRef, useState } from 'react';
-import { TYPED_UNITS } from '../../../attempt/attempt.ts';
-import { showsTripTime } from '../../../attempt/display.ts';
-import type { Run } from '../../../attempt/run.ts';
+import { TYPED_UNITS } from '../../../attempt/record/attempt.ts';
+import { showsTripTime } from '../../../attempt/record/display.ts';
+import type { Run } from '../../../attempt/record/run.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import { TRIPPED_WHAT } from '../../../bench/reading.ts';
 import { pairText, placeText, readingTitle } from '../../../words/trade.ts';

@@ -1,9 +1,9 @@
 /** Readings by their place among all of the attempt, and what was written down of them. */
-import type { EntryOf, TypedUnit } from '../../../attempt/attempt.ts';
-import { displayOf } from '../../../attempt/display.ts';
-import type { Run } from '../../../attempt/run.ts';
-import { entriesAbout } from '../../../attempt/run.ts';
-import { rungOf } from '../../../attempt/rung.ts';
+import type { EntryOf, TypedUnit } from '../../../attempt/record/attempt.ts';
+import { displayOf } from '../../../attempt/record/display.ts';
+import type { Run } from '../../../attempt/record/run.ts';
+import { entriesAbout } from '../../../attempt/record/run.ts';
+import { rungOf } from '../../../attempt/record/rung.ts';
 import type { Operation } from '../../../bench/operation.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import type { Bench } from '../../flow/bench.ts';

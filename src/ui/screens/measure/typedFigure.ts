@@ -2,8 +2,8 @@
  * What a typed figure says of its reading: one law for a single reading and for the rows of a table. What does not fit
  * comes back as the reason, for the line above the bar.
  */
-import type { TypedUnit } from '../../../attempt/attempt.ts';
-import { displayOf, showsTripTime } from '../../../attempt/display.ts';
+import type { TypedUnit } from '../../../attempt/record/attempt.ts';
+import { displayOf, showsTripTime } from '../../../attempt/record/display.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import { NO_TRIP, typedNumber, typedWithUnit } from '../../format/figures.ts';
 import { unitsOf } from '../../parts/UnitKeys.tsx';

@@ -1,6 +1,6 @@
 /** Attempts one under the other: which job, when, and what came of it; each can be opened or deleted. */
 import { useState } from 'react';
-import { rungOf } from '../../../attempt/rung.ts';
+import { rungOf } from '../../../attempt/record/rung.ts';
 import type { About } from '../../../store/about.ts';
 import { verdictTitle } from '../../../words/answers.ts';
 import { titleOf } from '../../../words/keeping.ts';

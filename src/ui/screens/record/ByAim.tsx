@@ -1,5 +1,5 @@
 /** How the tests of each aim went when they were last done, over all concluded attempts. */
-import type { AimSum } from '../../../attempt/recordSums.ts';
+import type { AimSum } from '../../../attempt/marks/recordSums.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
 
 export function ByAim({ sums }: { readonly sums: readonly AimSum[] }) {

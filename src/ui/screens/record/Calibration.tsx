@@ -1,6 +1,6 @@
 /** How often each sureness was right, over all concluded attempts: drawn, and the same as a table. */
 
-import type { Calibrated } from '../../../attempt/recordSums.ts';
+import type { Calibrated } from '../../../attempt/marks/recordSums.ts';
 import { SURE_WORDS } from '../../../words/answers.ts';
 import { COMPARED_WORDS } from '../../../words/topics.ts';
 import { PLOT, Plot } from './Plot.tsx';

@@ -4,7 +4,7 @@
  */
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { aimSums, calibrationOver, weakTopics } from '../../../attempt/recordSums.ts';
+import { aimSums, calibrationOver, weakTopics } from '../../../attempt/marks/recordSums.ts';
 import type { About } from '../../../store/about.ts';
 import { deleteAttempt } from '../../../store/keptAttempt.ts';
 import { WHY_NOT_KEPT } from '../../../words/keeping.ts';

@@ -1,5 +1,5 @@
 /** Topics in which lines were wrong, over all concluded attempts, those with the most first. */
-import type { WeakTopic } from '../../../attempt/recordSums.ts';
+import type { WeakTopic } from '../../../attempt/marks/recordSums.ts';
 import { topicText } from '../../../words/topics.ts';
 
 export function WeakTopics({ topics }: { readonly topics: readonly WeakTopic[] }) {

@@ -1,6 +1,6 @@
 /** Kept attempts as rows of the record: numbered from the oldest, and which of them count for its sums. */
-import type { Summary } from '../../../attempt/summary.ts';
-import { holdsFor } from '../../../attempt/summary.ts';
+import type { Summary } from '../../../attempt/marks/summary.ts';
+import { holdsFor } from '../../../attempt/marks/summary.ts';
 import type { About } from '../../../store/about.ts';
 import { titleOf } from '../../../words/keeping.ts';
 

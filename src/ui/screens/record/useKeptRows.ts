@@ -1,8 +1,8 @@
 /** What this device keeps, for the record; sums that do not hold any more are worked out anew, one after the other. */
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { debriefing } from '../../../attempt/debrief.ts';
-import { parsingAttempt } from '../../../attempt/file.ts';
-import { holdsFor, summaryOf } from '../../../attempt/summary.ts';
+import { debriefing } from '../../../attempt/marks/debrief.ts';
+import { holdsFor, summaryOf } from '../../../attempt/marks/summary.ts';
+import { parsingAttempt } from '../../../attempt/record/file.ts';
 import type { About } from '../../../store/about.ts';
 import type { KeepProblem } from '../../../store/keepProblem.ts';
 import { problemOf } from '../../../store/keepProblem.ts';

@@ -4,7 +4,7 @@
  */
 
 import { useCallback, useState } from 'react';
-import { supportOf } from '../../../attempt/rung.ts';
+import { supportOf } from '../../../attempt/record/rung.ts';
 import { scenarioIn } from '../../../scenario/scenario.ts';
 import {
   answerText,

@@ -2,10 +2,11 @@
  * A worked attempt cut into steps to be looked at one by one: for each test its lines, what was done up to each
  * reading, and the judgement; at the end the conclusion. Data only; how a step looks is Worked.tsx's business.
  */
-import type { Answer, EntryOf, Judged, LimitJudged } from '../../../attempt/attempt.ts';
-import type { Line } from '../../../attempt/lines.ts';
-import { testFigures, testLines } from '../../../attempt/lines.ts';
-import { workingAttempt } from '../../../attempt/worked.ts';
+
+import { workingAttempt } from '../../../attempt/marks/worked.ts';
+import type { Answer, EntryOf, Judged, LimitJudged } from '../../../attempt/record/attempt.ts';
+import type { Line } from '../../../attempt/record/lines.ts';
+import { testFigures, testLines } from '../../../attempt/record/lines.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import type { Scenario } from '../../../scenario/scenario.ts';
 import { actionNamed } from '../../../verification/actions.ts';
