@@ -76,6 +76,9 @@ export const GREATEST_SEED = 2_147_483_647;
 /** The id of the job's scenario. */
 export const aimJobId = ({ aim, site, seed }: AimJob): string => `aim-${aim}-${site}-${seed}`;
 
-/** The aim that a scenario's id is of; null where it is no job of one aim. */
-export const aimInId = (id: string): AimId | null =>
-  AIMS.find((aim) => SITES.some((site) => new RegExp(`^aim-${aim.id}-${site}-\\d+$`).test(id)))?.id ?? null;
+/** The job that a scenario's id names; null where it names none. */
+export function aimJobIn(id: string): AimJob | null {
+  const seed = Number(/-(\d{1,10})$/.exec(id)?.[1] ?? Number.NaN);
+  const jobs = AIMS.flatMap(({ id: aim }) => SITES.map((site) => ({ aim, site, seed })));
+  return seed <= GREATEST_SEED ? (jobs.find((job) => aimJobId(job) === id) ?? null) : null;
+}

@@ -2,7 +2,7 @@
 import type { Rung } from '../attempt/record/rung.ts';
 import { rungOf } from '../attempt/record/rung.ts';
 import type { AimId } from '../scenario/aims.ts';
-import { aimInId } from '../scenario/aims.ts';
+import { aimJobIn } from '../scenario/aims.ts';
 import type { About } from './about.ts';
 
 export interface JobResult {
@@ -25,7 +25,7 @@ const isOwnResult = ({ concluded, isGuest }: About): boolean => concluded && !is
 
 export const aimAttempts = (kept: readonly About[]): readonly OfAim[] =>
   kept.filter(isOwnResult).flatMap((about) => {
-    const aim = aimInId(about.scenario ?? '');
+    const aim = aimJobIn(about.scenario ?? '')?.aim ?? null;
     return aim === null ? [] : [{ aim, rung: rungOf(about.support, about), about }];
   });
 

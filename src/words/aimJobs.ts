@@ -1,8 +1,8 @@
 /** Jobs of one aim in words: what is told of them before anything is done. */
 import type { AimJobWords } from '../scenario/aimJobs.ts';
-import { drawnAddress } from '../scenario/aimJobs.ts';
+import { aimJob, drawnAddress } from '../scenario/aimJobs.ts';
 import type { AimId, AimJob, SiteId } from '../scenario/aims.ts';
-import { AIMS } from '../scenario/aims.ts';
+import { AIMS, aimJobIn } from '../scenario/aims.ts';
 import { AIM_WORDS } from './aims.ts';
 
 export const UNIT_WORDS: Readonly<Record<SiteId, string>> = {
@@ -38,6 +38,12 @@ export function aimJobWords(job: AimJob): AimJobWords {
     brief: `${UNIT_WORDS[job.site]} ${handedOverWords(job.aim)}`,
     by: 'a colleague, this morning',
   };
+}
+
+/** The scenario files of the program that an id may name: those that come with it, and the job of one aim that is made of the id. */
+export function filesFor(id: string, shipped: readonly unknown[]): readonly unknown[] {
+  const job = aimJobIn(id);
+  return job === null ? shipped : [aimJob(job, aimJobWords(job))];
 }
 
 /** Where a job is, by its seed. */

@@ -5,6 +5,9 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { makeAttemptText } from '../../src/attempt/record/fileText.ts';
 import { markFiles } from '../../src/cli/mark.ts';
+import { aimJob } from '../../src/scenario/aimJobs.ts';
+import { readScenario } from '../../src/scenario/readScenario.ts';
+import { aimJobWords } from '../../src/words/aimJobs.ts';
 import { CHEATS, file, REFUSED, scenario } from '../helpers/cheats.ts';
 import { attemptBy, faultlessAttempt } from '../helpers/trainee.ts';
 
@@ -82,6 +85,21 @@ describe('many at once', () => {
   test('two given scenarios with one id: which one decides cannot be known', () => {
     const twice = ['scenarios/mill-race.json', written('again.json', { ...(file as object), seed: 1 })];
     expect(() => markFiles([written('a.json', whole)], twice)).toThrow(/id: "mill-race" is that of/);
+  });
+});
+
+test('a job of one aim is made again from its id: as the program makes it, or not', () => {
+  const job = { aim: 'dead', site: 'single-tt', seed: 7 } as const;
+  const made = aimJob(job, aimJobWords(job));
+  const read = readScenario(made);
+  if (!read.ok) throw new Error('the job of an aim cannot be read');
+  const own = faultlessAttempt(read.scenario, made);
+  const { id } = read.scenario;
+  expect(marked(written('aim.json', own), null).scenario).toMatchObject({ id, from: 'known' });
+  const eased = written('eased.json', { ...own, scenario: { ...made, marking: { pass: 10 } } });
+  expect(marked(eased, null)).toMatchObject({
+    scenario: { id, from: 'carried' },
+    differs: expect.arrayContaining([expect.stringMatching(/marking/)]),
   });
 });
 

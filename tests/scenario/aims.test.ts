@@ -11,7 +11,7 @@ import { readAimAddress } from '../../src/scenario/aimAddress.ts';
 import { ALL_FAULTS, showsInAim } from '../../src/scenario/aimFaults.ts';
 import { aimJob, faultsOf, jobWith } from '../../src/scenario/aimJobs.ts';
 import type { AimId, SiteId } from '../../src/scenario/aims.ts';
-import { AIMS, aimInId, aimJobId, aimNamed, aimOf, SITES } from '../../src/scenario/aims.ts';
+import { AIMS, aimJobId, aimJobIn, aimNamed, aimOf, SITES } from '../../src/scenario/aims.ts';
 import { readScenario } from '../../src/scenario/readScenario.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { verdictWarnings } from '../../src/scenario/tellable.ts';
@@ -52,9 +52,10 @@ test('every test belongs to exactly one aim, and every aim has tests that exist'
 });
 
 test('an aim is told from the id of its job', () => {
-  for (const [aim, site] of JOBS) expect(aimInId(aimJobId({ aim, site, seed: 4711 }))).toBe(aim);
+  for (const [aim, site] of JOBS)
+    expect(aimJobIn(aimJobId({ aim, site, seed: 4711 }))).toEqual({ aim, site, seed: 4711 });
   for (const id of ['harbour-mews', 'aim-dead', 'aim-outlet-dead-attic-3', 'my-aim-dead-single-tt-3'])
-    expect(aimInId(id)).toBeNull();
+    expect(aimJobIn(id)).toBeNull();
 });
 
 test('the same seed gives the same job to the byte, and another seed another site', () => {

@@ -8,7 +8,7 @@ import type { Doubt } from './claims.ts';
 import { differingFrom } from './claims.ts';
 
 /**
- * `carried`: the attempt's own, believed by nobody; `known`: as it comes with the program; `against`: the given one
+ * `carried`: the attempt's own, believed by nobody; `known`: as the program has it or makes it; `against`: the given one
  * decides, whatever the attempt carries.
  */
 export type Origin = 'carried' | 'known' | 'against';
@@ -30,7 +30,8 @@ const decisive = (file: unknown): Readonly<Record<string, unknown>> =>
 
 export const scenarioHash = (file: unknown): string => digestOf(decisive(file));
 
-const idOf = (file: unknown): string => {
+/** What a scenario file calls itself; empty where it does not say. */
+export const idOf = (file: unknown): string => {
   const { id } = (file ?? {}) as { id?: unknown };
   return typeof id === 'string' ? id : '';
 };
@@ -39,7 +40,7 @@ const idOf = (file: unknown): string => {
 export const withIdOf = ({ scenario }: Attempt, files: readonly unknown[]): unknown =>
   files.find((file) => idOf(file) === idOf(scenario));
 
-/** `given`: what whoever marks holds it against, if anything. `shipped`: the scenario files that come with the program. */
+/** `given`: what whoever marks holds it against, if anything. `shipped`: the scenario files that the program has or makes. */
 export function originOf(attempt: Attempt, given: unknown, shipped: readonly unknown[]): ScenarioOrigin {
   const { scenario } = attempt;
   const id = idOf(scenario);

@@ -4,11 +4,13 @@
  */
 import { memo, useMemo } from 'react';
 import type { Debrief as Told } from '../../../attempt/marks/debrief.ts';
+import type { Attempt } from '../../../attempt/record/attempt.ts';
 import { headOf } from '../../../attempt/record/attempt.ts';
 import type { Origin } from '../../../attempt/record/origin.ts';
-import { originOf } from '../../../attempt/record/origin.ts';
+import { idOf, originOf } from '../../../attempt/record/origin.ts';
 import { rungOf } from '../../../attempt/record/rung.ts';
 import { MOST_LISTED } from '../../../scenario/problem.ts';
+import { filesFor } from '../../../words/aimJobs.ts';
 import { doubtText, UNTIMELY_WORDS } from '../../../words/doubts.ts';
 import { RUNG_NAMES } from '../../../words/rungs.ts';
 import { unsafeActText } from '../../../words/unsafeActs.ts';
@@ -22,10 +24,13 @@ const FROM: Readonly<Record<Origin, string>> = {
   against: 'the one it was held against',
 };
 
+const originOnPage = (attempt: Attempt) =>
+  originOf(attempt, undefined, filesFor(idOf(attempt.scenario), OFFERED));
+
 /** Whatever is not to be believed of the file: never folded away. */
 export const Doubts = memo(function Doubts({ told }: { readonly told: Told }) {
   const { run, marks } = told;
-  const origin = useMemo(() => originOf(run.attempt, undefined, OFFERED), [run]);
+  const origin = useMemo(() => originOnPage(run.attempt), [run]);
   return (
     <>
       <Doubtful
@@ -51,7 +56,7 @@ export const Doubts = memo(function Doubts({ told }: { readonly told: Told }) {
 export const MarkedBy = memo(function MarkedBy({ told }: { readonly told: Told }) {
   const { run, marks } = told;
   const { attempt, scenario } = run;
-  const origin = useMemo(() => originOf(attempt, undefined, OFFERED), [attempt]);
+  const origin = useMemo(() => originOnPage(attempt), [attempt]);
   const setAside = scenario.marking.setAside ?? [];
   const lines = [
     ['record', recordNumber(headOf(attempt))],
