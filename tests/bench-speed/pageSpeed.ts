@@ -166,7 +166,10 @@ async function throughAJob(page: Page, tell: (screen: string) => Promise<void>):
   await tell('concluding');
   await page.getByRole('button', { name: 'Cancel' }).waitFor({ state: 'detached', timeout: 240_000 });
   await tell('the debrief works out');
-  for (let i = 0; i < 3; i++) await press('Step on');
+  // On a narrow page it is folded.
+  const step = page.getByRole('button', { name: 'Step on', exact: true });
+  if (!(await step.isVisible())) await page.getByText('Step by step, beside the correct twin').click();
+  for (let i = 0; i < 3; i++) await step.click();
   await tell('stepping through');
   for (const name of ['My record', 'Sources', 'Words', 'Accessibility']) {
     await page.getByRole('contentinfo').getByRole('link', { name, exact: true }).click();

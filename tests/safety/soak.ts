@@ -79,8 +79,8 @@ function soundUnits(): number {
 /** Every job that ships and sixty drawn ones can be solved; the exit code. */
 function fairJobs(): number {
   const wrong = sweepFairness((line) => process.stdout.write(`${line}\n`));
-  if (wrong !== null) process.stdout.write(`${wrong}\n`);
-  return wrong === null ? 0 : 1;
+  for (const one of wrong) process.stdout.write(`wrong: ${one}\n`);
+  return wrong.length === 0 ? 0 : 1;
 }
 
 /** What went wrong with a file, or that it took too long. */

@@ -1,6 +1,7 @@
 /**
  * Keeps an attempt as it happens: one change at a time, the newest of what has come meanwhile next. What could not be
- * kept goes along with the next change, so that nothing is left out once there is room again.
+ * kept goes along with the next change, so that nothing is left out once there is room again. The press that made the
+ * change is answered first: opening the database for it can take longer than all the rest of it.
  */
 import type { Attempt } from '../../attempt/record/attempt.ts';
 import type { About } from '../../store/about.ts';
@@ -8,6 +9,7 @@ import type { KeepProblem } from '../../store/keepProblem.ts';
 import { problemOf } from '../../store/keepProblem.ts';
 import type { Change } from '../../store/keptAttempt.ts';
 import { beginAttempt, keepAttempt } from '../../store/keptAttempt.ts';
+import { afterPicture } from './afterPicture.ts';
 
 export interface Keeper {
   readonly keep: (change: Change) => void;
@@ -48,6 +50,7 @@ export function keeperOf(
     });
   };
   const keepAll = async () => {
+    await afterPicture();
     while (waiting !== null && !isStopped) {
       const change = joined(unkept?.change ?? null, waiting);
       waiting = null;
