@@ -157,7 +157,11 @@ function* viewOf(scenario: Scenario, fairness: Fairness, trials: Trials): Genera
   const [sound] = dictionary.rows as readonly [Row, ...Row[]];
   const own = dictionary.rows.find(({ cause }) => cause.of === 'own') ?? sound;
   const isSound = own === sound;
-  const way = wayOutOf(scenario, lookalikes);
+  const isUnseen = !isSound && revealedBy.length === 0;
+  // What nothing shows reads like most causes: first of all it has to be seen.
+  const way = isUnseen ? null : wayOutOf(scenario, lookalikes);
+  const wouldShow = isUnseen ? yield* shownBeyond(scenario, { own, sound }, trials) : [];
+  const further = way?.test ?? wouldShow[0] ?? null;
   return {
     ...{ solvable, revealedBy, lookalikes, minutes, closest, stopped, severity, isSound },
     tests: dictionary.tests,
@@ -169,8 +173,8 @@ function* viewOf(scenario: Scenario, fairness: Fairness, trials: Trials): Genera
     found: isSound ? null : yield* foundOn(fairness.shortest, own, trials),
     shown: isSound ? null : yield* shownOf(scenario),
     wayOut: way,
-    wouldShow: isSound || revealedBy.length > 0 ? [] : yield* shownBeyond(scenario, { own, sound }, trials),
-    table: isSound ? { columns: [], rows: [] } : yield* tableOf(fairness, { own, sound }, way, trials),
+    wouldShow,
+    table: isSound ? { columns: [], rows: [] } : yield* tableOf(fairness, { own, sound }, further, trials),
   };
 }
 
@@ -251,10 +255,12 @@ function* shownBeyond(
 function* tableOf(
   { dictionary: { rows, scenario }, revealedBy, lookalikes }: Fairness,
   { own, sound }: { readonly own: Row; readonly sound: Row },
-  wayOut: FairnessView['wayOut'],
+  /** A test that is not allowed yet, whose column stands beside the others. */
+  further: string | null,
   trials: Trials,
 ): Generator<unknown, Table> {
-  const alike = lookalikes.slice(0, MOST_ROWS).map(({ causes, faults }) => {
+  const told = revealedBy.length === 0 ? [] : lookalikes;
+  const alike = told.slice(0, MOST_ROWS).map(({ causes, faults }) => {
     const key = JSON.stringify(faults);
     return (
       rows.find(
@@ -264,7 +270,7 @@ function* tableOf(
   });
   const shown = [own, ...alike, ...(alike.includes(sound) ? [] : [sound])];
   const seen = revealedBy.slice(0, MOST_SEEN).map((test) => columnOf(test, own, [sound], true));
-  const split = wayOut === null ? null : yield* beyond(scenario, shown, wayOut.test, trials);
+  const split = further === null ? null : yield* beyond(scenario, shown, further, trials);
   const columns = [
     ...seen,
     ...(split === null ? [] : [columnOf(split.test, split.rows[0] as Row, split.rows.slice(1), false)]),

@@ -1,6 +1,7 @@
 /** Whether it is fair, in plain words; the one way out where it is not; the drawing with its places, and what each cause reads. */
 import type { ReactNode } from 'react';
 import type { FairnessView } from '../../../fairness/view.ts';
+import type { Problem } from '../../../scenario/problem.ts';
 import type { Scenario } from '../../../scenario/scenario.ts';
 import { applicableActions } from '../../../scenario/scenario.ts';
 import { limitSum, stopWhy } from '../../../words/actions.ts';
@@ -102,6 +103,7 @@ function Body({ file, scenario, weighed, onChange }: Props) {
             <strong>This job cannot stand as it is.</strong> Take the last change back, or mend this:
           </p>
           <ProblemList problems={inWords(weighed.problems)} />
+          <LeaveToThem file={file} scenario={scenario} problems={weighed.problems} onChange={onChange} />
         </div>
       );
     case 'weighed':
@@ -121,6 +123,35 @@ function Body({ file, scenario, weighed, onChange }: Props) {
         </>
       );
   }
+}
+
+/** Tests that cannot have been signed on a unit with this: one press makes them the trainee's. */
+function LeaveToThem({
+  file,
+  scenario,
+  problems,
+  onChange,
+}: Omit<Props, 'weighed'> & { readonly problems: readonly Problem[] }) {
+  const applicable = applicableActions(scenario).map(({ id }) => id);
+  const failing = problems.flatMap(({ path, message }) => {
+    const [, id = ''] =
+      (path === 'handover.done' && typeof message === 'string' && /^"([a-z0-9-]+)"/.exec(message)) || [];
+    return applicable.includes(id) ? [id] : [];
+  });
+  if (failing.length === 0) return null;
+  const leave = () => onChange(withAllowed(file, [...allowedOf(file, applicable), ...failing], applicable));
+  return (
+    <WayFrame
+      title="Leave to the trainee what would have failed:"
+      act={
+        <button type="button" className="main" onClick={leave}>
+          Leave it to them
+        </button>
+      }
+    >
+      {testsText(failing)}
+    </WayFrame>
+  );
 }
 
 function Working({

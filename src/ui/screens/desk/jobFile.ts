@@ -69,12 +69,24 @@ export const withAllowed = (
   allowed: readonly string[],
   applicable: readonly string[],
 ): JobFile => ({
-  ...file,
+  ...withoutDone(file, allowed),
   allowed:
     applicable.every((id) => allowed.includes(id)) && file.task !== 'find' && file.handover == null
       ? 'all'
       : applicable.filter((id) => allowed.includes(id)),
 });
+
+/** What is theirs to do was not done before. */
+function withoutDone(file: JobFile, theirs: readonly string[]): JobFile {
+  const { handover } = file;
+  if (handover == null || handover.done === 'others') return file;
+  const done = handover.done.filter((id) => !theirs.includes(id));
+  return withField(
+    file,
+    done.length === 0 ? ['handover'] : ['handover', 'done'],
+    done.length === 0 ? undefined : done,
+  );
+}
 
 export const withAccepted = (file: JobFile, causes: readonly string[]): JobFile => ({
   ...file,
