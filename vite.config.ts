@@ -14,7 +14,7 @@ const TARGET = 'es2023';
 
 /**
  * What the built page may load and do: its own files alone, and no text ever becomes a script, but for the address of
- * its worker (src/ui/flow/newVersion.ts, which has the policy's name too). The development server adds inline scripts
+ * its workers (src/ui/flow/ownWorkers.ts, which has the policy's name too). The development server adds inline scripts
  * and goes without.
  */
 const POLICY = [
@@ -140,10 +140,11 @@ const WORDS_OF_AIM = /\/src\/words\/tests\/\w+\.ts$/;
 /** What is opened and handed in: files as they are read and written. */
 const FILES: IsRoot = (id, info) =>
   id.endsWith('/src/ui/flow/opening.ts') || screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)/)(id, info);
-const PAGES = screens(/firstRun\/FirstRun|Sources|Words/);
+const PAGES = screens(/firstRun\/FirstRun|HowMarked|Sources|Words/);
 /** What is opened where a test is told; the conclusion builds on it. */
 const TOLD = screens(/bench\/ToldPlace|firstRun\/OpenedUp/);
 const CONCLUSION = screens(/conclude\/Conclude|debrief\/Debrief/);
+const DESK = screens(/desk\/(Desk|Change)/);
 const RECORD = screens(/record\/MyRecord|worked\/Worked/);
 
 /** The simulated installation and what is written of its tests, with the libraries that these stand on. */
@@ -163,6 +164,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'told', of: TOLD },
   { name: 'conclusion', of: CONCLUSION },
   { name: 'record', of: RECORD },
+  { name: 'desk', of: DESK },
 ];
 
 const pieceOf = (id: string, context: { getModuleInfo: ModuleInfo }): string | null => {
@@ -196,6 +198,8 @@ export default defineConfig({
       },
     },
   },
+  // A worker of the page is a module like the page itself.
+  worker: { format: 'es', rolldownOptions: { output: { entryFileNames: 'assets/[name]-[hash].js' } } },
   preview: {
     host: '127.0.0.1',
     port: 4173,

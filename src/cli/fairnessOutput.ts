@@ -24,13 +24,14 @@ export function fairnessOutput(fairness: Fairness, withCauses: boolean) {
   return {
     solvable: fairness.solvable,
     seen: isSound || revealedBy.length > 0,
-    toldApart: isSound || (revealedBy.length > 0 && lookalikes.length === 0),
+    toldApart: isSound || (revealedBy.length > 0 && lookalikes.every(({ accepted }) => accepted)),
     revealedBy,
-    lookalikes: lookalikes.map(({ causes, faults, splitBy }) => ({
+    lookalikes: lookalikes.map(({ causes, faults, splitBy, accepted }) => ({
       cause: causes.length === 0 ? NOTHING : causes.join(' + '),
       title: causes.length === 0 ? 'nothing is wrong' : causes.map(causeTitle).join('; '),
       values: valuesOf(faults),
       splitBy,
+      accepted,
     })),
     shortest: shortest?.tests ?? [],
     shortestWay: way(shortest),

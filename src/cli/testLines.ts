@@ -12,7 +12,7 @@ const FIRST = 'harbour-mews';
 
 /** The papers of every scenario of the project, the one on which taps were counted first. */
 export function papersForTestLines(): readonly Papers[] {
-  const folder = new URL('../../scenarios', import.meta.url);
+  const folder = new URL('../../scenarios/', import.meta.url);
   const files = readdirSync(folder).filter((name) => name.endsWith('.json'));
   const names = [`${FIRST}.json`, ...files.filter((name) => name !== `${FIRST}.json`).sort()];
   return names.map((name) => papersOf(scenarioIn(JSON.parse(readFileSync(new URL(name, folder), 'utf8')))));

@@ -7,6 +7,7 @@ import { within } from '../bench/toItsEnd.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { allowedActions, applicableActions } from '../scenario/scenario.ts';
 import type { TestAction } from '../verification/testAction.ts';
+import type { Cause } from './cause.ts';
 import { causesOn } from './cause.ts';
 import type { Row } from './row.ts';
 import { Trials } from './trials.ts';
@@ -31,6 +32,8 @@ export interface Asked {
   readonly everything?: boolean;
   /** Of the catalogue these causes alone, by their ids: a quick look. */
   readonly only?: readonly string[];
+  /** Those of the catalogue that are looked up before the others, by their ids: what read the same a moment ago. */
+  readonly first?: readonly string[];
   /** Pairs of causes that are to have rows too, by their ids. */
   readonly pairs?: readonly (readonly [string, string])[];
 }
@@ -40,7 +43,7 @@ export function* lookingUp(
   asked: Asked = {},
   trials = new Trials(scenario),
 ): Generator<Progress, Dictionary> {
-  const causes = causesOn(scenario, asked.pairs).filter(
+  const causes = firstAmong(asked.first ?? [], causesOn(scenario, asked.pairs)).filter(
     ({ of, causes: ids }) =>
       asked.only === undefined || of !== 'catalogue' || ids.some((id) => asked.only?.includes(id) === true),
   );
@@ -52,6 +55,15 @@ export function* lookingUp(
     yield { done: rows.length, of: causes.length, row };
   }
   return { scenario, tests: tests.map(({ id }) => id), rows };
+}
+
+/** Nothing wrong, and what the scenario has, stay where they are. */
+function firstAmong(ids: readonly string[], causes: readonly Cause[]): readonly Cause[] {
+  const isEarly = ({ of, causes: its }: Cause): boolean =>
+    of !== 'catalogue' || its.some((id) => ids.includes(id));
+  return ids.length === 0
+    ? causes
+    : [...causes.filter(isEarly), ...causes.filter((cause) => !isEarly(cause))];
 }
 
 /** What is the trainee's to do: allowed, and not handed over as done. */

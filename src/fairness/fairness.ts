@@ -32,12 +32,14 @@ export interface Lookalike {
   readonly faults: readonly FaultChoice[];
   /** Tests that apply here, allowed or not, which would tell the two apart. */
   readonly splitBy: readonly string[];
+  /** The tutor lets it count in full as the cause. */
+  readonly accepted: boolean;
 }
 
 export interface Fairness {
   /**
    * Nothing is wrong; or what is wrong can be seen, and told apart as far as any test could tell it here: what no test
-   * tells apart counts as found by either name.
+   * tells apart, or the tutor accepts, counts as found by either name.
    */
   readonly solvable: boolean;
   readonly revealedBy: readonly string[];
@@ -95,7 +97,7 @@ function* solvedBy({ scenario, rows }: Dictionary, trials: Trials): Generator<un
   const fits = yield* fitted(own, others, tests, trials);
   const { demands, alike } = yield* told(own, [...others, ...fits], tests, trials);
   const lookalikes = yield* splitting(own, alike, tests, trials);
-  const isToldApart = lookalikes.every(({ splitBy }) => splitBy.length === 0);
+  const isToldApart = lookalikes.every(({ splitBy, accepted }) => accepted || splitBy.length === 0);
   return {
     solvable: isSound || (revealedBy.length > 0 && isToldApart),
     ...{ own, isSound, revealedBy, lookalikes, demands, fits },
@@ -225,6 +227,7 @@ function* splitting(
   const { scenario } = trials;
   const all = applicableActions(scenario).filter(({ id }) => own.sheet?.has(id) !== true);
   const further = all.filter((test) => !tests.includes(test));
+  const isOwn = (id: string): boolean => own.cause.causes.includes(id);
   const lookalikes = new Map<string, Lookalike>();
   for (const { cause } of alike) {
     const key = cause.causes.join();
@@ -235,7 +238,9 @@ function* splitting(
       by = splitBy(whole, yield* trials.row(cause, all));
       if (by.length === 0) by = yield* trials.splitAlone(own.cause, cause, further);
     }
-    lookalikes.set(key, { causes: cause.causes, faults: cause.faults, splitBy: by });
+    const accepted =
+      cause.causes.length > 0 && cause.causes.every((id) => scenario.accept.includes(id) || isOwn(id));
+    lookalikes.set(key, { causes: cause.causes, faults: cause.faults, splitBy: by, accepted });
   }
   return [...lookalikes.values()];
 }

@@ -27,7 +27,17 @@ import { weightsOf } from './schema.ts';
 export type Readable = Partial<
   Pick<
     ScenarioFile,
-    'clock' | 'task' | 'aim' | 'symptom' | 'site' | 'unit' | 'faults' | 'allowed' | 'marking' | 'handover'
+    | 'clock'
+    | 'task'
+    | 'aim'
+    | 'symptom'
+    | 'site'
+    | 'unit'
+    | 'faults'
+    | 'accept'
+    | 'allowed'
+    | 'marking'
+    | 'handover'
   >
 >;
 
@@ -40,6 +50,7 @@ export const checkScenario = ({
   site,
   unit,
   faults,
+  accept,
   allowed,
   marking,
   handover,
@@ -51,6 +62,7 @@ export const checkScenario = ({
   ...(site === undefined || unit === undefined ? [] : unitProblems({ site, unit })),
   ...(faults === undefined ? [] : faultProblems(faults, site && unit ? { site, sheet: unit } : null)),
   ...(faults === undefined ? [] : testerProblems(faults, allowed)),
+  ...(faults === undefined || accept === undefined ? [] : acceptProblems(accept, faults)),
   ...(allowed === undefined || allowed === 'all' ? [] : actionProblems(allowed, 'allowed')),
   ...(marking === undefined ? [] : weightProblems(marking, task ?? 'verify')),
   ...(handover == null ? [] : handoverProblems(handover, site)),
@@ -274,6 +286,21 @@ function faultProblems(faults: ScenarioFile['faults'], on: Setting | null): read
     const impossible = whyImpossible(entry, on, values as Record<string, number>);
     return impossible === null ? [] : [{ path, message: { id: 'impossible', why: impossible } }];
   });
+}
+
+/** What counts in full beside the true cause is a fault, and another one. */
+function acceptProblems(accept: readonly string[], faults: ScenarioFile['faults']): readonly Problem[] {
+  const valid = CATALOGUE.filter(({ kind }) => kind === 'fault').map(({ id }) => id);
+  return accept.flatMap((id, i) => [
+    ...when(!valid.includes(id), `accept[${i}]`, `unknown fault ${quoted(id)}; ${nearest(id, valid)}`),
+    ...when(accept.indexOf(id) < i, `accept[${i}]`, `${quoted(id)} stands in it already`),
+    ...when(
+      faults.some(({ fault }) => fault === id),
+      `accept[${i}]`,
+      `${quoted(id)} is what is wrong: it counts anyway`,
+    ),
+    ...when(faults.length === 0, `accept[${i}]`, 'nothing is wrong here: no cause can count'),
+  ]);
 }
 
 /** The test that looks at the tester itself. */

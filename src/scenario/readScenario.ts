@@ -64,15 +64,25 @@ export function* readingScenario(file: unknown): Generator<null, ReadScenario> {
 /** The sections that are well formed by themselves, in a file that as a whole is not. */
 function readable(file: unknown): Readable {
   if (typeof file !== 'object' || file === null) return {};
-  const { clock, task, aim, symptom, site, unit, faults, allowed, marking, handover } =
+  const { clock, task, aim, symptom, site, unit, faults, accept, allowed, marking, handover } =
     scenarioSchema.entries;
   return Object.fromEntries(
-    Object.entries({ clock, task, aim, symptom, site, unit, faults, allowed, marking, handover }).flatMap(
-      ([name, section]) => {
-        const read = check(section, (file as Record<string, unknown>)[name]);
-        return read.ok ? [[name, read.value]] : [];
-      },
-    ),
+    Object.entries({
+      clock,
+      task,
+      aim,
+      symptom,
+      site,
+      unit,
+      faults,
+      accept,
+      allowed,
+      marking,
+      handover,
+    }).flatMap(([name, section]) => {
+      const read = check(section, (file as Record<string, unknown>)[name]);
+      return read.ok ? [[name, read.value]] : [];
+    }),
   );
 }
 

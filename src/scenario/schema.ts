@@ -240,6 +240,8 @@ export const scenarioSchema = v.strictObject({
     ),
     v.maxLength(10),
   ),
+  /** Causes that count in full beside what is wrong: the tutor has seen that they read the same. */
+  accept: v.optional(v.pipe(v.array(v.string()), v.maxLength(20)), []),
   allowed: v.union([
     v.literal('all'),
     v.pipe(

@@ -5,12 +5,15 @@ const NAME = 'Charge point trainer';
 /** Pages by their addresses; the first page has the trainer's own name. */
 export const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/jobs': 'Scenarios',
+  '/desk': 'Set work',
+  '/desk/change': 'Change one thing',
   '/first-run': 'First run',
   '/first-minute': 'First minute',
   '/shown': 'Worked run',
   '/record': 'My record',
   '/sources': 'Sources',
   '/words': 'Words',
+  '/marks': 'How marks are made',
   '/accessibility': 'Accessibility',
 };
 

@@ -19,6 +19,7 @@ export const scenarioOf = ({
   task: 'verify',
   aim: null,
   symptom: null,
+  accept: [],
   site: siteOf(site),
   unit: { ...SHEET, ...sheet },
   faults,

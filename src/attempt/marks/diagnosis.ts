@@ -1,5 +1,6 @@
 /**
- * Diagnosis: full for the fault, or for what a sufficient set of tests could not tell from it; half for the right
+ * Diagnosis: full for the fault, for what a sufficient set of tests could not tell from it, or for what the scenario
+ * accepts in its place; half for the right
  * block; by share with several faults. Nothing where no test that was done broke a line or limit that points to the
  * fault's block: a cause that was guessed from the papers is none that was found. That nothing is wrong is worth as
  * much as was tested; where a symptom is told and its papers say why, half of that without what they say.
@@ -129,8 +130,8 @@ function* gradeOf(
   pointed: ReadonlySet<Family>,
 ): Generator<null, Grade> {
   if (!pointed.has(fault.family)) return 'guessed';
-  if (cause === fault.id || (cause !== null && (yield* isLookalike(met, expected, fault, cause))))
-    return 'right';
+  if (cause === fault.id || (cause !== null && met.scenario.accept.includes(cause))) return 'right';
+  if (cause !== null && (yield* isLookalike(met, expected, fault, cause))) return 'right';
   return family === fault.family ? 'block' : 'wrong';
 }
 

@@ -8,17 +8,18 @@ const SLICE = 8;
 /** How often it is told how far the work is, ms. */
 const TOLD_EVERY = 250;
 
-/** What the work comes to; null where it was ended before. Rejects with what the work throws. */
+/** What the work comes to; null where it was ended before. Rejects with what the work throws. `slice`: longest, ms. */
 export function inSlices<P, T>(
   work: Generator<P, T>,
   signal: AbortSignal,
   onProgress: (progress: P) => void = () => {},
+  longest = SLICE,
 ): Promise<T | null> {
   return new Promise((resolve, reject) => {
     let told = 0;
     const slice = () => {
       if (signal.aborted) return resolve(null);
-      const until = performance.now() + SLICE;
+      const until = performance.now() + longest;
       try {
         for (;;) {
           const next = work.next();

@@ -6,6 +6,7 @@
 
 import { useCallback, useContext, useMemo, useState } from 'react';
 import { flushSync } from 'react-dom';
+import { Link } from 'wouter';
 import type { Debrief as Told } from '../../../attempt/marks/debrief.ts';
 import { debriefing } from '../../../attempt/marks/debrief.ts';
 import { mattered, testsOf } from '../../../attempt/marks/mattered.ts';
@@ -196,7 +197,10 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
             <MarkedBy told={told} />
             <EditionNote rules={scenario.rules} />
             <p className="note">
-              One scenario is practice: a grade needs about ten. Marks are recomputed from the log.
+              One scenario is practice: a grade needs about ten. Marks are recomputed from the log.{' '}
+              <Link href="/marks" className="lone not-printed">
+                How marks are made
+              </Link>
             </p>
           </Fold>
           <SureAndWrong

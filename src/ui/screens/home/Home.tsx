@@ -174,6 +174,9 @@ function Doors({ onTable }: { readonly onTable: () => void }) {
       <Link href="/record">
         <strong>My record</strong> <span>What you did, and what to do again</span>
       </Link>
+      <Link href="/desk">
+        <strong>Set work</strong> <span>For tutors: a job for a group, in ten minutes</span>
+      </Link>
       <Link href="/words">
         <strong>Words</strong> <span>Trade words, and what they mean here</span>
       </Link>

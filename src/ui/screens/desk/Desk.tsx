@@ -1,0 +1,248 @@
+/**
+ * The tutor's shelf: every job that comes with the page, with what it takes and where it shows, to be used as it is or
+ * changed; one drawn by level, or begun from blank.
+ */
+import { useState } from 'react';
+import { Link } from 'wouter';
+import FACTS from '../../../fairness/jobFacts.json' with { type: 'json' };
+import type { JobFacts } from '../../../fairness/jobFacts.ts';
+import type { AimId, SiteId } from '../../../scenario/aims.ts';
+import { AIMS, isSite, SITES } from '../../../scenario/aims.ts';
+import { UNIT_WORDS } from '../../../words/aimJobs.ts';
+import { AIM_WORDS } from '../../../words/aims.ts';
+import { causesTitle } from '../../../words/causeTitles.ts';
+import { useFailure } from '../../flow/useFailure.ts';
+import { momentText } from '../../format/dates.ts';
+import { AfterFailure, failureTitle } from '../../parts/AfterFailure.tsx';
+import { Choice } from '../../parts/Choice.tsx';
+import { Dialog } from '../../parts/Dialog.tsx';
+import { Foot } from '../../parts/Foot.tsx';
+import { useFocus } from '../../parts/useFocus.ts';
+import type { Entry } from '../offered.ts';
+import { keyOf } from '../offered.ts';
+import { entriesWith } from '../shelf.ts';
+import { DrawOne } from './DrawOne.tsx';
+import type { JobFile } from './jobFile.ts';
+import { blankFile } from './jobFile.ts';
+import { beginDraft, useDraft } from './useDraft.ts';
+
+interface Props {
+  /** Scenario files opened from the device. */
+  readonly opened: readonly Entry[];
+}
+
+interface Wanted {
+  readonly aim: AimId | 'sound' | '';
+  readonly minutes: string;
+  readonly level: string;
+  readonly site: SiteId | '';
+}
+
+const ANY: Wanted = { aim: '', minutes: '', level: '', site: '' };
+
+export function Desk({ opened }: Props) {
+  const heading = useFocus<HTMLHeadingElement>();
+  const drafting = useDraft();
+  const { failure, fail, forget } = useFailure();
+  const [wanted, setWanted] = useState(ANY);
+  const begin = (file: JobFile, from: string | null, to: string) =>
+    void beginDraft(file, from, to).catch(fail);
+  const rows = entriesWith(opened).filter((entry) => fits(entry, wanted));
+  const set = (name: keyof Wanted) => (value: string) => setWanted({ ...wanted, [name]: value } as Wanted);
+  return (
+    <div className="desk">
+      <header className="head">
+        <div className="head-title">
+          <h1 ref={heading} tabIndex={-1}>
+            Set work
+          </h1>
+          <p>
+            take a job as it is, change one thing, or have one drawn · <strong>training only</strong>
+          </p>
+        </div>
+        <div className="head-acts">
+          <Link href="/marks" className="button">
+            How marks are made
+          </Link>
+        </div>
+      </header>
+      <main className="columns">
+        <section className="stack" aria-labelledby="shelf-heading">
+          <h2 id="shelf-heading">Shelf</h2>
+          <div className="shelf-filters">
+            <Choice
+              above
+              label="what it is about"
+              none="anything"
+              options={[
+                ...AIMS.map(({ id }) => [id, AIM_WORDS[id].question] as const),
+                ['sound', 'nothing wrong, or as designed'] as const,
+              ]}
+              value={wanted.aim}
+              onChange={set('aim')}
+            />
+            <Choice
+              above
+              label="minutes"
+              none="any"
+              options={['10', '20', '40'].map((most) => [most, `at most ${most}`] as const)}
+              value={wanted.minutes}
+              onChange={set('minutes')}
+            />
+            <Choice
+              above
+              label="level"
+              none="any"
+              options={Object.entries(LEVEL_WORDS)}
+              value={wanted.level}
+              onChange={set('level')}
+            />
+            <Choice
+              above
+              label="kind of site"
+              none="any"
+              options={SITES.map((site) => [site, SITE_WORDS[site]] as const)}
+              value={wanted.site}
+              onChange={set('site')}
+            />
+          </div>
+          <p className="note" role="status">
+            {rows.length === 0
+              ? 'No job on the shelf is like that. Draw one, or take one that is near and change it.'
+              : `${rows.length} ${rows.length === 1 ? 'job' : 'jobs'}. This list tells what is wrong: it is for tutors.`}
+          </p>
+          <ul className="shelf">
+            {rows.map((entry) => (
+              <Row
+                key={keyOf(entry)}
+                entry={entry}
+                onUse={() => begin(fileIn(entry), entry.scenario.title, '/give')}
+                onChange={() => begin(fileIn(entry), entry.scenario.title, '/desk/change')}
+              />
+            ))}
+          </ul>
+        </section>
+        <div className="wide-stack">
+          {drafting === 'waiting' || drafting === null ? null : (
+            <section className="stack" aria-labelledby="draft-heading">
+              <h2 id="draft-heading">Your draft</h2>
+              <p>
+                {drafting.draft.file.title}
+                <br />
+                <span className="note">kept on this device, {momentText(drafting.draft.at)}</span>
+              </p>
+              <p className="acts">
+                <Link href="/desk/change" className="button">
+                  Go on with it
+                </Link>
+              </p>
+            </section>
+          )}
+          <DrawOne onDrawn={(file) => begin(file, 'the draw', '/desk/change')} />
+          <Blank onBegin={(site) => begin(blankFile(site), null, '/desk/change')} />
+          <p className="note">
+            A draft takes the place of the one before it. Save what you want to keep as a file.
+          </p>
+        </div>
+      </main>
+      <Foot />
+      {failure === null ? null : (
+        <Dialog title={failureTitle(failure.error, 'The draft')} closeWith="Back" onClose={forget}>
+          <AfterFailure error={failure.error} what="The draft" openAttempt={null} />
+        </Dialog>
+      )}
+    </div>
+  );
+}
+
+const LEVEL_WORDS: Readonly<Record<string, string>> = {
+  1: '1: met soon',
+  2: '2: met later',
+  3: '3: easily missed',
+};
+
+const SITE_WORDS: Readonly<Record<SiteId, string>> = {
+  'single-pme': 'single-phase, TN-C-S',
+  'single-tns': 'single-phase, TN-S',
+  'single-tt': 'single-phase, TT',
+  'three-socket': 'three-phase, socket-outlet',
+};
+
+const fileIn = ({ scenario }: Entry): JobFile => scenario as JobFile;
+
+/** Of a job from a file nothing was worked out yet. */
+const factsOf = ({ scenario: { id }, from }: Entry): JobFacts | null =>
+  from === null ? ((FACTS as unknown as Readonly<Record<string, JobFacts>>)[id] ?? null) : null;
+
+function siteOf({ scenario: { site } }: Entry): SiteId {
+  if (site.phases === 3) return 'three-socket';
+  return site.earthing === 'TN-C-S' ? 'single-pme' : site.earthing === 'TT' ? 'single-tt' : 'single-tns';
+}
+
+function fits(entry: Entry, { aim, minutes, level, site }: Wanted): boolean {
+  if (site !== '' && siteOf(entry) !== site) return false;
+  const facts = factsOf(entry);
+  if (facts === null) return true;
+  return (
+    (aim === '' || (facts.aim ?? 'sound') === aim) &&
+    (minutes === '' || facts.minutes <= Number(minutes)) &&
+    (level === '' || facts.level === Number(level))
+  );
+}
+
+interface RowProps {
+  readonly entry: Entry;
+  readonly onUse: () => void;
+  readonly onChange: () => void;
+}
+
+function Row({ entry, onUse, onChange }: RowProps) {
+  const { scenario, from } = entry;
+  const facts = factsOf(entry);
+  const { faults } = fileIn(entry);
+  return (
+    <li>
+      <div>
+        <p className="shelf-title">{scenario.title}</p>
+        <p>{causesTitle(faults.map(({ fault }) => fault))}</p>
+        <p className="note">
+          {facts === null ? `from ${from ?? 'a file'}` : factsText(facts)} · {SITE_WORDS[siteOf(entry)]}
+          {facts === null ? '' : ` · level ${facts.level}`}
+        </p>
+      </div>
+      <div className="acts">
+        <button type="button" aria-label={`Use as it is: ${scenario.title}`} onClick={onUse}>
+          Use as it is
+        </button>
+        <button type="button" aria-label={`Change one thing: ${scenario.title}`} onClick={onChange}>
+          Change one thing
+        </button>
+      </div>
+    </li>
+  );
+}
+
+/** `12 min · shows at 2 of 6 tests`. */
+const factsText = ({ minutes, tests, shows }: JobFacts): string =>
+  `${minutes} min · ${shows === 0 ? `${tests} tests` : `shows at ${shows} of ${tests} tests`}`;
+
+function Blank({ onBegin }: { readonly onBegin: (site: SiteId) => void }) {
+  const [site, setSite] = useState<SiteId>('single-pme');
+  return (
+    <section className="stack" aria-labelledby="blank-heading">
+      <h2 id="blank-heading">From blank</h2>
+      <Choice
+        above
+        label="site and unit"
+        options={SITES.map((one) => [one, UNIT_WORDS[one].replace(/\.$/, '')] as const)}
+        value={site}
+        onChange={(value) => (isSite(value) ? setSite(value) : undefined)}
+      />
+      <div className="acts">
+        <button type="button" onClick={() => onBegin(site)}>
+          Begin from blank
+        </button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,110 @@
+/** What a tutor reads of a job while it is made: whether it is fair, in plain words. */
+import type { FairnessView } from '../fairness/view.ts';
+import { aimOf } from '../scenario/aims.ts';
+import { AIM_WORDS } from './aims.ts';
+
+import { testTitle } from './testTitles.ts';
+
+const THIN = '\u202f';
+const three = (value: number): string => String(Number(value.toPrecision(3))).replace('-', '−');
+
+/** A figure in the unit in which the trade says it. */
+export function amountText(value: number, unit: string): string {
+  const size = Math.abs(value);
+  if (!Number.isFinite(value)) return 'none';
+  if (unit === 'Ω' && size >= 1e9) return `over 1${THIN}GΩ`;
+  if (unit === 'Ω' && size >= 1e6) return `${three(value / 1e6)}${THIN}MΩ`;
+  if (unit === 'Ω' && size >= 1e4) return `${three(value / 1e3)}${THIN}kΩ`;
+  if (unit === 's' && size < 1) return `${three(1000 * value)}${THIN}ms`;
+  if (unit === 'A' && size < 1 && size > 0) return `${three(1000 * value)}${THIN}mA`;
+  return `${three(value)}${unit === '' ? '' : THIN}${unit}`;
+}
+
+const UNIT_OF: Readonly<Record<string, string>> = {
+  continuity: 'Ω',
+  insulation: 'Ω',
+  coding: 'Ω',
+  loop: 'Ω',
+  electrode: 'Ω',
+  voltage: 'V',
+  pilot: 'V',
+  'opening-time': 's',
+  heard: 's',
+};
+
+/** A figure of a display, by its name there and what it was read of. */
+export function readText(value: number, name: string, of: string): string {
+  const [quantity = ''] = of.split(' ');
+  if (name === 'tripMs') return amountText(value / 1000, 's');
+  if (name === 'duty') return `${three(100 * value)}${THIN}%`;
+  if (name === 'frequency') return amountText(value, 'Hz');
+  if (quantity === 'residual') return amountText(value, 'A');
+  return amountText(value, UNIT_OF[name === 'heard' ? 'heard' : quantity] ?? '');
+}
+
+/** `at A, at B and at C`, four at most. */
+export function testsText(tests: readonly string[]): string {
+  const named = tests.slice(0, MOST_NAMED).map((test) => `“${testTitle(test)}”`);
+  const more = tests.length - named.length;
+  const all = more > 0 ? [...named, `${more} more`] : named;
+  return all.length < 2 ? all.join('') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
+}
+
+const MOST_NAMED = 3;
+
+export interface Answer {
+  readonly is: 'yes' | 'no' | 'nothing is wrong' | 'as far as any test can';
+  readonly more: string;
+}
+
+export function seenAnswer({ isSound, revealedBy, wouldShow }: FairnessView): Answer {
+  if (isSound)
+    return { is: 'nothing is wrong', more: 'the trainee has to find out that every test is in order' };
+  if (revealedBy.length > 0) return { is: 'yes', more: `at ${testsText(revealedBy)}` };
+  return {
+    is: 'no',
+    more:
+      wouldShow.length > 0
+        ? 'no test that is allowed shows it'
+        : 'it is too slight: no test shows it at this size',
+  };
+}
+
+export function apartAnswer({ isSound, revealedBy, lookalikes, solvable }: FairnessView): Answer | null {
+  if (isSound || revealedBy.length === 0) return null;
+  const open = lookalikes.filter(({ accepted }) => !accepted);
+  const others = (count: number) => `${count} ${count === 1 ? 'other reads' : 'others read'} the same`;
+  if (lookalikes.length === 0) return { is: 'yes', more: 'no other cause reads the same' };
+  if (open.length === 0)
+    return {
+      is: 'yes',
+      more: `${others(lookalikes.length)}, and you accept ${lookalikes.length === 1 ? 'it' : 'them'}`,
+    };
+  if (solvable)
+    return {
+      is: 'as far as any test can',
+      more: `${others(open.length)} in every test there is: either name counts in full`,
+    };
+  return { is: 'no', more: others(open.length) };
+}
+
+const FOUND_WORDS: Readonly<Record<NonNullable<FairnessView['found']>, Answer>> = {
+  'before power': { is: 'yes', more: 'before power' },
+  'with power': { is: 'yes', more: 'with the power on, by safe steps' },
+  harm: { is: 'no', more: 'the shortest way has a critical act in it' },
+};
+
+export const harmAnswer = ({ found }: FairnessView): Answer | null =>
+  found === null ? null : FOUND_WORDS[found];
+
+/** `Is the earth there? Protective conductor, …`. */
+export function aimAndTest(test: string): string {
+  const aim = aimOf(test);
+  return `${aim === null ? '' : `${AIM_WORDS[aim].question} `}${testTitle(test)}`;
+}
+
+/** All that would count as the cause once they are accepted. */
+export function acceptText(lookalikes: FairnessView['lookalikes']): string {
+  const count = lookalikes.filter(({ causes }) => causes.length > 0).length + 1;
+  return count === 2 ? 'either of the two' : `any of the ${count}`;
+}
