@@ -145,6 +145,7 @@ const PAGES = screens(/firstRun\/FirstRun|Sources|Words/);
 const TOLD = screens(/bench\/ToldPlace|firstRun\/OpenedUp/);
 const CONCLUSION = screens(/conclude\/Conclude|debrief\/Debrief/);
 const RECORD = screens(/record\/MyRecord|worked\/Worked/);
+const QUESTIONS = screens(/questions\/Questions/);
 
 /** The simulated installation and what is written of its tests, with the libraries that these stand on. */
 const OF_THE_WORLD =
@@ -163,6 +164,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'told', of: TOLD },
   { name: 'conclusion', of: CONCLUSION },
   { name: 'record', of: RECORD },
+  { name: 'questions', of: QUESTIONS },
 ];
 
 const pieceOf = (id: string, context: { getModuleInfo: ModuleInfo }): string | null => {

@@ -92,5 +92,11 @@ function answersOf(question: Question): object {
         answer: question.answer,
         answerText: rightAnswerText(question),
       };
+    case 'leads':
+      return { drawing: question.drawing, answer: question.answers, answerText: rightAnswerText(question) };
+    case 'place':
+      return { drawing: question.drawing, answer: question.answer, answerText: rightAnswerText(question) };
+    case 'cursor':
+      return { trace: question.trace, answer: question.answer, answerText: rightAnswerText(question) };
   }
 }

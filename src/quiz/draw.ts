@@ -22,7 +22,7 @@ export function questionAgain(id: string): Question | null {
 }
 
 /** Seeds a question may have. */
-const SEEDS = 2_147_483_647;
+export const SEEDS = 2_147_483_647;
 
 export interface Wanted {
   readonly count: number;

@@ -10,8 +10,8 @@ export interface QuestionWords {
   readonly choices?: Readonly<Record<string, Said>>;
   /** Of an order: each act by its id. */
   readonly parts?: Readonly<Record<string, string>>;
-  /** What somebody did who arrived at a wrong figure, by the misconception's id. */
-  readonly mistakes?: Readonly<Record<string, string>>;
+  /** What somebody took for what who arrived at a wrong answer, by the misconception's id; of a choice by the choice's. */
+  readonly mistakes?: Readonly<Record<string, Said>>;
   /** The way to the answer, one sum or step each, as one can do it again. */
   readonly working: (values: Values, answer: string) => readonly string[];
   /** What flows, drops, joins or opens, and what somebody would meet because of it. */

@@ -1,14 +1,13 @@
 /** Questions made of what the tests say of a correct unit: each line with its right answer, and which test tells it. */
 import type { Line } from '../../attempt/lines.ts';
 import { testLines } from '../../attempt/lines.ts';
-import { jobWith } from '../../scenario/aimJobs.ts';
 import type { AimId, SiteId } from '../../scenario/aims.ts';
 import { AIMS, aimOf, SITES } from '../../scenario/aims.ts';
-import { papersOf, scenarioIn } from '../../scenario/scenario.ts';
 import { ACTIONS } from '../../verification/actions.ts';
 import type { TestAction } from '../../verification/testAction.ts';
 import { inOrder } from '../asking.ts';
 import type { AboutLine, Dice, Kind } from '../question.ts';
+import { askedSite } from '../site.ts';
 
 /** A line of a test on one kind of site, whose papers it speaks of. */
 interface Stated {
@@ -25,10 +24,7 @@ const stated = new Map<SiteId, readonly Stated[]>();
 function statedOn(site: SiteId): readonly Stated[] {
   const before = stated.get(site);
   if (before !== undefined) return before;
-  const scenario = scenarioIn(
-    jobWith({ aim: 'design', site, seed: 1 }, { title: site, brief: site, by: site }, []),
-  );
-  const papers = papersOf(scenario);
+  const { scenario, papers } = askedSite(site);
   const tests = ACTIONS.filter(({ applies }) => applies(papers));
   const all = tests.flatMap((action) =>
     testLines(scenario, action).map((line): Stated => {

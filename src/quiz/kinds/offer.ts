@@ -211,6 +211,13 @@ const currentOfTimes: Kind = {
     return figure({
       values: { high, period },
       source: pilotStandard('Table A.8'),
+      picture: {
+        of: 'pilot',
+        high: roundTo(highIn('B'), 0.01),
+        low: -12,
+        period: period / 1e6,
+        highFor: high / 1e6,
+      },
       unit: 'A',
       answer: roundTo(meaning.kind === 'current' ? meaning.amps : 0, 0.1),
       tolerance: 0.3,
