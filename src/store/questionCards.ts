@@ -3,8 +3,8 @@ import type { Sure } from '../attempt/attempt.ts';
 import type { Question } from '../quiz/question.ts';
 import { isSafetyKind, isSafetyTopic } from '../quiz/safety.ts';
 import type { Due } from '../quiz/session.ts';
-import type { Card } from './questions.ts';
-import { cardId } from './questions.ts';
+import type { Card } from './questionRecord.ts';
+import { cardId } from './questionRecord.ts';
 import { remembered } from './spacing.ts';
 
 export interface Settled {

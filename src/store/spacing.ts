@@ -47,9 +47,10 @@ export function longestGap(now: number, assessment: number | null): number {
 /** After one more answer; `before` is null at the first. */
 export function remembered(before: Memory | null, answered: Answered): Memory {
   const { now, isSafety, assessment } = answered;
+  const longest = longestGap(now, assessment);
   const scheduler = fsrs({
     request_retention: isSafety ? RETENTION.safety : RETENTION.other,
-    maximum_interval: longestGap(now, assessment),
+    maximum_interval: longest,
     enable_fuzz: false,
     enable_short_term: false,
   });
@@ -70,7 +71,8 @@ export function remembered(before: Memory | null, answered: Answered): Memory {
         };
   const next = scheduler.next(card, now, gradeOf(answered)).card;
   return {
-    due: next.due.getTime(),
+    // The library keeps its grades a day apart, beyond its own longest interval.
+    due: Math.min(next.due.getTime(), now + longest * DAY),
     last: now,
     stability: next.stability,
     difficulty: next.difficulty,

@@ -165,14 +165,18 @@ export function workingOf(question: Question): WorkedOut {
   return {
     steps: [...steps, ...telling],
     why: [why, line.why].filter((text) => text !== '').join(' '),
-    otherwise: line.otherwise === null ? null : `If it were faulty you would see ${line.otherwise}.`,
+    otherwise: line.otherwise === null ? null : `you would see ${line.otherwise}.`,
   };
 }
 
 /** The same as lines that are read one after another. */
 export function workedOut(question: Question): readonly string[] {
   const { steps, why, otherwise } = workingOf(question);
-  return [...steps, ...(why === '' ? [] : [why]), ...(otherwise === null ? [] : [otherwise])];
+  return [
+    ...steps,
+    ...(why === '' ? [] : [why]),
+    ...(otherwise === null ? [] : [`If it were faulty ${otherwise}`]),
+  ];
 }
 
 const aboutOfRight = (question: Question): AboutLine | undefined =>

@@ -2,12 +2,12 @@
  * One question: what is asked on top, the answers under the thumb, then how sure, which settles it, and the answer worked
  * out in place. Digits choose, Enter goes on; what is touched on a drawing or a trace may be moved until it is settled.
  */
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Sure } from '../../../attempt/attempt.ts';
 import { SURENESS } from '../../../attempt/attempt.ts';
 import type { Given } from '../../../quiz/given.ts';
 import type { Question } from '../../../quiz/question.ts';
-import type { Answer } from '../../../store/questions.ts';
+import type { Answer } from '../../../store/questionRecord.ts';
 import { givenText, partText, stemParts } from '../../../words/questions.ts';
 import { KeyPad } from '../../parts/KeyPad.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
@@ -42,6 +42,11 @@ export function Ask({ question, answer, whyNow, isKept, isLast, onAnswer, onGoOn
   const { given: said, about } = stemParts(question);
   const isTyping = question.way === 'figure' && given === null && !isTold;
   const typed = useTypedAnswer(question.way === 'figure' ? question.unit : null, setGiven);
+  const field = useRef<HTMLInputElement>(null);
+  // After the heading, and in its place: the question is what the field is described by.
+  useEffect(() => {
+    if (isTyping) field.current?.focus({ preventScroll: true });
+  }, [isTyping]);
 
   const choose = (option: Given | string) => {
     if (typeof option !== 'string') return setGiven(option);
@@ -140,7 +145,7 @@ export function Ask({ question, answer, whyNow, isKept, isLast, onAnswer, onGoOn
         {about === null ? null : <p className="asked-line">{about}</p>}
         {question.picture === undefined ? null : <PilotPlot picture={question.picture} />}
         <TouchPicture question={question} given={answer?.given ?? given} onGiven={isTold ? null : setGiven} />
-        {isTyping ? <FigureAnswer answer={typed} /> : null}
+        {isTyping ? <FigureAnswer answer={typed} field={field} /> : null}
         {question.way === 'order' && !isTold && parts.length > 0 ? (
           <ol className="so-far" aria-label="your order so far">
             {parts.map((part) => (

@@ -1,5 +1,6 @@
 /** A figure and its unit; typed behind the figure the unit counts too, as in `32 A`. */
-import { useEffect, useRef, useState } from 'react';
+import type { RefObject } from 'react';
+import { useState } from 'react';
 import type { Given, GivenUnit } from '../../../quiz/given.ts';
 import { unitsMeant } from '../../../quiz/given.ts';
 import type { AskedUnit } from '../../../quiz/question.ts';
@@ -63,16 +64,19 @@ export function useTypedAnswer(asked: AskedUnit | null, onGiven: (given: Given) 
   };
 }
 
-export function FigureAnswer({ answer }: { readonly answer: TypedAnswer }) {
+interface Props {
+  readonly answer: TypedAnswer;
+  readonly field: RefObject<HTMLInputElement | null>;
+}
+
+export function FigureAnswer({ answer, field }: Props) {
   const { units, text, unit, problem, type, choose } = answer;
-  const field = useRef<HTMLInputElement>(null);
-  useEffect(() => {
-    field.current?.focus({ preventScroll: true });
-  }, []);
   return (
     <div className="figure-answer">
-      <div className="in-row">
-        <label htmlFor="answer-figure">your answer</label>
+      <div className="figure-row">
+        <label htmlFor="answer-figure" className="unseen">
+          your answer
+        </label>
         <FigureInput
           id="answer-figure"
           ref={field}
@@ -82,8 +86,8 @@ export function FigureAnswer({ answer }: { readonly answer: TypedAnswer }) {
           aria-invalid={problem !== null}
           onChange={(event) => type(event.target.value)}
         />
+        <Keys legend={<span className="unseen">unit</span>} options={units} value={unit} onChange={choose} />
       </div>
-      <Keys legend="unit" options={units} value={unit} onChange={choose} />
       {problem === null ? null : (
         <p className="error" id="answer-problem" role="alert">
           <strong>Not taken.</strong>

@@ -27,7 +27,8 @@ export function Questions({ query, isInAssessment }: Props) {
         <div className="head-title">
           <h1>{of === 10 ? 'Five minutes of questions' : of === 1 ? 'One question' : `${of} questions`}</h1>
           <p>
-            {question === undefined ? '' : `${at + 1} of ${of} · `}made from the model ·{' '}
+            {question === undefined ? '' : `${at + 1} of ${of} · `}
+            <span className="head-more">made from the model · </span>
             <strong>training only</strong>
           </p>
         </div>

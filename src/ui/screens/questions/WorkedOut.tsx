@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 import type { Sure } from '../../../attempt/attempt.ts';
 import { isRight, mistakeOf } from '../../../quiz/given.ts';
 import type { Question } from '../../../quiz/question.ts';
-import type { Answer } from '../../../store/questions.ts';
+import type { Answer } from '../../../store/questionRecord.ts';
 import { givenText, questionSource, rightAnswerText, tookText, workingOf } from '../../../words/questions.ts';
 import { useFocus } from '../../parts/useFocus.ts';
 
@@ -36,7 +36,7 @@ export function WorkedOut({ question, answer }: Props) {
         ))}
         {took === null ? null : <Row name="You took">{took}</Row>}
         {why === '' ? null : <Row name="Why">{why}</Row>}
-        {otherwise === null ? null : <Row name="If faulty">{otherwise}</Row>}
+        {otherwise === null ? null : <Row name="If it were faulty">{otherwise}</Row>}
         {SETTLED[`${sure} ${right}`] === undefined ? null : (
           <Row name="How sure">{SETTLED[`${sure} ${right}`]}</Row>
         )}

@@ -7,8 +7,9 @@ import { isRight, mistakeOf } from '../../../quiz/given.ts';
 import type { Question } from '../../../quiz/question.ts';
 import { sessionOf } from '../../../quiz/session.ts';
 import { afterAnswer, dueCards, dueOf } from '../../../store/questionCards.ts';
-import type { Card, KeptQuestions, KeptSession } from '../../../store/questions.ts';
-import { cardId, keepSession, keptQuestions, NO_QUESTIONS } from '../../../store/questions.ts';
+import type { Card, KeptQuestions, KeptSession } from '../../../store/questionRecord.ts';
+import { cardId, NO_QUESTIONS } from '../../../store/questionRecord.ts';
+import { keepSession, keptQuestions } from '../../../store/questions.ts';
 import { anySeed } from '../../flow/aimLinks.ts';
 import type { AskedFor } from './asked.ts';
 

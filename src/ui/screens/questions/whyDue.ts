@@ -1,6 +1,6 @@
 /** Why a question comes back, and when a topic does, in words. */
-import type { Card } from '../../../store/questions.ts';
-import { cardId } from '../../../store/questions.ts';
+import type { Card } from '../../../store/questionRecord.ts';
+import { cardId } from '../../../store/questionRecord.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
 import { dayMonthText } from '../../format/dates.ts';
 
