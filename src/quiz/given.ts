@@ -36,7 +36,7 @@ export const givenSchema = v.variant('way', [
   v.object({ way: v.literal('three-answers'), answer: v.picklist(ANSWERS) }),
   v.object({ way: v.literal('order'), parts: v.pipe(v.array(text), v.maxLength(20)) }),
   v.object({ way: v.literal('leads'), pair: v.tuple([text, text]) }),
-  v.object({ way: v.literal('place'), terminal: text }),
+  v.object({ way: v.literal('touch'), terminal: text }),
   v.object({ way: v.literal('cursor'), at: v.pipe(v.number(), v.finite()) }),
 ]);
 export type Given = v.InferOutput<typeof givenSchema>;
@@ -75,8 +75,8 @@ export function isRight(question: Question, given: Given): boolean {
       );
     case 'leads':
       return given.way === 'leads' && question.answers.some((pair) => isPair(pair, given.pair));
-    case 'place':
-      return given.way === 'place' && given.terminal === question.answer;
+    case 'touch':
+      return given.way === 'touch' && given.terminal === question.answer;
     case 'cursor':
       return given.way === 'cursor' && Math.abs(given.at - question.answer) < SAME_MOMENT;
   }
@@ -108,8 +108,8 @@ export function mistakeOf(question: Question, given: Given): string | null {
       return given.way === 'leads'
         ? (question.mistakes.find(({ pair }) => isPair(pair, given.pair))?.id ?? null)
         : null;
-    case 'place':
-      return given.way === 'place'
+    case 'touch':
+      return given.way === 'touch'
         ? (question.mistakes.find(({ terminal }) => terminal === given.terminal)?.id ?? null)
         : null;
     case 'cursor':

@@ -94,8 +94,8 @@ export interface LeadsAsked extends Asked {
 }
 
 /** One terminal of the drawing is touched. */
-export interface PlaceAsked extends Asked {
-  readonly way: 'place';
+export interface TouchAsked extends Asked {
+  readonly way: 'touch';
   readonly drawing: OnDrawing;
   readonly answer: Terminal;
   readonly mistakes: readonly { readonly id: string; readonly terminal: Terminal }[];
@@ -122,7 +122,7 @@ export type AskedQuestion =
   | ThreeAsked
   | OrderAsked
   | LeadsAsked
-  | PlaceAsked
+  | TouchAsked
   | CursorAsked;
 
 export type Question = AskedQuestion & {

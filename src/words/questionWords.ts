@@ -8,6 +8,8 @@ export interface QuestionWords {
   readonly stem: (values: Values) => string;
   /** Of a choice: each by its id, with its own values beside the question's. */
   readonly choices?: Readonly<Record<string, Said>>;
+  /** Of a choice without words of its own, whose names its choices have: of tests, where it is not said. */
+  readonly named?: 'causes';
   /** Of an order: each act by its id. */
   readonly parts?: Readonly<Record<string, string>>;
   /** What somebody took for what who arrived at a wrong answer, by the misconception's id; of a choice by the choice's. */

@@ -5,9 +5,14 @@ import type { AboutLine, Choice, CursorAsked, FigureAsked, Question } from '../q
 import type { Values } from '../verification/testAction.ts';
 import { lineInWords } from './actions.ts';
 import { answerText } from './answers.ts';
+import { causeTitle } from './causeTitles.ts';
+import { acts } from './questions/acts.ts';
+import { causes } from './questions/causes.ts';
 import { conductors } from './questions/conductors.ts';
+import { design } from './questions/design.ts';
 import { lines } from './questions/lines.ts';
 import { offer } from './questions/offer.ts';
+import { pictures } from './questions/pictures.ts';
 import { protection } from './questions/protection.ts';
 import type { QuestionWords, Said } from './questionWords.ts';
 import { sourceText } from './sources.ts';
@@ -16,7 +21,16 @@ import { testTitle } from './testTitles.ts';
 import { terminalName } from './trade.ts';
 import { str } from './values.ts';
 
-const WORDS: Readonly<Record<string, QuestionWords>> = { ...lines, ...offer, ...conductors, ...protection };
+const WORDS: Readonly<Record<string, QuestionWords>> = {
+  ...lines,
+  ...design,
+  ...offer,
+  ...conductors,
+  ...protection,
+  ...pictures,
+  ...causes,
+  ...acts,
+};
 
 function wordsOf(kind: string): QuestionWords {
   const words = Object.hasOwn(WORDS, kind) ? WORDS[kind] : undefined;
@@ -52,8 +66,8 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 /** One of the choices. */
 export function choiceText({ kind, values }: Question, { id, values: own, about }: Choice): string {
   if (about !== undefined) return lineInWords(about.test, about).text;
-  const words = wordsOf(kind).choices;
-  if (words === undefined) return testTitle(id);
+  const { choices: words, named } = wordsOf(kind);
+  if (words === undefined) return named === 'causes' ? causeTitle(id) : testTitle(id);
   const text = Object.hasOwn(words, id) ? words[id] : undefined;
   if (text === undefined) throw new Error(`no words for the choice ${id} of ${kind}`);
   return said(text, { ...values, ...own });
@@ -109,7 +123,7 @@ export function givenText(question: Question, given: Given): string {
       return given.parts.map((part) => partText(question, part)).join('; ');
     case 'leads':
       return pairText(given.pair);
-    case 'place':
+    case 'touch':
       return terminalName(given.terminal);
     case 'cursor':
       return question.way === 'cursor' ? momentText(question, given.at) : String(given.at);
@@ -127,7 +141,7 @@ export function rightAnswerText(question: Question): string {
       return question.answer.map((part) => partText(question, part)).join('; ');
     case 'leads':
       return question.answers.map(pairText).join(', or ');
-    case 'place':
+    case 'touch':
       return terminalName(question.answer);
     case 'cursor':
       return momentText(question, question.answer);

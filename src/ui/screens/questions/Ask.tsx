@@ -165,7 +165,7 @@ const SHORT = 18;
 
 const TOUCH: Readonly<Record<string, string>> = {
   leads: 'Touch two terminals: a lead goes on each. A third touch moves the older lead.',
-  place: 'Touch one terminal of the drawing.',
+  touch: 'Touch one terminal of the drawing.',
   cursor: 'Touch the trace: the cursor goes to the nearest step. Arrow keys walk the steps.',
 };
 

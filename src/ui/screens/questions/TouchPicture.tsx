@@ -18,13 +18,13 @@ export function TouchPicture({ question, given, onGiven }: Props) {
   switch (question.way) {
     case 'cursor':
       return <OnTrace question={question} given={given} onGiven={onGiven} />;
-    case 'place':
+    case 'touch':
       return (
         <TouchDrawing
           drawing={question.drawing}
-          touched={given?.way === 'place' ? [given.terminal] : []}
+          touched={given?.way === 'touch' ? [given.terminal] : []}
           words="your touch"
-          onTouch={onGiven === null ? null : (terminal) => onGiven({ way: 'place', terminal })}
+          onTouch={onGiven === null ? null : (terminal) => onGiven({ way: 'touch', terminal })}
           onTakeOff={() => onGiven?.(null)}
         />
       );

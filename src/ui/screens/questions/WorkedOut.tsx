@@ -55,7 +55,7 @@ const VERB: Readonly<Record<Question['way'], string>> = {
   'three-answers': 'said',
   order: 'chose',
   leads: 'took',
-  place: 'touched',
+  touch: 'touched',
   cursor: 'touched',
 };
 
