@@ -146,6 +146,7 @@ const TOLD = screens(/bench\/ToldPlace|firstRun\/OpenedUp/);
 const CONCLUSION = screens(/conclude\/Conclude|debrief\/Debrief/);
 const DESK = screens(/desk\/(Desk|Change)/);
 const RECORD = screens(/record\/MyRecord|worked\/Worked/);
+const QUESTIONS = screens(/questions\/Questions/);
 
 /** The simulated installation and what is written of its tests, with the libraries that these stand on. */
 const OF_THE_WORLD =
@@ -165,6 +166,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'conclusion', of: CONCLUSION },
   { name: 'record', of: RECORD },
   { name: 'desk', of: DESK },
+  { name: 'questions', of: QUESTIONS },
 ];
 
 const pieceOf = (id: string, context: { getModuleInfo: ModuleInfo }): string | null => {

@@ -1,6 +1,8 @@
 /** The verb `quiz`: questions drawn by a seed, in words. */
+import { terminalsOf } from '../bench/terminals.ts';
 import { questions } from '../quiz/draw.ts';
-import type { Question } from '../quiz/question.ts';
+import type { OnDrawing, Question } from '../quiz/question.ts';
+import { askedSite } from '../quiz/site.ts';
 import type { AimId } from '../scenario/aims.ts';
 import { AIMS, aimNamed, GREATEST_SEED } from '../scenario/aims.ts';
 import { nearest } from '../scenario/nearest.ts';
@@ -15,6 +17,7 @@ import {
   threeAnswers,
   workedOut,
 } from '../words/questions.ts';
+import { terminalName } from '../words/trade.ts';
 import { BadInput } from './files.ts';
 
 /** More than anybody answers, and soon drawn. */
@@ -92,5 +95,41 @@ function answersOf(question: Question): object {
         answer: question.answer,
         answerText: rightAnswerText(question),
       };
+    case 'leads':
+      return {
+        drawing: question.drawing,
+        choices: terminalsOn(question.drawing),
+        // Any of these pairs; the first of them as one answer.
+        answer: question.answers[0],
+        answers: question.answers,
+        answerText: rightAnswerText(question),
+      };
+    case 'touch':
+      return {
+        drawing: question.drawing,
+        choices: terminalsOn(question.drawing),
+        answer: question.answer,
+        answerText: rightAnswerText(question),
+      };
+    case 'cursor':
+      return {
+        trace: question.trace,
+        unit: 's',
+        answer: question.answer,
+        tolerance: 0,
+        answerText: rightAnswerText(question),
+      };
   }
 }
+
+/** What can be touched on one part of the drawing. */
+const terminalsOn = ({ site, part }: OnDrawing): readonly object[] =>
+  terminalsOf(askedSite(site).papers.site)
+    .filter((terminal) => terminal.startsWith(`${PLACES[part]}.`))
+    .map((id) => ({ id, text: terminalName(id) }));
+
+const PLACES: Readonly<Record<OnDrawing['part'], string>> = {
+  origin: 'origin',
+  unit: 'supply',
+  outlet: 'outlet',
+};

@@ -1,7 +1,16 @@
 /** Small parts that questions of many kinds are put together from. */
 import type { Source } from '../verification/sources.ts';
 import type { Values } from '../verification/testAction.ts';
-import type { AboutLine, AskedUnit, Choice, ChoiceAsked, Dice, FigureAsked, Mistake } from './question.ts';
+import type {
+  AboutLine,
+  AskedUnit,
+  Choice,
+  ChoiceAsked,
+  Dice,
+  FigureAsked,
+  Mistake,
+  PilotPicture,
+} from './question.ts';
 
 interface FigureParts {
   readonly values: Values;
@@ -9,6 +18,7 @@ interface FigureParts {
   readonly unit: AskedUnit;
   readonly answer: number;
   readonly tolerance: number;
+  readonly picture?: PilotPicture;
   /** What misconceptions arrive at, by their ids. */
   readonly mistakes: Readonly<Record<string, number>>;
 }

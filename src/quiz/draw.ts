@@ -22,7 +22,7 @@ export function questionAgain(id: string): Question | null {
 }
 
 /** Seeds a question may have. */
-const SEEDS = 2_147_483_647;
+export const SEEDS = 2_147_483_647;
 
 export interface Wanted {
   readonly count: number;
@@ -37,8 +37,8 @@ export interface Wanted {
  */
 export function questions({ count, seed, topics = AIMS.map(({ id }) => id) }: Wanted): readonly Question[] {
   const draw = drawer(seed);
-  const byShare = <T>(name: string, things: readonly T[]): readonly T[] =>
-    inDrawnOrder(things, (_, i) => draw(`questions ${name} ${i}`));
+  const byShare = <T>(name: string, things: readonly T[], later = (_: T): number => 0): readonly T[] =>
+    inDrawnOrder(things, (thing, i) => draw(`questions ${name} ${i}`) + later(thing));
   const order = byShare('topics', topics);
   const kindsOf = new Map(
     order.map((topic) => [
@@ -46,6 +46,8 @@ export function questions({ count, seed, topics = AIMS.map(({ id }) => id) }: Wa
       byShare(
         `kinds ${topic}`,
         KINDS.filter(({ topics: of }) => of.includes(topic)),
+        // Those that every topic has come later, so that a short drawing is no list of the same three.
+        ({ topics: of }) => (of.length > MOST_OF_OWN ? LATER : 0),
       ),
     ]),
   );
@@ -68,6 +70,9 @@ export function questions({ count, seed, topics = AIMS.map(({ id }) => id) }: Wa
 }
 
 const MOST_TRIES = 20;
+/** A kind of more topics than these is every topic's; so much later it comes, in shares of the order. */
+const MOST_OF_OWN = 6;
+const LATER = 0.4;
 
 /** One of this kind that was not asked yet, by what it asks and not by its seed; null after some tries. */
 function unlike(

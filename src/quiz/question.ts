@@ -3,7 +3,9 @@
  * sentences are made in src/words/questions.
  */
 import type { Answer } from '../attempt/record/attempt.ts';
-import type { AimId } from '../scenario/aims.ts';
+import type { Terminal } from '../bench/terminals.ts';
+import type { Seconds } from '../laws/quantities.ts';
+import type { AimId, SiteId } from '../scenario/aims.ts';
 import type { Source } from '../verification/sources.ts';
 import type { Values } from '../verification/testAction.ts';
 
@@ -23,11 +25,21 @@ export interface AboutLine {
   readonly values: Values;
 }
 
+/** The pilot over two periods, as its instrument shows it: V, s. */
+export interface PilotPicture {
+  readonly of: 'pilot';
+  readonly high: number;
+  readonly low: number;
+  readonly period: Seconds;
+  readonly highFor: Seconds;
+}
+
 /** What is asked, before it is known of which kind. */
 interface Asked {
   readonly values: Values;
   readonly source: Source;
   readonly about?: AboutLine;
+  readonly picture?: PilotPicture;
 }
 
 /** A figure is typed: right within `tolerance` of `answer`, both in `unit`. */
@@ -65,7 +77,53 @@ export interface OrderAsked extends Asked {
   readonly answer: readonly string[];
 }
 
-export type AskedQuestion = FigureAsked | ChoiceAsked | ThreeAsked | OrderAsked;
+/** Where things are drawn: one part of a kind of site, with the cover open and the plug as it stands. */
+export interface OnDrawing {
+  readonly site: SiteId;
+  readonly part: 'origin' | 'unit' | 'outlet';
+  readonly plugged: boolean;
+}
+
+/** Two leads are put on terminals of the drawing; any of these pairs is right, either way round. */
+export interface LeadsAsked extends Asked {
+  readonly way: 'leads';
+  readonly drawing: OnDrawing;
+  readonly answers: readonly (readonly [Terminal, Terminal])[];
+  /** Pairs that misconceptions arrive at. */
+  readonly mistakes: readonly { readonly id: string; readonly pair: readonly [Terminal, Terminal] }[];
+}
+
+/** One terminal of the drawing is touched. */
+export interface TouchAsked extends Asked {
+  readonly way: 'touch';
+  readonly drawing: OnDrawing;
+  readonly answer: Terminal;
+  readonly mistakes: readonly { readonly id: string; readonly terminal: Terminal }[];
+}
+
+/** Levels that hold from one step to the next, s and V; of an outlet 1 is supplied, 0 is not. */
+export interface AskedTrace {
+  readonly of: 'pilot-peak' | 'outlet';
+  readonly levels: readonly { readonly at: Seconds; readonly value: number }[];
+  readonly to: Seconds;
+}
+
+/** One step of a trace is touched; `answer` is its time. */
+export interface CursorAsked extends Asked {
+  readonly way: 'cursor';
+  readonly trace: AskedTrace;
+  readonly answer: Seconds;
+  readonly mistakes: readonly { readonly id: string; readonly at: Seconds }[];
+}
+
+export type AskedQuestion =
+  | FigureAsked
+  | ChoiceAsked
+  | ThreeAsked
+  | OrderAsked
+  | LeadsAsked
+  | TouchAsked
+  | CursorAsked;
 
 export type Question = AskedQuestion & {
   /** Its kind and the seed that it was drawn from: enough to make it again. */

@@ -6,6 +6,7 @@ import type { Transaction } from './database.ts';
 import { inOne } from './database.ts';
 import type { Belongs, Identified } from './merge.ts';
 import { belongs, freeId } from './merge.ts';
+import { mergeQuestions, questionsIn } from './questions.ts';
 import type { RecordItem } from './recordItem.ts';
 import { recordItem } from './recordItem.ts';
 import type { Goal, KeptRecord, Unreadable } from './recordText.ts';
@@ -39,7 +40,8 @@ export const keptRecord = (): Promise<KeptRecord> =>
     }
     const goal = (await all.objectStore('other').get('goal')) as Goal | undefined;
     const further = (await all.objectStore('other').get('further')) as KeptRecord['further'] | undefined;
-    return { items, unreadable, goal: goal ?? null, further: further ?? {} };
+    const questions = await questionsIn(all);
+    return { items, unreadable, goal: goal ?? null, questions, further: further ?? {} };
   });
 
 export interface Merged {
@@ -49,7 +51,7 @@ export interface Merged {
 }
 
 /** All of it or, where the device is full, nothing. */
-export const mergeRecord = ({ items, unreadable, goal, further }: KeptRecord): Promise<Merged> =>
+export const mergeRecord = ({ items, unreadable, goal, questions, further }: KeptRecord): Promise<Merged> =>
   inOne('readwrite', async (all) => {
     const counts = { another: 0, longer: 0, 'kept already': 0 };
     for (const item of items) {
@@ -65,6 +67,7 @@ export const mergeRecord = ({ items, unreadable, goal, further }: KeptRecord): P
     }
     const other = all.objectStore('other');
     if (goal !== null && (await other.get('goal')) === undefined) await other.put(goal, 'goal');
+    await mergeQuestions(all, questions);
     const before = (await other.get('further')) as KeptRecord['further'] | undefined;
     await other.put({ ...further, ...before }, 'further');
     return { added: counts.another, longer: counts.longer, keptAlready: counts['kept already'] };

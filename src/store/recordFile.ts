@@ -12,6 +12,7 @@
  *     attempt    the attempt's own file as it is (its log is replayed before anything is told of it)
  *     draft      the place it was left at, and what is not yet in its log; absent once it is concluded
  *   goal       { text, at, tests }, or null; `tests`: the ids of those it speaks of, where it does
+ *   questions  what was asked: { cards, assessment, session }, as questions.ts keeps it; absent where there is nothing
  *   unreadable what was kept as an attempt and is none that could be read: { id, text }, as it was; absent where there
  *              is nothing of the kind. Whoever brings it in tries again.
  *
@@ -28,6 +29,8 @@ import { parseJson } from '../scenario/json.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { check } from '../scenario/problems.ts';
 import { newerFormat } from '../scenario/readScenario.ts';
+import { NO_QUESTIONS } from './questionRecord.ts';
+import { questionsSchema } from './questionsFile.ts';
 import type { RecordItem } from './recordItem.ts';
 import { recordItem } from './recordItem.ts';
 import type { KeptRecord, Unreadable } from './recordText.ts';
@@ -60,6 +63,7 @@ const recordSchema = v.looseObject({
   format: v.literal(1),
   attempts: v.pipe(v.array(keptItem), v.maxLength(5000)),
   goal: v.nullable(goalSchema),
+  questions: v.optional(v.unknown()),
   unreadable: v.optional(v.pipe(v.array(v.object({ id, text: v.string() })), v.maxLength(5000)), []),
 });
 
@@ -79,7 +83,7 @@ export function* parsingRecord(text: string): Generator<null, Parsed<ReadRecord>
   if (newer !== null) return newer;
   const read = check(recordSchema, json.value);
   if (!read.ok) return read;
-  const { format: _, attempts, goal, unreadable, ...further } = read.value;
+  const { format: _, attempts, goal, questions, unreadable, ...further } = read.value;
   const items: RecordItem[] = [];
   const leftOut: Problem[] = [];
   for (const [i, item] of attempts.entries()) {
@@ -97,7 +101,16 @@ export function* parsingRecord(text: string): Generator<null, Parsed<ReadRecord>
       leftOut.push({ path: `unreadable[${i}]`, message: { id: 'kept-unread' } });
     }
   }
-  return { ok: true, value: { record: { items, unreadable: stillNot, goal, further }, leftOut } };
+  const asked = questions === undefined ? null : check(questionsSchema, questions);
+  if (asked?.ok === false) leftOut.push(...asked.problems.map((problem) => within(problem, 'questions')));
+  const record = {
+    items,
+    unreadable: stillNot,
+    goal,
+    questions: asked?.ok === true ? asked.value : NO_QUESTIONS,
+    further,
+  };
+  return { ok: true, value: { record, leftOut } };
 }
 
 /** All that is known of an attempt of which only its text was kept. */

@@ -1,4 +1,5 @@
 /** The text of the file that everything on this device is exported to; what its fields mean is in recordFile.ts. */
+import type { KeptQuestions } from './questionRecord.ts';
 import type { RecordItem } from './recordItem.ts';
 import { wellFormed } from './wellFormed.ts';
 
@@ -20,16 +21,18 @@ export interface KeptRecord {
   readonly items: readonly RecordItem[];
   readonly unreadable: readonly Unreadable[];
   readonly goal: Goal | null;
+  readonly questions: KeptQuestions;
   readonly further: Readonly<Record<string, unknown>>;
 }
 
 /** What an earlier version let be typed may hold half a letter: brought in, that would be refused with all the rest. */
-export const makeRecordText = ({ items, unreadable, goal, further }: KeptRecord): string =>
+export const makeRecordText = ({ items, unreadable, goal, questions, further }: KeptRecord): string =>
   `${JSON.stringify(
     {
       ...further,
       format: 1,
       goal,
+      ...(isNothing(questions) ? {} : { questions }),
       ...(unreadable.length === 0 ? {} : { unreadable }),
       attempts: items.map(({ further: own, draft, ...item }) => ({
         ...own,
@@ -39,3 +42,6 @@ export const makeRecordText = ({ items, unreadable, goal, further }: KeptRecord)
     },
     (_, value: unknown) => (typeof value === 'string' ? wellFormed(value) : value),
   )}\n`;
+
+const isNothing = ({ cards, assessment, session }: KeptQuestions): boolean =>
+  cards.length === 0 && assessment === null && session === null;

@@ -15,7 +15,7 @@ import { afterEngine, loaded } from './flow/loading.ts';
 import { benchReady, madeReady, withWords } from './flow/madeReady.ts';
 import { useFailure } from './flow/useFailure.ts';
 import type { AttemptOnPage, OpenAttempt, Refusal } from './flow/useOpenAttempt.ts';
-import { isDueAtLeaving, useOpenAttempt } from './flow/useOpenAttempt.ts';
+import { isAssessmentOn, isDueAtLeaving, useOpenAttempt } from './flow/useOpenAttempt.ts';
 import { usePreparing } from './flow/usePreparing.ts';
 import { AfterFailure, failureTitle } from './parts/AfterFailure.tsx';
 import { Dialog } from './parts/Dialog.tsx';
@@ -64,6 +64,9 @@ const ReadOnly = lazy(async () => ({
 const Leaving = lazy(async () => ({
   default: (await loaded(() => import('./screens/elsewhere/Leaving.tsx'))).Leaving,
 }));
+const Questions = lazy(async () => ({
+  default: (await withWords(() => import('./screens/questions/Questions.tsx'))).Questions,
+}));
 const MyRecord = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/record/MyRecord.tsx'))).MyRecord,
 }));
@@ -82,6 +85,7 @@ const SCREEN_NAMES: Readonly<Record<string, string>> = {
   '/first-run': 'The first run',
   '/first-minute': 'The first minute',
   '/shown': 'The worked run',
+  '/questions': 'The questions',
   '/record': 'My record',
   '/sources': 'The list of sources',
   '/words': 'The list of words',
@@ -273,6 +277,12 @@ export function App() {
                   onLeave={leave}
                 />
               )}
+            </Route>
+            <Route path="/questions">
+              <Questions
+                query={query.toString()}
+                isInAssessment={openAttempt !== null && isAssessmentOn(openAttempt)}
+              />
             </Route>
             <Route path="/record">
               <MyRecord

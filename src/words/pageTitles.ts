@@ -10,6 +10,7 @@ export const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/first-run': 'First run',
   '/first-minute': 'First minute',
   '/shown': 'Worked run',
+  '/questions': 'Five minutes of questions',
   '/record': 'My record',
   '/sources': 'Sources',
   '/words': 'Words',

@@ -8,6 +8,7 @@ import type { Page } from 'playwright-core';
 import { expect, onTestFinished, test } from 'vitest';
 import { debriefOf } from '../../src/attempt/marks/debrief.ts';
 import { parseAttempt } from '../../src/attempt/record/file.ts';
+import { NO_QUESTIONS } from '../../src/store/questionRecord.ts';
 import { makeRecordText } from '../../src/store/recordText.ts';
 import { RUNG_NAMES } from '../../src/words/rungs.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
@@ -47,7 +48,7 @@ function recordOf(habits: readonly Habits[]) {
     draft: null,
     further: {},
   }));
-  return { items, unreadable: [], goal: null, further: {} };
+  return { items, unreadable: [], goal: null, questions: NO_QUESTIONS, further: {} };
 }
 
 async function bringIn(page: Page, text: string): Promise<void> {

@@ -7,13 +7,13 @@ const asked = (count: string, seed: string, ...topics: readonly string[]) =>
   quiz({ '--count': [count], '--seed': [seed], ...(topics.length === 0 ? {} : { '--topic': topics }) });
 
 test('items have an id, a topic, a way, words, an answer that is among what may be answered, and a source', () => {
-  const items = asked('60', '1') as readonly Record<string, unknown>[];
-  expect(items).toHaveLength(60);
+  const items = asked('200', '1') as readonly Record<string, unknown>[];
+  expect(items).toHaveLength(200);
   for (const item of items) {
     for (const field of ['id', 'topic', 'way', 'stem', 'explanation', 'source'])
       expect(item[field], `${item.id} ${field}`).toMatch(/\S/);
     const choices = item.choices as readonly { readonly id: string }[] | undefined;
-    if (item.way === 'figure') {
+    if (item.way === 'figure' || item.way === 'cursor') {
       expect(item).toMatchObject({ answer: expect.any(Number), tolerance: expect.any(Number) });
     } else {
       const ids = choices?.map(({ id }) => id);
@@ -21,7 +21,7 @@ test('items have an id, a topic, a way, words, an answer that is among what may 
     }
   }
   expect(new Set(items.map(({ way }) => way))).toEqual(
-    new Set(['figure', 'choice', 'three-answers', 'order']),
+    new Set(['figure', 'choice', 'three-answers', 'order', 'touch', 'leads', 'cursor']),
   );
 });
 

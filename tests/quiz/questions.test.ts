@@ -30,7 +30,8 @@ const every: readonly Question[] = KINDS.flatMap(({ id, topics }) =>
 function textsOf(one: Question): readonly string[] {
   const choices = one.way === 'choice' ? one.choices.map((choice) => choiceText(one, choice)) : [];
   const parts = one.way === 'order' ? one.parts.map((part) => partText(one, part)) : [];
-  const mistakes = one.way === 'figure' ? one.mistakes.map(({ id }) => mistakeText(one, id)) : [];
+  const mistakes =
+    'mistakes' in one ? one.mistakes.map(({ id }: { readonly id: string }) => mistakeText(one, id)) : [];
   return [stemText(one), ...choices, ...parts, ...mistakes, ...workedOut(one), questionSource(one)];
 }
 

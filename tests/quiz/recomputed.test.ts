@@ -41,6 +41,10 @@ const AGAIN: Readonly<Record<string, (given: Given) => number>> = {
   'level-of-state': (g) => 0.7 + ((n(g, 'open') - 0.7) * n(g, 'load')) / (1000 + n(g, 'load')),
   'source-resistance': (g) => (n(g, 'open') - n(g, 'loaded')) / ((n(g, 'loaded') - 0.7) / 2740),
   'duty-of-current': (g) => dutyPercent(n(g, 'amps')),
+  // IEC 61851-1:2017 Tables A.2 and A.7: the high part of a period of 1 ms.
+  'high-time': (g) => dutyPercent(n(g, 'amps')) / 100,
+  // BS 7671 Appendix 4 section 5: Iz = It · Ca · Cg.
+  'carried-current': (g) => n(g, 'tabled') * n(g, 'ambient') * n(g, 'grouped'),
   'current-of-duty': (g) => vehicleAmps(n(g, 'percent')),
   'current-of-times': (g) => vehicleAmps((100 * n(g, 'high')) / n(g, 'period')),
   // IEC 61851-1:2017 6.3.1.6: the least of all; less than 6 A cannot be coded.

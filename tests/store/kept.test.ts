@@ -9,6 +9,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Attempt } from '../../src/attempt/record/attempt.ts';
 import { parseAttempt } from '../../src/attempt/record/file.ts';
 import type { KeepProblem } from '../../src/store/keepProblem.ts';
+import { NO_QUESTIONS } from '../../src/store/questionRecord.ts';
 import { parseRecord } from '../../src/store/recordFile.ts';
 import { makeRecordText } from '../../src/store/recordText.ts';
 import { problemText } from '../../src/words/problems.ts';
@@ -238,6 +239,7 @@ describe('an entry that cannot be read', () => {
       items: [],
       unreadable: [{ id: 'a', text: textOf(begun) }],
       goal: null,
+      questions: NO_QUESTIONS,
       further: {},
     });
     const read = parseRecord(text);

@@ -1,5 +1,6 @@
 /** The file of everything: what goes in comes out; a bad frame refuses it all, a bad attempt leaves itself out. */
 import { describe, expect, test } from 'vitest';
+import { NO_QUESTIONS } from '../../src/store/questionRecord.ts';
 import { looksLikeRecord, parseRecord } from '../../src/store/recordFile.ts';
 import type { KeptRecord } from '../../src/store/recordText.ts';
 import { makeRecordText } from '../../src/store/recordText.ts';
@@ -25,6 +26,38 @@ const record: KeptRecord = {
   ],
   unreadable: [],
   goal: { text: 'prove dead at three places', at: 1_700_000_000_000 },
+  questions: {
+    cards: [
+      {
+        due: 1_700_000_200_000,
+        last: 1_700_000_100_000,
+        stability: 2.5,
+        difficulty: 5,
+        scheduledDays: 3,
+        reps: 1,
+        lapses: 0,
+        state: 2,
+        topic: 'offer',
+        kind: 'duty-of-current',
+        mistake: 'amperes-for-percent',
+        asked: 2,
+        right: 1,
+        sureAndWrong: 1,
+        lastWrong: 1_700_000_000_000,
+        kinds: {},
+      },
+    ],
+    assessment: 1_800_000_000_000,
+    session: {
+      address: 'seed=1',
+      ids: ['duty-of-current.offer.1'],
+      answers: [
+        { given: { way: 'figure', value: 32, unit: '%' }, sure: 'would-sign', at: 1_700_000_100_000 },
+      ],
+      at: 0,
+      due: {},
+    },
+  },
   further: { college: 'of nowhere' },
 };
 const text = makeRecordText(record);
@@ -44,6 +77,16 @@ test('what goes in comes out, with all that is not known here', () => {
   expect(read).toEqual({ ok: true, value: { record, leftOut: [] } });
   if (read.ok) expect(JSON.parse(makeRecordText(read.value.record))).toEqual(JSON.parse(text));
   expect(looksLikeRecord(JSON.parse(text))).toBe(true);
+});
+
+test('questions that make no sense are left out and named, all else comes in', () => {
+  const read = parseRecord(
+    changed((value) => {
+      value.questions.cards[0].topic = 'offr';
+    }),
+  );
+  expect(read.ok && read.value.leftOut.map(({ path }) => path)).toEqual(['questions.cards[0].topic']);
+  expect(read.ok && read.value.record).toEqual({ ...record, questions: NO_QUESTIONS });
 });
 
 test('half a letter in what was typed does not keep the rest from coming in', () => {

@@ -1,54 +1,11 @@
 /** Questions made of what the tests say of a correct unit: each line with its right answer, and which test tells it. */
-import type { Line } from '../../attempt/record/lines.ts';
-import { testLines } from '../../attempt/record/lines.ts';
-import { jobWith } from '../../scenario/aimJobs.ts';
-import type { AimId, SiteId } from '../../scenario/aims.ts';
+import type { AimId } from '../../scenario/aims.ts';
 import { AIMS, aimOf, SITES } from '../../scenario/aims.ts';
-import { papersOf, scenarioIn } from '../../scenario/scenario.ts';
-import { ACTIONS } from '../../verification/actions.ts';
 import type { TestAction } from '../../verification/testAction.ts';
 import { inOrder } from '../asking.ts';
-import type { AboutLine, Dice, Kind } from '../question.ts';
-
-/** A line of a test on one kind of site, whose papers it speaks of. */
-interface Stated {
-  readonly site: SiteId;
-  readonly action: TestAction;
-  readonly line: Line;
-  /** The tests of this site that do tell it, where its own cannot. */
-  readonly toldBy: readonly TestAction[];
-}
-
-const stated = new Map<SiteId, readonly Stated[]>();
-
-/** Every line of every test on this kind of site; worked out once. */
-function statedOn(site: SiteId): readonly Stated[] {
-  const before = stated.get(site);
-  if (before !== undefined) return before;
-  const scenario = scenarioIn(
-    jobWith({ aim: 'design', site, seed: 1 }, { title: site, brief: site, by: site }, []),
-  );
-  const papers = papersOf(scenario);
-  const tests = ACTIONS.filter(({ applies }) => applies(papers));
-  const all = tests.flatMap((action) =>
-    testLines(scenario, action).map((line): Stated => {
-      const toldBy = tests.filter(({ id }) => line.toldBy.includes(id));
-      return { site, action, line, toldBy };
-    }),
-  );
-  stated.set(site, all);
-  return all;
-}
-
-function drawOne(dice: Dice, wanted: (one: Stated) => boolean): Stated {
-  for (const site of dice.shuffle('site', SITES)) {
-    const [one] = dice.shuffle('line', statedOn(site).filter(wanted));
-    if (one !== undefined) return one;
-  }
-  throw new Error('no line to ask about');
-}
-
-const about = ({ action, line: { id, values } }: Stated): AboutLine => ({ test: action.id, id, values });
+import type { Kind } from '../question.ts';
+import type { Stated } from './stated.ts';
+import { about, drawOne, statedOn } from './stated.ts';
 
 const valuesOf = ({ site, action, line }: Stated) => ({ site, test: action.id, subject: line.subject });
 

@@ -211,6 +211,13 @@ const currentOfTimes: Kind = {
     return figure({
       values: { high, period },
       source: pilotStandard('Table A.8'),
+      picture: {
+        of: 'pilot',
+        high: roundTo(highIn('B'), 0.01),
+        low: -12,
+        period: period / 1e6,
+        highFor: high / 1e6,
+      },
       unit: 'A',
       answer: roundTo(meaning.kind === 'current' ? meaning.amps : 0, 0.1),
       tolerance: 0.3,
@@ -288,6 +295,48 @@ const codingWithContact: Kind = {
   },
 };
 
+const highTime: Kind = {
+  id: 'high-time',
+  topics: ['offer'],
+  ask: (dice) => {
+    const amps = dice.pick('amps', OFFERS);
+    const duty = dutyForCurrent(amps);
+    return figure({
+      values: { amps },
+      source: pilotStandard('Tables A.2 and A.7'),
+      unit: 'ms',
+      answer: roundTo(duty, 0.001),
+      tolerance: 0.004,
+      mistakes: {
+        'low-for-high': 1 - duty,
+        'amperes-for-percent': amps / 100,
+        'times-not-over': (0.6 * amps) / 100,
+      },
+    });
+  },
+};
+
+/** Between PP and PE of what is in the socket, Ω; without a resistor nothing joins them. */
+const IN_SOCKET = ['none', 'none', '5200', '1500', '680', '220'] as const;
+
+const uncodedPlug: Kind = {
+  id: 'uncoded-plug',
+  topics: ['wiring'],
+  ask: (dice) => {
+    const rated = dice.pick('rated', [16, 32]);
+    const read = dice.pick('read', IN_SOCKET);
+    const coding = readCoding(read === 'none' ? Infinity : Number(read));
+    const cable = typeof coding === 'number' ? codedCurrent(coding, 1) : null;
+    const answer = cable === null ? 'no-supply' : `${greatestOffer(rated, cable, rated, rated)}-A`;
+    return inOrder({
+      values: { rated, read, answer: cable ?? 0 },
+      source: pilotStandard('B.2.2 and Table B.2'),
+      answer,
+      choices: ['no-supply', '13-A', '16-A', '20-A', '32-A'].map((id) => ({ id })),
+    });
+  },
+};
+
 export const OFFER_KINDS: readonly Kind[] = [
   stateOfLevel,
   levelOfState,
@@ -300,4 +349,6 @@ export const OFFER_KINDS: readonly Kind[] = [
   leastOfLimits,
   codingOfOhms,
   codingWithContact,
+  highTime,
+  uncodedPlug,
 ];

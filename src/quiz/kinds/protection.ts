@@ -305,6 +305,33 @@ const orderOfProving: Kind = {
   },
 };
 
+/** What an insulation tester shows of a sound cable, MΩ, and of the electronics between the live conductors. */
+const LOW_WHERE = ['electronics', 'cable', 'to-earth', 'good'] as const;
+
+const lowLineNeutral: Kind = {
+  id: 'low-line-neutral',
+  topics: ['insulation'],
+  ask: (dice) => {
+    const answer = dice.pick('answer', LOW_WHERE);
+    const good = (name: string): number => dice.figure(name, 210, 480, 10);
+    const bad = (name: string): number => dice.figure(name, 0.02, 0.6, 0.02);
+    const isConnected =
+      answer === 'electronics' ? true : answer === 'cable' ? false : dice.pick('on', [true, false]);
+    return inOrder({
+      values: {
+        connected: isConnected,
+        lineNeutral:
+          answer === 'electronics' || answer === 'cable' ? bad('line-neutral') : good('line-neutral'),
+        toEarth: answer === 'to-earth' ? bad('to-earth') : good('to-earth'),
+        least: minimumInsulation(230, 'other').minimum / 1e6,
+      },
+      source: published(`${RULES} Table 64 and 643.3.3`),
+      answer,
+      choices: LOW_WHERE.map((id) => ({ id })),
+    });
+  },
+};
+
 export const PROTECTION_KINDS: readonly Kind[] = [
   insulationVolts,
   insulationLeast,
@@ -320,4 +347,5 @@ export const PROTECTION_KINDS: readonly Kind[] = [
   whichPole,
   onePair,
   orderOfProving,
+  lowLineNeutral,
 ];

@@ -2,13 +2,14 @@
 import { asWritten } from '../../attempt/record/written.ts';
 import { aboutOf } from '../../store/about.ts';
 import { keptRecord } from '../../store/keptRecord.ts';
+import { NO_QUESTIONS } from '../../store/questionRecord.ts';
 import { recordItem } from '../../store/recordItem.ts';
 import type { KeptRecord } from '../../store/recordText.ts';
 import { makeRecordText } from '../../store/recordText.ts';
 import type { OpenAttempt } from '../flow/useOpenAttempt.ts';
 import { download } from './download.ts';
 
-const NOTHING: KeptRecord = { items: [], unreadable: [], goal: null, further: {} };
+const NOTHING: KeptRecord = { items: [], unreadable: [], goal: null, questions: NO_QUESTIONS, further: {} };
 
 /** What is to be said of the file that the browser was given. Rejects where nothing can be read and nothing is in hand. */
 export async function exportEverything(openAttempt: OpenAttempt | null): Promise<string> {

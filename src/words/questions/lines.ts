@@ -12,8 +12,9 @@ const SITE: Readonly<Record<SiteId, string>> = {
   'three-socket': 'A three-phase unit with a socket-outlet on TN-S.',
 };
 
-const siteOf = (v: Values): string => SITE[str(v, 'site') as SiteId];
-const testOf = (v: Values): string => `“${testTitle(str(v, 'test'))}”`;
+/** Which kind of installation it is. */
+export const siteOf = (v: Values): string => SITE[str(v, 'site') as SiteId];
+export const testOf = (v: Values): string => `“${testTitle(str(v, 'test'))}”`;
 
 /** The line that they are about, its reason and its source are the bench's own and stand behind (src/words/questions.ts). */
 export const lines: Readonly<Record<string, QuestionWords>> = {

@@ -181,4 +181,46 @@ export const offer: Readonly<Record<string, QuestionWords>> = {
     ],
     why: 'Added ohms make a large cable look like a smaller one: the car charges slowly and nothing is dangerous. Less resistance would be: a small cable would pass for a large one.',
   },
+  'high-time': {
+    stem: (v) => `The pilot has 1000 Hz. How long is it high in each period to offer ${num(v, 'amps')} A?`,
+    mistakes: {
+      'low-for-high': 'That is the time for which the pilot is low.',
+      'amperes-for-percent': 'That takes amperes for per cent of the period. 32 A are 53.3 %, not 32 %.',
+      'times-not-over': 'That multiplies by 0.6. Per cent are amperes divided by 0.6.',
+    },
+    working: (v, answer) => [
+      num(v, 'amps') <= 51
+        ? `Duty: ${num(v, 'amps')} ÷ 0.6 = ${(num(v, 'amps') / 0.6).toFixed(1)} %`
+        : `Duty: ${num(v, 'amps')} ÷ 2.5 + 64 = ${(num(v, 'amps') / 2.5 + 64).toFixed(1)} %`,
+      `of a period of 1 ms: ${answer}`,
+    ],
+    why: 'The vehicle times the high part against the whole period. A pilot that is high for too long lets it draw more than cable and breaker carry.',
+  },
+  'uncoded-plug': {
+    stem: (v) =>
+      `A socket-outlet rated ${num(v, 'rated')} A. Between proximity (PP) and PE the plug in it has ${
+        str(v, 'read') === 'none' ? 'no resistor at all' : `${str(v, 'read')} Ω`
+      }. What does a correct unit do when the vehicle asks?`,
+    choices: {
+      'no-supply': 'it gives no supply',
+      '13-A': 'it offers 13 A',
+      '16-A': 'it offers 16 A',
+      '20-A': 'it offers 20 A',
+      '32-A': 'it offers 32 A',
+    },
+    mistakes: {
+      'no-supply': 'A coded plug is to be supplied. Only above 4500 Ω is there none for the unit.',
+      '13-A': 'That would need 1100 to 2460 Ω between PP and PE.',
+      '16-A': 'No plug is coded 16 A. This would be the unit’s own rating.',
+      '20-A': 'That would need 400 to 936 Ω between PP and PE.',
+      '32-A': 'That would need 164 to 308 Ω between PP and PE, and a unit rated 32 A.',
+    },
+    working: (v, answer) => [
+      '13 A: 1100 to 2460 Ω. 20 A: 400 to 936 Ω. 32 A: 164 to 308 Ω. Above 4500 Ω: no plug.',
+      num(v, 'answer') === 0
+        ? `Nothing tells what the cable carries, so ${answer}.`
+        : `The cable carries ${num(v, 'answer')} A and the unit ${num(v, 'rated')} A, so ${answer}.`,
+    ],
+    why: 'The unit cannot see the cable. Without the resistor it would have to guess, and a thin cable would burn: so it waits.',
+  },
 };

@@ -1,6 +1,6 @@
 /** Words of the questions on insulation, on what trips, and on how soon a unit lets go. */
 import type { QuestionWords } from '../questionWords.ts';
-import { num, str } from '../values.ts';
+import { is, num, str } from '../values.ts';
 
 const WHAT: Readonly<Record<string, string>> = {
   circuit: 'a 230 V circuit, the unit’s conductors off',
@@ -181,5 +181,26 @@ export const protection: Readonly<Record<string, QuestionWords>> = {
     },
     working: () => ['Off, locked, detector proved, every pair tested, detector proved again.'],
     why: 'The lock keeps anybody from switching on while you measure. A detector that died between its two proofs would have shown 0 V on live parts.',
+  },
+  'low-line-neutral': {
+    stem: (v) =>
+      `Insulation at 250 V, with the unit ${is(v, 'connected') ? 'connected' : 'taken off'}: line to neutral ${num(v, 'lineNeutral')} MΩ, line and neutral together to PE ${num(v, 'toEarth')} MΩ. What do you make of it?`,
+    choices: {
+      electronics: 'the unit’s electronics: take it off, test again',
+      cable: 'the cable leaks between its conductors',
+      'to-earth': 'something leaks to PE: find and mend it',
+      good: 'good insulation: write it down',
+    },
+    mistakes: {
+      electronics: 'Electronics lie between line and neutral alone, and only while the unit is connected.',
+      cable: 'As long as the unit is connected, its electronics lie beside the cable.',
+      'to-earth': 'The reading to PE is far above the least.',
+      good: 'One of the readings is under the least.',
+    },
+    working: (v) => [
+      `The least is ${num(v, 'least')} MΩ. Line to neutral ${num(v, 'lineNeutral')} MΩ, to PE ${num(v, 'toEarth')} MΩ.`,
+      `The unit is ${is(v, 'connected') ? 'connected, so its electronics lie between line and neutral' : 'off, so nothing but the cable lies between line and neutral'}.`,
+    ],
+    why: 'Power supplies join line and neutral through some hundred kilohms. Nothing of a sound unit joins them to PE, so a low reading to PE is never the electronics.',
   },
 };

@@ -9,7 +9,8 @@ import { timeText } from '../../format/figures.ts';
 import { Keys } from '../../parts/Keys.tsx';
 import { dimension } from '../symbols.ts';
 import { Cursor } from './Cursor.tsx';
-import { DIMENSIONS, PLOT, TIME_NUMBERS, timeAtX, tracePath, xAt, yAt } from './plot.ts';
+import { DIMENSIONS, PLOT, timeAtX, xAt } from './plot.ts';
+import { TraceLines } from './TraceLines.tsx';
 import { TraceTable } from './TraceTable.tsx';
 import type { Trace } from './trace.ts';
 import { edgeFrom, edgesOf, levelAt, resolutionOf } from './trace.ts';
@@ -77,7 +78,7 @@ interface PartProps {
 
 function Plot({ trace, cursors }: PartProps) {
   const title = useId();
-  const { time, level } = trace;
+  const { time } = trace;
   const [between, whole] = DIMENSIONS;
   const [left, right] = [cursors.a, cursors.b].map((at) => xAt(trace, at)).toSorted((x, y) => x - y) as [
     number,
@@ -90,28 +91,7 @@ function Plot({ trace, cursors }: PartProps) {
       aria-labelledby={title}
     >
       <title id={title}>{trace.title}; the table below says the same</title>
-      {level.ticks.map(({ value, text }) => (
-        <g key={value}>
-          <path className="grid" d={`M${PLOT.left} ${yAt(trace, value)}H${PLOT.right}`} />
-          <text x={PLOT.left - 5} y={yAt(trace, value) + 4} textAnchor="end">
-            {text}
-          </text>
-        </g>
-      ))}
-      <path className="dimension" d={`M${PLOT.left} ${PLOT.bottom}H${PLOT.right}`} />
-      {time.ticks.map(({ value, text }) => (
-        <g key={value}>
-          <path className="dimension" d={`M${xAt(trace, value)} ${PLOT.bottom}v4`} />
-          <text
-            x={xAt(trace, value)}
-            y={TIME_NUMBERS}
-            textAnchor={xAt(trace, value) > PLOT.right - 14 ? 'end' : 'middle'}
-          >
-            {text}
-          </text>
-        </g>
-      ))}
-      <path className="trace-line" d={tracePath(trace)} />
+      <TraceLines trace={trace} />
       {NAMES.map((name) => (
         <path
           key={name}

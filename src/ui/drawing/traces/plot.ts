@@ -19,7 +19,7 @@ export const yAt = ({ level }: Axes, value: number): number =>
   PLOT.bottom - ((value - level.from) / (level.to - level.from)) * (PLOT.bottom - PLOT.top);
 
 /** Straight lines and right angles only: what lies between two edges is level. */
-export function tracePath(trace: Trace): string {
+export function tracePath(trace: Pick<Trace, 'time' | 'level' | 'levels'>): string {
   const [first, ...rest] = trace.levels.filter(({ at }) => at <= trace.time.to);
   if (first === undefined) return '';
   const start = `M${round(Math.max(PLOT.left, xAt(trace, first.at)))} ${round(yAt(trace, first.value))}`;

@@ -171,6 +171,9 @@ function Doors({ onTable }: { readonly onTable: () => void }) {
       <button type="button" onClick={onTable}>
         <strong>Practise a job</strong> <span>One aim, three to nine minutes</span>
       </button>
+      <Link href="/questions">
+        <strong>Five minutes of questions</strong> <span>Ten, made from the model</span>
+      </Link>
       <Link href="/record">
         <strong>My record</strong> <span>What you did, and what to do again</span>
       </Link>

@@ -1,0 +1,129 @@
+/** The end of a session: what came out by topic, what comes back and when, and the day by which all is to be known. */
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { isRight } from '../../../quiz/given.ts';
+import { isSafetyTopic } from '../../../quiz/safety.ts';
+import { AIMS } from '../../../scenario/aims.ts';
+import { keepAssessment } from '../../../store/questions.ts';
+import { AIM_WORDS } from '../../../words/aims.ts';
+import { TextField } from '../../parts/TextField.tsx';
+import { useFocus } from '../../parts/useFocus.ts';
+import { StepFrame } from '../bench/StepFrame.tsx';
+import type { AskedFor } from './asked.ts';
+import type { Session } from './useSession.ts';
+import { backText } from './whyDue.ts';
+
+interface Props {
+  readonly now: Session;
+  readonly back: string;
+  readonly from: AskedFor['from'];
+  readonly onAgain: () => void;
+}
+
+export function Ended({ now, back, from, onAgain }: Props) {
+  const heading = useFocus<HTMLHeadingElement>();
+  const { questions, session, kept } = now;
+  const settled = questions.flatMap((question, i) => {
+    const answer = session.answers[i];
+    return answer === undefined
+      ? []
+      : [{ question, right: isRight(question, answer.given), sure: answer.sure === 'would-sign' }];
+  });
+  const count = settled.filter(({ right }) => right).length;
+  const sureAndWrong = settled.filter(({ right, sure }) => sure && !right).length;
+  const [moment] = useState(() => Date.now());
+  const rows = AIMS.flatMap(({ id }) => {
+    const of = settled.filter(({ question }) => question.topic === id);
+    const card = kept.cards.find(({ topic, kind }) => topic === id && kind === null);
+    return of.length === 0
+      ? []
+      : [{ id, of: of.length, right: of.filter(({ right }) => right).length, card }];
+  });
+  return (
+    <StepFrame
+      reads="What came of it"
+      bar={
+        <div className="bar-acts">
+          <Link href={back} className="button">
+            {from === 'attempt' ? 'Back to the job' : from === 'record' ? 'Back to my record' : 'Leave'}
+          </Link>
+          <button type="button" className="main" onClick={onAgain}>
+            {questions.length} more
+          </button>
+        </div>
+      }
+    >
+      <h2 ref={heading} tabIndex={-1}>
+        {count} of {settled.length} right
+      </h2>
+      <p className="note">
+        {sureAndWrong === 0
+          ? 'You would not have signed for anything wrong.'
+          : `You would have signed for ${sureAndWrong === 1 ? 'one answer that was' : `${sureAndWrong} answers that were`} wrong.`}{' '}
+        What you had wrong comes back soon, what you knew later each time.
+      </p>
+      <table className="came-of-it">
+        <caption className="unseen">By topic</caption>
+        <thead>
+          <tr>
+            <th scope="col">topic</th>
+            <th scope="col">right</th>
+            <th scope="col">comes back</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ id, of, right, card }) => (
+            <tr key={id}>
+              <th scope="row">
+                {AIM_WORDS[id].question}
+                {isSafetyTopic(id) ? <span className="note"> keeps you safe: asked sooner</span> : null}
+              </th>
+              <td>
+                {right} of {of}
+              </td>
+              <td>{card === undefined ? '–' : backText(card, moment)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <AssessmentDay kept={kept.assessment} />
+    </StepFrame>
+  );
+}
+
+/** `2026-12-24` at noon of this device; null where that is no day. */
+function dayTyped(text: string): number | null {
+  const [, y = '', m = '', d = ''] = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(text.trim()) ?? [];
+  const date = new Date(Number(y), Number(m) - 1, Number(d), 12);
+  return y !== '' && date.getMonth() === Number(m) - 1 ? date.getTime() : null;
+}
+
+const dayWritten = (moment: number): string => {
+  const date = new Date(moment);
+  return [date.getFullYear(), date.getMonth() + 1, date.getDate()]
+    .map((part) => String(part).padStart(2, '0'))
+    .join('-');
+};
+
+/** Nothing is put off beyond it. */
+function AssessmentDay({ kept }: { readonly kept: number | null }) {
+  const [text, setText] = useState(kept === null ? '' : dayWritten(kept));
+  const [problem, setProblem] = useState<string | null>(null);
+  const change = (next: string) => {
+    setText(next);
+    const day = next.trim() === '' ? null : dayTyped(next);
+    const isWhole = next.trim() === '' || day !== null;
+    setProblem(isWhole ? null : 'A day is expected, as 2027-03-24.');
+    if (isWhole)
+      keepAssessment(day).catch(() => setProblem('This device keeps nothing, so this day is not kept.'));
+  };
+  return (
+    <TextField
+      label="Day of your assessment, if there is one: nothing is put off beyond it (year-month-day)"
+      value={text}
+      maxLength={10}
+      error={problem}
+      onChange={change}
+    />
+  );
+}

@@ -1,0 +1,61 @@
+/** Five minutes of questions: one on the screen at a time, each settled at once; at the end what comes back, and when. */
+import { useMemo } from 'react';
+import { Link } from 'wouter';
+import { Ask } from './Ask.tsx';
+import { askedFor } from './asked.ts';
+import { Ended } from './Ended.tsx';
+import { useSession } from './useSession.ts';
+import { whyDueText } from './whyDue.ts';
+
+interface Props {
+  readonly query: string;
+  /** None while an assessment is in hand. */
+  readonly isInAssessment: boolean;
+}
+
+export function Questions({ query, isInAssessment }: Props) {
+  const asked = useMemo(() => askedFor(new URLSearchParams(query)), [query]);
+  const { now, answer, goOn, again } = useSession(asked);
+  const back = { attempt: '/attempt', record: '/record', home: '/' }[asked.from ?? 'home'];
+  const at = now?.session.at ?? 0;
+  const of = now?.questions.length ?? asked.count;
+  const question = now?.questions[at];
+  const card = question === undefined ? undefined : now?.session.due[question.id];
+  return (
+    <div className="questions">
+      <header className="head">
+        <div className="head-title">
+          <h1>{of === 10 ? 'Five minutes of questions' : of === 1 ? 'One question' : `${of} questions`}</h1>
+          <p>
+            {question === undefined ? '' : `${at + 1} of ${of} · `}
+            <span className="head-more">made from the model · </span>
+            <strong>training only</strong>
+          </p>
+        </div>
+        <Link href={back} className="head-back">
+          {asked.from === 'attempt' ? 'Back to the job' : 'Leave'}
+        </Link>
+      </header>
+      <main>
+        {isInAssessment ? (
+          <p className="columns">
+            You are in an assessment. Questions come after it, since their answers are worked out.
+          </p>
+        ) : now === null ? null : question === undefined ? (
+          <Ended now={now} back={back} from={asked.from} onAgain={again} />
+        ) : (
+          <Ask
+            key={question.id}
+            question={question}
+            answer={now.session.answers[at] ?? null}
+            whyNow={card === undefined ? null : whyDueText(now.kept.cards, card)}
+            isKept={now.isKept}
+            isLast={at + 1 === of}
+            onAnswer={answer}
+            onGoOn={goOn}
+          />
+        )}
+      </main>
+    </div>
+  );
+}

@@ -1,0 +1,87 @@
+/** The answer worked out: what was true and what was said, the sums, what was taken for what, the mechanism, the source. */
+import type { ReactNode } from 'react';
+import type { Sure } from '../../../attempt/record/attempt.ts';
+import { isRight, mistakeOf } from '../../../quiz/given.ts';
+import type { Question } from '../../../quiz/question.ts';
+import type { Answer } from '../../../store/questionRecord.ts';
+import { givenText, questionSource, rightAnswerText, tookText, workingOf } from '../../../words/questions.ts';
+import { useFocus } from '../../parts/useFocus.ts';
+
+interface Props {
+  readonly question: Question;
+  readonly answer: Answer;
+}
+
+export function WorkedOut({ question, answer }: Props) {
+  const heading = useFocus<HTMLHeadingElement>();
+  const { given, sure } = answer;
+  const right = isRight(question, given);
+  const truth = rightAnswerText(question);
+  const said = givenText(question, given);
+  const isLong = truth.length + said.length > LONG;
+  const { steps, why, otherwise } = workingOf(question);
+  const took = tookText(question, mistakeOf(question, given));
+  return (
+    <section className={right ? 'worked-out' : 'worked-out wrong'} aria-labelledby="worked-out">
+      <h3 ref={heading} tabIndex={-1} id="worked-out">
+        {headingText(question, { right, truth, said, isLong })}
+      </h3>
+      <dl className="told-rows">
+        {isLong ? <Row name="Answer">{truth}</Row> : null}
+        {isLong && !right ? <Row name="You said">{said}</Row> : null}
+        {steps.map((step, i) => (
+          <Row key={step} name={steps.length === 1 ? 'So' : `Step ${i + 1}`}>
+            {step}
+          </Row>
+        ))}
+        {took === null ? null : <Row name="You took">{took}</Row>}
+        {why === '' ? null : <Row name="Why">{why}</Row>}
+        {otherwise === null ? null : <Row name="If it were faulty">{otherwise}</Row>}
+        {SETTLED[`${sure} ${right}`] === undefined ? null : (
+          <Row name="How sure">{SETTLED[`${sure} ${right}`]}</Row>
+        )}
+        <Row name="Source">{questionSource(question)}</Row>
+      </dl>
+    </section>
+  );
+}
+
+/** Both answers in one heading, as long as they are not longer than two lines of a phone. */
+const LONG = 46;
+
+const VERB: Readonly<Record<Question['way'], string>> = {
+  figure: 'wrote',
+  choice: 'chose',
+  'three-answers': 'said',
+  order: 'chose',
+  leads: 'took',
+  touch: 'touched',
+  cursor: 'touched',
+};
+
+interface Told {
+  readonly right: boolean;
+  readonly truth: string;
+  readonly said: string;
+  readonly isLong: boolean;
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+function headingText({ way }: Question, { right, truth, said, isLong }: Told): string {
+  if (isLong) return right ? 'Right' : 'Not right';
+  return right ? `${capital(said)}: right` : `${capital(truth)}. You ${VERB[way]} ${said}`;
+}
+
+/** Only where sureness and truth part: what was trusted wrongly, and what was known without being trusted. */
+const SETTLED: Readonly<Partial<Record<`${Sure} ${boolean}`, string>>> = {
+  'would-sign false': 'You would have signed for it. This one comes back soon.',
+  'guessing true': 'You called it a guess, and it was right.',
+};
+
+const Row = ({ name, children }: { readonly name: string; readonly children: ReactNode }) => (
+  <>
+    <dt>{name}</dt>
+    <dd>{children}</dd>
+  </>
+);
