@@ -96,7 +96,9 @@ function* solvedBy({ scenario, rows }: Dictionary, trials: Trials): Generator<un
   const others = rows.filter((row) => !isSameCause(row.cause, own.cause));
   const fits = yield* fitted(own, others, tests, trials);
   const { demands, alike } = yield* told(own, [...others, ...fits], tests, trials);
-  const lookalikes = yield* splitting(own, alike, tests, trials);
+  // With all that is wrong and something more that nothing here shows, what is wrong is named right all the same.
+  const rivals = isSound ? alike : alike.filter(({ cause }) => !holds(cause, own.cause));
+  const lookalikes = yield* splitting(own, rivals, tests, trials);
   const isToldApart = lookalikes.every(({ splitBy, accepted }) => accepted || splitBy.length === 0);
   return {
     solvable: isSound || (revealedBy.length > 0 && isToldApart),
@@ -143,8 +145,11 @@ export const minutesOfWay = (scenario: Scenario, { tests }: Way): number =>
     papersOf(scenario),
   );
 
-const isSameCause = (x: Cause, y: Cause): boolean =>
-  x.causes.length === y.causes.length && x.causes.every((id) => y.causes.includes(id));
+const isSameCause = (x: Cause, y: Cause): boolean => x.causes.length === y.causes.length && holds(x, y);
+
+/** Whether all of the one is in the other. */
+export const holds = (whole: Cause, part: Cause): boolean =>
+  part.causes.every((id) => whole.causes.includes(id));
 
 interface Told {
   readonly demands: readonly Demand[];

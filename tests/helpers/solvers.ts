@@ -4,6 +4,7 @@
  */
 import { drawer } from '../../src/bench/draw.ts';
 import type { Fairness } from '../../src/fairness/fairness.ts';
+import { holds } from '../../src/fairness/fairness.ts';
 import { costOf } from '../../src/fairness/minutes.ts';
 import type { Row } from '../../src/fairness/row.ts';
 import { leftAfter, nameOf, nextTest, possibleAtFirst } from '../../src/fairness/told.ts';
@@ -42,11 +43,18 @@ export function greedily(fairness: Fairness): Solution {
   };
 }
 
-/** Names of what counts as found: what is wrong, and what reads the same. */
-export const rightNames = (fairness: Fairness): readonly string[] => [
-  nameOf(ownRow(fairness)),
-  ...fairness.lookalikes.map(({ causes }) => causes.join(' + ')),
-];
+/** Names of what counts as found: what is wrong, with whatever nothing shows beside it, and what reads the same. */
+export function rightNames(fairness: Fairness): readonly string[] {
+  const own = ownRow(fairness);
+  const withMore = fairness.dictionary.rows.filter(
+    ({ cause }) => own.cause.causes.length > 0 && holds(cause, own.cause),
+  );
+  return [
+    nameOf(own),
+    ...withMore.map(nameOf),
+    ...fairness.lookalikes.map(({ causes }) => causes.join(' + ')),
+  ];
+}
 
 /** The cause that somebody names who draws it from all that could be there. */
 export function atRandom({ dictionary: { rows } }: Fairness, seed: number): string {
