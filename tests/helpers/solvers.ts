@@ -43,17 +43,17 @@ export function greedily(fairness: Fairness): Solution {
   };
 }
 
-/** Names of what counts as found: what is wrong, with whatever nothing shows beside it, and what reads the same. */
-export function rightNames(fairness: Fairness): readonly string[] {
-  const own = ownRow(fairness);
-  const withMore = fairness.dictionary.rows.filter(
-    ({ cause }) => own.cause.causes.length > 0 && holds(cause, own.cause),
-  );
-  return [
-    nameOf(own),
-    ...withMore.map(nameOf),
-    ...fairness.lookalikes.map(({ causes }) => causes.join(' + ')),
-  ];
+/** Names of what counts as found: what is wrong, and what reads the same. */
+export const rightNames = (fairness: Fairness): readonly string[] => [
+  nameOf(ownRow(fairness)),
+  ...fairness.lookalikes.map(({ causes }) => causes.join(' + ')),
+];
+
+/** Names of all that is wrong with something more, which nothing may have shown. */
+export function namesWithMore(fairness: Fairness): readonly string[] {
+  const own = ownRow(fairness).cause;
+  const { rows } = fairness.dictionary;
+  return own.causes.length === 0 ? [] : rows.filter(({ cause }) => holds(cause, own)).map(nameOf);
 }
 
 /** The cause that somebody names who draws it from all that could be there. */
