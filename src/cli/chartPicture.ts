@@ -1,17 +1,10 @@
 /** The unit's statechart as a picture in text (Mermaid), a region at a time, made from the chart itself. */
 import type { AnyStateNode, AnyTransitionDefinition } from 'xstate';
-import { and, not, or, stateIn } from 'xstate';
+import type { BuiltIn } from '../unit/chart/guards.ts';
+import { AND, NOT, OR, STATE_IN } from '../unit/chart/guards.ts';
 import * as conditions from '../unit/regions/conditions.ts';
 import { unitChart } from '../unit/unitChart.ts';
 
-interface BuiltIn {
-  readonly check?: unknown;
-  readonly guards?: readonly unknown[];
-  readonly stateValue?: string;
-}
-const [AND, OR, NOT, STATE_IN] = [and([]), or([]), not(''), stateIn('')].map(
-  (guard) => (guard as unknown as BuiltIn).check,
-);
 const CONDITIONS = new Map<unknown, string>(
   Object.entries(conditions).map(([name, guard]) => [guard, spaced(name)]),
 );

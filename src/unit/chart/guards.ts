@@ -13,12 +13,12 @@ export type Guard = (question: Question) => boolean;
 type Named = (question: Question, params: unknown) => boolean;
 
 /** What the library's own guards are made of. */
-interface BuiltIn {
+export interface BuiltIn {
   readonly check?: unknown;
   readonly guards?: readonly unknown[];
   readonly stateValue?: string;
 }
-const [AND, OR, NOT, STATE_IN] = [and([]), or([]), not(''), stateIn('')].map(
+export const [AND, OR, NOT, STATE_IN] = [and([]), or([]), not(''), stateIn('')].map(
   (guard) => (guard as unknown as BuiltIn).check,
 );
 
