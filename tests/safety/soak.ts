@@ -1,17 +1,21 @@
 /*
  * A million sequences over all cores, then two hundred thousand spoilt files, or as many as are named: `npm run soak --
  * 1000000 SEED 200000`. Every core does its own part in a process of its own; the first that goes wrong ends them all.
- * Then 500 sound units on each kind of site; then whether every job that ships, and sixty drawn ones, can be solved.
+ * Then 500 pairs and 500 triples of faults; 500 sound units on each kind of site; then whether every job that ships, and sixty drawn ones, can be solved.
  */
 import { fork, spawnSync } from 'node:child_process';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { sweepFairness } from '../fairness/sweep.ts';
+import { runTogether } from '../faults/together.ts';
 import { runSequence } from './sequences.ts';
 import { takeFile } from './takenFile.ts';
 
 /** Longest that one file may take, s of a core's time: what else the machine does is no failure. */
 const LONGEST = 2;
+
+/** Pairs of faults, and as many triples. */
+const TOGETHER = 500;
 
 /** What is soaked, each by its number. */
 const PARTS = {
@@ -30,7 +34,7 @@ else work(part as Part, Number(part === 'files' ? files : sequences), Number(fir
 async function lead(): Promise<void> {
   const wrong = (await leadPart('sequences', Number(sequences))) ?? (await leadPart('files', Number(files)));
   if (wrong !== null) process.stdout.write(`${wrong}\n`);
-  process.exitCode = wrong === null ? soundUnits() || fairJobs() : 1;
+  process.exitCode = wrong === null ? faultsTogether() || soundUnits() || fairJobs() : 1;
 }
 
 /** Does all of a part; what went wrong, or null. */
@@ -62,6 +66,18 @@ function leadPart(part: Part, total: number): Promise<string | null> {
       });
     }
   });
+}
+
+/** Pairs and triples of faults; the exit code. */
+function faultsTogether(): number {
+  const wrong = [2, 3].flatMap((size) =>
+    Array.from({ length: TOGETHER }, (_, i) => runTogether(size, Number(seed), i)).filter(
+      (one) => one !== null,
+    ),
+  );
+  for (const one of wrong) process.stdout.write(`wrong: ${one}\n`);
+  process.stdout.write(`${2 * TOGETHER} pairs and triples of faults: ${wrong.length} went wrong\n`);
+  return wrong.length === 0 ? 0 : 1;
 }
 
 /** The tests of them again with more; 0 if all pass. */
