@@ -22,6 +22,7 @@ import type { Problem } from './problems.ts';
 import { quoted, shortened } from './quoted.ts';
 import type { ScenarioFile, Task } from './schema.ts';
 import { weightsOf } from './schema.ts';
+import { figureIn, WHERE_FAULTS, WHERE_TESTS } from './tradeNames.ts';
 
 /** What of a file the schema accepts: a slip in one section does not hide those in another. */
 export type Readable = Partial<
@@ -267,7 +268,12 @@ function faultProblems(faults: ScenarioFile['faults'], on: Setting | null): read
     const entry = entryNamed(fault);
     if (entry === undefined) {
       const valid = CATALOGUE.map(({ id }) => id);
-      return [{ path: `${path}.fault`, message: `unknown fault ${quoted(fault)}; ${nearest(fault, valid)}` }];
+      return [
+        {
+          path: `${path}.fault`,
+          message: `unknown fault ${quoted(fault)}; ${nearest(fault, valid, WHERE_FAULTS)}`,
+        },
+      ];
     }
     const names = entry.parameters.map(({ name }) => name);
     const own = Object.entries(values).flatMap(([name, value]) => {
@@ -280,7 +286,10 @@ function faultProblems(faults: ScenarioFile['faults'], on: Setting | null): read
       }
       const { min, max, unit } = parameter;
       const fits = typeof value === 'number' && value >= min && value <= max;
-      return when(!fits, `${path}.${name}`, `${min} to ${max} ${unit} is expected`.replace('  ', ' '));
+      const meant = typeof value === 'string' ? figureIn(value) : null;
+      const hint =
+        meant === null ? '' : `${quoted(String(value))} is text: ${meant.value}, without quotes or unit; `;
+      return when(!fits, `${path}.${name}`, `${hint}${min} to ${max} ${unit} is expected`.replace('  ', ' '));
     });
     if (own.length > 0 || on === null) return own;
     const impossible = whyImpossible(entry, on, values as Record<string, number>);
@@ -292,7 +301,11 @@ function faultProblems(faults: ScenarioFile['faults'], on: Setting | null): read
 function acceptProblems(accept: readonly string[], faults: ScenarioFile['faults']): readonly Problem[] {
   const valid = CATALOGUE.filter(({ kind }) => kind === 'fault').map(({ id }) => id);
   return accept.flatMap((id, i) => [
-    ...when(!valid.includes(id), `accept[${i}]`, `unknown fault ${quoted(id)}; ${nearest(id, valid)}`),
+    ...when(
+      !valid.includes(id),
+      `accept[${i}]`,
+      `unknown fault ${quoted(id)}; ${nearest(id, valid, WHERE_FAULTS)}`,
+    ),
     ...when(accept.indexOf(id) < i, `accept[${i}]`, `${quoted(id)} stands in it already`),
     ...when(
       faults.some(({ fault }) => fault === id),
@@ -323,7 +336,11 @@ function actionProblems(wanted: readonly string[], path: string): readonly Probl
   return wanted.flatMap((id, i) => {
     const first = wanted.indexOf(id);
     return [
-      ...when(!ids.includes(id), `${path}[${i}]`, `unknown test action ${quoted(id)}; ${nearest(id, ids)}`),
+      ...when(
+        !ids.includes(id),
+        `${path}[${i}]`,
+        `unknown test action ${quoted(id)}; ${nearest(id, ids, WHERE_TESTS)}`,
+      ),
       ...when(first < i, `${path}[${i}]`, `${quoted(id)} stands in ${path}[${first}] already`),
     ];
   });

@@ -7,6 +7,7 @@ import { nearest } from './nearest.ts';
 import type { Problem } from './problem.ts';
 import { furtherProblems, listed, MOST_LISTED } from './problem.ts';
 import { quoted, shortened } from './quoted.ts';
+import { figureIn, meantByTrade } from './tradeNames.ts';
 import { namesAt, wantedAt } from './wanted.ts';
 
 export type { Problem } from './problem.ts';
@@ -78,6 +79,8 @@ function messageOf(issue: v.BaseIssue<unknown>, schema: v.GenericSchema): string
   }
   if (kind === 'validation' && !issue.message.startsWith('Invalid ')) return issue.message;
   if (received === 'undefined') return `missing: ${wantedAt(schema, issue)} is expected`;
+  const written = asFileWrites(input, expected ?? '', wantedAt(schema, issue));
+  if (kind === 'schema' && written !== null) return written;
   if (kind === 'schema' && typeof input === 'string' && expected?.includes('"')) {
     const names = [...expected.matchAll(/"([^"]+)"/g)].map((match) => match[1] as string);
     return `${quoted(input)} is not known here; ${nearest(input, names)}`;
@@ -89,4 +92,22 @@ function messageOf(issue: v.BaseIssue<unknown>, schema: v.GenericSchema): string
   if (type === 'min_length') return `too short: ${expected?.replace('>=', 'at least ')} is expected`;
   if (type === 'integer') return 'a whole number is expected';
   return `${shortened(received)} does not fit: ${wantedAt(schema, issue)} is expected`;
+}
+
+/** A figure as a person writes it, where the file wants a bare number in SI units; null where it is none that fits. */
+function asFileWrites(input: unknown, expected: string, wanted: string): string | null {
+  const choices = /^\((.*)\)$|^(-?[\d.]+)$/.test(expected)
+    ? expected.replaceAll(/[()]/g, '').split(' | ')
+    : [];
+  if (typeof input === 'number') {
+    const small = Number((input / 1000).toPrecision(12));
+    return choices.includes(String(small)) ? `${input} does not fit: ${input} mA is written ${small}` : null;
+  }
+  if (typeof input !== 'string') return null;
+  const [meant] = meantByTrade(input, choices);
+  if (meant !== undefined) return `${quoted(input)} is text: ${meant}, without quotes, is expected`;
+  const figure = figureIn(input);
+  const isNumber = expected === 'number' || choices.includes(String(figure?.value));
+  if (figure === null || !isNumber) return null;
+  return `${quoted(input)} is text: ${figure.value}, without quotes or unit, is expected (${wanted})`;
 }

@@ -23,6 +23,7 @@ import {
   toScenario,
 } from './scenario.ts';
 import { LONGEST_LIST, scenarioSchema } from './schema.ts';
+import { WHERE_TESTS } from './tradeNames.ts';
 
 export type ReadScenario =
   | {
@@ -107,7 +108,7 @@ function lineProblems(scenario: Scenario): readonly Problem[] {
       return [
         {
           path: `lines.${shortened(test)}`,
-          message: `no test action here is named ${quoted(test)}; ${nearest(test, ids)}`,
+          message: `no test action here is named ${quoted(test)}; ${nearest(test, ids, WHERE_TESTS)}`,
         },
       ];
     }

@@ -19,6 +19,7 @@ import { quoted } from './quoted.ts';
 import type { Scenario } from './scenario.ts';
 import { papersOf } from './scenario.ts';
 import { LONGEST_LIST } from './schema.ts';
+import { WHERE_TESTS } from './tradeNames.ts';
 
 /** Longest script that is played, operations. */
 const LONGEST = 5000;
@@ -49,7 +50,10 @@ function stepProblems(step: Step, path: string, scenario: Scenario): readonly Pr
     if (actionNamed(step.id) !== undefined) return [];
     const ids = ACTIONS.map(({ id }) => id);
     return [
-      { path: `${path}.id`, message: `unknown test action ${quoted(step.id)}; ${nearest(step.id, ids)}` },
+      {
+        path: `${path}.id`,
+        message: `unknown test action ${quoted(step.id)}; ${nearest(step.id, ids, WHERE_TESTS)}`,
+      },
     ];
   }
   return operationProblems(step, path, scenario.site);

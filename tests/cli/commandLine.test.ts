@@ -166,7 +166,7 @@ describe('play', () => {
     const { stderr, status } = cli(['play', harbour, '-'], bad);
     expect(status).toBe(2);
     expect(stderr).toContain('[0].between[0]: this site has no terminal "outlet.L2"');
-    expect(stderr).toContain('[1].id: unknown test action "state-x"; one of: ');
+    expect(stderr).toContain('[1].id: unknown test action "state-x"; near it are state-a, ');
   });
 });
 

@@ -32,7 +32,7 @@ const ONE_FIELD: readonly (readonly [string, (file: Loose) => void, string])[] =
     (f) => {
       f.site.circuit.length = '18';
     },
-    'site.circuit.length: "18" does not fit: a number from 0.5 to 500 is expected',
+    'site.circuit.length: "18" is text: 18, without quotes or unit, is expected (a number from 0.5 to 500)',
   ],
   [
     'null',

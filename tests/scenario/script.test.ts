@@ -32,7 +32,7 @@ describe('a problem names the place and what would be right', () => {
     [
       'unknown action',
       { op: 'action', id: 'state-bb' },
-      /^\[0\]\.id: unknown test action "state-bb"; one of: /,
+      /^\[0\]\.id: unknown test action "state-bb"; near it are state-a, /,
     ],
     [
       'a terminal that this site lacks',

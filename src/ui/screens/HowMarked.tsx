@@ -5,6 +5,7 @@ import type { PartName } from '../../scenario/schema.ts';
 import { weightsOf } from '../../scenario/schema.ts';
 import { GATES_TEXT, HURDLES_TEXT, MARKED_PARTS, NEVER_COSTS } from '../../words/marksPage.ts';
 import { UNSAFE_ACT_WORDS } from '../../words/unsafeActs.ts';
+import { Scroll } from '../parts/Scroll.tsx';
 import { Reading } from './Reading.tsx';
 
 const WHOLE = weightsOf('verify');
@@ -28,7 +29,7 @@ export function HowMarked() {
       </section>
       <section className="stack" aria-labelledby="parts">
         <h2 id="parts">Six parts, 100 points</h2>
-        <div className="scroll">
+        <Scroll name="the parts of the marks">
           <table>
             <thead>
               <tr>
@@ -54,7 +55,7 @@ export function HowMarked() {
               })}
             </tbody>
           </table>
-        </div>
+        </Scroll>
         <p className="note">
           A job may weigh the parts otherwise, and says so. What was given, as in guided work, is not marked.
         </p>

@@ -74,6 +74,20 @@ describe('sailmakers-yard, where the trainee’s tests tell less than all that a
   });
 });
 
+describe('a cause that the tutor accepts in its place', () => {
+  const accepting = jobWith('mill-race', { accept: ['outlet-pe-joint'] });
+  const accepted: Said = { cause: 'outlet-pe-joint', family: 'protective-conductor' };
+
+  test('counts in full, and without that half', () => {
+    expect(saying(accepting, accepted).parts.diagnosis).toBe(20);
+    expect(saying(scenarioNamed('mill-race'), accepted).parts.diagnosis).toBe(10);
+  });
+
+  test('is a guess all the same where no test speaks for it', () => {
+    expect(saying(accepting, accepted, ['papers', 'inspect']).parts.diagnosis).toBe(0);
+  });
+});
+
 describe('two faults that both show', () => {
   const two = jobWith('mill-race', {
     faults: [{ fault: 'labels-missing' }, { fault: 'pe-joint', ohms: 1.8 }],

@@ -2,7 +2,7 @@
 import { memo } from 'react';
 import type { Step } from '../../../attempt/opened/twin.ts';
 import { factsOf } from '../../../words/facts.ts';
-import { Scroll } from './Scroll.tsx';
+import { Scroll } from '../../parts/Scroll.tsx';
 
 export const InWords = memo(function InWords({ step }: { readonly step: Step }) {
   const twin = new Map(factsOf(step.twin).map(({ what, text }) => [what, text]));

@@ -11,9 +11,9 @@ import {
 } from '../../../words/answers.ts';
 import { operationText } from '../../../words/trade.ts';
 import { benchTime, figureText } from '../../format/figures.ts';
+import { Scroll } from '../../parts/Scroll.tsx';
 import { recordText } from '../measure/records.ts';
 import { Fold } from './Fold.tsx';
-import { Scroll } from './Scroll.tsx';
 
 export const Log = memo(function Log({ attempt }: { readonly attempt: Attempt }) {
   return (

@@ -3,7 +3,7 @@ import { memo } from 'react';
 import type { Lockstep } from '../../../attempt/opened/twin.ts';
 import { mainsText } from '../../../words/quantities.ts';
 import { shownText } from '../../format/figures.ts';
-import { Scroll } from './Scroll.tsx';
+import { Scroll } from '../../parts/Scroll.tsx';
 
 interface Props {
   readonly lockstep: Lockstep;

@@ -7,9 +7,9 @@ import type { Lockstep } from '../../../attempt/opened/twin.ts';
 import { mainsText } from '../../../words/quantities.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { benchTime } from '../../format/figures.ts';
+import { Scroll } from '../../parts/Scroll.tsx';
 import { levelAt } from './course.ts';
 import { LeftAtTheEnd } from './LeftAtTheEnd.tsx';
-import { Scroll } from './Scroll.tsx';
 import { bestOf, betterText } from './told.ts';
 
 interface Props {

@@ -126,7 +126,7 @@ function Changing({ drafting, onWish }: Props & { readonly drafting: Drafting })
           </>
         )}
       </main>
-      <div className="desk-bar">
+      <section className="desk-bar" aria-label="what is next">
         <p role="status">{waits ?? 'It can be given out.'}</p>
         {waits === null ? (
           <Link href="/give" className={`button${isWayOut(weighed) ? '' : ' main'}`}>
@@ -137,7 +137,7 @@ function Changing({ drafting, onWish }: Props & { readonly drafting: Drafting })
             Give it out…
           </button>
         )}
-      </div>
+      </section>
       <Foot />
     </div>
   );

@@ -7,6 +7,7 @@ import { causesTitle } from '../../../words/causeTitles.ts';
 import { readText } from '../../../words/desk.ts';
 import { terminalText } from '../../../words/terminals.ts';
 import { testTitle } from '../../../words/testTitles.ts';
+import { Scroll } from '../../parts/Scroll.tsx';
 import { PlaceNumber } from './Places.tsx';
 
 export function FairTable({ view }: { readonly view: FairnessView }) {
@@ -16,7 +17,7 @@ export function FairTable({ view }: { readonly view: FairnessView }) {
   const isHatched = columns.some(({ isAllowed }) => !isAllowed);
   return (
     <div className="stack">
-      <div className="scroll">
+      <Scroll name="what each cause reads">
         <table className="fair-table">
           <thead>
             <tr>
@@ -54,7 +55,7 @@ export function FairTable({ view }: { readonly view: FairnessView }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
       <div className="acts apart">
         <p className="note">Bold: differs from 1.{isHatched ? ' Hatched: not allowed yet.' : ''}</p>
         <button type="button" className="plain" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>

@@ -1,4 +1,5 @@
 /** What is wrong: nothing, a cause of the catalogue that this installation can have, or several. */
+import { useId } from 'react';
 import { CATALOGUE, entryNamed, whyImpossible, withDefaults } from '../../../faults/catalogue.ts';
 import { LINE } from '../../../faults/fault.ts';
 import type { Scenario } from '../../../scenario/scenario.ts';
@@ -96,23 +97,24 @@ interface PickProps {
 }
 
 function CausePick({ label, scenario, value, taken, onChange }: PickProps) {
+  const id = useId();
   const papers = rightPapers(scenario);
-  const isOffered = (id: string): boolean => id === value || !taken.includes(id);
+  const isOffered = (cause: string): boolean => cause === value || !taken.includes(cause);
   const possible = CATALOGUE.filter(
     (entry) => isOffered(entry.id) && (entry.id === value || whyImpossible(entry, papers, {}) === null),
   );
   return (
-    <label className="field">
-      <span className="label">{label}</span>
-      <select value={value} onChange={(event) => onChange(event.target.value)}>
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      <select id={id} value={value} onChange={(event) => onChange(event.target.value)}>
         <option value="">{value === '' ? 'choose' : 'take it out'}</option>
         {FAMILY_NAMES.map(([family, name]) => {
           const faults = possible.filter((entry) => entry.family === family && entry.kind === 'fault');
           return faults.length === 0 ? null : (
             <optgroup key={family} label={name}>
-              {faults.map(({ id }) => (
-                <option key={id} value={id}>
-                  {causeTitle(id)}
+              {faults.map((fault) => (
+                <option key={fault.id} value={fault.id}>
+                  {causeTitle(fault.id)}
                 </option>
               ))}
             </optgroup>
@@ -121,14 +123,14 @@ function CausePick({ label, scenario, value, taken, onChange }: PickProps) {
         <optgroup label="right, but often taken for wrong">
           {possible
             .filter(({ kind }) => kind === 'not-fault')
-            .map(({ id }) => (
-              <option key={id} value={id}>
-                {causeTitle(id)}
+            .map((right) => (
+              <option key={right.id} value={right.id}>
+                {causeTitle(right.id)}
               </option>
             ))}
         </optgroup>
       </select>
-    </label>
+    </div>
   );
 }
 
