@@ -4,9 +4,9 @@ import { asWritten } from '../attempt/written.ts';
 import { aboutOf, attemptIn } from './about.ts';
 import type { Transaction } from './database.ts';
 import { inOne } from './database.ts';
+import { mergeQuestions } from './keepQuestions.ts';
 import type { Belongs, Identified } from './merge.ts';
 import { belongs, freeId } from './merge.ts';
-import { mergeQuestions } from './questions.ts';
 import type { RecordItem } from './recordItem.ts';
 import type { KeptRecord } from './recordText.ts';
 

@@ -42,9 +42,10 @@ async function copyAt(folder: string) {
   const kept = await import('../../src/store/keptAttempt.ts');
   const record = await import('../../src/store/keptRecord.ts');
   const brought = await import('../../src/store/broughtIn.ts');
-  const questions = await import('../../src/store/questions.ts');
+  const asked = await import('../../src/store/questions.ts');
+  const keeping = await import('../../src/store/keepQuestions.ts');
   const problem = await import('../../src/store/keepProblem.ts');
-  return { ...kept, ...record, ...brought, ...questions, ...problem, name: `${SHARED} ${folder}` };
+  return { ...kept, ...record, ...brought, ...asked, ...keeping, ...problem, name: `${SHARED} ${folder}` };
 }
 
 type Copy = Awaited<ReturnType<typeof copyAt>>;
