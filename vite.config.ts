@@ -139,7 +139,8 @@ const BENCH: IsRoot = (id) =>
 const WORDS_OF_AIM = /\/src\/words\/tests\/\w+\.ts$/;
 /** What is opened and handed in: files as they are read and written. */
 const FILES: IsRoot = (id, info) =>
-  id.endsWith('/src/ui/flow/opening.ts') || screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)/)(id, info);
+  /\/src\/(ui\/flow\/opening|store\/broughtIn)\.ts$/.test(id) ||
+  screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)/)(id, info);
 const PAGES = screens(/firstRun\/FirstRun|HowMarked|Sources|Words/);
 /** What is opened where a test is told; the conclusion builds on it. */
 const TOLD = screens(/bench\/ToldPlace|firstRun\/OpenedUp/);

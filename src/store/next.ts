@@ -11,6 +11,7 @@ import type { AimId } from '../scenario/aims.ts';
 import { AIMS, aimOf } from '../scenario/aims.ts';
 import type { About } from './about.ts';
 import { aimAttempts } from './jobResults.ts';
+import type { Card } from './questionRecord.ts';
 import type { Goal } from './recordText.ts';
 
 export type Why =
@@ -19,17 +20,22 @@ export type Why =
   | { readonly what: 'sure and wrong'; readonly at: number }
   /** How many of the aim's tests, when it was last done without them. */
   | { readonly what: 'left out'; readonly tests: number; readonly at: number }
+  /** How many topics of questions come back by now. */
+  | { readonly what: 'due'; readonly topics: number }
   | { readonly what: 'not tried' }
   /** Whole days since it was done. */
   | { readonly what: 'longest ago'; readonly days: number };
 
 export type Next =
   | { readonly kind: 'first run' }
+  | { readonly kind: 'questions'; readonly why: Why }
   | { readonly kind: 'aim'; readonly aim: AimId; readonly rung: Exclude<Rung, 4>; readonly why: Why };
 
 interface Known {
   readonly kept: readonly About[];
   readonly goal: Goal | null;
+  /** Of the questions: when each topic and misconception comes back. */
+  readonly cards: readonly Pick<Card, 'topic' | 'due'>[];
   /** Whether the first run was gone through on this device. */
   readonly hadFirstRun: boolean;
   /** ms since 1970 */
@@ -43,10 +49,14 @@ interface Last {
   readonly outcome: TestOutcome;
 }
 
-export function nextForYou({ kept, goal, hadFirstRun, now }: Known): Next {
+export function nextForYou({ kept, goal, cards, hadFirstRun, now }: Known): Next {
   const own = kept.filter(({ concluded, isGuest }) => concluded && !isGuest);
   if (own.length === 0 && !hadFirstRun) return { kind: 'first run' };
   const { aim, why } = chosen(own, goal, now);
+  const due = new Set(cards.filter((card) => card.due <= now).map(({ topic }) => topic)).size;
+  // What is due comes before what was merely not done for long, and after everything that went wrong on a bench.
+  if (due > 0 && (why.what === 'not tried' || why.what === 'longest ago'))
+    return { kind: 'questions', why: { what: 'due', topics: due } };
   return { kind: 'aim', aim, rung: rungFor(own, aim), why };
 }
 

@@ -2,6 +2,8 @@
 import type { JobResult } from '../store/jobResults.ts';
 import type { Why } from '../store/next.ts';
 
+export const QUESTIONS_NAME = 'Five minutes of questions';
+
 /** `day`: how a day is written, ms since 1970. */
 export function whyText(why: Why, day: (at: number) => string): string {
   switch (why.what) {
@@ -11,6 +13,8 @@ export function whyText(why: Why, day: (at: number) => string): string {
       return `You would have signed for an answer that was wrong, on ${day(why.at)}.`;
     case 'left out':
       return `You left out ${why.tests === 1 ? 'one of its tests' : `${why.tests} of its tests`}, on ${day(why.at)}.`;
+    case 'due':
+      return why.topics === 1 ? 'One topic comes back today.' : `${why.topics} topics come back today.`;
     case 'not tried':
       return 'You have not tried it yet.';
     case 'longest ago':

@@ -1,5 +1,7 @@
 /** What the browser's tab and history call each page. */
 
+import { QUESTIONS_NAME } from './next.ts';
+
 const NAME = 'Charge point trainer';
 
 /** Pages by their addresses; the first page has the trainer's own name. */
@@ -10,7 +12,7 @@ export const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/first-run': 'First run',
   '/first-minute': 'First minute',
   '/shown': 'Worked run',
-  '/questions': 'Five minutes of questions',
+  '/questions': QUESTIONS_NAME,
   '/record': 'My record',
   '/sources': 'Sources',
   '/words': 'Words',

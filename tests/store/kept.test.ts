@@ -9,6 +9,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Attempt } from '../../src/attempt/record/attempt.ts';
 import { parseAttempt } from '../../src/attempt/record/file.ts';
 import type { KeepProblem } from '../../src/store/keepProblem.ts';
+import type { Card, KeptSession } from '../../src/store/questionRecord.ts';
 import { NO_QUESTIONS } from '../../src/store/questionRecord.ts';
 import { parseRecord } from '../../src/store/recordFile.ts';
 import { makeRecordText } from '../../src/store/recordText.ts';
@@ -40,8 +41,11 @@ async function copyAt(folder: string) {
   vi.stubGlobal('location', { href: `https://a.example${folder}index.html#/record` });
   const kept = await import('../../src/store/keptAttempt.ts');
   const record = await import('../../src/store/keptRecord.ts');
+  const brought = await import('../../src/store/broughtIn.ts');
+  const asked = await import('../../src/store/questions.ts');
+  const keeping = await import('../../src/store/keepQuestions.ts');
   const problem = await import('../../src/store/keepProblem.ts');
-  return { ...kept, ...record, ...problem, name: `${SHARED} ${folder}` };
+  return { ...kept, ...record, ...brought, ...asked, ...keeping, ...problem, name: `${SHARED} ${folder}` };
 }
 
 type Copy = Awaited<ReturnType<typeof copyAt>>;
@@ -247,5 +251,39 @@ describe('an entry that cannot be read', () => {
       ['a', begun],
     ]);
     expect(read.ok && [read.value.record.unreadable, read.value.leftOut]).toEqual([[], []]);
+  });
+});
+
+describe('what was asked', () => {
+  const card = (last: number): Card => ({
+    ...{ due: last + 5, last, stability: 2, difficulty: 5, scheduledDays: 3, reps: 1, lapses: 0, state: 2 },
+    ...{ topic: 'offer', kind: null, mistake: null, asked: 1, right: 1, sureAndWrong: 0, lastWrong: null },
+    kinds: {},
+  });
+  const session: KeptSession = { address: '', ids: ['a.offer.1'], answers: [], at: 0, due: {} };
+
+  test('is kept, goes into the record and out of it, and is deleted with everything', async () => {
+    const here = await copyAt('/');
+    await here.keepSession(session, [card(10)]);
+    await here.keepAssessment(77);
+    const out = parseRecord(makeRecordText(await here.keptRecord()));
+    if (!out.ok) throw new Error('the record cannot be read');
+    expect(out.value.record.questions).toEqual({ cards: [card(10)], assessment: 77, session });
+    await here.deleteEverything();
+    expect(await here.keptQuestions()).toEqual({ cards: [], assessment: null, session: null });
+    await here.mergeRecord(out.value.record);
+    expect(await here.keptQuestions()).toEqual({ cards: [card(10)], assessment: 77, session });
+  });
+
+  test('that is brought in never takes the place of what was answered later', async () => {
+    const here = await copyAt('/');
+    const older = { cards: [card(10)], assessment: 1, session: null };
+    await here.keepSession(session, [card(20)]);
+    await here.keepAssessment(2);
+    const record = await here.keptRecord();
+    await here.mergeRecord({ ...record, questions: older });
+    expect(await here.keptQuestions()).toEqual({ cards: [card(20)], assessment: 2, session });
+    await here.mergeRecord({ ...record, questions: { ...older, cards: [card(30)] } });
+    expect((await here.keptQuestions()).cards).toEqual([card(30)]);
   });
 });

@@ -62,8 +62,12 @@ function made({ day, tests, aim, rung = 1, total = 90, own = {} }: Made): About 
 const allDone = (from: number): readonly About[] =>
   AIMS.map(({ id, tests }, i) => made({ day: from + i, aim: id, tests: tests.map((one) => outcome(one)) }));
 
-const next = (kept: readonly About[], goal: Goal | null = null, hadFirstRun = false) =>
-  nextForYou({ kept, goal, hadFirstRun, now: NOW });
+const next = (
+  kept: readonly About[],
+  goal: Goal | null = null,
+  hadFirstRun = false,
+  cards: readonly { readonly topic: AimId; readonly due: number }[] = [],
+) => nextForYou({ kept, goal, cards, hadFirstRun, now: NOW });
 
 describe('with nothing done', () => {
   test('it is the first run', () => {
@@ -185,4 +189,28 @@ test('of a scenario on whatever rung: not a guest’s, and not what is unfinishe
   const others = [done(3, true, { isGuest: true }), done(9, true, { concluded: false })];
   expect(scenarioResult(others, 'harbour-mews')).toBeNull();
   expect(scenarioResult([done(3, true)], 'fen-barn')).toBeNull();
+});
+
+describe('questions that come back', () => {
+  const due = [
+    { topic: 'offer', due: NOW },
+    { topic: 'offer', due: NOW - DAY },
+    { topic: 'dead', due: NOW - 2 * DAY },
+  ] as const;
+
+  test('come before what was merely not done for long', () => {
+    const questions = { kind: 'questions', why: { what: 'due', topics: 2 } };
+    expect(next(allDone(10), null, true, due)).toEqual(questions);
+    expect(next([], null, true, due)).toEqual(questions);
+  });
+
+  test('and not before their day', () => {
+    expect(next(allDone(10), null, true, [{ topic: 'offer', due: NOW + 1 }]).kind).toBe('aim');
+  });
+
+  test('nor before what went wrong on a bench, nor before the first run', () => {
+    expect(next([WRONG], null, true, due)).toMatchObject({ why: { what: 'sure and wrong' } });
+    expect(next([LEFT], null, true, due)).toMatchObject({ why: { what: 'left out' } });
+    expect(next([], null, false, due)).toEqual({ kind: 'first run' });
+  });
 });

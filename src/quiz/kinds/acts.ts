@@ -82,20 +82,35 @@ const unsafeAct: Kind = {
   },
 };
 
-/** Aims with tests after whose findings a faultless trainee goes no further, and others. */
-const WITH_STOPS: readonly AimId[] = AIMS.map(({ id }) => id).filter(
-  // Every broken line of an insulation test ends the work.
-  (aim) => aim !== 'insulation' && ACTIONS.some(({ id, stops }) => aimOf(id) === aim && stops.length > 0),
-);
+/** Aims of which some findings end the work and others do not. */
+const WITH_STOPS: readonly AimId[] = [
+  'supply',
+  'outlet-dead',
+  'offer',
+  'lets-go',
+  'clears',
+  'leakage',
+  'refuses',
+];
 
+/**
+ * After which findings a faultless trainee goes no further. Of dead tests nothing is asked: what was found before power
+ * is put right before power, whichever test says so.
+ */
 const goOnOrStop: Kind = {
   id: 'go-on-or-stop',
   topics: WITH_STOPS,
   ask: (dice, topic) => {
-    const wantsStop = dice.pick('stop', [true, false]);
-    const isWanted = (stops: boolean) =>
-      drawable((action, id) => aimOf(action.id) === topic && action.stops.includes(id) === stops);
-    const one = drawOne(dice, (candidate) => isWanted(wantsStop)(candidate.action, candidate.line));
+    const stops = dice.pick('stop', [true, false]);
+    const one = drawOne(
+      dice,
+      ({ action, line }) =>
+        aimOf(action.id) === topic &&
+        action.stage !== 'before power' &&
+        action.stops.length > 0 &&
+        line.right !== 'cant-tell' &&
+        action.stops.includes(line.id) === stops,
+    );
     return inOrder({
       values: {
         site: one.site,
@@ -105,17 +120,11 @@ const goOnOrStop: Kind = {
       },
       about: about(one),
       source: PRACTICE,
-      answer: one.action.stops.includes(one.line.id) ? 'stop' : 'go-on',
+      answer: stops ? 'stop' : 'go-on',
       choices: ['go-on', 'stop'].map((id) => ({ id })),
     });
   },
 };
-
-/** Only lines that can be broken. */
-const drawable =
-  (isOf: (action: TestAction, id: string) => boolean) =>
-  (action: TestAction, line: { readonly id: string; readonly right: string }): boolean =>
-    line.right !== 'cant-tell' && isOf(action, line.id);
 
 /** Choices beside the right one. */
 const WRONG = 3;

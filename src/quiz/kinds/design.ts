@@ -45,20 +45,22 @@ const carriedCurrent: Kind = {
   },
 };
 
-/** Ratings above and below that fit: exactly one of those shown. */
+/** The least rating that the load asks for, where the cable carries no larger one: exactly one of those shown fits. */
 const breakerFits: Kind = {
   id: 'breaker-fits',
   topics: ['design'],
   ask: (dice) => {
     const load = dice.pick('load', [16, 20, 32]);
     const at = BREAKER_RATINGS.findIndex((rating) => rating >= load);
-    const [below = 0, fits = 0, next = 0, more = 0] = BREAKER_RATINGS.slice(at - 1);
+    const [fits = 0, next = 0] = BREAKER_RATINGS.slice(at);
     const carries = roundTo(fits + dice.figure('beyond', 0.5, next - fits - 0.5, 0.5), 0.1);
+    // From none to two below it are shown: its place among them says nothing.
+    const first = at - dice.pick('below', [0, 1, 2]);
     return inOrder({
       values: { load, carries },
       source: published(`${RULES} 433.1.1`),
       answer: String(fits),
-      choices: [below, fits, next, more].map((rating) => ({ id: String(rating) })),
+      choices: BREAKER_RATINGS.slice(first, first + 4).map((rating) => ({ id: String(rating) })),
     });
   },
 };

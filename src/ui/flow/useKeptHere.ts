@@ -5,15 +5,19 @@ import type { KeepProblem } from '../../store/keepProblem.ts';
 import { problemOf } from '../../store/keepProblem.ts';
 import { keptAttempts } from '../../store/keptAttempt.ts';
 import { keptGoal } from '../../store/keptRecord.ts';
+import type { Card } from '../../store/questionRecord.ts';
+import { keptQuestions } from '../../store/questions.ts';
 import type { Goal } from '../../store/recordText.ts';
 
 export interface Kept {
   readonly all: readonly About[];
   readonly goal: Goal | null;
+  /** What comes back of the questions, and when. */
+  readonly cards: readonly Card[];
   readonly problem: KeepProblem | null;
 }
 
-const NOTHING: Kept = { all: [], goal: null, problem: null };
+const NOTHING: Kept = { all: [], goal: null, cards: [], problem: null };
 /** So long the page waits for it, ms: what stands above the scenarios is not to push them away. */
 const PATIENCE = 300;
 
@@ -26,8 +30,8 @@ export function useKeptHere(): Kept | null {
     const found = (what: Kept) => {
       if (!isStale) startTransition(() => setKept(what));
     };
-    Promise.all([keptAttempts(), keptGoal()]).then(
-      ([all, goal]) => found({ all, goal, problem: null }),
+    Promise.all([keptAttempts(), keptGoal(), keptQuestions()]).then(
+      ([all, goal, { cards }]) => found({ all, goal, cards, problem: null }),
       (error) => found({ ...NOTHING, problem: problemOf(error) }),
     );
     return () => {

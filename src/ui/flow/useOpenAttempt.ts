@@ -10,9 +10,8 @@ import type { About } from '../../store/about.ts';
 import type { KeepProblem } from '../../store/keepProblem.ts';
 import { problemOf } from '../../store/keepProblem.ts';
 import { changeAbout, claimAttempt, keptAttempt } from '../../store/keptAttempt.ts';
-import { keepOpened } from '../../store/keptRecord.ts';
 import type { Bench } from './bench.ts';
-import { afterEngine, NotLoaded } from './loading.ts';
+import { afterEngine, loaded, NotLoaded } from './loading.ts';
 import { madeReady } from './madeReady.ts';
 import type { Place } from './place.ts';
 import type { Begun, Keeper } from './saveQueue.ts';
@@ -180,6 +179,7 @@ export function useOpenAttempt() {
       const id = newName();
       const now = Date.now();
       try {
+        const { keepOpened } = await loaded(() => import('../../store/broughtIn.ts'));
         const place = await keepOpened(id, bench.run.attempt, now);
         return goOn({ id: place, title, concluded: isConcluded(bench) }, 'ask', signal);
       } catch (error) {

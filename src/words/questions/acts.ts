@@ -56,7 +56,7 @@ export const acts: Readonly<Record<string, QuestionWords>> = {
       'go-on': 'The next test would put power on what this one has found, or lean on it.',
       stop: 'The unit may not go into service, and yet the tests that are left can be done safely and tell more.',
     },
-    working: (_, answer) => [`So: ${answer}.`],
+    working: () => [],
     why: '',
   },
   'whom-to-tell': {
@@ -73,7 +73,7 @@ export const acts: Readonly<Record<string, QuestionWords>> = {
       distributor: 'The distributor answers for the supply up to the intake.',
       nobody: 'The client alone cannot have it mended.',
     },
-    working: (_, answer) => [`So: ${answer}.`],
+    working: () => [],
     why: 'The installer answers for the fixed circuit, the maker for the unit, the distributor for the supply up to the intake. Whoever can put it right has to hear of it.',
   },
   'due-after-repair': {

@@ -47,8 +47,8 @@ export const design: Readonly<Record<string, QuestionWords>> = {
       none: 'One of the sums is beyond its limit.',
     },
     working: (v) => [
-      `Breaker ${num(v, 'rating')} A, cable ${num(v, 'carries')} A. Drop ${num(v, 'drop')} V of ${num(v, 'most')} V.`,
-      `Loop ${num(v, 'loop').toFixed(2)} Ω of ${num(v, 'limit').toFixed(2)} Ω. 230 V ÷ ${num(v, 'origin').toFixed(2)} Ω = ${num(v, 'prospective')} A of 6000 A.`,
+      `Breaker ${num(v, 'rating')} A, cable ${num(v, 'carries')} A. Drop ${num(v, 'drop')} V, at most ${num(v, 'most')} V.`,
+      `Loop ${num(v, 'loop').toFixed(2)} Ω, at most ${num(v, 'limit').toFixed(2)} Ω. 230 V ÷ ${num(v, 'origin').toFixed(2)} Ω = ${num(v, 'prospective')} A, at most 6000 A.`,
     ],
     why: 'Each sum guards against another harm: a cable that cooks, a car that starves, a fault that stands, a breaker that bursts. One that is wrong makes the design wrong, whatever is measured later.',
   },

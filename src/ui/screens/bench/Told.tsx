@@ -5,9 +5,11 @@
 import type { RefObject } from 'react';
 import { useEffect, useMemo, useState } from 'react';
 import type { EntryOf } from '../../../attempt/record/attempt.ts';
+import { aimOf } from '../../../scenario/aims.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { loaded } from '../../flow/loading.ts';
+import { questionsLink } from '../../flow/questionsLink.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { opensThisUnit } from './opensThisUnit.ts';
 import { StepFrame } from './StepFrame.tsx';
@@ -31,6 +33,7 @@ export function Told({ bench, action, prediction, heading, onAgain, next }: Prop
   const right = lines.filter(({ takeaway }) => takeaway === null);
   const placed = wrong.filter(({ place }) => place !== null);
   const places = usePlaces(bench, placed.length > 0);
+  const topic = aimOf(action.id);
   const bar = (
     <div className="bar-acts">
       <button type="button" onClick={onAgain}>
@@ -55,6 +58,13 @@ export function Told({ bench, action, prediction, heading, onAgain, next }: Prop
           {line.place === null ? null : places.of(line.place, placed.indexOf(line) + 1)}
         </WrongLine>
       ))}
+      {wrong.length === 0 || topic === null ? null : (
+        <p>
+          <a className="lone" href={`#${questionsLink([topic], 3, 'attempt')}`}>
+            Three questions on this
+          </a>
+        </p>
+      )}
       {right.length === 0 ? null : (
         <div>
           {right.map((line) => (

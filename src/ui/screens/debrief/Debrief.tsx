@@ -50,7 +50,7 @@ import { RuledOut } from './RuledOut.tsx';
 import { SureAndWrong } from './SureAndWrong.tsx';
 import { TestsInLines } from './TestsInLines.tsx';
 import { Truth } from './Truth.tsx';
-import { useNext } from './useNext.ts';
+import { useNext, weakIn } from './useNext.ts';
 import { useStepping } from './useStepping.ts';
 
 interface Props {
@@ -124,6 +124,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
   const reasons = useMemo(() => mattered(told), [told]);
   const beside = useContext(BesideAttempt);
   const next = useNext(told);
+  const weak = useMemo(() => weakIn(told), [told]);
   // Where it was at first: what comes of handing in is said there.
   const [handInFirst] = useState(() => isDue(told, beside));
   const heading = useFocus<HTMLHeadingElement>();
@@ -254,6 +255,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
       <NextForYou
         next={next}
         isMain={!handInFirst}
+        weak={weak}
         onAgain={() => onAgain(() => makingBench(scenario, attempt.scenario, attempt))}
       />
       <Foot />

@@ -10,7 +10,7 @@ import { aimAttempts } from '../../../store/jobResults.ts';
 import type { Next } from '../../../store/next.ts';
 import { nextForYou } from '../../../store/next.ts';
 import { aimWithMinutes } from '../../../words/aims.ts';
-import { whyText } from '../../../words/next.ts';
+import { QUESTIONS_NAME, whyText } from '../../../words/next.ts';
 import { aimLink, anySeed } from '../../flow/aimLinks.ts';
 import type { Kept } from '../../flow/useKeptHere.ts';
 import { useKeptHere } from '../../flow/useKeptHere.ts';
@@ -69,6 +69,7 @@ function Main({ refused, openAttempt, onWish, onReturn, kept }: Props & { readon
       nextForYou({
         kept: kept.all,
         goal: kept.goal,
+        cards: kept.cards,
         hadFirstRun: FIRST_RUN.kept() === 'done',
         now: Date.now(),
       }),
@@ -159,8 +160,12 @@ function NextLink({ next, seed, isFirst }: NextProps) {
       <strong>Start here</strong> <span>your first charge point, 4 minutes</span>
     </Link>
   ) : (
-    <Link href={aimLink(next.aim, next.rung, seed)} className={look}>
-      <strong>Next for you: {aimWithMinutes(next.aim)}</strong> <span>{whyText(next.why, dayMonthText)}</span>
+    <Link
+      href={next.kind === 'questions' ? '/questions' : aimLink(next.aim, next.rung, seed)}
+      className={look}
+    >
+      <strong>Next for you: {next.kind === 'questions' ? QUESTIONS_NAME : aimWithMinutes(next.aim)}</strong>{' '}
+      <span>{whyText(next.why, dayMonthText)}</span>
     </Link>
   );
 }
@@ -172,7 +177,7 @@ function Doors({ onTable }: { readonly onTable: () => void }) {
         <strong>Practise a job</strong> <span>One aim, three to nine minutes</span>
       </button>
       <Link href="/questions">
-        <strong>Five minutes of questions</strong> <span>Ten, made from the model</span>
+        <strong>{QUESTIONS_NAME}</strong> <span>Ten, made from the model</span>
       </Link>
       <Link href="/record">
         <strong>My record</strong> <span>What you did, and what to do again</span>

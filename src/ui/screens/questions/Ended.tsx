@@ -4,7 +4,7 @@ import { Link } from 'wouter';
 import { isRight } from '../../../quiz/given.ts';
 import { isSafetyTopic } from '../../../quiz/safety.ts';
 import { AIMS } from '../../../scenario/aims.ts';
-import { keepAssessment } from '../../../store/questions.ts';
+import { keepAssessment } from '../../../store/keepQuestions.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { useFocus } from '../../parts/useFocus.ts';

@@ -35,7 +35,3 @@ export function askedFor(query: URLSearchParams): AskedFor {
     address: query.toString(),
   };
 }
-
-/** Questions on these topics, to be answered and come back from. */
-export const questionsLink = (topics: readonly AimId[], count: number, from: 'attempt' | 'record'): string =>
-  `/questions?${new URLSearchParams({ topics: topics.join(','), count: String(count), from })}`;

@@ -6,10 +6,11 @@ import type { Given } from '../../../quiz/given.ts';
 import { isRight, mistakeOf } from '../../../quiz/given.ts';
 import type { Question } from '../../../quiz/question.ts';
 import { sessionOf } from '../../../quiz/session.ts';
+import { keepSession } from '../../../store/keepQuestions.ts';
 import { afterAnswer, dueCards, dueOf } from '../../../store/questionCards.ts';
 import type { Card, KeptQuestions, KeptSession } from '../../../store/questionRecord.ts';
 import { cardId, NO_QUESTIONS } from '../../../store/questionRecord.ts';
-import { keepSession, keptQuestions } from '../../../store/questions.ts';
+import { keptQuestions } from '../../../store/questions.ts';
 import { anySeed } from '../../flow/aimLinks.ts';
 import type { AskedFor } from './asked.ts';
 

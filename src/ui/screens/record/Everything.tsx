@@ -2,11 +2,11 @@
 import { useState } from 'react';
 import type { Problem } from '../../../scenario/problems.ts';
 import { tooLarge } from '../../../scenario/problems.ts';
+import type { Merged } from '../../../store/broughtIn.ts';
+import { mergeRecord } from '../../../store/broughtIn.ts';
 import { FIRST_MINUTE, FIRST_RUN, PACE, SOUND, THEME } from '../../../store/choices.ts';
 import { problemOf } from '../../../store/keepProblem.ts';
 import { deleteEverything } from '../../../store/keptAttempt.ts';
-import type { Merged } from '../../../store/keptRecord.ts';
-import { mergeRecord } from '../../../store/keptRecord.ts';
 import { LARGEST_RECORD, parsingRecord } from '../../../store/recordFile.ts';
 import { WHY_NOT_KEPT } from '../../../words/keeping.ts';
 import { inWords } from '../../../words/problems.ts';

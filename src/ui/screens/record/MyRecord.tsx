@@ -13,6 +13,7 @@ import { momentText } from '../../format/dates.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
+import { AskedTopics } from './AskedTopics.tsx';
 import { AttemptRows } from './AttemptRows.tsx';
 import { ByAim } from './ByAim.tsx';
 import { Calibration } from './Calibration.tsx';
@@ -71,6 +72,7 @@ export function MyRecord({ openAttempt, onOpen, onDeleted }: Props) {
             <Calibration over={calibrationOver(summaries)} />
             <ByAim sums={aimSums(summaries)} />
             <WeakTopics topics={weakTopics(summaries)} />
+            <AskedTopics changes={changes} />
           </div>
           <div className="wide-stack">
             <section className="stack" aria-labelledby="attempts-heading">

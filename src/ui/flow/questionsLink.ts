@@ -1,0 +1,5 @@
+/** Where questions on these topics are asked, to be answered and come back from. */
+import type { AimId } from '../../scenario/aims.ts';
+
+export const questionsLink = (topics: readonly AimId[], count: number, from: 'attempt' | 'record'): string =>
+  `/questions?${new URLSearchParams({ topics: topics.join(','), count: String(count), from })}`;

@@ -1,0 +1,77 @@
+/** Questions by topic: how many were right, when each comes back, and both ways on where something was wrong. */
+import { useEffect, useState } from 'react';
+import { Link } from 'wouter';
+import { AIMS } from '../../../scenario/aims.ts';
+import type { Card } from '../../../store/questionRecord.ts';
+import { keptQuestions } from '../../../store/questions.ts';
+import { AIM_WORDS } from '../../../words/aims.ts';
+import { aimLink, anySeed } from '../../flow/aimLinks.ts';
+import { questionsLink } from '../../flow/questionsLink.ts';
+import { dayMonthText } from '../../format/dates.ts';
+
+/** `changes`: another number when it is to be read anew. */
+export function AskedTopics({ changes }: { readonly changes: number }) {
+  const [cards, setCards] = useState<readonly Card[]>([]);
+  const [seed] = useState(anySeed);
+  const [now] = useState(() => Date.now());
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a change is the very occasion
+  useEffect(() => {
+    let isStale = false;
+    keptQuestions().then(
+      (kept) => isStale || setCards(kept.cards),
+      () => {},
+    );
+    return () => {
+      isStale = true;
+    };
+  }, [changes]);
+  const topics = AIMS.flatMap(({ id }) => cards.filter(({ topic, kind }) => topic === id && kind === null));
+  return (
+    <section className="stack" aria-labelledby="asked-heading">
+      <h2 id="asked-heading">Questions</h2>
+      {topics.length === 0 ? (
+        <p className="note">
+          What you answer in <Link href="/questions">five minutes of questions</Link> stands here by topic,
+          with when it comes back.
+        </p>
+      ) : (
+        <table>
+          <caption className="unseen">Questions answered, by topic</caption>
+          <thead>
+            <tr>
+              <th scope="col">topic</th>
+              <th scope="col">right</th>
+              <th scope="col">comes back</th>
+            </tr>
+          </thead>
+          <tbody>
+            {topics.map(({ topic, asked, right, due, lastWrong }) => (
+              <tr key={topic}>
+                <th scope="row">
+                  {AIM_WORDS[topic].question}
+                  {lastWrong === null ? null : (
+                    <>
+                      <br />
+                      <span className="note link-row">
+                        <Link href={questionsLink([topic], 3, 'record')}>
+                          Three questions<span className="unseen"> on {AIM_WORDS[topic].question}</span>
+                        </Link>{' '}
+                        <Link href={aimLink(topic, 2, seed)}>
+                          On a unit<span className="unseen">: {AIM_WORDS[topic].question}</span>
+                        </Link>
+                      </span>
+                    </>
+                  )}
+                </th>
+                <td>
+                  {right} of {asked}
+                </td>
+                <td>{due <= now ? 'now' : dayMonthText(due)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </section>
+  );
+}
