@@ -4,7 +4,7 @@ import type { Scenario } from '../../src/scenario/scenario.ts';
 import { parseScenario } from '../../src/scenario/scenarioText.ts';
 import { problemText } from '../../src/words/problems.ts';
 
-const folder = new URL('../../scenarios', import.meta.url);
+const folder = new URL('../../scenarios/', import.meta.url);
 
 export const scenarioIds: readonly string[] = readdirSync(folder)
   .filter((name) => name.endsWith('.json'))
