@@ -14,7 +14,7 @@ const TARGET = 'es2023';
 
 /**
  * What the built page may load and do: its own files alone, and no text ever becomes a script, but for the address of
- * its worker (src/ui/flow/newVersion.ts, which has the policy's name too). The development server adds inline scripts
+ * its workers (src/ui/flow/ownWorker.ts, which has the policy's name too). The development server adds inline scripts
  * and goes without.
  */
 const POLICY = [
@@ -144,6 +144,10 @@ const PAGES = screens(/firstRun\/FirstRun|Sources|Words/);
 /** What is opened where a test is told; the conclusion builds on it. */
 const TOLD = screens(/bench\/ToldPlace|firstRun\/OpenedUp/);
 const CONCLUSION = screens(/conclude\/Conclude|debrief\/Debrief/);
+/** What a tutor gave out, as a learner opens it. */
+const GIVEN = screens(/give\/(Given|GivenAndCollected|Held)/);
+const GIVE = screens(/give\/Give/);
+const COLLECT = screens(/collect\/Collect/);
 const RECORD = screens(/record\/MyRecord|worked\/Worked/);
 
 /** The simulated installation and what is written of its tests, with the libraries that these stand on. */
@@ -163,6 +167,9 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'told', of: TOLD },
   { name: 'conclusion', of: CONCLUSION },
   { name: 'record', of: RECORD },
+  { name: 'given', of: GIVEN },
+  { name: 'give', of: GIVE },
+  { name: 'collect', of: COLLECT },
 ];
 
 const pieceOf = (id: string, context: { getModuleInfo: ModuleInfo }): string | null => {
@@ -196,6 +203,8 @@ export default defineConfig({
       },
     },
   },
+  // What works beside the page comes in one piece of its own, since it shares nothing with the page while it runs.
+  worker: { format: 'es' },
   preview: {
     host: '127.0.0.1',
     port: 4173,

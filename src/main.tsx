@@ -19,6 +19,7 @@ import './ui/styles/opened.css';
 import './ui/styles/drawing.css';
 import './ui/styles/trace.css';
 import './ui/styles/record.css';
+import './ui/styles/desk.css';
 import './ui/styles/print.css';
 
 const root = document.getElementById('root');

@@ -5,7 +5,7 @@ import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { ReadGiving } from '../desk/giving.ts';
 import { LARGEST_GIVING, looksLikeGiving, readingGiving } from '../desk/giving.ts';
 import { madeWhole } from '../desk/link.ts';
-import { variantFor, variantOf } from '../desk/variants.ts';
+import { variantFor, variantOf } from '../desk/variantOf.ts';
 import { parseJson } from '../scenario/json.ts';
 import { readScenario } from '../scenario/readScenario.ts';
 import { BadInput, problemLines, readText } from './files.ts';

@@ -5,7 +5,7 @@ import type { Summary } from '../attempt/marks/summary.ts';
 import { AIMS } from '../scenario/aims.ts';
 import type { LineOutcome, Look, Marked, Row } from './collect.ts';
 import type { Giving, Note } from './giving.ts';
-import { plainWord } from './giving.ts';
+import { plainWord } from './heldBy.ts';
 import type { Answered, Share } from './items.ts';
 import { discrimination, shareOf } from './items.ts';
 import type { SetOutcome } from './rule.ts';

@@ -21,7 +21,7 @@ import type { Parsed, Problem } from '../scenario/problems.ts';
 import { readingScenario } from '../scenario/readScenario.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Job, ReadGiving } from './giving.ts';
-import { variantFor, variantOf } from './variants.ts';
+import { variantFor, variantOf } from './variantOf.ts';
 import type { Came } from './zip.ts';
 
 /** Why an attempt that could be read is not marked. */

@@ -3,8 +3,6 @@
  * file and the tutor's own are of the same shape; the tutor's alone has `tutor` in it. A page that runs a job holds its
  * answer, so a giving-out is no secret kept: it says what is asked, and by which copy of the job it is marked.
  */
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import * as v from 'valibot';
 import { digestOf } from '../attempt/record/attempt.ts';
 import type { Rung } from '../attempt/record/rung.ts';
@@ -139,14 +137,6 @@ export const labelsOf = ({ giving, word, rung, held, clears }: Giving) => ({
     ...(clears ? { clears: true as const } : {}),
   },
 });
-
-/** Small letters and single spaces: what is typed from a board. */
-export const plainWord = (word: string): string =>
-  word.normalize('NFC').trim().toLowerCase().replaceAll(/\s+/g, ' ');
-
-/** The hash of the word that opens what is held: it is told from others without being there. 32 hexadecimal digits. */
-export const heldBy = (giving: string, second: string): string =>
-  bytesToHex(sha256(utf8ToBytes(`${giving} ${plainWord(second)}`))).slice(0, 32);
 
 /** The id of a giving-out with this content and these drawn digits. */
 export const givingId = (content: unknown, drawn: string): string =>

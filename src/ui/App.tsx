@@ -58,6 +58,9 @@ const Leaving = lazy(async () => ({
 const MyRecord = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/record/MyRecord.tsx'))).MyRecord,
 }));
+const GivenAndCollected = lazy(async () => ({
+  default: (await afterEngine(() => import('./screens/give/GivenAndCollected.tsx'))).GivenAndCollected,
+}));
 const Sources = lazy(async () => ({
   default: (await withWords(() => import('./screens/Sources.tsx'))).Sources,
 }));
@@ -75,6 +78,9 @@ const SCREEN_NAMES: Readonly<Record<string, string>> = {
   '/sources': 'The list of sources',
   '/words': 'The list of words',
   '/accessibility': 'The page on accessibility',
+  '/given': 'What was given out',
+  '/give': 'Giving out',
+  '/collect': 'Collecting',
 };
 
 /** Of the page that is drawn; null where an attempt is shown, which says its own. */
@@ -106,6 +112,8 @@ export function App() {
   /** An assessment about to be left that was not handed in, and what is to be done then. */
   const [leaving, setLeaving] = useState<{ openAttempt: OpenAttempt; go: () => void } | null>(null);
   const [shown, setShown] = useState<Offered | null>(null);
+  /** A giving-out opened from a file. */
+  const [givenText, setGivenText] = useState<string | null>(null);
   const [asked] = useHashLocation();
   const now = useMemo(() => ({ place: asked, onPage: latest }), [asked, latest]);
   /** Another page is drawn in slices; the one before it stays until then, though nothing is begun on it any more. */
@@ -155,6 +163,12 @@ export function App() {
     void prepare((signal) => beginOrOpen(wish, signal));
   };
 
+  const beginAs = (making: () => Generator<null, Bench>) =>
+    void prepare(async (signal) => {
+      const bench = await benchReady(making(), signal);
+      if (bench !== null) await take(bench);
+    });
+
   const beginOrOpen = async (
     wish: Extract<Wish, { kind: 'begin' | 'begin aim' | 'open' }>,
     signal: AbortSignal,
@@ -163,6 +177,10 @@ export function App() {
     if (result === null) return;
     if (result.kind === 'attempt')
       return wish.kind === 'open' ? show(await open(result.bench, signal)) : take(result.bench);
+    if (result.kind === 'given') {
+      setGivenText(result.text);
+      return navigate('/given');
+    }
     const name =
       wish.kind === 'begin' ? wish.offered.title : wish.kind === 'open' ? wish.file.name : 'This address';
     if (result.kind === 'refused') return setRefused({ name, problems: result.problems });
@@ -218,11 +236,7 @@ export function App() {
                   problem={problem}
                   onConcluded={letShow}
                   onAgain={(making) => {
-                    const go = () =>
-                      void prepare(async (signal) => {
-                        const bench = await benchReady(making(), signal);
-                        if (bench !== null) await take(bench);
-                      });
+                    const go = () => beginAs(making);
                     if (isDueAtLeaving(onPage)) setLeaving({ openAttempt: onPage, go });
                     else go();
                   }}
@@ -280,6 +294,14 @@ export function App() {
             </Route>
             <Route path="/jobs">
               <Choose refused={refused} opened={openedFiles} openAttempt={openAttempt} onWish={grant} />
+            </Route>
+            <Route path={/^\/(given?|collect)(\/|$)/}>
+              <GivenAndCollected
+                path={path}
+                text={givenText}
+                onBegin={beginAs}
+                onGoOn={(about) => grant({ kind: 'go on', about })}
+              />
             </Route>
             <Route path="/aim/:aim/:site?">
               {({ aim, site }) => (

@@ -11,6 +11,9 @@ export const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/record': 'My record',
   '/sources': 'Sources',
   '/words': 'Words',
+  '/give': 'Give out',
+  '/collect': 'Collect',
+  '/given': 'Given out',
   '/accessibility': 'Accessibility',
 };
 

@@ -6,6 +6,9 @@ import type { KeepProblem } from '../../store/keepProblem.ts';
 
 export interface AttemptContext {
   readonly isGuest: boolean;
+  /** Its debrief waits for a word that the tutor gives. */
+  readonly isHeld: boolean;
+  readonly onOpened: () => void;
   readonly handedIn: number | null;
   /** Once the debrief has worked it out. */
   readonly onTold: (marks: Marks, summary: Summary) => void;

@@ -32,6 +32,9 @@ const Debrief = lazy(async () => ({
   default: (await loaded(() => import('./debrief/Debrief.tsx'))).Debrief,
 }));
 
+const Held = lazy(async () => ({
+  default: (await loaded(() => import('./give/Held.tsx'))).Held,
+}));
 const EarlierFormat = lazy(async () => ({
   default: (await loaded(() => import('./elsewhere/EarlierFormat.tsx'))).EarlierFormat,
 }));
@@ -84,7 +87,11 @@ export function AttemptScreen({ openAttempt, problem, onConcluded, onAgain }: Pr
     <KeepProblemOfAttempt value={problem}>
       <BesideAttempt value={beside}>
         <FieldsOfAttempt value={fields}>
-          {isOver ? (
+          {isOver && beside.isHeld ? (
+            <Suspense fallback={LOADING}>
+              <Held attempt={state.context.bench.run.attempt} />
+            </Suspense>
+          ) : isOver ? (
             <Suspense fallback={LOADING}>
               <Debrief bench={state.context.bench} keepFailed={keepFailed} onAgain={onAgain} />
             </Suspense>
@@ -164,12 +171,19 @@ async function askToKeep(): Promise<void> {
 /** What is kept beside the log, from the debrief. */
 function useBeside({ id, now }: OpenAttempt): AttemptContext {
   const [handedIn, setHandedIn] = useState(now.handedIn);
+  const [isHeld, setHeld] = useState(now.isHeld);
   return useMemo(() => {
     // A device that keeps nothing has said so already.
     const change = (part: Parameters<typeof changeAbout>[1]) => void changeAbout(id, part).catch(() => {});
     return {
       isGuest: now.isGuest,
+      isHeld,
       handedIn,
+      onOpened: () => {
+        now.isHeld = false;
+        setHeld(false);
+        change({ opened: true });
+      },
       onTold: (marks, summary) => {
         now.marks = marks;
         change({ summary });
@@ -181,5 +195,5 @@ function useBeside({ id, now }: OpenAttempt): AttemptContext {
         change({ handedIn: at });
       },
     };
-  }, [id, now, handedIn]);
+  }, [id, now, handedIn, isHeld]);
 }
