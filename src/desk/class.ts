@@ -2,6 +2,7 @@
 import type { AimSum, Calibrated, WeakTopic } from '../attempt/marks/recordSums.ts';
 import { aimSums, calibrationOver, weakTopics } from '../attempt/marks/recordSums.ts';
 import type { Summary } from '../attempt/marks/summary.ts';
+import type { Judged } from '../attempt/record/attempt.ts';
 import { AIMS } from '../scenario/aims.ts';
 import type { LineOutcome, Look, Marked, Row } from './collect.ts';
 import type { Giving, Note } from './giving.ts';
@@ -27,8 +28,12 @@ export interface PassedOver {
   readonly line: LineOutcome;
   readonly by: number;
   readonly of: number;
+  /** What most of them said that the unit did. */
+  readonly said: Judged | null;
   /** Of those who passed over it: who would have signed for what they expected. */
   readonly signed: number;
+  /** One of them, in whose replay it can be shown. */
+  readonly row: Marked;
 }
 
 export interface LeftOut {
@@ -98,8 +103,18 @@ export const labelOf = ({ label, name }: Row): string => label ?? name;
 
 const compared = (x: string, y: string): number => (x < y ? -1 : x > y ? 1 : 0);
 
-const rankOf = ({ row, looks }: Pick<ClassRow, 'row' | 'looks'>): number =>
-  row.kind === 'refused' ? 0 : looks.length > 0 ? 1 : 2;
+/** What a tutor wants to know first: what is dangerous, then what is not to be believed, then what is worth a talk. */
+const GRAVEST: readonly Look['id'][] = [
+  ...(['verdict-gate', 'critical'] as const),
+  ...(['same-log', 'chain', 'total-differs', 'job-differs', 'log-differs', 'marks-differ'] as const),
+  ...(['rung-differs', 'same-file', 'another-try', 'untimely', 'engine', 'not-given-out'] as const),
+];
+
+function rankOf({ row, looks }: Pick<ClassRow, 'row' | 'looks'>): number {
+  if (row.kind === 'refused') return -1;
+  if (looks.length === 0) return GRAVEST.length + 1;
+  return Math.min(...looks.map(({ id }) => (GRAVEST.includes(id) ? GRAVEST.indexOf(id) : GRAVEST.length)));
+}
 
 /** What two rows have in common: one file twice, one piece of work under two labels, a second try. */
 function besideEachOther(rows: readonly Row[]): readonly Pick<ClassRow, 'row' | 'looks' | 'counts'>[] {
@@ -187,9 +202,25 @@ const passedOverIn = (rows: readonly Marked[]): readonly PassedOver[] =>
       const [first] = missed;
       if (first === undefined) return [];
       const signed = missed.filter(({ line }) => line.sure === 'would-sign').length;
-      return [{ job: first.row.job.title, line: first.line, by: missed.length, of: looked.length, signed }];
+      return [
+        {
+          job: first.row.job.title,
+          line: first.line,
+          by: missed.length,
+          of: looked.length,
+          said: mostSaid(missed),
+          signed,
+          row: first.row,
+        },
+      ];
     })
     .sort((x, y) => y.by - x.by || y.signed - x.signed);
+
+function mostSaid(told: readonly Told[]): Judged | null {
+  const said = told.flatMap(({ line }) => (line.said === null ? [] : [line.said]));
+  const times = (one: Judged) => said.filter((other) => other === one).length;
+  return said.toSorted((x, y) => times(y) - times(x))[0] ?? null;
+}
 
 function leftOutIn(rows: readonly Marked[]): readonly LeftOut[] {
   const due = rows.flatMap(({ summary }) => summary.tests ?? []);

@@ -100,8 +100,9 @@ interface Copy extends Job {
   readonly variant: number | null;
 }
 
-/** Sure and wrong so often, and somebody should ask. */
-const OFTEN = 3;
+/** Who would sign is right nineteen times in twenty; below three in four of so many lines somebody should ask. */
+const SIGNED_RIGHT = 0.75;
+const SIGNED_LINES = 8;
 
 /** The copies that decide, made when they are first asked for. */
 export class Copies {
@@ -273,6 +274,7 @@ function looksAt(told: Debrief, { attempt, copy }: Held): readonly Look[] {
   );
   const engine = marks.differs.find((doubt) => doubt.id === 'engine');
   const wrong = told.sureAndWrong.flatMap(({ lines }) => lines);
+  const signed = told.calibration.find(({ sure }) => sure === 'would-sign');
   const rung = copy.giving?.giving.rung;
   const said = rungOf(supportIn(attempt.scenario), attempt);
   const entryOf = (path: string): number => Number(/\d+/.exec(path)?.[0] ?? 0);
@@ -298,7 +300,7 @@ function looksAt(told: Debrief, { attempt, copy }: Held): readonly Look[] {
     ...(copy.isOwn ? [{ id: 'not-given-out' } as const] : []),
     ...readsAlike(told),
     ...stoppedIn(told),
-    ...(wrong.length < OFTEN
+    ...(signed === undefined || signed.of < SIGNED_LINES || signed.right >= SIGNED_RIGHT * signed.of
       ? []
       : [
           {

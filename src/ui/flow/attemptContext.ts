@@ -13,6 +13,8 @@ export interface AttemptContext {
   /** Once the debrief has worked it out. */
   readonly onTold: (marks: Marks, summary: Summary) => void;
   readonly onHandedIn: () => void;
+  /** Of a shared computer: takes it off the device; null where it stays. */
+  readonly onClear: (() => void) | null;
 }
 
 /** Null outside an open attempt: then there is nothing to keep. */

@@ -5,7 +5,7 @@
 import { lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { isConverted } from '../../attempt/record/written.ts';
 import type { KeepProblem } from '../../store/keepProblem.ts';
-import { changeAbout, keptAttempts } from '../../store/keptAttempt.ts';
+import { changeAbout, clearHandedIn, keptAttempts } from '../../store/keptAttempt.ts';
 import type { AttemptContext } from '../flow/attemptContext.ts';
 import { BesideAttempt, KeepProblemOfAttempt } from '../flow/attemptContext.ts';
 import type { AttemptActor, AttemptState } from '../flow/attemptMachine.ts';
@@ -188,6 +188,15 @@ function useBeside({ id, now }: OpenAttempt): AttemptContext {
         now.marks = marks;
         change({ summary });
       },
+      onClear:
+        now.bench.run.attempt.given?.clears !== true || now.isGuest
+          ? null
+          : () =>
+              void clearHandedIn().then(() => {
+                // With the page goes what it still has in hand.
+                location.hash = '#/';
+                location.reload();
+              }),
       onHandedIn: () => {
         const at = Date.now();
         now.handedIn = at;

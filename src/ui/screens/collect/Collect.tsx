@@ -47,6 +47,7 @@ export function Collect({ row }: { readonly row: string | null }) {
         row={one.row}
         text={texts[place.row] ?? null}
         entry={place.entry}
+        shown={place.shown}
         givings={givings}
         onChange={async (giving, change) => {
           const changed = await changeGiving(giving, change).catch(() => change(giving));
@@ -139,7 +140,12 @@ function Whole({ made, givings, onGivings }: WholeProps) {
               ))}
             </section>
           )}
-          <Lessons made={made} isShown={isShown} onShow={() => setShown(true)} />
+          <Lessons
+            made={made}
+            isShown={isShown}
+            placeOf={(row) => rows.indexOf(row)}
+            onShow={() => setShown(true)}
+          />
           {isEmpty || isShown ? null : <Figures made={made} />}
           {isShown ? null : <Givings givings={givings} onChange={onGivings} hasRows={!isEmpty} />}
         </div>

@@ -29,6 +29,7 @@ import { useFocus } from '../../parts/useFocus.ts';
 import { Replay } from '../debrief/Replay.tsx';
 import { useStepping } from '../debrief/useStepping.ts';
 import { OFFERED } from '../shelf.ts';
+import { lostIn } from './lost.ts';
 import { PartsLost } from './PartsLost.tsx';
 import { TutorNote } from './TutorNote.tsx';
 
@@ -36,16 +37,17 @@ interface Props {
   readonly one: ClassRow;
   readonly row: Marked;
   readonly text: string | null;
-  /** The moment that was asked for. */
+  /** The moment that was asked for, or the test that is to be shown in class. */
   readonly entry: number | null;
+  readonly shown: string | null;
   readonly givings: readonly Giving[];
   readonly onChange: (giving: Giving, change: (kept: Giving) => Giving) => Promise<void>;
 }
 
 export function OneAttempt(props: Props) {
-  const { one, row, text, entry, givings, onChange } = props;
+  const { one, row, text, entry, shown, givings, onChange } = props;
   const heading = useFocus<HTMLHeadingElement>();
-  const [isShown, setShown] = useState(false);
+  const [isShown, setShown] = useState(shown !== null);
   const giving = givings.find((each) => each.giving === row.giving) ?? null;
   const [asWas] = useState(giving);
   const { result, failed } = useSliced(useCallback(() => telling(text ?? '', asWas), [text, asWas]));
@@ -87,6 +89,7 @@ export function OneAttempt(props: Props) {
             told={result}
             one={one}
             entry={entry}
+            shown={shown}
             isShown={isShown}
             row={row}
             onNote={
@@ -151,12 +154,13 @@ interface InsideProps {
   readonly told: Told;
   readonly one: ClassRow;
   readonly entry: number | null;
+  readonly shown: string | null;
   readonly isShown: boolean;
   readonly row: Marked;
   readonly onNote: ((note: Note) => Promise<void>) | null;
 }
 
-function Inside({ told, one, entry, isShown, row, onNote }: InsideProps) {
+function Inside({ told, one, entry, shown, isShown, row, onNote }: InsideProps) {
   const { scenario, attempt } = told.run;
   const following = useSliced(useCallback(() => followingLog(scenario, attempt), [scenario, attempt]));
   const lockstep = following.result;
@@ -170,9 +174,19 @@ function Inside({ told, one, entry, isShown, row, onNote }: InsideProps) {
   const stepping = useStepping((lockstep?.steps.length ?? 1) - 1);
   const [about, setAbout] = useState<AskedAbout | null>(null);
   const { go } = stepping;
+  // The moment that was asked for; else the one that somebody would ask about first.
+  const first = useMemo(
+    () =>
+      told.marks.gates.critical[0]?.entry ??
+      lostIn(told).find(({ part }) => part === 'judgement')?.test ??
+      null,
+    [told],
+  );
   useEffect(() => {
-    if (lockstep !== null && entry !== null) go(stepAt(lockstep, entry));
-  }, [lockstep, entry, go]);
+    const at = shown ?? entry ?? first;
+    if (lockstep === null || at === null) return;
+    go(typeof at === 'string' ? (tellingStep(lockstep, at) ?? 0) : stepAt(lockstep, at));
+  }, [lockstep, shown, entry, first, go]);
   const critical =
     told.marks.gates.critical.find((act) => act.entry === entry) ?? told.marks.gates.critical[0];
   const asked: AskedAbout =

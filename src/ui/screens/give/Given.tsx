@@ -2,7 +2,7 @@
  * What a tutor gave out, as a learner opens it: by a link, whose content is behind the # and reaches no server, or by a
  * file. What is sealed asks for its passphrase first.
  */
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { ReadGiving } from '../../../desk/giving.ts';
 import { LARGEST_GIVING, looksLikeGiving, readingGiving } from '../../../desk/giving.ts';
@@ -12,6 +12,7 @@ import { looksSealed, readSealed, unsealed } from '../../../desk/seal.ts';
 import { parseJson } from '../../../scenario/json.ts';
 import type { Parsed, Problem } from '../../../scenario/problems.ts';
 import type { About } from '../../../store/about.ts';
+import { clearHandedIn } from '../../../store/keptAttempt.ts';
 import { inWords } from '../../../words/problems.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { beginningGiven } from '../../flow/startGiven.ts';
@@ -165,7 +166,17 @@ interface JobsProps extends Pick<Props, 'onBegin' | 'onGoOn'> {
   readonly read: ReadGiving;
 }
 
-function Jobs({ read, onBegin, onGoOn }: JobsProps) {
+function Jobs(props: JobsProps) {
+  const [isCleared, setCleared] = useState(false);
+  // Whoever sat here before has handed in: nothing of it is shown to the next.
+  useEffect(() => {
+    const go = () => setCleared(true);
+    clearHandedIn().then(go, go);
+  }, []);
+  return isCleared ? <JobsHere {...props} /> : <div className="marking" />;
+}
+
+function JobsHere({ read, onBegin, onGoOn }: JobsProps) {
   const kept = useKeptHere();
   const [label, setLabel] = useState('');
   const [asked, setAsked] = useState(false);

@@ -4,7 +4,6 @@ import type { Job, ReadGiving } from '../../../desk/giving.ts';
 import { variantOf } from '../../../desk/variantOf.ts';
 import { faultsAmong } from '../../../faults/catalogue.ts';
 import { readScenario } from '../../../scenario/readScenario.ts';
-import type { Scenario } from '../../../scenario/scenario.ts';
 import { verify } from '../../../scenario/verify.ts';
 import { limitText, lineText } from '../../../words/actions.ts';
 import { VERDICT_WORDS } from '../../../words/answers.ts';
@@ -30,7 +29,7 @@ export function KeySheet({ read: { giving, jobs }, second }: Props) {
             {giving.group === '' ? '' : `${giving.group} · `}word <strong>{giving.word}</strong>
             {second === null ? '' : `, second word ${second}`}
           </p>
-          <Answer scenario={job.scenario} />
+          <Answer scenario={job.scenario} file={job.file} />
           {giving.variants.map((seed, n) => (
             <Variant key={seed} job={job} seed={seed} number={n + 1} />
           ))}
@@ -48,7 +47,8 @@ export function KeySheet({ read: { giving, jobs }, second }: Props) {
   );
 }
 
-function Answer({ scenario }: { readonly scenario: Scenario }) {
+function Answer({ scenario, file }: Job) {
+  const { faults } = file as { readonly faults: readonly Readonly<Record<string, unknown>>[] };
   const verified = verify(scenario);
   const causes = faultsAmong(scenario.faults);
   return (
@@ -63,10 +63,10 @@ function Answer({ scenario }: { readonly scenario: Scenario }) {
       </p>
       {causes.length === 0 ? null : (
         <p className="note">
-          {scenario.faults
+          {faults
             .map((choice) =>
               Object.entries(choice)
-                .map(([name, value]) => `${name} ${String(value)}`)
+                .map(([name, value]) => (name === 'fault' ? String(value) : `${name} ${String(value)}`))
                 .join(', '),
             )
             .join('; ')}
