@@ -14,7 +14,7 @@ const TARGET = 'es2023';
 
 /**
  * What the built page may load and do: its own files alone, and no text ever becomes a script, but for the address of
- * its workers (src/ui/flow/ownWorkers.ts, which has the policy's name too). The development server adds inline scripts
+ * its workers (src/ui/flow/ownWorker.ts, which has the policy's name too). The development server adds inline scripts
  * and goes without.
  */
 const POLICY = [
@@ -146,6 +146,10 @@ const PAGES = screens(/firstRun\/FirstRun|HowMarked|Sources|Words/);
 const TOLD = screens(/bench\/ToldPlace|firstRun\/OpenedUp/);
 const CONCLUSION = screens(/conclude\/Conclude|debrief\/Debrief/);
 const DESK = screens(/desk\/(Desk|Change)/);
+/** What a tutor gave out, as a learner opens it. */
+const GIVEN = screens(/give\/(Given|GivenAndCollected|Held)/);
+const GIVE = screens(/give\/Give/);
+const COLLECT = screens(/collect\/Collect/);
 const RECORD = screens(/record\/MyRecord|worked\/Worked/);
 const QUESTIONS = screens(/questions\/Questions/);
 
@@ -168,6 +172,9 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'record', of: RECORD },
   { name: 'desk', of: DESK },
   { name: 'questions', of: QUESTIONS },
+  { name: 'given', of: GIVEN },
+  { name: 'give', of: GIVE },
+  { name: 'collect', of: COLLECT },
 ];
 
 const pieceOf = (id: string, context: { getModuleInfo: ModuleInfo }): string | null => {
@@ -201,7 +208,7 @@ export default defineConfig({
       },
     },
   },
-  // A worker of the page is a module like the page itself.
+  // What works beside the page is a module like it, in one piece of its own, since it shares nothing with the page while it runs.
   worker: { format: 'es', rolldownOptions: { output: { entryFileNames: 'assets/[name]-[hash].js' } } },
   preview: {
     host: '127.0.0.1',

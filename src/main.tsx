@@ -20,6 +20,7 @@ import './ui/styles/drawing.css';
 import './ui/styles/trace.css';
 import './ui/styles/record.css';
 import './ui/styles/desk.css';
+import './ui/styles/collect.css';
 import './ui/styles/questions.css';
 import './ui/styles/print.css';
 

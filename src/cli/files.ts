@@ -16,11 +16,15 @@ export class BadInput extends Error {
 }
 
 /** Text of a file, or of standard input for `-`. */
-export function readText(file: string): string {
+export const readText = (file: string, largest = LARGEST_FILE): string =>
+  new TextDecoder().decode(readBytes(file, largest));
+
+/** What a file holds, of up to so many bytes. */
+export function readBytes(file: string, largest: number): Uint8Array {
   try {
-    if (file !== '-' && statSync(file).size > LARGEST_FILE)
-      throw new BadInput([`${visible(file)}: larger than ${LARGEST_FILE / 1_000_000} MB`]);
-    return readFileSync(file === '-' ? 0 : file, 'utf8');
+    if (file !== '-' && statSync(file).size > largest)
+      throw new BadInput([`${visible(file)}: larger than ${largest / 1_000_000} MB`]);
+    return readFileSync(file === '-' ? 0 : file);
   } catch (error) {
     if (error instanceof BadInput) throw error;
     const code = (error as NodeJS.ErrnoException).code;

@@ -22,7 +22,7 @@ import { fairnessOutput } from './fairnessOutput.ts';
 import { BadInput, problemLines, readText } from './files.ts';
 import { insideOf } from './inside.ts';
 import { make } from './make.ts';
-import { markFiles } from './mark.ts';
+import { markCsv, markFiles } from './mark.ts';
 import { playOutput } from './playOutput.ts';
 import { quiz } from './quiz.ts';
 import { verifyReport } from './report.ts';
@@ -153,10 +153,12 @@ const VERBS: Readonly<Record<string, Verb>> = {
     run: (_, __, lists) => make(lists),
   },
   mark: {
-    usage: 'mark ATTEMPT… [--against SCENARIO…]',
+    usage: 'mark ATTEMPT… [--against SCENARIO…] [--csv]',
     words: [1, 10_000],
+    options: ['--csv'],
     lists: ['--against'],
-    run: (files, _, { '--against': against }) => markFiles(files, against ?? null),
+    run: (files, options, { '--against': against }) =>
+      (options.includes('--csv') ? markCsv : markFiles)(files, against ?? null),
   },
 };
 

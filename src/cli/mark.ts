@@ -1,21 +1,28 @@
 /** The verb `mark`: attempts replayed and marked, each with the scenario that decides and where that is from. */
-import { readdirSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { mark } from '../attempt/marks/mark.ts';
 import type { Attempt } from '../attempt/record/attempt.ts';
 import { headOf } from '../attempt/record/attempt.ts';
 import { parseAttempt, readingAgainst } from '../attempt/record/file.ts';
-import { idOf, originOf, withIdOf } from '../attempt/record/origin.ts';
+import { idOf, originOf } from '../attempt/record/origin.ts';
 import { rungOf } from '../attempt/record/rung.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
+import { classOf } from '../desk/class.ts';
+import type { Refused, Row } from '../desk/collect.ts';
+import { Copies, collecting } from '../desk/collect.ts';
+import { csvOf } from '../desk/csv.ts';
+import type { Came } from '../desk/zip.ts';
 import { MOST_LISTED } from '../scenario/problem.ts';
-import { parseScenario } from '../scenario/scenarioText.ts';
 import { filesFor } from '../words/aimJobs.ts';
+import { csvRows, refusalText } from '../words/collect.ts';
 import { doubtText, UNTIMELY_WORDS } from '../words/doubts.ts';
 import { sumsInWords } from '../words/sums.ts';
 import { unsafeActText } from '../words/unsafeActs.ts';
-import { BadInput, problemLines, readText } from './files.ts';
+import { cameFrom, filesIn } from './came.ts';
+import { BadInput, problemLines } from './files.ts';
+import type { Deciding } from './given.ts';
+import { decidingFile, decidingIn } from './given.ts';
 
 const SHIPPED = fileURLToPath(new URL('../../scenarios', import.meta.url));
 
@@ -25,19 +32,29 @@ interface Marked {
   readonly printed: Readonly<Record<string, unknown>> & { readonly differs: readonly string[] };
 }
 
-/** `against`: what decides in place of the scenarios that the attempts carry; null: those. Files and folders. */
-export function markFiles(
-  named: readonly string[],
-  against: readonly string[] | null,
-): { text: string; errors: readonly string[]; exit: number } {
-  const given = against === null ? null : scenarioFiles(against.flatMap(filesIn));
-  const shipped = scenarioFiles(filesIn(SHIPPED));
+interface Printed {
+  readonly text: string;
+  readonly errors: readonly string[];
+  readonly exit: number;
+}
+
+const shippedFiles = (): readonly object[] => decidingIn(filesIn(SHIPPED).filter(isOfTop), []).scenarios;
+
+/** Those that are offered; the benches of the first run lie a folder deeper. */
+const isOfTop = (path: string): boolean => dirname(path) === SHIPPED.replace(/[/\\]$/, '');
+
+/** `against`: what decides in place of the scenarios that the attempts carry; null: those. Files, folders and zips. */
+export function markFiles(named: readonly string[], against: readonly string[] | null): Printed {
+  const shipped = shippedFiles();
+  const given = against === null ? null : decidingIn(against.flatMap(filesIn), shipped);
   const marked: Marked[] = [];
   const errors: string[] = [];
   const files = named.flatMap(filesIn);
-  for (const file of files)
+  for (const came of cameFrom(files))
     try {
-      marked.push(markFile(file, given, shipped));
+      if (came instanceof BadInput) throw came;
+      if ('problem' in came) throw new BadInput([`${came.name}: ${refusalText(asRefused(came))}`]);
+      marked.push(markText(came.name, came.text, given, shipped));
     } catch (error) {
       if (!(error instanceof BadInput)) throw error;
       errors.push(...error.lines);
@@ -47,45 +64,49 @@ export function markFiles(
     ...one.printed,
     differs: withSameCode(one, marked),
   }));
-  const isOne = files.length === 1 && files[0] === named[0];
-  const text = isOne ? (printed[0] === undefined ? '' : json(printed[0])) : json(printed);
+  const isOne = files.length === 1 && files[0] === named[0] && printed[0]?.file === files[0];
+  const text = isOne ? json(printed[0]) : printed.length === 0 && files.length === 1 ? '' : json(printed);
   return { text, errors, exit: errors.length > 0 ? 2 : 0 };
+}
+
+const asRefused = ({ name, problem }: Extract<Came, { problem: unknown }>): Refused => ({
+  kind: 'refused',
+  name,
+  label: null,
+  why: problem,
+});
+
+/** The class as a table: a row each, none left out; what was not marked says why there and on standard error. */
+export function markCsv(named: readonly string[], against: readonly string[] | null): Printed {
+  const shipped = shippedFiles();
+  const given = decidingIn((against ?? []).flatMap(filesIn), shipped);
+  const copies = new Copies(given.givings, shipped, given.scenarios);
+  const rows: Row[] = [];
+  const errors: string[] = [];
+  for (const came of cameFrom(named.flatMap(filesIn))) {
+    if (came instanceof BadInput) {
+      errors.push(...came.lines);
+      continue;
+    }
+    const row = toItsEnd(collecting(came, copies));
+    rows.push(row);
+    if (row.kind === 'refused') errors.push(`${row.name}: ${refusalText(row)}`);
+  }
+  const made = classOf(
+    rows,
+    given.givings.map(({ giving }) => giving),
+  );
+  return { text: csvOf(csvRows(made.rows, made.sets)), errors, exit: errors.length > 0 ? 2 : 0 };
 }
 
 const json = (value: unknown): string => JSON.stringify(value, null, 2);
 
-/** A file as it is; of a folder every JSON file in it, by name. */
-function filesIn(path: string): readonly string[] {
-  if (path === '-' || statSync(path, { throwIfNoEntry: false })?.isDirectory() !== true) return [path];
-  const files = readdirSync(path)
-    .filter((name) => name.endsWith('.json'))
-    .sort()
-    .map((name) => join(path, name));
-  if (files.length === 0) throw new BadInput([`${path}: a folder without a .json file`]);
-  return files;
-}
-
-function scenarioFiles(files: readonly string[]): readonly unknown[] {
-  const byId = new Map<string, string>();
-  return files.map((file) => {
-    const read = parseScenario(readText(file));
-    if (!read.ok) throw new BadInput(problemLines(file, read.problems));
-    const { id } = read.scenario;
-    const before = byId.get(id);
-    if (before !== undefined)
-      throw new BadInput([`${file}: id: "${id}" is that of ${before} too: which one decides?`]);
-    byId.set(id, file);
-    return read.file;
-  });
-}
-
-function markFile(file: string, given: readonly unknown[] | null, shipped: readonly unknown[]): Marked {
-  const text = readText(file);
+function markText(file: string, text: string, given: Deciding | null, shipped: readonly unknown[]): Marked {
   const read = parseAttempt(text);
   if (!read.ok) throw new BadInput(problemLines(file, read.problems));
   const { attempt } = read.value;
-  const decides = given === null ? undefined : withIdOf(attempt, given);
-  const held = decides === undefined ? read : toItsEnd(readingAgainst(attempt, decides as object));
+  const decides = given === null ? undefined : decidingFile(attempt, given);
+  const held = decides === undefined ? read : toItsEnd(readingAgainst(attempt, decides));
   if (!held.ok) throw new BadInput(problemLines(file, held.problems));
   const { scenario } = held.value;
   const origin = originOf(attempt, decides, filesFor(idOf(attempt.scenario), shipped));

@@ -20,6 +20,10 @@ export interface About {
   /** Not in what an earlier version kept. */
   readonly rung?: Rung;
   readonly trainee: string | null;
+  /** The giving-out that it is of, and whether its debrief waits for a second word; absent of what nobody gave out. */
+  readonly given?: { readonly id: string; readonly held: boolean; readonly clears: boolean };
+  /** The word that opens its debrief was given here. */
+  readonly opened?: boolean;
   readonly concluded: boolean;
   /** Where it stands, by step and test, while it is not concluded, or in the words of an earlier version; null where nothing was begun yet. */
   readonly stands: string | null;
@@ -43,12 +47,12 @@ export interface About {
 
 type FromLog = Pick<
   About,
-  'first' | 'head' | 'entries' | 'title' | 'scenario' | 'support' | 'rung' | 'trainee' | 'concluded'
+  'first' | 'head' | 'entries' | 'title' | 'scenario' | 'support' | 'rung' | 'trainee' | 'given' | 'concluded'
 >;
 
 /** What the log itself says. */
 export function factsOf(attempt: Written): FromLog {
-  const { entries, scenario, trainee } = attempt;
+  const { entries, scenario, trainee, given } = attempt;
   const { id, title, support } = (scenario ?? {}) as { id?: unknown; title?: unknown; support?: unknown };
   const supported = support === 'assessment' || support === 'guided' ? support : 'practice';
   return {
@@ -60,6 +64,9 @@ export function factsOf(attempt: Written): FromLog {
     support: supported,
     rung: rungOf(supported, attempt),
     trainee: trainee ?? null,
+    ...(given === undefined
+      ? {}
+      : { given: { id: given.id, held: given.held !== undefined, clears: given.clears === true } }),
     concluded: entries.some(({ kind }) => kind === 'conclusion'),
   };
 }
@@ -90,3 +97,7 @@ export function attemptIn(text: string): Written | null {
     return null;
   }
 }
+
+/** Nothing of what came of it is told yet. */
+export const isHeld = ({ given, opened }: Pick<About, 'given' | 'opened'>): boolean =>
+  given?.held === true && opened !== true;

@@ -109,6 +109,13 @@ async function remove(all: Transaction<'readwrite'>, id: string): Promise<void> 
   await all.objectStore('drafts').delete(id);
 }
 
+/** Of shared computers: what was handed in goes, so that whoever sits down next finds nothing of it. */
+export const clearHandedIn = (): Promise<void> =>
+  inOne('readwrite', async (all) => {
+    for (const { id, given, handedIn } of await all.objectStore('about').getAll())
+      if (given?.clears === true && handedIn !== null) await remove(all, id);
+  });
+
 export async function deleteEverything(): Promise<void> {
   const ids = await inOne('readwrite', async (all) => {
     const gone = await all.objectStore('attempts').getAllKeys();

@@ -70,6 +70,9 @@ const Questions = lazy(async () => ({
 const MyRecord = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/record/MyRecord.tsx'))).MyRecord,
 }));
+const GivenAndCollected = lazy(async () => ({
+  default: (await afterEngine(() => import('./screens/give/GivenAndCollected.tsx'))).GivenAndCollected,
+}));
 const Sources = lazy(async () => ({
   default: (await withWords(() => import('./screens/Sources.tsx'))).Sources,
 }));
@@ -91,6 +94,9 @@ const SCREEN_NAMES: Readonly<Record<string, string>> = {
   '/words': 'The list of words',
   '/marks': 'The page on marks',
   '/accessibility': 'The page on accessibility',
+  '/given': 'What was given out',
+  '/give': 'Giving out',
+  '/collect': 'Collecting',
 };
 
 /** Of the page that is drawn; null where an attempt is shown, which says its own. */
@@ -122,6 +128,8 @@ export function App() {
   /** An assessment about to be left that was not handed in, and what is to be done then. */
   const [leaving, setLeaving] = useState<{ openAttempt: OpenAttempt; go: () => void } | null>(null);
   const [shown, setShown] = useState<Offered | null>(null);
+  /** A giving-out opened from a file. */
+  const [givenText, setGivenText] = useState<string | null>(null);
   const [asked] = useHashLocation();
   const now = useMemo(() => ({ place: asked, onPage: latest }), [asked, latest]);
   /** Another page is drawn in slices; the one before it stays until then, though nothing is begun on it any more. */
@@ -171,6 +179,12 @@ export function App() {
     void prepare((signal) => beginOrOpen(wish, signal));
   };
 
+  const beginAs = (making: () => Generator<null, Bench>) =>
+    void prepare(async (signal) => {
+      const bench = await benchReady(making(), signal);
+      if (bench !== null) await take(bench);
+    });
+
   const beginOrOpen = async (
     wish: Extract<Wish, { kind: 'begin' | 'begin aim' | 'open' }>,
     signal: AbortSignal,
@@ -179,6 +193,10 @@ export function App() {
     if (result === null) return;
     if (result.kind === 'attempt')
       return wish.kind === 'open' ? show(await open(result.bench, signal)) : take(result.bench);
+    if (result.kind === 'given') {
+      setGivenText(result.text);
+      return navigate('/given');
+    }
     const name =
       wish.kind === 'begin' ? wish.offered.title : wish.kind === 'open' ? wish.file.name : 'This address';
     if (result.kind === 'refused') return setRefused({ name, problems: result.problems });
@@ -234,11 +252,7 @@ export function App() {
                   problem={problem}
                   onConcluded={letShow}
                   onAgain={(making) => {
-                    const go = () =>
-                      void prepare(async (signal) => {
-                        const bench = await benchReady(making(), signal);
-                        if (bench !== null) await take(bench);
-                      });
+                    const go = () => beginAs(making);
                     if (isDueAtLeaving(onPage)) setLeaving({ openAttempt: onPage, go });
                     else go();
                   }}
@@ -311,6 +325,14 @@ export function App() {
             </Route>
             <Route path="/desk/change">
               <Change onWish={grant} />
+            </Route>
+            <Route path={/^\/(given?|collect)(\/|$)/}>
+              <GivenAndCollected
+                path={path}
+                text={givenText}
+                onBegin={beginAs}
+                onGoOn={(about) => grant({ kind: 'go on', about })}
+              />
             </Route>
             <Route path="/aim/:aim/:site?">
               {({ aim, site }) => (

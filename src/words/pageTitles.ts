@@ -17,6 +17,9 @@ export const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/sources': 'Sources',
   '/words': 'Words',
   '/marks': 'How marks are made',
+  '/give': 'Give out',
+  '/collect': 'Collect',
+  '/given': 'Given out',
   '/accessibility': 'Accessibility',
 };
 

@@ -15,7 +15,7 @@ const BENCH_IN_ALL = 313;
 const LATER_PIECE = 50;
 /** The tutor’s worker: all that simulates, without a word, once more. Nobody else ever loads it. */
 const WEIGHER = 125;
-const isWeigher = (name: string): boolean => name.startsWith('weigher');
+const isWorker = (name: string): boolean => /Worker-/.test(name);
 
 const isOfBench = (name: string): boolean => /^(words-|told|play)/.test(name);
 
@@ -53,7 +53,7 @@ test('the first screen comes with little, a bench with what is done there, all e
         piece,
       ).toBe(true);
     for (const name of later)
-      expect(sizeOf([name]).gzip, name).toBeLessThanOrEqual(isWeigher(name) ? WEIGHER : LATER_PIECE);
+      expect(sizeOf([name]).gzip, name).toBeLessThanOrEqual(isWorker(name) ? WEIGHER : LATER_PIECE);
   } finally {
     await browser.close();
     await built.close();

@@ -178,6 +178,16 @@ export const FORMAT = 2;
 /** Longest log that is read, entries. */
 export const LONGEST_LOG = 5000;
 
+/**
+ * Which giving-out a job is of. `held`: the hash of the word that opens the debrief, where that waits for one (heldBy);
+ * `clears`: nothing stays on the device once it is handed in.
+ */
+const given = v.object({
+  id: name,
+  held: v.optional(v.pipe(v.string(), v.maxLength(64))),
+  clears: v.optional(v.literal(true)),
+});
+
 /** Unknown fields are kept, never executed: loose objects, with the log's entries among them. */
 export const attemptSchema = v.looseObject({
   format: v.literal(FORMAT),
@@ -187,6 +197,8 @@ export const attemptSchema = v.looseObject({
   word: v.optional(name),
   /** The rung of support (rung.ts); without it what the scenario's support means. */
   rung: v.optional(v.picklist([1, 2, 3, 4])),
+  /** Of a job that a tutor gave out. */
+  given: v.optional(given),
   entries: v.pipe(v.array(entrySchema), v.maxLength(LONGEST_LOG)),
   /** As the page that wrote the file had them; never believed. */
   marks: v.optional(v.unknown()),
@@ -207,14 +219,15 @@ function bindsLabel(engine: string): boolean {
 }
 
 /**
- * Head of the chain before the first entry: it binds the log to its scenario, to its rung where it has one, and to the
- * trainee's label.
+ * Head of the chain before the first entry: it binds the log to its scenario, to its rung where it has one, to the
+ * giving-out that it is of, and to the trainee's label.
  */
-const genesis = ({ scenario, word, rung, trainee, engine }: Attempt): string =>
+const genesis = ({ scenario, word, rung, given, trainee, engine }: Attempt): string =>
   digestOf({
     scenario,
     word: word ?? null,
     ...(rung === undefined ? {} : { rung }),
+    ...(given === undefined ? {} : { given }),
     ...(bindsLabel(engine) ? { label: trainee ?? null } : {}),
   });
 

@@ -28,13 +28,22 @@ export function* parsingAttempt(text: string): Generator<null, Parsed<ReadAttemp
   return json.ok ? yield* readingAttempt(json.value) : json;
 }
 
-/** An attempt's file, already read as JSON; in pieces. */
-export function* readingAttempt(value: unknown): Generator<null, Parsed<ReadAttempt>> {
+/** A file of a later format, or with a log longer than any that is read: nothing else in it is looked at. */
+function notLookedAt(value: unknown): (Parsed<never> & { ok: false }) | null {
   const newer = newerFormat(value, 'attempt', FORMAT);
   if (newer !== null) return newer;
   // The scenario in it has shorter lists still, and sees to these itself.
   const long = longLists((value as { entries?: unknown } | null)?.entries, LONGEST_LOG, 'entries');
-  if (long.length > 0) return { ok: false, problems: long };
+  return long.length > 0 ? { ok: false, problems: long } : null;
+}
+
+/** What a file's value says of itself and its log, for whoever has another scenario to hold it against than its own. */
+export const readLog = (value: unknown): Parsed<Attempt> => notLookedAt(value) ?? checked(value);
+
+/** An attempt's file, already read as JSON; in pieces. */
+export function* readingAttempt(value: unknown): Generator<null, Parsed<ReadAttempt>> {
+  const unread = notLookedAt(value);
+  if (unread !== null) return unread;
   const attempt = checked(value);
   yield null;
   const read = yield* readingScenario((value as { scenario?: unknown } | null)?.scenario);
@@ -57,7 +66,7 @@ function checked(value: unknown): Parsed<Attempt> {
 }
 
 /** What its operations ask for and the scenario's site does not have. */
-const lackingIn = ({ entries }: Attempt, { site }: Scenario): readonly Problem[] =>
+export const lackingIn = ({ entries }: Attempt, { site }: Scenario): readonly Problem[] =>
   entries.flatMap((entry, i) =>
     entry.kind === 'operation' ? operationProblems(entry.operation, `entries[${i}].operation`, site) : [],
   );

@@ -54,7 +54,7 @@ export interface Run {
   readonly times: readonly number[];
 }
 
-type Labels = Pick<Attempt, 'trainee' | 'word' | 'rung'>;
+type Labels = Pick<Attempt, 'trainee' | 'word' | 'rung' | 'given'>;
 
 /** A new attempt. `file` is the scenario file's own object, kept whole in the attempt. */
 export const startRun = (scenario: Scenario, file: unknown, labels: Labels = {}): Run =>

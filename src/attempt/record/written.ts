@@ -14,6 +14,7 @@ export interface Written {
   trainee?: string | undefined;
   word?: string | undefined;
   rung?: 1 | 2 | 3 | 4 | undefined;
+  given?: { id: string; held?: string | undefined; clears?: true | undefined } | undefined;
   marks?: unknown;
   entries: readonly { readonly kind: string; readonly hash: string }[];
 }

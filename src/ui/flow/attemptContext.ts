@@ -6,10 +6,15 @@ import type { KeepProblem } from '../../store/keepProblem.ts';
 
 export interface AttemptContext {
   readonly isGuest: boolean;
+  /** Its debrief waits for a word that the tutor gives. */
+  readonly isHeld: boolean;
+  readonly onOpened: () => void;
   readonly handedIn: number | null;
   /** Once the debrief has worked it out. */
   readonly onTold: (marks: Marks, summary: Summary) => void;
   readonly onHandedIn: () => void;
+  /** Of a shared computer: takes it off the device; null where it stays. */
+  readonly onClear: (() => void) | null;
 }
 
 /** Null outside an open attempt: then there is nothing to keep. */

@@ -31,7 +31,7 @@ export interface Bench {
 /** What a person writes down, before the log gives it its time and its place in the chain. */
 export type Note = Exclude<Noted, { kind: 'operation' }>;
 
-type Labels = Pick<Attempt, 'trainee' | 'rung'>;
+type Labels = Pick<Attempt, 'trainee' | 'rung' | 'word' | 'given'>;
 
 /** A new attempt, by whom and on which rung. */
 export const newBench = (scenario: Scenario, file: unknown, labels: Labels = {}): Bench =>
@@ -41,11 +41,13 @@ export const newBench = (scenario: Scenario, file: unknown, labels: Labels = {})
 export function* makingBench(
   scenario: Scenario,
   file: unknown,
-  { trainee, rung }: Labels = {},
+  { trainee, rung, word, given }: Labels = {},
 ): Generator<null, Bench> {
   const run = yield* startingRun(scenario, file, {
     ...(trainee === undefined ? {} : { trainee }),
     ...(rung === undefined ? {} : { rung }),
+    ...(word === undefined ? {} : { word }),
+    ...(given === undefined ? {} : { given }),
   });
   return { run, happened: [], position: positionAsFound(run) };
 }

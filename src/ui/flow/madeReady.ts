@@ -6,7 +6,7 @@ import { afterEngine, loaded } from './loading.ts';
 import type { Refused, Taken } from './start.ts';
 
 /** What the work comes to, a bench with the words of its tests; null where it was left before. Rejects with `NotLoaded`. */
-export async function madeReady<R extends Refused | Taken | { readonly kind: 'scenario' }>(
+export async function madeReady<R extends Refused | Taken | { readonly kind: 'scenario' | 'given' }>(
   work: Generator<null, R>,
   signal: AbortSignal,
 ): Promise<R | null> {

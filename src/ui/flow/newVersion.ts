@@ -5,12 +5,14 @@
  * http, nothing happens and the page works all the same.
  */
 
-import { servingWorker, trusted } from './ownWorkers.ts';
+import { ownWorker } from './ownWorker.ts';
 
 const canServe = (): boolean => import.meta.env.PROD && 'serviceWorker' in navigator;
 
+const workerAddress = (): string => new URL('sw.js', location.href).href;
+
 /** Whether this copy's own worker serves the page. */
-const isServed = (): boolean => navigator.serviceWorker.controller?.scriptURL === servingWorker();
+const isServed = (): boolean => navigator.serviceWorker.controller?.scriptURL === workerAddress();
 
 let isTaking = false;
 
@@ -26,7 +28,7 @@ export function serveOffline(): void {
   const { serviceWorker } = navigator;
   const register = async () => {
     try {
-      await serviceWorker.register(trusted(servingWorker()), { updateViaCache: 'none' });
+      await serviceWorker.register(ownWorker(workerAddress()), { updateViaCache: 'none' });
     } catch {
       // A browser, or a host's own policy, that allows no worker here: everything but offline works.
     }

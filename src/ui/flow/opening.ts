@@ -4,6 +4,8 @@
  */
 import type { ReadAttempt } from '../../attempt/record/file.ts';
 import { notReplayed, parsingAttempt, readingAttempt } from '../../attempt/record/file.ts';
+import { LARGEST_GIVING, looksLikeGiving } from '../../desk/giving.ts';
+import { looksSealed } from '../../desk/seal.ts';
 import { parseJson } from '../../scenario/json.ts';
 import type { Parsed, Problem } from '../../scenario/problems.ts';
 import { LARGEST_FILE, tooLarge } from '../../scenario/problems.ts';
@@ -18,6 +20,8 @@ import type { Refused, Taken } from './start.ts';
 
 /** `file`: the scenario file's own object. */
 type Scenarios = { readonly kind: 'scenario'; readonly file: unknown };
+/** What a tutor gave out, open or sealed; it is read where it is shown. */
+type Given = { readonly kind: 'given'; readonly text: string };
 
 const refusedFor = (problems: readonly Problem[]): Refused => ({
   kind: 'refused',
@@ -27,7 +31,7 @@ const refused = (message: string, path = ''): Refused => refusedFor([{ path, mes
 
 /** What a file holds, or why it is not read. */
 export async function textOf(file: File): Promise<string | Refused> {
-  if (file.size > LARGEST_FILE) return refused(tooLarge(LARGEST_FILE));
+  if (file.size > LARGEST_GIVING) return refused(tooLarge(LARGEST_FILE));
   try {
     return await file.text();
   } catch {
@@ -35,12 +39,14 @@ export async function textOf(file: File): Promise<string | Refused> {
   }
 }
 
-export function* opening(text: string): Generator<null, Refused | Taken | Scenarios> {
-  const json = parseJson(text);
+export function* opening(text: string): Generator<null, Refused | Taken | Scenarios | Given> {
+  const json = parseJson(text, LARGEST_GIVING);
   if (!json.ok) return refusedFor(json.problems);
   const { value } = json;
   if (looksLikeRecord(value))
     return refused('is a record of several attempts: bring it in on the page My record');
+  if (looksLikeGiving(value) || looksSealed(value)) return { kind: 'given', text };
+  if (text.length > LARGEST_FILE) return refused(tooLarge(LARGEST_FILE));
   if (looksLikeAttempt(value)) return yield* openingAttempt(readingAttempt(value));
   const read = yield* readingScenario(value);
   return read.ok ? { kind: 'scenario', file: read.file } : refusedFor(read.problems);

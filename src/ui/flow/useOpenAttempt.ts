@@ -29,6 +29,8 @@ export interface Now {
   leftWithout: boolean;
   /** Opened from a file and not worked on here. */
   isGuest: boolean;
+  /** Its debrief waits for a word that the tutor gives. */
+  isHeld: boolean;
 }
 
 export interface OpenAttempt {
@@ -103,13 +105,14 @@ export function useOpenAttempt() {
         else setProblem(outcome);
       });
       count.current += 1;
-      const { isGuest = false, handedIn = null, leftWithout = false } = about;
+      const { isGuest = false, handedIn = null, leftWithout = false, opened = false } = about;
+      const isHeld = !opened && now.bench.run.attempt.given?.held !== undefined;
       const openAttempt: OpenAttempt = {
         kind: 'open',
         id,
         number: count.current,
         keeper,
-        now: { ...now, marks: null, handedIn, leftWithout, isGuest },
+        now: { ...now, marks: null, handedIn, leftWithout, isGuest, isHeld },
       };
       held.current = { openAttempt, hold };
       hold?.lost.then(() => end('taken over'));

@@ -1,11 +1,11 @@
-/** The worker that weighs jobs (weigher.ts) for as long as a screen shows what it says. */
+/** The worker that weighs jobs (weighWorker.ts) for as long as a screen shows what it says. */
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { JobAsked } from '../../fairness/make.ts';
 import type { FairnessView, SoFar } from '../../fairness/view.ts';
 import type { Problem } from '../../scenario/problem.ts';
-import { trusted } from './ownWorkers.ts';
-import type { Answer, Asked } from './weigher.ts';
-import address from './weigher.ts?worker&url';
+import { ownWorker } from './ownWorker.ts';
+import type { Answer, Asked } from './weighWorker.ts';
+import address from './weighWorker.ts?worker&url';
 
 /** Never what was true of the job before its last change. */
 export type Weighed =
@@ -24,7 +24,7 @@ class Weigher {
   private hear: (answer: Answer) => void = () => {};
 
   constructor() {
-    this.worker = new Worker(trusted(new URL(address, location.href).href), { type: 'module' });
+    this.worker = new Worker(ownWorker(new URL(address, location.href).href), { type: 'module' });
     this.worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => {
       if (data.number === this.number) this.hear(data);
     });

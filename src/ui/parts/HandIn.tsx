@@ -61,6 +61,7 @@ interface ButtonProps {
 
 /** The button, and what came of it. */
 export function HandInButton({ file, isMain, textOf, onGiven }: ButtonProps) {
+  const beside = useContext(BesideAttempt);
   const [came, setCame] = useState<'given' | 'not written' | null>(null);
   return (
     <>
@@ -79,6 +80,17 @@ export function HandInButton({ file, isMain, textOf, onGiven }: ButtonProps) {
       >
         Hand in
       </button>
+      {beside?.onClear == null || beside.handedIn === null ? null : (
+        <p className="acts">
+          <button type="button" onClick={beside.onClear}>
+            Keep nothing here
+          </button>
+          <span className="note">
+            A shared computer: once your file is where it belongs, take the attempt off this device. Whoever
+            opens the work next does it too.
+          </span>
+        </p>
+      )}
       {came === null ? null : (
         <p className="note" role="status">
           {came === 'given' ? (

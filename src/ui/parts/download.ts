@@ -2,8 +2,8 @@
 import type { Attempt } from '../../attempt/record/attempt.ts';
 
 /** Hands the file to the browser. Whether the browser then writes it, no page is told. Throws where it takes none. */
-export function download(name: string, text: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+export function download(name: string, text: string, type = 'application/json'): void {
+  const url = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement('a');
   link.href = url;
   link.download = name;

@@ -5,7 +5,7 @@
 import { lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { isConverted } from '../../attempt/record/written.ts';
 import type { KeepProblem } from '../../store/keepProblem.ts';
-import { changeAbout, keptAttempts } from '../../store/keptAttempt.ts';
+import { changeAbout, clearHandedIn, keptAttempts } from '../../store/keptAttempt.ts';
 import type { AttemptContext } from '../flow/attemptContext.ts';
 import { BesideAttempt, KeepProblemOfAttempt } from '../flow/attemptContext.ts';
 import type { AttemptActor, AttemptState } from '../flow/attemptMachine.ts';
@@ -32,6 +32,9 @@ const Debrief = lazy(async () => ({
   default: (await loaded(() => import('./debrief/Debrief.tsx'))).Debrief,
 }));
 
+const Held = lazy(async () => ({
+  default: (await loaded(() => import('./give/Held.tsx'))).Held,
+}));
 const EarlierFormat = lazy(async () => ({
   default: (await loaded(() => import('./elsewhere/EarlierFormat.tsx'))).EarlierFormat,
 }));
@@ -84,7 +87,11 @@ export function AttemptScreen({ openAttempt, problem, onConcluded, onAgain }: Pr
     <KeepProblemOfAttempt value={problem}>
       <BesideAttempt value={beside}>
         <FieldsOfAttempt value={fields}>
-          {isOver ? (
+          {isOver && beside.isHeld ? (
+            <Suspense fallback={LOADING}>
+              <Held attempt={state.context.bench.run.attempt} />
+            </Suspense>
+          ) : isOver ? (
             <Suspense fallback={LOADING}>
               <Debrief bench={state.context.bench} keepFailed={keepFailed} onAgain={onAgain} />
             </Suspense>
@@ -164,16 +171,32 @@ async function askToKeep(): Promise<void> {
 /** What is kept beside the log, from the debrief. */
 function useBeside({ id, now }: OpenAttempt): AttemptContext {
   const [handedIn, setHandedIn] = useState(now.handedIn);
+  const [isHeld, setHeld] = useState(now.isHeld);
   return useMemo(() => {
     // A device that keeps nothing has said so already.
     const change = (part: Parameters<typeof changeAbout>[1]) => void changeAbout(id, part).catch(() => {});
     return {
       isGuest: now.isGuest,
+      isHeld,
       handedIn,
+      onOpened: () => {
+        now.isHeld = false;
+        setHeld(false);
+        change({ opened: true });
+      },
       onTold: (marks, summary) => {
         now.marks = marks;
         change({ summary });
       },
+      onClear:
+        now.bench.run.attempt.given?.clears !== true || now.isGuest
+          ? null
+          : () =>
+              void clearHandedIn().then(() => {
+                // With the page goes what it still has in hand.
+                location.hash = '#/';
+                location.reload();
+              }),
       onHandedIn: () => {
         const at = Date.now();
         now.handedIn = at;
@@ -181,5 +204,5 @@ function useBeside({ id, now }: OpenAttempt): AttemptContext {
         change({ handedIn: at });
       },
     };
-  }, [id, now, handedIn]);
+  }, [id, now, handedIn, isHeld]);
 }

@@ -79,8 +79,20 @@ export function Choose({ refused, opened, openAttempt, onWish }: Props) {
             )}
             <section className="stack" aria-labelledby="file-heading">
               <h2 id="file-heading">From a file</h2>
-              <p className="note">A scenario that a tutor made, or an attempt that you exported.</p>
+              <p className="note">A scenario, what a tutor gave out, or an attempt that you exported.</p>
               <OpenFile label="Open a file…" onFile={(file) => onWish({ kind: 'open', file })} />
+            </section>
+            <section className="stack" aria-labelledby="tutors-heading">
+              <h2 id="tutors-heading">For tutors</h2>
+              <p className="note">Give a job to a group, and collect what comes back.</p>
+              <div className="acts">
+                <Link href="/give" className="button">
+                  Give out
+                </Link>
+                <Link href="/collect" className="button">
+                  Collect
+                </Link>
+              </div>
             </section>
           </div>
         </main>

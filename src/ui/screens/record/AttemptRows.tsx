@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { rungOf } from '../../../attempt/record/rung.ts';
 import type { About } from '../../../store/about.ts';
+import { isHeld } from '../../../store/about.ts';
 import { verdictTitle } from '../../../words/answers.ts';
 import { titleOf } from '../../../words/keeping.ts';
 import { RUNG_NAMES } from '../../../words/rungs.ts';
@@ -89,6 +90,7 @@ function Outcome({ row, isUnreadable }: { readonly row: Row; readonly isUnreadab
         <strong>Cannot be replayed by this version.</strong> Its file can still be exported with everything.
       </p>
     );
+  if (isHeld(row.about)) return <p className="note">the debrief waits for your tutor’s second word</p>;
   if (summary === null) return <p className="note">not worked out yet</p>;
   const { said, verdictRight, gatesMet, total, of, passed, differs } = summary;
   return (

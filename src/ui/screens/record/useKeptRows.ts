@@ -4,6 +4,7 @@ import { debriefing } from '../../../attempt/marks/debrief.ts';
 import { holdsFor, summaryOf } from '../../../attempt/marks/summary.ts';
 import { parsingAttempt } from '../../../attempt/record/file.ts';
 import type { About } from '../../../store/about.ts';
+import { isHeld } from '../../../store/about.ts';
 import type { KeepProblem } from '../../../store/keepProblem.ts';
 import { problemOf } from '../../../store/keepProblem.ts';
 import { changeAbout, countUnlisted, keptAttempt, keptAttempts } from '../../../store/keptAttempt.ts';
@@ -32,7 +33,9 @@ export function useKeptRows() {
       setUnlisted(others);
       setGoal(goalNow?.text ?? null);
       setProblem(null);
-      const due = found.filter(({ concluded, summary, head }) => concluded && !holdsFor(summary, head));
+      const due = found.filter(
+        (about) => about.concluded && !isHeld(about) && !holdsFor(about.summary, about.head),
+      );
       for (const [i, about] of due.entries()) {
         setWorking({ done: i, of: due.length });
         const summed = await summedUp(about, own.signal);

@@ -1,0 +1,59 @@
+/** What decides over attempts, named on the command line: scenario files, and what was given out. */
+import type { Attempt } from '../attempt/record/attempt.ts';
+import { withIdOf } from '../attempt/record/origin.ts';
+import { toItsEnd } from '../bench/toItsEnd.ts';
+import type { ReadGiving } from '../desk/giving.ts';
+import { LARGEST_GIVING, looksLikeGiving, readingGiving } from '../desk/giving.ts';
+import { madeWhole } from '../desk/link.ts';
+import { variantFor, variantOf } from '../desk/variantOf.ts';
+import { parseJson } from '../scenario/json.ts';
+import { readScenario } from '../scenario/readScenario.ts';
+import { BadInput, problemLines, readText } from './files.ts';
+
+export interface Deciding {
+  readonly givings: readonly ReadGiving[];
+  readonly scenarios: readonly object[];
+}
+
+/** Every one of them read with all checks; of an id that two have nobody could say which decides. */
+export function decidingIn(files: readonly string[], shipped: readonly object[]): Deciding {
+  const taken = new Map<string, string>();
+  const take = (file: string, id: string, path: string): void => {
+    const before = taken.get(id);
+    if (before !== undefined)
+      throw new BadInput([`${file}: ${path}: "${id}" is that of ${before} too: which one decides?`]);
+    taken.set(id, file);
+  };
+  const givings: ReadGiving[] = [];
+  const scenarios: object[] = [];
+  for (const file of files) {
+    const json = parseJson(readText(file, LARGEST_GIVING), LARGEST_GIVING);
+    if (!json.ok) throw new BadInput(problemLines(file, json.problems));
+    if (looksLikeGiving(json.value)) {
+      const whole = madeWhole(json.value, shipped);
+      const read = whole.ok ? toItsEnd(readingGiving(whole.value)) : whole;
+      if (!read.ok) throw new BadInput(problemLines(file, read.problems));
+      take(file, read.value.giving.giving, 'giving');
+      givings.push(read.value);
+    } else {
+      const read = readScenario(json.value);
+      if (!read.ok) throw new BadInput(problemLines(file, read.problems));
+      take(file, read.scenario.id, 'id');
+      scenarios.push(read.file as object);
+    }
+  }
+  return { givings, scenarios };
+}
+
+/** The file that decides over this attempt, where there is one: of what it was given out by, or by its id. */
+export function decidingFile(attempt: Attempt, { givings, scenarios }: Deciding): object | undefined {
+  const own = givings.find(({ giving }) => giving.giving === attempt.given?.id);
+  if (own === undefined) return withIdOf(attempt, scenarios) as object | undefined;
+  const { word, variants } = own.giving;
+  const job = withIdOf(
+    attempt,
+    own.jobs.map(({ file }) => file),
+  ) as object | undefined;
+  const seed = variants[variantFor(word, attempt.trainee ?? '', variants.length)];
+  return job === undefined || seed === undefined ? job : variantOf(job, seed);
+}

@@ -1,0 +1,123 @@
+/** The class: a row an attempt, what needs a look first; each reason leads to its moment in the replay. */
+import { useState } from 'react';
+import { Link } from 'wouter';
+import type { ClassRow } from '../../../desk/class.ts';
+import { labelOf } from '../../../desk/class.ts';
+import type { Row } from '../../../desk/collect.ts';
+import { visible } from '../../../scenario/quoted.ts';
+import { gatesWords, lookText, passedWords, refusalText, verdictWords } from '../../../words/collect.ts';
+import { recordNumber } from '../../format/figures.ts';
+import { claimedTotal } from './claimed.ts';
+import { addressOf } from './place.ts';
+
+interface Props {
+  readonly rows: readonly ClassRow[];
+  readonly placeOf: (row: Row) => number;
+}
+
+/** Those that need no look, and are more than this, fold to a line. */
+const SHOWN = 5;
+const HEADS = ['label', 'job', 'record code', 'verdict', 'gates', 'total', 'needs a look'] as const;
+
+export function ClassTable({ rows, placeOf }: Props) {
+  const [isWhole, setWhole] = useState(false);
+  const toSee = rows.filter(({ row, looks }) => row.kind === 'refused' || looks.length > 0);
+  const others = rows.filter((one) => !toSee.includes(one));
+  const shown = isWhole || others.length <= SHOWN ? others : others.slice(0, SHOWN);
+  return (
+    <>
+      <table className="class">
+        <caption className="unseen">The class, what needs a look first</caption>
+        <thead>
+          <tr>
+            {HEADS.map((head) => (
+              <th key={head} scope="col" className={head === 'total' ? 'amount' : ''}>
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody className={others.length > 0 && toSee.length > 0 ? 'to-see' : ''}>
+          {toSee.map((one) => (
+            <OneRow key={placeOf(one.row)} one={one} place={placeOf(one.row)} />
+          ))}
+        </tbody>
+        <tbody>
+          {shown.map((one) => (
+            <OneRow key={placeOf(one.row)} one={one} place={placeOf(one.row)} />
+          ))}
+        </tbody>
+      </table>
+      {shown.length === others.length ? null : (
+        <button type="button" className="plain not-printed" onClick={() => setWhole(true)}>
+          {others.length - shown.length} more, none needs a look
+        </button>
+      )}
+    </>
+  );
+}
+
+function OneRow({ one, place }: { readonly one: ClassRow; readonly place: number }) {
+  const { row, looks, passed, note } = one;
+  const label = visible(labelOf(row));
+  if (row.kind === 'refused')
+    return (
+      <tr>
+        <th scope="row" data-label="label">
+          <span>{label}</span>
+        </th>
+        <td data-label="file">
+          <span>{visible(row.name)}</span>
+        </td>
+        <td colSpan={5} data-label="not marked">
+          <strong>Not marked: {refusalText(row)}</strong>
+        </td>
+      </tr>
+    );
+  const { marks, summary } = row;
+  const claimed = claimedTotal(looks);
+  const gates = gatesWords(one);
+  return (
+    <tr>
+      <th scope="row" data-label="label">
+        <Link href={addressOf(place)}>{label}</Link>
+      </th>
+      <td data-label="job">
+        <span>
+          {row.job.title}
+          {row.variant === null ? '' : `, variant ${row.variant + 1}`}
+        </span>
+      </td>
+      <td data-label="record code" className="code">
+        <span>{recordNumber(row.code)}</span>
+      </td>
+      <td data-label="verdict">
+        <span>{verdictWords(row)}</span>
+      </td>
+      <td data-label="gates">{gates === 'met' ? <span>met</span> : <strong>{gates}</strong>}</td>
+      <td data-label="total" className="amount">
+        <span>
+          {claimed === null ? '' : `filed ${claimed}, is `}
+          {marks.total}
+          {summary.of === 100 ? '' : ` of ${summary.of}`}
+          <span className="note"> {passedWords(passed)}</span>
+        </span>
+      </td>
+      <td data-label="needs a look">
+        {looks.length === 0 ? (
+          <span className="note">no</span>
+        ) : (
+          <span>
+            {looks.map((look, i) => (
+              <span key={look.id + ('entry' in look ? look.entry : '')}>
+                {i === 0 ? '' : '; '}
+                <Link href={addressOf(place, 'entry' in look ? look.entry : null)}>{lookText(look)}</Link>
+              </span>
+            ))}
+          </span>
+        )}
+        {note === null || note.comment === '' ? null : <span className="note"> “{note.comment}”</span>}
+      </td>
+    </tr>
+  );
+}

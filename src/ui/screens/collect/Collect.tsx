@@ -1,0 +1,178 @@
+/**
+ * Collecting: files, folders or a platform's zip are dropped, each attempt is replayed in a worker on the tutor's own copy of
+ * its job, and the class stands below: what needs a look, what for the next lesson, how hard each line was.
+ */
+import { useEffect, useMemo, useState } from 'react';
+import { Link } from 'wouter';
+import type { Class } from '../../../desk/class.ts';
+import { classOf } from '../../../desk/class.ts';
+import { csvOf } from '../../../desk/csv.ts';
+import type { Giving } from '../../../desk/giving.ts';
+import { changeGiving, keptGivings } from '../../../store/givings.ts';
+import { csvRows, setText } from '../../../words/collect.ts';
+import { download } from '../../parts/download.ts';
+import { Foot } from '../../parts/Foot.tsx';
+import { useFocus } from '../../parts/useFocus.ts';
+import { OFFERED } from '../shelf.ts';
+import { ClassTable } from './ClassTable.tsx';
+import { Drop } from './Drop.tsx';
+import { Figures } from './Figures.tsx';
+import { Givings } from './Givings.tsx';
+import { Lessons } from './Lessons.tsx';
+import { OneAttempt } from './OneAttempt.tsx';
+import { placeIn } from './place.ts';
+import { collect, useSession } from './session.ts';
+
+export function Collect({ row }: { readonly row: string | null }) {
+  const [givings, setGivings] = useState<readonly Giving[] | null>(null);
+  const { rows, texts } = useSession();
+  useEffect(() => {
+    let isStale = false;
+    const found = (all: readonly Giving[]) => {
+      if (!isStale) setGivings(all);
+    };
+    keptGivings().then(found, () => found([]));
+    return () => {
+      isStale = true;
+    };
+  }, []);
+  const made = useMemo(() => classOf(rows, givings ?? []), [rows, givings]);
+  if (givings === null) return <main className="columns marking" />;
+  const place = placeIn(row);
+  const one = place === null ? undefined : made.rows.find((each) => each.row === rows[place.row]);
+  if (place !== null && one?.row.kind === 'marked')
+    return (
+      <OneAttempt
+        one={one}
+        row={one.row}
+        text={texts[place.row] ?? null}
+        entry={place.entry}
+        shown={place.shown}
+        givings={givings}
+        onChange={async (giving, change) => {
+          const changed = await changeGiving(giving, change).catch(() => change(giving));
+          setGivings(givings.map((each) => (each.giving === changed.giving ? changed : each)));
+        }}
+      />
+    );
+  return <Whole made={made} givings={givings} onGivings={setGivings} />;
+}
+
+interface WholeProps {
+  readonly made: Class;
+  readonly givings: readonly Giving[];
+  readonly onGivings: (givings: readonly Giving[]) => void;
+}
+
+function Whole({ made, givings, onGivings }: WholeProps) {
+  const heading = useFocus<HTMLHeadingElement>();
+  const [isShown, setShown] = useState(false);
+  const session = useSession();
+  const { rows } = session;
+  const isEmpty = rows.length === 0;
+  return (
+    <div className={isShown ? 'projector' : ''}>
+      <header className="head">
+        <div className="head-title">
+          <h1 ref={heading} tabIndex={-1}>
+            Collect
+          </h1>
+          <p>
+            {isEmpty ? 'what was handed in' : aboutText(rows.length, givings, made)} ·{' '}
+            <strong>nothing leaves this device</strong>
+          </p>
+        </div>
+        <div className="head-acts">
+          <Link href="/give" className="button">
+            Give out
+          </Link>
+          {isEmpty ? null : (
+            <>
+              <button type="button" aria-pressed={isShown} onClick={() => setShown(!isShown)}>
+                {isShown ? 'Back to the table' : 'Show in class'}
+              </button>
+              <button type="button" onClick={() => print()}>
+                Print
+              </button>
+              <button
+                type="button"
+                onClick={() =>
+                  // A spreadsheet takes it for UTF-8 by its first bytes.
+                  download('class.csv', `\ufeff${csvOf(csvRows(made.rows, made.sets))}`, 'text/csv')
+                }
+              >
+                Save as CSV
+              </button>
+            </>
+          )}
+        </div>
+      </header>
+      <main className="columns collect">
+        <div className="wide-stack">
+          {isShown ? null : (
+            <Drop
+              session={session}
+              onGiving={(giving) =>
+                onGivings([giving, ...givings.filter((each) => each.giving !== giving.giving)])
+              }
+              onDropped={(dropped) => collect(dropped, { givings, shipped: OFFERED })}
+            />
+          )}
+          {isEmpty || isShown ? null : (
+            <section className="stack" aria-labelledby="class-heading">
+              <div className="acts apart">
+                <h2 id="class-heading">The class</h2>
+                <span className="note">what needs a look stands first</span>
+              </div>
+              <ClassTable rows={made.rows} placeOf={(row) => rows.indexOf(row)} />
+              <p className="note">{rangeText(made)} One job is practice: a grade needs about ten.</p>
+              {[...made.sets].map(([giving, learners]) => (
+                <section key={giving} className="stack" aria-labelledby={`set-${giving}`}>
+                  <h3 id={`set-${giving}`}>The set {givings.find((each) => each.giving === giving)?.word}</h3>
+                  <ul className="choices">
+                    {learners.map((learner) => (
+                      <li key={learner.label}>
+                        <strong>{learner.label}</strong>: {setText(learner)}
+                      </li>
+                    ))}
+                  </ul>
+                </section>
+              ))}
+            </section>
+          )}
+          <Lessons
+            made={made}
+            isShown={isShown}
+            placeOf={(row) => rows.indexOf(row)}
+            onShow={() => setShown(true)}
+          />
+          {isEmpty || isShown ? null : <Figures made={made} />}
+          {isShown ? null : <Givings givings={givings} onChange={onGivings} hasRows={!isEmpty} />}
+        </div>
+      </main>
+      <Foot />
+    </div>
+  );
+}
+
+/** Whose it is, as far as it is of one giving-out. */
+function aboutText(count: number, givings: readonly Giving[], { rows }: Class): string {
+  const ids = new Set(rows.flatMap(({ row }) => (row.kind === 'marked' ? [row.giving] : [])));
+  const [only] = ids;
+  const giving = ids.size === 1 ? givings.find((each) => each.giving === only) : undefined;
+  if (giving === undefined) return `${count} files`;
+  const jobs = giving.jobs.length === 1 ? 'one job' : `${giving.jobs.length} jobs`;
+  return [
+    ...(giving.group === '' ? [] : [giving.group]),
+    jobs,
+    ...(giving.variants.length === 0 ? [] : ['equal variants']),
+    `word ${giving.word}`,
+  ].join(' · ');
+}
+
+function rangeText({ totals, counted }: Class): string {
+  if (totals === null) return '';
+  const { median, from, to } = totals;
+  const [middle, least, most] = [median, from, to].map((share) => Math.round(share));
+  return `${counted} counted; of 100: median ${middle}, from ${least} to ${most}.`;
+}

@@ -1,0 +1,118 @@
+/** On paper for the tutor: what is wrong, where it shows, and the right verdict. Every page says KEY. */
+import { rightVerdict } from '../../../attempt/marks/verdict.ts';
+import type { Job, ReadGiving } from '../../../desk/giving.ts';
+import { variantOf } from '../../../desk/variantOf.ts';
+import { faultsAmong } from '../../../faults/catalogue.ts';
+import { readScenario } from '../../../scenario/readScenario.ts';
+import { verify } from '../../../scenario/verify.ts';
+import { limitText, lineText } from '../../../words/actions.ts';
+import { VERDICT_WORDS } from '../../../words/answers.ts';
+import { causeTitle } from '../../../words/causeTitles.ts';
+import { sourceText } from '../../../words/sources.ts';
+import { OWN_WORDS } from '../../../words/subjects.ts';
+import { testTitle } from '../../../words/testTitles.ts';
+import { shownText } from '../../format/figures.ts';
+import { SheetBlock } from './SheetBlock.tsx';
+
+interface Props {
+  readonly read: ReadGiving;
+  readonly second: string | null;
+}
+
+export function KeySheet({ read: { giving, jobs }, second }: Props) {
+  return (
+    <div className="on-paper key-sheet">
+      {jobs.map((job, i) => (
+        <article key={job.scenario.id} className="sheet-page">
+          <h2>KEY: {job.scenario.title}</h2>
+          <p>
+            {giving.group === '' ? '' : `${giving.group} · `}word <strong>{giving.word}</strong>
+            {second === null ? '' : `, second word ${second}`}
+          </p>
+          <Answer scenario={job.scenario} file={job.file} />
+          {giving.variants.map((seed, n) => (
+            <Variant key={seed} job={job} seed={seed} number={n + 1} />
+          ))}
+          <SheetBlock
+            title={job.scenario.title}
+            word={giving.word}
+            rules={job.scenario.rules}
+            page={i + 1}
+            of={jobs.length}
+            isKey
+          />
+        </article>
+      ))}
+    </div>
+  );
+}
+
+function Answer({ scenario, file }: Job) {
+  const { faults } = file as { readonly faults: readonly Readonly<Record<string, unknown>>[] };
+  const verified = verify(scenario);
+  const causes = faultsAmong(scenario.faults);
+  return (
+    <>
+      <p>
+        <strong>
+          {causes.length === 0
+            ? 'Nothing is wrong.'
+            : `Wrong: ${causes.map(({ id }) => causeTitle(id)).join('; ')}.`}
+        </strong>{' '}
+        Right verdict: {VERDICT_WORDS[rightVerdict(scenario, verified)]}.
+      </p>
+      {causes.length === 0 ? null : (
+        <p className="note">
+          {faults
+            .map((choice) =>
+              Object.entries(choice)
+                .map(([name, value]) => (name === 'fault' ? String(value) : `${name} ${String(value)}`))
+                .join(', '),
+            )
+            .join('; ')}
+        </p>
+      )}
+      <ul>
+        {verified.actions.flatMap(({ action, expectations, limits }) => [
+          ...expectations
+            .filter(({ finding }) => finding === 'broken')
+            .map(({ expectation: line }) => (
+              <li key={`${action.id} ${line.id}`}>
+                <strong>{testTitle(action.id)}:</strong> {OWN_WORDS[line.of]}{' '}
+                {line.should ? 'should, and does not:' : 'should not, and does:'} {lineText(action.id, line)}{' '}
+                <span className="note">{sourceText(line.source)}</span>
+              </li>
+            )),
+          ...limits
+            .filter(({ pass }) => !pass)
+            .map(({ limit, reading }, i) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: one list that never changes
+              <li key={`${action.id} ${limit.id} ${i}`}>
+                <strong>{testTitle(action.id)}:</strong> outside: {limitText(action.id, limit)},{' '}
+                {shownText(reading)} <span className="note">{sourceText(limit.source)}</span>
+              </li>
+            )),
+        ])}
+      </ul>
+    </>
+  );
+}
+
+function Variant({
+  job,
+  seed,
+  number,
+}: {
+  readonly job: Job;
+  readonly seed: number;
+  readonly number: number;
+}) {
+  const read = readScenario(variantOf(job.file, seed));
+  if (!read.ok) return null;
+  const { site } = read.scenario;
+  return (
+    <p className="note">
+      Variant {number}: {site.voltage} V, Ze {site.loopImpedance ?? '–'} Ω, circuit {site.circuit.length} m.
+    </p>
+  );
+}

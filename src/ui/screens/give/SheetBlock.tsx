@@ -1,0 +1,31 @@
+/** The title block of a sheet that is given out, or of its key, which says so on each page. */
+
+interface Props {
+  readonly title: string;
+  readonly word: string;
+  readonly rules: string;
+  readonly page: number;
+  readonly of: number;
+  readonly isKey?: boolean;
+}
+
+export function SheetBlock({ title, word, rules, page, of, isKey = false }: Props) {
+  const rows = [
+    ...(isKey ? [['KEY', 'for the tutor alone']] : []),
+    ['job', title],
+    ['word', word],
+    ['rules', rules],
+    ['page', `${page} of ${of}`],
+    ['training only', 'Training record: no certificate, no evidence of competence on real equipment'],
+  ] as const;
+  return (
+    <dl className="title-block framed">
+      {rows.map(([term, text]) => (
+        <div key={term}>
+          <dt>{term}</dt>
+          <dd>{text}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,136 @@
+// Collecting believes nothing: the tutor's own copy of the job decides, whatever a file carries or claims, every file that
+// came has its row, and what is wrong with it is named there.
+
+import { describe, expect, test } from 'vitest';
+import { mark } from '../../src/attempt/marks/mark.ts';
+import type { Attempt } from '../../src/attempt/record/attempt.ts';
+import { makeAttemptText } from '../../src/attempt/record/fileText.ts';
+import { drawer } from '../../src/bench/draw.ts';
+import { toItsEnd } from '../../src/bench/toItsEnd.ts';
+import { classOf } from '../../src/desk/class.ts';
+import type { Marked, Row } from '../../src/desk/collect.ts';
+import { Copies, collecting } from '../../src/desk/collect.ts';
+import { csvOf } from '../../src/desk/csv.ts';
+import type { Came } from '../../src/desk/zip.ts';
+import { csvRows, lookText, refusalText } from '../../src/words/collect.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
+import { handedIn, labelled } from './handedIn.ts';
+import { givingOf, readGiving, SHIPPED } from './helpers.ts';
+import { sweepTampered } from './sweep.ts';
+
+const dyers = scenarioNamed('find-dyers-row').file as object;
+const giving = givingOf([dyers]);
+const read = readGiving(giving);
+const rowsOf = (came: readonly Came[], givings = [read]): readonly Row[] => {
+  const copies = new Copies(givings, SHIPPED);
+  return came.map((one) => toItsEnd(collecting(one, copies)));
+};
+const fileOf = (name: string, attempt: Attempt): Came => ({ name, text: makeAttemptText(attempt) });
+const looksOf = (row: Row | undefined) => (row?.kind === 'marked' ? row.looks.map(({ id }) => id) : []);
+const why = (row: Row | undefined) => (row?.kind === 'refused' ? refusalText(row) : 'marked');
+
+const class6 = handedIn(read, 6);
+
+describe('an attempt that was given out', () => {
+  test('is marked as by the command line, and an honest one needs no look for its file', () => {
+    const rows = rowsOf(class6.map((attempt) => fileOf(`${attempt.trainee}.json`, attempt)));
+    for (const [i, row] of rows.entries()) {
+      const attempt = class6[i] as Attempt;
+      expect(row).toMatchObject({ kind: 'marked', label: attempt.trainee, giving: giving.giving });
+      const { total, parts } = mark(read.jobs[0]?.scenario as never, attempt);
+      expect((row as Marked).marks).toMatchObject({ total, parts, differs: [] });
+      expect(looksOf(row)).not.toContain('chain');
+      expect(looksOf(row)).not.toContain('job-differs');
+    }
+    expect(new Set(rows.map((row) => (row as Marked).marks.total)).size).toBeGreaterThan(2);
+  });
+
+  test('of a job that is not here is refused by name; one that ships, and was not given out, says so', () => {
+    const [honest] = class6 as [Attempt];
+    const { given: _, ...plain } = honest;
+    const foreign = { ...plain, scenario: { ...dyers, id: 'our-own-job' } } as Attempt;
+    const [own, other, nowhere] = rowsOf(
+      [fileOf('a.json', plain as Attempt), fileOf('b.json', foreign), fileOf('c.json', honest)],
+      [],
+    );
+    expect(looksOf(own)).toContain('not-given-out');
+    expect(why(other)).toMatch(/^its job is none of yours/);
+    // The giving-out itself is not on this computer; its job ships.
+    expect(looksOf(nowhere)).toContain('not-given-out');
+  });
+
+  test('with its job doctored under the same id, without its giving-out, is refused', () => {
+    const [honest] = class6 as [Attempt];
+    const doctored = { ...honest, scenario: { ...dyers, faults: [] } } as Attempt;
+    expect(why(rowsOf([fileOf('a.json', doctored)], [])[0])).toMatch(/^its job is none of yours/);
+    expect(looksOf(rowsOf([fileOf('a.json', doctored)])[0])).toContain('job-differs');
+  });
+});
+
+test('what two have in common is named: a file twice, a neighbour’s work, another try', () => {
+  const [ash, elm] = class6 as [Attempt, Attempt];
+  const again = labelled(elm, ash.trainee ?? '');
+  const rows = rowsOf([
+    fileOf('ash.json', ash),
+    fileOf('copy of ash.json', ash),
+    fileOf('neighbour.json', labelled(ash, 'yew-22')),
+    fileOf('second.json', again),
+  ]);
+  const { rows: all, counted } = classOf(rows, [giving]);
+  const looks = new Map(all.map((one) => [one.row.name, one.looks.map(lookText).join('; ')]));
+  expect(looks.get('copy of ash.json')).toMatch(/^the same as ash.json: counted once/);
+  expect(looks.get('neighbour.json')).toMatch(/^the same work as ash.json, under another label/);
+  expect(looks.get('second.json')).toMatch(/^another try at this job, after ash.json/);
+  expect(counted).toBe(2);
+});
+
+test('a gate that the tutor sets aside counts, and both are shown', () => {
+  const [row] = rowsOf([fileOf('a.json', class6[0] as Attempt)]) as [Marked];
+  const critical = [{ entry: 3, id: 'insulation-live', setAside: null }] as const;
+  const unsafe: Marked = {
+    ...row,
+    marks: {
+      ...row.marks,
+      ...{ total: 90, hurdles: [], passed: false },
+      gates: { verdict: true, critical },
+    },
+  };
+  const noted = {
+    ...giving,
+    tutor: {
+      notes: { [row.code]: { comment: '', setAside: [{ gate: 'insulation-live', reason: 'my lead' }] } },
+    },
+  };
+  expect(classOf([unsafe], [giving]).rows[0]?.passed).toBe(false);
+  const [one] = classOf([unsafe], [noted]).rows;
+  expect(one?.passed).toBe(true);
+  expect(csvOf(csvRows(one === undefined ? [] : [one], new Map()))).toContain('(set aside: my lead)');
+});
+
+test('no row is lost, whatever came, and every one has a place in the table', () => {
+  const came: readonly Came[] = [
+    fileOf('ok.json', class6[0] as Attempt),
+    { name: 'empty.json', text: '' },
+    { name: 'list.json', text: '[]' },
+    { name: 'null.json', text: 'null' },
+    { name: 'scenario.json', text: JSON.stringify(dyers) },
+    { name: 'giving.json', text: JSON.stringify(giving) },
+    { name: 'notes.txt', problem: 'no-attempt-file' },
+    { name: '<img src=x>.json', text: '{"trainee":"=cmd|x","entries":[]}' },
+  ];
+  const rows = rowsOf(came);
+  const table = csvRows(classOf(rows, [giving]).rows, new Map());
+  expect(table).toHaveLength(came.length + 1);
+  for (const row of table) expect(row).toHaveLength(table[0]?.length ?? 0);
+  for (const row of rows.slice(1)) expect(why(row)).not.toBe('marked');
+  expect(new Set(table.slice(1).map((row) => row.at(-1)))).toEqual(new Set(came.map(({ name }) => name)));
+  expect(csvOf(table)).toContain(`"'=cmd|x"`);
+});
+
+test('tampered attempts and doctored scenarios: the true mark by the tutor’s copy, or refused by name', () => {
+  expect(sweepTampered({ tampered: 60, doctored: 30, seed: 7 })).toEqual([]);
+});
+
+test('the draw of what is tampered with is another one by another seed', () => {
+  expect(drawer(1)('which')).not.toBe(drawer(2)('which'));
+});
