@@ -29,7 +29,3 @@ export const changeGiving = (giving: Giving, change: (kept: Giving) => Giving): 
 
 export const deleteGiving = (id: string): Promise<void> =>
   inOne('readwrite', (all) => all.objectStore('desk').delete(`${OF_GIVING}${id}`));
-
-/** The job that was last changed on the desk; null where there is none. */
-export const keptDraftJob = (): Promise<unknown> =>
-  inOne('readonly', async (all) => ((await all.objectStore('desk').get('draft')) as unknown) ?? null);

@@ -10,7 +10,8 @@ import { RUNGS } from '../../../attempt/record/rung.ts';
 import type { Giving } from '../../../desk/giving.ts';
 import { givingId, onRung, readingGiving } from '../../../desk/giving.ts';
 import { heldBy } from '../../../desk/heldBy.ts';
-import { keepGiving, keptDraftJob } from '../../../store/givings.ts';
+import { keptDraft } from '../../../store/deskDraft.ts';
+import { keepGiving } from '../../../store/givings.ts';
 import { inWords } from '../../../words/problems.ts';
 import { RUNG_NAMES } from '../../../words/rungs.ts';
 import { useSliced } from '../../flow/useSliced.ts';
@@ -54,10 +55,9 @@ export function Give() {
   // What was changed on the desk is what is given out, unless something else is chosen.
   useEffect(() => {
     let isStale = false;
-    keptDraftJob().then(
+    keptDraft().then(
       (draft) => {
-        if (!isStale && typeof draft === 'object' && draft !== null)
-          setJobs((now) => (now.length === 0 ? [draft] : now));
+        if (!isStale && draft !== null) setJobs((now) => (now.length === 0 ? [draft.file] : now));
       },
       () => {},
     );
