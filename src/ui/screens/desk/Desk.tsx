@@ -64,6 +64,9 @@ export function Desk({ opened }: Props) {
           <Link href="/marks" className="button">
             How marks are made
           </Link>
+          <Link href="/collect" className="button">
+            Collect
+          </Link>
         </div>
       </header>
       <main className="columns">
