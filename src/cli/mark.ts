@@ -106,6 +106,8 @@ function markFile(file: string, given: readonly unknown[] | null, shipped: reado
       thinking,
       weights,
       pass,
+      ...(scenario.own.length === 0 ? {} : { own: scenario.own }),
+      ...(scenario.accept.length === 0 ? {} : { accept: scenario.accept }),
       total,
       parts,
       sums: sumsInWords(marks),
