@@ -1,5 +1,6 @@
 /** What `fairness` prints. Names and shapes are the contract's; what stands beside them is ours. */
 
+import { callLimit } from '../fairness/closest.ts';
 import type { Fairness } from '../fairness/fairness.ts';
 import { minutesOfWay } from '../fairness/fairness.ts';
 import { readsTheSame, seenBy } from '../fairness/relations.ts';
@@ -49,7 +50,7 @@ const valuesOf = (faults: readonly FaultChoice[]): FaultChoice['values'] =>
   Object.assign({}, ...faults.map(({ values }) => values));
 
 const sumOf = ({ closest }: Fairness): string | null =>
-  closest === null ? null : limitSum(closest.action, { id: closest.line, values: closest.values });
+  closest === null ? null : limitSum(closest.action, callLimit(closest));
 
 /** Every cause of the dictionary: which tests let it be seen, and which others read the same. */
 function causesOf({ dictionary: { rows } }: Fairness) {

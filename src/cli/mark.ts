@@ -128,6 +128,8 @@ function markText(file: string, text: string, given: Deciding | null, shipped: r
       thinking,
       weights,
       pass,
+      ...(scenario.own.length === 0 ? {} : { own: scenario.own }),
+      ...(scenario.accept.length === 0 ? {} : { accept: scenario.accept }),
       total,
       parts,
       sums: sumsInWords(marks),

@@ -15,6 +15,9 @@ export interface Call {
   readonly value: number;
   readonly limit: number;
   readonly unit: string;
+  readonly kind: 'most' | 'least';
+  /** Set in place of the standard's. */
+  readonly own: { readonly value: number; readonly why: string } | null;
   readonly pass: boolean;
   /** How far the shown value is from the limit, in its unit. */
   readonly margin: number;
@@ -45,9 +48,17 @@ function callOf(action: string, { limit, reading, value, pass }: JudgedLimit): r
       value,
       limit: limit.limit,
       unit: limit.unit,
+      kind: limit.kind,
+      own: limit.own ?? null,
       pass,
       margin,
       margins: margin / half,
     },
   ];
 }
+
+/** What the words of its limit need to know. */
+export const callLimit = ({ line, values, unit, kind, own }: Call) => ({
+  ...{ id: line, values, unit, kind },
+  ...(own === null ? {} : { own }),
+});

@@ -34,6 +34,8 @@ export interface Asked {
   readonly only?: readonly string[];
   /** Those of the catalogue that are looked up before the others, by their ids: what read the same a moment ago. */
   readonly first?: readonly string[];
+  /** Each cause of the catalogue at its usual size alone: a third of the work. */
+  readonly usual?: boolean;
   /** Pairs of causes that are to have rows too, by their ids. */
   readonly pairs?: readonly (readonly [string, string])[];
 }
@@ -44,8 +46,9 @@ export function* lookingUp(
   trials = new Trials(scenario),
 ): Generator<Progress, Dictionary> {
   const causes = firstAmong(asked.first ?? [], causesOn(scenario, asked.pairs)).filter(
-    ({ of, causes: ids }) =>
-      asked.only === undefined || of !== 'catalogue' || ids.some((id) => asked.only?.includes(id) === true),
+    ({ of, causes: ids, size }) =>
+      (asked.usual !== true || of !== 'catalogue' || size === 'usual') &&
+      (asked.only === undefined || of !== 'catalogue' || ids.some((id) => asked.only?.includes(id) === true)),
   );
   const tests = asked.everything === true ? undoneBefore(scenario, applicableActions) : testsOf(scenario);
   const rows: Row[] = [];

@@ -2,8 +2,10 @@
  * What each test told: the causes that were left after it, and which test would have left fewest; and what a way to a
  * cause cost beside the cheapest one. By a dictionary, so that it holds for every seed's errors.
  */
+import type { Scenario } from '../scenario/scenario.ts';
 import type { Cell } from './cell.ts';
 import { difference } from './cell.ts';
+import { lookingUp } from './dictionary.ts';
 import { splits, toldBeforehand } from './relations.ts';
 import type { Row } from './row.ts';
 
@@ -35,6 +37,21 @@ export function toldBy(own: Row, rows: readonly Row[], path: readonly string[]):
     const best = bestTest(own, before, open);
     return { test, left: names, better: best !== null && best.left < names.length ? best : null };
   });
+}
+
+/**
+ * The same of a job, in pieces, with every cause at its usual size. Tests that a faultless trainee does not come to there
+ * tell nothing, and are left out.
+ */
+export function* tellingOn(scenario: Scenario, path: readonly string[]): Generator<unknown, readonly Told[]> {
+  const { rows } = yield* lookingUp(scenario, { usual: true });
+  const [sound] = rows as readonly [Row, ...Row[]];
+  const own = rows.find(({ cause }) => cause.of === 'own') ?? sound;
+  return toldBy(
+    own,
+    rows,
+    [...new Set(path)].filter((test) => own.cells.has(test)),
+  );
 }
 
 /** The rows that show what `own` shows in this test. */

@@ -15,10 +15,10 @@ import { actingOut, begunWith, rowOfSheet } from './row.ts';
  * All that a row follows from but its cause and its tests: the same text, the same rows. What is handed over is done on
  * the unit as it is, so there what is wrong belongs to it.
  */
-function basisOf({ site, unit, rules, clock, seed, faults, handover, allowed }: Scenario): string {
+function basisOf({ site, unit, rules, clock, seed, faults, handover, allowed, own }: Scenario): string {
   const told = faults.filter((choice) => faultsAmong([choice]).length === 0);
   return JSON.stringify([
-    ...[site, unit, rules, clock, seed, handover],
+    ...[site, unit, rules, clock, seed, handover, own],
     handover === null ? told : [faults, allowed],
   ]);
 }

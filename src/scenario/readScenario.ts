@@ -23,7 +23,7 @@ import {
   toScenario,
 } from './scenario.ts';
 import { LONGEST_LIST, scenarioSchema } from './schema.ts';
-import { WHERE_TESTS } from './tradeNames.ts';
+import { WHERE_LIMITS, WHERE_TESTS } from './tradeNames.ts';
 
 export type ReadScenario =
   | {
@@ -55,6 +55,7 @@ export function* readingScenario(file: unknown): Generator<null, ReadScenario> {
   const scenario = toScenario(parsed.value);
   const inside = [
     ...lineProblems(scenario),
+    ...ownProblems(scenario),
     ...fewProblems(scenario),
     ...(yield* handoverProblems(scenario)),
   ];
@@ -120,6 +121,28 @@ function lineProblems(scenario: Scenario): readonly Problem[] {
         message: `no line of it is named ${quoted(id)}; ${nearest(id, ids)}`,
       }));
   });
+}
+
+/** Limits set in place of others that no test of this scenario has, or that are set twice. */
+function ownProblems(scenario: Scenario): readonly Problem[] {
+  const papers = papersOf(scenario);
+  const ids = applicableActions(scenario).flatMap((action) =>
+    action.limits(papers).map(({ id }) => `${action.id}/${id}`),
+  );
+  const given = scenario.own.map(({ limit }) => limit);
+  return given.flatMap((limit, i): readonly Problem[] => [
+    ...(ids.includes(limit)
+      ? []
+      : [
+          {
+            path: `own[${i}].limit`,
+            message: `no test here has the limit ${quoted(limit)}; ${nearest(limit, ids, WHERE_LIMITS)}`,
+          },
+        ]),
+    ...(given.indexOf(limit) < i
+      ? [{ path: `own[${i}].limit`, message: `${quoted(limit)} stands in it already` }]
+      : []),
+  ]);
 }
 
 /** Of tests that the papers give nothing to test for there is nothing to choose. */

@@ -114,8 +114,15 @@ export function papersOf(scenario: Scenario, faults: readonly FaultChoice[] = sc
 
 const ownPapers = new WeakMap<Scenario, Papers>();
 
-function papersWith({ site, unit, faults: own, rules }: Scenario, faults: readonly FaultChoice[]): Papers {
-  const papers = { ...asTold(asMeant({ site, sheet: unit }, own), faults.filter(isFault)), rules };
+function papersWith(
+  { site, unit, faults: own, rules, own: limits }: Scenario,
+  faults: readonly FaultChoice[],
+): Papers {
+  const papers = {
+    ...asTold(asMeant({ site, sheet: unit }, own), faults.filter(isFault)),
+    rules,
+    ...(limits.length === 0 ? {} : { own: limits }),
+  };
   return knownPapers.of(JSON.stringify(papers), () => papers);
 }
 

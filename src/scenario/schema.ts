@@ -197,6 +197,17 @@ const marking = v.strictObject({
   ),
 });
 
+/** A limit that the tutor sets in place of the standard's, with where it is from and why: all is shown and kept with the mark. */
+const ownLimit = v.strictObject({
+  limit: v.pipe(
+    v.string(),
+    v.regex(/^[^/]+\/[^/]+$/, 'a test and its limit are expected, as "loop/disconnection"'),
+  ),
+  value: number(0, 1e12),
+  source: text(200),
+  why: text(300),
+});
+
 /**
  * What was done before the trainee came, signed, with its sheet: whole tests as a faultless trainee does them, and the
  * operations after which the bench is as the trainee finds it.
@@ -259,6 +270,7 @@ export const scenarioSchema = v.strictObject({
     ),
     {},
   ),
+  own: v.optional(v.pipe(v.array(ownLimit), v.maxLength(20)), []),
   marking: v.optional(marking, {}),
   handover: nullable(handover),
   seed: v.pipe(v.number(), v.integer('a whole number is expected'), v.minValue(0), v.maxValue(2_147_483_647)),

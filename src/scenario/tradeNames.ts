@@ -78,6 +78,8 @@ export const meantByTrade = (name: string, valid: readonly string[]): readonly s
 export const WHERE_FAULTS = '“Set work” on the page, and the verb "faults", say what each is';
 export const WHERE_TESTS = '“Set work” on the page, and the verb "actions", say what each is';
 
+export const WHERE_LIMITS = '“Change one thing” on the page has each of them to choose from';
+
 /** A list longer than this is no help: nobody reads it. */
 export const MOST_NAMED = 16;
 const STEM = 4;

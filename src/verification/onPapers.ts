@@ -12,6 +12,14 @@ interface OnPapers {
   readonly advice: readonly Advice[];
 }
 
+/** With the value that whoever set the job puts in its place. */
+function asSet({ id }: TestAction, limit: Limit, { own = [] }: Papers): Limit {
+  const set = own.find((one) => one.limit === `${id}/${limit.id}`);
+  if (set === undefined) return limit;
+  const { value, source, why } = set;
+  return { ...limit, limit: value, source: { basis: 'tutor', where: source }, own: { value, why } };
+}
+
 const known = new WeakMap<Papers, Map<TestAction, OnPapers>>();
 
 export function onPapers(action: TestAction, papers: Papers): OnPapers {
@@ -22,7 +30,7 @@ export function onPapers(action: TestAction, papers: Papers): OnPapers {
   const said = {
     steps: action.steps(papers).map(operation),
     expectations: action.expectations(papers),
-    limits: action.limits(papers),
+    limits: action.limits(papers).map((limit) => asSet(action, limit, papers)),
     advice: action.advice?.(papers) ?? [],
   };
   ofPapers.set(action, said);

@@ -2,7 +2,7 @@
  * Where a statement comes from: the document and its clause, and on what basis it is quoted. Put into words by
  * src/words/sources.ts.
  */
-export const BASES = ['published', 'from-memory', 'practice', 'sheet', 'circuit'] as const;
+export const BASES = ['published', 'from-memory', 'practice', 'sheet', 'circuit', 'tutor'] as const;
 export type Basis = (typeof BASES)[number];
 
 /** What is added to a clause that does not say it all. */

@@ -20,6 +20,17 @@ export interface Papers {
   readonly sheet: UnitSheet;
   /** The wiring rules that it is judged by. */
   readonly rules?: RuleSetName;
+  /** Limits that whoever set the job puts in the place of the standard's. */
+  readonly own?: readonly OwnLimit[];
+}
+
+export interface OwnLimit {
+  /** Test and limit by their ids, with a slash between them. */
+  readonly limit: string;
+  /** In the limit's own unit. */
+  readonly value: number;
+  readonly source: string;
+  readonly why: string;
 }
 
 export const STAGES = ['before power', 'with power', 'protection', 'fault response'] as const;
@@ -83,6 +94,8 @@ export interface Limit {
   readonly compares?: 'value' | 'trip time';
   readonly source: Source;
   readonly points: readonly Family[];
+  /** Of a limit that whoever set the job put in place of this: its value, and why. The source is then theirs. */
+  readonly own?: { readonly value: number; readonly why: string };
   /** The readings it applies to. */
   readonly applies: (sample: Reading, observed?: Observed) => boolean;
 }

@@ -7,6 +7,7 @@
 import { NO_SUPPLY } from '../verification/noSupply.ts';
 import type { Values } from '../verification/testAction.ts';
 import type { ActionWords, LimitWords, LineWords, Words } from './actionWords.ts';
+import { amountText } from './amounts.ts';
 
 const there = new Map<string, ActionWords>();
 
@@ -53,8 +54,19 @@ export const lineText = (test: string, { id, values }: Worded): string =>
   said(lineWords(test, id).text, values);
 export const limitText = (test: string, { id, values }: Worded): string =>
   said(limitWords(test, id).text, values);
-export const limitSum = (test: string, { id, values }: Worded): string =>
-  said(limitWords(test, id).sum, values);
+interface WordedLimit extends Worded {
+  readonly unit?: string;
+  readonly kind?: 'most' | 'least';
+  readonly own?: { readonly value: number; readonly why: string };
+}
+
+/** Where whoever set the job has put another in its place, that one with both. */
+export function limitSum(test: string, { id, values, unit = '', kind, own }: WordedLimit): string {
+  const usual = said(limitWords(test, id).sum, values);
+  if (own === undefined) return usual;
+  const side = kind === 'least' ? 'at least' : 'at most';
+  return `${side} ${amountText(own.value, unit)}, set by the tutor: ${own.why} (in place of ${usual})`;
+}
 
 export const adviceText = (test: string, { id, values }: Worded): string =>
   said(among(wordsOf(test).advice, id, `the advice ${id} of ${test}`), values);

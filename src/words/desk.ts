@@ -2,23 +2,9 @@
 import type { FairnessView } from '../fairness/view.ts';
 import { aimOf } from '../scenario/aims.ts';
 import { AIM_WORDS } from './aims.ts';
+import { amountText, THIN, three } from './amounts.ts';
 
 import { testTitle } from './testTitles.ts';
-
-const THIN = '\u202f';
-const three = (value: number): string => String(Number(value.toPrecision(3))).replace('-', '−');
-
-/** A figure in the unit in which the trade says it. */
-export function amountText(value: number, unit: string): string {
-  const size = Math.abs(value);
-  if (!Number.isFinite(value)) return 'none';
-  if (unit === 'Ω' && size >= 1e9) return `over 1${THIN}GΩ`;
-  if (unit === 'Ω' && size >= 1e6) return `${three(value / 1e6)}${THIN}MΩ`;
-  if (unit === 'Ω' && size >= 1e4) return `${three(value / 1e3)}${THIN}kΩ`;
-  if (unit === 's' && size < 1) return `${three(1000 * value)}${THIN}ms`;
-  if (unit === 'A' && size < 1 && size > 0) return `${three(1000 * value)}${THIN}mA`;
-  return `${three(value)}${unit === '' ? '' : THIN}${unit}`;
-}
 
 const UNIT_OF: Readonly<Record<string, string>> = {
   continuity: 'Ω',

@@ -9,6 +9,7 @@ const BASIS_WORDS: Readonly<Record<Basis, string>> = {
   practice: 'common practice, no source',
   sheet: 'the unit’s sheet',
   circuit: 'follows from the circuit',
+  tutor: 'set by the tutor',
 };
 
 /** Follows the clause at once, its comma or semicolon with it. */

@@ -1,8 +1,10 @@
 /** What each test told, and what a way costs beside the cheapest: on small tables written by hand. */
 import { describe, expect, test } from 'vitest';
+import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import type { Cell } from '../../src/fairness/cell.ts';
 import type { Row } from '../../src/fairness/row.ts';
-import { nextTest, shareOfWay, toldBy } from '../../src/fairness/told.ts';
+import { nextTest, shareOfWay, tellingOn, toldBy } from '../../src/fairness/told.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
 
 /** A row by what each test shows of it, as a word; a test that is not named is never come to. */
 function rowOf(cause: string, shows: Readonly<Record<string, string>>): Row {
@@ -42,6 +44,17 @@ test('a cause whose trainee is stopped before a test is not ruled out by it', ()
     ['loose', 'stopped'],
     ['loose', 'stopped'],
   ]);
+});
+
+test('of a job: what each test leaves of all causes at their usual size, and which would have left fewer', () => {
+  const { scenario } = scenarioNamed('find-weavers-green');
+  const told = toItsEnd(tellingOn(scenario, ['state-c', 'state-c', 'residual-half', 'dc-ramp']));
+  expect(told.map(({ test, left, better }) => [test, left.length > 1, better?.test ?? null])).toEqual([
+    ['state-c', true, 'residual-half'],
+    ['residual-half', false, null],
+    ['dc-ramp', false, null],
+  ]);
+  expect(told[1]?.left).toEqual(scenario.faults.map(({ fault }) => fault));
 });
 
 describe('the next test, without hindsight', () => {

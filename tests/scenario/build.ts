@@ -20,6 +20,7 @@ export const scenarioOf = ({
   aim: null,
   symptom: null,
   accept: [],
+  own: [],
   site: siteOf(site),
   unit: { ...SHEET, ...sheet },
   faults,

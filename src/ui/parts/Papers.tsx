@@ -1,6 +1,7 @@
 /** The installation by its papers, in words: nothing of it was measured. */
 import { memo } from 'react';
 import type { Run } from '../../attempt/record/run.ts';
+import { ownLimitLines } from '../../words/ownLimits.ts';
 import { siteLines } from '../../words/papers.ts';
 import { EditionNote } from './EditionNote.tsx';
 import { SheetLines } from './SheetLines.tsx';
@@ -16,7 +17,20 @@ export const Papers = memo(function Papers({ scenario, papers }: Pick<Run, 'scen
       {scenario.symptom === null ? null : <Symptom text={scenario.symptom} />}
       <p>{scenario.brief}</p>
       <SheetLines lines={siteLines(papers)} />
+      <OwnLimits papers={papers} />
       <EditionNote rules={scenario.rules} />
     </section>
   );
 });
+
+/** Limits that whoever set the job puts in the place of the standard's: said before anything is measured. */
+function OwnLimits({ papers }: Pick<Run, 'papers'>) {
+  const lines = ownLimitLines(papers);
+  if (lines.length === 0) return null;
+  return (
+    <>
+      <h3>Limits set for this job</h3>
+      <SheetLines lines={lines} />
+    </>
+  );
+}

@@ -3,6 +3,7 @@
 import type { Run } from '../../../attempt/record/run.ts';
 import { entriesAbout } from '../../../attempt/record/run.ts';
 import { isJudgedAsSaid } from '../../../attempt/record/truth.ts';
+import { onPapers } from '../../../verification/onPapers.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import { limitText, lineText } from '../../../words/actions.ts';
 import { JUDGED_WORDS, LIMIT_WORDS } from '../../../words/answers.ts';
@@ -46,7 +47,7 @@ export function judgedFindings(
             },
           ];
     });
-    const limits = action.limits(papers).flatMap((limit): JudgedFinding[] => {
+    const limits = onPapers(action, papers).limits.flatMap((limit): JudgedFinding[] => {
       const { id } = limit;
       const words = judgement.limits.filter((one) => one.id === id).map(({ judged }) => judged);
       const worst = words.find((word) => word === 'outside') ?? words.find((word) => word === 'too-close');

@@ -15,6 +15,7 @@ import { tellingStep, timelineOf } from '../../../attempt/opened/timeline.ts';
 import type { Lockstep, Progress } from '../../../attempt/opened/twin.ts';
 import { followingLog } from '../../../attempt/opened/twin.ts';
 import { rungOf } from '../../../attempt/record/rung.ts';
+import { tellingOn } from '../../../fairness/told.ts';
 import { stopWhy } from '../../../words/actions.ts';
 import { verdictTitle } from '../../../words/answers.ts';
 import { goalText, reasonOf, TRUTH_WORDS } from '../../../words/mattered.ts';
@@ -108,6 +109,13 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
     () => (lockstep === null ? null : timelineOf(lockstep, told.sureAndWrong)),
     [lockstep, told],
   );
+  const telling = useSliced(
+    useMemo(() => {
+      if (scenario.task !== 'find' || timeline === null || undone.result === null) return null;
+      const path = timeline.tests.map(({ test }) => test);
+      return () => tellingOn(scenario, path);
+    }, [scenario, timeline, undone.result]),
+  );
   const stepping = useStepping((lockstep?.steps.length ?? 1) - 1);
   const stepOf = (test: string) => (lockstep === null ? null : tellingStep(lockstep, test));
   const wrongSteps = (timeline?.tests ?? [])
@@ -188,7 +196,12 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
                     : 'It cannot be worked out. All else stands.'}
                 </p>
               ) : (
-                <RuledOut timeline={timeline} elimination={ruledOut} undone={undone.result} />
+                <RuledOut
+                  timeline={timeline}
+                  elimination={ruledOut}
+                  undone={undone.result}
+                  told={telling.result}
+                />
               )}
             </Fold>
           )}

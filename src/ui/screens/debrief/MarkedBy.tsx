@@ -12,6 +12,7 @@ import { rungOf } from '../../../attempt/record/rung.ts';
 import { MOST_LISTED } from '../../../scenario/problem.ts';
 import { filesFor } from '../../../words/aimJobs.ts';
 import { doubtText, UNTIMELY_WORDS } from '../../../words/doubts.ts';
+import { ownLimitLines } from '../../../words/ownLimits.ts';
 import { RUNG_NAMES } from '../../../words/rungs.ts';
 import { unsafeActText } from '../../../words/unsafeActs.ts';
 import { benchTime, recordNumber } from '../../format/figures.ts';
@@ -68,6 +69,14 @@ export const MarkedBy = memo(function MarkedBy({ told }: { readonly told: Told }
       Object.entries(marks.weights)
         .map(([part, weight]) => `${part} ${weight}`)
         .join(', '),
+    ],
+    [
+      'own limits',
+      scenario.own.length === 0
+        ? 'none'
+        : ownLimitLines(run.papers)
+            .map(({ term, text }) => `${term}, ${text}`)
+            .join('; '),
     ],
     ['pass mark', `${marks.pass}, with every gate and hurdle met`],
     [

@@ -2,6 +2,7 @@
 import { memo } from 'react';
 import type { Elimination, Undone } from '../../../attempt/opened/elimination.ts';
 import type { Timeline } from '../../../attempt/opened/timeline.ts';
+import type { Told } from '../../../fairness/told.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { causesNamed, LeftAtTheEnd } from './LeftAtTheEnd.tsx';
 
@@ -10,12 +11,14 @@ interface Props {
   readonly elimination: Elimination;
   /** The test not done that would have told most. */
   readonly undone: Undone | null;
+  /** What each test told beside what another would have; null while it is worked out. */
+  readonly told: readonly Told[] | null;
 }
 
 /** More than these are not read one by one. */
 const NAMED = 6;
 
-export const RuledOut = memo(function RuledOut({ timeline, elimination, undone }: Props) {
+export const RuledOut = memo(function RuledOut({ timeline, elimination, undone, told }: Props) {
   const { candidates, left } = elimination;
   return (
     <>
@@ -33,6 +36,7 @@ export const RuledOut = memo(function RuledOut({ timeline, elimination, undone }
               <strong>{testTitle(test)}</strong>{' '}
               {out.length === 0 ? 'ruled nothing out' : `ruled out ${out.length}`}, {left[last]} left.
               {out.length === 0 ? null : <span className="note"> {causesNamed(out, NAMED)}.</span>}
+              <Better told={told?.find((one) => one.test === test) ?? null} />
             </li>
           );
         })}
@@ -41,3 +45,15 @@ export const RuledOut = memo(function RuledOut({ timeline, elimination, undone }
     </>
   );
 });
+
+/** With hindsight, as one who knows what every cause would show. */
+function Better({ told }: { readonly told: Told | null }) {
+  if (told === null || told.better === null) return null;
+  const { left, better } = told;
+  return (
+    <p>
+      “{testTitle(better.test)}” would have told more in its place: done as its procedure says, it leaves{' '}
+      {better.left} {better.left === 1 ? 'cause' : 'causes'}, and this test {left.length}.
+    </p>
+  );
+}

@@ -41,16 +41,6 @@ export function Change({ onWish }: Props) {
 /** One of the four lines is open at a time, or none. */
 export type Line = 'wrong' | 'bad' | 'tests' | 'told';
 
-/** What every line needs. */
-export interface LineProps {
-  readonly file: JobFile;
-  readonly scenario: Scenario;
-  readonly isOpen: boolean;
-  readonly onOpen: () => void;
-  readonly onClose: () => void;
-  readonly onChange: (file: JobFile, what?: string) => void;
-}
-
 function Changing({ drafting, onWish }: Props & { readonly drafting: Drafting }) {
   const { draft, change, undo, problem } = drafting;
   const { file } = draft;

@@ -1,16 +1,18 @@
 /** Whether it is fair, in plain words; the one way out where it is not; the drawing with its places, and what each cause reads. */
+
 import type { ReactNode } from 'react';
+import { callLimit } from '../../../fairness/closest.ts';
 import type { FairnessView } from '../../../fairness/view.ts';
 import type { Problem } from '../../../scenario/problem.ts';
 import type { Scenario } from '../../../scenario/scenario.ts';
 import { applicableActions } from '../../../scenario/scenario.ts';
 import { limitSum, stopWhy } from '../../../words/actions.ts';
+import { amountText } from '../../../words/amounts.ts';
 import { causesTitle } from '../../../words/causeTitles.ts';
 import type { Answer } from '../../../words/desk.ts';
 import {
   acceptText,
   aimAndTest,
-  amountText,
   apartAnswer,
   harmAnswer,
   seenAnswer,
@@ -314,7 +316,7 @@ function Facts({ view }: { readonly view: FairnessView }) {
           <dt>Closest call</dt>
           <dd>
             {amountText(closest.value, closest.unit)} at “{testTitle(closest.action)}”, against{' '}
-            {limitSum(closest.action, { id: closest.line, values: closest.values })}
+            {limitSum(closest.action, callLimit(closest))}
             {closest.margins < 1 ? ': too close to tell' : ''}
           </dd>
         </>

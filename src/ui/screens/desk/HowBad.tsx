@@ -5,15 +5,16 @@ import { entryNamed } from '../../../faults/catalogue.ts';
 import type { Parameter } from '../../../faults/fault.ts';
 import { LINE } from '../../../faults/fault.ts';
 import { lineText } from '../../../words/actions.ts';
+import { amountText } from '../../../words/amounts.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
-import { amountText, readText } from '../../../words/desk.ts';
+import { readText } from '../../../words/desk.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import type { Weighed } from '../../flow/useWeigher.ts';
 import { figureWithin, rangeText } from '../../format/ranges.ts';
 import { TextField } from '../../parts/TextField.tsx';
-import type { LineProps } from './Change.tsx';
 import type { FaultLine } from './jobFile.ts';
 import { withValue } from './jobFile.ts';
+import type { LineProps } from './LineFrame.tsx';
 import { LineFrame } from './LineFrame.tsx';
 
 interface Sized {

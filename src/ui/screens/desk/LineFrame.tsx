@@ -1,6 +1,18 @@
 /** One of the four lines: its name, the answer, and a touch on *change* that opens its panel in its place. */
 import type { ReactNode } from 'react';
 import { useId } from 'react';
+import type { Scenario } from '../../../scenario/scenario.ts';
+import type { JobFile } from './jobFile.ts';
+
+/** What every line needs. */
+export interface LineProps {
+  readonly file: JobFile;
+  readonly scenario: Scenario;
+  readonly isOpen: boolean;
+  readonly onOpen: () => void;
+  readonly onClose: () => void;
+  readonly onChange: (file: JobFile, what?: string) => void;
+}
 
 interface Props {
   readonly name: string;

@@ -13,6 +13,7 @@ import type { Field } from './fields.ts';
 import { clockFields, markFields, siteFields, unitFields } from './fields.ts';
 import type { JobFile } from './jobFile.ts';
 import { withField } from './jobFile.ts';
+import { OwnLimits } from './OwnLimits.tsx';
 
 interface Props {
   readonly file: JobFile;
@@ -50,6 +51,12 @@ export function MoreOfIt({ file, scenario, onChange }: Props) {
           <h2>What was done before</h2>
         </summary>
         <Before file={file} scenario={scenario} onChange={onChange} />
+      </details>
+      <details className="fold">
+        <summary>
+          <h2>A limit of your own</h2>
+        </summary>
+        <OwnLimits file={file} scenario={scenario} onChange={onChange} />
       </details>
       <details className="fold">
         <summary>

@@ -8,9 +8,9 @@ import { causeWords } from '../../../words/causes.ts';
 import { causesTitle, causeTitle } from '../../../words/causeTitles.ts';
 import { FAMILY_NAMES } from '../../parts/CauseChoice.tsx';
 import { Keys } from '../../parts/Keys.tsx';
-import type { LineProps } from './Change.tsx';
 import type { FaultLine } from './jobFile.ts';
 import { withFault, withFaultsSet, withValue } from './jobFile.ts';
+import type { LineProps } from './LineFrame.tsx';
 import { LineFrame } from './LineFrame.tsx';
 
 export function WhatIsWrong(props: LineProps) {

@@ -4,9 +4,9 @@ import type { Problem } from '../../../scenario/problem.ts';
 import { problemText } from '../../../words/problems.ts';
 import { Keys } from '../../parts/Keys.tsx';
 import { TextField } from '../../parts/TextField.tsx';
-import type { LineProps } from './Change.tsx';
 import type { JobFile } from './jobFile.ts';
 import { withField } from './jobFile.ts';
+import type { LineProps } from './LineFrame.tsx';
 import { LineFrame } from './LineFrame.tsx';
 
 const SUPPORTS = ['guided', 'practice', 'assessment'] as const;

@@ -5,8 +5,8 @@ import { AIMS } from '../../../scenario/aims.ts';
 import { allowedActions, applicableActions } from '../../../scenario/scenario.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
 import { testTitle } from '../../../words/testTitles.ts';
-import type { LineProps } from './Change.tsx';
 import { withAllowed } from './jobFile.ts';
+import type { LineProps } from './LineFrame.tsx';
 import { LineFrame } from './LineFrame.tsx';
 
 const NUMBERS = [

@@ -1,6 +1,7 @@
 /** A tutor's job as its file holds it, and every change of it as a function from one file to the next. */
 import INSTALLATIONS from '../../../scenario/aimSites.json' with { type: 'json' };
 import type { SiteId } from '../../../scenario/aims.ts';
+import type { OwnLimit } from '../../../verification/testAction.ts';
 import type { Offered } from '../offered.ts';
 
 export interface FaultLine {
@@ -15,6 +16,7 @@ export interface JobFile extends Offered {
   readonly task?: 'verify' | 'aim' | 'find';
   readonly faults: readonly FaultLine[];
   readonly accept?: readonly string[];
+  readonly own?: readonly OwnLimit[];
   readonly allowed: 'all' | readonly string[];
   readonly marking?: {
     readonly weights?: Readonly<Record<string, number>>;
@@ -92,6 +94,13 @@ export const withAccepted = (file: JobFile, causes: readonly string[]): JobFile 
   ...file,
   accept: [...new Set([...(file.accept ?? []), ...causes])],
 });
+
+/** In place of one that it may have had for the same limit; null: the standard's again. */
+export function withOwnLimit(file: JobFile, limit: string, own: OwnLimit | null): JobFile {
+  const others = (file.own ?? []).filter((one) => one.limit !== limit);
+  const all = own === null ? others : [...others, own];
+  return withField(file, ['own'], all.length === 0 ? undefined : all);
+}
 
 /** A field anywhere in the file by its path; undefined takes it out. */
 export function withField(file: JobFile, path: readonly string[], value: unknown): JobFile {

@@ -10,6 +10,7 @@ import { testFigures, testLines } from '../../../attempt/record/lines.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import type { Scenario } from '../../../scenario/scenario.ts';
 import { actionNamed } from '../../../verification/actions.ts';
+import { onPapers } from '../../../verification/onPapers.ts';
 import type { Figure, Stage } from '../../../verification/testAction.ts';
 import type { InWords } from '../../../words/actions.ts';
 import { figureInWords, limitSum, limitText, lineInWords, testPurpose } from '../../../words/actions.ts';
@@ -128,7 +129,7 @@ function stepsOfTest(bench: Bench, from: number, to: number, number: number): re
               return line === undefined ? [] : [{ text: line.text, subject: line.subject, judged }];
             }),
             limits: judgement.limits.flatMap(({ id, reading, judged }) => {
-              const limit = action.limits(run.papers).find((one) => one.id === id);
+              const limit = onPapers(action, run.papers).limits.find((one) => one.id === id);
               const typed = written.find((one) => one.reading === reading);
               return limit === undefined
                 ? []
