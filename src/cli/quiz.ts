@@ -1,8 +1,6 @@
 /** The verb `quiz`: questions drawn by a seed, in words. */
-import { terminalsOf } from '../bench/terminals.ts';
 import { questions } from '../quiz/draw.ts';
-import type { OnDrawing, Question } from '../quiz/question.ts';
-import { askedSite } from '../quiz/site.ts';
+import type { Question } from '../quiz/question.ts';
 import type { AimId } from '../scenario/aims.ts';
 import { AIMS, aimNamed, GREATEST_SEED } from '../scenario/aims.ts';
 import { nearest } from '../scenario/nearest.ts';
@@ -17,7 +15,7 @@ import {
   threeAnswers,
   workedOut,
 } from '../words/questions.ts';
-import { terminalName } from '../words/trade.ts';
+import { terminalsOn } from '../words/quizRows.ts';
 import { BadInput } from './files.ts';
 
 /** More than anybody answers, and soon drawn. */
@@ -121,15 +119,3 @@ function answersOf(question: Question): object {
       };
   }
 }
-
-/** What can be touched on one part of the drawing. */
-const terminalsOn = ({ site, part }: OnDrawing): readonly object[] =>
-  terminalsOf(askedSite(site).papers.site)
-    .filter((terminal) => terminal.startsWith(`${PLACES[part]}.`))
-    .map((id) => ({ id, text: terminalName(id) }));
-
-const PLACES: Readonly<Record<OnDrawing['part'], string>> = {
-  origin: 'origin',
-  unit: 'supply',
-  outlet: 'outlet',
-};

@@ -5,8 +5,8 @@
  */
 import type { IDBPDatabase } from 'idb';
 import { attemptIn } from './about.ts';
+import { continues } from './continues.ts';
 import { SHARED } from './copy.ts';
-import { continues } from './merge.ts';
 import type { Kept } from './versions.ts';
 import { openKept, STORES, UPGRADES } from './versions.ts';
 

@@ -15,7 +15,7 @@ import { afterEngine, loaded } from './flow/loading.ts';
 import { benchReady, madeReady, withWords } from './flow/madeReady.ts';
 import { useFailure } from './flow/useFailure.ts';
 import type { AttemptOnPage, OpenAttempt, Refusal } from './flow/useOpenAttempt.ts';
-import { isAssessmentOn, isDueAtLeaving, useOpenAttempt } from './flow/useOpenAttempt.ts';
+import { isDueAtLeaving, useOpenAttempt } from './flow/useOpenAttempt.ts';
 import { usePreparing } from './flow/usePreparing.ts';
 import { AfterFailure, failureTitle } from './parts/AfterFailure.tsx';
 import { Dialog } from './parts/Dialog.tsx';
@@ -293,10 +293,7 @@ export function App() {
               )}
             </Route>
             <Route path="/questions">
-              <Questions
-                query={query.toString()}
-                isInAssessment={openAttempt !== null && isAssessmentOn(openAttempt)}
-              />
+              <Questions query={query.toString()} openAttempt={openAttempt} />
             </Route>
             <Route path="/record">
               <MyRecord

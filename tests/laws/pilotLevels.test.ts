@@ -13,9 +13,9 @@ import {
   pilotLow,
   pilotWindow,
   shunted,
-  sourceResistanceFrom,
   VEHICLE,
 } from '../../src/laws/pilotLevels.ts';
+import { sourceResistanceFrom } from '../../src/laws/pilotSourceResistance.ts';
 import { isWithin } from '../../src/laws/quantities.ts';
 import { CORNER_ROWS, WINDOW_ROWS } from '../references/pilotTables.ts';
 

@@ -7,7 +7,7 @@ import { minimumInsulation } from '../../src/laws/insulationLimits.ts';
 import { prospectiveCurrent } from '../../src/laws/loop.ts';
 import { breakerTripTime, greatestLoopImpedance } from '../../src/laws/overcurrent.ts';
 import { dutyForCurrent } from '../../src/laws/pilotDuty.ts';
-import { sourceResistanceFrom } from '../../src/laws/pilotLevels.ts';
+import { sourceResistanceFrom } from '../../src/laws/pilotSourceResistance.ts';
 import { directTripTime, residualTripTime } from '../../src/laws/residualCurves.ts';
 
 const ROWS: readonly [string, () => unknown][] = [

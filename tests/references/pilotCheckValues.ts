@@ -9,9 +9,9 @@ import {
   pilotLow,
   pilotWindow,
   shunted,
-  sourceResistanceFrom,
   VEHICLE,
 } from '../../src/laws/pilotLevels.ts';
+import { sourceResistanceFrom } from '../../src/laws/pilotSourceResistance.ts';
 import { codingResistance, readCoding } from '../../src/laws/proximity.ts';
 import { isWithin } from '../../src/laws/quantities.ts';
 import * as timing from '../../src/laws/timing.ts';

@@ -8,9 +8,9 @@ import {
   parallel,
   pilotHigh,
   pilotLow,
-  sourceResistanceFrom,
   VEHICLE,
 } from '../../laws/pilotLevels.ts';
+import { sourceResistanceFrom } from '../../laws/pilotSourceResistance.ts';
 import { CABLE_CODINGS, codedCurrent, codingResistance, readCoding } from '../../laws/proximity.ts';
 import type { Amps, Ohms, Volts } from '../../laws/quantities.ts';
 import { CIRCUIT, pilotStandard } from '../../verification/sources.ts';

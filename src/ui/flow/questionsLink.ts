@@ -2,4 +2,4 @@
 import type { AimId } from '../../scenario/aims.ts';
 
 export const questionsLink = (topics: readonly AimId[], count: number, from: 'attempt' | 'record'): string =>
-  `/questions?${new URLSearchParams({ topics: topics.join(','), count: String(count), from })}`;
+  `/questions?topics=${topics.join(',')}&count=${count}&from=${from}`;

@@ -68,10 +68,6 @@ export const isDueAtLeaving = ({ now }: OpenAttempt): boolean =>
   now.handedIn === null &&
   !now.leftWithout;
 
-/** An assessment that is not concluded: nothing is told meanwhile, nor asked elsewhere. */
-export const isAssessmentOn = ({ now }: OpenAttempt): boolean =>
-  now.bench.run.scenario.support === 'assessment' && !isConcluded(now.bench);
-
 export function useOpenAttempt() {
   const [onPage, setOnPage] = useState<AttemptOnPage | null>(null);
   const [problem, setProblem] = useState<KeepProblem | null>(null);

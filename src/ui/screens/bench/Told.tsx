@@ -9,7 +9,6 @@ import { aimOf } from '../../../scenario/aims.ts';
 import type { TestAction } from '../../../verification/testAction.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { loaded } from '../../flow/loading.ts';
-import { questionsLink } from '../../flow/questionsLink.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { opensThisUnit } from './opensThisUnit.ts';
 import { StepFrame } from './StepFrame.tsx';
@@ -60,7 +59,7 @@ export function Told({ bench, action, prediction, heading, onAgain, next }: Prop
       ))}
       {wrong.length === 0 || topic === null ? null : (
         <p>
-          <a className="lone" href={`#${questionsLink([topic], 3, 'attempt')}`}>
+          <a className="lone" href={`#/questions?topics=${topic}&count=3&from=attempt`}>
             Three questions on this
           </a>
         </p>

@@ -1,6 +1,8 @@
 /** Five minutes of questions: one on the screen at a time, each settled at once; at the end what comes back, and when. */
 import { useMemo } from 'react';
 import { Link } from 'wouter';
+import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
+import { isConcluded } from '../../flow/useOpenAttempt.ts';
 import { Ask } from './Ask.tsx';
 import { askedFor } from './asked.ts';
 import { Ended } from './Ended.tsx';
@@ -9,11 +11,15 @@ import { whyDueText } from './whyDue.ts';
 
 interface Props {
   readonly query: string;
-  /** None while an assessment is in hand. */
-  readonly isInAssessment: boolean;
+  /** None is asked while it is an assessment. */
+  readonly openAttempt: OpenAttempt | null;
 }
 
-export function Questions({ query, isInAssessment }: Props) {
+/** One that is not concluded: nothing is told meanwhile, nor asked elsewhere. */
+const isAssessmentOn = ({ now: { bench } }: OpenAttempt): boolean =>
+  bench.run.scenario.support === 'assessment' && !isConcluded(bench);
+
+export function Questions({ query, openAttempt }: Props) {
   const asked = useMemo(() => askedFor(new URLSearchParams(query)), [query]);
   const { now, answer, goOn, again } = useSession(asked);
   const back = { attempt: '/attempt', record: '/record', home: '/' }[asked.from ?? 'home'];
@@ -37,7 +43,7 @@ export function Questions({ query, isInAssessment }: Props) {
         </Link>
       </header>
       <main>
-        {isInAssessment ? (
+        {openAttempt !== null && isAssessmentOn(openAttempt) ? (
           <p className="columns">
             You are in an assessment. Questions come after it, since their answers are worked out.
           </p>
