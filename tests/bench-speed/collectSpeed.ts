@@ -12,8 +12,6 @@ import { givingOf, readGiving, SHIPPED } from '../desk/helpers.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { medianOf } from './median.ts';
 
-/** Collected ÷ replayed, at most. */
-const MOST_RATIO = 1.3;
 /** Thirty whole jobs, s, at most. */
 const MOST_SECONDS = 60;
 const ATTEMPTS = 500;
@@ -60,7 +58,7 @@ function timed(id: string, count: number, turns: number): Timed {
   return { collected: medianOf(took.collected), replayed: medianOf(took.replayed) };
 }
 
-/** Whether both bounds are kept. */
+/** What reading, chain and marks cost beside the replay is printed; how long a class of whole jobs takes is held. */
 export function printCollecting(hold: (what: string, kept: boolean) => void): void {
   console.log('\ncollecting, CPU time beside a bare replay of the same logs');
   const short = timed('find-dyers-row', ATTEMPTS, TURNS);
@@ -68,7 +66,6 @@ export function printCollecting(hold: (what: string, kept: boolean) => void): vo
   console.log(
     `  ${ATTEMPTS} attempts of six tests: ${Math.round(short.collected)} ms, replayed ${Math.round(short.replayed)} ms, ${ratio.toFixed(2)} times`,
   );
-  hold(`at most ${MOST_RATIO} times`, ratio <= MOST_RATIO);
   const whole = timed('harbour-mews', TRAINEES, 1);
   console.log(`  ${TRAINEES} whole jobs: ${(whole.collected / 1000).toFixed(1)} s on one core`);
   hold(`at most ${MOST_SECONDS} s`, whole.collected <= 1000 * MOST_SECONDS);
