@@ -96,7 +96,9 @@ export function markCsv(named: readonly string[], against: readonly string[] | n
     rows,
     given.givings.map(({ giving }) => giving),
   );
-  return { text: csvOf(csvRows(made.rows, made.sets)), errors, exit: errors.length > 0 ? 2 : 0 };
+  // Lines end as the terminal's do.
+  const text = csvOf(csvRows(made.rows, made.sets)).replaceAll('\r\n', '\n').trimEnd();
+  return { text, errors, exit: errors.length > 0 ? 2 : 0 };
 }
 
 const json = (value: unknown): string => JSON.stringify(value, null, 2);

@@ -73,7 +73,7 @@ export interface Marked {
   /** Which of the equal variants; null where all got the same. */
   readonly variant: number | null;
   readonly code: string;
-  /** Of the log without its hashes: what two have in common who handed in one piece of work. */
+  /** Of the log's steps and times: what two have in common who handed in one piece of work. */
   readonly log: string;
   readonly rung: Rung;
   readonly marks: Marks;
@@ -245,8 +245,9 @@ function* marked(name: string, held: Held): Generator<null, Marked> {
   };
 }
 
-const logOf = (attempt: Attempt): string =>
-  digestOf(asWritten(attempt).entries.map(({ hash: _, ...entry }) => entry)).slice(0, 16);
+/** Two people never take the same time over every step, to the millisecond. */
+const logOf = ({ entries }: Attempt): string =>
+  digestOf(entries.map(({ kind, at, wall }) => `${kind} ${at} ${wall}`).join()).slice(0, 16);
 
 const outcomeOf = (line: DebriefLine): LineOutcome => ({
   test: line.test,

@@ -1,8 +1,9 @@
 /*
  * How fast the bench is, for `npm run bench`: the three-phase bench against the circuit simulator's warm run of the same
  * netlist, turn and turn about; a whole verification of every scenario, then beside an earlier commit; then the built page: its size and how it feels
- * on a slower device; then marks earned without knowing; and, only where it is asked for, what every test takes in taps. Words after the
- * command choose among bench, engine, page, marks and taps. Ends with 1 where a bound is not kept.
+ * on a slower device; then marks earned without knowing; then collecting
+ * beside a bare replay; and, only where it is asked for, what every test takes in taps. Words after the
+ * command choose among bench, engine, page, marks, collect and taps. Ends with 1 where a bound is not kept.
  */
 import { readFileSync } from 'node:fs';
 import { readdir } from 'node:fs/promises';
@@ -20,6 +21,7 @@ import { settleComplaints } from '../browser/complaints.ts';
 import { serveBuilt } from '../browser/serveBuilt.ts';
 import { sitDown } from '../browser/trainee.ts';
 import { netlistOf, simulate } from '../oracle/circuitSimulator.ts';
+import { printCollecting } from './collectSpeed.ts';
 import { printEngine } from './engineSpeed.ts';
 import { printMarks } from './marksTable.ts';
 import { medianOf } from './median.ts';
@@ -156,4 +158,5 @@ if (asked.length === 0 || asked.includes('bench')) await printBench();
 if (asked.length === 0 || asked.includes('engine')) printEngine(hold);
 if (asked.length === 0 || asked.includes('page')) await withPage(printPage);
 if (asked.length === 0 || asked.includes('marks')) printMarks(hold);
+if (asked.length === 0 || asked.includes('collect')) printCollecting(hold);
 if (asked.includes('taps')) await withPage((browser, url) => printTaps(browser, url, asked));

@@ -1,11 +1,13 @@
 /*
  * A million sequences over all cores, then two hundred thousand spoilt files, or as many as are named: `npm run soak --
  * 1000000 SEED 200000`. Every core does its own part in a process of its own; the first that goes wrong ends them all.
- * Then 500 pairs and 500 triples of faults; 500 sound units on each kind of site; then whether every job that ships, and sixty drawn ones, can be solved.
+  process.exitCode =
+    wrong === null ? faultsTogether() || soundUnits() || fairJobs() || tamperedFiles() : 1;
  */
 import { fork, spawnSync } from 'node:child_process';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
+import { sweepTampered } from '../desk/sweep.ts';
 import { sweepFairness } from '../fairness/sweep.ts';
 import { runTogether } from '../faults/together.ts';
 import { runSequence } from './sequences.ts';
@@ -34,7 +36,7 @@ else work(part as Part, Number(part === 'files' ? files : sequences), Number(fir
 async function lead(): Promise<void> {
   const wrong = (await leadPart('sequences', Number(sequences))) ?? (await leadPart('files', Number(files)));
   if (wrong !== null) process.stdout.write(`${wrong}\n`);
-  process.exitCode = wrong === null ? faultsTogether() || soundUnits() || fairJobs() : 1;
+  process.exitCode = wrong === null ? faultsTogether() || soundUnits() || fairJobs() || tamperedFiles() : 1;
 }
 
 /** Does all of a part; what went wrong, or null. */
@@ -96,6 +98,15 @@ function soundUnits(): number {
 function fairJobs(): number {
   const wrong = sweepFairness((line) => process.stdout.write(`${line}\n`));
   for (const one of wrong) process.stdout.write(`wrong: ${one}\n`);
+  return wrong.length === 0 ? 0 : 1;
+}
+
+/** A thousand tampered attempts and two hundred doctored scenarios are marked by the tutor's copy; the exit code. */
+function tamperedFiles(): number {
+  const wrong = sweepTampered({ tampered: 1000, doctored: 200, seed: Number(seed) });
+  process.stdout.write(
+    wrong.length === 0 ? '1200 files collected: nothing wrong\n' : `${wrong.join('\n')}\n`,
+  );
   return wrong.length === 0 ? 0 : 1;
 }
 

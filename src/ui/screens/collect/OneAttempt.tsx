@@ -211,7 +211,8 @@ function Inside({ told, one, entry, shown, isShown, row, onNote }: InsideProps) 
         )}
       </div>
       <div className="wide-stack">
-        <section className="stack" aria-labelledby="replay-heading">
+        {/* The replay is named by this heading. */}
+        <div className="stack">
           <h2 id="replay-heading" tabIndex={-1}>
             At that moment
           </h2>
@@ -241,7 +242,7 @@ function Inside({ told, one, entry, shown, isShown, row, onNote }: InsideProps) 
               />
             </div>
           )}
-        </section>
+        </div>
       </div>
     </>
   );

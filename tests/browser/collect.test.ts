@@ -1,0 +1,135 @@
+// The whole round, as a tutor and a learner go it: a job is given out sealed, by a link that is read off its QR code; the
+// learner opens it, does it and hands in; thirty attempts come back as a platform's zip; the class stands there, one mark is
+// defended, and the table goes to a spreadsheet. Presses are counted.
+
+import { readFileSync } from 'node:fs';
+import { parse } from 'csv-parse/sync';
+import { zipSync } from 'fflate';
+import type { Download, Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { mark } from '../../src/attempt/marks/mark.ts';
+import { makeAttemptText } from '../../src/attempt/record/fileText.ts';
+import { handedIn } from '../desk/handedIn.ts';
+import { readGiving } from '../desk/helpers.ts';
+import { seenIn } from '../helpers/qr.ts';
+import { barriersOn } from './axe.ts';
+import { openBuiltPage } from './builtPage.ts';
+import { outOfSight } from './lost.ts';
+import { button, COULD_NOT_FINISH, conclude, sitDown } from './trainee.ts';
+
+const opened = openBuiltPage();
+const PHONE = { width: 360, height: 740 };
+const DESK = { width: 1280, height: 800 };
+
+async function saved(page: Page, name: string): Promise<string> {
+  const [download] = await Promise.all([page.waitForEvent('download'), button(page, name).click()]);
+  return readFileSync((await (download as Download).path()) ?? '', 'utf8');
+}
+
+async function withoutBarriers(page: Page, screen: string): Promise<void> {
+  for (const size of [DESK, PHONE]) {
+    await page.setViewportSize(size);
+    expect([...(await barriersOn(page)), ...(await outOfSight(page))], `${screen}, ${size.width}`).toEqual(
+      [],
+    );
+  }
+  await page.setViewportSize(DESK);
+}
+
+test('given out sealed, done, handed in by thirty, collected, defended and written out', async () => {
+  const tutor = await sitDown(opened.browser, opened.url, DESK);
+  let presses = 0;
+  const press = async (name: string | RegExp) => {
+    presses += 1;
+    await button(tutor, name).click();
+  };
+  await tutor.goto(`${opened.url}#/give`);
+  await tutor.getByLabel('a job that comes with the page').selectOption('fen-barn');
+  presses += 2;
+  await tutor.getByLabel('group').fill('Thursday');
+  await tutor.getByText('held until a second word').click();
+  presses += 1;
+  await tutor.getByLabel('the second word').fill('otter-17');
+  await tutor.getByLabel(/^passphrase/).fill('Bay 3, please');
+  await press('Give it out');
+  await tutor.locator('.qr').waitFor();
+  await withoutBarriers(tutor, 'give');
+  // Every file that is made, and the sheets; all of it within fifteen presses.
+  const own = readGiving(JSON.parse(await saved(tutor, 'Save your own copy')));
+  expect(JSON.parse(await saved(tutor, 'Save the learners’ file'))).toHaveProperty('sealed.rounds', 600_000);
+  presses += 2;
+  expect(presses).toBeLessThanOrEqual(15);
+  const link = seenIn((await tutor.locator('.qr').evaluate((code) => code.outerHTML)) ?? '') ?? '';
+  expect(link).toBe(await tutor.locator('.link-text').textContent());
+  expect(link.startsWith(`${opened.url}#/given/`)).toBe(true);
+
+  const learner = await sitDown(opened.browser, opened.url, PHONE);
+  await learner.goto(link);
+  await learner.getByLabel('passphrase').fill('bay 3');
+  await button(learner, 'Open').click();
+  await learner.getByText('It does not open by this passphrase').waitFor();
+  await learner.getByLabel('passphrase').fill('Bay 3, please');
+  await button(learner, 'Open').click();
+  await learner.getByText(own.giving.word).waitFor();
+  await button(learner, /^Begin/).click();
+  await learner.getByText('Without a label nobody knows').waitFor();
+  await learner.getByLabel(/^your label/).fill('ash-99');
+  await button(learner, /^Begin/).click();
+  await button(learner, 'Stop…').click();
+  await learner.getByLabel('reason').fill('=enough');
+  await button(learner, 'Stop the work').click();
+  await conclude(learner, { ...COULD_NOT_FINISH, leftOut: 'no-time' });
+  await learner.getByRole('heading', { name: 'The debrief waits' }).waitFor();
+  const file = await saved(learner, 'Hand in');
+  await learner.getByLabel('the second word').fill('heron');
+  await button(learner, 'Open the debrief').click();
+  await learner.getByText('That is not the word').waitFor();
+  await learner.getByLabel('the second word').fill('Otter-17 ');
+  await button(learner, 'Open the debrief').click();
+  await learner.getByRole('heading', { name: 'What mattered most' }).waitFor();
+
+  const others = handedIn(own, 29);
+  const folders = {
+    'ash-99_assignsubmission_file/attempt.json': new TextEncoder().encode(file),
+    ...Object.fromEntries(
+      others.map((one) => [
+        `${one.trainee}_assignsubmission_file/attempt.json`,
+        new TextEncoder().encode(makeAttemptText(one)),
+      ]),
+    ),
+  };
+  await tutor.goto(`${opened.url}#/collect`);
+  await tutor
+    .locator('input[type=file][multiple]')
+    .setInputFiles({ name: 'class.zip', mimeType: 'application/zip', buffer: Buffer.from(zipSync(folders)) });
+  await tutor.getByText('marks as filed').waitFor();
+  await withoutBarriers(tutor, 'collect');
+  const table = tutor.getByRole('table', { name: /^The class/ });
+  expect(await table.getByRole('row', { name: /ash-99/ }).textContent()).toMatch(/could not finish/);
+  const text = await saved(tutor, 'Save as CSV');
+  const rows = parse(text, { bom: true, columns: true }) as Record<string, string>[];
+  expect(rows).toHaveLength(30);
+  const scenario = own.jobs[0]?.scenario as NonNullable<(typeof own.jobs)[0]>['scenario'];
+  for (const one of others)
+    expect(rows.find(({ label }) => label === one.trainee)).toMatchObject({
+      total: String(mark(scenario, one).total),
+      counted: 'yes',
+    });
+  expect(rows.find(({ label }) => label === 'ash-99')?.['needs a look']).toMatch(/stopped at .*: "?=enough/);
+
+  // From a mark to its reading, line and source: the label, and the part.
+  const weak = others[0]?.trainee ?? '';
+  await table.getByRole('link', { name: weak, exact: true }).click();
+  const judgement = tutor.locator('summary').filter({ hasText: /^judgement/ });
+  await judgement.click();
+  const item = tutor.locator('.lost-items > li').filter({ visible: true }).first();
+  expect(await item.textContent()).toMatch(/said .*, true: .*read: .*(IEC|BS|sheet|practice)/);
+  await item.getByRole('button', { name: /^At that moment/ }).click();
+  await tutor.locator('.replay').waitFor();
+  await withoutBarriers(tutor, 'one attempt');
+  await tutor.getByRole('textbox', { name: 'comment' }).fill('Ask about the pilot.');
+  await button(tutor, 'Keep the comment').click();
+  await tutor.getByText('Comment kept.').waitFor();
+  await tutor.getByRole('link', { name: 'The class' }).click();
+  await tutor.getByText('“Ask about the pilot.”').waitFor();
+});
