@@ -140,11 +140,11 @@ const WORDS_OF_AIM = /\/src\/words\/tests\/\w+\.ts$/;
 /** What is opened and handed in: files as they are read and written. */
 const FILES: IsRoot = (id, info) =>
   id.endsWith('/src/ui/flow/opening.ts') || screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)/)(id, info);
-const PAGES = screens(/firstRun\/FirstRun|HowMarked|Sources|Words/);
+const PAGES = screens(/firstRun\/FirstRun|Sources|Words/);
 /** What is opened where a test is told; the conclusion builds on it. */
 const TOLD = screens(/bench\/ToldPlace|firstRun\/OpenedUp/);
 const CONCLUSION = screens(/conclude\/Conclude|debrief\/Debrief/);
-const DESK = screens(/desk\/(Desk|Change)/);
+const DESK = screens(/desk\/Desk/);
 const RECORD = screens(/record\/MyRecord|worked\/Worked/);
 
 /** The simulated installation and what is written of its tests, with the libraries that these stand on. */
@@ -162,6 +162,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'files', of: FILES },
   { name: 'pages', of: PAGES },
   { name: 'told', of: TOLD },
+  { name: 'fairness', of: CONCLUSION, only: /src\/fairness\// },
   { name: 'conclusion', of: CONCLUSION },
   { name: 'record', of: RECORD },
   { name: 'desk', of: DESK },

@@ -14,16 +14,8 @@ interface TrustedTypes {
 /** The worker that serves this copy of the page without a network (offline/sw.ts). */
 export const servingWorker = (): string => new URL('sw.js', location.href).href;
 
-/** What weighs a job for its tutor (weigher.ts): a file of the build, named by what is in it. */
-const isWeigher = (address: string): boolean => {
-  const { origin, pathname } = new URL(address);
-  const folder = new URL('assets/', location.href).pathname;
-  return (
-    origin === location.origin &&
-    pathname.startsWith(folder) &&
-    /^weigher-[\w-]+\.js$/.test(pathname.slice(folder.length))
-  );
-};
+/** How the address of what weighs a job for its tutor (weigher.ts) begins: the build names it by what is in it. */
+const weigher = (): string => new URL('assets/weigher', location.href).href;
 
 let policy: { createScriptURL: (address: string) => string } | null = null;
 
@@ -34,8 +26,7 @@ export function trusted(address: string): string {
   // A name is given once.
   policy ??= trustedTypes.createPolicy('own-worker', {
     createScriptURL: (asked) => {
-      if (asked !== servingWorker() && !isWeigher(asked))
-        throw new TypeError(`${asked} is not a worker of this page`);
+      if (asked !== servingWorker() && !new URL(asked).href.startsWith(weigher())) throw new TypeError();
       return asked;
     },
   });
