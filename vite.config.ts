@@ -141,11 +141,11 @@ const WORDS_OF_AIM = /\/src\/words\/tests\/\w+\.ts$/;
 const FILES: IsRoot = (id, info) =>
   /\/src\/(ui\/flow\/opening|store\/broughtIn)\.ts$/.test(id) ||
   screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)/)(id, info);
-const PAGES = screens(/firstRun\/FirstRun|HowMarked|Sources|Words/);
+const PAGES = screens(/firstRun\/FirstRun|Sources|Words/);
 /** What is opened where a test is told; the conclusion builds on it. */
 const TOLD = screens(/bench\/ToldPlace|firstRun\/OpenedUp/);
 const CONCLUSION = screens(/conclude\/Conclude|debrief\/Debrief/);
-const DESK = screens(/desk\/(Desk|Change)/);
+const DESK = screens(/desk\/Desk/);
 /** What a tutor gave out, as a learner opens it. */
 const GIVEN = screens(/give\/(Given|GivenAndCollected|Held)/);
 const GIVE = screens(/give\/Give/);
@@ -168,6 +168,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'files', of: FILES },
   { name: 'pages', of: PAGES },
   { name: 'told', of: TOLD },
+  { name: 'fairness', of: CONCLUSION, only: /src\/fairness\// },
   { name: 'conclusion', of: CONCLUSION },
   { name: 'record', of: RECORD },
   { name: 'desk', of: DESK },

@@ -32,10 +32,7 @@ const AttemptScreen = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/AttemptScreen.tsx'))).AttemptScreen,
 }));
 const Desk = lazy(async () => ({
-  default: (await afterEngine(() => import('./screens/desk/Desk.tsx'))).Desk,
-}));
-const Change = lazy(async () => ({
-  default: (await withWords(() => import('./screens/desk/Change.tsx'))).Change,
+  default: (await withWords(() => import('./screens/desk/Desk.tsx'))).Desk,
 }));
 const Choose = lazy(async () => ({
   default: (await loaded(() => import('./screens/Choose.tsx'))).Choose,
@@ -45,9 +42,6 @@ const FirstRun = lazy(async () => ({
 }));
 const Worked = lazy(async () => ({
   default: (await withWords(() => import('./screens/worked/Worked.tsx'))).Worked,
-}));
-const HowMarked = lazy(async () => ({
-  default: (await afterEngine(() => import('./screens/HowMarked.tsx'))).HowMarked,
 }));
 const Words = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/Words.tsx'))).Words,
@@ -82,8 +76,6 @@ export const THIS_PAGE = 'This page';
 const SCREEN_NAMES: Readonly<Record<string, string>> = {
   '/': 'The first page',
   '/jobs': 'The list of scenarios',
-  '/desk': 'The tutor’s shelf',
-  '/desk/change': 'The tutor’s desk',
   '/attempt': 'The bench',
   '/first-run': 'The first run',
   '/first-minute': 'The first minute',
@@ -92,7 +84,6 @@ const SCREEN_NAMES: Readonly<Record<string, string>> = {
   '/record': 'My record',
   '/sources': 'The list of sources',
   '/words': 'The list of words',
-  '/marks': 'The page on marks',
   '/accessibility': 'The page on accessibility',
   '/given': 'What was given out',
   '/give': 'Giving out',
@@ -308,20 +299,14 @@ export function App() {
             <Route path="/words">
               <Words />
             </Route>
-            <Route path="/marks">
-              <HowMarked />
-            </Route>
             <Route path="/accessibility">
               <Access />
             </Route>
             <Route path="/jobs">
               <Choose refused={refused} opened={openedFiles} openAttempt={openAttempt} onWish={grant} />
             </Route>
-            <Route path="/desk">
-              <Desk opened={openedFiles} />
-            </Route>
-            <Route path="/desk/change">
-              <Change onWish={grant} />
+            <Route path="/desk/:part?">
+              {({ part }) => <Desk part={part} opened={openedFiles} onWish={grant} />}
             </Route>
             <Route path={/^\/(given?|collect)(\/|$)/}>
               <GivenAndCollected

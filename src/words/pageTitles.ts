@@ -8,7 +8,7 @@ const NAME = 'Charge point trainer';
 export const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/jobs': 'Scenarios',
   '/desk': 'Set work',
-  '/desk/change': 'Change one thing',
+  '/desk/change': 'Draft',
   '/first-run': 'First run',
   '/first-minute': 'First minute',
   '/shown': 'Worked run',
@@ -16,7 +16,7 @@ export const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/record': 'My record',
   '/sources': 'Sources',
   '/words': 'Words',
-  '/marks': 'How marks are made',
+  '/desk/marks': 'Marks',
   '/give': 'Give out',
   '/collect': 'Collect',
   '/given': 'Given out',

@@ -49,12 +49,14 @@ test('a cause whose trainee is stopped before a test is not ruled out by it', ()
 test('of a job: what each test leaves of all causes at their usual size, and which would have left fewer', () => {
   const { scenario } = scenarioNamed('find-weavers-green');
   const told = toItsEnd(tellingOn(scenario, ['state-c', 'state-c', 'residual-half', 'dc-ramp']));
-  expect(told.map(({ test, left, better }) => [test, left.length > 1, better?.test ?? null])).toEqual([
-    ['state-c', true, 'residual-half'],
-    ['residual-half', false, null],
-    ['dc-ramp', false, null],
-  ]);
-  expect(told[1]?.left).toEqual(scenario.faults.map(({ fault }) => fault));
+  expect(told.map(({ test }) => test)).toEqual(['state-c', 'residual-half', 'dc-ramp']);
+  expect(told[0]?.better?.test).toBe('residual-half');
+  const [first = 0, second = 0, third = 0] = told.map(({ left }) => left.length);
+  expect(told[0]?.better?.left).toBeLessThan(first);
+  expect(second).toBeLessThan(first);
+  expect(third).toBeLessThanOrEqual(second);
+  for (const { left } of told)
+    expect(left).toEqual(expect.arrayContaining(scenario.faults.map(({ fault }) => fault)));
 });
 
 describe('the next test, without hindsight', () => {

@@ -212,7 +212,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
             <EditionNote rules={scenario.rules} />
             <p className="note">
               One scenario is practice: a grade needs about ten. Marks are recomputed from the log.{' '}
-              <Link href="/marks" className="lone not-printed">
+              <Link href="/desk/marks" className="lone not-printed">
                 How marks are made
               </Link>
             </p>

@@ -21,10 +21,28 @@ import { useFocus } from '../../parts/useFocus.ts';
 import type { Entry } from '../offered.ts';
 import { keyOf } from '../offered.ts';
 import { entriesWith } from '../shelf.ts';
+import type { Wish } from '../wish.ts';
+import { Change } from './Change.tsx';
 import { DrawOne } from './DrawOne.tsx';
+import { HowMarked } from './HowMarked.tsx';
 import type { JobFile } from './jobFile.ts';
 import { blankFile } from './jobFile.ts';
 import { beginDraft, useDraft } from './useDraft.ts';
+
+interface DeskProps extends Props {
+  readonly part: string | undefined;
+  readonly onWish: (wish: Wish) => void;
+}
+
+/** The shelf, the draft that is being changed, or how marks are made: one file of the page. */
+export const Desk = ({ part, opened, onWish }: DeskProps) =>
+  part === 'change' ? (
+    <Change onWish={onWish} />
+  ) : part === 'marks' ? (
+    <HowMarked />
+  ) : (
+    <Shelf opened={opened} />
+  );
 
 interface Props {
   /** Scenario files opened from the device. */
@@ -40,7 +58,7 @@ interface Wanted {
 
 const ANY: Wanted = { aim: '', minutes: '', level: '', site: '' };
 
-export function Desk({ opened }: Props) {
+function Shelf({ opened }: Props) {
   const heading = useFocus<HTMLHeadingElement>();
   const drafting = useDraft();
   const { failure, fail, forget } = useFailure();
@@ -61,7 +79,7 @@ export function Desk({ opened }: Props) {
           </p>
         </div>
         <div className="head-acts">
-          <Link href="/marks" className="button">
+          <Link href="/desk/marks" className="button">
             How marks are made
           </Link>
           <Link href="/collect" className="button">

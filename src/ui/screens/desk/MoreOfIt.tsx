@@ -64,7 +64,8 @@ export function MoreOfIt({ file, scenario, onChange }: Props) {
         </summary>
         <div className="stack">
           <p>
-            The points of the six parts come to 100 together. <Link href="/marks">How marks are made</Link>
+            The points of the six parts come to 100 together.{' '}
+            <Link href="/desk/marks">How marks are made</Link>
           </p>
           <div>{rows([...markFields(file), ...clockFields])}</div>
         </div>
