@@ -147,6 +147,7 @@ const TOLD = screens(/bench\/ToldPlace|firstRun\/OpenedUp/);
 const CONCLUSION = screens(/conclude\/Conclude|debrief\/Debrief/);
 const RECORD = screens(/record\/MyRecord|worked\/Worked/);
 const QUESTIONS = screens(/questions\/Questions/);
+const QUIZ = screens(/questions\/MakeQuiz/);
 
 /** The simulated installation and what is written of its tests, with the libraries that these stand on. */
 const OF_THE_WORLD =
@@ -166,6 +167,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'conclusion', of: CONCLUSION },
   { name: 'record', of: RECORD },
   { name: 'questions', of: QUESTIONS },
+  { name: 'quiz', of: QUIZ },
 ];
 
 const pieceOf = (id: string, context: { getModuleInfo: ModuleInfo }): string | null => {
