@@ -152,6 +152,7 @@ const GIVE = screens(/give\/Give/);
 const COLLECT = screens(/collect\/Collect/);
 const RECORD = screens(/record\/MyRecord|worked\/Worked/);
 const QUESTIONS = screens(/questions\/Questions/);
+const QUIZ = screens(/questions\/MakeQuiz/);
 
 /** The simulated installation and what is written of its tests, with the libraries that these stand on. */
 const OF_THE_WORLD =
@@ -176,6 +177,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'given', of: GIVEN },
   { name: 'give', of: GIVE },
   { name: 'collect', of: COLLECT },
+  { name: 'quiz', of: QUIZ },
 ];
 
 const pieceOf = (id: string, context: { getModuleInfo: ModuleInfo }): string | null => {

@@ -33,6 +33,8 @@ export interface KeptSession {
   readonly address: string;
   /** Its questions by their ids, of which they are made again. */
   readonly ids: readonly string[];
+  /** ms since 1970 */
+  readonly began: number;
   readonly answers: readonly Answer[];
   /** Which one is on the screen; as many as there are: its end. */
   readonly at: number;

@@ -38,6 +38,7 @@ const card = v.object({
 const session = v.object({
   address: v.pipe(v.string(), v.maxLength(500)),
   ids: v.pipe(v.array(text), v.maxLength(MOST_QUESTIONS)),
+  began: moment,
   answers: v.pipe(
     v.array(v.object({ given: givenSchema, sure: v.picklist(SURENESS), at: moment })),
     v.maxLength(MOST_QUESTIONS),

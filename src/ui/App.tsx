@@ -284,7 +284,7 @@ export function App() {
               )}
             </Route>
             <Route path="/questions">
-              <Questions query={query.toString()} openAttempt={openAttempt} />
+              <Questions query={query} openAttempt={openAttempt} />
             </Route>
             <Route path="/record">
               <MyRecord

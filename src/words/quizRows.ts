@@ -61,6 +61,12 @@ function optionsOf(question: Question): readonly Option[] {
   }
 }
 
+/** What may be ticked or put in order on paper; none where a figure is written or something is marked on a drawing. */
+export const optionsText = (question: Question): readonly string[] =>
+  question.way === 'leads' || question.way === 'touch' || question.way === 'cursor'
+    ? []
+    : optionsOf(question).map(({ text }) => text);
+
 /** Ids of what is right, each list one right answer. */
 function rightIds(question: Exclude<Question, FigureAsked>): readonly (readonly string[])[] {
   switch (question.way) {

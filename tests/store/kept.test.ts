@@ -260,7 +260,7 @@ describe('what was asked', () => {
     ...{ topic: 'offer', kind: null, mistake: null, asked: 1, right: 1, sureAndWrong: 0, lastWrong: null },
     kinds: {},
   });
-  const session: KeptSession = { address: '', ids: ['a.offer.1'], answers: [], at: 0, due: {} };
+  const session: KeptSession = { address: '', ids: ['a.offer.1'], began: 1, answers: [], at: 0, due: {} };
 
   test('is kept, goes into the record and out of it, and is deleted with everything', async () => {
     const here = await copyAt('/');

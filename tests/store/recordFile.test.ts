@@ -51,6 +51,7 @@ const record: KeptRecord = {
     session: {
       address: 'seed=1',
       ids: ['duty-of-current.offer.1'],
+      began: 1_700_000_000_000,
       answers: [
         { given: { way: 'figure', value: 32, unit: '%' }, sure: 'would-sign', at: 1_700_000_100_000 },
       ],

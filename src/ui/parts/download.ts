@@ -1,9 +1,13 @@
-/** A text as a file for this device: the one way in which anything leaves the page. */
+/** A text, or bytes, as a file for this device: the one way in which anything leaves the page. */
 import type { Attempt } from '../../attempt/record/attempt.ts';
 
 /** Hands the file to the browser. Whether the browser then writes it, no page is told. Throws where it takes none. */
-export function download(name: string, text: string, type = 'application/json'): void {
-  const url = URL.createObjectURL(new Blob([text], { type }));
+export function download(
+  name: string,
+  content: string | Uint8Array<ArrayBuffer>,
+  type = 'application/json',
+): void {
+  const url = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement('a');
   link.href = url;
   link.download = name;

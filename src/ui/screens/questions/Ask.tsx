@@ -28,11 +28,13 @@ interface Props {
   readonly whyNow: string | null;
   readonly isKept: boolean;
   readonly isLast: boolean;
+  /** Else an answer is locked by one press. */
+  readonly asksSure: boolean;
   readonly onAnswer: (given: Given, sure: Sure) => void;
   readonly onGoOn: () => void;
 }
 
-export function Ask({ question, answer, whyNow, isKept, isLast, onAnswer, onGoOn }: Props) {
+export function Ask({ question, answer, whyNow, isKept, isLast, asksSure, onAnswer, onGoOn }: Props) {
   const [given, setGiven] = useState<Given | null>(null);
   /** Of an order: what was touched so far. */
   const [parts, setParts] = useState<readonly string[]>([]);
@@ -79,7 +81,7 @@ export function Ask({ question, answer, whyNow, isKept, isLast, onAnswer, onGoOn
       const sure = SURENESS[number];
       if (option !== undefined) {
         if (!parts.includes(option.id)) choose(option.chosen);
-      } else if (given !== null && sure !== undefined) settle(sure);
+      } else if (given !== null && asksSure && sure !== undefined) settle(sure);
     };
     document.addEventListener('keydown', onKeyDown);
     return () => document.removeEventListener('keydown', onKeyDown);
@@ -102,6 +104,7 @@ export function Ask({ question, answer, whyNow, isKept, isLast, onAnswer, onGoOn
       <Sureness
         said={question.way === 'order' ? 'In this order' : givenText(question, given)}
         onBack={question.way === 'order' ? takeBack : () => setGiven(null)}
+        asksSure={asksSure}
         onSettle={settle}
       />
     ) : isTyping ? (
@@ -171,22 +174,31 @@ const TOUCH: Readonly<Record<string, string>> = {
 
 interface SurenessProps {
   readonly said: string;
+  readonly asksSure: boolean;
   readonly onBack: () => void;
   readonly onSettle: (sure: Sure) => void;
 }
 
-function Sureness({ said, onBack, onSettle }: SurenessProps) {
+/** Where it is not asked how sure, this stands in its place, and is not told. */
+const NOT_ASKED: Sure = 'fairly-sure';
+
+function Sureness({ said, asksSure, onBack, onSettle }: SurenessProps) {
   const heading = useFocus<HTMLHeadingElement>();
   return (
     <>
       <h3 ref={heading} tabIndex={-1} className="bar-line">
-        <strong>{said}.</strong> How sure? This locks.
+        <strong>{said}.</strong> {asksSure ? 'How sure? This locks.' : ''}
       </h3>
-      <SureKeys isReady lines={[]} onLock={onSettle} />
+      {asksSure ? <SureKeys isReady lines={[]} onLock={onSettle} /> : null}
       <div className="bar-acts">
         <button type="button" className="plain" onClick={onBack}>
           Change it
         </button>
+        {asksSure ? null : (
+          <button type="button" className="main" onClick={() => onSettle(NOT_ASKED)}>
+            Lock it in
+          </button>
+        )}
       </div>
     </>
   );

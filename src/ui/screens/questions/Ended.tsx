@@ -87,6 +87,11 @@ export function Ended({ now, back, from, onAgain }: Props) {
         </tbody>
       </table>
       <AssessmentDay kept={kept.assessment} />
+      <p>
+        <Link href="/questions?make=quiz" className="lone">
+          Set a quiz for others
+        </Link>
+      </p>
     </StepFrame>
   );
 }

@@ -1,16 +1,23 @@
 /** Five minutes of questions: one on the screen at a time, each settled at once; at the end what comes back, and when. */
-import { useMemo } from 'react';
+import { lazy, useMemo } from 'react';
 import { Link } from 'wouter';
+import { loaded } from '../../flow/loading.ts';
 import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
 import { isConcluded } from '../../flow/useOpenAttempt.ts';
 import { Ask } from './Ask.tsx';
 import { askedFor } from './asked.ts';
 import { Ended } from './Ended.tsx';
+import { HandInQuiz } from './HandInQuiz.tsx';
 import { useSession } from './useSession.ts';
 import { whyDueText } from './whyDue.ts';
 
+/** For a tutor alone, with what writes files. */
+const MakeQuiz = lazy(async () => ({
+  default: (await loaded(() => import('./MakeQuiz.tsx'))).MakeQuiz,
+}));
+
 interface Props {
-  readonly query: string;
+  readonly query: URLSearchParams;
   /** None is asked while it is an assessment. */
   readonly openAttempt: OpenAttempt | null;
 }
@@ -20,20 +27,30 @@ const isAssessmentOn = ({ now: { bench } }: OpenAttempt): boolean =>
   bench.run.scenario.support === 'assessment' && !isConcluded(bench);
 
 export function Questions({ query, openAttempt }: Props) {
-  const asked = useMemo(() => askedFor(new URLSearchParams(query)), [query]);
+  const asked = useMemo(() => askedFor(query), [query]);
   const { now, answer, goOn, again } = useSession(asked);
   const back = { attempt: '/attempt', record: '/record', home: '/' }[asked.from ?? 'home'];
   const at = now?.session.at ?? 0;
   const of = now?.questions.length ?? asked.count;
-  const question = now?.questions[at];
+  const isMaking = query.has('make');
+  const question = isMaking ? undefined : now?.questions[at];
   const card = question === undefined ? undefined : now?.session.due[question.id];
   return (
     <div className="questions">
       <header className="head">
         <div className="head-title">
-          <h1>{of === 10 ? 'Five minutes of questions' : of === 1 ? 'One question' : `${of} questions`}</h1>
+          <h1>
+            {asked.set !== null
+              ? asked.set.title || 'A quiz'
+              : of === 10
+                ? 'Five minutes of questions'
+                : of === 1
+                  ? 'One question'
+                  : `${of} questions`}
+          </h1>
           <p>
             {question === undefined ? '' : `${at + 1} of ${of} · `}
+            {asked.set?.minutes == null ? '' : `about ${asked.set.minutes} minutes · `}
             <span className="head-more">made from the model · </span>
             <strong>training only</strong>
           </p>
@@ -47,7 +64,11 @@ export function Questions({ query, openAttempt }: Props) {
           <p className="columns">
             You are in an assessment. Questions come after it, since their answers are worked out.
           </p>
-        ) : now === null ? null : question === undefined ? (
+        ) : isMaking ? (
+          <MakeQuiz />
+        ) : now === null ? null : question === undefined && asked.set !== null ? (
+          <HandInQuiz quiz={asked.set} session={now.session} />
+        ) : question === undefined ? (
           <Ended now={now} back={back} from={asked.from} onAgain={again} />
         ) : (
           <Ask
@@ -57,6 +78,7 @@ export function Questions({ query, openAttempt }: Props) {
             whyNow={card === undefined ? null : whyDueText(now.kept.cards, card)}
             isKept={now.isKept}
             isLast={at + 1 === of}
+            asksSure={asked.set?.sure ?? true}
             onAnswer={answer}
             onGoOn={goOn}
           />

@@ -1,5 +1,6 @@
 /** The answer worked out: what was true and what was said, the sums, what was taken for what, the mechanism, the source. */
 import type { ReactNode } from 'react';
+import { useId } from 'react';
 import type { Sure } from '../../../attempt/record/attempt.ts';
 import { isRight, mistakeOf } from '../../../quiz/given.ts';
 import type { Question } from '../../../quiz/question.ts';
@@ -10,10 +11,14 @@ import { useFocus } from '../../parts/useFocus.ts';
 interface Props {
   readonly question: Question;
   readonly answer: Answer;
+  /** One of many: the focus stays where it is. */
+  readonly isQuiet?: boolean;
 }
 
-export function WorkedOut({ question, answer }: Props) {
-  const heading = useFocus<HTMLHeadingElement>();
+export function WorkedOut({ question, answer, isQuiet = false }: Props) {
+  const focused = useFocus<HTMLHeadingElement>();
+  const heading = isQuiet ? null : focused;
+  const id = useId();
   const { given, sure } = answer;
   const right = isRight(question, given);
   const truth = rightAnswerText(question);
@@ -22,8 +27,8 @@ export function WorkedOut({ question, answer }: Props) {
   const { steps, why, otherwise } = workingOf(question);
   const took = tookText(question, mistakeOf(question, given));
   return (
-    <section className={right ? 'worked-out' : 'worked-out wrong'} aria-labelledby="worked-out">
-      <h3 ref={heading} tabIndex={-1} id="worked-out">
+    <section className={right ? 'worked-out' : 'worked-out wrong'} aria-labelledby={id}>
+      <h3 ref={heading} tabIndex={-1} id={id}>
         {headingText(question, { right, truth, said, isLong })}
       </h3>
       <dl className="told-rows">

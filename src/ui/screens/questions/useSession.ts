@@ -64,6 +64,9 @@ export function useSession(asked: AskedFor): Answering {
     if (now === null || question === undefined || now.session.answers.length > now.session.at) return;
     const { kept, session } = now;
     const at = Date.now();
+    const answers = [...session.answers, { given, sure, at }];
+    // Of a quiz that is set nothing is told, and nothing remembered.
+    if (asked.set !== null) return keep({ ...now, session: { ...session, answers, at: session.at + 1 } }, []);
     const changed = afterAnswer(kept.cards, {
       question,
       isRight: isRight(question, given),
@@ -78,7 +81,7 @@ export function useSession(asked: AskedFor): Answering {
       {
         ...now,
         kept: { ...kept, cards },
-        session: { ...session, answers: [...session.answers, { given, sure, at }] },
+        session: { ...session, answers },
       },
       changed,
     );
@@ -97,8 +100,10 @@ export function useSession(asked: AskedFor): Answering {
 type Begun = Pick<Session, 'session' | 'questions'>;
 
 /** Null where none is in hand for this address, it is at its end, or not all of it can be made again. */
-function goneOnWith({ session }: KeptQuestions, { address }: AskedFor): Begun | null {
-  if (session === null || session.address !== address || session.at >= session.ids.length) return null;
+function goneOnWith({ session }: KeptQuestions, { address, set }: AskedFor): Begun | null {
+  if (session === null || session.address !== address) return null;
+  // A quiz that is set stays at its end until it is handed in; other questions are asked anew.
+  if (set === null && session.at >= session.ids.length) return null;
   const questions = session.ids.flatMap((id) => questionAgain(id) ?? []);
   return questions.length === session.ids.length ? { session, questions } : null;
 }
@@ -122,6 +127,7 @@ function begunAnew(cards: readonly Card[], asked: AskedFor, now: number): Begun 
     session: {
       address: asked.address,
       ids: questions.map(({ id }) => id),
+      began: now,
       answers: [],
       at: 0,
       due: Object.fromEntries(why),
