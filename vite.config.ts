@@ -137,15 +137,14 @@ const BENCH: IsRoot = (id) =>
   /\/src\/ui\/(screens\/AttemptScreen\.tsx|flow\/(start|testWords)\.ts)$/.test(id);
 /** The words of the tests of one aim, each a piece of its own. */
 const WORDS_OF_AIM = /\/src\/words\/tests\/\w+\.ts$/;
-/** What is opened and handed in: files as they are read and written. */
+/** What is opened, given out and handed in: files as they are read and written. */
 const FILES: IsRoot = (id, info) =>
-  id.endsWith('/src/ui/flow/opening.ts') || screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)/)(id, info);
+  id.endsWith('/src/ui/flow/opening.ts') ||
+  screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)|give\/(Given|GivenAndCollected|Held)/)(id, info);
 const PAGES = screens(/firstRun\/FirstRun|Sources|Words/);
 /** What is opened where a test is told; the conclusion builds on it. */
 const TOLD = screens(/bench\/ToldPlace|firstRun\/OpenedUp/);
 const CONCLUSION = screens(/conclude\/Conclude|debrief\/Debrief/);
-/** What a tutor gave out, as a learner opens it. */
-const GIVEN = screens(/give\/(Given|GivenAndCollected|Held)/);
 const GIVE = screens(/give\/Give/);
 const COLLECT = screens(/collect\/Collect/);
 const RECORD = screens(/record\/MyRecord|worked\/Worked/);
@@ -167,7 +166,6 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'told', of: TOLD },
   { name: 'conclusion', of: CONCLUSION },
   { name: 'record', of: RECORD },
-  { name: 'given', of: GIVEN },
   { name: 'give', of: GIVE },
   { name: 'collect', of: COLLECT },
 ];

@@ -13,7 +13,6 @@ export const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/words': 'Words',
   '/give': 'Give out',
   '/collect': 'Collect',
-  '/given': 'Given out',
   '/accessibility': 'Accessibility',
 };
 
