@@ -137,17 +137,15 @@ const BENCH: IsRoot = (id) =>
   /\/src\/ui\/(screens\/AttemptScreen\.tsx|flow\/(start|testWords)\.ts)$/.test(id);
 /** The words of the tests of one aim, each a piece of its own. */
 const WORDS_OF_AIM = /\/src\/words\/tests\/\w+\.ts$/;
-/** What is opened and handed in: files as they are read and written. */
+/** What is opened, given out and handed in: files as they are read and written. */
 const FILES: IsRoot = (id, info) =>
   /\/src\/(ui\/flow\/opening|store\/broughtIn)\.ts$/.test(id) ||
-  screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)/)(id, info);
+  screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)|give\/(Given|GivenAndCollected|Held)/)(id, info);
 const PAGES = screens(/firstRun\/FirstRun|Sources|Words/);
 /** What is opened where a test is told; the conclusion builds on it. */
 const TOLD = screens(/bench\/ToldPlace|firstRun\/OpenedUp/);
 const CONCLUSION = screens(/conclude\/Conclude|debrief\/Debrief/);
 const DESK = screens(/desk\/Desk/);
-/** What a tutor gave out, as a learner opens it. */
-const GIVEN = screens(/give\/(Given|GivenAndCollected|Held)/);
 const GIVE = screens(/give\/Give/);
 const COLLECT = screens(/collect\/Collect/);
 const RECORD = screens(/record\/MyRecord|worked\/Worked/);
@@ -174,7 +172,6 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'record', of: RECORD },
   { name: 'desk', of: DESK },
   { name: 'questions', of: QUESTIONS },
-  { name: 'given', of: GIVEN },
   { name: 'give', of: GIVE },
   { name: 'collect', of: COLLECT },
   { name: 'quiz', of: QUIZ },

@@ -42,7 +42,6 @@ const tutorSchema = v.object({
     {},
   ),
 });
-export type Tutor = v.InferOutput<typeof tutorSchema>;
 
 const givingSchema = v.looseObject({
   format: v.literal(1),

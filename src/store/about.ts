@@ -20,8 +20,8 @@ export interface About {
   /** Not in what an earlier version kept. */
   readonly rung?: Rung;
   readonly trainee: string | null;
-  /** The giving-out that it is of, and whether its debrief waits for a second word; absent of what nobody gave out. */
-  readonly given?: { readonly id: string; readonly held: boolean; readonly clears: boolean };
+  /** Which giving-out it is of, as its log has it; absent of what nobody gave out. */
+  readonly given?: NonNullable<Written['given']>;
   /** The word that opens its debrief was given here. */
   readonly opened?: boolean;
   readonly concluded: boolean;
@@ -64,9 +64,7 @@ export function factsOf(attempt: Written): FromLog {
     support: supported,
     rung: rungOf(supported, attempt),
     trainee: trainee ?? null,
-    ...(given === undefined
-      ? {}
-      : { given: { id: given.id, held: given.held !== undefined, clears: given.clears === true } }),
+    ...(given === undefined ? {} : { given }),
     concluded: entries.some(({ kind }) => kind === 'conclusion'),
   };
 }
@@ -100,4 +98,4 @@ export function attemptIn(text: string): Written | null {
 
 /** Nothing of what came of it is told yet. */
 export const isHeld = ({ given, opened }: Pick<About, 'given' | 'opened'>): boolean =>
-  given?.held === true && opened !== true;
+  given?.held !== undefined && opened !== true;

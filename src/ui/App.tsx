@@ -85,9 +85,6 @@ const SCREEN_NAMES: Readonly<Record<string, string>> = {
   '/sources': 'The list of sources',
   '/words': 'The list of words',
   '/accessibility': 'The page on accessibility',
-  '/given': 'What was given out',
-  '/give': 'Giving out',
-  '/collect': 'Collecting',
 };
 
 /** Of the page that is drawn; null where an attempt is shown, which says its own. */
@@ -308,13 +305,8 @@ export function App() {
             <Route path="/desk/:part?">
               {({ part }) => <Desk part={part} opened={openedFiles} onWish={grant} />}
             </Route>
-            <Route path={/^\/(given?|collect)(\/|$)/}>
-              <GivenAndCollected
-                path={path}
-                text={givenText}
-                onBegin={beginAs}
-                onGoOn={(about) => grant({ kind: 'go on', about })}
-              />
+            <Route path={/^\/(given?|collect)\b/}>
+              <GivenAndCollected path={path} text={givenText} onBegin={beginAs} onWish={grant} />
             </Route>
             <Route path="/aim/:aim/:site?">
               {({ aim, site }) => (

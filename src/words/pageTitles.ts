@@ -19,7 +19,6 @@ export const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/desk/marks': 'Marks',
   '/give': 'Give out',
   '/collect': 'Collect',
-  '/given': 'Given out',
   '/accessibility': 'Accessibility',
 };
 

@@ -42,6 +42,16 @@ export async function throughReadingPages(page: Page, look: Look): Promise<void>
     await page.getByText('Gathering …').waitFor({ state: 'detached' });
     await look(name);
   }
+  for (const [place, name] of [
+    ['#/give', 'Give out'],
+    ['#/collect', 'Collect'],
+  ] as const) {
+    await page.evaluate((hash) => {
+      location.hash = hash;
+    }, place);
+    await page.getByRole('heading', { name, level: 1 }).waitFor();
+    await look(name);
+  }
   await page.evaluate(() => {
     location.hash = '#/first-run';
   });

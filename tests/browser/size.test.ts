@@ -13,9 +13,8 @@ const BENCH_OF_ONE_AIM = 263;
 /** A whole verification, with every step of every test, what is opened where a line was wrong, and its sounds. */
 const BENCH_IN_ALL = 313;
 const LATER_PIECE = 50;
-/** The tutor’s worker: all that simulates, without a word, once more. Nobody else ever loads it. */
-const WEIGHER = 125;
-const isWorker = (name: string): boolean => /Worker-/.test(name);
+/** What works beside the page, with a simulated installation of its own. */
+const WORKER = 125;
 
 const isOfBench = (name: string): boolean => /^(words-|told|play)/.test(name);
 
@@ -53,7 +52,7 @@ test('the first screen comes with little, a bench with what is done there, all e
         piece,
       ).toBe(true);
     for (const name of later)
-      expect(sizeOf([name]).gzip, name).toBeLessThanOrEqual(isWorker(name) ? WEIGHER : LATER_PIECE);
+      expect(sizeOf([name]).gzip, name).toBeLessThanOrEqual(/Worker-/.test(name) ? WORKER : LATER_PIECE);
   } finally {
     await browser.close();
     await built.close();

@@ -67,6 +67,15 @@ describe('an attempt that was given out', () => {
   });
 });
 
+test('an easier rung is none: it is marked as it was given out, and said', () => {
+  const honest = class6[0] as Attempt;
+  const easier = labelled({ ...honest, rung: 1 }, honest.trainee ?? '');
+  const [row] = rowsOf([fileOf('a.json', easier)]) as [Marked];
+  expect(row).toMatchObject({ rung: 2, marks: { passed: false } });
+  expect(looksOf(row)).toContain('rung-differs');
+  expect(looksOf(row)).not.toContain('chain');
+});
+
 test('what two have in common is named: a file twice, a neighbour’s work, another try', () => {
   const [ash, elm] = class6 as [Attempt, Attempt];
   const again = labelled(elm, ash.trainee ?? '');

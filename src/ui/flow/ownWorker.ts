@@ -15,13 +15,11 @@ interface TrustedTypes {
 /** A name may be taken once in a page. */
 let policy: Policy | null = null;
 
-const isOwn = (address: string): boolean => {
-  const { href, origin, pathname } = new URL(address, location.href);
-  return (
-    href === new URL('sw.js', location.href).href ||
-    (origin === location.origin && /\/\w+Worker(-[\w-]+\.js|\.ts)$/.test(pathname))
-  );
-};
+const OWN = /^(sw|assets\/\w+Worker-[\w-]+)\.js$/;
+
+/** Beside this page, under one of their names; a page in development serves its sources. */
+const isOwn = (address: string): boolean =>
+  import.meta.env.DEV || OWN.test(address.replace(new URL('.', location.href).href, ''));
 
 /** The address as the browser takes it for a worker. Throws for one that is no worker of this page. */
 export function ownWorker(address: string): string {
@@ -29,7 +27,7 @@ export function ownWorker(address: string): string {
   if (trustedTypes === undefined) return address;
   policy ??= trustedTypes.createPolicy('own-worker', {
     createScriptURL: (asked) => {
-      if (!isOwn(asked)) throw new TypeError(`${asked} is not a worker of this page`);
+      if (!isOwn(asked)) throw new TypeError(asked);
       return asked;
     },
   });

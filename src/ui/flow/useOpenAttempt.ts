@@ -29,8 +29,8 @@ export interface Now {
   leftWithout: boolean;
   /** Opened from a file and not worked on here. */
   isGuest: boolean;
-  /** Its debrief waits for a word that the tutor gives. */
-  isHeld: boolean;
+  /** The word that opens its debrief was given, where it waits for one. */
+  opened: boolean;
 }
 
 export interface OpenAttempt {
@@ -102,13 +102,12 @@ export function useOpenAttempt() {
       });
       count.current += 1;
       const { isGuest = false, handedIn = null, leftWithout = false, opened = false } = about;
-      const isHeld = !opened && now.bench.run.attempt.given?.held !== undefined;
       const openAttempt: OpenAttempt = {
         kind: 'open',
         id,
         number: count.current,
         keeper,
-        now: { ...now, marks: null, handedIn, leftWithout, isGuest, isHeld },
+        now: { ...now, marks: null, handedIn, leftWithout, isGuest, opened },
       };
       held.current = { openAttempt, hold };
       hold?.lost.then(() => end('taken over'));

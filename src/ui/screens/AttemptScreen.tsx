@@ -171,7 +171,7 @@ async function askToKeep(): Promise<void> {
 /** What is kept beside the log, from the debrief. */
 function useBeside({ id, now }: OpenAttempt): AttemptContext {
   const [handedIn, setHandedIn] = useState(now.handedIn);
-  const [isHeld, setHeld] = useState(now.isHeld);
+  const [isHeld, setHeld] = useState(!now.opened && now.bench.run.attempt.given?.held !== undefined);
   return useMemo(() => {
     // A device that keeps nothing has said so already.
     const change = (part: Parameters<typeof changeAbout>[1]) => void changeAbout(id, part).catch(() => {});
@@ -180,7 +180,7 @@ function useBeside({ id, now }: OpenAttempt): AttemptContext {
       isHeld,
       handedIn,
       onOpened: () => {
-        now.isHeld = false;
+        now.opened = true;
         setHeld(false);
         change({ opened: true });
       },

@@ -11,7 +11,6 @@ import type { Sealed } from '../../../desk/seal.ts';
 import { looksSealed, readSealed, unsealed } from '../../../desk/seal.ts';
 import { parseJson } from '../../../scenario/json.ts';
 import type { Parsed, Problem } from '../../../scenario/problems.ts';
-import type { About } from '../../../store/about.ts';
 import { clearHandedIn } from '../../../store/keptAttempt.ts';
 import { inWords } from '../../../words/problems.ts';
 import type { Bench } from '../../flow/bench.ts';
@@ -24,6 +23,7 @@ import { Problems } from '../../parts/Problems.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
 import { OFFERED } from '../shelf.ts';
+import type { Wish } from '../wish.ts';
 import { GivenCard } from './GivenCard.tsx';
 
 interface Props {
@@ -31,10 +31,10 @@ interface Props {
   readonly letters: string | null;
   readonly text: string | null;
   readonly onBegin: (making: () => Generator<null, Bench>) => void;
-  readonly onGoOn: (about: About) => void;
+  readonly onWish: (wish: Wish) => void;
 }
 
-export function Given({ letters, text, onBegin, onGoOn }: Props) {
+export function Given({ letters, text, onBegin, onWish }: Props) {
   const heading = useFocus<HTMLHeadingElement>();
   const came = useMemo(() => (letters === null ? text : textInLink(letters)), [letters, text]);
   const [opened, setOpened] = useState<string | null>(null);
@@ -73,7 +73,7 @@ export function Given({ letters, text, onBegin, onGoOn }: Props) {
         ) : sealed?.ok === true ? (
           <Unseal sealed={sealed.value} onOpened={setOpened} />
         ) : result?.ok === true ? (
-          <Jobs read={result.value} onBegin={onBegin} onGoOn={onGoOn} />
+          <Jobs read={result.value} onBegin={onBegin} onWish={onWish} />
         ) : (
           <p role="status">Reading what was given out …</p>
         )}
@@ -162,7 +162,7 @@ function Unseal({ sealed, onOpened }: UnsealProps) {
   );
 }
 
-interface JobsProps extends Pick<Props, 'onBegin' | 'onGoOn'> {
+interface JobsProps extends Pick<Props, 'onBegin' | 'onWish'> {
   readonly read: ReadGiving;
 }
 
@@ -176,7 +176,7 @@ function Jobs(props: JobsProps) {
   return isCleared ? <JobsHere {...props} /> : <div className="marking" />;
 }
 
-function JobsHere({ read, onBegin, onGoOn }: JobsProps) {
+function JobsHere({ read, onBegin, onWish }: JobsProps) {
   const kept = useKeptHere();
   const [label, setLabel] = useState('');
   const [asked, setAsked] = useState(false);
@@ -230,7 +230,7 @@ function JobsHere({ read, onBegin, onGoOn }: JobsProps) {
                         ? 'concluded, not handed in'
                         : 'begun'}
                   </span>
-                  <button type="button" onClick={() => onGoOn(own)}>
+                  <button type="button" onClick={() => onWish({ kind: 'go on', about: own })}>
                     {own.concluded ? 'Open' : 'Go on'}{' '}
                     <span className="unseen">{jobs[at]?.scenario.title}</span>
                   </button>

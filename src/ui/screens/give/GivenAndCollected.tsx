@@ -1,9 +1,9 @@
 /** The screens of what is given out: a learner's, and a tutor's two, each of which comes when it is asked for. */
 import { lazy } from 'react';
-import type { About } from '../../../store/about.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { loaded } from '../../flow/loading.ts';
 import { withWords } from '../../flow/madeReady.ts';
+import type { Wish } from '../wish.ts';
 
 const Given = lazy(async () => ({ default: (await loaded(() => import('./Given.tsx'))).Given }));
 const Give = lazy(async () => ({ default: (await withWords(() => import('./Give.tsx'))).Give }));
@@ -16,7 +16,7 @@ interface Props {
   /** A giving-out that was opened from a file. */
   readonly text: string | null;
   readonly onBegin: (making: () => Generator<null, Bench>) => void;
-  readonly onGoOn: (about: About) => void;
+  readonly onWish: (wish: Wish) => void;
 }
 
 export function GivenAndCollected({ path, ...given }: Props) {
