@@ -21,7 +21,7 @@ export interface About {
   readonly rung?: Rung;
   readonly trainee: string | null;
   /** Which giving-out it is of, as its log has it; absent of what nobody gave out. */
-  readonly given?: NonNullable<Written['given']>;
+  readonly given?: Written['given'];
   /** The word that opens its debrief was given here. */
   readonly opened?: boolean;
   readonly concluded: boolean;
@@ -64,7 +64,7 @@ export function factsOf(attempt: Written): FromLog {
     support: supported,
     rung: rungOf(supported, attempt),
     trainee: trainee ?? null,
-    ...(given === undefined ? {} : { given }),
+    given,
     concluded: entries.some(({ kind }) => kind === 'conclusion'),
   };
 }

@@ -117,7 +117,7 @@ export function App() {
   const [leaving, setLeaving] = useState<{ openAttempt: OpenAttempt; go: () => void } | null>(null);
   const [shown, setShown] = useState<Offered | null>(null);
   /** A giving-out opened from a file. */
-  const [givenText, setGivenText] = useState<string | null>(null);
+  const [givenText, setGivenText] = useState('');
   const [asked] = useHashLocation();
   const now = useMemo(() => ({ place: asked, onPage: latest }), [asked, latest]);
   /** Another page is drawn in slices; the one before it stays until then, though nothing is begun on it any more. */
@@ -305,7 +305,7 @@ export function App() {
             <Route path="/desk/:part?">
               {({ part }) => <Desk part={part} opened={openedFiles} onWish={grant} />}
             </Route>
-            <Route path={/^\/(given?|collect)\b/}>
+            <Route path={/^\/(give|collect)/}>
               <GivenAndCollected path={path} text={givenText} onBegin={beginAs} onWish={grant} />
             </Route>
             <Route path="/aim/:aim/:site?">

@@ -15,7 +15,7 @@ interface TrustedTypes {
 /** A name may be taken once in a page. */
 let policy: Policy | null = null;
 
-const OWN = /^(sw|assets\/\w+Worker-[\w-]+)\.js$/;
+const OWN = /^(sw|assets\/\w+Worker-.+)\.js$/;
 
 /** Beside this page, under one of their names; a page in development serves its sources. */
 const isOwn = (address: string): boolean =>

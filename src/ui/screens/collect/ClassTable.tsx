@@ -64,7 +64,7 @@ function OneRow({ one, place }: { readonly one: ClassRow; readonly place: number
     return (
       <tr>
         <th scope="row" data-label="label">
-          <span>{label}</span>
+          <span>{row.label === null ? '–' : label}</span>
         </th>
         <td data-label="file">
           <span>{visible(row.name)}</span>

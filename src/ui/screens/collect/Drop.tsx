@@ -71,8 +71,10 @@ export function Drop({ session, onGiving, onDropped }: Props) {
         }}
       >
         <div>
-          <h2>Drop what was handed in here: files, a folder, or the platform’s zip</h2>
-          <p className="note">Every mark is worked out again from what was done; no file is believed.</p>
+          <h2>Drop files, a folder or a zip here</h2>
+          <p className="note">
+            What was handed in, as it came. Every mark is worked out again from what was done.
+          </p>
           <div className="acts">
             <button type="button" onClick={() => files.current?.click()}>
               Choose files…

@@ -29,7 +29,7 @@ import { GivenCard } from './GivenCard.tsx';
 interface Props {
   /** What the address carries; null where it came by a file. */
   readonly letters: string | null;
-  readonly text: string | null;
+  readonly text: string;
   readonly onBegin: (making: () => Generator<null, Bench>) => void;
   readonly onWish: (wish: Wish) => void;
 }

@@ -14,7 +14,7 @@ const Collect = lazy(async () => ({
 interface Props {
   readonly path: string;
   /** A giving-out that was opened from a file. */
-  readonly text: string | null;
+  readonly text: string;
   readonly onBegin: (making: () => Generator<null, Bench>) => void;
   readonly onWish: (wish: Wish) => void;
 }
