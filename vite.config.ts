@@ -14,8 +14,8 @@ const TARGET = 'es2023';
 
 /**
  * What the built page may load and do: its own files alone, and no text ever becomes a script, but for the address of
- * its workers (src/ui/flow/ownWorkers.ts, which has the policy's name too). The development server adds inline scripts
- * and goes without.
+ * its two workers (src/ui/flow/newVersion.ts and trustedWeigher.ts, which have the policies' names too). The development
+ * server adds inline scripts and goes without.
  */
 const POLICY = [
   "default-src 'none'",
@@ -29,7 +29,7 @@ const POLICY = [
   "base-uri 'none'",
   "form-action 'none'",
   "require-trusted-types-for 'script'",
-  'trusted-types own-worker',
+  'trusted-types own-worker own-weigher',
 ].join('; ');
 
 const ownFilesOnly: Plugin = {

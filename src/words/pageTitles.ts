@@ -6,14 +6,14 @@ const NAME = 'Charge point trainer';
 export const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/jobs': 'Scenarios',
   '/desk': 'Set work',
-  '/desk/change': 'Draft',
+  '/desk/change': 'Change one thing',
   '/first-run': 'First run',
   '/first-minute': 'First minute',
   '/shown': 'Worked run',
   '/record': 'My record',
   '/sources': 'Sources',
   '/words': 'Words',
-  '/desk/marks': 'Marks',
+  '/desk/marks': 'How marks are made',
   '/accessibility': 'Accessibility',
 };
 

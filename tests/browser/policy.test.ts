@@ -21,7 +21,7 @@ const POLICY = {
   'base-uri': "'none'",
   'form-action': "'none'",
   'require-trusted-types-for': "'script'",
-  'trusted-types': 'own-worker',
+  'trusted-types': 'own-worker own-weigher',
 };
 
 test('the policy lets the page’s own files through and nothing else, and comes before all of them', async () => {

@@ -5,12 +5,33 @@
  * http, nothing happens and the page works all the same.
  */
 
-import { servingWorker, trusted } from './ownWorkers.ts';
-
 const canServe = (): boolean => import.meta.env.PROD && 'serviceWorker' in navigator;
 
+const ownWorker = (): string => new URL('sw.js', location.href).href;
+
 /** Whether this copy's own worker serves the page. */
-const isServed = (): boolean => navigator.serviceWorker.controller?.scriptURL === servingWorker();
+const isServed = (): boolean => navigator.serviceWorker.controller?.scriptURL === ownWorker();
+
+/** A browser's Trusted Types, of which TypeScript does not know; what they make of an address stands for a string. */
+interface TrustedTypes {
+  createPolicy(
+    name: string,
+    rules: { createScriptURL: (address: string) => string },
+  ): { createScriptURL: (address: string) => string };
+}
+
+/** The page's policy (vite.config.ts) lets no text become a script; this lets that one address through. */
+function trusted(address: string): string {
+  const { trustedTypes } = globalThis as { trustedTypes?: TrustedTypes };
+  if (trustedTypes === undefined) return address;
+  const policy = trustedTypes.createPolicy('own-worker', {
+    createScriptURL: (asked) => {
+      if (asked !== ownWorker()) throw new TypeError(`${asked} is not the worker of this page`);
+      return asked;
+    },
+  });
+  return policy.createScriptURL(address);
+}
 
 let isTaking = false;
 
@@ -26,7 +47,7 @@ export function serveOffline(): void {
   const { serviceWorker } = navigator;
   const register = async () => {
     try {
-      await serviceWorker.register(trusted(servingWorker()), { updateViaCache: 'none' });
+      await serviceWorker.register(trusted(ownWorker()), { updateViaCache: 'none' });
     } catch {
       // A browser, or a host's own policy, that allows no worker here: everything but offline works.
     }

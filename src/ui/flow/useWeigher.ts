@@ -3,9 +3,8 @@ import { useCallback, useEffect, useRef, useState } from 'react';
 import type { JobAsked } from '../../fairness/make.ts';
 import type { FairnessView, SoFar } from '../../fairness/view.ts';
 import type { Problem } from '../../scenario/problem.ts';
-import { trusted } from './ownWorkers.ts';
+import { trustedWeigher } from './trustedWeigher.ts';
 import type { Answer, Asked } from './weigher.ts';
-import address from './weigher.ts?worker&url';
 
 /** Never what was true of the job before its last change. */
 export type Weighed =
@@ -24,7 +23,7 @@ class Weigher {
   private hear: (answer: Answer) => void = () => {};
 
   constructor() {
-    this.worker = new Worker(trusted(new URL(address, location.href).href), { type: 'module' });
+    this.worker = new Worker(trustedWeigher(), { type: 'module' });
     this.worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => {
       if (data.number === this.number) this.hear(data);
     });
