@@ -10,7 +10,8 @@
  *   other      `further`       fields of a record file that this version does    until everything is deleted
  *                              not know
  *   questions  what is asked      when it comes back, and how it was answered      until everything is deleted
- *   desk       its id             what a tutor drafts, gives out and collects       until it is deleted
+ *   desk       `draft`            the job that a tutor is making (deskDraft.ts)     until another takes its place
+ *   desk       its id             what a tutor gives out and collects               until it is deleted
  *   other      `brought over`  that the database which all copies shared (up     for good
  *                              to version 2) was looked through (sharedOnce.ts)
  *

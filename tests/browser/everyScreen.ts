@@ -42,6 +42,16 @@ export async function throughReadingPages(page: Page, look: Look): Promise<void>
     await page.getByText('Gathering …').waitFor({ state: 'detached' });
     await look(name);
   }
+  for (const [hash, name] of [
+    ['#/desk', 'Set work'],
+    ['#/desk/marks', 'How marks are made'],
+  ] as const) {
+    await page.evaluate((to) => {
+      location.hash = to;
+    }, hash);
+    await page.getByRole('heading', { name, level: 1 }).waitFor();
+    await look(name);
+  }
   await page.evaluate(() => {
     location.hash = '#/first-run';
   });
