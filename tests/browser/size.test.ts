@@ -11,7 +11,7 @@ import { actionFor, doTest, sitDown } from './trainee.ts';
 const FIRST_SCREEN = 89;
 const BENCH_OF_ONE_AIM = 264;
 /** A whole verification, with every step of every test, what is opened where a line was wrong, and its sounds. */
-const BENCH_IN_ALL = 313;
+const BENCH_IN_ALL = 314;
 const LATER_PIECE = 50;
 /** The tutor’s worker: all that simulates, without a word, once more. Nobody else ever loads it. */
 const WEIGHER = 125;
