@@ -27,6 +27,7 @@ export function verifyOutput({ conclusion, stopped, actions }: Verification) {
     limits: actions.flatMap(({ action, limits }) =>
       limits.map(({ limit, reading, value, pass, tooClose }) => ({
         action: action.id,
+        id: limit.id,
         quantity: limit.quantity,
         ...(reading.between === undefined ? {} : { between: reading.between }),
         value,

@@ -16,13 +16,12 @@ import { ACTIONS } from '../verification/actions.ts';
 import { designSums, isRight } from '../verification/designSums.ts';
 import type { Papers } from '../verification/testAction.ts';
 import { aimNamed } from './aims.ts';
-import { nearest } from './nearest.ts';
 import { operationProblems } from './operationProblems.ts';
 import type { Problem } from './problems.ts';
 import { quoted, shortened } from './quoted.ts';
 import type { ScenarioFile, Task } from './schema.ts';
 import { weightsOf } from './schema.ts';
-import { figureIn, WHERE_FAULTS, WHERE_TESTS } from './tradeNames.ts';
+import { figureIn, meant, WHERE_FAULTS, WHERE_TESTS } from './tradeNames.ts';
 
 /** What of a file the schema accepts: a slip in one section does not hide those in another. */
 export type Readable = Partial<
@@ -271,7 +270,7 @@ function faultProblems(faults: ScenarioFile['faults'], on: Setting | null): read
       return [
         {
           path: `${path}.fault`,
-          message: `unknown fault ${quoted(fault)}; ${nearest(fault, valid, WHERE_FAULTS)}`,
+          message: `unknown fault ${quoted(fault)}; ${meant(fault, valid, WHERE_FAULTS)}`,
         },
       ];
     }
@@ -279,16 +278,16 @@ function faultProblems(faults: ScenarioFile['faults'], on: Setting | null): read
     const own = Object.entries(values).flatMap(([name, value]) => {
       const parameter = entry.parameters.find((p) => p.name === name);
       if (parameter === undefined) {
-        const hint = names.length === 0 ? 'this fault has none' : nearest(name, names);
+        const hint = names.length === 0 ? 'this fault has none' : meant(name, names);
         return [
           { path: `${path}.${shortened(name)}`, message: `unknown parameter ${quoted(name)}; ${hint}` },
         ];
       }
       const { min, max, unit } = parameter;
       const fits = typeof value === 'number' && value >= min && value <= max;
-      const meant = typeof value === 'string' ? figureIn(value) : null;
+      const typed = typeof value === 'string' ? figureIn(value) : null;
       const hint =
-        meant === null ? '' : `${quoted(String(value))} is text: ${meant.value}, without quotes or unit; `;
+        typed === null ? '' : `${quoted(String(value))} is text: ${typed.value}, without quotes or unit; `;
       return when(!fits, `${path}.${name}`, `${hint}${min} to ${max} ${unit} is expected`.replace('  ', ' '));
     });
     if (own.length > 0 || on === null) return own;
@@ -304,7 +303,7 @@ function acceptProblems(accept: readonly string[], faults: ScenarioFile['faults'
     ...when(
       !valid.includes(id),
       `accept[${i}]`,
-      `unknown fault ${quoted(id)}; ${nearest(id, valid, WHERE_FAULTS)}`,
+      `unknown fault ${quoted(id)}; ${meant(id, valid, WHERE_FAULTS)}`,
     ),
     ...when(accept.indexOf(id) < i, `accept[${i}]`, `${quoted(id)} stands in it already`),
     ...when(
@@ -339,7 +338,7 @@ function actionProblems(wanted: readonly string[], path: string): readonly Probl
       ...when(
         !ids.includes(id),
         `${path}[${i}]`,
-        `unknown test action ${quoted(id)}; ${nearest(id, ids, WHERE_TESTS)}`,
+        `unknown test action ${quoted(id)}; ${meant(id, ids, WHERE_TESTS)}`,
       ),
       ...when(first < i, `${path}[${i}]`, `${quoted(id)} stands in ${path}[${first}] already`),
     ];

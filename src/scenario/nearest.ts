@@ -4,27 +4,19 @@
  * and Zs, TN-S and TN-C-S, L1 and L2, C and D): nobody is led from one to the other.
  */
 import { distance } from 'fastest-levenshtein';
-import { MOST_NAMED, meantByTrade, sharingWords } from './tradeNames.ts';
 
 /** Shortest word in which a slip is a slip, letters. */
 const SHORTEST = 5;
 /** Longer than any name here. */
-const LONGEST = 60;
+export const LONGEST = 60;
+/** How an answer begins that knows which name was meant. */
+export const DID_YOU_MEAN = 'did you mean';
 
-/**
- * The name meant, or the names that are valid, for a message; empty where none is. Of many names those alone that have a
- * word in common with it, with `where` all of them are told by what they are: a bare list of them is no help.
- */
-export function nearest(name: string, valid: readonly string[], where: string | null = null): string {
+/** The name meant, or all that are valid, for a message; empty where none is. */
+export function nearest(name: string, valid: readonly string[]): string {
   if (valid.length === 0) return '';
-  const isLong = name.length > LONGEST;
-  const meant = isLong ? undefined : meantBy(name, valid);
-  if (meant !== undefined) return `did you mean "${meant}"?`;
-  const trade = isLong ? [] : meantByTrade(name, valid);
-  if (trade.length > 0) return `did you mean ${trade.map((one) => `"${one}"`).join(' or ')}?`;
-  if (where === null || valid.length <= MOST_NAMED) return `one of: ${valid.join(', ')}`;
-  const near = isLong ? [] : sharingWords(name, valid);
-  return near.length === 0 ? `${where}` : `near it are ${near.join(', ')}; ${where}`;
+  const meant = name.length > LONGEST ? undefined : meantBy(name, valid);
+  return meant === undefined ? `one of: ${valid.join(', ')}` : `${DID_YOU_MEAN} "${meant}"?`;
 }
 
 function meantBy(name: string, valid: readonly string[]): string | undefined {

@@ -3,11 +3,10 @@
  * complaints into such problems; a text is read before (json.ts).
  */
 import * as v from 'valibot';
-import { nearest } from './nearest.ts';
 import type { Problem } from './problem.ts';
 import { furtherProblems, listed, MOST_LISTED } from './problem.ts';
 import { quoted, shortened } from './quoted.ts';
-import { figureIn, meantByTrade } from './tradeNames.ts';
+import { figureIn, meant, meantByTrade } from './tradeNames.ts';
 import { namesAt, wantedAt } from './wanted.ts';
 
 export type { Problem } from './problem.ts';
@@ -75,7 +74,7 @@ function messageOf(issue: v.BaseIssue<unknown>, schema: v.GenericSchema): string
   if (type === 'strict_object' && expected === 'never') {
     const last = issue.path?.at(-1) as { key?: unknown } | undefined;
     const name = String(last?.key);
-    return `unknown field ${quoted(name)}; ${nearest(name, namesAt(schema, issue))}`;
+    return `unknown field ${quoted(name)}; ${meant(name, namesAt(schema, issue))}`;
   }
   if (kind === 'validation' && !issue.message.startsWith('Invalid ')) return issue.message;
   if (received === 'undefined') return `missing: ${wantedAt(schema, issue)} is expected`;
@@ -83,7 +82,7 @@ function messageOf(issue: v.BaseIssue<unknown>, schema: v.GenericSchema): string
   if (kind === 'schema' && written !== null) return written;
   if (kind === 'schema' && typeof input === 'string' && expected?.includes('"')) {
     const names = [...expected.matchAll(/"([^"]+)"/g)].map((match) => match[1] as string);
-    return `${quoted(input)} is not known here; ${nearest(input, names)}`;
+    return `${quoted(input)} is not known here; ${meant(input, names)}`;
   }
   if (type === 'max_value') return `${received} is too large: ${expected?.replace('<=', 'at most ')}`;
   if (type === 'min_value') return `${received} is too small: ${expected?.replace('>=', 'at least ')}`;
@@ -104,8 +103,8 @@ function asFileWrites(input: unknown, expected: string, wanted: string): string 
     return choices.includes(String(small)) ? `${input} does not fit: ${input} mA is written ${small}` : null;
   }
   if (typeof input !== 'string') return null;
-  const [meant] = meantByTrade(input, choices);
-  if (meant !== undefined) return `${quoted(input)} is text: ${meant}, without quotes, is expected`;
+  const [trade] = meantByTrade(input, choices);
+  if (trade !== undefined) return `${quoted(input)} is text: ${trade}, without quotes, is expected`;
   const figure = figureIn(input);
   const isNumber = expected === 'number' || choices.includes(String(figure?.value));
   if (figure === null || !isNumber) return null;

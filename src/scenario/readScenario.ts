@@ -8,7 +8,6 @@ import type { Papers, TestAction } from '../verification/testAction.ts';
 import type { Readable } from './checks.ts';
 import { checkScenario, TESTS_OF_FIND, warningsOf } from './checks.ts';
 import { handoverFaults } from './handover.ts';
-import { nearest } from './nearest.ts';
 import { listed } from './problem.ts';
 import type { Parsed, Problem } from './problems.ts';
 import { check, longLists } from './problems.ts';
@@ -23,7 +22,7 @@ import {
   toScenario,
 } from './scenario.ts';
 import { LONGEST_LIST, scenarioSchema } from './schema.ts';
-import { WHERE_LIMITS, WHERE_TESTS } from './tradeNames.ts';
+import { meant, WHERE_LIMITS, WHERE_TESTS } from './tradeNames.ts';
 
 export type ReadScenario =
   | {
@@ -109,7 +108,7 @@ function lineProblems(scenario: Scenario): readonly Problem[] {
       return [
         {
           path: `lines.${shortened(test)}`,
-          message: `no test action here is named ${quoted(test)}; ${nearest(test, ids, WHERE_TESTS)}`,
+          message: `no test action here is named ${quoted(test)}; ${meant(test, ids, WHERE_TESTS)}`,
         },
       ];
     }
@@ -118,7 +117,7 @@ function lineProblems(scenario: Scenario): readonly Problem[] {
       .filter((id) => !ids.includes(id))
       .map((id) => ({
         path: `lines.${shortened(test)}`,
-        message: `no line of it is named ${quoted(id)}; ${nearest(id, ids)}`,
+        message: `no line of it is named ${quoted(id)}; ${meant(id, ids)}`,
       }));
   });
 }
@@ -136,7 +135,7 @@ function ownProblems(scenario: Scenario): readonly Problem[] {
       : [
           {
             path: `own[${i}].limit`,
-            message: `no test here has the limit ${quoted(limit)}; ${nearest(limit, ids, WHERE_LIMITS)}`,
+            message: `no test here has the limit ${quoted(limit)}; ${meant(limit, ids, WHERE_LIMITS)}`,
           },
         ]),
     ...(given.indexOf(limit) < i

@@ -199,10 +199,7 @@ const marking = v.strictObject({
 
 /** A limit that the tutor sets in place of the standard's, with where it is from and why: all is shown and kept with the mark. */
 const ownLimit = v.strictObject({
-  limit: v.pipe(
-    v.string(),
-    v.regex(/^[^/]+\/[^/]+$/, 'a test and its limit are expected, as "loop/disconnection"'),
-  ),
+  limit: v.pipe(v.string(), v.regex(/^[^/]+\/[^/]+$/, 'a test and its limit are expected, as "loop/loop"')),
   value: number(0, 1e12),
   source: text(200),
   why: text(300),

@@ -10,7 +10,6 @@ import type { World } from '../bench/world.ts';
 import { ACTIONS, actionNamed } from '../verification/actions.ts';
 import { carryOut } from '../verification/procedure.ts';
 import { parseJson } from './json.ts';
-import { nearest } from './nearest.ts';
 import { operationProblems } from './operationProblems.ts';
 import { listed } from './problem.ts';
 import type { Parsed, Problem } from './problems.ts';
@@ -19,7 +18,7 @@ import { quoted } from './quoted.ts';
 import type { Scenario } from './scenario.ts';
 import { papersOf } from './scenario.ts';
 import { LONGEST_LIST } from './schema.ts';
-import { WHERE_TESTS } from './tradeNames.ts';
+import { meant, WHERE_TESTS } from './tradeNames.ts';
 
 /** Longest script that is played, operations. */
 const LONGEST = 5000;
@@ -52,7 +51,7 @@ function stepProblems(step: Step, path: string, scenario: Scenario): readonly Pr
     return [
       {
         path: `${path}.id`,
-        message: `unknown test action ${quoted(step.id)}; ${nearest(step.id, ids, WHERE_TESTS)}`,
+        message: `unknown test action ${quoted(step.id)}; ${meant(step.id, ids, WHERE_TESTS)}`,
       },
     ];
   }

@@ -2,6 +2,22 @@
  * What the trade calls things that a file names otherwise: fields, values and tests. Exact, so that nobody is led from one
  * thing to another that is only spelt like it.
  */
+import { DID_YOU_MEAN, LONGEST, nearest } from './nearest.ts';
+
+/**
+ * The name meant, by its spelling or by what the trade calls it, or the names that are valid, for a message. Of many names
+ * those alone that have a word in common with it, with `where` all of them are told by what they are: a bare list of them
+ * is no help.
+ */
+export function meant(name: string, valid: readonly string[], where: string | null = null): string {
+  const spelt = nearest(name, valid);
+  if (spelt.startsWith(DID_YOU_MEAN)) return spelt;
+  const trade = name.length > LONGEST ? [] : meantByTrade(name, valid);
+  if (trade.length > 0) return `${DID_YOU_MEAN} ${trade.map((one) => `"${one}"`).join(' or ')}?`;
+  if (where === null || valid.length <= MOST_NAMED) return spelt;
+  const near = name.length > LONGEST ? [] : sharingWords(name, valid);
+  return near.length === 0 ? where : `near it are ${near.join(', ')}; ${where}`;
+}
 
 /** Letters and digits of a name, small: `TN-C-S`, `tncs` and `TN C S` are one. */
 const plain = (name: string): string => name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '');
@@ -81,12 +97,12 @@ export const WHERE_TESTS = '“Set work” on the page, and the verb "actions", 
 export const WHERE_LIMITS = '“Change one thing” on the page has each of them to choose from';
 
 /** A list longer than this is no help: nobody reads it. */
-export const MOST_NAMED = 16;
+const MOST_NAMED = 16;
 const STEM = 4;
 const NEAR = 6;
 
 /** Of a long list those that share a word with it; the best first, a few at most. */
-export function sharingWords(name: string, valid: readonly string[]): readonly string[] {
+function sharingWords(name: string, valid: readonly string[]): readonly string[] {
   const stems = stemsOf(name);
   const shared = (other: string): number => stemsOf(other).filter((stem) => stems.includes(stem)).length;
   return valid

@@ -8,7 +8,7 @@ const NAME = 'Charge point trainer';
 export const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/jobs': 'Scenarios',
   '/desk': 'Set work',
-  '/desk/change': 'Draft',
+  '/desk/change': 'Change one thing',
   '/first-run': 'First run',
   '/first-minute': 'First minute',
   '/shown': 'Worked run',
@@ -16,7 +16,7 @@ export const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/record': 'My record',
   '/sources': 'Sources',
   '/words': 'Words',
-  '/desk/marks': 'Marks',
+  '/desk/marks': 'How marks are made',
   '/give': 'Give out',
   '/collect': 'Collect',
   '/accessibility': 'Accessibility',

@@ -42,13 +42,15 @@ export async function throughReadingPages(page: Page, look: Look): Promise<void>
     await page.getByText('Gathering …').waitFor({ state: 'detached' });
     await look(name);
   }
-  for (const [place, name] of [
+  for (const [hash, name] of [
+    ['#/desk', 'Set work'],
+    ['#/desk/marks', 'How marks are made'],
     ['#/give', 'Give out'],
     ['#/collect', 'Collect'],
   ] as const) {
-    await page.evaluate((hash) => {
-      location.hash = hash;
-    }, place);
+    await page.evaluate((to) => {
+      location.hash = to;
+    }, hash);
     await page.getByRole('heading', { name, level: 1 }).waitFor();
     await look(name);
   }

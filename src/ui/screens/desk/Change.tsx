@@ -8,6 +8,7 @@ import { rungOf } from '../../../attempt/record/rung.ts';
 import { givenAway } from '../../../scenario/givenAway.ts';
 import type { Scenario } from '../../../scenario/scenario.ts';
 import { applicableActions, scenarioIn } from '../../../scenario/scenario.ts';
+import { apartAnswer } from '../../../words/desk.ts';
 import { WHY_NOT_KEPT } from '../../../words/keeping.ts';
 import type { Weighed } from '../../flow/useWeigher.ts';
 import { useWeighed } from '../../flow/useWeigher.ts';
@@ -117,7 +118,7 @@ function Changing({ drafting, onWish }: Props & { readonly drafting: Drafting })
         )}
       </main>
       <section className="desk-bar" aria-label="what is next">
-        <p role="status">{waits ?? 'It can be given out.'}</p>
+        <p role="status">{waits ?? readyText(weighed)}</p>
         {waits === null ? (
           <Link href="/give" className={`button${isWayOut(weighed) ? '' : ' main'}`}>
             Give it out…
@@ -145,6 +146,12 @@ function scenarioOf(file: JobFile): Scenario | null {
 }
 
 const isWayOut = (weighed: Weighed): boolean => weighed.is === 'weighed' && wayOutOf(weighed.view) !== null;
+
+/** What a tutor on a phone sees of it without going down to the sums. */
+function readyText(weighed: Weighed): string {
+  const apart = weighed.is === 'weighed' ? apartAnswer(weighed.view) : null;
+  return apart?.is === 'no' ? `It can be seen, but ${apart.more}.` : 'It can be given out.';
+}
 
 /** Why it cannot be given out yet; null: it can. What reads the same does not hinder: it is said, and marks are fair. */
 function waitsFor(weighed: Weighed): string | null {

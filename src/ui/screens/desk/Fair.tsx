@@ -112,11 +112,13 @@ function Body({ file, scenario, weighed, onChange }: Props) {
       return (
         <>
           <Answers
-            rows={[
-              ['Can be seen:', seenAnswer(weighed.view)],
-              ['Told apart:', apartAnswer(weighed.view)],
-              ['Found without harm:', harmAnswer(weighed.view)],
-            ]}
+            rows={(
+              [
+                ['Can be seen:', seenAnswer(weighed.view)],
+                ['Told apart:', apartAnswer(weighed.view)],
+                ['Found without harm:', harmAnswer(weighed.view)],
+              ] as const
+            ).filter(([, answer]) => answer !== null)}
           />
           <WayOut file={file} scenario={scenario} view={weighed.view} onChange={onChange} />
           <Places scenario={scenario} rows={weighed.view.table.rows} />

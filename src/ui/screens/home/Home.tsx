@@ -183,7 +183,7 @@ function Doors({ onTable }: { readonly onTable: () => void }) {
         <strong>My record</strong> <span>What you did, and what to do again</span>
       </Link>
       <Link href="/desk">
-        <strong>Set work</strong> <span>For groups</span>
+        <strong>Set work</strong> <span>A job for a group</span>
       </Link>
       <Link href="/words">
         <strong>Words</strong> <span>Trade words, and what they mean here</span>
