@@ -1,12 +1,14 @@
 /*
  * A million sequences over all cores, then two hundred thousand spoilt files, or as many as are named: `npm run soak --
  * 1000000 SEED 200000`. Every core does its own part in a process of its own; the first that goes wrong ends them all.
- * Then 500 sound units on each kind of site; then whether every job that ships, and sixty drawn ones, can be solved.
+ * Then 500 sound units on each kind of site; then whether every job that ships, and sixty drawn ones, can be solved; then
+ * questions of ten thousand seeds.
  */
 import { fork, spawnSync } from 'node:child_process';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { sweepFairness } from '../fairness/sweep.ts';
+import { sweepQuestions } from '../quiz/sweep.ts';
 import { runSequence } from './sequences.ts';
 import { takeFile } from './takenFile.ts';
 
@@ -30,7 +32,7 @@ else work(part as Part, Number(part === 'files' ? files : sequences), Number(fir
 async function lead(): Promise<void> {
   const wrong = (await leadPart('sequences', Number(sequences))) ?? (await leadPart('files', Number(files)));
   if (wrong !== null) process.stdout.write(`${wrong}\n`);
-  process.exitCode = wrong === null ? soundUnits() || fairJobs() : 1;
+  process.exitCode = wrong === null ? soundUnits() || fairJobs() || wholeQuestions() : 1;
 }
 
 /** Does all of a part; what went wrong, or null. */
@@ -80,6 +82,15 @@ function soundUnits(): number {
 function fairJobs(): number {
   const wrong = sweepFairness((line) => process.stdout.write(`${line}\n`));
   if (wrong !== null) process.stdout.write(`${wrong}\n`);
+  return wrong === null ? 0 : 1;
+}
+
+const SEEDS_OF_QUESTIONS = 10_000;
+
+/** Questions of ten thousand seeds are whole; the exit code. */
+function wholeQuestions(): number {
+  const wrong = sweepQuestions(SEEDS_OF_QUESTIONS);
+  process.stdout.write(`${wrong ?? `${SEEDS_OF_QUESTIONS} seeds of questions: nothing wrong`}\n`);
   return wrong === null ? 0 : 1;
 }
 
