@@ -22,7 +22,7 @@ const goTo = (page: Page, hash: string) =>
   }, hash);
 const atQuestion = (page: Page, number: number, of: number) =>
   page.getByText(`${number} of ${of} · `, { exact: false }).waitFor();
-const stem = (page: Page) => page.locator('#question').innerText();
+const stem = (page: Page) => page.locator('#question').textContent();
 
 /** An answer, whichever, by keys and names alone, up to how sure. */
 async function answer(page: Page): Promise<void> {
