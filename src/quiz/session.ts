@@ -37,7 +37,10 @@ export function sessionOf(wanted: Wanted, due: readonly Due[] = []): readonly Qu
     if (made !== null && !back.some((other) => isAlike(other, made))) back.push(made);
   }
   if (back.length === 0) return questions(wanted);
-  const fresh = questions(wanted).filter((one) => !back.some((other) => isAlike(other, one)));
+  // More than are wanted, since some may be of a kind that comes back.
+  const fresh = questions({ ...wanted, count: count + back.length }).filter(
+    (one) => !back.some((other) => isAlike(other, one)),
+  );
   const all = [...back, ...fresh.slice(0, Math.max(0, count - back.length))];
   return inDrawnOrder(all, (_, i) => draw(`mixed ${i}`));
 }

@@ -1,8 +1,8 @@
 /*
  * A million sequences over all cores, then two hundred thousand spoilt files, or as many as are named: `npm run soak --
  * 1000000 SEED 200000`. Every core does its own part in a process of its own; the first that goes wrong ends them all.
-  process.exitCode =
-    wrong === null ? faultsTogether() || soundUnits() || fairJobs() || tamperedFiles() : 1;
+ * Then 500 pairs and 500 triples of faults; 500 sound units on each kind of site; whether every job that ships, and sixty
+ * drawn ones, can be solved; tampered attempts; questions of ten thousand seeds.
  */
 import { fork, spawnSync } from 'node:child_process';
 import { availableParallelism } from 'node:os';
@@ -10,6 +10,7 @@ import { join } from 'node:path';
 import { sweepTampered } from '../desk/sweep.ts';
 import { sweepFairness } from '../fairness/sweep.ts';
 import { runTogether } from '../faults/together.ts';
+import { sweepQuestions } from '../quiz/sweep.ts';
 import { runSequence } from './sequences.ts';
 import { takeFile } from './takenFile.ts';
 
@@ -36,7 +37,8 @@ else work(part as Part, Number(part === 'files' ? files : sequences), Number(fir
 async function lead(): Promise<void> {
   const wrong = (await leadPart('sequences', Number(sequences))) ?? (await leadPart('files', Number(files)));
   if (wrong !== null) process.stdout.write(`${wrong}\n`);
-  process.exitCode = wrong === null ? faultsTogether() || soundUnits() || fairJobs() || tamperedFiles() : 1;
+  const parts = [faultsTogether, soundUnits, fairJobs, tamperedFiles, wholeQuestions];
+  process.exitCode = wrong === null ? (parts.map((part) => part()).find((code) => code !== 0) ?? 0) : 1;
 }
 
 /** Does all of a part; what went wrong, or null. */
@@ -108,6 +110,15 @@ function tamperedFiles(): number {
     wrong.length === 0 ? '1200 files collected: nothing wrong\n' : `${wrong.join('\n')}\n`,
   );
   return wrong.length === 0 ? 0 : 1;
+}
+
+const SEEDS_OF_QUESTIONS = 10_000;
+
+/** Questions of ten thousand seeds are whole; the exit code. */
+function wholeQuestions(): number {
+  const wrong = sweepQuestions(SEEDS_OF_QUESTIONS);
+  process.stdout.write(`${wrong ?? `${SEEDS_OF_QUESTIONS} seeds of questions: nothing wrong`}\n`);
+  return wrong === null ? 0 : 1;
 }
 
 /** What went wrong with a file, or that it took too long. */

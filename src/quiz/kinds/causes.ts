@@ -125,7 +125,7 @@ const bestNext: Kind = {
         if (one === null || aimOf(one.best) !== topic) continue;
         const { causes, best, others } = one;
         const [a = '', b = '', c = '', d = ''] = causes;
-        const shown = [best, ...others];
+        const shown = [best, ...choose(dice, 'others', others, LEAST_WRONG)];
         return inOrder({
           values: {
             site,
@@ -169,7 +169,7 @@ function dilemmaOf(site: SiteId, cause: string): Dilemma | null {
     .toSorted((x, y) => x.left - y.left);
   const [first, second] = ranked;
   if (first === undefined || second === undefined || first.left === second.left) return null;
-  const others = ranked.slice(1, LEFT).map(({ test }) => test);
+  const others = ranked.slice(1).map(({ test }) => test);
   return others.length < LEFT - 1 ? null : { causes, best: first.test, others };
 }
 

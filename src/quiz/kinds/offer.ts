@@ -98,7 +98,7 @@ const lowHalf: Kind = {
         { id: 'sound', values: { volts: low('sound') } },
         { id: 'shorted', values: { volts: low('shorted') } },
         { id: 'none', values: { volts: 0 } },
-        { id: 'as-high', values: { volts: roundTo(highIn(state), 0.1) } },
+        { id: 'as-open', values: { volts: PILOT_SOURCE.open } },
       ],
     });
   },

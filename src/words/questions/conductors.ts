@@ -137,7 +137,7 @@ export const conductors: Readonly<Record<string, QuestionWords>> = {
   },
   'supply-voltage': {
     stem: (v) => `You read ${num(v, 'volts')} V from line to neutral at the origin. How is that?`,
-    choices: { low: 'too low', within: 'as it should be', high: 'too high' },
+    choices: { low: 'too low', within: 'right', high: 'too high' },
     working: () => ['230 V − 6 % = 216.2 V; 230 V + 10 % = 253 V.'],
     why: 'Outside that range the distributor has to see to it. Too low hints at a bad joint or an overloaded service, too high at a broken neutral.',
   },

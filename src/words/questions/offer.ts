@@ -21,8 +21,8 @@ const CODED: Readonly<Record<string, string>> = {
   invalid: 'an error, no supply',
 };
 
-/** With a minus sign. */
-const volts = (v: Values): string => String(num(v, 'volts')).replace('-', '−');
+/** With a minus sign, one digit after the point. */
+const volts = (v: Values): string => `about ${num(v, 'volts').toFixed(1).replace('-', '−')} V`;
 
 const BRANCHES = 'Up to 51 A the duty is I ÷ 0.6 in per cent; above 51 A it is I ÷ 2.5 + 64.';
 
@@ -57,10 +57,10 @@ export const offer: Readonly<Record<string, QuestionWords>> = {
     stem: (v) =>
       `A vehicle ${str(v, 'state') === 'B' ? 'is connected (B)' : 'asks for supply (C)'}. Its diode is ${str(v, 'diode')}. What is the pilot’s negative peak while the pilot oscillates?`,
     choices: {
-      sound: (v) => `about ${volts(v)} V`,
-      shorted: (v) => `about ${volts(v)} V`,
-      none: (v) => `${num(v, 'volts')} V`,
-      'as-high': (v) => `about +${num(v, 'volts')} V`,
+      sound: volts,
+      shorted: volts,
+      none: volts,
+      'as-open': (v) => volts(v).replace('about ', 'about +'),
     },
     working: (v, answer) =>
       str(v, 'diode') === 'sound'
@@ -202,7 +202,7 @@ export const offer: Readonly<Record<string, QuestionWords>> = {
         str(v, 'read') === 'none' ? 'no resistor at all' : `${str(v, 'read')} Ω`
       }. What does a correct unit do when the vehicle asks?`,
     choices: {
-      'no-supply': 'it gives no supply',
+      'no-supply': 'no supply',
       '13-A': 'it offers 13 A',
       '16-A': 'it offers 16 A',
       '20-A': 'it offers 20 A',

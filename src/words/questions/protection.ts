@@ -93,7 +93,7 @@ export const protection: Readonly<Record<string, QuestionWords>> = {
     choices: {
       'too-early': 'it trips too early',
       'in-its-band': 'as it should be',
-      'nothing-asked': 'nothing is asked of this type',
+      'nothing-asked': 'nothing is asked',
     },
     working: (v) => [
       str(v, 'type') === 'AC'
@@ -113,7 +113,7 @@ export const protection: Readonly<Record<string, QuestionWords>> = {
   'direct-time': {
     stem: (v) =>
       `${num(v, 'milliamps')} mA of smooth d.c. begin to leak at once. Within which time does the unit’s d.c. detector have to open?`,
-    choices: { 40: '40 ms', 100: '100 ms', 300: '300 ms', 10000: '10 s' },
+    choices: { 40: '0.04 s', 100: '0.10 s', 300: '0.30 s', 10000: '10.0 s' },
     working: (_, answer) => ['6 mA: 10 s. 60 mA: 300 ms. 200 mA: 100 ms.', `So ${answer}.`],
     why: 'Six milliamperes only blind another device, which takes its time. Much more is a fault that a person may be in.',
   },
@@ -133,7 +133,7 @@ export const protection: Readonly<Record<string, QuestionWords>> = {
   },
   'how-soon': {
     stem: (v) => HOW_SOON[str(v, 'what')] ?? '',
-    choices: { 100: '100 ms', 3000: '3 s', 5000: '5 s', 10000: '10 s' },
+    choices: { 100: '0.1 s', 3000: '3.0 s', 5000: '5.0 s', 10000: '10.0 s' },
     working: (_, answer) => [
       'Letting go because a contact may part or PE is gone: 100 ms. Switching on, or off for another fault: 3 s. The lock: 5 s.',
       `So ${answer}.`,
@@ -166,7 +166,7 @@ export const protection: Readonly<Record<string, QuestionWords>> = {
           'all-three': 'from L to N, L to PE and N to PE',
         }[str(v, 'read')]
       }. Is the place dead?`,
-    choices: { dead: 'it is dead', live: 'it is live', 'cant-tell': 'nobody can tell yet' },
+    choices: { dead: 'it is dead', live: 'it is live', 'cant-tell': 'not proved' },
     working: () => ['Dead means: no voltage between any two conductors, nor from any of them to earth.'],
     why: 'One pair reads 0 V too when one of its two conductors is open. Only every pair together rules that out.',
   },

@@ -88,9 +88,9 @@ export function Ended({ now, back, from, onAgain }: Props) {
       </table>
       <AssessmentDay kept={kept.assessment} />
       <p>
-        <Link href="/questions?make=quiz" className="lone">
+        <a href="#/questions?make=quiz" className="lone">
           Set a quiz for others
-        </Link>
+        </a>
       </p>
     </StepFrame>
   );

@@ -27,7 +27,9 @@ const isAssessmentOn = ({ now: { bench } }: OpenAttempt): boolean =>
   bench.run.scenario.support === 'assessment' && !isConcluded(bench);
 
 export function Questions({ query, openAttempt }: Props) {
-  const asked = useMemo(() => askedFor(query), [query]);
+  // The same address is the same session, however often the page is drawn.
+  const address = query.toString();
+  const asked = useMemo(() => askedFor(new URLSearchParams(address)), [address]);
   const { now, answer, goOn, again } = useSession(asked);
   const back = { attempt: '/attempt', record: '/record', home: '/' }[asked.from ?? 'home'];
   const at = now?.session.at ?? 0;

@@ -53,12 +53,12 @@ export function AskedTopics({ changes }: { readonly changes: number }) {
                     <>
                       <br />
                       <span className="note link-row">
-                        <Link href={questionsLink([topic], 3, 'record')}>
+                        <a href={`#${questionsLink([topic], 3, 'record')}`}>
                           Three questions<span className="unseen"> on {AIM_WORDS[topic].question}</span>
-                        </Link>{' '}
-                        <Link href={aimLink(topic, 2, seed)}>
+                        </a>{' '}
+                        <a href={`#${aimLink(topic, 2, seed)}`}>
                           On a unit<span className="unseen">: {AIM_WORDS[topic].question}</span>
-                        </Link>
+                        </a>
                       </span>
                     </>
                   )}
