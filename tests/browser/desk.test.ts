@@ -33,7 +33,7 @@ test('a changed job that reads like another is mended by one press, and its file
   // Known before the rest is: as soon as it was acted out beside a sound unit.
   await page.getByText(/^working, \d+ of \d+$/).waitFor();
   await page.getByText('yes, at “').first().waitFor();
-  await page.getByText('1 other reads the same', { exact: false }).waitFor({ timeout: 60_000 });
+  await page.getByText('It can be seen, but 1 other reads the same.').waitFor({ timeout: 60_000 });
   await page.getByRole('button', { name: 'Allow it' }).waitFor({ timeout: 60_000 });
   expect(await barriersOn(page)).toEqual([]);
   expect(await overhang(page)).toBe(0);
