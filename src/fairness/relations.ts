@@ -2,6 +2,7 @@
  * What a dictionary's rows are to each other: which tests let a cause be seen, which tell two causes apart, and which
  * causes read the same.
  */
+import type { Cell } from './cell.ts';
 import { difference, distance } from './cell.ts';
 import type { Row } from './row.ts';
 
@@ -15,12 +16,23 @@ const sheetsDiffer = (x: NonNullable<Row['sheet']>, y: NonNullable<Row['sheet']>
     return other !== undefined && difference(cell, other) !== null;
   });
 
-/** Whether this test shows a difference; false where one of them is never brought to it, for the trainee has stopped. */
+/**
+ * Whether this test shows a difference; false where one of them is never brought to it, for the trainee has stopped. What
+ * breaks a line that nothing wrong keeps is told from nothing wrong, however close its figures are.
+ */
 export function splits(x: Row, y: Row, test: string): boolean {
   const one = x.cells.get(test);
   const other = y.cells.get(test);
-  return one !== undefined && other !== undefined && difference(one, other) !== null;
+  if (one === undefined || other === undefined) return false;
+  return (
+    difference(one, other) !== null ||
+    (y.cause.of === 'sound' && breaksMore(one, other)) ||
+    (x.cause.of === 'sound' && breaksMore(other, one))
+  );
 }
+
+const breaksMore = ({ broken }: Cell, usual: Cell): boolean =>
+  broken.some((line) => !usual.broken.includes(line));
 
 /** The tests that show a difference, in their order. */
 export const splitBy = (x: Row, y: Row): readonly string[] =>

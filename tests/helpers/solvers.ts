@@ -3,11 +3,14 @@
  * does tests at random and names a cause at random. Neither sees which row is the true one but by what its tests show.
  */
 import { drawer } from '../../src/bench/draw.ts';
+import { toItsEnd } from '../../src/bench/toItsEnd.ts';
+import { testsOf } from '../../src/fairness/dictionary.ts';
 import type { Fairness } from '../../src/fairness/fairness.ts';
 import { holds } from '../../src/fairness/fairness.ts';
 import { costOf } from '../../src/fairness/minutes.ts';
 import type { Row } from '../../src/fairness/row.ts';
 import { leftAfter, nameOf, nextTest, possibleAtFirst } from '../../src/fairness/told.ts';
+import { Trials } from '../../src/fairness/trials.ts';
 import { papersOf } from '../../src/scenario/scenario.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
@@ -24,17 +27,30 @@ export const ownRow = ({ dictionary: { rows } }: Fairness): Row =>
 
 export function greedily(fairness: Fairness): Solution {
   const { scenario, rows } = fairness.dictionary;
-  const own = ownRow(fairness);
   const papers = papersOf(scenario);
   const priceOf = (test: string) => costOf(actionNamed(test) as TestAction, papers);
   const path: string[] = [];
-  let left = possibleAtFirst(own, rows);
-  for (;;) {
-    const open = [...own.cells.keys()].filter((test) => !path.includes(test));
-    const next = nextTest(left, open, priceOf);
-    if (next === null) break;
-    path.push(next);
-    left = leftAfter(own, left, next);
+  const goOn = (own: Row, from: readonly Row[]): readonly Row[] => {
+    let left = from;
+    for (;;) {
+      const open = [...own.cells.keys()].filter((test) => !path.includes(test));
+      const next = nextTest(left, open, priceOf);
+      if (next === null) return left;
+      path.push(next);
+      left = leftAfter(own, left, next);
+    }
+  };
+  const own = ownRow(fairness);
+  let left = goOn(own, possibleAtFirst(own, rows));
+  if (left.some((row) => nameOf(row) !== nameOf(own))) {
+    // Where the tests of one of them end early, what the rest would show decides: that one would have stopped, or not.
+    const trials = new Trials(scenario);
+    const tests = testsOf(scenario);
+    const whole = (row: Row): Row => toItsEnd(trials.rowBeyond(row.cause, tests));
+    const ownWhole = whole(own);
+    left = left.map(whole);
+    for (const test of path) left = leftAfter(ownWhole, left, test);
+    left = goOn(ownWhole, left);
   }
   return {
     path,
