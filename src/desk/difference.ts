@@ -10,7 +10,7 @@ const isTree = (value: unknown): value is Readonly<Record<string, unknown>> =>
 export function changesBetween(from: unknown, to: unknown, path: readonly string[] = []): readonly Change[] {
   if (isTree(from) && isTree(to))
     return [...new Set([...Object.keys(from), ...Object.keys(to)])].flatMap((name) =>
-      name in to
+      Object.hasOwn(to, name)
         ? changesBetween(Object.hasOwn(from, name) ? from[name] : undefined, to[name], [...path, name])
         : [[[...path, name]] as const],
     );

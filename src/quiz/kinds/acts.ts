@@ -191,10 +191,7 @@ const dueAfterRepair: Kind = {
   },
 };
 
-/** Named at such length that the name alone would tell them among faults. */
-const NAMED_AT_LENGTH = ['customers-small-cable', 'earth-pole-open-unpowered', 'arrester-clamps'];
-
-const NO_FAULTS = CATALOGUE.filter(({ kind, id }) => kind === 'not-fault' && !NAMED_AT_LENGTH.includes(id));
+const NO_FAULTS = CATALOGUE.filter(({ kind }) => kind === 'not-fault');
 
 const notAFault: Kind = {
   id: 'not-a-fault',
