@@ -112,6 +112,7 @@ const GRAVEST: readonly Look['id'][] = [
 
 function rankOf({ row, looks }: Pick<ClassRow, 'row' | 'looks'>): number {
   if (row.kind === 'refused') return -1;
+  if (row.kind === 'quiz' && row.quiz.doubts.length > 0) return GRAVEST.length;
   if (looks.length === 0) return GRAVEST.length + 1;
   return Math.min(...looks.map(({ id }) => (GRAVEST.includes(id) ? GRAVEST.indexOf(id) : GRAVEST.length)));
 }
@@ -120,7 +121,7 @@ function rankOf({ row, looks }: Pick<ClassRow, 'row' | 'looks'>): number {
 function besideEachOther(rows: readonly Row[]): readonly Pick<ClassRow, 'row' | 'looks' | 'counts'>[] {
   const first = new Map<string, string>();
   return rows.map((row) => {
-    if (row.kind === 'refused') return { row, looks: [], counts: false };
+    if (row.kind !== 'marked') return { row, looks: [], counts: false };
     const whose = `${row.giving} ${row.job.id} ${plainWord(row.label ?? '')}`;
     const keys = {
       'same-file': `code ${row.code} ${row.log}`,
@@ -138,7 +139,7 @@ function besideEachOther(rows: readonly Row[]): readonly Pick<ClassRow, 'row' | 
 }
 
 function judged(row: Row, givings: readonly Giving[]): Pick<ClassRow, 'passed' | 'note'> {
-  if (row.kind === 'refused') return { passed: null, note: null };
+  if (row.kind !== 'marked') return { passed: null, note: null };
   const note = givings.find(({ giving }) => giving === row.giving)?.tutor?.notes[row.code] ?? null;
   return { note, passed: passedWith(row, note) };
 }
@@ -277,7 +278,7 @@ function learnersOf(giving: Giving, all: readonly ClassRow[]): readonly Learner[
       const one = theirs.find(
         ({ row }) => row.kind === 'marked' && row.job.id === (job as { id?: unknown }).id,
       );
-      if (one === undefined || one.row.kind === 'refused') return null;
+      if (one?.row.kind !== 'marked') return null;
       const { marks, verdict } = one.row;
       const critical = criticalLeft(one.row, one.note);
       // Of one aim no pass is stated: then what was right is what is wanted.

@@ -16,6 +16,9 @@ import { rungOf } from '../attempt/record/rung.ts';
 import { endOf } from '../attempt/record/untimely.ts';
 import { asWritten } from '../attempt/record/written.ts';
 import type { UnsafeId } from '../bench/unsafe.ts';
+import type { MarkedQuiz } from '../quiz/markQuiz.ts';
+import { markQuiz } from '../quiz/markQuiz.ts';
+import { looksLikeQuizAttempt } from '../quiz/setQuiz.ts';
 import { parseJson } from '../scenario/json.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { readingScenario } from '../scenario/readScenario.ts';
@@ -90,7 +93,15 @@ export interface Refused {
   readonly why: NotHere | Exclude<Came, { text: string }>['problem'] | readonly Problem[];
 }
 
-export type Row = Marked | Refused;
+/** An attempt at a tutor's quiz: every question made again, every answer judged again. */
+export interface Quizzed {
+  readonly kind: 'quiz';
+  readonly name: string;
+  readonly label: string | null;
+  readonly quiz: MarkedQuiz;
+}
+
+export type Row = Marked | Refused | Quizzed;
 
 /** By what an attempt is marked: made once for each job, rung and variant. */
 interface Copy extends Job {
@@ -206,6 +217,7 @@ export const asGivenOut = ({ attempt, copy }: Held): Attempt =>
 export function* collecting(came: Came, copies: Copies): Generator<null, Row> {
   const { name } = came;
   if ('problem' in came) return { kind: 'refused', name, label: null, why: came.problem };
+  if (isOfQuiz(came.text)) return quizzed(name, came.text);
   const held = yield* heldAgainst(came.text, copies);
   if (held === null || typeof held === 'string' || !('copy' in held))
     return { kind: 'refused', name, label: labelIn(came.text), why: held ?? 'no-attempt-file' };
@@ -214,6 +226,18 @@ export function* collecting(came: Came, copies: Copies): Generator<null, Row> {
   } catch (error) {
     return { kind: 'refused', name, label: held.attempt.trainee ?? null, why: [notReplayed(error)] };
   }
+}
+
+function isOfQuiz(text: string): boolean {
+  const json = parseJson(text);
+  return json.ok && looksLikeQuizAttempt(json.value);
+}
+
+function quizzed(name: string, text: string): Quizzed | Refused {
+  const marked = markQuiz(text);
+  return marked.ok
+    ? { kind: 'quiz', name, label: marked.value.trainee, quiz: marked.value }
+    : { kind: 'refused', name, label: labelIn(text), why: marked.problems };
 }
 
 /** Of a file that cannot be marked; it is only shown. */

@@ -4,9 +4,11 @@ import type { ClassRow, Learner } from '../desk/class.ts';
 import type { Look, Refused, Row } from '../desk/collect.ts';
 import type { Field } from '../desk/csv.ts';
 import { MOST_FILES, MOST_UNPACKED } from '../desk/zip.ts';
+import type { MarkedQuiz, QuizDoubt } from '../quiz/markQuiz.ts';
 import { countOf, listed } from '../scenario/problem.ts';
 import { shortened } from '../scenario/quoted.ts';
 import type { PartName } from '../scenario/schema.ts';
+import { AIM_WORDS } from './aims.ts';
 import { VERDICT_WORDS } from './answers.ts';
 import { causeTitle } from './causeTitles.ts';
 import { inWords } from './problems.ts';
@@ -96,7 +98,7 @@ export const verdictWords = (row: Extract<Row, { kind: 'marked' }>): string =>
 
 /** Gates that are not met, each with whether it is set aside; and so the reason. */
 export function gatesWords({ row, note }: ClassRow): string {
-  if (row.kind === 'refused') return '';
+  if (row.kind !== 'marked') return '';
   const { critical, verdict } = row.marks.gates;
   const acts = [...new Set(critical.map(({ id }) => id))].map((id) => {
     const reason =
@@ -120,6 +122,28 @@ const PARTS: readonly PartName[] = [
   'diagnosis',
   'reasons',
 ];
+
+const QUIZ_DOUBT_WORDS: Readonly<Record<QuizDoubt, string>> = {
+  'other-quiz': 'of another quiz',
+  'other-version': 'made by another version of the questions',
+  'broken-chain': 'changed after its end',
+  'not-asked': 'answers what was not asked',
+  'answered-twice': 'a question is answered twice: the first counts',
+};
+
+/** What a tutor should look at in a quiz; empty where there is nothing. */
+export const quizLooks = ({ doubts, sureAndWrong }: MarkedQuiz): string =>
+  [
+    ...doubts.map((doubt) => QUIZ_DOUBT_WORDS[doubt]),
+    ...(sureAndWrong > 0 ? [`sure and wrong ${sureAndWrong === 1 ? 'once' : `${sureAndWrong} times`}`] : []),
+  ].join('; ');
+
+/** `Is it dead? 2 of 3; …`, the weakest first. */
+export const quizTopics = ({ topics }: MarkedQuiz): string =>
+  topics
+    .toSorted((x, y) => x.right / x.of - y.right / y.of)
+    .map(({ topic, right, of }) => `${AIM_WORDS[topic].question} ${right} of ${of}`)
+    .join('; ');
 
 /** The class as rows of a table, a heading first; of a set with a rule also how each learner stands. */
 export function csvRows(
@@ -147,6 +171,14 @@ function csvRow(one: ClassRow, standing: ReadonlyMap<string, string>): readonly 
       ...PARTS.flatMap(() => ['', '', '']),
       ...['', '', '', 'no', `not marked: ${refusalText(row)}`, '', '', row.name],
     ];
+  if (row.kind === 'quiz') {
+    const { quiz, right, of, record, minutes } = row.quiz;
+    return [
+      ...[row.label ?? '', quiz.title, record, '', '', '', right, of, ''],
+      ...PARTS.flatMap(() => ['', '', '']),
+      ...['', '', Math.round(60 * minutes), 'no', quizLooks(row.quiz), quizTopics(row.quiz), '', row.name],
+    ];
+  }
   const { marks, verdict } = row;
   return [
     ...[row.label ?? '', row.job.title, row.code],

@@ -12,7 +12,10 @@ import type { Marked, Row } from '../../src/desk/collect.ts';
 import { Copies, collecting } from '../../src/desk/collect.ts';
 import { csvOf } from '../../src/desk/csv.ts';
 import type { Came } from '../../src/desk/zip.ts';
+import type { Question } from '../../src/quiz/question.ts';
+import { beginQuiz, questionsOf, withAnswer } from '../../src/quiz/setQuiz.ts';
 import { csvRows, lookText, refusalText } from '../../src/words/collect.ts';
+import { rightGiven } from '../helpers/answers.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { handedIn, labelled } from './handedIn.ts';
 import { givingOf, readGiving, SHIPPED } from './helpers.ts';
@@ -142,4 +145,36 @@ test('tampered attempts and doctored scenarios: the true mark by the tutor’s c
 
 test('the draw of what is tampered with is another one by another seed', () => {
   expect(drawer(1)('which')).not.toBe(drawer(2)('which'));
+});
+
+test('a quiz that was handed in has its row: its questions made again, its answers judged again, changed ones named', () => {
+  const quiz = { format: 1, title: '=Friday', count: 4, seed: 5, minutes: null, sure: true } as const;
+  const [first, ...others] = questionsOf(quiz) as readonly [Question, ...Question[]];
+  const worked = [first, ...others.slice(0, 2)].reduce(
+    (attempt, question, i) =>
+      withAnswer(attempt, {
+        question: question.id,
+        given: i === 0 ? { way: 'choice', id: 'nonsense' } : rightGiven(question),
+        sure: 'would-sign',
+        wall: 1000 * i,
+      }),
+    beginQuiz(quiz, 'ash-07'),
+  );
+  const better = { ...worked, entries: worked.entries.map((one) => ({ ...one, given: rightGiven(first) })) };
+  const rows = rowsOf([
+    { name: 'a.json', text: JSON.stringify(worked) },
+    { name: 'b.json', text: JSON.stringify(better) },
+    { name: 'c.json', text: JSON.stringify({ ...worked, entries: 'none' }) },
+  ]);
+  expect(rows.slice(0, 2)).toMatchObject([
+    { kind: 'quiz', label: 'ash-07', quiz: { right: 2, of: 4, sureAndWrong: 1, doubts: [] } },
+    { kind: 'quiz', quiz: { doubts: ['broken-chain'] } },
+  ]);
+  expect(rows[2]).toMatchObject({ kind: 'refused' });
+  const made = classOf(rows, []);
+  expect(made.rows.map(({ row }) => row.name)).toEqual(['c.json', 'b.json', 'a.json']);
+  const text = csvOf(csvRows(made.rows, made.sets));
+  expect(text).toMatch(/^ash-07,"'=Friday",/m);
+  expect(text).toContain('changed after its end');
+  expect(text).toContain('sure and wrong once');
 });

@@ -32,7 +32,8 @@ export function sweepTampered(asked: {
     const row = collect(what, text);
     if (row.kind === 'refused') {
       if (refusalText(row).length < 10) found.push(`${i} ${what}: refused without a reason`);
-    } else if (row.marks.total !== of(i).true.total) found.push(`${i} ${what}: ${row.marks.total}`);
+    } else if (row.kind === 'quiz') found.push(`${i} ${what}: taken for a quiz`);
+    else if (row.marks.total !== of(i).true.total) found.push(`${i} ${what}: ${row.marks.total}`);
     else if (!row.looks.some(({ id }) => id === 'job-differs' || id === 'rung-differs' || id === 'chain'))
       found.push(`${i} ${what}: not named`);
   }
@@ -41,6 +42,10 @@ export function sweepTampered(asked: {
     const row = collect(made.what, made.text);
     if (row.kind === 'refused') {
       if (refusalText(row).length < 10) found.push(`${i} ${made.what}: refused without a reason`);
+      continue;
+    }
+    if (row.kind === 'quiz') {
+      found.push(`${i} ${made.what}: taken for a quiz`);
       continue;
     }
     const honestly = of(i).true.total;

@@ -3,9 +3,17 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import type { ClassRow } from '../../../desk/class.ts';
 import { labelOf } from '../../../desk/class.ts';
-import type { Row } from '../../../desk/collect.ts';
+import type { Quizzed, Row } from '../../../desk/collect.ts';
 import { visible } from '../../../scenario/quoted.ts';
-import { gatesWords, lookText, passedWords, refusalText, verdictWords } from '../../../words/collect.ts';
+import {
+  gatesWords,
+  lookText,
+  passedWords,
+  quizLooks,
+  quizTopics,
+  refusalText,
+  verdictWords,
+} from '../../../words/collect.ts';
 import { recordNumber } from '../../format/figures.ts';
 import { claimedTotal } from './claimed.ts';
 import { addressOf } from './place.ts';
@@ -21,7 +29,7 @@ const HEADS = ['label', 'job', 'record code', 'verdict', 'gates', 'total', 'need
 
 export function ClassTable({ rows, placeOf }: Props) {
   const [isWhole, setWhole] = useState(false);
-  const toSee = rows.filter(({ row, looks }) => row.kind === 'refused' || looks.length > 0);
+  const toSee = rows.filter(({ row, looks }) => row.kind === 'refused' || looks.length > 0 || isDoubted(row));
   const others = rows.filter((one) => !toSee.includes(one));
   const shown = isWhole || others.length <= SHOWN ? others : others.slice(0, SHOWN);
   return (
@@ -57,6 +65,43 @@ export function ClassTable({ rows, placeOf }: Props) {
   );
 }
 
+const isDoubted = (row: Row): boolean => row.kind === 'quiz' && row.quiz.doubts.length > 0;
+
+/** A quiz has no verdict and no gates: what was right, by topic. */
+function QuizRow({ row, label }: { readonly row: Quizzed; readonly label: string }) {
+  const { quiz, right, of, record } = row.quiz;
+  const looks = quizLooks(row.quiz);
+  return (
+    <tr>
+      <th scope="row" data-label="label">
+        <span>{row.label === null ? '–' : label}</span>
+      </th>
+      <td data-label="quiz">
+        <span>
+          {visible(quiz.title)}{' '}
+          <span className="note">
+            {quiz.count} questions, seed {quiz.seed}
+          </span>
+        </span>
+      </td>
+      <td data-label="record code" className="code">
+        <span>{recordNumber(record)}</span>
+      </td>
+      <td data-label="by topic" colSpan={2}>
+        <span>{quizTopics(row.quiz)}</span>
+      </td>
+      <td data-label="right" className="amount">
+        <span>
+          {right} of {of}
+        </span>
+      </td>
+      <td data-label="needs a look">
+        <span className={looks === '' ? 'note' : ''}>{looks === '' ? 'no' : looks}</span>
+      </td>
+    </tr>
+  );
+}
+
 function OneRow({ one, place }: { readonly one: ClassRow; readonly place: number }) {
   const { row, looks, passed, note } = one;
   const label = visible(labelOf(row));
@@ -74,6 +119,7 @@ function OneRow({ one, place }: { readonly one: ClassRow; readonly place: number
         </td>
       </tr>
     );
+  if (row.kind === 'quiz') return <QuizRow row={row} label={label} />;
   const { marks, summary } = row;
   const claimed = claimedTotal(looks);
   const gates = gatesWords(one);

@@ -48,7 +48,7 @@ export function Drop({ session, onGiving, onDropped }: Props) {
     onDropped(attempts);
   };
 
-  const marked = rows.filter(({ kind }) => kind === 'marked').length;
+  const marked = rows.filter(({ kind }) => kind !== 'refused').length;
   const differing = rows.filter(
     (row) =>
       row.kind === 'marked' && row.looks.some(({ id }) => id === 'total-differs' || id === 'marks-differ'),
