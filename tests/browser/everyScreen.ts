@@ -47,6 +47,7 @@ export async function throughReadingPages(page: Page, look: Look): Promise<void>
     ['#/desk/marks', 'How marks are made'],
     ['#/give', 'Give out'],
     ['#/collect', 'Collect'],
+    ['#/questions', 'Five minutes of questions'],
   ] as const) {
     await page.evaluate((to) => {
       location.hash = to;
