@@ -9,6 +9,7 @@ import type { Download, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { mark } from '../../src/attempt/marks/mark.ts';
 import { makeAttemptText } from '../../src/attempt/record/fileText.ts';
+import { givingText } from '../../src/desk/giving.ts';
 import { handedIn } from '../desk/handedIn.ts';
 import { readGiving } from '../desk/helpers.ts';
 import { seenIn } from '../helpers/qr.ts';
@@ -132,4 +133,20 @@ test('given out sealed, done, handed in by thirty, collected, defended and writt
   await tutor.getByText('Comment kept.').waitFor();
   await tutor.getByRole('link', { name: 'The class' }).click();
   await tutor.getByText('“Ask about the pilot.”').waitFor();
+
+  // On another computer the tutor's own copy comes along with what it decides, in one go.
+  const elsewhere = await sitDown(opened.browser, opened.url, DESK);
+  await elsewhere.goto(`${opened.url}#/collect`);
+  const dropped = [
+    ['own copy.json', givingText(own.giving)],
+    ['attempt.json', file],
+  ] as const;
+  await elsewhere
+    .locator('input[type=file][multiple]')
+    .first()
+    .setInputFiles(
+      dropped.map(([name, of]) => ({ name, mimeType: 'application/json', buffer: Buffer.from(of) })),
+    );
+  const row = elsewhere.getByRole('table', { name: /^The class/ }).getByRole('row', { name: /ash-99/ });
+  expect(await row.textContent()).not.toMatch(/no giving-out/);
 });

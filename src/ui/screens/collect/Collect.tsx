@@ -112,10 +112,12 @@ function Whole({ made, givings, onGivings }: WholeProps) {
           {isShown ? null : (
             <Drop
               session={session}
-              onGiving={(giving) =>
-                onGivings([giving, ...givings.filter((each) => each.giving !== giving.giving)])
-              }
-              onDropped={(dropped) => collect(dropped, { givings, shipped: OFFERED })}
+              onDropped={(dropped, opened) => {
+                const isOpened = ({ giving }: Giving) => opened.some((one) => one.giving === giving);
+                const all = [...opened, ...givings.filter((each) => !isOpened(each))];
+                onGivings(all);
+                collect(dropped, { givings: all, shipped: OFFERED });
+              }}
             />
           )}
           {isEmpty || isShown ? null : (

@@ -14,14 +14,14 @@ import { cancelCollecting } from './session.ts';
 
 interface Props {
   readonly session: Session;
-  readonly onGiving: (giving: Giving) => void;
-  readonly onDropped: (dropped: readonly Dropped[]) => void;
+  /** What somebody handed in, with the giving-outs that came along with it. */
+  readonly onDropped: (dropped: readonly Dropped[], opened: readonly Giving[]) => void;
 }
 
 /** So few may hold a giving-out that somebody brings along; five hundred are attempts. */
 const FEW = 20;
 
-export function Drop({ session, onGiving, onDropped }: Props) {
+export function Drop({ session, onDropped }: Props) {
   const files = useRef<HTMLInputElement>(null);
   const folder = useRef<HTMLInputElement>(null);
   const [isOver, setOver] = useState(false);
@@ -33,6 +33,7 @@ export function Drop({ session, onGiving, onDropped }: Props) {
     setSaid(null);
     setRefused(null);
     const attempts: Dropped[] = [];
+    const opened: Giving[] = [];
     for (const one of dropped) {
       const read = dropped.length <= FEW ? await givingIn(one) : null;
       if (read === null) attempts.push(one);
@@ -41,11 +42,11 @@ export function Drop({ session, onGiving, onDropped }: Props) {
         const { giving } = read.value;
         // Notes of both places: what was noted here stays where the two differ.
         const merged = await changeGiving(giving, (kept) => mergedWith(giving, kept)).catch(() => giving);
-        onGiving(merged);
+        opened.push(merged);
         setSaid(`The giving-out ${giving.word} is open: what was handed in of it is marked by it.`);
       }
     }
-    onDropped(attempts);
+    onDropped(attempts, opened);
   };
 
   const marked = rows.filter(({ kind }) => kind !== 'refused').length;
