@@ -99,10 +99,22 @@ function toldApartBy(rows: readonly Row[], test: string): number {
     if (cell !== undefined) counts.set(cell, (counts.get(cell) ?? 0) + 1);
   }
   const all = [...counts];
-  return all.reduce(
+  const byFigures = all.reduce(
     (sum, [x, nx]) => sum + all.reduce((n, [y, ny]) => n + (difference(x, y) === null ? 0 : nx * ny), 0),
     0,
   );
+  return byFigures + 2 * brokenAlone(rows, test);
+}
+
+/** How many break a line in it that nothing wrong keeps, with figures too close to its own to tell. */
+function brokenAlone(rows: readonly Row[], test: string): number {
+  const sound = rows.find(({ cause }) => cause.of === 'sound');
+  const usual = sound?.cells.get(test);
+  if (sound === undefined || usual === undefined) return 0;
+  return rows.filter((row) => {
+    const cell = row.cells.get(test);
+    return cell !== undefined && difference(usual, cell) === null && splits(sound, row, test);
+  }).length;
 }
 
 /** A way may cost so many times what the cheapest does, and counts in full. */
