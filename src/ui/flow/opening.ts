@@ -41,7 +41,8 @@ export async function textOf(file: File): Promise<string | Refused> {
 
 export function* opening(text: string): Generator<null, Refused | Taken | Scenarios | Given> {
   const json = parseJson(text, LARGEST_GIVING);
-  if (!json.ok) return refusedFor(json.problems);
+  if (!json.ok)
+    return text.length > LARGEST_FILE ? refused(tooLarge(LARGEST_FILE)) : refusedFor(json.problems);
   const { value } = json;
   if (looksLikeRecord(value))
     return refused('is a record of several attempts: bring it in on the page My record');

@@ -25,6 +25,7 @@ import { unsafeActText } from '../../../words/unsafeActs.ts';
 import { BesideAttempt } from '../../flow/attemptContext.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { makingBench } from '../../flow/bench.ts';
+import { questionsLink } from '../../flow/questionsLink.ts';
 import type { Sliced } from '../../flow/useSliced.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { EditionNote } from '../../parts/EditionNote.tsx';
@@ -186,6 +187,11 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
               />
             </section>
           </div>
+          {weak.length === 0 ? null : (
+            <p className="not-printed">
+              <a href={`#${questionsLink(weak, 3, 'attempt')}`}>Three questions on what went wrong</a>
+            </p>
+          )}
           <Doubts told={told} />
           {scenario.task !== 'find' ? null : (
             <Fold id="ruled-out-heading" title="What each test ruled out" inSummary>
@@ -268,7 +274,6 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
       <NextForYou
         next={next}
         isMain={!handInFirst}
-        weak={weak}
         onAgain={() => onAgain(() => makingBench(scenario, attempt.scenario, attempt))}
       />
       <Foot />

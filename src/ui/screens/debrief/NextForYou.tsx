@@ -1,8 +1,5 @@
 /** The bar at the foot of the debrief: what to do next, and why, in one button. */
 
-import type { AimId } from '../../../scenario/aims.ts';
-import { questionsLink } from '../../flow/questionsLink.ts';
-
 /** Another job or aim, with the one reason for it. */
 export interface Next {
   readonly title: string;
@@ -15,12 +12,10 @@ interface Props {
   readonly next: Next | null | undefined;
   /** Whether it is what most people do next: not while an assessment is still to be handed in. */
   readonly isMain: boolean;
-  /** Topics in which something was wrong; questions on them are offered. */
-  readonly weak: readonly AimId[];
   readonly onAgain: () => void;
 }
 
-export function NextForYou({ next, isMain, weak, onAgain }: Props) {
+export function NextForYou({ next, isMain, onAgain }: Props) {
   const main = isMain && next !== undefined ? 'main' : '';
   return (
     <section className="next-bar not-printed" aria-label="Next for you">
@@ -29,11 +24,6 @@ export function NextForYou({ next, isMain, weak, onAgain }: Props) {
         <button type="button" className={next === null ? main : ''} onClick={onAgain}>
           Practise this again
         </button>
-        {weak.length === 0 ? null : (
-          <a className="button" href={`#${questionsLink(weak, 3, 'attempt')}`}>
-            Three questions on what went wrong
-          </a>
-        )}
         {next == null ? null : (
           <a className={`button ${main}`} href={next.href}>
             {next.title}
