@@ -1,5 +1,5 @@
 // What a test takes of a fluent person on a phone, counted in the page itself, against what it may take (taps.ts): the
-// longest of a single-phase job at practice; where every test is asked for, all of such a job with the median of them, and
+// longest of a single-phase job at practice up to state B; where every test is asked for, those after it too, all of such a job with the median of them, and
 // the longest of a three-phase job after those that teach the rows which they go by. What every test of every site takes on every rung is `npm run bench -- taps`.
 
 import { expect, test, vi } from 'vitest';
@@ -8,7 +8,7 @@ import { allowedActions } from '../../src/scenario/scenario.ts';
 import { verdictTitle } from '../../src/words/answers.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { openBuiltPage } from './builtPage.ts';
-import { EVERY_TEST } from './everyTest.ts';
+import { EVERY_TEST, share } from './everyTest.ts';
 import { fluently } from './fluent.ts';
 import { finger, press } from './hands.ts';
 import { MEDIAN_BAR, medianOf, noteTaps, PHONE, takenBy, tapsBar } from './taps.ts';
@@ -47,10 +47,8 @@ const SINGLE_PHASE = [
   'supply-volts',
   'energise',
   'state-b',
-  'state-c',
-  'unplug',
-  'residual-rated',
-] as const;
+  ...share(['state-c', 'unplug', 'residual-rated'], []),
+];
 
 test('the longest of a single-phase job by tap alone: none takes more than it may', async () => {
   const { page, over } = await counted('harbour-mews', SINGLE_PHASE);
