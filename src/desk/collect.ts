@@ -197,8 +197,10 @@ export interface Held {
 }
 
 /** An attempt's file with the copy that decides; what is wrong with it, or that there is none. */
-export function* heldAgainst(text: string, copies: Copies): Generator<null, Held | Refused['why'] | null> {
-  const json = parseJson(text);
+export const heldAgainst = (text: string, copies: Copies): Generator<null, Held | Refused['why']> =>
+  holding(parseJson(text), copies);
+
+function* holding(json: Parsed<unknown>, copies: Copies): Generator<null, Held | Refused['why']> {
   if (!json.ok) return json.problems;
   const read = readLog(json.value);
   if (!read.ok) return read.problems;
@@ -217,10 +219,11 @@ export const asGivenOut = ({ attempt, copy }: Held): Attempt =>
 export function* collecting(came: Came, copies: Copies): Generator<null, Row> {
   const { name } = came;
   if ('problem' in came) return { kind: 'refused', name, label: null, why: came.problem };
-  if (isOfQuiz(came.text)) return quizzed(name, came.text);
-  const held = yield* heldAgainst(came.text, copies);
-  if (held === null || typeof held === 'string' || !('copy' in held))
-    return { kind: 'refused', name, label: labelIn(came.text), why: held ?? 'no-attempt-file' };
+  const json = parseJson(came.text);
+  if (json.ok && looksLikeQuizAttempt(json.value)) return quizzed(name, came.text, labelIn(json.value));
+  const held = yield* holding(json, copies);
+  if (typeof held === 'string' || !('copy' in held))
+    return { kind: 'refused', name, label: json.ok ? labelIn(json.value) : null, why: held };
   try {
     return yield* marked(name, held);
   } catch (error) {
@@ -228,22 +231,16 @@ export function* collecting(came: Came, copies: Copies): Generator<null, Row> {
   }
 }
 
-function isOfQuiz(text: string): boolean {
-  const json = parseJson(text);
-  return json.ok && looksLikeQuizAttempt(json.value);
-}
-
-function quizzed(name: string, text: string): Quizzed | Refused {
+function quizzed(name: string, text: string, label: string | null): Quizzed | Refused {
   const marked = markQuiz(text);
   return marked.ok
     ? { kind: 'quiz', name, label: marked.value.trainee, quiz: marked.value }
-    : { kind: 'refused', name, label: labelIn(text), why: marked.problems };
+    : { kind: 'refused', name, label, why: marked.problems };
 }
 
 /** Of a file that cannot be marked; it is only shown. */
-function labelIn(text: string): string | null {
-  const json = parseJson(text);
-  const { trainee } = (json.ok ? (json.value ?? {}) : {}) as { trainee?: unknown };
+function labelIn(value: unknown): string | null {
+  const { trainee } = (value ?? {}) as { trainee?: unknown };
   return typeof trainee === 'string' ? trainee.slice(0, 60) : null;
 }
 

@@ -19,6 +19,7 @@ import type { Support } from './minutes.ts';
 import { costOf, minutesByRung, minutesOf } from './minutes.ts';
 import { readsTheSame, seenBy, splitBy, toldBeforehand } from './relations.ts';
 import type { Row } from './row.ts';
+import { ownRowOf } from './row.ts';
 import type { Severity } from './severity.ts';
 import { sweeping } from './severity.ts';
 import { Trials } from './trials.ts';
@@ -90,7 +91,7 @@ export function* solving(scenario: Scenario): Generator<unknown, boolean> {
 function* solvedBy({ scenario, rows }: Dictionary, trials: Trials): Generator<unknown, Solved> {
   const tests = testsOf(scenario);
   const [sound] = rows as readonly [Row, ...Row[]];
-  const own = rows.find(({ cause }) => cause.of === 'own') ?? sound;
+  const own = ownRowOf(rows);
   const isSound = own === sound;
   const revealedBy = isSound ? [] : seenBy(own, sound);
   const others = rows.filter((row) => !isSameCause(row.cause, own.cause));

@@ -14,6 +14,7 @@ import type { Level } from './make.ts';
 import { minutesOf } from './minutes.ts';
 import { seenBy } from './relations.ts';
 import type { Row } from './row.ts';
+import { ownRowOf } from './row.ts';
 
 export interface JobFacts {
   /** Whole minutes at practice, of all that a faultless trainee does. */
@@ -33,7 +34,7 @@ const LATER = 1 / 10;
 export function jobFactsOf(scenario: Scenario): JobFacts {
   const { rows, tests } = toItsEnd(lookingUp(scenario, { only: [] }));
   const [sound] = rows as readonly [Row, ...Row[]];
-  const own = rows.find(({ cause }) => cause.of === 'own') ?? sound;
+  const own = ownRowOf(rows);
   const shows = own === sound ? [] : seenBy(own, sound);
   const done = tests.filter((test) => own.cells.has(test)).map((test) => actionNamed(test) as TestAction);
   return {

@@ -158,3 +158,7 @@ class Recorder implements Onlooker {
     return truths;
   }
 }
+
+/** The row of what the scenario has; that of nothing wrong, the first, where it has nothing. */
+export const ownRowOf = (rows: readonly Row[]): Row =>
+  rows.find(({ cause }) => cause.of === 'own') ?? (rows[0] as Row);

@@ -8,6 +8,7 @@ import { difference } from './cell.ts';
 import { lookingUp } from './dictionary.ts';
 import { splits, toldBeforehand } from './relations.ts';
 import type { Row } from './row.ts';
+import { ownRowOf } from './row.ts';
 
 /** A cause by its ids, several joined; the empty text: nothing is wrong. */
 export const nameOf = ({ cause: { causes } }: Row): string => causes.join(' + ');
@@ -45,8 +46,7 @@ export function toldBy(own: Row, rows: readonly Row[], path: readonly string[]):
  */
 export function* tellingOn(scenario: Scenario, path: readonly string[]): Generator<unknown, readonly Told[]> {
   const { rows } = yield* lookingUp(scenario, { usual: true });
-  const [sound] = rows as readonly [Row, ...Row[]];
-  const own = rows.find(({ cause }) => cause.of === 'own') ?? sound;
+  const own = ownRowOf(rows);
   return toldBy(
     own,
     rows,

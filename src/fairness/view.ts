@@ -19,6 +19,7 @@ import { minutesOfWay, weighed } from './fairness.ts';
 import { costOf } from './minutes.ts';
 import { readsTheSame, seenBy } from './relations.ts';
 import type { Row } from './row.ts';
+import { ownRowOf } from './row.ts';
 import { Trials } from './trials.ts';
 import type { Way } from './ways.ts';
 
@@ -155,7 +156,7 @@ const isOther = (x: Row, y: Row): boolean => x.cause.causes.join() !== y.cause.c
 function* viewOf(scenario: Scenario, fairness: Fairness, trials: Trials): Generator<unknown, FairnessView> {
   const { solvable, revealedBy, lookalikes, minutes, closest, stopped, severity, dictionary } = fairness;
   const [sound] = dictionary.rows as readonly [Row, ...Row[]];
-  const own = dictionary.rows.find(({ cause }) => cause.of === 'own') ?? sound;
+  const own = ownRowOf(dictionary.rows);
   const isSound = own === sound;
   const isUnseen = !isSound && revealedBy.length === 0;
   // What nothing shows reads like most causes: first of all it has to be seen.

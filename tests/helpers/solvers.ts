@@ -9,6 +9,7 @@ import type { Fairness } from '../../src/fairness/fairness.ts';
 import { holds } from '../../src/fairness/fairness.ts';
 import { costOf } from '../../src/fairness/minutes.ts';
 import type { Row } from '../../src/fairness/row.ts';
+import { ownRowOf } from '../../src/fairness/row.ts';
 import { leftAfter, nameOf, nextTest, possibleAtFirst } from '../../src/fairness/told.ts';
 import { Trials } from '../../src/fairness/trials.ts';
 import { papersOf } from '../../src/scenario/scenario.ts';
@@ -22,8 +23,7 @@ export interface Solution {
   readonly cost: number;
 }
 
-export const ownRow = ({ dictionary: { rows } }: Fairness): Row =>
-  rows.find(({ cause }) => cause.of === 'own') ?? (rows[0] as Row);
+export const ownRow = ({ dictionary: { rows } }: Fairness): Row => ownRowOf(rows);
 
 export function greedily(fairness: Fairness): Solution {
   const { scenario, rows } = fairness.dictionary;

@@ -14,6 +14,7 @@ import {
   stemText,
   workedOut,
 } from '../../src/words/questions.ts';
+import { longestIsRight } from './sweep.ts';
 
 /** Of every kind and topic so many; more in the soak. */
 const EACH = 40;
@@ -111,18 +112,15 @@ test('of one topic alone, as long as there are different ones', () => {
 });
 
 test('the longest choice is right no more often than chance and three standard errors', () => {
-  const choices = every.filter((one) => one.way === 'choice');
   let expected = 0;
   let variance = 0;
   let found = 0;
-  for (const one of choices) {
-    const lengths = one.choices.map((choice) => ({ id: choice.id, length: choiceText(one, choice).length }));
-    const most = Math.max(...lengths.map(({ length }) => length));
-    const longest = lengths.filter(({ length }) => length === most);
-    const chance = longest.length / lengths.length;
+  for (const longest of every.map(longestIsRight)) {
+    if (longest === null) continue;
+    const { isRight, chance } = longest;
     expected += chance;
     variance += chance * (1 - chance);
-    if (longest.some(({ id }) => id === one.answer)) found += 1;
+    if (isRight) found += 1;
   }
   expect(found).toBeLessThan(expected + 3 * Math.sqrt(variance));
 });

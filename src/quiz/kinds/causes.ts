@@ -68,8 +68,9 @@ function nearFirst(dice: Dice, site: SiteId, topic: AimId, causes: readonly stri
   return [...drawn.filter(isNear), ...drawn.filter((cause) => !isNear(cause))].slice(0, LEAST_WRONG);
 }
 
-const whichCause: Kind = {
-  id: 'which-cause',
+/** One cause that breaks the line, among causes that spare it: which fits the line broken, and which is ruled out by it kept. */
+const breaksIt = (id: string): Kind => ({
+  id,
   topics: WITH_CAUSES,
   ask: (dice, topic) => {
     const { stated, breaking, sparing, site } = drawFound(dice, topic);
@@ -80,27 +81,12 @@ const whichCause: Kind = {
       about: about(stated),
       source: CIRCUIT,
       answer,
-      choices: dice.shuffle('choices', [answer, ...wrong]).map((id) => ({ id })),
+      choices: dice.shuffle('choices', [answer, ...wrong]).map((cause) => ({ id: cause })),
     });
   },
-};
-
-const ruledOut: Kind = {
-  id: 'ruled-out',
-  topics: WITH_CAUSES,
-  ask: (dice, topic) => {
-    const { stated, breaking, sparing, site } = drawFound(dice, topic);
-    const [answer = ''] = choose(dice, 'right', breaking, 1);
-    const wrong = nearFirst(dice, site, topic, sparing);
-    return inOrder({
-      values: { site, test: stated.action.id, subject: stated.line.subject, right: stated.line.right },
-      about: about(stated),
-      source: CIRCUIT,
-      answer,
-      choices: dice.shuffle('choices', [answer, ...wrong]).map((id) => ({ id })),
-    });
-  },
-};
+});
+const whichCause = breaksIt('which-cause');
+const ruledOut = breaksIt('ruled-out');
 
 /** How many of these causes read alike at worst after this test; where nothing breaks they read as a sound unit does. */
 function worstLeft(site: SiteId, causes: readonly string[], test: string): number {

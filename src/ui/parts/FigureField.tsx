@@ -5,15 +5,17 @@ import { TextField } from './TextField.tsx';
 
 interface Props {
   readonly label: string;
+  readonly className?: string | undefined;
   readonly range: FigureRange;
   readonly value: string;
   readonly onChange: (text: string) => void;
 }
 
-export function FigureField({ label, range, value, onChange }: Props) {
+export function FigureField({ label, className, range, value, onChange }: Props) {
   return (
     <TextField
       label={label}
+      className={className}
       numeric
       value={value}
       error={figureWithin(value, range) === null ? rangeText(range) : null}

@@ -15,7 +15,7 @@ interface Props {
   /** Of a figure that is read off an instrument: how many it shows. */
   readonly digits?: number | undefined;
   readonly inputRef?: Ref<HTMLInputElement>;
-  readonly className?: string;
+  readonly className?: string | undefined;
 }
 
 export function TextField(props: Props) {

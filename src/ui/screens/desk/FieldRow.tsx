@@ -1,11 +1,9 @@
 /** One field of the file: a figure inside its range, or one of a list. */
-import { useEffect, useState } from 'react';
-import { figureWithin, rangeText } from '../../format/ranges.ts';
 import { Choice } from '../../parts/Choice.tsx';
-import { TextField } from '../../parts/TextField.tsx';
 import type { Field, Figure } from './fields.ts';
 import type { JobFile } from './jobFile.ts';
 import { fieldOf, withField } from './jobFile.ts';
+import { SizedFigure } from './SizedFigure.tsx';
 
 interface Props {
   readonly file: JobFile;
@@ -35,26 +33,13 @@ export function FieldRow({ file, field, onChange }: Props) {
 function FigureRow({ file, field, onChange }: Props & { readonly field: Figure }) {
   const { path, label, unit, least, greatest, usual } = field;
   const kept = fieldOf(file, path);
-  const value = typeof kept === 'number' ? kept : usual;
-  const [typed, setTyped] = useState(value === undefined ? '' : String(value));
-  const range = { least, greatest, unit };
-  useEffect(() => {
-    setTyped((now) =>
-      value === undefined || figureWithin(now, { least, greatest, unit }) === value ? now : String(value),
-    );
-  }, [value, least, greatest, unit]);
   return (
-    <TextField
+    <SizedFigure
       className="in-row"
       label={unit === '' ? label : `${label}, ${unit}`}
-      numeric
-      value={typed}
-      error={figureWithin(typed, range) === null ? rangeText(range) : null}
-      onChange={(text) => {
-        setTyped(text);
-        const figure = figureWithin(text, range);
-        if (figure !== null) onChange(withField(file, path, figure), path.join('.'));
-      }}
+      range={{ least, greatest, unit }}
+      value={typeof kept === 'number' ? kept : usual}
+      onChange={(figure) => onChange(withField(file, path, figure), path.join('.'))}
     />
   );
 }

@@ -1,5 +1,4 @@
 /** How bad: the size of each cause that has one, on a scale or as a figure, and what comes of it for trainees. */
-import { useEffect, useState } from 'react';
 import type { FairnessView } from '../../../fairness/view.ts';
 import { entryNamed } from '../../../faults/catalogue.ts';
 import type { Parameter } from '../../../faults/fault.ts';
@@ -10,12 +9,11 @@ import { causeTitle } from '../../../words/causeTitles.ts';
 import { readText } from '../../../words/desk.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import type { Weighed } from '../../flow/useWeigher.ts';
-import { figureWithin, rangeText } from '../../format/ranges.ts';
-import { TextField } from '../../parts/TextField.tsx';
 import type { FaultLine } from './jobFile.ts';
 import { withValue } from './jobFile.ts';
 import type { LineProps } from './LineFrame.tsx';
 import { LineFrame } from './LineFrame.tsx';
+import { SizedFigure } from './SizedFigure.tsx';
 
 interface Sized {
   readonly at: number;
@@ -81,13 +79,6 @@ const STEPS = 200;
 function Size({ title, parameter, value, onChange }: SizeProps) {
   const { min, max, unit } = parameter;
   const scale = scaleOf(parameter);
-  const range = { least: min, greatest: max, unit };
-  const [typed, setTyped] = useState(String(value));
-  useEffect(() => {
-    setTyped((now) =>
-      figureWithin(now, { least: min, greatest: max, unit }) === value ? now : String(value),
-    );
-  }, [value, min, max, unit]);
   return (
     <div className="size">
       {title === null ? null : <p className="note">{title}</p>}
@@ -109,16 +100,11 @@ function Size({ title, parameter, value, onChange }: SizeProps) {
           ))}
         </div>
       </div>
-      <TextField
+      <SizedFigure
         label={unit}
-        numeric
-        value={typed}
-        error={figureWithin(typed, range) === null ? rangeText(range) : null}
-        onChange={(text) => {
-          setTyped(text);
-          const figure = figureWithin(text, range);
-          if (figure !== null) onChange(figure);
-        }}
+        range={{ least: min, greatest: max, unit }}
+        value={value}
+        onChange={onChange}
       />
     </div>
   );
