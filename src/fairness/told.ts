@@ -1,11 +1,17 @@
 /**
- * What each test told: the causes that were left after it, and which test would have left fewest; and what a way to a
- * cause cost beside the cheapest one. By a dictionary, so that it holds for every seed's errors.
+ * What each test told: the causes that were left after it, and which test would have left fewest; and the way of whoever
+ * always does what tells most for its cost. By a dictionary, so that it holds for every seed's errors.
+ *
+ * A longer way to a cause is told and never marked: only hindsight knows the cheapest one, and a test more than need be
+ * is no fault in the trade.
  */
+import type { Seconds } from '../laws/quantities.ts';
 import type { Scenario } from '../scenario/scenario.ts';
+import { allowedActions, papersOf } from '../scenario/scenario.ts';
 import type { Cell } from './cell.ts';
 import { difference } from './cell.ts';
 import { lookingUp } from './dictionary.ts';
+import { costOf } from './minutes.ts';
 import { splits, toldBeforehand } from './relations.ts';
 import type { Row } from './row.ts';
 import { ownRowOf } from './row.ts';
@@ -40,18 +46,29 @@ export function toldBy(own: Row, rows: readonly Row[], path: readonly string[]):
   });
 }
 
+export interface Telling {
+  readonly tests: readonly Told[];
+  /** What the tests cost that were done, and what they would have cost in the best order without hindsight. */
+  readonly cost: Seconds;
+  readonly best: Way;
+}
+
 /**
  * The same of a job, in pieces, with every cause at its usual size. Tests that a faultless trainee does not come to there
  * tell nothing, and are left out.
  */
-export function* tellingOn(scenario: Scenario, path: readonly string[]): Generator<unknown, readonly Told[]> {
+export function* tellingOn(scenario: Scenario, path: readonly string[]): Generator<unknown, Telling> {
   const { rows } = yield* lookingUp(scenario, { usual: true });
   const own = ownRowOf(rows);
-  return toldBy(
-    own,
-    rows,
-    [...new Set(path)].filter((test) => own.cells.has(test)),
-  );
+  const papers = papersOf(scenario);
+  const costs = new Map(allowedActions(scenario).map((action) => [action.id, costOf(action, papers)]));
+  const priceOf = (test: string): Seconds => costs.get(test) ?? 0;
+  const done = [...new Set(path)].filter((test) => own.cells.has(test));
+  return {
+    tests: toldBy(own, rows, done),
+    cost: done.reduce((sum, test) => sum + priceOf(test), 0),
+    best: wayByTelling(own, possibleAtFirst(own, rows), priceOf),
+  };
 }
 
 /** The rows that show what `own` shows in this test. */
@@ -91,6 +108,32 @@ export function nextTest(
   return best?.test ?? null;
 }
 
+export interface Way {
+  readonly tests: readonly string[];
+  /** The rows that none of its tests tells from the own one. */
+  readonly left: readonly Row[];
+  readonly cost: Seconds;
+}
+
+/** The way of one who always does the next test, and ends where nothing tells any more. Those in `done` are not done again. */
+export function wayByTelling(
+  own: Row,
+  rows: readonly Row[],
+  priceOf: (test: string) => Seconds,
+  done: readonly string[] = [],
+): Way {
+  const tests: string[] = [];
+  let left = rows;
+  for (;;) {
+    const open = [...own.cells.keys()].filter((test) => !done.includes(test) && !tests.includes(test));
+    const next = nextTest(left, open, priceOf);
+    if (next === null) break;
+    tests.push(next);
+    left = leftAfter(own, left, next);
+  }
+  return { tests, left, cost: tests.reduce((sum, test) => sum + priceOf(test), 0) };
+}
+
 /** How many rows the test rules out, summed over each row being the true one. */
 function toldApartBy(rows: readonly Row[], test: string): number {
   const counts = new Map<Cell, number>();
@@ -116,13 +159,3 @@ function brokenAlone(rows: readonly Row[], test: string): number {
     return cell !== undefined && difference(usual, cell) === null && splits(sound, row, test);
   }).length;
 }
-
-/** A way may cost so many times what the cheapest does, and counts in full. */
-export const FULL_CREDIT_UP_TO = 1.5;
-
-/**
- * What a way earns beside the cheapest one, from 0 to 1: in full up to 1.5 times its cost, and beyond that as much less
- * as it cost more. Costs are above 0, in any unit. A cause that was found without any cost was found by no test: 0.
- */
-export const shareOfWay = (cost: number, cheapest: number): number =>
-  cost <= 0 ? 0 : Math.min(1, (FULL_CREDIT_UP_TO * cheapest) / cost);

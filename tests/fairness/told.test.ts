@@ -1,9 +1,9 @@
-/** What each test told, and what a way costs beside the cheapest: on small tables written by hand. */
+/** What each test told, and the way of whoever always does what tells most: on small tables written by hand. */
 import { describe, expect, test } from 'vitest';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import type { Cell } from '../../src/fairness/cell.ts';
 import type { Row } from '../../src/fairness/row.ts';
-import { nextTest, shareOfWay, tellingOn, toldBy } from '../../src/fairness/told.ts';
+import { nameOf, nextTest, tellingOn, toldBy, wayByTelling } from '../../src/fairness/told.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
 /** A row by what each test shows of it, as a word; a test that is not named is never come to. */
@@ -48,7 +48,11 @@ test('a cause whose trainee is stopped before a test is not ruled out by it', ()
 
 test('of a job: what each test leaves of all causes at their usual size, and which would have left fewer', () => {
   const { scenario } = scenarioNamed('find-weavers-green');
-  const told = toItsEnd(tellingOn(scenario, ['state-c', 'state-c', 'residual-half', 'dc-ramp']));
+  const {
+    tests: told,
+    cost,
+    best,
+  } = toItsEnd(tellingOn(scenario, ['state-c', 'state-c', 'residual-half', 'dc-ramp']));
   expect(told.map(({ test }) => test)).toEqual(['state-c', 'residual-half', 'dc-ramp']);
   expect(told[0]?.better?.test).toBe('residual-half');
   const [first = 0, second = 0, third = 0] = told.map(({ left }) => left.length);
@@ -57,6 +61,11 @@ test('of a job: what each test leaves of all causes at their usual size, and whi
   expect(third).toBeLessThanOrEqual(second);
   for (const { left } of told)
     expect(left).toEqual(expect.arrayContaining(scenario.faults.map(({ fault }) => fault)));
+  // Without hindsight: it ends with no more causes left, and costs what its tests cost.
+  expect(new Set(best.left.map(nameOf)).size).toBeLessThanOrEqual(third);
+  expect(best.left.map(nameOf)).toEqual(expect.arrayContaining(scenario.faults.map(({ fault }) => fault)));
+  expect(best.cost).toBeGreaterThan(0);
+  expect(cost).toBeGreaterThan(0);
 });
 
 describe('the next test, without hindsight', () => {
@@ -73,10 +82,9 @@ describe('the next test, without hindsight', () => {
   });
 });
 
-test('a way counts in full up to 1.5 times the cheapest, and then as much less as it costs more', () => {
-  expect(shareOfWay(100, 100)).toBe(1);
-  expect(shareOfWay(150, 100)).toBe(1);
-  expect(shareOfWay(151, 100)).toBeLessThan(1);
-  expect(shareOfWay(300, 100)).toBe(0.5);
-  expect(shareOfWay(0, 100)).toBe(0);
+test('the way of one who always does what tells most ends where the cause stands alone, and costs its tests', () => {
+  const priceOf = (one: string) => (one === 'look' ? 20 : 30);
+  expect(wayByTelling(loose, rows, priceOf)).toEqual({ tests: ['look', 'pull'], left: [loose], cost: 50 });
+  expect(wayByTelling(dirty, rows, priceOf)).toEqual({ tests: ['look', 'load'], left: [dirty], cost: 50 });
+  expect(wayByTelling(loose, [loose, worn], priceOf, ['pull']).left).toEqual([loose, worn]);
 });

@@ -10,7 +10,8 @@ import { holds } from '../../src/fairness/fairness.ts';
 import { costOf } from '../../src/fairness/minutes.ts';
 import type { Row } from '../../src/fairness/row.ts';
 import { ownRowOf } from '../../src/fairness/row.ts';
-import { leftAfter, nameOf, nextTest, possibleAtFirst } from '../../src/fairness/told.ts';
+import type { Way } from '../../src/fairness/told.ts';
+import { leftAfter, nameOf, possibleAtFirst, wayByTelling } from '../../src/fairness/told.ts';
 import { Trials } from '../../src/fairness/trials.ts';
 import { papersOf } from '../../src/scenario/scenario.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
@@ -29,35 +30,27 @@ export function greedily(fairness: Fairness): Solution {
   const { scenario, rows } = fairness.dictionary;
   const papers = papersOf(scenario);
   const priceOf = (test: string) => costOf(actionNamed(test) as TestAction, papers);
-  const path: string[] = [];
-  const goOn = (own: Row, from: readonly Row[]): readonly Row[] => {
-    let left = from;
-    for (;;) {
-      const open = [...own.cells.keys()].filter((test) => !path.includes(test));
-      const next = nextTest(left, open, priceOf);
-      if (next === null) return left;
-      path.push(next);
-      left = leftAfter(own, left, next);
-    }
-  };
   const own = ownRow(fairness);
-  let left = goOn(own, possibleAtFirst(own, rows));
-  if (left.some((row) => nameOf(row) !== nameOf(own))) {
-    // Where the tests of one of them end early, what the rest would show decides: that one would have stopped, or not.
-    const trials = new Trials(scenario);
-    const tests = testsOf(scenario);
-    const whole = (row: Row): Row => toItsEnd(trials.rowBeyond(row.cause, tests));
-    const ownWhole = whole(own);
-    left = left.map(whole);
-    for (const test of path) left = leftAfter(ownWhole, left, test);
-    left = goOn(ownWhole, left);
-  }
-  return {
-    path,
-    left: [...new Set(left.map(nameOf))],
-    cost: path.reduce((sum, test) => sum + priceOf(test), 0),
-  };
+  const first = wayByTelling(own, possibleAtFirst(own, rows), priceOf);
+  if (first.left.every((row) => nameOf(row) === nameOf(own))) return solutionOf([first]);
+  // Where the tests of one of them end early, what the rest would show decides: that one would have stopped, or not.
+  const trials = new Trials(scenario);
+  const tests = testsOf(scenario);
+  const whole = (row: Row): Row => toItsEnd(trials.rowBeyond(row.cause, tests));
+  const ownWhole = whole(own);
+  const left = first.tests.reduce<readonly Row[]>(
+    (rest, test) => leftAfter(ownWhole, rest, test),
+    first.left.map(whole),
+  );
+  return solutionOf([first, wayByTelling(ownWhole, left, priceOf, first.tests)]);
 }
+
+/** Of one way that goes on where the other ended. */
+const solutionOf = (ways: readonly Way[]): Solution => ({
+  path: ways.flatMap(({ tests }) => tests),
+  left: [...new Set((ways.at(-1) as Way).left.map(nameOf))],
+  cost: ways.reduce((sum, { cost }) => sum + cost, 0),
+});
 
 /** Names of what counts as found: what is wrong, and what reads the same. */
 export const rightNames = (fairness: Fairness): readonly string[] => [
