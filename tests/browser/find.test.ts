@@ -70,6 +70,8 @@ test('by tap on a phone: one test of six leads to the cause, and the debrief say
   const ruledOut = folds.filter({ has: page.getByRole('heading', { name: 'What each test ruled out' }) });
   await ruledOut.getByText(/ruled out \d+, \d+ left/).waitFor({ timeout: 120_000 });
   await ruledOut.getByText(/^Left at the end: \d+\./).waitFor();
+  // One test that tells it is no detour.
+  await ruledOut.getByText(/^Your way was about as short/).waitFor({ timeout: 120_000 });
   await page.getByRole('heading', { name: 'Marks by part' }).tap();
   await page.getByRole('row', { name: /^diagnosis .*40 of 40$/ }).waitFor();
   await isInSight(page);

@@ -52,6 +52,11 @@ export interface Undone {
   readonly left: number;
 }
 
+export interface UndoneSought {
+  /** The one that would have left fewest; null where none would have told anything. */
+  readonly best: Undone | null;
+}
+
 /**
  * The scenario's own faults as they are, nothing wrong, and every other cause by itself. A wrong design stands in the
  * papers: where there is one, every candidate has it, and where there is none, none has.
@@ -189,19 +194,19 @@ class Tally {
 
 /**
  * Each test that was allowed and not done, acted out by itself, on the unit as it was found, for every cause still
- * left: the one that would have left fewest, or null where none would have told anything. In small pieces, as above.
+ * left. In small pieces, as above.
  */
 export function* seekingUndone(
   { scenario, steps }: Lockstep,
   { candidates }: Elimination,
-): Generator<Progress, Undone | null> {
+): Generator<Progress, UndoneSought> {
   const done = new Set(steps.map(({ test }) => test));
   const papers = papersOf(scenario);
   const actions = allowedActions(scenario).filter(({ id }) => !done.has(id));
   const remaining = candidates.filter(({ ruledOutAt }) => ruledOutAt === null);
   const truth = remaining.find(({ isTrue }) => isTrue);
   const others = remaining.filter((candidate) => candidate !== truth);
-  if (others.length === 0 || truth === undefined) return null;
+  if (others.length === 0 || truth === undefined) return { best: null };
   let best: Undone | null = null;
   for (const [i, action] of actions.entries()) {
     const progress = { done: i, of: actions.length };
@@ -213,7 +218,7 @@ export function* seekingUndone(
       if (yield* readsAlike(scenario, other, operations, meant, progress)) left += 1;
     if (left <= others.length && (best === null || left < best.left)) best = { test: action.id, left };
   }
-  return best;
+  return { best };
 }
 
 /** Whether another cause would have read, looked and sounded the same in all of these operations. */

@@ -11,8 +11,11 @@ export interface Sliced<P, T> {
   readonly again: () => void;
 }
 
-/** `make` begins the work anew and keeps its identity while nothing changes; null while there is nothing to do. */
-export function useSliced<P, T>(make: (() => Generator<P, T>) | null): Sliced<P, T> {
+/**
+ * `make` begins the work anew and keeps its identity while nothing changes; null while there is nothing to do. A result is
+ * never null, for that says that there is none yet.
+ */
+export function useSliced<P, T extends object>(make: (() => Generator<P, T>) | null): Sliced<P, T> {
   const [progress, setProgress] = useState<P | null>(null);
   const [result, setResult] = useState<T | null>(null);
   const [failed, setFailed] = useState<string | null>(null);

@@ -205,7 +205,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
                 <RuledOut
                   timeline={timeline}
                   elimination={ruledOut}
-                  undone={undone.result}
+                  undone={undone.result?.best ?? null}
                   told={telling.result}
                 />
               )}
@@ -259,7 +259,7 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
                 lockstep={lockstep}
                 timeline={timeline}
                 elimination={elimination}
-                undone={undone.result}
+                undone={undone.result?.best ?? null}
                 stepping={stepping}
                 wrongSteps={wrongSteps}
               />

@@ -2,7 +2,7 @@
  * What a tutor gave out, as a learner opens it: by a link, whose content is behind the # and reaches no server, or by a
  * file. What is sealed asks for its passphrase first.
  */
-import { useCallback, useEffect, useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { ReadGiving } from '../../../desk/giving.ts';
 import { LARGEST_GIVING, looksLikeGiving, readingGiving } from '../../../desk/giving.ts';
@@ -44,7 +44,7 @@ export function Given({ letters, text, onBegin, onWish }: Props) {
     [value],
   );
   const { result } = useSliced(
-    useCallback(() => (sealed === null ? reading(value) : nothingYet()), [value, sealed]),
+    useMemo(() => (sealed === null ? () => reading(value) : null), [value, sealed]),
   );
   const name = letters === null ? 'The file' : 'The link';
   const problems = sealed?.ok === false ? sealed.problems : result?.ok === false ? result.problems : null;
@@ -97,11 +97,6 @@ function* reading(value: Parsed<unknown>): Generator<null, Parsed<ReadGiving>> {
   if (!looksLikeGiving(value.value)) return { ok: false, problems: NOT_WHOLE };
   const whole = madeWhole(value.value, OFFERED);
   return whole.ok ? yield* readingGiving(whole.value) : whole;
-}
-
-// biome-ignore lint/correctness/useYield: there is nothing to do before it is opened
-function* nothingYet(): Generator<null, null> {
-  return null;
 }
 
 interface UnsealProps {
