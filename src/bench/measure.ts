@@ -16,7 +16,9 @@ import { voltage } from './instruments/voltageTools.ts';
 import type { Measurement, MeasurementOf } from './operation.ts';
 import type { TestedPlace } from './plant.ts';
 import { leadsOn } from './port.ts';
-import type { Details, Truth } from './reading.ts';
+import type { Truth } from './reading.ts';
+import type { AnyFields } from './readings/quantities.ts';
+import type { Refusal } from './refusal.ts';
 import { move, settle } from './settle.ts';
 import type { Probe } from './terminals.ts';
 import { isAt, labelOf, terminalsIn } from './terminals.ts';
@@ -28,19 +30,9 @@ export function measure(world: World, measurement: Measurement): Truth {
   const atSupply =
     probes.some((probe) => terminalsIn(probe).some((t) => isAt(t, 'supply'))) ||
     (measurement.quantity === 'phase-sequence' && measurement.at === 'supply');
-  if (atSupply && world.plant.cover === 'closed')
-    return {
-      quantity: measurement.quantity,
-      refused: { id: 'cover-closed' },
-      details: 'between' in measurement ? between(measurement.between) : {},
-    };
+  if (atSupply && world.plant.cover === 'closed') return refusing(measurement, { id: 'cover-closed' });
   const fused = measurement.quantity === 'continuity' || measurement.quantity === 'insulation';
-  if (fused && world.plant.testerFuse === 'opened')
-    return {
-      quantity: measurement.quantity,
-      refused: { id: 'fuse-open' },
-      details: between(measurement.between),
-    };
+  if (fused && world.plant.testerFuse === 'opened') return refusing(measurement, { id: 'fuse-open' });
   if (measurement.quantity === 'insulation') harm(world, measurement);
   const truth = reach(world, measurement);
   if (fused && 'refused' in truth && truth.refused.id === 'voltage-on-leads') {
@@ -50,6 +42,14 @@ export function measure(world: World, measurement: Measurement): Truth {
   return truth;
 }
 
+/** Before the instrument was as much as set: what is told is where its leads were. */
+const refusing = (measurement: Measurement, refused: Refusal) =>
+  ({
+    quantity: measurement.quantity,
+    refused,
+    details: 'between' in measurement ? between(measurement.between) : {},
+  }) as Truth;
+
 /** The voltage is on the leads before any reading is: what it destroys is destroyed. */
 function harm(world: World, { between: [a, b], volts }: MeasurementOf<'insulation'>): void {
   const damaged = damageBy(world, leadsOn(world, a, b), volts);
@@ -58,7 +58,7 @@ function harm(world: World, { between: [a, b], volts }: MeasurementOf<'insulatio
   settle(world);
 }
 
-const between = (probes: readonly [Probe, Probe]): Details => ({
+const between = (probes: readonly [Probe, Probe]): Required<Pick<AnyFields, 'between'>> => ({
   between: [labelOf(probes[0]), labelOf(probes[1])],
 });
 

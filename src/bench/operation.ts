@@ -6,80 +6,12 @@ import * as v from 'valibot';
 import { CATALOGUE } from '../faults/catalogue.ts';
 import { LINES, LIVES } from '../laws/conductors.ts';
 import { CABLE_CODINGS } from '../laws/proximity.ts';
-import type { Amps } from '../laws/quantities.ts';
-import { LOOP_CURRENTS } from './instruments/loopTester.ts';
-import { OPENINGS, type Opening } from './instruments/openingTimer.ts';
-import { WAVEFORMS } from './instruments/residualTester.ts';
-import { VOLTAGE_TOOLS } from './instruments/voltageTools.ts';
-import { ISOLATORS, REMOVABLES, TESTED_PLACES } from './plant.ts';
+import { ISOLATORS, REMOVABLES } from './plant.ts';
+import { between, number } from './readings/fields.ts';
+import { measurement } from './readings/quantities.ts';
+import { VOLTAGE_TOOLS } from './readings/voltage.ts';
 import { VEHICLE_STATES } from './standIn.ts';
 import { PLACES } from './terminals.ts';
-
-const number = (least: number, greatest: number) =>
-  v.pipe(v.number(), v.finite(), v.minValue(least), v.maxValue(greatest));
-
-const terminal = v.pipe(
-  v.string(),
-  v.regex(
-    /^(met|earth|case|earthing|(incoming|origin|supply|outlet)\.(L1|L2|L3|N|PE|CP|PP))$/,
-    'a terminal is expected: met, earth, case, earthing, or place.conductor such as supply.L1',
-  ),
-);
-const probe = v.union([terminal, v.pipe(v.array(terminal), v.minLength(1), v.maxLength(6))]);
-const between = v.tuple([probe, probe]);
-const line = v.optional(v.picklist(LINES), 'L1');
-
-/** Insulation test voltages: BS 7671 Table 64 and lower ones that a maker may allow, V. */
-const TEST_VOLTAGES = [50, 100, 250, 500, 1000] as const;
-
-/** Five times the greatest residual rating of a scenario, 0.5 A. */
-export const GREATEST_TEST_CURRENT: Amps = 2.5;
-
-const measurement = v.variant('quantity', [
-  v.strictObject({ op: v.literal('measure'), quantity: v.literal('continuity'), between }),
-  v.strictObject({
-    op: v.literal('measure'),
-    quantity: v.literal('insulation'),
-    between,
-    volts: v.picklist(TEST_VOLTAGES),
-  }),
-  v.strictObject({
-    op: v.literal('measure'),
-    quantity: v.literal('voltage'),
-    between,
-    tool: v.optional(v.picklist(VOLTAGE_TOOLS), 'two-pole'),
-  }),
-  v.strictObject({ op: v.literal('measure'), quantity: v.literal('pilot') }),
-  v.strictObject({ op: v.literal('measure'), quantity: v.literal('coding') }),
-  v.strictObject({ op: v.literal('measure'), quantity: v.literal('electrode') }),
-  v.strictObject({
-    op: v.literal('measure'),
-    quantity: v.literal('phase-sequence'),
-    at: v.picklist(['incoming', ...PLACES]),
-  }),
-  v.strictObject({
-    op: v.literal('measure'),
-    quantity: v.literal('loop'),
-    between,
-    current: v.optional(v.picklist(LOOP_CURRENTS), 'low'),
-  }),
-  v.strictObject({
-    op: v.literal('measure'),
-    quantity: v.literal('residual'),
-    line,
-    waveform: v.picklist(WAVEFORMS),
-    mode: v.picklist(['fixed', 'ramp']),
-    amps: v.optional(number(0.001, GREATEST_TEST_CURRENT)),
-    seconds: v.optional(number(0.01, 60)),
-    angle: v.optional(v.picklist([0, 180])),
-    at: v.optional(v.picklist(TESTED_PLACES), 'outlet'),
-  }),
-  v.strictObject({
-    op: v.literal('measure'),
-    quantity: v.literal('opening-time'),
-    of: v.optional(v.picklist(Object.keys(OPENINGS) as Opening[]), 'C-to-B'),
-  }),
-]);
 
 /**
  * When the detector was tried on a proving unit: before the test and after it, before it alone, not at all. Without a

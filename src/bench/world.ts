@@ -4,7 +4,7 @@
  */
 import type { FaultChoice } from '../faults/catalogue.ts';
 import type { Parts } from '../faults/parts.ts';
-import type { Amps, Microseconds } from '../laws/quantities.ts';
+import type { Amps, Microseconds, Seconds } from '../laws/quantities.ts';
 import { difference, type Port } from '../network/potentials.ts';
 import type { Control } from '../unit/control.ts';
 import type { Draw } from '../unit/design.ts';
@@ -35,6 +35,9 @@ export interface Happening {
   readonly at: Microseconds;
   readonly what: (typeof HAPPENINGS)[number];
 }
+
+/** Two sounds this far apart in time are told apart by ear, s. A design choice. */
+export const BY_EAR: Seconds = 1;
 
 /** Somebody who looks on from outside, for a replay that is to be shown opened: is told, and changes nothing. */
 export interface Onlooker {

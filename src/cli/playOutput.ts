@@ -3,7 +3,7 @@
  * script's operation that it belongs to. Names and shapes are the contract's.
  */
 import * as v from 'valibot';
-import { QUANTITIES, TRIPPED_WHAT } from '../bench/reading.ts';
+import { allFields, QUANTITIES } from '../bench/readings/quantities.ts';
 import { UNSAFE_ACTS, type UnsafeId } from '../bench/unsafe.ts';
 import { HAPPENINGS } from '../bench/world.ts';
 import type { PlayedStep } from '../scenario/script.ts';
@@ -14,7 +14,6 @@ import { UNSAFE_ACT_WORDS, unsafeInWords } from '../words/unsafeActs.ts';
 
 const op = v.pipe(v.number(), v.integer());
 const at = v.number();
-const figure = v.optional(v.nullable(v.number()));
 
 const readingSchema = v.object({
   op,
@@ -27,25 +26,7 @@ const readingSchema = v.object({
   limit: v.optional(v.number()),
   reason: v.optional(v.string()),
   at,
-  between: v.optional(v.tuple([v.string(), v.string()])),
-  tool: v.optional(v.picklist(['two-pole', 'meter'])),
-  volts: figure,
-  current: v.optional(v.picklist(['low', 'full'])),
-  dc: figure,
-  high: figure,
-  low: figure,
-  frequency: figure,
-  duty: figure,
-  amps: figure,
-  line: v.optional(v.string()),
-  waveform: v.optional(v.string()),
-  mode: v.optional(v.picklist(['fixed', 'ramp'])),
-  of: v.optional(v.string()),
-  place: v.optional(v.string()),
-  tripAmps: figure,
-  tripMs: figure,
-  trippedWhat: v.optional(v.picklist(TRIPPED_WHAT)),
-  prospective: figure,
+  ...v.partial(v.object(allFields)).entries,
 });
 
 /** Each unsafe act with its own `critical`: a closed list. */

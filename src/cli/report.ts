@@ -1,6 +1,7 @@
 /** A verification in words, for reading in a terminal. */
 
-import type { Reading } from '../bench/reading.ts';
+import type { AnyReading } from '../bench/reading.ts';
+import { pairOf } from '../bench/reading.ts';
 import { visible } from '../scenario/quoted.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Verification, VerifiedAction } from '../scenario/verify.ts';
@@ -49,8 +50,8 @@ function actionLines({
   ];
 }
 
-function describe(r: Reading): string {
-  const where = r.between?.join(' to ') ?? r.line ?? '';
+function describe(r: AnyReading): string {
+  const where = pairOf(r)?.join(' to ') ?? r.line ?? '';
   const what =
     r.reason !== undefined
       ? `unable: ${refusalText(r.reason)}`

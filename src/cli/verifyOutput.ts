@@ -1,5 +1,6 @@
 /** What `verify --json` prints. Names and shapes are the contract's. */
 
+import { pairOf } from '../bench/reading.ts';
 import type { Verification } from '../scenario/verify.ts';
 import { adviceText, limitSum, lineInWords, stopWhy } from '../words/actions.ts';
 import { readingInWords } from '../words/refusals.ts';
@@ -29,7 +30,7 @@ export function verifyOutput({ conclusion, stopped, actions }: Verification) {
         action: action.id,
         id: limit.id,
         quantity: limit.quantity,
-        ...(reading.between === undefined ? {} : { between: reading.between }),
+        ...(pairOf(reading) === undefined ? {} : { between: pairOf(reading) }),
         value,
         qualifier: reading.qualifier,
         unit: limit.unit,

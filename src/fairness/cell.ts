@@ -3,11 +3,14 @@
  * the bands that instruments may show, so that it holds for every seed's errors; and whether two cells could be told
  * apart at the bench.
  */
-import type { Figure } from '../bench/band.ts';
-import { BY_EAR, bandOf } from '../bench/band.ts';
+
 import type { Operation } from '../bench/operation.ts';
 import type { Truth } from '../bench/reading.ts';
+import { bandOf } from '../bench/reading.ts';
+import type { AnyFields } from '../bench/readings/quantities.ts';
+import type { Figure } from '../bench/readings/quantity.ts';
 import type { Refusal } from '../bench/refusal.ts';
+import { BY_EAR } from '../bench/world.ts';
 import type { Seconds } from '../laws/quantities.ts';
 import type { JudgedExpectation, JudgedLimit } from '../verification/assess.ts';
 import type { Sample } from '../verification/observed.ts';
@@ -136,11 +139,12 @@ export class Cells {
   }
 }
 
+/** Where the leads were is the operation's. */
 function contentOf(truth: Truth): string {
   if ('refused' in truth) return truth.refused.id;
-  const { value, details } = truth;
-  const { dc, high, low, duty, frequency, tripAmps, tripMs, trippedWhat } = details;
-  return [value, dc, high, low, duty, frequency, tripAmps, tripMs, trippedWhat].join();
+  let text = String(truth.value);
+  for (const field of Object.values(truth.details)) if (!Array.isArray(field)) text += `,${field}`;
+  return text;
 }
 
 /**
@@ -234,7 +238,8 @@ function figuresOf(glance: Glance): readonly Shown[] {
   return shown;
 }
 
-function nameOf({ quantity, details: { between, line, waveform, place } }: Truth): string {
+function nameOf({ quantity, details }: Truth): string {
+  const { between, line, waveform, place }: AnyFields = details;
   return [quantity, ...(between ?? []), line, waveform, place].filter((x) => x !== undefined).join(' ');
 }
 

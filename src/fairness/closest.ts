@@ -1,5 +1,6 @@
 /** The reading of a row that lies nearest to its decision: the limit that it is compared with. */
-import { TIME_UNCERTAINTY } from '../bench/reading.ts';
+import { pairOf } from '../bench/reading.ts';
+import { TIME_UNCERTAINTY } from '../bench/readings/openingTime.ts';
 import type { VerifiedAction } from '../scenario/verify.ts';
 import type { JudgedLimit } from '../verification/assess.ts';
 import type { Values } from '../verification/testAction.ts';
@@ -44,7 +45,7 @@ function callOf(action: string, { limit, reading, value, pass }: JudgedLimit): r
       line: limit.id,
       values: limit.values ?? {},
       quantity: limit.quantity,
-      between: reading.between ?? null,
+      between: pairOf(reading) ?? null,
       value,
       limit: limit.limit,
       unit: limit.unit,

@@ -2,6 +2,7 @@
  * What a tutor is shown of a job's fairness: whether it can be seen, told apart and found without harm, what trainees
  * read, and what each cause that might be taken for another reads. Plain data, so that a worker can hand it to the page.
  */
+import { pairOf } from '../bench/reading.ts';
 import { within } from '../bench/toItsEnd.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -204,7 +205,7 @@ function* shownOf(scenario: Scenario): Generator<unknown, FairnessView['shown']>
       quantity: limit.quantity,
       unit: limit.unit,
       value,
-      sound: valueIn(sound, action.id, limit.id, reading.between ?? null),
+      sound: valueIn(sound, action.id, limit.id, pairOf(reading) ?? null),
       limit: limit.limit,
       most: limit.kind === 'most',
     };
@@ -224,7 +225,7 @@ function valueIn(
 ): number | null {
   const limits = actions.find(({ action }) => action.id === test)?.limits ?? [];
   const same = limits.find(
-    ({ limit, reading }) => limit.id === id && String(reading.between ?? null) === String(between),
+    ({ limit, reading }) => limit.id === id && String(pairOf(reading) ?? null) === String(between),
   );
   return same?.value ?? null;
 }

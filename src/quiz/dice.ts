@@ -1,6 +1,6 @@
 /** What varies in a question, drawn by kind, seed and name. */
 import { drawer, inDrawnOrder } from '../bench/draw.ts';
-import { roundTo } from '../bench/reading.ts';
+import { roundTo } from '../bench/readings/scale.ts';
 import type { Dice } from './question.ts';
 
 export function diceFor(kind: string, seed: number): Dice {

@@ -3,7 +3,7 @@
  * faultless trainee goes on.
  */
 import type { Reading } from '../bench/reading.ts';
-import { TIME_UNCERTAINTY } from '../bench/reading.ts';
+import { TIME_UNCERTAINTY } from '../bench/readings/openingTime.ts';
 import type { Observed } from './observed.ts';
 import { onPapers } from './onPapers.ts';
 import type { Advice, Expectation, Finding, Limit, Papers, TestAction } from './testAction.ts';
@@ -61,9 +61,10 @@ export function judgeLimit(limit: Limit, reading: Reading): JudgedLimit {
 /** The part of the reading that the limit is about. A time is shown to the millisecond; nothing tripped is no time. */
 function compared(limit: Limit, reading: Reading): Pick<Reading, 'value' | 'uncertainty' | 'qualifier'> {
   if (limit.compares !== 'trip time') return reading;
-  const { tripMs, qualifier } = reading;
+  const { qualifier } = reading;
+  const tripMs = reading.quantity === 'residual' ? (reading.tripMs ?? null) : null;
   return {
-    value: tripMs === null || tripMs === undefined ? null : tripMs / 1000,
+    value: tripMs === null ? null : tripMs / 1000,
     uncertainty: TIME_UNCERTAINTY,
     qualifier,
   };

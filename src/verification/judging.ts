@@ -2,7 +2,10 @@
  * How expectations look at what was observed: choosing samples by their set-up, and holding a reading against a
  * range with the instrument's own uncertainty allowed for.
  */
-import type { Quantity, Reading } from '../bench/reading.ts';
+
+import type { Reading, ReadingOf } from '../bench/reading.ts';
+import { isOf, pairOf } from '../bench/reading.ts';
+import type { Quantity } from '../bench/readings/quantities.ts';
 import type { VehicleState } from '../bench/standIn.ts';
 import type { Line, Live } from '../laws/conductors.ts';
 import type { Range, Seconds, Volts } from '../laws/quantities.ts';
@@ -43,12 +46,16 @@ export const hasPassed = (time: Seconds, from: Seconds, at: Seconds): boolean =>
 export const samplesWhen = ({ samples }: Observed, when: When): readonly Sample[] =>
   samples.filter((sample) => when(sample.setUp, sample));
 
-export const readingsOf = (observed: Observed, quantity: Quantity, when: When): readonly Reading[] =>
-  samplesWhen(observed, when).flatMap(({ readings }) => readings.filter((r) => r.quantity === quantity));
+export const readingsOf = <Q extends Quantity>(
+  observed: Observed,
+  quantity: Q,
+  when: When,
+): readonly ReadingOf<Q>[] =>
+  samplesWhen(observed, when).flatMap(({ readings }) => readings.filter((r) => isOf(r, quantity)));
 
 /** Readings of a quantity between these two terminals, either way round. */
-export const between = (readings: readonly Reading[], a: string, b: string): readonly Reading[] =>
-  readings.filter((r) => r.between?.includes(a) === true && r.between.includes(b));
+export const between = <R extends Reading>(readings: readonly R[], a: string, b: string): readonly R[] =>
+  readings.filter((r) => pairOf(r)?.includes(a) === true && pairOf(r)?.includes(b) === true);
 
 export const judgeAll = <T>(items: readonly T[], isMet: (item: T) => boolean): Finding =>
   items.length === 0 ? 'not shown' : items.every(isMet) ? 'met' : 'broken';
@@ -84,7 +91,7 @@ export const outletPairs = ({ site }: Papers): readonly (readonly [string, strin
 export const atOutlet = (x: Live | 'PE'): string => `outlet.${x}`;
 
 /** What a two-pole detector read: a meter of 10 MΩ shows ghosts, and tells neither live nor dead (HSE GS38). */
-const detected = (observed: Observed, when: When): readonly Reading[] =>
+const detected = (observed: Observed, when: When): readonly ReadingOf<'voltage'>[] =>
   readingsOf(observed, 'voltage', when).filter(({ tool }) => tool !== 'meter');
 
 /** No line live at the outlet: broken by one live pair, met once every pair was looked at. */

@@ -19,10 +19,10 @@ export const NO_SUPPLY = 'no-supply';
 const PATIENCE: Seconds = 10;
 
 /** Of a line at the outlet, to neutral or to PE. */
-export const ofOutletLine = ({ quantity, between }: Reading): boolean =>
-  quantity === 'voltage' &&
-  between?.every((terminal) => terminal.startsWith('outlet.')) === true &&
-  between.some((terminal) => terminal.startsWith('outlet.L'));
+export const ofOutletLine = (reading: Reading): boolean =>
+  reading.quantity === 'voltage' &&
+  reading.between?.every((terminal) => terminal.startsWith('outlet.')) === true &&
+  reading.between.some((terminal) => terminal.startsWith('outlet.L'));
 
 /** Asked for and due by the sheet, and no line was live at the outlet, or the unit never said that it charges. */
 export function gaveNoSupply(action: TestAction, papers: Papers, observed: Observed): boolean {

@@ -1,4 +1,5 @@
 /** What a tutor reads of a job while it is made: whether it is fair, in plain words. */
+import { type Quantity, RULES } from '../bench/readings/quantities.ts';
 import type { FairnessView } from '../fairness/view.ts';
 import { aimOf } from '../scenario/aims.ts';
 import { AIM_WORDS } from './aims.ts';
@@ -6,26 +7,14 @@ import { amountText, THIN, three } from './amounts.ts';
 
 import { testTitle } from './testTitles.ts';
 
-const UNIT_OF: Readonly<Record<string, string>> = {
-  continuity: 'Ω',
-  insulation: 'Ω',
-  coding: 'Ω',
-  loop: 'Ω',
-  electrode: 'Ω',
-  voltage: 'V',
-  pilot: 'V',
-  'opening-time': 's',
-  heard: 's',
-};
-
 /** A figure of a display, by its name there and what it was read of. */
 export function readText(value: number, name: string, of: string): string {
-  const [quantity = ''] = of.split(' ');
   if (name === 'tripMs') return amountText(value / 1000, 's');
   if (name === 'duty') return `${three(100 * value)}${THIN}%`;
   if (name === 'frequency') return amountText(value, 'Hz');
-  if (quantity === 'residual') return amountText(value, 'A');
-  return amountText(value, UNIT_OF[name === 'heard' ? 'heard' : quantity] ?? '');
+  if (name === 'heard') return amountText(value, 's');
+  const [quantity = ''] = of.split(' ');
+  return amountText(value, RULES[quantity as Quantity].unit);
 }
 
 /** `at A, at B and at C`, four at most. */

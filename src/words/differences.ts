@@ -1,9 +1,10 @@
 /** What differs between a unit and its correct twin, how it stands in each, and why, in words. */
+
 import type { PlainValue, PlainWhat, PlainWhy, Value, What, Why } from '../attempt/opened/value.ts';
-import type { Quantity } from '../bench/reading.ts';
 import type { Sensed } from '../unit/sensed.ts';
 import { DRIVE_WORDS, damageText, latchText, levelsText, potentialText, STANDING_WORDS } from './moment.ts';
 import { ampsText, mainsText, resistanceText, secondsText, shareText, voltsText } from './quantities.ts';
+import { comparedName } from './readings.ts';
 import { refusalText } from './refusals.ts';
 import { HAPPENING_WORDS, INDICATOR_WORDS, INSPECTED_WORDS, sightText } from './seen.ts';
 import { fromLabel, probeText, terminalText } from './terminals.ts';
@@ -101,19 +102,6 @@ const WHAT_WORDS: Readonly<Record<PlainWhat, string>> = {
   'seen-by-looking': 'seen by looking',
 };
 
-const QUANTITY_WORDS: Readonly<Record<Quantity, string>> = {
-  continuity: 'continuity',
-  insulation: 'insulation',
-  voltage: 'voltage',
-  pilot: 'pilot',
-  coding: 'coding',
-  loop: 'loop',
-  residual: 'residual current at which it trips',
-  'opening-time': 'time until the outlet is dead',
-  electrode: 'earth electrode',
-  'phase-sequence': 'order of the lines',
-};
-
 export function whatText(what: What): string {
   switch (what.id) {
     case 'pole':
@@ -130,8 +118,8 @@ export function whatText(what: What): string {
       return `to be seen: ${INSPECTED_WORDS[what.where]}`;
     case 'reading':
       return what.between === null
-        ? QUANTITY_WORDS[what.quantity]
-        : `${QUANTITY_WORDS[what.quantity]}, ${what.between.map((end) => probeText(fromLabel(end))).join(' – ')}`;
+        ? comparedName(what.quantity)
+        : `${comparedName(what.quantity)}, ${what.between.map((end) => probeText(fromLabel(end))).join(' – ')}`;
     default:
       return WHAT_WORDS[what.id];
   }

@@ -10,8 +10,8 @@ import type { Reading } from '../bench/reading.ts';
 import { lineText } from './actions.ts';
 import { answerText, LIMIT_WORDS, VERDICT_WORDS } from './answers.ts';
 import { causeTitle } from './causeTitles.ts';
+import { pairText, readingTitle } from './readings.ts';
 import { testTitle } from './testTitles.ts';
-import { pairText, readingTitle } from './trade.ts';
 import { UNSAFE_ACT_WORDS } from './unsafeActs.ts';
 
 /** How figures are written, which is the screen's business. */

@@ -2,7 +2,7 @@
 import type { Halves, Latch } from '../attempt/opened/moment.ts';
 import type { Potential } from '../attempt/opened/potentials.ts';
 import type { Damage } from '../bench/damages.ts';
-import { PILOT_ALIKE } from '../bench/reading.ts';
+import { PILOT_ALIKE } from '../bench/readings/pilot.ts';
 import type { Commands } from '../unit/unitChart.ts';
 import { mainsText, pilotText } from './quantities.ts';
 

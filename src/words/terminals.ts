@@ -42,3 +42,12 @@ export function placeOf(terminals: readonly Terminal[]): string | null {
 
 /** From the label that a reading carries (joined terminals with ` + `). */
 export const fromLabel = (label: string): Probe => label.split(' + ');
+
+/** Short: `L1–PE at the outlet`, or both ends in full where they are at different places. */
+export function betweenText(a: Probe, b: Probe): string {
+  const place = placeOf([...terminalsIn(a), ...terminalsIn(b)]);
+  const joined = (probe: Probe) => terminalsIn(probe).map(conductorOf).join(' + ');
+  return place === null
+    ? `${probeText(a)} – ${probeText(b)}`
+    : `${joined(a)}–${joined(b)} at the ${PLACE_WORDS[place] ?? place}`;
+}

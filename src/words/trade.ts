@@ -2,13 +2,13 @@
  * Operations, terminals and instruments in the trade's words, for buttons, logs and the line that repeats where the
  * leads are. It says what the trainee set, never what should have been set.
  */
-import type { DetectorProof, Measurement, Operation } from '../bench/operation.ts';
-import type { Quantity, Reading } from '../bench/reading.ts';
-import type { Probe, Terminal } from '../bench/terminals.ts';
-import { terminalsIn } from '../bench/terminals.ts';
+
+import type { DetectorProof, Operation } from '../bench/operation.ts';
+import type { Terminal } from '../bench/terminals.ts';
 import { causeTitle } from './causeTitles.ts';
+import { applyText } from './readings.ts';
 import { DISTURBANCE_WORDS, VEHICLE_WORDS } from './settings.ts';
-import { conductorOf, fromLabel, PLACE_WORDS, placeOf, probeText, SINGLE_WORDS } from './terminals.ts';
+import { betweenText, conductorOf, PLACE_WORDS, placeOf, probeText, SINGLE_WORDS } from './terminals.ts';
 
 const NAMED_PLACES: Readonly<Record<string, string>> = { incoming: 'live side', met: 'MET' };
 
@@ -17,15 +17,6 @@ export function terminalName(terminal: Terminal): string {
   const [place = '', conductor] = terminal.split('.');
   const at = NAMED_PLACES[place] ?? SINGLE_WORDS[place] ?? place;
   return conductor === undefined ? at : `${at} ${conductor}`;
-}
-
-/** Short: `L1–PE at the outlet`, or both ends in full where they are at different places. */
-export function betweenText(a: Probe, b: Probe): string {
-  const place = placeOf([...terminalsIn(a), ...terminalsIn(b)]);
-  const joined = (probe: Probe) => terminalsIn(probe).map(conductorOf).join(' + ');
-  return place === null
-    ? `${probeText(a)} – ${probeText(b)}`
-    : `${joined(a)}–${joined(b)} at the ${PLACE_WORDS[place] ?? place}`;
 }
 
 /** Where the leads of a measurement in hand are, as far as they are on anything. */
@@ -38,136 +29,6 @@ export function leadsWords(leads: readonly (readonly Terminal[])[]): string {
   return place === null
     ? 'the earth electrode and two stakes'
     : `${leads.map((ends) => ends.map(conductorOf).join(' + ')).join(', ')} at the ${PLACE_WORDS[place] ?? place}`;
-}
-
-export const leadsText = ({ between }: Reading): string | null =>
-  between === undefined ? null : betweenText(fromLabel(between[0]), fromLabel(between[1]));
-
-/** The two conductors of a pair at one place, and that place. */
-export const pairText = ({ between }: Reading): string => (between ?? []).map(conductorOf).join('–');
-export const placeText = (reading: Reading | undefined): string =>
-  PLACE_WORDS[reading?.between?.[0].split('.')[0] ?? ''] ?? '';
-
-export const INSTRUMENTS: Readonly<Record<Quantity, string>> = {
-  continuity: 'continuity',
-  insulation: 'insulation resistance',
-  voltage: 'voltage',
-  pilot: 'pilot against time',
-  coding: 'proximity coding',
-  loop: 'loop',
-  residual: 'residual current',
-  'opening-time': 'opening time',
-  electrode: 'earth electrode, three stakes',
-  'phase-sequence': 'order of the lines',
-};
-
-export const WAVEFORM_WORDS = {
-  sinusoidal: 'a.c.',
-  'half-wave-positive': 'half-wave, positive',
-  'half-wave-negative': 'half-wave, negative',
-  'smooth-dc-positive': 'smooth d.c., positive',
-  'smooth-dc-negative': 'smooth d.c., negative',
-} as const;
-
-export const OPENING_WORDS = {
-  'C-to-B': 'from C to B',
-  'C-to-A': 'from C to A',
-  unplug: 'from unplugging',
-  'pilot-short': 'from CP shorted to PE',
-  'pilot-open': 'from CP open',
-  'earth-open': 'from PE open at the stand-in',
-  'proximity-lost': 'from PP open at the plug',
-} as const;
-
-/** What a reading is of, for the head of its entry: instrument, setting, leads. */
-export function readingTitle(reading: Reading): string {
-  const leads = leadsText(reading);
-  switch (reading.quantity) {
-    case 'residual': {
-      const { line = '', waveform = 'sinusoidal', mode, place = 'outlet' } = reading;
-      const wave = WAVEFORM_WORDS[waveform as keyof typeof WAVEFORM_WORDS] ?? waveform;
-      return `residual current, ${wave}, ${mode === 'ramp' ? 'rising' : 'fixed'}, ${line}–PE at the ${PLACE_WORDS[place] ?? place}`;
-    }
-    case 'opening-time':
-      return `opening time, ${OPENING_WORDS[(reading.of ?? 'C-to-B') as keyof typeof OPENING_WORDS] ?? ''}`;
-    case 'pilot':
-      return 'pilot against time, CP–PE at the outlet';
-    case 'electrode':
-      return 'earth electrode, three stakes';
-    case 'phase-sequence':
-      return `order of the lines at the ${PLACE_WORDS[reading.place ?? 'outlet'] ?? ''}`;
-    case 'insulation':
-      return `insulation, ${reading.volts ?? ''} V, ${leads ?? ''}`;
-    case 'loop':
-      return `loop, ${reading.current === 'full' ? 'full' : 'low'} current, ${leads ?? ''}`;
-    case 'voltage':
-      return `${reading.tool === 'meter' ? 'meter' : 'two-pole detector'}, ${leads ?? ''}`;
-    default:
-      return `${INSTRUMENTS[reading.quantity]}, ${leads ?? ''}`;
-  }
-}
-
-/** The verb with its object that stands on the button: what goes where. */
-export const applyText = (m: Measurement): string => `${appliedText(m)}${whereText(m)}`;
-
-/** On a button, under the line that names both leads: where they are at two places, they are not named once more. */
-export const applyKey = (m: Measurement): string => {
-  const isApart =
-    'between' in m && m.between !== undefined && placeOf(m.between.flatMap(terminalsIn)) === null;
-  return `${appliedText(m)}${isApart ? '' : whereText(m)}`;
-};
-
-function appliedText(m: Measurement): string {
-  switch (m.quantity) {
-    case 'insulation':
-      return `Apply ${m.volts} V`;
-    case 'continuity':
-      return 'Apply the continuity tester';
-    case 'voltage':
-      return `Apply the ${m.tool === 'meter' ? 'meter' : 'detector'}`;
-    case 'loop':
-      return 'Apply the loop test';
-    case 'pilot':
-      return 'Apply the pilot instrument';
-    case 'coding':
-      return 'Apply the ohmmeter';
-    case 'electrode':
-      return 'Apply the electrode test';
-    case 'phase-sequence':
-      return 'Apply the sequence test';
-    case 'residual':
-      return `Apply ${residualText(m)}`;
-    case 'opening-time':
-      return 'Apply the change';
-  }
-}
-
-function whereText(m: Measurement): string {
-  switch (m.quantity) {
-    case 'insulation':
-    case 'continuity':
-    case 'voltage':
-    case 'loop':
-      return ` ${betweenText(...m.between)}`;
-    case 'pilot':
-      return ' CP–PE at the outlet';
-    case 'coding':
-      return ' PP–PE at the outlet';
-    case 'electrode':
-      return ', electrode to stakes';
-    case 'phase-sequence':
-      return ` L1 L2 L3 at the ${PLACE_WORDS[m.at]}`;
-    case 'residual':
-      return ` ${m.line}–PE at the ${PLACE_WORDS[m.at] ?? m.at}`;
-    case 'opening-time':
-      return ` ${OPENING_WORDS[m.of]}`;
-  }
-}
-
-function residualText(m: Extract<Measurement, { quantity: 'residual' }>): string {
-  const wave = WAVEFORM_WORDS[m.waveform];
-  if (m.mode === 'ramp') return `rising ${wave}`;
-  return `${m.amps === undefined ? 'the rated current' : `${Number((1000 * m.amps).toPrecision(6))} mA`}, ${wave},`;
 }
 
 export const STATE_WORDS = {

@@ -1,10 +1,11 @@
 /** Marks: what each habit of a trainee costs, what is a gate, and that the same file always marks the same. */
 import { describe, expect, test } from 'vitest';
 import { mark } from '../../src/attempt/marks/mark.ts';
-import { headOf, TYPED_UNITS } from '../../src/attempt/record/attempt.ts';
+import { headOf } from '../../src/attempt/record/attempt.ts';
 import { parseAttempt } from '../../src/attempt/record/file.ts';
 import { makeAttemptText } from '../../src/attempt/record/fileText.ts';
 import { operation } from '../../src/bench/operation.ts';
+import { TYPED_UNITS } from '../../src/bench/readings/display.ts';
 import { doubtText } from '../../src/words/doubts.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 import { attemptBy, faultlessAttempt } from '../helpers/trainee.ts';

@@ -1,4 +1,5 @@
 /** What is written of a test at a fixed residual current: the time, not the current, which was set. */
+
 import { describe, expect, test } from 'vitest';
 import { debriefOf } from '../../src/attempt/marks/debrief.ts';
 import { mark } from '../../src/attempt/marks/mark.ts';
@@ -8,6 +9,7 @@ import { replay } from '../../src/attempt/record/run.ts';
 import { lastSitting } from '../../src/attempt/record/sitting.ts';
 import { truthOf } from '../../src/attempt/record/truth.ts';
 import { readRightly, recordedFully } from '../../src/attempt/record/typed.ts';
+import { isOf } from '../../src/bench/reading.ts';
 import { actionNamed } from '../../src/verification/actions.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import type { Habits } from '../helpers/trainee.ts';
@@ -24,7 +26,9 @@ const typedIn = ({ entries }: Attempt, test_: string) =>
     .filter((entry) => entry.test === test_ && entry.tripped);
 
 const run = replay(scenario, faultlessAttempt(scenario, file));
-const residual = run.readings.filter(({ reading }) => reading.quantity === 'residual');
+const residual = run.readings.flatMap(({ reading, ...taken }) =>
+  isOf(reading, 'residual') ? [{ ...taken, reading }] : [],
+);
 const fixed = (trips: boolean) =>
   residual.find(({ reading }) => reading.mode === 'fixed' && (reading.tripMs != null) === trips);
 const ramp = residual.find(({ reading }) => reading.mode === 'ramp' && reading.tripMs != null);

@@ -1,6 +1,8 @@
 /** Where a fault first shows, with the reading met and the reading due, as the bench works them out. */
+
 import { describe, expect, test } from 'vitest';
 import { showingOf } from '../../src/attempt/marks/showing.ts';
+import { pairOf } from '../../src/bench/reading.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { scenarioOn } from '../faults/installations.ts';
 
@@ -14,7 +16,7 @@ describe('a poor joint in the circuit’s protective conductor', () => {
     const shown = showing('pe-joint', { ohms });
     expect(shown?.test).toBe('pe-circuit');
     const { met, due } = shown?.read ?? {};
-    expect(met).toMatchObject({ quantity: 'continuity', between: due?.between });
+    expect(met).toMatchObject({ quantity: 'continuity', between: due && pairOf(due) });
     // Both readings are off by 3 % and 0.02 Ω at most (the contract of the continuity tester).
     const error = 0.03 * ((met?.value ?? 0) + (due?.value ?? 0)) + 0.04;
     expect(Math.abs((met?.value ?? 0) - (due?.value ?? 0) - ohms)).toBeLessThanOrEqual(error);

@@ -31,7 +31,15 @@ const verifyOn = (engine: Engine, text: string) => {
   return () => engine.verify(structuredClone(read.scenario));
 };
 
-const files = readdirSync(join(ROOT, 'scenarios')).filter((name) => name.endsWith('.json'));
+/** The start does not know what came into the format, nor the causes of the catalogue, after it. */
+const isForBoth = (file: string): boolean => {
+  const text = readFileSync(join(ROOT, 'scenarios', file), 'utf8');
+  return engines.every((engine) => engine.parseScenario(text).ok);
+};
+
+const files = readdirSync(join(ROOT, 'scenarios')).filter(
+  (name) => name.endsWith('.json') && isForBoth(name),
+);
 const from = Math.floor(Number(share) * files.length);
 const order = [...files.slice(from), ...files.slice(0, from)];
 const paired: Paired = {};

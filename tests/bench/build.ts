@@ -7,7 +7,7 @@ import { assemble } from '../../src/bench/assemble.ts';
 import { drawer } from '../../src/bench/draw.ts';
 import { type OperationInput, operation } from '../../src/bench/operation.ts';
 import { type Outcome, perform } from '../../src/bench/perform.ts';
-import type { Reading } from '../../src/bench/reading.ts';
+import type { AnyReading } from '../../src/bench/reading.ts';
 import type { World } from '../../src/bench/world.ts';
 import { asTold, type FaultChoice } from '../../src/faults/catalogue.ts';
 import type { Parts } from '../../src/faults/parts.ts';
@@ -130,7 +130,7 @@ export const doing = (world: World, ...inputs: readonly OperationInput[]): reado
   inputs.map((input) => perform(world, operation(input)));
 
 /** Does one operation that gives one reading. */
-export function read(world: World, input: OperationInput): Reading {
+export function read(world: World, input: OperationInput): AnyReading {
   const [reading] = perform(world, operation(input)).readings;
   if (reading === undefined) throw new Error(`no reading from ${JSON.stringify(input)}`);
   return reading;

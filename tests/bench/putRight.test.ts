@@ -2,6 +2,7 @@
  * Putting right: what was wrong is gone, what was damaged stays, and nothing on the bench tells whether anything was
  * there to be put right. Safe and refused as the same hand on a conductor is.
  */
+
 import { describe, expect, test } from 'vitest';
 import type { Operation, OperationInput } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
@@ -15,7 +16,7 @@ import { benchOf } from '../../src/scenario/scenario.ts';
 import type { InstallationName } from '../faults/installations.ts';
 import { scenarioOn, settingOn } from '../faults/installations.ts';
 import { TELLS } from '../faults/tells.ts';
-import { benchWith, CHARGE, doing, MAKE_DEAD, type Wanted } from './build.ts';
+import { benchWith, CHARGE, doing, MAKE_DEAD, read, type Wanted } from './build.ts';
 
 const FAULTS = CATALOGUE.filter(({ kind }) => kind === 'fault');
 const putRight = (what: string): Operation => operation({ op: 'put-right', what });
@@ -122,8 +123,7 @@ describe('a fault that is put right', () => {
     });
     doing(world, ...MAKE_DEAD, putRight('pe-joint'), { op: 'close-cover' }, { op: 'energise' });
     doing(world, { op: 'wait', seconds: 12 }, ...CHARGE);
-    const [pilot] = doing(world, { op: 'measure', quantity: 'pilot' });
-    expect(pilot?.readings[0]?.frequency).toBeCloseTo(950, -1);
+    expect(read(world, { op: 'measure', quantity: 'pilot' }).frequency).toBeCloseTo(950, -1);
   });
 });
 

@@ -1,13 +1,14 @@
 /** From true to shown: ends of range, resolution, the drawn error's half-width, and its key. */
 import { describe, expect, test } from 'vitest';
 import { drawer } from '../../src/bench/draw.ts';
-import type { Quantity, Reading, Truth } from '../../src/bench/reading.ts';
+import type { AnyReading, Truth, TruthOf } from '../../src/bench/reading.ts';
 import { shown } from '../../src/bench/reading.ts';
+import type { Quantity } from '../../src/bench/readings/quantities.ts';
 import { benchWith, CHARGE, doing, read } from './build.ts';
 
 const draw = drawer(7);
-const show = (quantity: Quantity, value: number, key = '1', from = draw): Reading =>
-  shown({ quantity, value, details: {} }, key, 0, from);
+const show = (quantity: Quantity, value: number, key = '1', from = draw): AnyReading =>
+  shown({ quantity, value, details: {} } as Truth, key, 0, from);
 
 interface Range {
   readonly quantity: Quantity;
@@ -117,7 +118,7 @@ describe.each(RANGES)('$quantity', ({ quantity, inside, end, half }) => {
 
 describe('what the contract fixes of the other quantities', () => {
   const pilot = { high: 8.98, low: -12, frequency: 1000, duty: 0.5333 } as const;
-  const residual = (value: number, tripMs: number | null): Truth => ({
+  const residual = (value: number, tripMs: number | null): TruthOf<'residual'> => ({
     quantity: 'residual',
     value,
     details: { tripAmps: tripMs === null ? null : value, tripMs },
@@ -211,7 +212,7 @@ describe('worked readings', () => {
     (numbers: Readonly<Record<string, number>>) =>
     (key: string): number =>
       numbers[key] ?? Number.NaN;
-  const worked = (quantity: Quantity, value: number, gain: number, digits: number): Reading =>
+  const worked = (quantity: Quantity, value: number, gain: number, digits: number): AnyReading =>
     show(quantity, value, '9', fixed({ [`gain ${quantity}`]: (gain + 1) / 2, 'digits 9': (digits + 1) / 2 }));
 
   test.each([
@@ -264,7 +265,7 @@ describe('worked readings', () => {
     expect(ohms.map(unitOf)).toEqual(['Ω', 'Ω', 'Ω', 'Ω', 'Ω']);
     expect([unitOf('voltage'), unitOf('opening-time'), unitOf('phase-sequence')]).toEqual(['V', 's', '']);
     const refused = (quantity: Quantity) =>
-      shown({ quantity, refused: { id: 'no-return' }, details: {} }, '1', 0, draw).unit;
+      shown({ quantity, refused: { id: 'no-return' }, details: {} } as Truth, '1', 0, draw).unit;
     expect([refused('pilot'), refused('residual')]).toEqual(['V', 'A']);
   });
 

@@ -1,6 +1,6 @@
 /** What residual devices and d.c. detectors do on the bench, row by row, whatever the spread of sound ones. */
 import { describe, expect, test } from 'vitest';
-import type { Reading } from '../../src/bench/reading.ts';
+import type { AnyReading } from '../../src/bench/reading.ts';
 import { residualTime } from '../../src/bench/sensors.ts';
 import { DEVICE_TYPES, type DeviceType } from '../../src/laws/residualLimits.ts';
 import type { ResidualProtection } from '../../src/unit/design.ts';
@@ -24,7 +24,7 @@ type Waveform =
   | 'smooth-dc-positive'
   | 'smooth-dc-negative';
 
-function fixed(wanted: Wanted, seed: number, waveform: Waveform, amps: number, seconds?: number): Reading {
+function fixed(wanted: Wanted, seed: number, waveform: Waveform, amps: number, seconds?: number): AnyReading {
   const world = benchWith({ ...wanted, seed });
   doing(world, ...CHARGE);
   return read(world, {

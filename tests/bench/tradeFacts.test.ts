@@ -1,7 +1,9 @@
 /**
  * What people of the trade find with a sound unit: common practice, no source. Check values for the tests alone.
  */
+
 import { describe, expect, test } from 'vitest';
+import { isOf } from '../../src/bench/reading.ts';
 import { measuredLoopLimit } from '../../src/laws/overcurrent.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { scenarioOf } from '../scenario/build.ts';
@@ -32,7 +34,7 @@ describe(SOURCE, () => {
       const readings = actions
         .filter(({ action }) => action.id === 'insulation-outlet')
         .flatMap(({ run }) => run.samples.flatMap((sample) => sample.readings))
-        .filter(({ quantity }) => quantity === 'insulation');
+        .filter((reading) => isOf(reading, 'insulation'));
       expect(readings.length).toBeGreaterThan(0);
       for (const { volts, value, qualifier } of readings) {
         expect(volts).toBe(Math.min(allowed, 250));

@@ -2,12 +2,14 @@
  * What ideal instruments find, by hand from the circuit: what each draws, what its current makes trip, and what it says
  * where it cannot test.
  */
+
 import { describe, expect, test } from 'vitest';
 import { voltage } from '../../src/bench/instruments/voltageTools.ts';
 import { measure } from '../../src/bench/measure.ts';
 import { type Measurement, type OperationInput, operation } from '../../src/bench/operation.ts';
 import { leadsOn } from '../../src/bench/port.ts';
 import type { Truth } from '../../src/bench/reading.ts';
+import type { AnyFields } from '../../src/bench/readings/quantities.ts';
 import { Unsettled } from '../../src/bench/settle.ts';
 import type { World } from '../../src/bench/world.ts';
 import type { Parts } from '../../src/faults/parts.ts';
@@ -15,6 +17,7 @@ import { withPart } from '../../src/faults/parts.ts';
 import { benchWith, CHARGE, doing, MAKE_DEAD, PLUG_IN, read, THREE_PHASE, type Wanted } from './build.ts';
 
 const truth = (world: World, input: OperationInput): Truth => measure(world, operation(input) as Measurement);
+const beside = (found: Truth): AnyFields => found.details;
 const shownBy = (found: Truth): number => ('refused' in found ? Number.NaN : found.value);
 const charging = (wanted: Wanted = {}): World => {
   const world = benchWith(wanted);
@@ -108,7 +111,7 @@ describe('what an instrument draws', () => {
   test('the pilot meter’s 10 MΩ lower the pilot by a ten-thousandth', () => {
     const world = benchWith();
     doing(world, ...PLUG_IN);
-    const { low = Number.NaN } = truth(world, { op: 'measure', quantity: 'pilot' }).details;
+    const { low = Number.NaN } = beside(truth(world, { op: 'measure', quantity: 'pilot' }));
     const open = world.installation.design.pilot.negative;
     expect(low).toBeCloseTo(open * (1 - 1e-4), 4);
   });
@@ -128,8 +131,14 @@ describe('what an instrument draws', () => {
   test('the proximity contact has its voltage while the unit has power', () => {
     const world = benchWith({ sheet: { outlet: 'socket' } });
     const direct = () =>
-      truth(world, { op: 'measure', quantity: 'voltage', between: ['outlet.PP', 'outlet.PE'], tool: 'meter' })
-        .details.dc;
+      beside(
+        truth(world, {
+          op: 'measure',
+          quantity: 'voltage',
+          between: ['outlet.PP', 'outlet.PE'],
+          tool: 'meter',
+        }),
+      ).dc;
     expect(direct()).toBeCloseTo(5, 2);
     doing(world, { op: 'isolate' }, { op: 'wait', seconds: 1 });
     expect(direct()).toBeCloseTo(0, 6);

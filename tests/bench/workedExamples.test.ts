@@ -1,4 +1,5 @@
 /** The worked examples that only a bench can show: each beside what a verifier makes of it. */
+
 import { describe, expect, test } from 'vitest';
 import { INPUT } from '../../src/bench/instruments/voltageTools.ts';
 import type { OperationInput } from '../../src/bench/operation.ts';
@@ -18,7 +19,7 @@ import { observe } from '../../src/verification/observed.ts';
 import { BENCH_EXAMPLES, W24, W27, W28, W29, W30 } from '../references/benchExamples.ts';
 import { DESIGN_CHECK_VALUES } from '../references/designCheckValues.ts';
 import { scenarioOf } from '../scenario/build.ts';
-import { benchWith, CHARGE, doing, PLUG_IN, type Wanted } from './build.ts';
+import { benchWith, CHARGE, doing, PLUG_IN, read, type Wanted } from './build.ts';
 
 test('W1 to W30 are there, each once', () => {
   const ids = [...DESIGN_CHECK_VALUES.map(({ id }) => id), ...Object.keys(BENCH_EXAMPLES)];
@@ -179,7 +180,7 @@ describe(`W28: ${W28.input} (${W28.source})`, () => {
   }
   const trips = (leakage: Leak, leak: number, amps: number): boolean => {
     const world = leaking(leakage, leak);
-    const [outcome] = doing(world, {
+    const { tripMs } = read(world, {
       op: 'measure',
       quantity: 'residual',
       line: 'L1',
@@ -187,7 +188,7 @@ describe(`W28: ${W28.input} (${W28.source})`, () => {
       mode: 'fixed',
       amps,
     });
-    return outcome?.readings[0]?.tripMs != null;
+    return tripMs != null;
   };
 
   test.each(W28.ramp)('10 mA $leakage: $reads A more is the pick-up', ({ leakage, amps, reads }) => {

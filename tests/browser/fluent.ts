@@ -13,6 +13,7 @@ import { truthOf } from '../../src/attempt/record/truth.ts';
 import type { Measurement, Operation } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
 import type { Outcome } from '../../src/bench/perform.ts';
+import type { AnyReading } from '../../src/bench/reading.ts';
 import type { Probe, Terminal } from '../../src/bench/terminals.ts';
 import { terminalsIn } from '../../src/bench/terminals.ts';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';
@@ -553,7 +554,7 @@ async function writeDown(page: Page, isLast: boolean): Promise<void> {
 /** As it is set on the instrument. */
 const lastVolts = async (page: Page): Promise<string | null> => {
   const run = await inHand(page);
-  const reading = run.readings.at(-1)?.reading;
+  const reading: AnyReading | undefined = run.readings.at(-1)?.reading;
   return reading?.volts === undefined ? null : String(reading.volts);
 };
 
@@ -561,7 +562,7 @@ async function tickTripped(page: Page, within: Locator): Promise<void> {
   const keys = within.getByRole('group', { name: /what tripped/ });
   if ((await keys.count()) === 0) return;
   const { readings } = await inHand(page);
-  const reading = readings.at(-1)?.reading;
+  const reading: AnyReading | undefined = readings.at(-1)?.reading;
   await tick(keys.locator(`input[value="${reading?.trippedWhat ?? 'none'}"]`));
 }
 

@@ -808,10 +808,8 @@ export async function doTest(page: Page, action: TestAction, sure: Sure = 'fairl
     if (next.op === 'prove-dead') {
       entries += await writeDownPairs(page);
     } else if (next.op === 'measure') {
-      const isResidual = next.quantity === 'residual';
-      const tripped = isResidual
-        ? (await inHand(page, entries)).readings.at(-1)?.reading.trippedWhat
-        : undefined;
+      const last = (await inHand(page, entries)).readings.at(-1)?.reading;
+      const tripped = last?.quantity === 'residual' ? last.trippedWhat : undefined;
       await writeDown(page, tripped);
       entries += 1;
     }

@@ -2,10 +2,12 @@
  * Every scenario against its key: what a verification must come to, written by hand from the scenario's sheet with
  * the pencil sums beside it (tests/keys). And how much work the bench has with it, counted.
  */
+
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import type { Reading } from '../../src/bench/reading.ts';
+import type { AnyReading, Reading } from '../../src/bench/reading.ts';
+import { pairOf } from '../../src/bench/reading.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 
@@ -70,11 +72,11 @@ describe.each(scenarioIds)('%s', (id) => {
       .filter((done) => done.action.id === action)
       .flatMap(({ run }) => run.samples.flatMap(({ readings }) => readings))
       .filter((r) => r.quantity === quantity)
-      .filter((r) => between === undefined || between.every((terminal) => r.between?.includes(terminal)))
+      .filter((r) => between === undefined || between.every((terminal) => pairOf(r)?.includes(terminal)))
       // An outlet looked at before it is supplied, or a test that was refused, is not what the figure is about.
       .filter((r) => r.qualifier !== 'unable');
     expect(found.length).toBeGreaterThan(0);
-    for (const reading of found)
+    for (const reading of found as readonly AnyReading[])
       expect(Math.abs((reading[field] ?? Number.NaN) - about)).toBeLessThanOrEqual(within);
   });
 });

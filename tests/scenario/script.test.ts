@@ -1,5 +1,7 @@
 /** Scripts of operations: names that do not exist are named with the nearest valid ones. */
+
 import { describe, expect, test } from 'vitest';
+import { pairOf } from '../../src/bench/reading.ts';
 import { playOutput } from '../../src/cli/playOutput.ts';
 import { benchOf, papersOf } from '../../src/scenario/scenario.ts';
 import { parseScript, playScript } from '../../src/scenario/script.ts';
@@ -154,7 +156,7 @@ describe('a whole test action', () => {
     const { outcomes } = doing('state-c', [], tripped);
     const volts = outcomes
       .flatMap(({ readings }) => readings)
-      .filter(({ between }) => between?.join() === 'outlet.L1,outlet.N')
+      .filter((reading) => pairOf(reading)?.join() === 'outlet.L1,outlet.N')
       .map(({ value }) => value ?? 0);
     expect(volts[0]).toBeLessThan(50);
     expect(volts.at(-1)).toBeGreaterThan(200);

@@ -1,8 +1,9 @@
 // Readings as an instrument would show them, and typed figures taken for what they say.
 
 import { describe, expect, test } from 'vitest';
-import type { Quantity, Reading } from '../../src/bench/reading.ts';
-import { UNITS } from '../../src/bench/reading.ts';
+import type { Reading } from '../../src/bench/reading.ts';
+import type { Quantity } from '../../src/bench/readings/quantities.ts';
+import { RULES } from '../../src/bench/readings/quantities.ts';
 import {
   benchTime,
   furtherFacts,
@@ -15,7 +16,7 @@ import {
 const reading = (quantity: Quantity, value: number | null, more: Partial<Reading> = {}): Reading => ({
   quantity,
   value,
-  unit: UNITS[quantity],
+  unit: RULES[quantity].unit,
   uncertainty: null,
   qualifier: null,
   at: 0,

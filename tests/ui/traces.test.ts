@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import type { OperationInput } from '../../src/bench/operation.ts';
-import type { Reading } from '../../src/bench/reading.ts';
+import type { Reading, ReadingOf } from '../../src/bench/reading.ts';
 import { tracePath } from '../../src/ui/drawing/traces/plot.ts';
 import { residualTrace } from '../../src/ui/drawing/traces/residualTrace.ts';
 import type { Trace } from '../../src/ui/drawing/traces/trace.ts';
@@ -75,7 +75,7 @@ describe('a pilot’s edges in 2 ms', () => {
     expect(tracePath(of(PILOT))).toMatch(/^M[\d. ]+(H[\d.]+V[\d.]+)+H276$/));
 });
 
-const RESIDUAL: Reading = {
+const RESIDUAL: ReadingOf<'residual'> = {
   quantity: 'residual',
   unit: 'A',
   value: 0.03,
@@ -142,7 +142,7 @@ describe('test current against time', () => {
       ],
     ],
   ] as const)('%s', (_, change, took, wanted) => {
-    expect(steps(residualTrace({ ...RESIDUAL, ...change } as Reading, took))).toEqual(wanted);
+    expect(steps(residualTrace({ ...RESIDUAL, ...change } as ReadingOf<'residual'>, took))).toEqual(wanted);
   });
 
   test('the last step of a test on the bench ends when the test does', () => {
@@ -156,6 +156,7 @@ describe('test current against time', () => {
     const [[numbered] = []] = numberedSince(bench, 'dc-ramp', -1);
     if (numbered === undefined) throw new Error('no reading');
     const { reading, took } = numbered;
+    if (reading.quantity !== 'residual') throw new Error('another reading');
     const trace = residualTrace(reading, took);
     const levels = trace?.levels ?? [];
     // The shown time is up to 2 ms off.

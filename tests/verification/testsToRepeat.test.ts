@@ -3,7 +3,7 @@
  * against the physics: whatever truly read otherwise on the faulty unit is among them.
  */
 import { describe, expect, test } from 'vitest';
-import type { Reading } from '../../src/bench/reading.ts';
+import type { AnyReading } from '../../src/bench/reading.ts';
 import { CATALOGUE, entryNamed } from '../../src/faults/catalogue.ts';
 import { COMPONENTS } from '../../src/faults/components.ts';
 import { papersOf } from '../../src/scenario/scenario.ts';
@@ -187,7 +187,7 @@ const outcomeOf = ({ expectations, limits }: VerifiedAction): Outcome =>
       : 'as it should';
 
 /** Alike to what the instruments can tell: twice their half-width, since both readings have one. */
-function alike(x: Reading, y: Reading | undefined): boolean {
+function alike(x: AnyReading, y: AnyReading | undefined): boolean {
   if (x.qualifier !== y?.qualifier || x.trippedWhat !== y.trippedWhat) return false;
   const margin = (x.uncertainty ?? 0) + (y.uncertainty ?? 0);
   const near = (a: number | null | undefined, b: number | null | undefined, within: number) =>

@@ -46,7 +46,8 @@ function talliesOf(run: Run, due: VerifiedAction): readonly ObservationSum[] {
   });
 }
 
-const hasFigure = (reading: Reading): boolean => reading.tripMs != null || (shownFigure(reading) ?? 0) !== 0;
+const hasFigure = (reading: Reading): boolean =>
+  (reading.quantity === 'residual' && reading.tripMs != null) || (shownFigure(reading) ?? 0) !== 0;
 
 /** Of the many pairs of one proving one is typed. */
 const dueOf = ({ run }: VerifiedAction): readonly Reading[] =>

@@ -3,6 +3,7 @@
  * what is due: the same reading on the correct twin. Both are worked out by the bench.
  */
 import type { Reading } from '../../bench/reading.ts';
+import { pairOf } from '../../bench/reading.ts';
 import type { Verified, VerifiedAction } from '../../scenario/verify.ts';
 import { alikeReadings } from './telling.ts';
 
@@ -30,7 +31,7 @@ export function showingOf(asMet: Verified, twin: Verified): Showing | null {
     const other = due[i];
     return (
       other?.quantity === reading.quantity &&
-      JSON.stringify(other.between) === JSON.stringify(reading.between) &&
+      JSON.stringify(pairOf(other)) === JSON.stringify(pairOf(reading)) &&
       !alikeReadings(reading, other)
     );
   });

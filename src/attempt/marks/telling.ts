@@ -2,11 +2,13 @@
  * Whether two outcomes of one operation could be told apart at the bench: by what instruments showed beyond their
  * uncertainty, by what was seen, heard or felt. Used to find which causes a log has ruled out.
  */
-import { BY_EAR } from '../../bench/band.ts';
+
 import type { Outcome } from '../../bench/perform.ts';
-import type { Reading } from '../../bench/reading.ts';
-import { DUTY_UNCERTAINTY, TIME_UNCERTAINTY } from '../../bench/reading.ts';
+import type { AnyReading, Reading } from '../../bench/reading.ts';
+import { TIME_UNCERTAINTY } from '../../bench/readings/openingTime.ts';
+import { DUTY_UNCERTAINTY } from '../../bench/readings/pilot.ts';
 import { sameRefusal } from '../../bench/refusal.ts';
+import { BY_EAR } from '../../bench/world.ts';
 import type { Hertz, Seconds } from '../../laws/quantities.ts';
 import type { Found } from '../../site/part.ts';
 import { sameSight } from '../../site/part.ts';
@@ -34,8 +36,8 @@ const sameSounds = (x: Perceived, y: Perceived, began: { x: Seconds; y: Seconds 
     return other?.what === what && Math.abs(at - began.x - (other.at - began.y)) <= BY_EAR;
   });
 
-/** No further apart than both readings' uncertainty. */
-export function alikeReadings(x: Reading, y: Reading): boolean {
+/** No further apart than both readings' uncertainty, in each figure that they show. */
+export function alikeReadings(x: AnyReading, y: AnyReading): boolean {
   if (x.qualifier !== y.qualifier || !sameRefusal(x.reason, y.reason) || x.trippedWhat !== y.trippedWhat)
     return false;
   const margin = (x.uncertainty ?? 0) + (y.uncertainty ?? 0);

@@ -5,6 +5,8 @@
  */
 
 import type { Operation } from '../../bench/operation.ts';
+import { displayOf, showsTripTime } from '../../bench/reading.ts';
+import { TYPED_UNITS } from '../../bench/readings/display.ts';
 import { toItsEnd } from '../../bench/toItsEnd.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import type { Verified } from '../../scenario/verify.ts';
@@ -12,8 +14,6 @@ import { failsTester, verifyingOnce } from '../../scenario/verify.ts';
 import { goesOn, procedure, stillToDo } from '../../verification/procedure.ts';
 import type { TestAction } from '../../verification/testAction.ts';
 import type { Attempt, NotedOf } from '../record/attempt.ts';
-import { TYPED_UNITS } from '../record/attempt.ts';
-import { displayOf, showsTripTime } from '../record/display.ts';
 import { rightPrediction } from '../record/prediction.ts';
 import { repeatsOf } from '../record/repeats.ts';
 import type { Run, Taken } from '../record/run.ts';

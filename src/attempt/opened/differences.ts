@@ -2,7 +2,8 @@
  * How the unit differs from its correct twin at one step: an ordered list, causes first and then what follows from
  * them, each with its place on the opened drawing, both values, and why, all by ids (value.ts).
  */
-import { BY_EAR } from '../../bench/band.ts';
+import { pairOf } from '../../bench/reading.ts';
+import { BY_EAR } from '../../bench/world.ts';
 import { alikeReadings } from '../marks/telling.ts';
 import type { Moment } from './moment.ts';
 import type { Cause } from './roots.ts';
@@ -68,7 +69,7 @@ const readingStates = (unit: Moment, twin: Moment): readonly State[] =>
     if (other === undefined || alikeReadings(met.reading, other.reading)) return [];
     return stateIf(
       'leads',
-      { id: 'reading', quantity: met.reading.quantity, between: met.reading.between ?? null },
+      { id: 'reading', quantity: met.reading.quantity, between: pairOf(met.reading) ?? null },
       [metValue(met.truth), metValue(other.truth)],
       'same-set-up',
     );

@@ -2,7 +2,7 @@
  * What stands otherwise in the unit than in its twin at one moment: contacts, what is driven, the pilot, potentials,
  * each with the piece of physics or of logic that explains it. Why anything is wrong at all is not known here.
  */
-import { PILOT_ALIKE } from '../../bench/reading.ts';
+import { PILOT_ALIKE } from '../../bench/readings/pilot.ts';
 import type { Live } from '../../laws/conductors.ts';
 import type { Halves, Moment } from './moment.ts';
 import type { Potential } from './potentials.ts';

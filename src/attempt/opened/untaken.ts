@@ -9,7 +9,8 @@ import type { Measurement } from '../../bench/operation.ts';
 import { isIsolated } from '../../bench/plant.ts';
 import { leadsOn } from '../../bench/port.ts';
 import type { Reading, Truth } from '../../bench/reading.ts';
-import { shown } from '../../bench/reading.ts';
+import { pairOf, shown } from '../../bench/reading.ts';
+import type { AnyFields, Quantity } from '../../bench/readings/quantities.ts';
 import type { Terminal } from '../../bench/terminals.ts';
 import type { World } from '../../bench/world.ts';
 import { pairsOf } from '../../site/part.ts';
@@ -23,8 +24,8 @@ export interface Untaken {
 }
 
 /** What a reading is of: quantity and its pair of terminals. */
-export const keyOfReading = ({ quantity, between }: Pick<Reading, 'quantity' | 'between'>): string =>
-  `${quantity} ${[...(between ?? [])].sort().join(' – ')}`;
+export const keyOfReading = (one: { readonly quantity: Quantity } & AnyFields): string =>
+  `${one.quantity} ${[...(pairOf(one) ?? [])].sort().join(' – ')}`;
 
 export function untakenAt(world: World, taken: ReadonlySet<string>): readonly Untaken[] {
   const list = isIsolated(world.plant) ? dead(world) : powered(world);

@@ -3,7 +3,8 @@
  * stands so, each an id with its values. Their words stand in src/words/differences.ts.
  */
 import type { Damage } from '../../bench/damages.ts';
-import type { Quantity, Truth } from '../../bench/reading.ts';
+import type { Truth } from '../../bench/reading.ts';
+import type { Quantity } from '../../bench/readings/quantities.ts';
 import type { Refusal } from '../../bench/refusal.ts';
 import type { Terminal } from '../../bench/terminals.ts';
 import type { Happening } from '../../bench/world.ts';

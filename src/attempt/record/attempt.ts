@@ -7,6 +7,7 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import canonicalize from 'canonicalize';
 import * as v from 'valibot';
 import { operationSchema } from '../../bench/operation.ts';
+import { TYPED_UNITS, type TypedUnit } from '../../bench/readings/display.ts';
 import { FAMILIES } from '../../faults/families.ts';
 import { NEXT_STEPS, TELL } from '../../faults/fault.ts';
 import type { WRITTEN, Written } from './written.ts';
@@ -50,21 +51,6 @@ export const LEFT_OUT = [
 export const IN_WORDS = 'in-words';
 export type LeftOut = (typeof LEFT_OUT)[number] | typeof IN_WORDS;
 export { NEXT_STEPS, TELL };
-
-/** Units that a reading may be typed in, each with its factor to SI. */
-export const TYPED_UNITS = {
-  Ω: 1,
-  kΩ: 1e3,
-  MΩ: 1e6,
-  V: 1,
-  mV: 1e-3,
-  A: 1,
-  mA: 1e-3,
-  s: 1,
-  ms: 1e-3,
-  '': 1,
-} as const;
-export type TypedUnit = keyof typeof TYPED_UNITS;
 
 const name = v.pipe(v.string(), v.maxLength(60));
 const words = v.pipe(v.string(), v.maxLength(1000));

@@ -1,4 +1,5 @@
 /** Which readings of a sitting a line's finding rests on. */
+
 import type { Reading } from '../../bench/reading.ts';
 import type { TestAction } from '../../verification/testAction.ts';
 import type { Run } from './run.ts';
@@ -8,6 +9,14 @@ import { observedAsTyped } from './typed.ts';
 
 /** Figures of any other size, SI: one of them breaks or meets whatever looks at a reading. */
 const OTHERWISE = [0, 230, 1e6] as const;
+
+/** Of a pilot the figure is its high level. */
+const withFigure = (reading: Reading, value: number): Reading => ({
+  ...reading,
+  qualifier: null,
+  value,
+  ...(reading.quantity === 'pilot' ? { high: value } : {}),
+});
 
 /**
  * The readings without which the finding would be another, by their places among all of the attempt, in order; where no
@@ -37,8 +46,6 @@ export function restsOn(run: Run, action: TestAction, sitting: Sitting, line: st
   const found =
     deciding.length > 0
       ? deciding
-      : own.filter(({ reading }) =>
-          OTHERWISE.some((value) => tells(reading, [{ ...reading, qualifier: null, value, high: value }])),
-        );
+      : own.filter(({ reading }) => OTHERWISE.some((value) => tells(reading, [withFigure(reading, value)])));
   return found.map(({ index }) => index);
 }

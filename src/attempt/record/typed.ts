@@ -2,12 +2,14 @@
  * What was typed of the readings, beside what the instruments showed: whether it was read rightly, recorded fully,
  * and what follows when the typed figures are taken for the reading.
  */
-import type { Reading } from '../../bench/reading.ts';
-import { roundTo } from '../../bench/reading.ts';
+
+import type { Reading, ReadingOf } from '../../bench/reading.ts';
+import { showsTripTime } from '../../bench/reading.ts';
+import { TYPED_UNITS } from '../../bench/readings/display.ts';
+import { roundTo } from '../../bench/readings/scale.ts';
+import type { Volts } from '../../laws/quantities.ts';
 import type { Observed } from '../../verification/observed.ts';
 import type { EntryOf } from './attempt.ts';
-import { TYPED_UNITS } from './attempt.ts';
-import { showsTripTime } from './display.ts';
 import { oncePerRun } from './once.ts';
 import type { Run, Taken } from './run.ts';
 import type { Sitting } from './sitting.ts';
@@ -69,7 +71,8 @@ export function narrowed(run: Run, sitting: Sitting): Sitting {
 }
 
 /** Whether the time stands for the reading, as it does for a test at a fixed current. */
-const isTimed = ({ value }: Typed, reading: Reading): boolean => showsTripTime(reading) && value === null;
+const isTimed = ({ value }: Typed, reading: Reading): reading is ReadingOf<'residual'> & { mode: 'fixed' } =>
+  showsTripTime(reading) && value === null;
 
 /** Typed value in SI, rounded so that 24.6 mA is 0.0246 A. */
 export const typedValue = ({ value, unit }: Typed): number | null =>
@@ -97,16 +100,17 @@ export function readRightly(typed: Typed, { reading }: Taken): boolean {
   if (reading.qualifier !== 'unable' && isTimed(typed, reading)) return timeReadRightly(typed, reading);
   if (shown === null) return typed.qualifier === 'no-reading';
   if (value === null || !alikeInSize(value, shown)) return false;
-  const { low, duty, amps, tripMs } = typed;
-  return (
-    (tripMs === undefined || reading.tripMs == null || alike(tripMs, reading.tripMs)) &&
-    (low === undefined || reading.low === undefined || alikeInSize(low, reading.low)) &&
-    (duty === undefined || reading.duty == null || Math.abs(duty - reading.duty) <= WORKING.duty) &&
-    (amps === undefined || reading.amps == null || Math.abs(amps - reading.amps) <= WORKING.amps)
-  );
+  if (reading.quantity === 'residual')
+    return typed.tripMs === undefined || reading.tripMs == null || alike(typed.tripMs, reading.tripMs);
+  return reading.quantity !== 'pilot' || pilotReadRightly(typed, reading);
 }
 
-const timeReadRightly = ({ qualifier, tripMs }: Typed, reading: Reading): boolean =>
+const pilotReadRightly = ({ low, duty, amps }: Typed, reading: ReadingOf<'pilot'>): boolean =>
+  (low === undefined || reading.low === undefined || alikeInSize(low, reading.low)) &&
+  (duty === undefined || reading.duty == null || Math.abs(duty - reading.duty) <= WORKING.duty) &&
+  (amps === undefined || reading.amps == null || Math.abs(amps - reading.amps) <= WORKING.amps);
+
+const timeReadRightly = ({ qualifier, tripMs }: Typed, reading: ReadingOf<'residual'>): boolean =>
   reading.tripMs == null
     ? qualifier === '>' && tripMs === undefined
     : qualifier === null && tripMs !== undefined && alike(tripMs, reading.tripMs);
@@ -119,7 +123,7 @@ export function recordedFully(typed: Typed, { reading }: Taken): boolean {
     dimension === (isTimed(typed, reading) ? 's' : reading.unit) &&
     (typed.qualifier === reading.qualifier || (typed.qualifier === null && reading.qualifier === null)) &&
     samePolarity(typed.value, reading.value) &&
-    samePolarity(typed.low, reading.low) &&
+    (reading.quantity !== 'pilot' || samePolarity(typed.low, reading.low)) &&
     (reading.quantity !== 'insulation' || typed.volts === reading.volts) &&
     (reading.quantity !== 'residual' || typed.tripped === reading.trippedWhat)
   );
@@ -157,14 +161,22 @@ export function asTyped(reading: Reading, typed: Typed): Reading {
     qualifier: over ? (typed.qualifier as '>' | '<') : null,
     value: over ? null : value,
     ...(over ? { limit: value } : { uncertainty: reading.uncertainty ?? 0 }),
-    ...(reading.quantity === 'pilot' ? { high: value } : {}),
-    ...(typed.low === undefined ? {} : { low: typed.low }),
-    ...(typed.duty === undefined || reading.frequency == null ? {} : { duty: typed.duty }),
+    ...(reading.quantity === 'pilot' ? levelsAsTyped(reading, value, typed) : {}),
   };
 }
 
+const levelsAsTyped = (
+  { frequency }: ReadingOf<'pilot'>,
+  high: Volts,
+  { low, duty }: Typed,
+): Pick<ReadingOf<'pilot'>, 'high' | 'low' | 'duty'> => ({
+  high,
+  ...(low === undefined ? {} : { low }),
+  ...(duty === undefined || frequency == null ? {} : { duty }),
+});
+
 /** Tripped in so many milliseconds at the current that was set, or not at all. */
-function timedAsTyped(reading: Reading, { qualifier, tripMs }: Typed): Reading {
+function timedAsTyped(reading: ReadingOf<'residual'>, { qualifier, tripMs }: Typed): Reading {
   if (qualifier === 'no-reading') return reading;
   const set = reading.value ?? reading.limit ?? 0;
   if (qualifier === '>') {

@@ -9,7 +9,8 @@ import { drive } from '../../network/port.ts';
 import { OPEN } from '../../site/part.ts';
 import type { Leads } from '../port.ts';
 import { isLive, loadedVolts, modulus, seenBy } from '../port.ts';
-import type { Details, Truth } from '../reading.ts';
+import type { Truth } from '../reading.ts';
+import type { FieldsOf } from '../readings/quantities.ts';
 import type { Refusal } from '../refusal.ts';
 
 /** Open 5 V, 0.25 A into a short: within 4–24 V and at least 0.2 A of IEC 61557-4. */
@@ -54,7 +55,12 @@ const refusal = (leads: Leads, tester: Tester): Refusal | null => {
 /** A pair of leads that was not nulled, Ω. Common practice, no source: 0.05 to 0.10 Ω a pair. */
 const LEADS: Ohms = 0.08;
 
-export function continuity(leads: Leads, nulled: boolean, tester: Tester, details: Details): Truth {
+export function continuity(
+  leads: Leads,
+  nulled: boolean,
+  tester: Tester,
+  details: FieldsOf<'continuity'>,
+): Truth {
   const refused = refusal(leads, tester);
   if (refused !== null) return { quantity: 'continuity', refused, details };
   return {
@@ -65,12 +71,17 @@ export function continuity(leads: Leads, nulled: boolean, tester: Tester, detail
 }
 
 /** A coding resistor is read by the same source, on the range up to 20 kΩ. */
-export function coding(leads: Leads, tester: Tester, details: Details): Truth {
+export function coding(leads: Leads, tester: Tester, details: FieldsOf<'coding'>): Truth {
   if (isLow(tester)) return { quantity: 'coding', refused: { id: 'battery-low' }, details };
   return { quantity: 'coding', value: resistanceSeen(leads, tester), details };
 }
 
-export function insulation(leads: Leads, nominal: Volts, tester: Tester, details: Details): Truth {
+export function insulation(
+  leads: Leads,
+  nominal: Volts,
+  tester: Tester,
+  details: FieldsOf<'insulation'>,
+): Truth {
   const refused = refusal(leads, tester);
   if (refused !== null) return { quantity: 'insulation', refused, details };
   const { volts, amps } = drivenBy(leads, nominal, tester);

@@ -7,12 +7,11 @@ import type { Amps, Ohms, Seconds } from '../../laws/quantities.ts';
 import { microseconds } from '../../laws/quantities.ts';
 import type { Leads } from '../port.ts';
 import { LIVE, modulus, seenBy } from '../port.ts';
-import type { Details, Truth } from '../reading.ts';
+import type { Truth } from '../reading.ts';
+import type { LoopCurrent } from '../readings/loop.ts';
+import type { FieldsOf } from '../readings/quantities.ts';
 import { advance, move, settle } from '../settle.ts';
 import type { World } from '../world.ts';
-
-export const LOOP_CURRENTS = ['low', 'full'] as const;
-export type LoopCurrent = (typeof LOOP_CURRENTS)[number];
 
 /** A design choice: under half of 30 mA. A device of 10 mA answers to it. */
 export const LOW_TEST_CURRENT: Amps = 0.01;
@@ -30,7 +29,7 @@ export function loop(
   world: World,
   leads: Leads,
   current: LoopCurrent,
-  details: Details,
+  details: FieldsOf<'loop'>,
   outlet: { line: Line; to: 'PE' | 'N' } | null,
 ): Truth {
   const seen = seenBy(leads);
@@ -62,7 +61,7 @@ function coilShare(
   world: World,
   current: LoopCurrent,
   outlet: { to: 'PE' | 'N' } | null,
-  { between = ['', ''] }: Details,
+  { between = ['', ''] }: FieldsOf<'loop'>,
 ): Ohms {
   if (between.some((terminal) => terminal.startsWith('incoming.'))) return 0;
   const { site, design } = world.installation;

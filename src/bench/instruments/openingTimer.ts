@@ -2,10 +2,10 @@
  * How long the outlet stays live after a change at the stand-in: from the change until no line is supplied any more,
  * to PE or to N.
  */
-import type { Seconds } from '../../laws/quantities.ts';
 import { microseconds, seconds } from '../../laws/quantities.ts';
 import { livesOf } from '../../site/site.ts';
 import type { Truth } from '../reading.ts';
+import { LONGEST, type Opening } from '../readings/openingTime.ts';
 import { advance, move, settle } from '../settle.ts';
 import type { StandIn } from '../standIn.ts';
 import type { Solution } from '../wiring.ts';
@@ -13,7 +13,7 @@ import type { World } from '../world.ts';
 import { supplied } from './voltageTools.ts';
 
 /** What is done to the stand-in to start the clock. */
-export const OPENINGS = {
+export const OPENING_MOVES = {
   'C-to-B': { state: 'B' },
   'C-to-A': { state: 'A' },
   unplug: { plugged: false, state: 'A' },
@@ -21,11 +21,7 @@ export const OPENINGS = {
   'pilot-open': { pilot: 'open' },
   'earth-open': { earth: 'open' },
   'proximity-lost': { coding: null },
-} as const satisfies Record<string, Partial<StandIn>>;
-export type Opening = keyof typeof OPENINGS;
-
-/** The clock stops here if the outlet is still live. */
-export const LONGEST: Seconds = 5;
+} as const satisfies Record<Opening, Partial<StandIn>>;
 
 /** Looked at often, and told by the solved network alone. */
 const liveIn = new WeakMap<Solution, boolean>();
@@ -49,7 +45,7 @@ export function openingTime(world: World, of: Opening): Truth {
   const began = world.timeline.now;
   const held = world.plant.plugLock === 'held' && of === 'unplug';
   if (held) return { quantity: 'opening-time', refused: { id: 'plug-held' }, details };
-  move(world, { standIn: { ...world.plant.standIn, ...OPENINGS[of] } });
+  move(world, { standIn: { ...world.plant.standIn, ...OPENING_MOVES[of] } });
   settle(world);
   advance(world, began + microseconds(LONGEST), (w) => !outletLive(w));
   const stillLive = outletLive(world);

@@ -5,11 +5,11 @@ import { difference } from '../../network/potentials.ts';
 import { linesOf } from '../../site/site.ts';
 import { LIVE, nodeAtPlace } from '../port.ts';
 import type { Truth } from '../reading.ts';
-import type { Place } from '../terminals.ts';
+import type { LinePlace } from '../readings/fields.ts';
 import type { World } from '../world.ts';
 import { mainsAcross, portOf } from '../world.ts';
 
-export function phaseSequence(world: World, at: Place | 'incoming'): Truth {
+export function phaseSequence(world: World, at: LinePlace): Truth {
   const details = { place: at };
   const lines = linesOf(world.installation.site);
   if (lines.length < 3) return { quantity: 'phase-sequence', refused: { id: 'one-line' }, details };

@@ -9,26 +9,19 @@ import { microseconds, seconds } from '../../laws/quantities.ts';
 import type { Seen } from '../../network/port.ts';
 import type { TestedPlace } from '../plant.ts';
 import { leadsOn, modulus, seenBy } from '../port.ts';
-import type { Details, TrippedWhat, Truth } from '../reading.ts';
+import type { Truth } from '../reading.ts';
+import type { FieldsOf } from '../readings/quantities.ts';
+import type { ResidualMode, TrippedWhat, Waveform } from '../readings/residual.ts';
 import type { Refusal } from '../refusal.ts';
 import { advance, move, settle } from '../settle.ts';
 import type { World } from '../world.ts';
 import { supplied } from './voltageTools.ts';
 
-export const WAVEFORMS = [
-  'sinusoidal',
-  'half-wave-positive',
-  'half-wave-negative',
-  'smooth-dc-positive',
-  'smooth-dc-negative',
-] as const;
-export type Waveform = (typeof WAVEFORMS)[number];
-
 export interface ResidualSetting {
   readonly at: TestedPlace;
   readonly line: Line;
   readonly waveform: Waveform;
-  readonly mode: 'fixed' | 'ramp';
+  readonly mode: ResidualMode;
   /** Fixed: the current; ramp: the rating that its steps are shares of. */
   readonly amps: Amps;
   /** Fixed: how long it is held at most. */
@@ -50,7 +43,7 @@ export const signOf = (waveform: Waveform): 1 | -1 => (waveform.endsWith('negati
 
 export function residual(world: World, setting: ResidualSetting): Truth {
   const { at, line, waveform, mode } = setting;
-  const details: Details = { line, waveform, mode, ...(at === 'outlet' ? {} : { place: at }) };
+  const details: FieldsOf<'residual'> = { line, waveform, mode, ...(at === 'outlet' ? {} : { place: at }) };
   if (!isLiveAt(world, setting)) {
     // Supplied to neutral and not to PE: what is missing is the way back.
     const refused: Refusal = supplied(world, `${at}.${line}`, `${at}.N`)
@@ -82,7 +75,7 @@ function runSteps(
   steps: readonly Amps[],
   hold: Seconds,
   seen: Seen,
-  details: Details,
+  details: FieldsOf<'residual'>,
 ): Truth {
   const before = positions(world);
   for (const amps of steps) {

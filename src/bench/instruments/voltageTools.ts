@@ -5,11 +5,10 @@
 import type { Duty, Ohms } from '../../laws/quantities.ts';
 import type { Leads } from '../port.ts';
 import { LIVE, leadsOn, loadedVolts, openVolts, seenBy } from '../port.ts';
-import type { Details, Truth } from '../reading.ts';
+import type { Truth } from '../reading.ts';
+import type { FieldsOf } from '../readings/quantities.ts';
+import type { VoltageTool } from '../readings/voltage.ts';
 import type { World } from '../world.ts';
-
-export const VOLTAGE_TOOLS = ['two-pole', 'meter'] as const;
-export type VoltageTool = (typeof VOLTAGE_TOOLS)[number];
 
 /**
  * Input resistance, Ω. The detector draws 6 mA at 236 V, so that coupling through filters and insulation does not
@@ -28,7 +27,7 @@ export function supplied(world: World, a: string, b: string): boolean {
 }
 
 /** R.m.s. volts, and the mean d.c. over a pilot period of this duty. */
-export function voltage(leads: Leads, tool: VoltageTool, duty: Duty, details: Details): Truth {
+export function voltage(leads: Leads, tool: VoltageTool, duty: Duty, details: FieldsOf<'voltage'>): Truth {
   const seen = seenBy(leads);
   const load = INPUT[tool];
   const direct = duty * seen.open.high + (1 - duty) * seen.open.low;

@@ -1,5 +1,5 @@
 /** Questions on conductors, earth and loops: what they ought to read, what they let flow, and what limit they meet. */
-import { roundTo } from '../../bench/reading.ts';
+import { roundTo } from '../../bench/readings/scale.ts';
 import { conductorResistance } from '../../laws/conductor.ts';
 import { ELECTRODE_TOUCH_VOLTAGE, electrodeVoltage, greatestElectrode } from '../../laws/electrode.ts';
 import {

@@ -1,5 +1,5 @@
 /** Questions on whether the design in the papers is right: what a cable carries as it is laid, which breaker fits, which sum is not right. */
-import { roundTo } from '../../bench/reading.ts';
+import { roundTo } from '../../bench/readings/scale.ts';
 import { AMBIENTS, currentCarrying, usualCable } from '../../laws/currentCarrying.ts';
 import { prospectiveCurrent } from '../../laws/loop.ts';
 import { BREAKER_RATINGS, measuredLoopLimit } from '../../laws/overcurrent.ts';

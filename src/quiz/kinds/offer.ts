@@ -1,5 +1,5 @@
 /** Questions on what the pilot says: levels, duty, coding, and the current that follows from them. */
-import { roundTo } from '../../bench/reading.ts';
+import { roundTo } from '../../bench/readings/scale.ts';
 import type { DutyMeaning } from '../../laws/pilotDuty.ts';
 import { currentForDuty, dutyForCurrent, greatestOffer } from '../../laws/pilotDuty.ts';
 import {

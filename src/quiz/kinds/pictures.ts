@@ -1,5 +1,5 @@
 /** Questions that are answered on a picture: a step of a trace, a terminal of the drawing, a pair of leads. */
-import { roundTo } from '../../bench/reading.ts';
+import { roundTo } from '../../bench/readings/scale.ts';
 import type { Terminal } from '../../bench/terminals.ts';
 import { PILOT_SOURCE, parallel, pilotHigh, VEHICLE } from '../../laws/pilotLevels.ts';
 import type { Ohms, Seconds, Volts } from '../../laws/quantities.ts';

@@ -1,5 +1,5 @@
 /** Questions on insulation, on what trips at which leakage and when, and on how soon a unit has to let go. */
-import { roundTo } from '../../bench/reading.ts';
+import { roundTo } from '../../bench/readings/scale.ts';
 import { EQUIPMENT_MINIMUM, EQUIPMENT_TEST_VOLTAGE, minimumInsulation } from '../../laws/insulationLimits.ts';
 import { parallel } from '../../laws/pilotLevels.ts';
 import type { Seconds } from '../../laws/quantities.ts';

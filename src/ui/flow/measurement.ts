@@ -4,10 +4,9 @@
  */
 
 import { safeParse } from 'valibot';
-import { OPENINGS } from '../../bench/instruments/openingTimer.ts';
-import { WAVEFORMS } from '../../bench/instruments/residualTester.ts';
 import type { Measurement, MeasurementOf } from '../../bench/operation.ts';
-import { GREATEST_TEST_CURRENT, operation, operationSchema } from '../../bench/operation.ts';
+import { operation, operationSchema } from '../../bench/operation.ts';
+import { GREATEST_TEST_CURRENT, WAVEFORMS } from '../../bench/readings/residual.ts';
 import type { Terminal } from '../../bench/terminals.ts';
 import { terminalsIn } from '../../bench/terminals.ts';
 import type { Site } from '../../site/site.ts';
@@ -35,7 +34,7 @@ export const instrumentWords = (instrument: InstrumentChoice | ''): string =>
   INSTRUMENT_CHOICES.find(([name]) => name === instrument)?.[1] ?? '';
 
 export const TEST_VOLTS = ['50', '100', '250', '500', '1000'] as const;
-export const OPENING_CHOICES = Object.keys(OPENINGS) as (keyof typeof OPENINGS)[];
+
 export { WAVEFORMS };
 
 export interface MeasurementDraft {

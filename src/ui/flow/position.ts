@@ -2,7 +2,7 @@
  * The position of everything that the trainee has set, and the operations that bring about another one, in an order
  * in which a person can do them. It knows what was set, not what came of it.
  */
-import { OPENINGS } from '../../bench/instruments/openingTimer.ts';
+import { OPENING_MOVES } from '../../bench/instruments/openingTimer.ts';
 import type { Operation, OperationInput } from '../../bench/operation.ts';
 import type { StandIn } from '../../bench/standIn.ts';
 import type { UnitSheet } from '../../unit/design.ts';
@@ -94,7 +94,9 @@ export function positionAfter(position: Position, operation: Operation, refused:
       return { ...position, ...set, ...(refused ? { plugged: true } : {}) };
     }
     case 'measure':
-      return operation.quantity === 'opening-time' ? { ...position, ...OPENINGS[operation.of] } : position;
+      return operation.quantity === 'opening-time'
+        ? { ...position, ...OPENING_MOVES[operation.of] }
+        : position;
     default:
       return position;
   }

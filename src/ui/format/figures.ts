@@ -2,11 +2,12 @@
  * Figures in words and back: what an instrument shows as text with its unit, and what a person typed as a number in
  * SI. A comma is taken for a point, a true minus for a minus. Which figure is right is nobody's business here.
  */
-import type { TypedUnit } from '../../attempt/record/attempt.ts';
-import { TYPED_UNITS } from '../../attempt/record/attempt.ts';
-import { displayOf, showsTripTime } from '../../attempt/record/display.ts';
-import type { Reading } from '../../bench/reading.ts';
-import { TIME_UNCERTAINTY } from '../../bench/reading.ts';
+
+import type { Reading, ReadingOf } from '../../bench/reading.ts';
+import { displayOf, showsTripTime } from '../../bench/reading.ts';
+import type { TypedUnit } from '../../bench/readings/display.ts';
+import { TYPED_UNITS } from '../../bench/readings/display.ts';
+import { TIME_UNCERTAINTY } from '../../bench/readings/openingTime.ts';
 import { refusalText } from '../../words/refusals.ts';
 
 /** Narrow no-break space, between a figure and its unit. */
@@ -97,7 +98,7 @@ export function furtherFacts(reading: Reading): readonly Fact[] {
 }
 
 /** The times are on the trace, for the cursors; duty and amperes are left to work out. */
-const pilotFacts = ({ low, frequency }: Reading): readonly Fact[] =>
+const pilotFacts = ({ low, frequency }: ReadingOf<'pilot'>): readonly Fact[] =>
   frequency === null || frequency === undefined
     ? [{ term: 'against time', text: 'steady, no period' }]
     : [{ term: 'low', text: signedFigure(low ?? 0, 'V', 2) }];

@@ -2,8 +2,8 @@
 
 import { memo } from 'react';
 import type { Run } from '../../attempt/record/run.ts';
+import { readingTitle } from '../../words/readings.ts';
 import { testTitle } from '../../words/testTitles.ts';
-import { readingTitle } from '../../words/trade.ts';
 import { shownText } from '../format/figures.ts';
 
 /** Readings of one test that are written on the sheet: a proving or a looking takes more room than it tells. */

@@ -1,5 +1,7 @@
 /** Test action `instruments`: looked over, proved and nulled before anything rests on them. */
+
 import type { Reading } from '../../bench/reading.ts';
+import { pairOf } from '../../bench/reading.ts';
 import { between, isInside, judgeAll, readingsOf, samplesWhen } from '../judging.ts';
 import { PRACTICE, published } from '../sources.ts';
 import { continuity, insulation } from '../steps.ts';
@@ -9,8 +11,11 @@ import { equipmentTestVoltage } from './insulation.ts';
 /** Both leads on one terminal: nothing but the leads themselves. */
 const TOGETHER = 'met';
 /** Refused for what was met is no look at the leads; refused for the tester's own battery is. */
-const onOneTerminal = ({ qualifier, reason, between: ends }: Reading): boolean =>
-  (qualifier !== 'unable' || reason?.id === 'battery-low') && ends?.[0] === ends?.[1];
+const onOneTerminal = (reading: Reading): boolean => {
+  const { qualifier, reason } = reading;
+  const ends = pairOf(reading);
+  return (qualifier !== 'unable' || reason?.id === 'battery-low') && ends?.[0] === ends?.[1];
+};
 
 export const instruments: TestAction = {
   id: 'instruments',

@@ -1,6 +1,6 @@
 /** Test action `loop`: loop impedance at the outlet. */
 import { LOW_TEST_CURRENT } from '../../bench/instruments/loopTester.ts';
-import type { Reading } from '../../bench/reading.ts';
+import type { Reading, ReadingOf } from '../../bench/reading.ts';
 import { loopImpedance } from '../../laws/loop.ts';
 import { greatestLoopImpedance } from '../../laws/overcurrent.ts';
 import type { Ohms, Range } from '../../laws/quantities.ts';
@@ -104,7 +104,7 @@ function loopLimit(papers: Papers): Limit {
 /** 5 % of the true value are a little more than 5 % of a reading that came out low, as a share. */
 const GAIN_OF_THE_TRUE = 0.0026;
 
-const loopReadings = (o: Observed, end: 'PE' | 'N'): readonly Reading[] =>
+const loopReadings = (o: Observed, end: 'PE' | 'N'): readonly ReadingOf<'loop'>[] =>
   readingsOf(o, 'loop', inState('C')).filter((r) => r.between?.includes(`outlet.${end}`) === true);
 
 /** Whether a residual device in the way is so small that the low-current test, above half its rating, may open it. */

@@ -1,6 +1,6 @@
 /** Test action `open-pen`: the open-PEN measure, by the disturbance that it watches for. */
 import type { OperationInput } from '../../bench/operation.ts';
-import type { Reading } from '../../bench/reading.ts';
+import type { ReadingOf } from '../../bench/reading.ts';
 import type { Seconds, Volts } from '../../laws/quantities.ts';
 import { OPEN_PEN_IGNORED, OPEN_PEN_TIME, TOUCH_LIMIT } from '../../laws/supplyLimits.ts';
 import { linesOf } from '../../site/site.ts';
@@ -43,7 +43,10 @@ const parted = ({ sheet }: Papers) => (opensEarthUnpowered(sheet) ? 'outlet.PE' 
 /** Between none and half-way, V. */
 const PARTED: Volts = 30;
 
-const metered = (papers: Papers, readings: readonly Reading[]): readonly Reading[] =>
+const metered = (
+  papers: Papers,
+  readings: readonly ReadingOf<'voltage'>[],
+): readonly ReadingOf<'voltage'>[] =>
   between(readings, 'met', parted(papers)).filter(({ tool }) => tool === 'meter');
 
 /** Read 5 s or more after a hazard began, and while it lasts. */

@@ -1,6 +1,6 @@
 /** What the two loop tests on the live side of the origin share: how readings are chosen, and when they agree. */
 import type { OperationInput } from '../../bench/operation.ts';
-import type { Reading } from '../../bench/reading.ts';
+import type { Reading, ReadingOf } from '../../bench/reading.ts';
 import type { Line } from '../../laws/conductors.ts';
 import type { Ohms, Range } from '../../laws/quantities.ts';
 import { CONTACT_ALLOWANCE } from '../../site/expected.ts';
@@ -19,7 +19,12 @@ export const originLoop = (line: Line, to: string): OperationInput => ({
 });
 
 /** Readings from every line of the incoming supply to this terminal. */
-export const toTerminal = (o: Observed, { site }: Papers, to: string, when: When): readonly Reading[] =>
+export const toTerminal = (
+  o: Observed,
+  { site }: Papers,
+  to: string,
+  when: When,
+): readonly ReadingOf<'loop'>[] =>
   linesOf(site).flatMap((line) => between(readingsOf(o, 'loop', when), `incoming.${line}`, to));
 
 /** Met once every line was measured. */
@@ -28,7 +33,7 @@ export function everyLine(
   papers: Papers,
   to: string,
   when: When,
-  isMet: (r: Reading) => boolean,
+  isMet: (r: ReadingOf<'loop'>) => boolean,
 ): Finding {
   const readings = toTerminal(o, papers, to, when);
   const finding = judgeAll(readings, isMet);

@@ -1,6 +1,8 @@
 /** Expectations of the pilot and the plug that several states share, and how their samples are chosen. */
-import type { Reading } from '../../bench/reading.ts';
-import { DUTY_UNCERTAINTY, FREQUENCY_DIGITS } from '../../bench/reading.ts';
+
+import type { ReadingOf } from '../../bench/reading.ts';
+import { isOf } from '../../bench/reading.ts';
+import { DUTY_UNCERTAINTY, FREQUENCY_DIGITS } from '../../bench/readings/pilot.ts';
 import { DUTY_TOLERANCE, dutyForCurrent, PILOT_FREQUENCY } from '../../laws/pilotDuty.ts';
 import type { Amps, Duty, Range } from '../../laws/quantities.ts';
 import { GREATEST_DUTY_CHANGE, GREATEST_ON_AFTER_READY } from '../../laws/timing.ts';
@@ -18,19 +20,21 @@ import type { Observed, Sample } from '../observed.ts';
 import { mayWait, offerRange } from '../offer.ts';
 import type { Expectation, Papers } from '../testAction.ts';
 
-export const pilotReadings = (o: Observed, when: When): readonly Reading[] => readingsOf(o, 'pilot', when);
+export const pilotReadings = (o: Observed, when: When): readonly ReadingOf<'pilot'>[] =>
+  readingsOf(o, 'pilot', when);
 
 /** One half of the pilot against its measured range (IEC 61851-1:2017 Table A.10). */
-export const isHalfInside = (r: Reading, half: 'high' | 'low', range: Range): boolean =>
+export const isHalfInside = (r: ReadingOf<'pilot'>, half: 'high' | 'low', range: Range): boolean =>
   isNumberInside(r[half] ?? 0, r.uncertainty ?? 0, range);
 
-export const halfInside = (readings: readonly Reading[], half: 'high' | 'low', range: Range) =>
+export const halfInside = (readings: readonly ReadingOf<'pilot'>[], half: 'high' | 'low', range: Range) =>
   judgeAll(readings, (r) => isHalfInside(r, half, range));
 
-export const oscillating = (r: Reading): boolean => r.frequency !== null && r.frequency !== undefined;
+export const oscillating = (r: ReadingOf<'pilot'>): boolean =>
+  r.frequency !== null && r.frequency !== undefined;
 
 /** Of a pilot that oscillates (IEC 61851-1:2017 Table A.2). */
-export const hasRightFrequency = ({ frequency }: Reading): boolean =>
+export const hasRightFrequency = ({ frequency }: ReadingOf<'pilot'>): boolean =>
   isNumberInside(frequency ?? 0, FREQUENCY_DIGITS, PILOT_FREQUENCY.range);
 
 /** A changed limit of the site may take this long to be followed. */
@@ -54,14 +58,14 @@ export const offeredSamples = (papers: Papers, o: Observed, when: When): readonl
       !mayWait(papers, o, sample),
   );
 
-export const offeredReadings = (papers: Papers, o: Observed, when: When): readonly Reading[] =>
-  offeredSamples(papers, o, when).flatMap(({ readings }) => readings);
+export const offeredReadings = (papers: Papers, o: Observed, when: When): readonly ReadingOf<'pilot'>[] =>
+  offeredSamples(papers, o, when).flatMap(({ readings }) => readings.filter((r) => isOf(r, 'pilot')));
 
-export const dutyOf = (r: Reading): Duty => (oscillating(r) ? (r.duty ?? 0) : 0);
+export const dutyOf = (r: ReadingOf<'pilot'>): Duty => (oscillating(r) ? (r.duty ?? 0) : 0);
 
 /** An offer, and the duties that were due with what was set. */
 interface Shown {
-  readonly reading: Reading;
+  readonly reading: ReadingOf<'pilot'>;
   readonly due: Range;
 }
 
@@ -71,7 +75,7 @@ const dutyDue = (amps: Amps): Duty => (amps === 0 ? 0 : dutyForCurrent(amps));
 function besideDue(papers: Papers, { readings, setUp }: Sample): readonly Shown[] {
   const { least, greatest } = offerRange(papers, setUp);
   const due = { least: dutyDue(least), greatest: dutyDue(greatest) };
-  return readings.filter(({ quantity }) => quantity === 'pilot').map((reading) => ({ reading, due }));
+  return readings.filter((r) => isOf(r, 'pilot')).map((reading) => ({ reading, due }));
 }
 
 /** Every offer shown in a state, whether or not the unit might keep the vehicle waiting. */

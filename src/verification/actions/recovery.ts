@@ -1,6 +1,6 @@
 /** Test action `recovery`: a pilot fault and a residual trip, each cleared exactly as the sheet says, no more. */
 import type { OperationInput } from '../../bench/operation.ts';
-import type { Reading } from '../../bench/reading.ts';
+import type { Reading, ReadingOf } from '../../bench/reading.ts';
 import { DIRECT } from '../../laws/residualLimits.ts';
 import { GREATEST_ON_AFTER_READY, LEAST_OSCILLATION_PAUSE } from '../../laws/timing.ts';
 import { linesOf } from '../../site/site.ts';
@@ -99,7 +99,7 @@ const backAfterTrip =
   };
 
 /** Which of its devices answers to a half-wave nobody can tell. */
-const isOwnTrip = (r: Reading): boolean =>
+const isOwnTrip = (r: Reading): r is ReadingOf<'residual'> =>
   atTheOutlet(r) &&
   r.qualifier === null &&
   r.trippedWhat === 'unit' &&

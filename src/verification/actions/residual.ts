@@ -1,6 +1,9 @@
 /** What the residual-current tests share: which device is meant, their readings, and getting ready again. */
+
 import type { OperationInput } from '../../bench/operation.ts';
-import type { Reading, TrippedWhat } from '../../bench/reading.ts';
+import type { Reading, ReadingOf } from '../../bench/reading.ts';
+import { isOf } from '../../bench/reading.ts';
+import type { TrippedWhat } from '../../bench/readings/residual.ts';
 import type { Line } from '../../laws/conductors.ts';
 import type { Amps, Range, Seconds } from '../../laws/quantities.ts';
 import type { Delay, DeviceType } from '../../laws/residualLimits.ts';
@@ -43,16 +46,16 @@ export function mayTrip({ site, sheet }: Papers, amps: Amps): readonly TrippedWh
 }
 
 /** A residual test at the outlet: one at the origin tells of the device there alone. */
-export const atTheOutlet = ({ quantity, place }: Reading): boolean =>
-  quantity === 'residual' && place === undefined;
+export const atTheOutlet = (r: Reading): r is ReadingOf<'residual'> =>
+  r.quantity === 'residual' && r.place === undefined;
 
 /** Readings of residual tests of one waveform and mode, made while supplying; a test that was refused is none. */
-const residualReadingsIn = (o: Observed, waveform: string, mode: string): readonly Reading[] =>
+const residualReadingsIn = (o: Observed, waveform: string, mode: string): readonly ReadingOf<'residual'>[] =>
   readingsOf(o, 'residual', inState('C')).filter(
     (r) => atTheOutlet(r) && r.waveform === waveform && r.mode === mode && r.qualifier !== 'unable',
   );
 
-export const residualReadings = (o: Observed, waveform: string): readonly Reading[] =>
+export const residualReadings = (o: Observed, waveform: string): readonly ReadingOf<'residual'>[] =>
   residualReadingsIn(o, waveform, 'ramp');
 
 /**
@@ -64,26 +67,28 @@ export function fixedReadings(
   waveform: string,
   amps: Amps,
   greatest: Seconds = 0,
-): readonly Reading[] {
+): readonly ReadingOf<'residual'>[] {
   const all = residualReadingsIn(o, waveform, 'fixed');
   return o.samples.flatMap(({ operation, readings }) =>
     operation.op === 'measure' &&
     operation.quantity === 'residual' &&
     Math.abs((operation.amps ?? Infinity) - amps) < 0.01 * amps
-      ? readings.filter(
-          (r) => all.includes(r) && (r.qualifier === null || (operation.seconds ?? greatest) >= greatest),
-        )
+      ? readings
+          .filter((r) => isOf(r, 'residual'))
+          .filter(
+            (r) => all.includes(r) && (r.qualifier === null || (operation.seconds ?? greatest) >= greatest),
+          )
       : [],
   );
 }
 
 /** Trip current against its band; no trip at all is outside it. */
-export const tripsWithin = (readings: readonly Reading[], band: Partial<Range>): Finding =>
+export const tripsWithin = (readings: readonly ReadingOf<'residual'>[], band: Partial<Range>): Finding =>
   judgeAll(readings, (r) => r.qualifier === null && isInside(r, band));
 
 /** Tripped, and in this time; the instrument's own 2 ms are allowed for. */
 export const tripsInTime = (
-  readings: readonly Reading[],
+  readings: readonly ReadingOf<'residual'>[],
   { least = 0, greatest = Infinity }: Partial<Range>,
 ) =>
   judgeAll(

@@ -1,5 +1,5 @@
 /** Expectations and limits that the tests at a fixed a.c. residual current share. */
-import type { Reading } from '../../bench/reading.ts';
+import type { ReadingOf } from '../../bench/reading.ts';
 import type { Amps, Seconds } from '../../laws/quantities.ts';
 import { breakTimeLimit, VERIFICATION } from '../../laws/residualLimits.ts';
 import { inState, judgeAll, outletDead } from '../judging.ts';
@@ -28,7 +28,7 @@ export function fixedTest(papers: Papers, multiple: 1 | 5): FixedTest {
   };
 }
 
-const shown = (test: FixedTest, o: Observed): readonly Reading[] =>
+const shown = (test: FixedTest, o: Observed): readonly ReadingOf<'residual'>[] =>
   fixedReadings(o, 'sinusoidal', test.amps, test.greatest);
 
 export const inTime = (papers: Papers, test: FixedTest): Expectation => ({

@@ -1,5 +1,7 @@
 /** Test action `residual-origin`: the residual device at the origin, by itself, where the unit has one of its own. */
-import type { Reading } from '../../bench/reading.ts';
+
+import type { ReadingOf } from '../../bench/reading.ts';
+import { isOf } from '../../bench/reading.ts';
 import type { Amps, Seconds } from '../../laws/quantities.ts';
 import { breakTimeLimit, NON_TRIPPING_SHARE, VERIFICATION } from '../../laws/residualLimits.ts';
 import type { ResidualDevice } from '../../site/site.ts';
@@ -23,7 +25,7 @@ const deviceOf = ({ site }: Papers): Pick<ResidualDevice, 'rated' | 'delay'> =>
 const asFound: When = ({ supply, disturbed }) => supply === 'on' && !disturbed;
 
 /** Tests there at this current, as it was set: what is shown comes out up to 5 % high. */
-const testsAt = (o: Observed, amps: Amps): readonly Reading[] =>
+const testsAt = (o: Observed, amps: Amps): readonly ReadingOf<'residual'>[] =>
   o.samples.flatMap((sample) => {
     const { operation, readings } = sample;
     return operation.op === 'measure' &&
@@ -33,7 +35,7 @@ const testsAt = (o: Observed, amps: Amps): readonly Reading[] =>
       operation.mode === 'fixed' &&
       Math.abs((operation.amps ?? Infinity) - amps) < 0.01 * amps &&
       asFound(sample.setUp, sample)
-      ? readings.filter(({ qualifier }) => qualifier !== 'unable')
+      ? readings.filter((r) => isOf(r, 'residual')).filter(({ qualifier }) => qualifier !== 'unable')
       : [];
   });
 

@@ -1,4 +1,5 @@
 /** Test action `sharing`: permission, default hours and random delay, and what takes them away. */
+import { isOf } from '../../bench/reading.ts';
 import { inState, judgeAll, outletDead, settledFor } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { isAuthorised, mayWait, permission, unplug } from '../offer.ts';
@@ -18,7 +19,7 @@ const keepsWaiting = (papers: Papers): readonly Expectation[] => [
       judgeAll(
         o.samples
           .filter((s) => settledFor(inState('B', 'C'), 1)(s.setUp, s) && !isAuthorised(papers, o, s))
-          .flatMap(({ readings }) => readings.filter(({ quantity }) => quantity === 'pilot')),
+          .flatMap(({ readings }) => readings.filter((r) => isOf(r, 'pilot'))),
         (r) => !oscillating(r),
       ),
   },

@@ -160,7 +160,7 @@ test.each([
     ({ reading }) => reading.quantity === 'pilot' && (reading.amps ?? 0) > 6,
   );
   const taken = run.readings[index];
-  if (taken === undefined) throw new Error('no offer was read');
+  if (taken?.reading.quantity !== 'pilot') throw new Error('no offer was read');
   const typed = {
     ...typedAsShown(taken, index),
     amps: Math.round(taken.reading.amps ?? 0),

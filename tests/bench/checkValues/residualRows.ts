@@ -1,7 +1,7 @@
 /** V48 to V55: residual current devices and d.c. detectors. */
 import { expect } from 'vitest';
 import type { OperationInput } from '../../../src/bench/operation.ts';
-import type { Reading } from '../../../src/bench/reading.ts';
+import type { AnyReading } from '../../../src/bench/reading.ts';
 import { isWithin } from '../../../src/laws/quantities.ts';
 import { DIRECT_BAND, halfWaveBand, VERIFICATION } from '../../../src/laws/residualLimits.ts';
 import { read, type Wanted } from '../build.ts';
@@ -17,7 +17,7 @@ const residual = (change: Partial<Residual>): Residual => ({
 });
 
 /** Of sound 30 mA devices of the unit, held as long as it takes. */
-const trips = (amps: number): readonly Reading[] =>
+const trips = (amps: number): readonly AnyReading[] =>
   SEEDS.map((seed) => read(charging({ seed }), residual({ amps, seconds: 2 })));
 
 const within = (

@@ -5,7 +5,7 @@
 import { measure } from '../../../src/bench/measure.ts';
 import type { Measurement, OperationInput } from '../../../src/bench/operation.ts';
 import { operation } from '../../../src/bench/operation.ts';
-import { type Reading, shown } from '../../../src/bench/reading.ts';
+import { type AnyReading, shown } from '../../../src/bench/reading.ts';
 import type { World } from '../../../src/bench/world.ts';
 import { benchWith, CHARGE, doing, type Wanted } from '../build.ts';
 
@@ -16,7 +16,7 @@ export interface BenchRow {
 export type BenchRows = Readonly<Record<string, BenchRow>>;
 
 /** What an instrument in the middle of its error shows. */
-export const exact = (world: World, input: OperationInput): Reading =>
+export const exact = (world: World, input: OperationInput): AnyReading =>
   shown(measure(world, operation(input) as Measurement), 'exact', 0, () => 0.5);
 
 /** The value itself, before an instrument rounds it. */

@@ -2,10 +2,10 @@
  * Whether the outlet is supplied, before and after a change at the stand-in. The instrument tells only over 50 V from
  * not over 50 V, so the trace has these two levels and no volts.
  */
-import { LONGEST } from '../../../bench/instruments/openingTimer.ts';
+
 import { LIVE } from '../../../bench/port.ts';
-import type { Reading } from '../../../bench/reading.ts';
-import { TIME_UNCERTAINTY } from '../../../bench/reading.ts';
+import type { ReadingOf } from '../../../bench/reading.ts';
+import { LONGEST, TIME_UNCERTAINTY } from '../../../bench/readings/openingTime.ts';
 import { timeText } from '../../format/figures.ts';
 import type { Trace } from './trace.ts';
 import { FACTOR, roundNumbers } from './trace.ts';
@@ -16,7 +16,7 @@ const NOT_OVER = `not over ${LIVE.volts}\u202fV`;
 /** Least span that is worth an axis, s. */
 const LEAST_SPAN = 0.05;
 
-export function openingTrace({ value, qualifier }: Reading): Trace | null {
+export function openingTrace({ value, qualifier }: ReadingOf<'opening-time'>): Trace | null {
   if (qualifier === 'unable') return null;
   const opened = qualifier === '>' ? null : value;
   const end = opened ?? LONGEST;

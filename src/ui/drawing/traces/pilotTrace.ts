@@ -1,6 +1,6 @@
 /** Control pilot against time over 2 ms, from what the instrument shows: both halves, frequency, duty. */
-import type { Reading } from '../../../bench/reading.ts';
-import { DUTY_UNCERTAINTY } from '../../../bench/reading.ts';
+import type { ReadingOf } from '../../../bench/reading.ts';
+import { DUTY_UNCERTAINTY } from '../../../bench/readings/pilot.ts';
 import { signedFigure, timeText } from '../../format/figures.ts';
 import type { Level, Trace } from './trace.ts';
 
@@ -9,7 +9,7 @@ const SPAN = 0.002;
 /** The axis reaches this far beyond ±12 V, and further where a half does. */
 const LEAST_AXIS = 13.5;
 
-export function pilotTrace(reading: Reading): Trace | null {
+export function pilotTrace(reading: ReadingOf<'pilot'>): Trace | null {
   const { high, low, frequency, duty, uncertainty } = reading;
   if (high === undefined || low === undefined || uncertainty === null) return null;
   const reach = Math.max(LEAST_AXIS, 1.1 * Math.abs(high), 1.1 * Math.abs(low));

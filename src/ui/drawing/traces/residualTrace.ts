@@ -2,7 +2,7 @@
  * Test current against time up to the trip, from what the instrument shows and how its test is done: a fixed current, or
  * the steps of a rising one. Which step was the last follows from the bench time that the test took.
  */
-import type { Waveform } from '../../../bench/instruments/residualTester.ts';
+
 import {
   ALTERNATING_STEP,
   ALTERNATING_STEPS,
@@ -11,8 +11,9 @@ import {
   isDirect,
   signOf,
 } from '../../../bench/instruments/residualTester.ts';
-import type { Reading } from '../../../bench/reading.ts';
-import { TIME_UNCERTAINTY } from '../../../bench/reading.ts';
+import type { ReadingOf } from '../../../bench/reading.ts';
+import { TIME_UNCERTAINTY } from '../../../bench/readings/openingTime.ts';
+import type { Waveform } from '../../../bench/readings/residual.ts';
 import { timeText, trueMinus } from '../../format/figures.ts';
 import type { Level, Trace } from './trace.ts';
 import { FACTOR, roundNumbers } from './trace.ts';
@@ -24,9 +25,8 @@ const BEFORE = 0.08;
 const AFTER = 0.15;
 
 /** `took`: bench time of the whole test, s. */
-export function residualTrace(reading: Reading, took: number): Trace | null {
-  const { tripAmps, tripMs, qualifier, limit } = reading;
-  const waveform = reading.waveform as Waveform | undefined;
+export function residualTrace(reading: ReadingOf<'residual'>, took: number): Trace | null {
+  const { tripAmps, tripMs, waveform, qualifier, limit } = reading;
   const amps = tripAmps ?? limit;
   if (qualifier === 'unable' || waveform === undefined || amps === undefined) return null;
   const trip = tripMs === null || tripMs === undefined ? null : tripMs / 1000;

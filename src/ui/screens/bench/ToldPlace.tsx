@@ -2,11 +2,13 @@
  * The place of one wrong line, cut out of the opened drawing, with the leads as they stood: of the correct twin, which shows
  * nothing of what is wrong with this unit, or of this unit itself. It comes when it is first wanted, and the replay with it.
  */
+
 import { differences } from '../../../attempt/opened/differences.ts';
 import { causesOf } from '../../../attempt/opened/roots.ts';
 import type { Lockstep, Step } from '../../../attempt/opened/twin.ts';
 import type { Value } from '../../../attempt/opened/value.ts';
 import { metValue } from '../../../attempt/opened/value.ts';
+import { pairOf } from '../../../bench/reading.ts';
 import type { Papers } from '../../../verification/testAction.ts';
 import { openedLayout, spotOf } from '../../drawing/opened/layout.ts';
 import { readingShown, terminalsOf } from '../../drawing/opened/OpenedLeads.tsx';
@@ -74,7 +76,7 @@ function leadsAt(papers: Papers, { operation, ...sides }: Step, side: 'unit' | '
   const value: Value = truth === undefined ? { id: 'not-read' } : metValue(truth);
   return {
     place: places.find((place) => spotOf(layout, place) !== null) ?? '',
-    what: { id: 'reading', quantity: reading.quantity, between: reading.between ?? null },
+    what: { id: 'reading', quantity: reading.quantity, between: pairOf(reading) ?? null },
     unit: value,
     twin: value,
   };

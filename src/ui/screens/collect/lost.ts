@@ -4,10 +4,10 @@ import { readRightly, typedOf } from '../../../attempt/record/typed.ts';
 import type { PartName } from '../../../scenario/schema.ts';
 import { limitSum, limitText, lineInWords } from '../../../words/actions.ts';
 import { answerText, JUDGED_WORDS, LIMIT_WORDS } from '../../../words/answers.ts';
+import { readingTitle } from '../../../words/readings.ts';
 import { sourceText } from '../../../words/sources.ts';
 import { OWN_WORDS } from '../../../words/subjects.ts';
 import { testTitle } from '../../../words/testTitles.ts';
-import { readingTitle } from '../../../words/trade.ts';
 import { shownText } from '../../format/figures.ts';
 import { recordOf, recordText } from '../measure/records.ts';
 

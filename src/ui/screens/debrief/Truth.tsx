@@ -6,9 +6,9 @@ import type { Showing } from '../../../attempt/marks/showing.ts';
 import { NEXT_WORDS, TELL_WORDS } from '../../../words/answers.ts';
 import { causeWords } from '../../../words/causes.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
+import { readingTitle } from '../../../words/readings.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { FAMILY_WORDS } from '../../../words/topics.ts';
-import { readingTitle } from '../../../words/trade.ts';
 import { shownText } from '../../format/figures.ts';
 import { Fold } from './Fold.tsx';
 

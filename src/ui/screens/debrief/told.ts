@@ -1,7 +1,8 @@
 /** What each step told, in words: causes left, and what would have left fewer. */
 import type { Better, Elimination } from '../../../attempt/opened/elimination.ts';
 import type { Lockstep } from '../../../attempt/opened/twin.ts';
-import { betweenText, INSTRUMENTS } from '../../../words/trade.ts';
+import { quantityName } from '../../../words/readings.ts';
+import { betweenText } from '../../../words/terminals.ts';
 
 /** What could have been measured with things as they stood at a step, where that would have left fewer. */
 export function betterAt({ better }: Elimination, { steps }: Lockstep, step: number): Better | null {
@@ -23,5 +24,5 @@ export const betterText = ({ measurement, left }: Better): string =>
 
 const measurementText = (measurement: Better['measurement']): string =>
   'between' in measurement
-    ? `${measurement.quantity === 'voltage' ? '' : `${INSTRUMENTS[measurement.quantity]} `}${betweenText(...measurement.between)}`
+    ? `${measurement.quantity === 'voltage' ? '' : `${quantityName(measurement.quantity)} `}${betweenText(...measurement.between)}`
     : 'the pilot';

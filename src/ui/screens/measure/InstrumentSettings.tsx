@@ -2,17 +2,19 @@
  * An instrument's settings and its leads as a list: the same that is done by touch on the drawing. It never says what
  * should be done.
  */
+
 import { useRef } from 'react';
 import { TESTED_PLACES } from '../../../bench/plant.ts';
+import { OPENINGS } from '../../../bench/readings/openingTime.ts';
 import type { Terminal } from '../../../bench/terminals.ts';
 import { PLACES, terminalsOf } from '../../../bench/terminals.ts';
 import type { Site } from '../../../site/site.ts';
 import { linesOf } from '../../../site/site.ts';
+import { OPENING_WORDS, WAVEFORM_WORDS } from '../../../words/readings.ts';
 import { PLACE_WORDS, terminalText } from '../../../words/terminals.ts';
-import { OPENING_WORDS, WAVEFORM_WORDS } from '../../../words/trade.ts';
 import { MOST_JOINED } from '../../flow/leads.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
-import { hasLeads, OPENING_CHOICES, TEST_VOLTS, WAVEFORMS } from '../../flow/measurement.ts';
+import { hasLeads, TEST_VOLTS, WAVEFORMS } from '../../flow/measurement.ts';
 import { SPREAD_WORDS, spreadsOn } from '../../flow/spread.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Keys } from '../../parts/Keys.tsx';
@@ -70,9 +72,9 @@ function OwnSettings({ draft, site, set }: PartProps) {
       return (
         <Keys
           legend="clock starts"
-          options={OPENING_CHOICES}
+          options={OPENINGS}
           words={OPENING_WORDS}
-          value={OPENING_CHOICES.find((of) => of === draft.of) ?? null}
+          value={OPENINGS.find((of) => of === draft.of) ?? null}
           onChange={(of) => set({ of })}
         />
       );

@@ -14,7 +14,7 @@ import { actionNamed } from '../../../verification/actions.ts';
 import type { Papers, Stage } from '../../../verification/testAction.ts';
 import type { InWords } from '../../../words/actions.ts';
 import { answerText } from '../../../words/answers.ts';
-import { applyKey, readingTitle } from '../../../words/trade.ts';
+import { applyKey, readingTitle } from '../../../words/readings.ts';
 import type { Hand } from '../../drawing/hands.ts';
 import { NextLead } from '../../drawing/NextLead.tsx';
 import { AT_HAND, actsAtHand, once, readingsAtHand, rowsAtHand } from '../../flow/atHand.ts';

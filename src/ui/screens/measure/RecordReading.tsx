@@ -1,10 +1,11 @@
 /** What the trainee types of one reading: figure, sign, unit, and what the record needs beside it. */
+
 import { useEffect, useId, useRef, useState } from 'react';
-import { TYPED_UNITS } from '../../../attempt/record/attempt.ts';
-import { showsTripTime } from '../../../attempt/record/display.ts';
 import type { Run } from '../../../attempt/record/run.ts';
-import { TRIPPED_WHAT } from '../../../bench/reading.ts';
-import { readingTitle } from '../../../words/trade.ts';
+import { showsTripTime, typedIn } from '../../../bench/reading.ts';
+import { TYPED_UNITS } from '../../../bench/readings/display.ts';
+import { TRIPPED_WHAT } from '../../../bench/readings/residual.ts';
+import { readingTitle } from '../../../words/readings.ts';
 import { readingField } from '../../flow/draftFields.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { furtherFacts, NO_TRIP, shownText, typedNumber, typedWithUnit } from '../../format/figures.ts';
@@ -13,7 +14,7 @@ import { FigureInput } from '../../parts/FigureInput.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { leaveField } from '../../parts/leaveField.ts';
 import { TextField } from '../../parts/TextField.tsx';
-import { UnitKeys, unitsOf } from '../../parts/UnitKeys.tsx';
+import { UnitKeys } from '../../parts/UnitKeys.tsx';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import type { Numbered, Observation } from './records.ts';
 import {
@@ -175,7 +176,7 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
             }}
           />
         </div>
-        {isTimed ? null : <UnitKeys units={unitsOf(reading)} value={unit} onChange={setUnit} />}
+        {isTimed ? null : <UnitKeys units={typedIn(reading)} value={unit} onChange={setUnit} />}
       </div>
       <div className="sign-keys">
         <Keys

@@ -1,11 +1,12 @@
 /** Like readings, of every pair or every line: shown in one table, each with its own line to type into. */
+
 import { useEffect, useId, useRef, useState } from 'react';
-import { TYPED_UNITS } from '../../../attempt/record/attempt.ts';
-import { showsTripTime } from '../../../attempt/record/display.ts';
 import type { Run } from '../../../attempt/record/run.ts';
 import type { Reading } from '../../../bench/reading.ts';
-import { TRIPPED_WHAT } from '../../../bench/reading.ts';
-import { pairText, placeText, readingTitle } from '../../../words/trade.ts';
+import { showsTripTime, typedIn } from '../../../bench/reading.ts';
+import { TYPED_UNITS } from '../../../bench/readings/display.ts';
+import { TRIPPED_WHAT } from '../../../bench/readings/residual.ts';
+import { pairText, placeText, readingTitle } from '../../../words/readings.ts';
 import type { Note } from '../../flow/bench.ts';
 import { readingField } from '../../flow/draftFields.ts';
 import { useKept } from '../../flow/useKept.ts';
@@ -22,7 +23,7 @@ import { BarLine } from '../../parts/BarLine.tsx';
 import { FigureInput } from '../../parts/FigureInput.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { leaveField } from '../../parts/leaveField.ts';
-import { UnitKeys, unitsOf } from '../../parts/UnitKeys.tsx';
+import { UnitKeys } from '../../parts/UnitKeys.tsx';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import type { Numbered } from './records.ts';
 import {
@@ -78,7 +79,7 @@ export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props
   if (first === null) return null;
   const open = group.filter(({ index }) => recordOf(run, index) === undefined);
   const isTimed = showsTripTime(first);
-  const units = isTimed ? [] : unitsOf(first);
+  const units = isTimed ? [] : typedIn(first);
   const none = isTimed ? NO_TRIP : NO_READING;
   const places = new Set(group.map(({ reading }) => placeText(reading)));
   const isAtOnePlace = places.size === 1 && !places.has('') && first.quantity !== 'residual';

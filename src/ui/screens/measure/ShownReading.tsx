@@ -1,7 +1,7 @@
 /** A reading as the instrument shows it: figure, uncertainty, what belongs to it; and its trace where it has one. */
 import { memo } from 'react';
 import type { Reading } from '../../../bench/reading.ts';
-import { readingTitle } from '../../../words/trade.ts';
+import { readingTitle } from '../../../words/readings.ts';
 import { TraceView } from '../../drawing/traces/TraceView.tsx';
 import { traceOf } from '../../drawing/traces/traceOf.ts';
 import { benchTime, furtherFacts, shownText, uncertaintyText } from '../../format/figures.ts';

@@ -1,11 +1,12 @@
 /** Readings by their place among all of the attempt, and what was written down of them. */
-import type { EntryOf, TypedUnit } from '../../../attempt/record/attempt.ts';
-import { displayOf } from '../../../attempt/record/display.ts';
+import type { EntryOf } from '../../../attempt/record/attempt.ts';
 import type { Run } from '../../../attempt/record/run.ts';
 import { entriesAbout } from '../../../attempt/record/run.ts';
 import { rungOf } from '../../../attempt/record/rung.ts';
 import type { Operation } from '../../../bench/operation.ts';
 import type { Reading } from '../../../bench/reading.ts';
+import { displayOf } from '../../../bench/reading.ts';
+import type { TypedUnit } from '../../../bench/readings/display.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { isLike } from '../../flow/rows.ts';
 import { NO_TRIP } from '../../format/figures.ts';

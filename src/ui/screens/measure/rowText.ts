@@ -1,6 +1,7 @@
 /** A row of acts, and like readings, in a few words. */
 import type { Measurement, Operation } from '../../../bench/operation.ts';
-import { applyText, operationText } from '../../../words/trade.ts';
+import { applyText } from '../../../words/readings.ts';
+import { operationText } from '../../../words/trade.ts';
 import type { ActRow } from '../../flow/rows.ts';
 
 /** Waits that follow each other are one. */

@@ -2,11 +2,11 @@
  * What a typed figure says of its reading: one law for a single reading and for the rows of a table. What does not fit
  * comes back as the reason, for the line above the bar.
  */
-import type { TypedUnit } from '../../../attempt/record/attempt.ts';
-import { displayOf, showsTripTime } from '../../../attempt/record/display.ts';
+
 import type { Reading } from '../../../bench/reading.ts';
+import { displayOf, showsTripTime, typedIn } from '../../../bench/reading.ts';
+import type { TypedUnit } from '../../../bench/readings/display.ts';
 import { NO_TRIP, typedNumber, typedWithUnit } from '../../format/figures.ts';
-import { unitsOf } from '../../parts/UnitKeys.tsx';
 import type { Observation } from './records.ts';
 import { NO_READING } from './records.ts';
 
@@ -25,7 +25,7 @@ export function figureTyped(reading: Reading, text: string, unit: TypedUnit | ''
   if (showsTripTime(reading)) return timeTyped(number, text.trim(), typed?.unit ?? 'ms');
   if (number === null) return 'A figure is expected, as 0.37 or 0,37.';
   const own = typed?.unit ?? unit;
-  if (own === '' && unitsOf(reading).length > 1) return 'Choose the unit that belongs to the figure.';
+  if (own === '' && typedIn(reading).length > 1) return 'Choose the unit that belongs to the figure.';
   return { value: number, qualifier: sign === '>' || sign === '<' ? sign : null, unit: own || shown };
 }
 

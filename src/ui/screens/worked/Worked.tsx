@@ -15,9 +15,10 @@ import {
   VERDICT_WORDS,
 } from '../../../words/answers.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
+import { readingTitle } from '../../../words/readings.ts';
 import { RUNG_NAMES } from '../../../words/rungs.ts';
 import { OWN_WORDS, SUBJECT_WORDS } from '../../../words/subjects.ts';
-import { operationText, readingTitle } from '../../../words/trade.ts';
+import { operationText } from '../../../words/trade.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { benchTime, figureText, shownText } from '../../format/figures.ts';
 import { Foot } from '../../parts/Foot.tsx';

@@ -1,0 +1,36 @@
+/** Loop impedance from a line, and the current into a short there. */
+import * as v from 'valibot';
+import type { Ohms, Volts } from '../../laws/quantities.ts';
+import { ohmsShown } from './display.ts';
+import { between, measuring, pair } from './fields.ts';
+import { quantityOf } from './quantity.ts';
+import { bandOn, figuresOn, OHMS, type Scale } from './scale.ts';
+
+export const LOOP_CURRENTS = ['low', 'full'] as const;
+export type LoopCurrent = (typeof LOOP_CURRENTS)[number];
+
+const LOW: Scale = { gain: 0.05, digits: 0.03, spans: OHMS };
+/** From here up a loop reading has no digits' error worth counting (contract), Ω. */
+const HIGH_FROM: Ohms = 20;
+const HIGH: Scale = { ...LOW, digits: 0 };
+const scaleAt = (truth: Ohms): Scale => (truth >= HIGH_FROM ? HIGH : LOW);
+
+/** What the display divides by what it shows, as far down as it shows a loop at all. */
+const NOMINAL: Volts = 230;
+const LEAST: Ohms = 0.01;
+
+export const loop = quantityOf({
+  quantity: 'loop',
+  unit: 'Ω',
+  measurement: measuring('loop', { between, current: v.optional(v.picklist(LOOP_CURRENTS), 'low') }),
+  fields: { between: pair, current: v.picklist(LOOP_CURRENTS), prospective: v.number() },
+  shown: (truth, _, key, draw) => {
+    const figures = figuresOn(scaleAt(truth), truth, 'loop', key, draw);
+    return figures.value === null
+      ? figures
+      : { ...figures, prospective: Math.round(NOMINAL / Math.max(LEAST, figures.value)) };
+  },
+  band: (truth) => ({ told: '', figures: [bandOn(scaleAt(truth), 'value', truth)] }),
+  display: ohmsShown,
+  typedIn: ['Ω', 'kΩ'],
+});
