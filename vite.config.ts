@@ -137,9 +137,12 @@ const BENCH: IsRoot = (id) =>
   /\/src\/ui\/(screens\/AttemptScreen\.tsx|flow\/(start|testWords)\.ts)$/.test(id);
 /** The words of the tests of one aim, each a piece of its own. */
 const WORDS_OF_AIM = /\/src\/words\/tests\/\w+\.ts$/;
-/** What is opened, given out and handed in: files as they are read and written. */
+/** Every cause by its name, where one is put right. */
+const CAUSES: IsRoot = (id) =>
+  /\/src\/(ui\/screens\/bench\/PutRightDialog\.tsx|words\/namedCauses\.ts)$/.test(id);
+/** What is opened, given out and handed in: files as they are read and written, and whatever says what is wrong with one. */
 const FILES: IsRoot = (id, info) =>
-  /\/src\/(ui\/flow\/opening|store\/broughtIn)\.ts$/.test(id) ||
+  /\/src\/(ui\/flow\/opening|store\/broughtIn|scenario\/aimAddressProblems)\.ts$/.test(id) ||
   screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)|give\/(Given|GivenAndCollected|Held)/)(id, info);
 const PAGES = screens(/firstRun\/FirstRun|Sources|Words/);
 /** What is opened where a test is told; the conclusion builds on it. */
@@ -164,6 +167,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'world', of: (id, info) => BENCH(id, info) || WORDS_OF_AIM.test(id), only: OF_THE_WORLD },
   { name: 'bench', of: BENCH },
   { name: 'jobs', of: JOBS },
+  { name: 'causes', of: CAUSES },
   { name: 'files', of: FILES },
   { name: 'pages', of: PAGES },
   { name: 'told', of: TOLD },
@@ -196,6 +200,8 @@ export default defineConfig({
   plugins: [react(), ownFilesOnly, noSuchAddress, offline],
   build: {
     target: TARGET,
+    // Where a browser does not load ahead by itself, it loads when it is asked.
+    modulePreload: { polyfill: false },
     reportCompressedSize: false,
     rolldownOptions: {
       output: {

@@ -6,7 +6,7 @@ import type { DetectorProof, Measurement, Operation } from '../bench/operation.t
 import type { Quantity, Reading } from '../bench/reading.ts';
 import type { Probe, Terminal } from '../bench/terminals.ts';
 import { terminalsIn } from '../bench/terminals.ts';
-import { causeTitle } from './causeTitles.ts';
+import { putRightText } from './puttingRight.ts';
 import { DISTURBANCE_WORDS, VEHICLE_WORDS } from './settings.ts';
 import { conductorOf, fromLabel, PLACE_WORDS, placeOf, probeText, SINGLE_WORDS } from './terminals.ts';
 
@@ -203,7 +203,7 @@ export function operationText(operation: Operation): string {
     case 'reconnect':
       return `${REMOVABLE_WORDS[operation.what]} connected`;
     case 'put-right':
-      return `put right: ${causeTitle(operation.what)}`;
+      return putRightText(operation.what);
     case 'link':
       return `link put in, ${betweenText(...operation.between)}`;
     case 'unlink':

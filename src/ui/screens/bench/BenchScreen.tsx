@@ -1,6 +1,6 @@
 /** The bench, one step a screen: the head, what is known in one line, the drawing, and the step with its bar. */
 
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { rungOf } from '../../../attempt/record/rung.ts';
 import type { AimId } from '../../../scenario/aims.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
@@ -11,9 +11,11 @@ import { ROOM } from '../../drawing/useDrawn.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
 import { lastJudged } from '../../flow/attemptMachine.ts';
 import type { Bench } from '../../flow/bench.ts';
+import { loaded } from '../../flow/loading.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
 import { prepared } from '../../flow/measurement.ts';
 import { operationsBetween } from '../../flow/position.ts';
+import { wordsOfCauses } from '../../flow/testWords.ts';
 import { DESK, LYING, useMatches } from '../../flow/useMatches.ts';
 import { useMeasuring } from '../../flow/useMeasuring.ts';
 import { usePaced } from '../../flow/usePaced.ts';
@@ -27,7 +29,6 @@ import { Harm } from './Harm.tsx';
 import { Head } from './Head.tsx';
 import { Status } from './Known.tsx';
 import { nextInOrder } from './nextInOrder.ts';
-import { PutRightDialog } from './PutRightDialog.tsx';
 import { Rail } from './Rail.tsx';
 import { StopDialog } from './StopDialog.tsx';
 import { CHOICES_OF, otherPosition } from './setUpRows.ts';
@@ -35,6 +36,12 @@ import { standingText } from './standingText.ts';
 import type { TestStep } from './TestCard.tsx';
 import { TestCard, testStepOf } from './TestCard.tsx';
 import { YourTests } from './YourTests.tsx';
+
+/** It names every cause, and comes when it is first asked for. */
+const PutRightDialog = lazy(async () => {
+  const [dialog] = await Promise.all([loaded(() => import('./PutRightDialog.tsx')), wordsOfCauses()]);
+  return { default: dialog.PutRightDialog };
+});
 
 /** Where there is no room for the whole sheet. */
 function smallView(step: TestStep | null, isLying: boolean): 'upright' | 'strip' | 'part' {
@@ -231,12 +238,20 @@ export function BenchScreen(props: Props) {
       </main>
       <KeyPad />
       {state.matches({ working: 'putting right' }) ? (
-        <PutRightDialog
-          bench={bench}
-          failed={failed}
-          onPutRight={(what) => send({ type: 'do', operation: { op: 'put-right', what }, wall: wall() })}
-          onLeave={() => send({ type: 'leave' })}
-        />
+        <Suspense
+          fallback={
+            <p className="turning" role="status">
+              Loading …
+            </p>
+          }
+        >
+          <PutRightDialog
+            bench={bench}
+            failed={failed}
+            onPutRight={(what) => send({ type: 'do', operation: { op: 'put-right', what }, wall: wall() })}
+            onLeave={() => send({ type: 'leave' })}
+          />
+        </Suspense>
       ) : null}
       {state.matches('harmed') && harm !== null ? (
         <Harm
