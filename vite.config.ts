@@ -145,6 +145,8 @@ const FILES: IsRoot = (id, info) =>
   /\/src\/(ui\/flow\/opening|store\/broughtIn|scenario\/aimAddressProblems)\.ts$/.test(id) ||
   screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)|give\/(Given|GivenAndCollected|Held)/)(id, info);
 const PAGES = screens(/firstRun\/FirstRun|Sources|Words/);
+/** Traces of readings, for benches on which something is read that has one; questions show some too. */
+const TRACES: IsRoot = (id) => /\/src\/ui\/drawing\/traces\/ReadingTrace\.tsx$/.test(id);
 /** What is opened where a test is told; the conclusion builds on it. */
 const TOLD = screens(/bench\/ToldPlace|firstRun\/OpenedUp/);
 const CONCLUSION = screens(/conclude\/Conclude|debrief\/Debrief/);
@@ -164,8 +166,10 @@ const OF_THE_WORLD =
  * takes its time. Each has what comes with its screens and with nothing before it, and builds on those before it.
  */
 const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly only?: RegExp }[] = [
-  { name: 'world', of: (id, info) => BENCH(id, info) || WORDS_OF_AIM.test(id), only: OF_THE_WORLD },
+  { name: 'world', of: BENCH, only: OF_THE_WORLD },
   { name: 'bench', of: BENCH },
+  { name: 'words', of: (id) => WORDS_OF_AIM.test(id), only: /\/src\/words\/\w+\.ts$/ },
+  { name: 'traces', of: TRACES },
   { name: 'jobs', of: JOBS },
   { name: 'causes', of: CAUSES },
   { name: 'files', of: FILES },

@@ -23,6 +23,7 @@ import { shownText } from '../../format/figures.ts';
 import { KeyPad } from '../../parts/KeyPad.tsx';
 import { WaitingLine } from '../../parts/WaitingLine.tsx';
 import { useSounds } from '../../sound/useSounds.ts';
+import { readsTrace, useTraces } from '../measure/LateTrace.tsx';
 import { aimInHand, askedAims, foundInTest } from './askedAims.ts';
 import { ChooseStep } from './ChooseStep.tsx';
 import { Harm } from './Harm.tsx';
@@ -82,6 +83,9 @@ export function BenchScreen(props: Props) {
   const { bench, draft, harm, test, failed } = state.context;
   const { scenario } = bench.run;
   const actions = useMemo(() => allowedActions(scenario), [scenario]);
+  useTraces(
+    useMemo(() => actions.some((one) => readsTrace(one, bench.run.papers)), [actions, bench.run.papers]),
+  );
   const action = actions.find(({ id }) => id === test);
   const step = action === undefined ? null : testStepOf(state);
   const isSettingUp = step === 'setting up' || step === 'predicting';

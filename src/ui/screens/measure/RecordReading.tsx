@@ -15,6 +15,7 @@ import { leaveField } from '../../parts/leaveField.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { UnitKeys, unitsOf } from '../../parts/UnitKeys.tsx';
 import { StepFrame } from '../bench/StepFrame.tsx';
+import { LateTrace } from './LateTrace.tsx';
 import type { Numbered, Observation } from './records.ts';
 import {
   lastVolts,
@@ -25,7 +26,7 @@ import {
   recordText,
   TRIPPED_WORDS,
 } from './records.ts';
-import { ReadingTrace, ShownReading } from './ShownReading.tsx';
+import { ShownReading } from './ShownReading.tsx';
 import type { TypedFigure } from './typedFigure.ts';
 import { digitsIn, figureTyped } from './typedFigure.ts';
 
@@ -225,7 +226,7 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
           onChange={more('volts')}
         />
       ) : null}
-      <ReadingTrace reading={reading} took={took} />
+      <LateTrace reading={reading} took={took} />
     </StepFrame>
   );
 }
