@@ -135,8 +135,9 @@ const WITHOUT_BENCH = screens(/Access|elsewhere\/NotInHand/);
 const JOBS = screens(/Choose/);
 const BENCH: IsRoot = (id) =>
   /\/src\/ui\/(screens\/AttemptScreen\.tsx|flow\/(start|testWords)\.ts)$/.test(id);
-/** The words of the tests of one aim, each a piece of its own. */
+/** The words of the tests of one aim, each a piece of its own; what several share is another, but for what all need. */
 const WORDS_OF_AIM = /\/src\/words\/tests\/\w+\.ts$/;
+const FOR_WORDS_OF_ALL = /\/src\/words\/values\.ts$/;
 /** Every cause by its name, where one is put right. */
 const CAUSES: IsRoot = (id) =>
   /\/src\/(ui\/screens\/bench\/PutRightDialog\.tsx|words\/namedCauses\.ts)$/.test(id);
@@ -166,9 +167,9 @@ const OF_THE_WORLD =
  * takes its time. Each has what comes with its screens and with nothing before it, and builds on those before it.
  */
 const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly only?: RegExp }[] = [
-  { name: 'world', of: BENCH, only: OF_THE_WORLD },
+  { name: 'world', of: (id, info) => BENCH(id, info) || FOR_WORDS_OF_ALL.test(id), only: OF_THE_WORLD },
   { name: 'bench', of: BENCH },
-  { name: 'words', of: (id) => WORDS_OF_AIM.test(id), only: /\/src\/words\/\w+\.ts$/ },
+  { name: 'words-shared', of: (id) => WORDS_OF_AIM.test(id), only: /\/src\/words\/\w+\.ts$/ },
   { name: 'traces', of: TRACES },
   { name: 'jobs', of: JOBS },
   { name: 'causes', of: CAUSES },
@@ -202,10 +203,13 @@ export default defineConfig({
   // Its screens are told apart behind the #: what the host has not is no page of it.
   appType: 'mpa',
   plugins: [react(), ownFilesOnly, noSuchAddress, offline],
+  // React has had itself for years what this stands in for.
+  resolve: { alias: [{ find: /^use-sync-external-store\/shim(\/index\.js)?$/, replacement: 'react' }] },
   build: {
     target: TARGET,
-    // Where a browser does not load ahead by itself, it loads when it is asked.
-    modulePreload: { polyfill: false },
+    // No lists of what else to load with a piece: most builds on what is there before it is asked for, and soon after the
+    // first visit the worker has it all.
+    modulePreload: false,
     reportCompressedSize: false,
     rolldownOptions: {
       output: {

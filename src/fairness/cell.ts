@@ -9,7 +9,8 @@ import type { Operation } from '../bench/operation.ts';
 import type { Truth } from '../bench/reading.ts';
 import type { Refusal } from '../bench/refusal.ts';
 import type { Seconds } from '../laws/quantities.ts';
-import type { JudgedExpectation, JudgedLimit } from '../verification/assess.ts';
+import type { JudgedExpectation } from '../verification/assess.ts';
+import type { JudgedLimit } from '../verification/judgeLimit.ts';
 import type { Sample } from '../verification/observed.ts';
 
 /** A figure of a display, or when a sound came, s after its operation began. */

@@ -1,7 +1,7 @@
 /** The reading of a row that lies nearest to its decision: the limit that it is compared with. */
 import { TIME_UNCERTAINTY } from '../bench/reading.ts';
 import type { VerifiedAction } from '../scenario/verify.ts';
-import type { JudgedLimit } from '../verification/assess.ts';
+import type { JudgedLimit } from '../verification/judgeLimit.ts';
 import type { Values } from '../verification/testAction.ts';
 
 export interface Call {
