@@ -135,13 +135,19 @@ const WITHOUT_BENCH = screens(/Access|elsewhere\/NotInHand/);
 const JOBS = screens(/Choose/);
 const BENCH: IsRoot = (id) =>
   /\/src\/ui\/(screens\/AttemptScreen\.tsx|flow\/(start|testWords)\.ts)$/.test(id);
-/** The words of the tests of one aim, each a piece of its own. */
+/** The words of the tests of one aim, each a piece of its own; what several share is another, but for what all need. */
 const WORDS_OF_AIM = /\/src\/words\/tests\/\w+\.ts$/;
-/** What is opened, given out and handed in: files as they are read and written. */
+const FOR_WORDS_OF_ALL = /\/src\/words\/values\.ts$/;
+/** Every cause by its name, where one is put right. */
+const CAUSES: IsRoot = (id) =>
+  /\/src\/(ui\/screens\/bench\/PutRightDialog\.tsx|words\/namedCauses\.ts)$/.test(id);
+/** What is opened, given out and handed in: files as they are read and written, and whatever says what is wrong with one. */
 const FILES: IsRoot = (id, info) =>
-  /\/src\/(ui\/flow\/opening|store\/broughtIn)\.ts$/.test(id) ||
+  /\/src\/(ui\/flow\/opening|store\/broughtIn|scenario\/aimAddressProblems)\.ts$/.test(id) ||
   screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)|give\/(Given|GivenAndCollected|Held)/)(id, info);
 const PAGES = screens(/firstRun\/FirstRun|Sources|Words/);
+/** Traces of readings, for benches on which something is read that has one; questions show some too. */
+const TRACES: IsRoot = (id) => /\/src\/ui\/drawing\/traces\/ReadingTrace\.tsx$/.test(id);
 /** What is opened where a test is told; the conclusion builds on it. */
 const TOLD = screens(/bench\/ToldPlace|firstRun\/OpenedUp/);
 const CONCLUSION = screens(/conclude\/Conclude|debrief\/Debrief/);
@@ -161,9 +167,12 @@ const OF_THE_WORLD =
  * takes its time. Each has what comes with its screens and with nothing before it, and builds on those before it.
  */
 const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly only?: RegExp }[] = [
-  { name: 'world', of: (id, info) => BENCH(id, info) || WORDS_OF_AIM.test(id), only: OF_THE_WORLD },
+  { name: 'world', of: (id, info) => BENCH(id, info) || FOR_WORDS_OF_ALL.test(id), only: OF_THE_WORLD },
   { name: 'bench', of: BENCH },
+  { name: 'words-shared', of: (id) => WORDS_OF_AIM.test(id), only: /\/src\/words\/\w+\.ts$/ },
+  { name: 'traces', of: TRACES },
   { name: 'jobs', of: JOBS },
+  { name: 'causes', of: CAUSES },
   { name: 'files', of: FILES },
   { name: 'pages', of: PAGES },
   { name: 'told', of: TOLD },
@@ -194,8 +203,13 @@ export default defineConfig({
   // Its screens are told apart behind the #: what the host has not is no page of it.
   appType: 'mpa',
   plugins: [react(), ownFilesOnly, noSuchAddress, offline],
+  // React has had itself for years what this stands in for.
+  resolve: { alias: [{ find: /^use-sync-external-store\/shim(\/index\.js)?$/, replacement: 'react' }] },
   build: {
     target: TARGET,
+    // No lists of what else to load with a piece: most builds on what is there before it is asked for, and soon after the
+    // first visit the worker has it all.
+    modulePreload: false,
     reportCompressedSize: false,
     rolldownOptions: {
       output: {

@@ -12,7 +12,8 @@ import type { Figure } from '../bench/readings/quantity.ts';
 import type { Refusal } from '../bench/refusal.ts';
 import { BY_EAR } from '../bench/world.ts';
 import type { Seconds } from '../laws/quantities.ts';
-import type { JudgedExpectation, JudgedLimit } from '../verification/assess.ts';
+import type { JudgedExpectation } from '../verification/assess.ts';
+import type { JudgedLimit } from '../verification/judgeLimit.ts';
 import type { Sample } from '../verification/observed.ts';
 
 /** A figure of a display, or when a sound came, s after its operation began. */

@@ -2,7 +2,7 @@
 import { pairOf } from '../bench/reading.ts';
 import { TIME_UNCERTAINTY } from '../bench/readings/openingTime.ts';
 import type { VerifiedAction } from '../scenario/verify.ts';
-import type { JudgedLimit } from '../verification/assess.ts';
+import type { JudgedLimit } from '../verification/judgeLimit.ts';
 import type { Values } from '../verification/testAction.ts';
 
 export interface Call {

@@ -32,73 +32,73 @@ function withRequestDownTo(parts: Parts, volts: number): Parts {
 export const controlFaults: readonly Fault[] = [
   {
     ...frame,
+    // IEC 61851-1:2017 Table A.4 note c.
     id: 'diode-not-checked',
-    source: 'IEC 61851-1:2017 Table A.4 note c',
     parameters: [],
     change: (parts) => withDesign(parts, { diodeRule: 'ignored' }),
   },
   {
     ...frame,
+    // IEC 61851-1:2017 6.3.1.2: within 3 s.
     id: 'short-not-acted-on',
-    source: 'IEC 61851-1:2017 6.3.1.2: within 3 s',
     parameters: [],
     change: (parts) => withDesign(parts, { shortRule: 'ignored' }),
   },
   {
     ...frame,
+    // IEC 61851-1:2017 6.3.1.4.
     id: 'ventilation-not-asked',
-    source: 'IEC 61851-1:2017 6.3.1.4',
     parameters: [],
     impossible: unless(({ sheet }) => !sheet.ventilation, 'ventilation-declared'),
     change: (parts) => withRequestDownTo(parts, 1.5),
   },
   {
     ...frame,
+    // IEC 61851-1:2017 6.3.1.2, Table A.6: within 100 ms.
     id: 'pilot-acted-on-late',
     parameters: [{ name: 'seconds', unit: 's', min: 0.3, max: 3, default: 1 }],
-    source: 'IEC 61851-1:2017 6.3.1.2, Table A.6: within 100 ms',
     change: (parts, { seconds = 0 }) => withTiming(parts, { debounce: seconds }),
   },
   {
     ...frame,
+    // IEC 61851-1:2017 6.3.1, Table A.4.
     id: 'supplies-in-b',
-    source: 'IEC 61851-1:2017 6.3.1, Table A.4',
     parameters: [{ name: 'volts', unit: 'V', min: 9.3, max: 10.2, default: 9.6 }],
     change: (parts, { volts = 0 }) => withBoundaryOfC(parts, volts),
   },
   {
     ...frame,
+    // IEC 61851-1:2017 Table A.6 sequence 4: within 3 s.
     id: 'misses-request',
-    source: 'IEC 61851-1:2017 Table A.6 sequence 4: within 3 s',
     parameters: [{ name: 'volts', unit: 'V', min: 4.6, max: 5.6, default: 5.2 }],
     change: (parts, { volts = 0 }) => withBoundaryOfC(parts, volts),
   },
   {
     ...frame,
+    // IEC 61851-1:2017 Tables A.2 and A.7.
     id: 'offer-too-high',
     parameters: [{ name: 'share', unit: 'of a period', min: 0.02, max: 0.2, default: 0.1 }],
-    source: 'IEC 61851-1:2017 Tables A.2 and A.7',
     change: (parts, { share = 0 }) => withDesign(parts, { dutyError: share }),
   },
   {
     ...frame,
+    // IEC 61851-1:2017 Tables A.2 and A.7.
     id: 'offer-too-low',
     parameters: [{ name: 'share', unit: 'of a period', min: 0.02, max: 0.3, default: 0.1 }],
-    source: 'IEC 61851-1:2017 Tables A.2 and A.7',
     change: (parts, { share = 0 }) => withDesign(parts, { dutyError: -share }),
   },
   {
     ...frame,
+    // IEC 61851-1:2017 Table A.6 sequence 6: within 10 s.
     id: 'limit-ignored',
     parameters: [{ name: 'seconds', unit: 's', min: 30, max: 3600, default: 600 }],
-    source: 'IEC 61851-1:2017 Table A.6 sequence 6: within 10 s',
     change: (parts, { seconds = 0 }) => withTiming(parts, { limit: seconds }),
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 722.311.
     id: 'service-sensor-reversed',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 722.311',
     next: PUT_RIGHT,
     tell: TELL_INSTALLER,
     impossible: sensorOnly,
@@ -106,9 +106,9 @@ export const controlFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 722.311.
     id: 'service-sensor-misplaced',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 722.311',
     next: PUT_RIGHT,
     tell: TELL_INSTALLER,
     impossible: sensorOnly,
@@ -116,9 +116,9 @@ export const controlFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // IEC 61851-1:2017 Table A.6 sequence 9.2: 3 s at least.
     id: 'restarts-at-once',
     parameters: [{ name: 'seconds', unit: 's', min: 0.1, max: 2, default: 0.2 }],
-    source: 'IEC 61851-1:2017 Table A.6 sequence 9.2: 3 s at least',
     change: (parts, { seconds = 0 }) => withTiming(parts, { pause: seconds }),
   },
 ];

@@ -78,10 +78,10 @@ const frame = {
 export const designFaults: readonly Fault[] = [
   {
     ...frame,
+    // BS 7671:2018+A2:2022 433.1.1.
     id: 'breaker-over-cable',
     component: 'breaker',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 433.1.1',
     ...wrongly((on) => {
       if (!isTabled(laidAs(on.site))) return null;
       const rating = RATINGS.find((one) => one > carriedBy(on.site).amps && one >= setTo(on));
@@ -90,10 +90,10 @@ export const designFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 433.1.1.
     id: 'set-above-breaker',
     component: 'breaker',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 433.1.1',
     ...wrongly((on) => {
       const rating = RATINGS.findLast((one) => one < setTo(on));
       return rating === undefined ? null : { rating };
@@ -101,10 +101,10 @@ export const designFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 433.1.1, Appendix 4.
     id: 'set-above-cable',
     component: 'circuit',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 433.1.1, Appendix 4',
     ...wrongly((on) => {
       const lineArea = FALLING.find((area) => {
         const site = { ...on.site, circuit: { ...on.site.circuit, lineArea: area } };
@@ -116,10 +116,10 @@ export const designFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 525.202, Appendix 4.
     id: 'conductors-too-small-for-run',
     component: 'circuit',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 525.202, Appendix 4',
     ...wrongly((on) => {
       const lineArea = FALLING.find((area) => {
         const site = { ...on.site, circuit: { ...on.site.circuit, lineArea: area } };
@@ -131,10 +131,10 @@ export const designFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 523.9 (from memory), 433.1.1.
     id: 'insulation-not-counted',
     component: 'circuit',
     parameters: [{ name: 'millimetres', unit: 'mm', min: 201, max: 1000, default: 500 }],
-    source: 'BS 7671:2018+A2:2022 523.9 (from memory), 433.1.1',
     ...wrongly(({ site }, { millimetres = 0 }) => {
       const { circuit } = site;
       if (!isTabled(laidAs(site))) return null;
@@ -144,10 +144,10 @@ export const designFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 543.1.3.
     id: 'protective-too-small',
     component: 'circuit',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 543.1.3',
     ...wrongly((on) => {
       const protectiveArea = FALLING.find((area) => {
         const circuit = { ...on.site.circuit, protectiveArea: area };
@@ -159,10 +159,10 @@ export const designFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 722.311.
     id: 'service-overloaded',
     component: 'supply',
     parameters: [{ name: 'over', unit: 'A', min: 4, max: 30, default: 12 }],
-    source: 'BS 7671:2018+A2:2022 722.311',
     tell: TELL_DISTRIBUTOR,
     ...wrongly((on, { over = 0 }) => {
       const { serviceLimit, loadLimit } = on.sheet;

@@ -29,13 +29,13 @@ export type NextStep = (typeof NEXT_STEPS)[number];
 export const TELL = ['client', 'installer', 'maker', 'distributor'] as const;
 export type Tell = (typeof TELL)[number];
 
+/** A comment above the id says by which clause it is a fault; most ranges and causes are trade judgement whatever the clause. */
 interface Entry {
   readonly id: string;
   readonly family: Family;
   /** What of the installation is remade or replaced when it is put right. */
   readonly component: Component;
   readonly parameters: readonly Parameter[];
-  readonly source: string;
   /** Why it cannot be on this installation, or null. */
   readonly impossible?: (on: Setting, values: Values) => Impossible | null;
 }
@@ -80,13 +80,12 @@ export interface Fault extends Entry {
 
 export interface NotFault extends Entry {
   readonly kind: 'not-fault';
+  /** The clause by which it is none. */
+  readonly source: string;
   readonly alter: (told: Told, values: Values) => Told;
 }
 
 export type CatalogueEntry = Fault | NotFault;
-
-/** Where no clause is known; most ranges and causes are trade judgement whatever the clause. */
-export const PRACTICE = 'common practice, no source';
 
 export const PUT_RIGHT = 'put-right-and-repeat' satisfies NextStep;
 export const LOCK_OFF = 'lock-off-and-label' satisfies NextStep;

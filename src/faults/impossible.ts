@@ -1,6 +1,6 @@
 /**
  * Why an entry of the catalogue cannot be on an installation, or be put right there, by ids; their words stand in
- * src/words/refusals.ts.
+ * src/words/impossible.ts.
  */
 
 /** By what the installation is, or by the values that a file gives. */

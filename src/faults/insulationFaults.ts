@@ -23,32 +23,32 @@ const DRIES = { every: 300, times: 1.122 } as const;
 export const insulationFaults: readonly Fault[] = [
   {
     ...inCircuit,
+    // BS 7671:2018+A2:2022 643.3.2, Table 64.
     id: 'line-pe-insulation-low',
-    source: 'BS 7671:2018+A2:2022 643.3.2, Table 64',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 20_000, max: 900_000, default: 300_000 }],
     change: (parts, { ohms = 0 }) =>
       withPart(parts, 'insulation.circuit.L1-PE', (part) => ({ ...part, resistance: ohms })),
   },
   {
     ...inCircuit,
+    // BS 7671:2018+A2:2022 643.3.2, Table 64.
     id: 'neutral-pe-insulation-low',
-    source: 'BS 7671:2018+A2:2022 643.3.2, Table 64',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 50, max: 500_000, default: 40_000 }],
     change: (parts, { ohms = 0 }) =>
       withPart(parts, 'insulation.circuit.N-PE', (part) => ({ ...part, resistance: ohms })),
   },
   {
     ...inCircuit,
+    // BS 7671:2018+A2:2022 643.3.2, Table 64.
     id: 'line-neutral-insulation-low',
-    source: 'BS 7671:2018+A2:2022 643.3.2, Table 64',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 20_000, max: 900_000, default: 150_000 }],
     change: (parts, { ohms = 0 }) =>
       withPart(parts, 'insulation.circuit.L1-N', (part) => ({ ...part, resistance: ohms })),
   },
   {
     ...inCircuit,
+    // BS 7671:2018+A2:2022 643.3.2, Table 64: at 500 V.
     id: 'flash-over-under-lug',
-    source: 'BS 7671:2018+A2:2022 643.3.2, Table 64: at 500 V',
     parameters: [{ name: 'volts', unit: 'V', min: 360, max: 480, default: 400 }],
     // Over the mains' own peak: nothing jumps it in service as yet.
     change: (parts, { volts = 0 }) => ({
@@ -62,8 +62,8 @@ export const insulationFaults: readonly Fault[] = [
   },
   {
     ...inUnit,
+    // BS 7671:2018+A2:2022 643.3.3, Table 64.
     id: 'outlet-neutral-earth-joined',
-    source: 'BS 7671:2018+A2:2022 643.3.3, Table 64',
     component: 'outlet',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 0.5, max: 50, default: 5 }],
     change: (parts, { ohms = 0 }) =>
@@ -71,8 +71,8 @@ export const insulationFaults: readonly Fault[] = [
   },
   {
     ...inUnit,
+    // BS 7671:2018+A2:2022 643.3.3, Table 64.
     id: 'water-in-connector',
-    source: 'BS 7671:2018+A2:2022 643.3.3, Table 64',
     component: 'outlet',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 20_000, max: 400_000, default: 60_000 }],
     impossible: tetheredOnly,
@@ -85,8 +85,8 @@ export const insulationFaults: readonly Fault[] = [
   },
   {
     ...inUnit,
+    // BS 7671:2018+A2:2022 643.3.3, Table 64.
     id: 'condensation',
-    source: 'BS 7671:2018+A2:2022 643.3.3, Table 64',
     component: 'enclosure',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 100_000, max: 500_000, default: 300_000 }],
     change: (parts, { ohms = 0 }) =>
@@ -98,8 +98,8 @@ export const insulationFaults: readonly Fault[] = [
   },
   {
     ...inUnit,
+    // BS 7671:2018+A2:2022 643.3.3, Table 64.
     id: 'outlet-insulation-low',
-    source: 'BS 7671:2018+A2:2022 643.3.3, Table 64',
     component: 'outlet',
     parameters: [LINE, { name: 'ohms', unit: 'Ω', min: 20_000, max: 900_000, default: 200_000 }],
     impossible: noSuchLine,
@@ -108,8 +108,8 @@ export const insulationFaults: readonly Fault[] = [
   },
   {
     ...inUnit,
+    // BS 7671:2018+A2:2022 643.3.3, Table 64.
     id: 'tether-insulation-moves',
-    source: 'BS 7671:2018+A2:2022 643.3.3, Table 64',
     component: 'outlet',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 20_000, max: 900_000, default: 80_000 }],
     impossible: tetheredOnly,
@@ -122,8 +122,8 @@ export const insulationFaults: readonly Fault[] = [
   },
   {
     ...inUnit,
+    // BS 7671:2018+A2:2022 643.3.3, Table 64.
     id: 'arrester-aged',
-    source: 'BS 7671:2018+A2:2022 643.3.3, Table 64',
     component: 'arrester',
     parameters: [{ name: 'volts', unit: 'V', min: 60, max: 200, default: 150 }],
     impossible: unless(({ sheet }) => sheet.surgeArrester, 'no-arrester'),

@@ -6,7 +6,6 @@ import { withVisible } from './parts.ts';
 
 interface Sight extends Pick<Fault, 'id' | 'component'> {
   readonly seen: Found;
-  readonly source: string;
   readonly next: NextStep;
   readonly tell: readonly Tell[];
   readonly impossible?: NonNullable<Fault['impossible']>;
@@ -22,24 +21,24 @@ const sight = ({ seen, ...entry }: Sight): Fault => ({
 
 export const mechanicalFaults: readonly Fault[] = [
   sight({
+    // BS 7671:2018+A2:2022 722.512.2.
     id: 'gland-loose',
     component: 'enclosure',
     seen: { where: 'enclosure', what: { id: 'gland-turns' } },
-    source: 'BS 7671:2018+A2:2022 722.512.2',
     next: PUT_RIGHT,
     tell: TELL_INSTALLER,
   }),
   sight({
+    // BS 7671:2018+A2:2022 722.512.2: IP44 at least outdoors.
     id: 'enclosure-ip-low',
     component: 'enclosure',
     seen: { where: 'enclosure', what: { id: 'plate-says-ip41' } },
-    source: 'BS 7671:2018+A2:2022 722.512.2: IP44 at least outdoors',
     next: LOCK_OFF,
     tell: TELL_INSTALLER,
   }),
   sight({
+    // BS 7671:2018+A2:2022 642.2 (from memory): not visibly damaged.
     id: 'connector-cracked',
-    source: 'BS 7671:2018+A2:2022 642.2 (from memory): not visibly damaged',
     component: 'outlet',
     seen: { where: 'outlet', what: { id: 'shell-cracked' } },
     next: LOCK_OFF,
@@ -47,8 +46,8 @@ export const mechanicalFaults: readonly Fault[] = [
     impossible: tetheredOnly,
   }),
   sight({
+    // IEC 61851-1:2017 12.4: IP24 unmated outdoors.
     id: 'lid-spring-broken',
-    source: 'IEC 61851-1:2017 12.4: IP24 unmated outdoors',
     component: 'enclosure',
     seen: { where: 'outlet', what: { id: 'lid-hangs-open' } },
     next: LOCK_OFF,
@@ -56,8 +55,8 @@ export const mechanicalFaults: readonly Fault[] = [
     impossible: socketOnly,
   }),
   sight({
+    // BS 7671:2018+A2:2022 522.8.5 (from memory): no undue mechanical strain.
     id: 'tether-strained',
-    source: 'BS 7671:2018+A2:2022 522.8.5 (from memory): no undue mechanical strain',
     component: 'outlet',
     seen: { where: 'cable', what: { id: 'tether-unclamped' } },
     next: LOCK_OFF,
@@ -65,32 +64,32 @@ export const mechanicalFaults: readonly Fault[] = [
     impossible: tetheredOnly,
   }),
   sight({
+    // BS 7671:2018+A2:2022 722.512.2.203.
     id: 'no-impact-guard',
     component: 'enclosure',
     seen: {
       where: 'position',
       what: { id: 'nothing-before-it' },
     },
-    source: 'BS 7671:2018+A2:2022 722.512.2.203',
     next: PUT_RIGHT,
     tell: TELL_INSTALLER,
   }),
   sight({
+    // BS 7671:2018+A2:2022 526.1.
     id: 'terminal-loose',
-    source: 'BS 7671:2018+A2:2022 526.1',
     component: 'circuit',
     seen: { where: 'terminals', what: { id: 'screw-turns' } },
     next: PUT_RIGHT,
     tell: TELL_INSTALLER,
   }),
   sight({
+    // BS 7671:2018+A2:2022 514.
     id: 'labels-missing',
     component: 'enclosure',
     seen: {
       where: 'labels',
       what: { id: 'not-in-schedule' },
     },
-    source: 'BS 7671:2018+A2:2022 514',
     next: PUT_RIGHT,
     tell: TELL_INSTALLER,
   }),

@@ -66,17 +66,17 @@ function sidewaysOn({
 export const penFaults: readonly Fault[] = [
   {
     ...ofSupply,
+    // BS 7671:2018+A2:2022 722.411.4.1.
     id: 'pen-open',
     parameters: [TO_EARTH],
-    source: 'BS 7671:2018+A2:2022 722.411.4.1',
     impossible: penOnly,
     change: (parts, { ohms = 0 }) => withBrokenPen(parts, ohms),
   },
   {
     ...ofSupply,
+    // BS 7671:2018+A2:2022 722.411.4.1.
     id: 'pen-open-in-street',
     parameters: [{ name: 'watts', unit: 'W', min: 3000, max: 12_000, default: 6000 }],
-    source: 'BS 7671:2018+A2:2022 722.411.4.1',
     impossible: penOnly,
     change: (parts, { watts = 0 }) =>
       withSite(withBrokenPen(parts, TO_EARTH.max), {
@@ -85,9 +85,9 @@ export const penFaults: readonly Fault[] = [
   },
   {
     ...ofSupply,
+    // BS 7671:2018+A2:2022 722.411.4.1: a measure on line to neutral is blind to it.
     id: 'pen-open-sideways',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 722.411.4.1: a measure on line to neutral is blind to it',
     impossible: (on) =>
       on.site.phases === 3
         ? 'three-phases'
@@ -103,32 +103,32 @@ export const penFaults: readonly Fault[] = [
   },
   {
     ...ofSupply,
+    // BS 7671:2018+A2:2022 722.411.4.1; ESQCR 2002 reg. 24 (from memory).
     id: 'pen-joint-warms',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 2, max: 20, default: 5 }],
-    source: 'BS 7671:2018+A2:2022 722.411.4.1; ESQCR 2002 reg. 24 (from memory)',
     impossible: penOnly,
     change: (parts, { ohms = 0 }) =>
       withPart(parts, 'pen', (part) => ({ ...part, warms: ohms / (OF_LOAD * OF_LOAD) })),
   },
   {
     ...ofMeasure,
+    // BS 7671:2018+A2:2022 722.411.4.1.
     id: 'open-pen-blind',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 722.411.4.1',
     change: (parts) => withDesign(parts, { openPen: { ...parts.design.openPen, senses: false } }),
   },
   {
     ...ofMeasure,
+    // BS 7671:2018+A2:2022 722.411.4.1: within 5 s.
     id: 'open-pen-late',
     parameters: [{ name: 'seconds', unit: 's', min: 6, max: 20, default: 9 }],
-    source: 'BS 7671:2018+A2:2022 722.411.4.1: within 5 s',
     change: (parts, { seconds = 0 }) => withTiming(parts, { openPen: seconds }),
   },
   {
     ...ofMeasure,
+    // BS 7671:2018+A2:2022 722.411.4.1.
     id: 'open-pen-leaves-earth',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 722.411.4.1',
     change: (parts) => withDesign(parts, { openPen: { ...parts.design.openPen, opensEarth: false } }),
   },
 ];

@@ -3,7 +3,7 @@
  * own, so that a wrong reading is a wrong resistor.
  */
 import type { Fault } from './fault.ts';
-import { LOCK_OFF, PRACTICE, socketOnly, TELL_MAKER, tetheredOnly } from './fault.ts';
+import { LOCK_OFF, socketOnly, TELL_MAKER, tetheredOnly } from './fault.ts';
 import type { Parts } from './parts.ts';
 import { withDesign, withPart } from './parts.ts';
 
@@ -23,35 +23,35 @@ const withReference = (parts: Parts, ohms: number): Parts =>
 export const proximityRetentionFaults: readonly Fault[] = [
   {
     ...frame,
+    // IEC 61851-1:2017 6.3.1.6.
     id: 'coding-ignored',
     component: 'coding',
     parameters: [],
-    source: 'IEC 61851-1:2017 6.3.1.6',
     impossible: socketOnly,
     change: (parts) => withDesign(parts, { codingRule: 'ignored' }),
   },
   {
     ...frame,
+    // IEC 61851-1:2017 Table B.2.
     id: 'coding-read-too-large',
     component: 'coding',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 2300, max: 3800, default: 2900 }],
-    source: 'IEC 61851-1:2017 Table B.2',
     impossible: socketOnly,
     change: (parts, { ohms = 0 }) => withReference(parts, ohms),
   },
   {
     ...frame,
+    // IEC 61851-1:2017 Table B.2.
     id: 'coding-read-too-small',
     component: 'coding',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 250, max: 500, default: 350 }],
-    source: 'IEC 61851-1:2017 Table B.2',
     impossible: socketOnly,
     change: (parts, { ohms = 0 }) => withReference(parts, ohms),
   },
   {
     ...frame,
+    // Common practice, no source.
     id: 'proximity-contact-dirty',
-    source: PRACTICE,
     component: 'coding',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 120, max: 400, default: 220 }],
     impossible: socketOnly,
@@ -65,27 +65,27 @@ export const proximityRetentionFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // IEC 61851-1:2017 Table B.2.
     id: 'tether-coding-wrong',
     component: 'outlet',
     parameters: [{ name: 'times', unit: '', min: 2, max: 7, default: 3.1 }],
-    source: 'IEC 61851-1:2017 Table B.2',
     impossible: tetheredOnly,
     change: (parts, { times = 1 }) =>
       withPart(parts, 'coding.end', (part) => ({ ...part, resistance: part.resistance * times })),
   },
   {
     ...frame,
+    // IEC 61851-1:2017 Annex B.
     id: 'over-code-ignored',
     component: 'coding',
     parameters: [],
-    source: 'IEC 61851-1:2017 Annex B',
     impossible: socketOnly,
     change: (parts) => withDesign(parts, { overCodeRule: 'ignored' }),
   },
   {
     ...frame,
+    // IEC 61851-1:2017 6.3.2, Table A.6.
     id: 'lock-does-not-engage',
-    source: 'IEC 61851-1:2017 6.3.2, Table A.6',
     component: 'lock',
     parameters: [],
     impossible: socketOnly,
@@ -93,19 +93,19 @@ export const proximityRetentionFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // IEC 61851-1:2017 6.3.2.
     id: 'lock-not-home',
     component: 'lock',
     parameters: [],
-    source: 'IEC 61851-1:2017 6.3.2',
     impossible: socketOnly,
     change: (parts) => withLock(parts, { engages: false, feedback: 'always held' }),
   },
   {
     ...frame,
+    // IEC 61851-1:2017 Table A.6 sequence 2.1.
     id: 'lock-will-not-release',
     component: 'lock',
     parameters: [],
-    source: 'IEC 61851-1:2017 Table A.6 sequence 2.1',
     impossible: socketOnly,
     change: (parts) => withLock(parts, { releases: false }),
   },

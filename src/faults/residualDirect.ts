@@ -59,8 +59,8 @@ function withUpstream(parts: Parts, change: Partial<ResidualDevice>): Parts {
 export const residualDirectFaults: readonly Fault[] = [
   {
     ...frame,
+    // IEC 61008-1: by the rated residual current.
     id: 'residual-dead',
-    source: 'IEC 61008-1: by the rated residual current',
     component: 'residual-device',
     parameters: [],
     impossible: ownDeviceOnly,
@@ -68,28 +68,28 @@ export const residualDirectFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // IEC 61008-1: 300 ms at the rated residual current.
     id: 'residual-slow',
     component: 'residual-device',
     parameters: [{ name: 'seconds', unit: 's', min: 0.32, max: 0.9, default: 0.45 }],
-    source: 'IEC 61008-1: 300 ms at the rated residual current',
     impossible: ownDeviceOnly,
     change: (parts, { seconds = 0 }) => withDesign(parts, { residualDelay: seconds }),
   },
   {
     ...frame,
+    // IEC 61008-1: 300 ms at the rated residual current, the first time as well.
     id: 'residual-sticks-first',
     component: 'residual-device',
     parameters: [STIFF],
-    source: 'IEC 61008-1: 300 ms at the rated residual current, the first time as well',
     impossible: ownDeviceOnly,
     change: (parts, { seconds = 0 }) => withDesign(parts, { firstTripLater: seconds }),
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 531.3.2 (from memory): at most 30 % of the rating.
     id: 'standing-leakage',
     component: 'filter',
     parameters: [{ name: 'share', unit: '', min: 0.88, max: 0.97, default: 0.93 }],
-    source: 'BS 7671:2018+A2:2022 531.3.2 (from memory): at most 30 % of the rating',
     impossible: ownDeviceOnly,
     // A condenser's share of what begins to trip the device: insulation, tested with d.c., is good.
     change: (parts, { share = 0 }) =>
@@ -100,38 +100,38 @@ export const residualDirectFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // IEC 61008-1: more than half the rating.
     id: 'residual-trips-early',
     component: 'residual-device',
     parameters: [inMilliamps(6, 11.5, 9)],
-    source: 'IEC 61008-1: more than half the rating',
     impossible: ownDeviceOnly,
     change: (parts, { amps = 0 }) => withDesign(parts, { residualPickup: amps }),
   },
   {
     ...frame,
+    // IEC 61008-1: by the rated residual current.
     id: 'residual-trips-late',
     component: 'residual-device',
     parameters: [inMilliamps(33, 60, 42)],
-    source: 'IEC 61008-1: by the rated residual current',
     impossible: ownDeviceOnly,
     change: (parts, { amps = 0 }) => withDesign(parts, { residualPickup: amps }),
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 722.531.3.101, 531.3.3.
     id: 'residual-type-ac',
     component: 'residual-device',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 722.531.3.101, 531.3.3',
     impossible: ownDeviceOnly,
     change: (parts) =>
       withVisible(withDesign(parts, { residualType: 'AC' }), 'protective devices', { id: 'unit-device-ac' }),
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 415.1.1, 722.531.3.101: 30 mA at most.
     id: 'residual-rated-too-high',
     component: 'residual-device',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 415.1.1, 722.531.3.101: 30 mA at most',
     impossible: ownDeviceOnly,
     change: (parts) => {
       const meant = parts.design.sheet.residual.rated ?? ADDITIONAL;
@@ -148,8 +148,8 @@ export const residualDirectFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // IEC 61008-1: by the rated residual current.
     id: 'upstream-dead',
-    source: 'IEC 61008-1: by the rated residual current',
     component: 'upstream-device',
     parameters: [],
     impossible: upstreamOnly,
@@ -158,10 +158,10 @@ export const residualDirectFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // IEC 61008-1: 300 ms at the rated residual current, the first time as well.
     id: 'upstream-sticks-first',
     component: 'upstream-device',
     parameters: [STIFF],
-    source: 'IEC 61008-1: 300 ms at the rated residual current, the first time as well',
     impossible: (on) =>
       upstreamOnly(on) ?? (on.site.circuit.residualDevice?.delay === 'S' ? 'delayed-by-design' : null),
     tell: TELL_INSTALLER,
@@ -169,10 +169,10 @@ export const residualDirectFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 722.531.3.101, 531.3.3.
     id: 'upstream-type-ac',
     component: 'upstream-device',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 722.531.3.101, 531.3.3',
     impossible: upstreamOnly,
     tell: TELL_INSTALLER,
     change: (parts) =>
@@ -180,10 +180,10 @@ export const residualDirectFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 415.1.1, 411.5.3.
     id: 'upstream-rated-too-high',
     component: 'upstream-device',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 415.1.1, 411.5.3',
     impossible: (on) =>
       upstreamOnly(on) ??
       (nextRating(on.site.circuit.residualDevice?.rated ?? 0) === null ? 'no-greater-rating' : null),
@@ -201,10 +201,10 @@ export const residualDirectFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 722.531.3.101, 531.2.1 (from memory): all live conductors.
     id: 'upstream-opens-lines-only',
     component: 'upstream-device',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 722.531.3.101, 531.2.1 (from memory): all live conductors',
     impossible: (on) =>
       upstreamOnly(on) ??
       ((on.site.circuit.residualDevice?.poles ?? 0) <= on.site.phases ? 'opens-lines-only-anyway' : null),
@@ -216,8 +216,8 @@ export const residualDirectFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // IEC 62955:2018 9.9.2.1: by 6 mA.
     id: 'direct-detector-dead',
-    source: 'IEC 62955:2018 9.9.2.1: by 6 mA',
     component: 'direct-detector',
     parameters: [],
     impossible: directOnly,
@@ -225,44 +225,44 @@ export const residualDirectFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // IEC 62955:2018 9.9.2.1: by 6 mA.
     id: 'direct-trips-late',
     component: 'direct-detector',
     parameters: [inMilliamps(7, 15, 9)],
-    source: 'IEC 62955:2018 9.9.2.1: by 6 mA',
     impossible: directOnly,
     change: (parts, { amps = 0 }) => withDesign(parts, { directPickup: amps }),
   },
   {
     ...frame,
+    // IEC 62955:2018 5.3.4: not below 3 mA.
     id: 'direct-trips-early',
     component: 'direct-detector',
     parameters: [inMilliamps(1, 2.2, 1.8)],
-    source: 'IEC 62955:2018 5.3.4: not below 3 mA',
     impossible: directOnly,
     change: (parts, { amps = 0 }) => withDesign(parts, { directPickup: amps }),
   },
   {
     ...frame,
+    // IEC 62955:2018 Table 2: 10 s at 6 mA.
     id: 'direct-slow',
     component: 'direct-detector',
     parameters: [{ name: 'seconds', unit: 's', min: 12, max: 60, default: 20 }],
-    source: 'IEC 62955:2018 Table 2: 10 s at 6 mA',
     impossible: directOnly,
     change: (parts, { seconds = 0 }) => withDesign(parts, { directDelay: seconds }),
   },
   {
     ...frame,
+    // IEC 62955:2018 9.9.2: both polarities.
     id: 'direct-one-way',
     component: 'direct-detector',
     parameters: [],
-    source: 'IEC 62955:2018 9.9.2: both polarities',
     impossible: directOnly,
     change: (parts) => withDesign(parts, { directFeels: 'positive' }),
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 722.531.3.101: all live conductors.
     id: 'trips-opens-nothing',
-    source: 'BS 7671:2018+A2:2022 722.531.3.101: all live conductors',
     component: 'residual-device',
     parameters: [],
     impossible: ownDeviceOnly,
@@ -270,27 +270,27 @@ export const residualDirectFaults: readonly Fault[] = [
   },
   {
     ...frame,
+    // IEC 61851-1:2017 clause 14, UK note.
     id: 'resets-itself',
     component: 'residual-device',
     parameters: [{ name: 'seconds', unit: 's', min: 4, max: 10, default: 6 }],
-    source: 'IEC 61851-1:2017 clause 14, UK note',
     impossible: (on) =>
       ownDeviceOnly(on) ?? (on.sheet.residual.by === 'breaker' ? 'breaker-stays-open' : null),
     change: (parts, { seconds = 0 }) => withDesign(parts, { closesAfterTrip: seconds }),
   },
   {
     ...frame,
+    // IEC 61851-1:2017 clause 14, UK note; the unit’s sheet.
     id: 'trip-forgotten',
     component: 'residual-device',
     parameters: [],
-    source: 'IEC 61851-1:2017 clause 14, UK note; the unit’s sheet',
     impossible: unless(({ sheet }) => keepsTrip(sheet), 'no-trip-kept'),
     change: (parts) => withDesign(parts, { latchMemory: 'lost' }),
   },
   {
     ...frame,
+    // BS 7671:2018+A2:2022 643.10.
     id: 'test-button-dead',
-    source: 'BS 7671:2018+A2:2022 643.10',
     component: 'residual-device',
     parameters: [],
     impossible: ownDeviceOnly,

@@ -110,35 +110,35 @@ const OTHER_WAY = 'other-way';
 export const supplyWiringFaults: readonly Fault[] = [
   {
     ...inCircuit,
+    // BS 7671:2018+A2:2022 643.6.
     id: 'line-neutral-crossed',
-    source: 'BS 7671:2018+A2:2022 643.6',
     parameters: [],
     impossible: unless(({ site }) => site.phases === 1, 'three-phases'),
     change: (parts) => withCrossed(parts, 'circuit.L1', 'circuit.N'),
   },
   {
     ...inCircuit,
+    // BS 7671:2018+A2:2022 643.9.
     id: 'lines-crossed',
-    source: 'BS 7671:2018+A2:2022 643.9',
     parameters: [],
     impossible: unless(({ site }) => site.phases === 3, 'one-line'),
     change: (parts) => withCrossed(parts, 'circuit.L2', 'circuit.L3'),
   },
   {
     ...inCircuit,
+    // BS 7671:2018+A2:2022 526.1.
     id: 'line-missing',
-    source: 'BS 7671:2018+A2:2022 526.1',
     parameters: [LINE],
     impossible: noSuchLine,
     change: (parts, values) => withOpen(parts, `circuit.${lineOf(values)}`),
   },
   {
+    // The unit’s sheet.
     id: 'line-loss-unnoticed',
     kind: 'fault',
     component: 'pilot',
     family,
     parameters: [],
-    source: 'the unit’s sheet',
     next: LOCK_OFF,
     tell: TELL_MAKER,
     impossible: unless(
@@ -149,22 +149,22 @@ export const supplyWiringFaults: readonly Fault[] = [
   },
   {
     ...inCircuit,
+    // BS 7671:2018+A2:2022 526.1.
     id: 'neutral-missing',
-    source: 'BS 7671:2018+A2:2022 526.1',
     parameters: [],
     change: (parts) => withOpen(parts, 'circuit.N'),
   },
   {
     ...inCircuit,
+    // BS 7671:2018+A2:2022 526.1.
     id: 'neutral-joint',
-    source: 'BS 7671:2018+A2:2022 526.1',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 0.4, max: 5, default: 1 }],
     change: (parts, { ohms = 0 }) => withMore(parts, 'circuit.N', ohms),
   },
   {
     ...inCircuit,
+    // BS 7671:2018+A2:2022 526.1.
     id: 'terminal-warms',
-    source: 'BS 7671:2018+A2:2022 526.1',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 0.1, max: 0.5, default: 0.4 }],
     change: (parts, { ohms = 0 }) =>
       withVisible(
@@ -179,23 +179,23 @@ export const supplyWiringFaults: readonly Fault[] = [
   },
   {
     ...inCircuit,
+    // BS 7671:2018+A2:2022 643.3.2, Table 64.
     id: 'neutral-earth-joined',
-    source: 'BS 7671:2018+A2:2022 643.3.2, Table 64',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 0.001, max: 2, default: 0.01 }],
     change: (parts, { ohms = 0 }) =>
       withPart(parts, 'insulation.circuit.N-PE', (part) => ({ ...part, resistance: ohms })),
   },
   {
     ...inCircuit,
+    // BS 7671:2018+A2:2022 314.4 (from memory): each circuit has its own neutral.
     id: 'neutral-borrowed',
-    source: 'BS 7671:2018+A2:2022 314.4 (from memory): each circuit has its own neutral',
     parameters: [],
     change: (parts) => withPart(parts, 'circuit.N', (part) => ({ ...part, a: 'busbar.N' })),
   },
   {
     ...inCircuit,
+    // BS 7671:2018+A2:2022 722.533.101: an individual final circuit for each point.
     id: 'circuit-shared',
-    source: 'BS 7671:2018+A2:2022 722.533.101: an individual final circuit for each point',
     parameters: [{ name: 'watts', unit: 'W', min: 600, max: 3000, default: 2000 }],
     change: (parts, { watts = 0 }) => ({
       ...parts,
@@ -206,12 +206,12 @@ export const supplyWiringFaults: readonly Fault[] = [
     }),
   },
   {
+    // BS 7671:2018+A2:2022 514.9.1; EAWR 1989 regs 12, 13.
     id: 'schedule-names-other-way',
     kind: 'fault',
     family,
     component: 'enclosure',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 514.9.1; EAWR 1989 regs 12, 13',
     next: LOCK_OFF,
     tell: TELL_INSTALLER,
     change: withOtherWay,
@@ -220,9 +220,9 @@ export const supplyWiringFaults: readonly Fault[] = [
     kind: 'fault',
     family,
     component: 'breaker',
+    // BS 7671:2018+A2:2022 411.4.4.
     id: 'breaker-too-slow',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 411.4.4',
     next: PUT_RIGHT,
     tell: TELL_INSTALLER,
     impossible: ({ site }) => (tooSlow(site) === null ? 'slower-breaker-opens' : null),
@@ -238,34 +238,34 @@ export const supplyWiringFaults: readonly Fault[] = [
   },
   {
     ...inBoard,
+    // BS 7671:2018+A2:2022 433.1.1.
     id: 'breaker-rated-too-high',
-    source: 'BS 7671:2018+A2:2022 433.1.1',
     impossible: ({ site }) => (tooLarge(site) === null ? 'no-breaker-too-large' : null),
     change: (parts) => withBreakerRated(parts, tooLarge(parts.site)),
   },
   {
     ...inBoard,
+    // BS 7671:2018+A2:2022 433.1.1; IEC 60898-1 (from memory): trips on what the unit may take.
     id: 'breaker-rated-too-low',
-    source: 'BS 7671:2018+A2:2022 433.1.1; IEC 60898-1 (from memory): trips on what the unit may take',
     impossible: ({ sheet }) => (tooSmall(sheet) === null ? 'no-breaker-too-small' : null),
     change: (parts) => withBreakerRated(parts, tooSmall(parts.design.sheet)),
   },
   {
     ...ofSupply,
+    // BS 7671:2018+A2:2022 411.4.4.
     id: 'supply-loop-high',
     parameters: [{ name: 'ohms', unit: 'Ω', min: 0.5, max: 5, default: 1.2 }],
-    source: 'BS 7671:2018+A2:2022 411.4.4',
     impossible: unless(({ site }) => site.earthing !== 'TT', 'electrode-decides'),
     change: (parts, { ohms = 0 }) =>
       withMore(parts, parts.site.earthing === 'TN-S' ? 'source.PE' : 'pen', ohms),
   },
   {
+    // BS 7671:2018+A2:2022 643.6.
     id: 'tails-crossed',
     kind: 'fault',
     family,
     component: 'supply',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 643.6',
     next: LOCK_OFF,
     tell: TELL_DISTRIBUTOR,
     impossible: ({ site }) =>
@@ -273,12 +273,12 @@ export const supplyWiringFaults: readonly Fault[] = [
     change: (parts) => withCrossed(parts, 'source.L1', 'source.N'),
   },
   {
+    // BS 7671:2018+A2:2022 643.6; ESQCR 2002 reg. 24 (from memory).
     id: 'supply-crossed',
     kind: 'fault',
     family,
     component: 'supply',
     parameters: [],
-    source: 'BS 7671:2018+A2:2022 643.6; ESQCR 2002 reg. 24 (from memory)',
     next: LOCK_OFF,
     tell: TELL_DISTRIBUTOR,
     impossible: (on) => (on.site.phases === 3 ? 'three-phases' : penOnly(on)),
@@ -286,16 +286,16 @@ export const supplyWiringFaults: readonly Fault[] = [
   },
   {
     ...ofSupply,
+    // ESQCR 2002 reg. 27: 253 V at most.
     id: 'voltage-high',
     parameters: [{ name: 'volts', unit: 'V', min: 258, max: 265, default: 260 }],
-    source: 'ESQCR 2002 reg. 27: 253 V at most',
     change: (parts, { volts = 0 }) => withVoltage(parts, volts),
   },
   {
     ...ofSupply,
+    // ESQCR 2002 reg. 27: 216.2 V at least.
     id: 'voltage-low',
     parameters: [{ name: 'volts', unit: 'V', min: 185, max: 205, default: 200 }],
-    source: 'ESQCR 2002 reg. 27: 216.2 V at least',
     change: (parts, { volts = 0 }) => withVoltage(parts, volts),
   },
 ];

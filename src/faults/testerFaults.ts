@@ -22,20 +22,20 @@ const withTester = (parts: Parts, change: Partial<Tester>): Parts => ({
 export const testerFaults: readonly Fault[] = [
   {
     ...frame,
+    // HSE GS38, 4th edition 2015: leads are looked over before use.
     id: 'tester-lead-broken',
-    source: 'HSE GS38, 4th edition 2015: leads are looked over before use',
     change: (parts) => withTester(parts, { lead: OPEN }),
   },
   {
     ...frame,
+    // BS EN 61557-4 (from memory): leads are compensated.
     id: 'tester-does-not-null',
-    source: 'BS EN 61557-4 (from memory): leads are compensated',
     change: (parts) => withTester(parts, { nulls: false }),
   },
   {
     ...frame,
+    // BS EN 61557-4 and 61557-2 (from memory): 200 mA at least; the nominal voltage at least.
     id: 'tester-battery-flat',
-    source: 'BS EN 61557-4 and 61557-2 (from memory): 200 mA at least; the nominal voltage at least',
     parameters: [{ name: 'share', unit: '', min: 0.4, max: 0.75, default: 0.6 }],
     change: (parts, { share = 1 }) => withTester(parts, { battery: share }),
   },

@@ -7,7 +7,7 @@ import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { Papers, TestAction } from '../verification/testAction.ts';
 import type { Readable } from './checks.ts';
 import { checkScenario, TESTS_OF_FIND, warningsOf } from './checks.ts';
-import { handoverFaults } from './handover.ts';
+import { handoverFaults } from './handoverFaults.ts';
 import { listed } from './problem.ts';
 import type { Parsed, Problem } from './problems.ts';
 import { check, longLists } from './problems.ts';

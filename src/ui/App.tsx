@@ -102,11 +102,10 @@ async function opened(file: File, signal: AbortSignal) {
 }
 
 async function begun(wish: Extract<Wish, { kind: 'begin' | 'begin aim' }>, signal: AbortSignal) {
-  const { beginningAim, beginningOn } = await afterEngine(() => import('./flow/start.ts'));
-  return madeReady(
-    wish.kind === 'begin' ? beginningOn(wish.offered, wish.rung, wish.trainee) : beginningAim(wish.address),
-    signal,
-  );
+  const { beginningAim, beginningOn, refusedAddress } = await afterEngine(() => import('./flow/start.ts'));
+  if (wish.kind === 'begin') return madeReady(beginningOn(wish.offered, wish.rung, wish.trainee), signal);
+  const making = beginningAim(wish.address);
+  return making === null ? refusedAddress(wish.address) : madeReady(making, signal);
 }
 
 export function App() {

@@ -1,11 +1,13 @@
 /**
- * The words of every test, by aims. Whoever imports this has them all from then on: the command line, which waits for
- * nothing.
+ * The words of every test, by aims, and of every cause that may be put right. Whoever imports this has them all from then
+ * on: the command line, which waits for nothing.
  */
 
 import type { AimId } from '../scenario/aims.ts';
 import { addTests } from './actions.ts';
 import type { ActionWords } from './actionWords.ts';
+import { NAMED_CAUSES } from './namedCauses.ts';
+import { addCauses } from './puttingRight.ts';
 import { clears } from './tests/clears.ts';
 import { dead } from './tests/dead.ts';
 import { design } from './tests/design.ts';
@@ -36,3 +38,4 @@ export const WORDS_BY_AIM: Readonly<Record<AimId, Readonly<Record<string, Action
 };
 
 for (const words of Object.values(WORDS_BY_AIM)) addTests(words);
+addCauses(NAMED_CAUSES);

@@ -9,12 +9,12 @@ import { countOf, listed } from '../scenario/problem.ts';
 import { shortened } from '../scenario/quoted.ts';
 import type { PartName } from '../scenario/schema.ts';
 import { AIM_WORDS } from './aims.ts';
-import { VERDICT_WORDS } from './answers.ts';
 import { causeTitle } from './causeTitles.ts';
 import { inWords } from './problems.ts';
 import { RUNG_NAMES } from './rungs.ts';
 import { HURDLE_WORDS, sumText } from './sums.ts';
 import { unsafeActText } from './unsafeActs.ts';
+import { VERDICT_WORDS } from './verdicts.ts';
 
 /** Bench time, minutes and seconds. */
 const clock = (seconds: number): string => {

@@ -8,11 +8,12 @@ import type { TruthOfLimit } from '../attempt/record/truth.ts';
 import type { Typed } from '../attempt/record/typed.ts';
 import type { Reading } from '../bench/reading.ts';
 import { lineText } from './actions.ts';
-import { answerText, LIMIT_WORDS, VERDICT_WORDS } from './answers.ts';
+import { answerText, LIMIT_WORDS } from './answers.ts';
 import { causeTitle } from './causeTitles.ts';
 import { pairText, readingTitle } from './readings.ts';
 import { testTitle } from './testTitles.ts';
 import { UNSAFE_ACT_WORDS } from './unsafeActs.ts';
+import { VERDICT_WORDS } from './verdicts.ts';
 
 /** How figures are written, which is the screen's business. */
 export interface Figures {

@@ -1,6 +1,6 @@
 /** What is wrong with a file. Most of it is worded where the file is checked, for whoever writes one. */
 import type { Problem } from '../scenario/problem.ts';
-import { impossibleText } from './refusals.ts';
+import { impossibleText } from './impossible.ts';
 import { unsafeActText } from './unsafeActs.ts';
 
 export function problemText({ message }: Problem): string {

@@ -2,10 +2,9 @@
  * Operations, terminals and instruments in the trade's words, for buttons, logs and the line that repeats where the
  * leads are. It says what the trainee set, never what should have been set.
  */
-
 import type { DetectorProof, Operation } from '../bench/operation.ts';
 import type { Terminal } from '../bench/terminals.ts';
-import { causeTitle } from './causeTitles.ts';
+import { putRightText } from './puttingRight.ts';
 import { applyText } from './readings.ts';
 import { DISTURBANCE_WORDS, VEHICLE_WORDS } from './settings.ts';
 import { betweenText, conductorOf, PLACE_WORDS, placeOf, probeText, SINGLE_WORDS } from './terminals.ts';
@@ -64,7 +63,7 @@ export function operationText(operation: Operation): string {
     case 'reconnect':
       return `${REMOVABLE_WORDS[operation.what]} connected`;
     case 'put-right':
-      return `put right: ${causeTitle(operation.what)}`;
+      return putRightText(operation.what);
     case 'link':
       return `link put in, ${betweenText(...operation.between)}`;
     case 'unlink':

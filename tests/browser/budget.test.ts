@@ -5,7 +5,7 @@
 import { expect, test, vi } from 'vitest';
 import { rightConclusion } from '../../src/attempt/marks/worked.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
-import { verdictTitle } from '../../src/words/answers.ts';
+import { verdictTitle } from '../../src/words/verdicts.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { EVERY_TEST, share } from './everyTest.ts';

@@ -381,6 +381,24 @@ describe('a file of the page', () => {
     expect((await keptHere(page))?.text).toBe(before?.text);
   });
 
+  test('that names the causes, wanted first to put one right: that is said, and the job goes on', async () => {
+    expectComplaint(SPOILT.withheld);
+    expectComplaint(/NotLoaded|dynamically imported module/);
+    const [file = ''] = later.filter((name) => name.startsWith('causes'));
+    const page = await sitDown(opened.browser, opened.url);
+    await begin(page, JOB);
+    await spoil(page, file, 'withheld');
+    await button(page, 'Put something right…').click();
+    await heading(page, NOT_LOADED).waitFor();
+    const before = await keptHere(page);
+    await page.unrouteAll();
+    await page.reload();
+    await heading(page, 'Choose a test').waitFor();
+    await button(page, 'Put something right…').click();
+    await page.getByRole('dialog', { name: 'Put something right' }).waitFor();
+    expect((await keptHere(page))?.text).toBe(before?.text);
+  });
+
   test('its style sheet: that is said, and the page works without', async () => {
     expectComplaint(/ERR_FAILED/);
     const [file = ''] = files.filter((name) => name.endsWith('.css'));

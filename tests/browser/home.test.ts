@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
 import { rightConclusion } from '../../src/attempt/marks/worked.ts';
 import { verify } from '../../src/scenario/verify.ts';
-import { verdictTitle } from '../../src/words/answers.ts';
+import { verdictTitle } from '../../src/words/verdicts.ts';
 import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { conclude, doTest, inHand, sitDown, toScenarios } from './trainee.ts';

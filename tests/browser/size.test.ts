@@ -10,13 +10,13 @@ import { actionFor, doTest, sitDown } from './trainee.ts';
 /** KiB by gzip. */
 const FIRST_SCREEN = 90;
 const BENCH_OF_ONE_AIM = 265;
-/** A whole verification, with every step of every test, what is opened where a line was wrong, and its sounds. */
+/** A whole verification, with every step of every test, what is opened where a line was wrong, traces, causes to put right, sounds. */
 const BENCH_IN_ALL = 315;
 const LATER_PIECE = 50;
 /** What works beside the page, with a simulated installation of its own. */
 const WORKER = 140;
 
-const isOfBench = (name: string): boolean => /^(words-|told|play)/.test(name);
+const isOfBench = (name: string): boolean => /^(words-|told|play|causes|traces)/.test(name);
 
 test('the first screen comes with little, a bench with what is done there, all else when it is asked for', async () => {
   const [browser, built] = await Promise.all([openBrowser(), serveBuilt()]);
@@ -44,9 +44,9 @@ test('the first screen comes with little, a bench with what is done there, all e
     expect(sizeOf([...atBench, ...later.filter(isOfBench)]).gzip, 'bench in all').toBeLessThanOrEqual(
       BENCH_IN_ALL,
     );
-    // Among them the words of the other aims, what is opened where a line was wrong, sounds, the list of scenarios,
-    // files, and the conclusion with the debrief.
-    for (const piece of ['words-refuses', 'told', 'play', 'jobs', 'files', 'conclusion'])
+    // Among them the words of the other aims, what is opened where a line was wrong, causes, traces, sounds, the list
+    // of scenarios, files, and the conclusion with the debrief.
+    for (const piece of ['words-refuses', 'told', 'causes', 'traces', 'play', 'jobs', 'files', 'conclusion'])
       expect(
         later.some((name) => name.startsWith(piece)),
         piece,

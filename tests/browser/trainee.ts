@@ -28,17 +28,9 @@ import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
 import { figureInWords, lineText } from '../../src/words/actions.ts';
 import { AIM_WORDS } from '../../src/words/aims.ts';
-import {
-  answerText,
-  JUDGED_WORDS,
-  LEFT_OUT_WORDS,
-  LIMIT_WORDS,
-  NEXT_WORDS,
-  SURE_WORDS,
-  TELL_WORDS,
-  VERDICT_WORDS,
-} from '../../src/words/answers.ts';
+import { answerText, JUDGED_WORDS, LIMIT_WORDS, SURE_WORDS } from '../../src/words/answers.ts';
 import { RUNG_NAMES } from '../../src/words/rungs.ts';
+import { LEFT_OUT_WORDS, NEXT_WORDS, TELL_WORDS, VERDICT_WORDS } from '../../src/words/verdicts.ts';
 import '../../src/words/allTests.ts';
 import { testTitle } from '../../src/words/testTitles.ts';
 import { listenTo } from './complaints.ts';

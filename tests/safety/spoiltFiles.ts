@@ -4,7 +4,7 @@
  * a size that nobody meant). Each has a key of its own, so that one that went wrong can be made again. Judges nothing.
  */
 import { createHash } from 'node:crypto';
-import { attemptSchema } from '../../src/attempt/record/attempt.ts';
+import { attemptSchema } from '../../src/attempt/record/attemptSchema.ts';
 import { makeAttemptText } from '../../src/attempt/record/fileText.ts';
 import { operationSchema } from '../../src/bench/operation.ts';
 import { parseScenario } from '../../src/scenario/scenarioText.ts';

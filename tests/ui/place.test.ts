@@ -5,7 +5,8 @@ import { expect, test } from 'vitest';
 import { createActor } from 'xstate';
 import { attemptMachine, stepIn } from '../../src/ui/flow/attemptMachine.ts';
 import { newBench, takenUp } from '../../src/ui/flow/bench.ts';
-import { draftOf, placeByLog, placeIn } from '../../src/ui/flow/place.ts';
+import { placeIn } from '../../src/ui/flow/keptPlace.ts';
+import { draftOf, placeByLog } from '../../src/ui/flow/place.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
 const { scenario, file } = scenarioNamed('harbour-mews');

@@ -3,13 +3,16 @@
 import { describe, expect, test } from 'vitest';
 import type { OperationInput } from '../../src/bench/operation.ts';
 import type { Reading, ReadingOf } from '../../src/bench/reading.ts';
+import { applicableActions, benchOf, papersOf } from '../../src/scenario/scenario.ts';
 import { tracePath } from '../../src/ui/drawing/traces/plot.ts';
 import { residualTrace } from '../../src/ui/drawing/traces/residualTrace.ts';
 import type { Trace } from '../../src/ui/drawing/traces/trace.ts';
 import { edgeFrom, edgesOf, levelAt, roundNumbers } from '../../src/ui/drawing/traces/trace.ts';
 import { traceOf } from '../../src/ui/drawing/traces/traceOf.ts';
 import { done, newBench } from '../../src/ui/flow/bench.ts';
+import { readsTrace } from '../../src/ui/screens/measure/LateTrace.tsx';
 import { numberedSince } from '../../src/ui/screens/measure/records.ts';
+import { carryOut } from '../../src/verification/procedure.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
 const PILOT: Reading = {
@@ -211,6 +214,22 @@ test('no reading, no trace; a figure alone has none', () => {
   ).toBeNull();
   expect(traceOf({ ...PILOT, quantity: 'voltage' }, 0)).toBeNull();
 });
+
+test.each(['almshouse-row', 'foundry-yard'])(
+  'on %s what draws traces is there for every test that reads one, and for no other',
+  (name) => {
+    const { scenario } = scenarioNamed(name);
+    const papers = papersOf(scenario);
+    const actions = applicableActions(scenario);
+    const reads = actions.filter((action) =>
+      carryOut(benchOf(scenario, []), action, papers)
+        .samples.flatMap(({ readings }) => readings)
+        .some((reading) => traceOf(reading, 1) !== null),
+    );
+    expect(reads.length).toBeGreaterThan(5);
+    expect(actions.filter((action) => readsTrace(action, papers))).toEqual(reads);
+  },
+);
 
 test('edges one after the other, and the ends of the trace beyond them', () => {
   const trace = of(PILOT);

@@ -5,10 +5,10 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import canonicalize from 'canonicalize';
-import * as v from 'valibot';
-import { operationSchema } from '../../bench/operation.ts';
-import { TYPED_UNITS, type TypedUnit } from '../../bench/readings/display.ts';
-import { FAMILIES } from '../../faults/families.ts';
+import type { Operation } from '../../bench/operation.ts';
+import type { TypedUnit } from '../../bench/readings/display.ts';
+import type { Family } from '../../faults/families.ts';
+import type { NextStep, Tell } from '../../faults/fault.ts';
 import { NEXT_STEPS, TELL } from '../../faults/fault.ts';
 import type { WRITTEN, Written } from './written.ts';
 import { asWritten, isConverted } from './written.ts';
@@ -52,91 +52,74 @@ export const IN_WORDS = 'in-words';
 export type LeftOut = (typeof LEFT_OUT)[number] | typeof IN_WORDS;
 export { NEXT_STEPS, TELL };
 
-const name = v.pipe(v.string(), v.maxLength(60));
-const words = v.pipe(v.string(), v.maxLength(1000));
-const count = v.pipe(v.number(), v.integer(), v.minValue(0));
-const sure = v.picklist(SURENESS);
 /** Causes that a conclusion may name beside the first: as many as a scenario can have. */
 export const MOST_OTHERS = 9;
 
-/** What each kind of entry holds. */
-const contents = {
-  operation: v.object({ test: v.nullable(name), operation: operationSchema }),
-  prediction: v.object({
-    test: name,
+interface NamedCause {
+  /** A catalogue id, `nothing`, or null where it is not known. */
+  cause: string | null;
+  family: Family | null;
+}
+
+/** What each kind of entry holds. What a file has in its place is checked by attemptSchema.ts. */
+interface Contents {
+  operation: { test: string | null; operation: Operation };
+  prediction: {
+    test: string;
     /** `sure`: of this line, where it is less than of the whole. */
-    lines: v.array(v.object({ id: name, answer: v.picklist(ANSWERS), sure: v.optional(sure) })),
-    figures: v.array(v.object({ id: name, value: v.number() })),
+    lines: { id: string; answer: Answer; sure?: Sure | undefined }[];
+    figures: { id: string; value: number }[];
     /** Of the whole; null where the lines were given. */
-    sure: v.nullable(sure),
+    sure: Sure | null;
     /** Filled in by the page: the trainee did not say it. */
-    given: v.optional(v.literal(true)),
-  }),
+    given?: true | undefined;
+  };
   /**
    * What was typed of a reading (by its index among all readings): in its unit, never converted. Of a residual test at a
    * fixed current that is the time in which it tripped, ms, and no value; of a ramp the current, and its last step's ms
    * where they were typed.
    */
-  observation: v.object({
-    test: name,
-    reading: count,
-    value: v.nullable(v.number()),
-    qualifier: v.nullable(v.picklist(['>', '<', 'no-reading'])),
-    unit: v.picklist(Object.keys(TYPED_UNITS) as TypedUnit[]),
+  observation: {
+    test: string;
+    reading: number;
+    value: number | null;
+    qualifier: '>' | '<' | 'no-reading' | null;
+    unit: TypedUnit;
     /** Further figures of a pilot reading: low in volts, duty as a share, amps per line. */
-    low: v.optional(v.number()),
-    duty: v.optional(v.number()),
-    amps: v.optional(v.number()),
-    tripMs: v.optional(v.number()),
+    low?: number | undefined;
+    duty?: number | undefined;
+    amps?: number | undefined;
+    tripMs?: number | undefined;
     /** What the trainee says tripped, and the test voltage used. */
-    tripped: v.optional(name),
-    volts: v.optional(v.number()),
-  }),
-  judgement: v.object({
-    test: name,
-    lines: v.array(v.object({ id: name, judged: v.picklist(JUDGEMENTS) })),
-    limits: v.array(v.object({ id: name, reading: count, judged: v.picklist(LIMIT_JUDGEMENTS) })),
-  }),
-  /** Why a test was left out. */
-  record: v.object({
-    test: name,
-    leftOut: v.picklist([...LEFT_OUT, IN_WORDS]),
-    /** As format 1 has them. */
-    words: v.optional(words),
-  }),
-  conclusion: v.object({
-    verdict: v.picklist([...new Set([...VERDICTS, ...AIM_VERDICTS, ...FIND_VERDICTS])]),
-    because: words,
-    /** A catalogue id, `nothing`, or null where it is not known. */
-    cause: v.nullable(name),
-    family: v.nullable(v.picklist(FAMILIES)),
+    tripped?: string | undefined;
+    volts?: number | undefined;
+  };
+  judgement: {
+    test: string;
+    lines: { id: string; judged: Judged }[];
+    limits: { id: string; reading: number; judged: LimitJudged }[];
+  };
+  /** Why a test was left out; `words` as format 1 has them. */
+  record: { test: string; leftOut: LeftOut; words?: string | undefined };
+  conclusion: NamedCause & {
+    verdict: Verdict;
+    because: string;
     /** Further causes, where more than one thing is wrong. */
-    others: v.optional(
-      v.pipe(
-        v.array(
-          v.object({
-            cause: v.nullable(name),
-            family: v.nullable(v.picklist(FAMILIES)),
-          }),
-        ),
-        v.maxLength(MOST_OTHERS),
-      ),
-    ),
-    sure,
-    findings: v.array(v.object({ test: name, id: name })),
+    others?: NamedCause[] | undefined;
+    sure: Sure;
+    findings: { test: string; id: string }[];
     /** What is done next and who is told, where that is asked: of one aim only if something is wrong. */
-    next: v.optional(v.picklist(NEXT_STEPS)),
-    tell: v.optional(v.picklist(TELL)),
+    next?: NextStep | undefined;
+    tell?: Tell | undefined;
     /** Tests to be repeated after what is wrong is put right, where that is asked. */
-    repeat: v.optional(v.pipe(v.array(name), v.maxLength(100))),
-  }),
-};
+    repeat?: string[] | undefined;
+  };
+}
 
-type Kind = keyof typeof contents;
-type Content<K extends Kind> = v.InferOutput<(typeof contents)[K]>;
+type Kind = keyof Contents;
 
 /** An entry as it is handed in: what the log adds is not yet there. */
-export type NotedOf<K extends Kind> = { kind: K } & Content<K>;
+export type NotedOf<K extends Kind> = { kind: K } & Contents[K];
 export type Noted = { [K in Kind]: NotedOf<K> }[Kind];
 
 /** `at`: bench time, s, recomputed by replay; `wall`: ms since the attempt began, only reported. */
@@ -148,47 +131,9 @@ interface Logged {
 export type EntryOf<K extends Kind> = NotedOf<K> & Logged;
 export type Entry = { [K in Kind]: EntryOf<K> }[Kind];
 
-const frame = { at: v.number(), wall: v.number(), hash: v.string() };
-const entrySchema: v.GenericSchema<unknown, Entry> = v.variant('kind', [
-  v.looseObject({ kind: v.literal('operation'), ...frame, ...contents.operation.entries }),
-  v.looseObject({ kind: v.literal('prediction'), ...frame, ...contents.prediction.entries }),
-  v.looseObject({ kind: v.literal('observation'), ...frame, ...contents.observation.entries }),
-  v.looseObject({ kind: v.literal('judgement'), ...frame, ...contents.judgement.entries }),
-  v.looseObject({ kind: v.literal('record'), ...frame, ...contents.record.entries }),
-  v.looseObject({ kind: v.literal('conclusion'), ...frame, ...contents.conclusion.entries }),
-]);
-
 /** The format that is written; older ones are converted when they are read (format1.ts), newer ones refused. */
 export const FORMAT = 2;
 
-/** Longest log that is read, entries. */
-export const LONGEST_LOG = 5000;
-
-/**
- * Which giving-out a job is of. `held`: the hash of the word that opens the debrief, where that waits for one (heldBy);
- * `clears`: nothing stays on the device once it is handed in.
- */
-const given = v.object({
-  id: name,
-  held: v.optional(v.pipe(v.string(), v.maxLength(64))),
-  clears: v.optional(v.literal(true)),
-});
-
-/** Unknown fields are kept, never executed: loose objects, with the log's entries among them. */
-export const attemptSchema = v.looseObject({
-  format: v.literal(FORMAT),
-  engine: v.string(),
-  scenario: v.unknown(),
-  trainee: v.optional(name),
-  word: v.optional(name),
-  /** The rung of support (rung.ts); without it what the scenario's support means. */
-  rung: v.optional(v.picklist([1, 2, 3, 4])),
-  /** Of a job that a tutor gave out. */
-  given: v.optional(given),
-  entries: v.pipe(v.array(entrySchema), v.maxLength(LONGEST_LOG)),
-  /** As the page that wrote the file had them; never believed. */
-  marks: v.optional(v.unknown()),
-});
 export interface Attempt extends Omit<Written, 'format' | 'entries'> {
   format: typeof FORMAT;
   entries: Entry[];

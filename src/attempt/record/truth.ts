@@ -4,7 +4,7 @@
  */
 import type { Reading } from '../../bench/reading.ts';
 import type { Family } from '../../faults/families.ts';
-import { judgeLimit } from '../../verification/assess.ts';
+import { judgeLimit } from '../../verification/judgeLimit.ts';
 import { onPapers } from '../../verification/onPapers.ts';
 import type { Finding, Limit, TestAction } from '../../verification/testAction.ts';
 import type { Answer, Judged, LimitJudged } from './attempt.ts';

@@ -3,10 +3,11 @@
 import type { OperationInput } from '../../bench/operation.ts';
 import { operation } from '../../bench/operation.ts';
 import { perform } from '../../bench/perform.ts';
-import { CATALOGUE, entryNamed } from '../../faults/catalogue.ts';
+import { entryNamed } from '../../faults/catalogue.ts';
 import type { Family } from '../../faults/families.ts';
 import type { Tell } from '../../faults/fault.ts';
 import { TELL } from '../../faults/fault.ts';
+import { notFaults } from '../../faults/notFaults.ts';
 import type { AimId } from '../../scenario/aims.ts';
 import { AIMS, aimOf, SITES } from '../../scenario/aims.ts';
 import { beginningOf } from '../../scenario/scenario.ts';
@@ -191,13 +192,11 @@ const dueAfterRepair: Kind = {
   },
 };
 
-const NO_FAULTS = CATALOGUE.filter(({ kind }) => kind === 'not-fault');
-
 const notAFault: Kind = {
   id: 'not-a-fault',
   topics: ['offer', 'lets-go', 'outlet-dead'],
   ask: (dice, topic) => {
-    const [answer] = dice.shuffle('none', NO_FAULTS);
+    const [answer] = dice.shuffle('none', notFaults);
     const faults = dice.shuffle(
       'faults',
       causesAt('single-tns', topic).concat(causesAt('three-socket', topic)),

@@ -14,8 +14,8 @@ import type { KeptAttempt } from '../../store/keptAttempt.ts';
 import { looksLikeRecord } from '../../store/recordFile.ts';
 import { inWords } from '../../words/problems.ts';
 import { takingUp } from './bench.ts';
+import { placeIn } from './keptPlace.ts';
 import type { Place } from './place.ts';
-import { placeIn } from './place.ts';
 import type { Refused, Taken } from './start.ts';
 
 /** `file`: the scenario file's own object. */

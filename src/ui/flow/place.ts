@@ -3,16 +3,10 @@
  * and texts half typed. Kept beside the attempt, so that it goes on there after the page was closed; where nothing
  * was kept, or it does not fit the log, the place is what the log alone says.
  */
-import * as v from 'valibot';
-import type { Attempt } from '../../attempt/record/attempt.ts';
-import { ANSWERS } from '../../attempt/record/attempt.ts';
-import { leakageSchema } from '../../bench/operation.ts';
-import { VEHICLE_STATES } from '../../bench/standIn.ts';
-import { CABLE_CODINGS } from '../../laws/proximity.ts';
-import { allowedActions } from '../../scenario/scenario.ts';
+import type { Answer, Attempt } from '../../attempt/record/attempt.ts';
 import type { Bench } from './bench.ts';
 import { standingOf } from './bench.ts';
-import { MAIN_POSITIONS, SUPPLY_POSITIONS } from './position.ts';
+import type { Position } from './position.ts';
 
 export const STEPS = [
   'choosing',
@@ -27,46 +21,30 @@ export const STEPS = [
 ] as const;
 export type Step = (typeof STEPS)[number];
 
-const positionSchema = v.object({
-  supply: v.picklist(SUPPLY_POSITIONS),
-  // Places kept before it could be switched have it on.
-  main: v.optional(v.picklist(MAIN_POSITIONS), 'on'),
-  cover: v.picklist(['closed', 'open']),
-  unit: v.picklist(['connected', 'taken off']),
-  plugged: v.boolean(),
-  state: v.picklist(VEHICLE_STATES),
-  pilot: v.picklist(['sound', 'shorted-to-earth', 'open']),
-  diode: v.picklist(['sound', 'shorted']),
-  earth: v.picklist(['sound', 'open']),
-  coding: v.nullable(v.picklist(CABLE_CODINGS)),
-  load: v.pipe(v.number(), v.minValue(0), v.maxValue(80)),
-  leakage: v.nullable(leakageSchema),
-});
-const draftSchema = v.object({
-  position: positionSchema,
-  wait: v.pipe(v.number(), v.minValue(0), v.maxValue(3600)),
-});
 /** What is to be set up when the test is locked, and how long then to wait, s. */
-export type Draft = Readonly<v.InferOutput<typeof draftSchema>>;
+export interface Draft {
+  readonly position: Position;
+  readonly wait: number;
+}
 
-const placeSchema = v.object({
-  step: v.picklist(STEPS),
+/** As it is kept; what is taken up again is checked by keptPlace.ts. */
+export interface KeptPlace {
+  readonly step: Step;
   /** The sheet for stopping the work lies over the step. */
-  stopping: v.boolean(),
-  test: v.nullable(v.string()),
-  draft: draftSchema,
-  answers: v.record(v.string(), v.picklist(ANSWERS)),
-  figures: v.record(v.string(), v.pipe(v.number(), v.finite())),
+  readonly stopping: boolean;
+  readonly test: string | null;
+  readonly draft: Draft;
+  readonly answers: Readonly<Record<string, Answer>>;
+  readonly figures: Readonly<Record<string, number>>;
   /** Texts and choices half made, by the names that the fields give them (useKept.ts). */
-  fields: v.record(v.string(), v.unknown()),
+  readonly fields: Readonly<Record<string, unknown>>;
   /** Thinking so far, ms. */
-  wall: v.pipe(v.number(), v.minValue(0)),
+  readonly wall: number;
   /** Last hash of the log that it belongs to. */
-  head: v.nullable(v.string()),
-});
-type KeptPlace = v.InferOutput<typeof placeSchema>;
+  readonly head: string | null;
+}
 
-export interface Place extends Readonly<Omit<KeptPlace, 'head'>> {
+export interface Place extends Omit<KeptPlace, 'head'> {
   /** Place in the log of the open test's prediction; −1 before its lock. */
   readonly since: number;
 }
@@ -75,7 +53,7 @@ export interface Place extends Readonly<Omit<KeptPlace, 'head'>> {
 export const standsAt = ({ step, test }: Pick<Place, 'step' | 'test'>): string =>
   test === null ? step : `${step}/${test}`;
 
-const headIn = ({ entries }: Attempt): string | null => entries.at(-1)?.hash ?? null;
+export const headIn = ({ entries }: Attempt): string | null => entries.at(-1)?.hash ?? null;
 
 /** As it is kept. */
 export const draftOf = ({ since: _, ...place }: Place, attempt: Attempt): KeptPlace => ({
@@ -100,34 +78,3 @@ export function placeByLog(bench: Bench): Place {
     wall: attempt.entries.at(-1)?.wall ?? 0,
   };
 }
-
-/** The steps at which an attempt can be whose log says no more than this. */
-const WITHIN: Readonly<Record<ReturnType<typeof standingOf>['at'], readonly Step[]>> = {
-  choosing: ['choosing', 'setting up', 'predicting', 'told', 'concluding'],
-  observing: ['observing', 'judging', 'harmed'],
-  concluding: ['concluding'],
-  debrief: ['debrief'],
-};
-
-/** The kept place of an attempt that was taken up again. `kept` may be anything. */
-export function placeIn(bench: Bench, kept: unknown): Place {
-  const byLog = placeByLog(bench);
-  const read = v.safeParse(placeSchema, kept);
-  if (!read.success) return byLog;
-  const { head, ...place } = read.output;
-  const { attempt, scenario } = bench.run;
-  if (head !== headIn(attempt) || !WITHIN[standingOf(attempt).at].includes(place.step)) return byLog;
-  const isOfTest = place.step !== 'choosing' && place.step !== 'concluding' && place.step !== 'debrief';
-  if (isOfTest && !allowedActions(scenario).some(({ id }) => id === place.test)) return byLog;
-  if (byLog.test !== null && place.test !== byLog.test) return byLog;
-  const since =
-    place.step === 'told'
-      ? attempt.entries.findLastIndex((entry) => entry.kind === 'prediction' && entry.test === place.test)
-      : byLog.since;
-  if (place.step === 'told' && since < 0) return byLog;
-  if (place.step === 'harmed' && !didHarm(bench)) return byLog;
-  return { ...place, since };
-}
-
-const didHarm = ({ happened }: Bench): boolean =>
-  happened.at(-1)?.outcome.unsafe.some(({ critical }) => critical) === true;

@@ -1,6 +1,6 @@
 /**
  * The words of tests, which come to the page by aims: a bench is not shown before those of every test that it may name
- * lines of are there, so that nothing on it has to wait.
+ * lines of are there, so that nothing on it has to wait. Those of causes come before one is named.
  */
 import { linesToChooseFrom } from '../../attempt/record/lines.ts';
 import { rungOf } from '../../attempt/record/rung.ts';
@@ -10,6 +10,7 @@ import { allowedActions } from '../../scenario/scenario.ts';
 import { ACTIONS } from '../../verification/actions.ts';
 import { addTests } from '../../words/actions.ts';
 import type { ActionWords } from '../../words/actionWords.ts';
+import { addCauses } from '../../words/puttingRight.ts';
 import type { Bench } from './bench.ts';
 import { loaded } from './loading.ts';
 
@@ -32,14 +33,22 @@ const TABLES: Readonly<Record<AimId, () => Promise<Table>>> = {
 
 const load = async (aim: AimId): Promise<void> => addTests(await loaded(TABLES[aim]));
 
-/** Of all aims, or of these. Rejects with `NotLoaded` where some of them do not come. */
-export async function wordsOf(aims: readonly AimId[] = AIMS.map(({ id }) => id)): Promise<void> {
-  await Promise.all(aims.map(load));
+/** Before something is put right, or what was is told. Rejects with `NotLoaded`. */
+export async function wordsOfCauses(): Promise<void> {
+  addCauses((await loaded(() => import('../../words/namedCauses.ts'))).NAMED_CAUSES);
+}
+
+/** Of these aims; without any of all, and of causes. Rejects with `NotLoaded`. */
+export async function wordsOf(aims?: readonly AimId[]): Promise<void> {
+  await Promise.all(aims?.map(load) ?? [...AIMS.map(({ id }) => load(id)), wordsOfCauses()]);
 }
 
 /** All that are worded at this bench and in its debrief. Rejects with `NotLoaded`. */
 export async function wordsAt(bench: Bench): Promise<void> {
-  await wordsOf([...aimsAt(bench)]);
+  await Promise.all([
+    wordsOf([...aimsAt(bench)]),
+    ...(bench.happened.some(({ operation }) => operation.op === 'put-right') ? [wordsOfCauses()] : []),
+  ]);
 }
 
 /** Of the tests that are allowed or begun, and, where lines are to be chosen, of those that lend theirs. */

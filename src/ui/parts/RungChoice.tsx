@@ -4,7 +4,8 @@ import { suggestedRung } from '../../attempt/marks/suggestedRung.ts';
 import type { Rung } from '../../attempt/record/rung.ts';
 import { RUNGS, rungOf } from '../../attempt/record/rung.ts';
 import type { About } from '../../store/about.ts';
-import { RUNG_MORE, RUNG_NAMES, SHOWN_NAME, suggestionText } from '../../words/rungs.ts';
+import { RUNG_MORE, SHOWN_NAME, suggestionText } from '../../words/rungChoice.ts';
+import { RUNG_NAMES } from '../../words/rungs.ts';
 
 interface Props {
   /** What this device kept of its own trainee: it suggests a rung. */

@@ -32,10 +32,6 @@ export interface TruthLine {
   readonly source: string;
 }
 
-/** The reason, and which tests tell what this one cannot. */
-export const whyText = (why: string, toldBy: readonly string[]): string =>
-  toldBy.length === 0 ? why : `${why} Told by: ${toldBy.join('; ')}.`;
-
 const agreesIn = ({ you, truth, agrees }: TruthPair): boolean => agrees ?? you === truth;
 /** Whether all that was said of the line is true. */
 export const isAsSaid = ({ pairs }: TruthLine): boolean => pairs.every(agreesIn);

@@ -1,6 +1,6 @@
 /** The bench, one step a screen: the head, what is known in one line, the drawing, and the step with its bar. */
 
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { rungOf } from '../../../attempt/record/rung.ts';
 import type { AimId } from '../../../scenario/aims.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
@@ -11,9 +11,11 @@ import { ROOM } from '../../drawing/useDrawn.ts';
 import type { AttemptActor, AttemptState } from '../../flow/attemptMachine.ts';
 import { lastJudged } from '../../flow/attemptMachine.ts';
 import type { Bench } from '../../flow/bench.ts';
+import { loaded } from '../../flow/loading.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
 import { prepared } from '../../flow/measurement.ts';
 import { operationsBetween } from '../../flow/position.ts';
+import { wordsOfCauses } from '../../flow/testWords.ts';
 import { DESK, LYING, useMatches } from '../../flow/useMatches.ts';
 import { useMeasuring } from '../../flow/useMeasuring.ts';
 import { usePaced } from '../../flow/usePaced.ts';
@@ -21,13 +23,13 @@ import { shownText } from '../../format/figures.ts';
 import { KeyPad } from '../../parts/KeyPad.tsx';
 import { WaitingLine } from '../../parts/WaitingLine.tsx';
 import { useSounds } from '../../sound/useSounds.ts';
+import { readsTrace, useTraces } from '../measure/LateTrace.tsx';
 import { aimInHand, askedAims, foundInTest } from './askedAims.ts';
 import { ChooseStep } from './ChooseStep.tsx';
 import { Harm } from './Harm.tsx';
 import { Head } from './Head.tsx';
 import { Status } from './Known.tsx';
 import { nextInOrder } from './nextInOrder.ts';
-import { PutRightDialog } from './PutRightDialog.tsx';
 import { Rail } from './Rail.tsx';
 import { StopDialog } from './StopDialog.tsx';
 import { CHOICES_OF, otherPosition } from './setUpRows.ts';
@@ -35,6 +37,12 @@ import { standingText } from './standingText.ts';
 import type { TestStep } from './TestCard.tsx';
 import { TestCard, testStepOf } from './TestCard.tsx';
 import { YourTests } from './YourTests.tsx';
+
+/** It names every cause, and comes when it is first asked for. */
+const PutRightDialog = lazy(async () => {
+  const [dialog] = await Promise.all([loaded(() => import('./PutRightDialog.tsx')), wordsOfCauses()]);
+  return { default: dialog.PutRightDialog };
+});
 
 /** Where there is no room for the whole sheet. */
 function smallView(step: TestStep | null, isLying: boolean): 'upright' | 'strip' | 'part' {
@@ -75,6 +83,9 @@ export function BenchScreen(props: Props) {
   const { bench, draft, harm, test, failed } = state.context;
   const { scenario } = bench.run;
   const actions = useMemo(() => allowedActions(scenario), [scenario]);
+  useTraces(
+    useMemo(() => actions.some((one) => readsTrace(one, bench.run.papers)), [actions, bench.run.papers]),
+  );
   const action = actions.find(({ id }) => id === test);
   const step = action === undefined ? null : testStepOf(state);
   const isSettingUp = step === 'setting up' || step === 'predicting';
@@ -231,12 +242,20 @@ export function BenchScreen(props: Props) {
       </main>
       <KeyPad />
       {state.matches({ working: 'putting right' }) ? (
-        <PutRightDialog
-          bench={bench}
-          failed={failed}
-          onPutRight={(what) => send({ type: 'do', operation: { op: 'put-right', what }, wall: wall() })}
-          onLeave={() => send({ type: 'leave' })}
-        />
+        <Suspense
+          fallback={
+            <p className="turning" role="status">
+              Loading …
+            </p>
+          }
+        >
+          <PutRightDialog
+            bench={bench}
+            failed={failed}
+            onPutRight={(what) => send({ type: 'do', operation: { op: 'put-right', what }, wall: wall() })}
+            onLeave={() => send({ type: 'leave' })}
+          />
+        </Suspense>
       ) : null}
       {state.matches('harmed') && harm !== null ? (
         <Harm

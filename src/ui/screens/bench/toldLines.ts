@@ -21,7 +21,7 @@ import { testTitle } from '../../../words/testTitles.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { perceived } from '../../flow/whatIsKnown.ts';
 import { figureText } from '../../format/figures.ts';
-import { whyText } from '../../parts/TruthLines.tsx';
+import { whyText } from '../../parts/whyText.ts';
 import { recordOf, recordText } from '../measure/records.ts';
 
 /** Something said that is not true: before the test, or of what the unit did. */

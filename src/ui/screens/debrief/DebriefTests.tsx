@@ -10,7 +10,8 @@ import { OWN_WORDS } from '../../../words/subjects.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { figureText } from '../../format/figures.ts';
 import type { TruthLine } from '../../parts/TruthLines.tsx';
-import { isAsSaid, judgedPair, limitPair, TruthLines, whyText } from '../../parts/TruthLines.tsx';
+import { isAsSaid, judgedPair, limitPair, TruthLines } from '../../parts/TruthLines.tsx';
+import { whyText } from '../../parts/whyText.ts';
 import { recordOf, recordText } from '../measure/records.ts';
 import { Fold } from './Fold.tsx';
 

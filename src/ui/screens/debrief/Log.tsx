@@ -1,15 +1,9 @@
 /** The attempt as it was logged, entry by entry, with its bench time. */
 import { memo } from 'react';
 import type { Attempt, Entry } from '../../../attempt/record/attempt.ts';
-import {
-  answerText,
-  JUDGED_WORDS,
-  LIMIT_WORDS,
-  leftOutText,
-  SURE_WORDS,
-  VERDICT_WORDS,
-} from '../../../words/answers.ts';
+import { answerText, JUDGED_WORDS, LIMIT_WORDS, SURE_WORDS } from '../../../words/answers.ts';
 import { operationText } from '../../../words/trade.ts';
+import { leftOutText, VERDICT_WORDS } from '../../../words/verdicts.ts';
 import { benchTime, figureText } from '../../format/figures.ts';
 import { Scroll } from '../../parts/Scroll.tsx';
 import { recordText } from '../measure/records.ts';

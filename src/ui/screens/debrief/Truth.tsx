@@ -3,12 +3,12 @@ import { memo } from 'react';
 import type { Debrief } from '../../../attempt/marks/debrief.ts';
 import { notFaultsOf } from '../../../attempt/marks/diagnosis.ts';
 import type { Showing } from '../../../attempt/marks/showing.ts';
-import { NEXT_WORDS, TELL_WORDS } from '../../../words/answers.ts';
 import { causeWords } from '../../../words/causes.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
 import { readingTitle } from '../../../words/readings.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { FAMILY_WORDS } from '../../../words/topics.ts';
+import { NEXT_WORDS, TELL_WORDS } from '../../../words/verdicts.ts';
 import { shownText } from '../../format/figures.ts';
 import { Fold } from './Fold.tsx';
 

@@ -1,7 +1,8 @@
 /** What a learner sees of a giving-out before it is begun: the same for the learner and for the tutor who looks first. */
 import type { ReactNode } from 'react';
 import type { ReadGiving } from '../../../desk/giving.ts';
-import { RUNG_MORE, RUNG_NAMES } from '../../../words/rungs.ts';
+import { RUNG_MORE } from '../../../words/rungChoice.ts';
+import { RUNG_NAMES } from '../../../words/rungs.ts';
 import type { Offered } from '../offered.ts';
 import { unitLine } from '../offered.ts';
 

@@ -6,11 +6,11 @@ import { faultsAmong } from '../../../faults/catalogue.ts';
 import { readScenario } from '../../../scenario/readScenario.ts';
 import { verify } from '../../../scenario/verify.ts';
 import { limitText, lineText } from '../../../words/actions.ts';
-import { VERDICT_WORDS } from '../../../words/answers.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
 import { sourceText } from '../../../words/sources.ts';
 import { OWN_WORDS } from '../../../words/subjects.ts';
 import { testTitle } from '../../../words/testTitles.ts';
+import { VERDICT_WORDS } from '../../../words/verdicts.ts';
 import { shownText } from '../../format/figures.ts';
 import { SheetBlock } from './SheetBlock.tsx';
 

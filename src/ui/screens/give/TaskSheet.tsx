@@ -1,7 +1,8 @@
 /** On paper for the learner: what is asked, and how to open it. Nothing of the key is on it. */
 import type { ReadGiving } from '../../../desk/giving.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
-import { RUNG_MORE, RUNG_NAMES } from '../../../words/rungs.ts';
+import { RUNG_MORE } from '../../../words/rungChoice.ts';
+import { RUNG_NAMES } from '../../../words/rungs.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import type { Offered } from '../offered.ts';
 import { unitLine } from '../offered.ts';

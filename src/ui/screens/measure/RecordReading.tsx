@@ -16,6 +16,7 @@ import { leaveField } from '../../parts/leaveField.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { UnitKeys } from '../../parts/UnitKeys.tsx';
 import { StepFrame } from '../bench/StepFrame.tsx';
+import { LateTrace } from './LateTrace.tsx';
 import type { Numbered, Observation } from './records.ts';
 import {
   lastVolts,
@@ -26,7 +27,7 @@ import {
   recordText,
   TRIPPED_WORDS,
 } from './records.ts';
-import { ReadingTrace, ShownReading } from './ShownReading.tsx';
+import { ShownReading } from './ShownReading.tsx';
 import type { TypedFigure } from './typedFigure.ts';
 import { digitsIn, figureTyped } from './typedFigure.ts';
 
@@ -226,7 +227,7 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
           onChange={more('volts')}
         />
       ) : null}
-      <ReadingTrace reading={reading} took={took} />
+      <LateTrace reading={reading} took={took} />
     </StepFrame>
   );
 }

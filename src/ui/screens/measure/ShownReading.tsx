@@ -1,9 +1,7 @@
-/** A reading as the instrument shows it: figure, uncertainty, what belongs to it; and its trace where it has one. */
+/** A reading as the instrument shows it: figure, uncertainty, what belongs to it. */
 import { memo } from 'react';
 import type { Reading } from '../../../bench/reading.ts';
 import { readingTitle } from '../../../words/readings.ts';
-import { TraceView } from '../../drawing/traces/TraceView.tsx';
-import { traceOf } from '../../drawing/traces/traceOf.ts';
 import { benchTime, furtherFacts, shownText, uncertaintyText } from '../../format/figures.ts';
 
 interface Props {
@@ -31,15 +29,4 @@ export const ShownReading = memo(function ShownReading({ reading }: Props) {
       </div>
     </div>
   );
-});
-
-interface TraceProps extends Props {
-  /** Bench time that its act took, s. */
-  readonly took: number;
-}
-
-/** Typing beside it does not draw it anew. */
-export const ReadingTrace = memo(function ReadingTrace({ reading, took }: TraceProps) {
-  const trace = traceOf(reading, took);
-  return trace === null ? null : <TraceView trace={trace} />;
 });

@@ -6,19 +6,13 @@
 import { useCallback, useState } from 'react';
 import { supportOf } from '../../../attempt/record/rung.ts';
 import { scenarioIn } from '../../../scenario/scenario.ts';
-import {
-  answerText,
-  JUDGED_WORDS,
-  LIMIT_WORDS,
-  NEXT_WORDS,
-  TELL_WORDS,
-  VERDICT_WORDS,
-} from '../../../words/answers.ts';
+import { answerText, JUDGED_WORDS, LIMIT_WORDS } from '../../../words/answers.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
 import { readingTitle } from '../../../words/readings.ts';
 import { RUNG_NAMES } from '../../../words/rungs.ts';
 import { OWN_WORDS, SUBJECT_WORDS } from '../../../words/subjects.ts';
 import { operationText } from '../../../words/trade.ts';
+import { NEXT_WORDS, TELL_WORDS, VERDICT_WORDS } from '../../../words/verdicts.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { benchTime, figureText, shownText } from '../../format/figures.ts';
 import { Foot } from '../../parts/Foot.tsx';
