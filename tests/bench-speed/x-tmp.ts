@@ -1,0 +1,3 @@
+import { printCollecting } from './collectSpeed.ts';
+
+printCollecting(() => {});
