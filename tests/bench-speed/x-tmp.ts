@@ -1,3 +1,0 @@
-import { printCollecting } from './collectSpeed.ts';
-
-printCollecting(() => {});
