@@ -3,6 +3,7 @@ import type { AimSum, Calibrated, WeakTopic } from '../attempt/marks/recordSums.
 import { aimSums, calibrationOver, weakTopics } from '../attempt/marks/recordSums.ts';
 import type { Summary } from '../attempt/marks/summary.ts';
 import type { Judged } from '../attempt/record/attempt.ts';
+import type { UnsafeId } from '../bench/unsafe.ts';
 import { AIMS } from '../scenario/aims.ts';
 import type { LineOutcome, Look, Marked, Row } from './collect.ts';
 import type { Giving, Note } from './giving.ts';
@@ -144,16 +145,33 @@ function judged(row: Row, givings: readonly Giving[]): Pick<ClassRow, 'passed' |
   return { note, passed: passedWith(row, note) };
 }
 
-/** Critical acts that neither the job nor the tutor sets aside. */
-export const criticalLeft = ({ marks }: Marked, note: Note | null): number =>
-  marks.gates.critical.filter(
-    ({ id, setAside }) => setAside === null && !(note?.setAside ?? []).some(({ gate }) => gate === id),
-  ).length;
+/** The verdict's gate, by its name in a note; any other is the id of a critical act. */
+export const VERDICT_GATE = 'verdict';
 
+export interface GateNotMet {
+  readonly gate: typeof VERDICT_GATE | UnsafeId;
+  /** Why it is set aside, by the tutor or in the job; null: it counts. */
+  readonly reason: string | null;
+}
+
+/** Each once, in the order in which a tutor would want to know. */
+export function gatesNotMet({ marks: { gates } }: Marked, note: Note | null): readonly GateNotMet[] {
+  const byTutor = (gate: string) => note?.setAside.find((one) => one.gate === gate)?.reason ?? null;
+  const acts = new Map(gates.critical.map(({ id, setAside }) => [id, byTutor(id) ?? setAside]));
+  return [
+    ...(gates.verdict ? [] : [{ gate: VERDICT_GATE, reason: byTutor(VERDICT_GATE) } as const]),
+    ...[...acts].map(([gate, reason]) => ({ gate, reason })),
+  ];
+}
+
+/** The verdict of a unit that was called sound is wrong as well: with its gate the hurdle is set aside. */
 function passedWith(row: Marked, note: Note | null): boolean | null {
-  const { passed, hurdles, total, pass, gates } = row.marks;
+  const { passed, hurdles, total, pass } = row.marks;
   if (passed === null) return null;
-  return hurdles.length === 0 && total >= pass && gates.verdict && criticalLeft(row, note) === 0;
+  const gates = gatesNotMet(row, note);
+  const isAside = gates.some(({ gate, reason }) => gate === VERDICT_GATE && reason !== null);
+  const left = hurdles.filter((hurdle) => !(hurdle === 'verdict' && isAside));
+  return left.length === 0 && total >= pass && gates.every(({ reason }) => reason !== null);
 }
 
 function totalsOf(rows: readonly Marked[]): Class['totals'] {
@@ -280,10 +298,13 @@ function learnersOf(giving: Giving, all: readonly ClassRow[]): readonly Learner[
       );
       if (one?.row.kind !== 'marked') return null;
       const { marks, verdict } = one.row;
-      const critical = criticalLeft(one.row, one.note);
+      const left = gatesNotMet(one.row, one.note).filter(({ reason }) => reason === null);
+      const unsoundAccepted = left.some(({ gate }) => gate === VERDICT_GATE);
+      const critical = marks.gates.critical.filter(({ id }) => left.some(({ gate }) => gate === id)).length;
+      const isAside = !unsoundAccepted && !marks.gates.verdict;
       // Of one aim no pass is stated: then what was right is what is wanted.
-      const passed = one.passed ?? (verdict.right && marks.gates.verdict && critical === 0);
-      return { passed, critical, unsoundAccepted: !marks.gates.verdict && verdict.said !== null };
+      const passed = one.passed ?? ((verdict.right || isAside) && left.length === 0);
+      return { passed, critical, unsoundAccepted };
     });
     return { label: labelOf((theirs[0] as ClassRow).row), outcome: setOutcome(rule, jobs) };
   });

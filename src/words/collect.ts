@@ -1,6 +1,7 @@
 /** What is said of attempts that were collected: what needs a look, why a file is not marked, and the table as CSV. */
 
 import type { ClassRow, Learner } from '../desk/class.ts';
+import { gatesNotMet, VERDICT_GATE } from '../desk/class.ts';
 import type { Look, Refused, Row } from '../desk/collect.ts';
 import type { Field } from '../desk/csv.ts';
 import { MOST_FILES, MOST_UNPACKED } from '../desk/zip.ts';
@@ -94,20 +95,18 @@ export function refusalText({ why }: Refused): string {
 export const verdictWords = (row: Extract<Row, { kind: 'marked' }>): string =>
   row.verdict.said === null
     ? 'none'
-    : `${VERDICT_WORDS[row.verdict.said]}: ${row.verdict.right ? 'right' : 'wrong'}`;
+    : `“${VERDICT_WORDS[row.verdict.said]}”: ${row.verdict.right ? 'right' : 'not right'}`;
+
+/** A gate, as what was done against it. */
+export const gateText = (gate: string): string =>
+  gate === VERDICT_GATE ? 'called fit, not shown to be sound' : unsafeActText(gate);
 
 /** Gates that are not met, each with whether it is set aside; and so the reason. */
 export function gatesWords({ row, note }: ClassRow): string {
   if (row.kind !== 'marked') return '';
-  const { critical, verdict } = row.marks.gates;
-  const acts = [...new Set(critical.map(({ id }) => id))].map((id) => {
-    const reason =
-      note?.setAside.find(({ gate }) => gate === id)?.reason ??
-      critical.find((one) => one.id === id)?.setAside ??
-      null;
-    return `${unsafeActText(id)}${reason === null ? '' : ` (set aside: ${reason})`}`;
-  });
-  const all = [...(verdict ? [] : ['called fit, not shown to be sound']), ...acts];
+  const all = gatesNotMet(row, note).map(
+    ({ gate, reason }) => `${gateText(gate)}${reason === null ? '' : ` (set aside: ${reason})`}`,
+  );
   return all.length === 0 ? 'met' : `not met: ${all.join('; ')}`;
 }
 

@@ -119,6 +119,43 @@ test('a gate that the tutor sets aside counts, and both are shown', () => {
   expect(csvOf(csvRows(one === undefined ? [] : [one], new Map()))).toContain('(set aside: my lead)');
 });
 
+test('the gate of the verdict is set aside as any other is, with the hurdle that is the same verdict; a set goes by it', () => {
+  const [row] = rowsOf([fileOf('a.json', class6[0] as Attempt)]) as [Marked];
+  const critical = [{ entry: 3, id: 'insulation-live', setAside: null }] as const;
+  const fit = {
+    ...row,
+    marks: {
+      ...row.marks,
+      ...{ total: 90, hurdles: ['verdict'], passed: false },
+      gates: { verdict: false, critical },
+    },
+    verdict: { said: 'as-designed', right: false, truth: 'not-fit' },
+  } as Marked;
+  const rule = { pass: 1, noCritical: true, noUnsound: true };
+  const noted = (...gates: readonly string[]) => ({
+    ...giving,
+    rule,
+    tutor: {
+      notes: { [row.code]: { comment: '', setAside: gates.map((gate) => ({ gate, reason: 'a talk' })) } },
+    },
+  });
+  const told = (...gates: readonly string[]) => {
+    const made = classOf([fit], [noted(...gates)]);
+    return [made.rows[0]?.passed, made.sets.get(giving.giving)?.[0]?.outcome.met];
+  };
+  expect(told()).toEqual([false, false]);
+  expect(told('verdict')).toEqual([false, false]);
+  expect(told('insulation-live')).toEqual([false, false]);
+  expect(told('verdict', 'insulation-live')).toEqual([true, true]);
+  // Another hurdle is none of the verdict's.
+  const below = { ...fit, marks: { ...fit.marks, hurdles: ['verdict', 'judgement'] } } as Marked;
+  expect(classOf([below], [noted('verdict', 'insulation-live')]).rows[0]?.passed).toBe(false);
+  const [one] = classOf([fit], [noted('verdict')]).rows;
+  expect(csvOf(csvRows(one === undefined ? [] : [one], new Map()))).toContain(
+    'called fit, not shown to be sound (set aside: a talk); insulation test on a live circuit',
+  );
+});
+
 test('no row is lost, whatever came, and every one has a place in the table', () => {
   const came: readonly Came[] = [
     fileOf('ok.json', class6[0] as Attempt),

@@ -1,8 +1,9 @@
 /** The tutor's comment on one attempt, and gates set aside, each with a reason: both are shown wherever the attempt stands. */
 import { useState } from 'react';
+import { gatesNotMet } from '../../../desk/class.ts';
 import type { Marked } from '../../../desk/collect.ts';
 import type { Note } from '../../../desk/giving.ts';
-import { unsafeActText } from '../../../words/unsafeActs.ts';
+import { gateText } from '../../../words/collect.ts';
 import { TextField } from '../../parts/TextField.tsx';
 
 interface Props {
@@ -17,7 +18,6 @@ export function TutorNote({ row, note, onNote }: Props) {
   const now = note ?? NO_NOTE;
   const [comment, setComment] = useState(now.comment);
   const [said, setSaid] = useState('');
-  const acts = [...new Set(row.marks.gates.critical.map(({ id }) => id))];
   const keep = (changed: Note, what: string) => {
     setSaid('');
     void onNote(changed).then(() => setSaid(what));
@@ -25,10 +25,7 @@ export function TutorNote({ row, note, onNote }: Props) {
   return (
     <section className="stack" aria-labelledby="note-heading">
       <h2 id="note-heading">Your comment</h2>
-      <div className="not-printed">
-        <TextField label="comment" lines value={comment} maxLength={1000} onChange={setComment} />
-      </div>
-      <p className="only-printed">{comment}</p>
+      <TextField label="comment" lines value={comment} maxLength={1000} onChange={setComment} />
       <div className="acts">
         <button
           type="button"
@@ -38,18 +35,19 @@ export function TutorNote({ row, note, onNote }: Props) {
           Keep the comment
         </button>
       </div>
-      {acts.map((id) => (
+      {gatesNotMet(row, now).map(({ gate, reason }) => (
         <Gate
-          key={id}
-          id={id}
-          reason={now.setAside.find(({ gate }) => gate === id)?.reason ?? null}
+          key={gate}
+          gate={gate}
+          reason={reason}
+          isByJob={now.setAside.every((one) => one.gate !== gate)}
           onSetAside={(reason) =>
             keep(
               {
                 ...now,
                 setAside: [
-                  ...now.setAside.filter(({ gate }) => gate !== id),
-                  ...(reason === null ? [] : [{ gate: id, reason }]),
+                  ...now.setAside.filter((one) => one.gate !== gate),
+                  ...(reason === null ? [] : [{ gate, reason }]),
                 ],
               },
               reason === null ? 'The gate counts again.' : 'The gate is set aside.',
@@ -57,7 +55,7 @@ export function TutorNote({ row, note, onNote }: Props) {
           }
         />
       ))}
-      <p role="status" className="note not-printed">
+      <p role="status" className="note">
         {said}
       </p>
     </section>
@@ -65,23 +63,25 @@ export function TutorNote({ row, note, onNote }: Props) {
 }
 
 interface GateProps {
-  readonly id: Marked['marks']['gates']['critical'][number]['id'];
+  readonly gate: string;
   readonly reason: string | null;
+  /** The job itself sets it aside: then only its file can have it count again. */
+  readonly isByJob: boolean;
   readonly onSetAside: (reason: string | null) => void;
 }
 
-function Gate({ id, reason, onSetAside }: GateProps) {
+function Gate({ gate, reason, isByJob, onSetAside }: GateProps) {
   const [text, setText] = useState('');
   return reason === null ? (
     <form
-      className="stack not-printed"
+      className="stack"
       onSubmit={(event) => {
         event.preventDefault();
         if (text.trim() !== '') onSetAside(text.trim());
       }}
     >
       <TextField
-        label={`set this gate aside, because (${unsafeActText(id)})`}
+        label={`set this gate aside, because (${gateText(gate)})`}
         value={text}
         maxLength={300}
         onChange={setText}
@@ -93,11 +93,15 @@ function Gate({ id, reason, onSetAside }: GateProps) {
   ) : (
     <div className="acts">
       <p>
-        <strong>Set aside:</strong> {unsafeActText(id)}. {reason}
+        <strong>Set aside:</strong> {gateText(gate)}. {reason}
       </p>
-      <button type="button" className="plain" onClick={() => onSetAside(null)}>
-        Let it count again
-      </button>
+      {isByJob ? (
+        <span className="note">in the job’s own file</span>
+      ) : (
+        <button type="button" className="plain" onClick={() => onSetAside(null)}>
+          Let it count again
+        </button>
+      )}
     </div>
   );
 }
