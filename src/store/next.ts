@@ -10,8 +10,9 @@ import type { Rung } from '../attempt/record/rung.ts';
 import type { AimId } from '../scenario/aims.ts';
 import { AIMS, aimOf } from '../scenario/aims.ts';
 import type { About } from './about.ts';
+import type { DueCard, DueTopics } from './comesBack.ts';
+import { dueTopics } from './comesBack.ts';
 import { aimAttempts } from './jobResults.ts';
-import type { Card } from './questionRecord.ts';
 import type { Goal } from './recordText.ts';
 
 export type Why =
@@ -20,8 +21,8 @@ export type Why =
   | { readonly what: 'sure and wrong'; readonly at: number }
   /** How many of the aim's tests, when it was last done without them. */
   | { readonly what: 'left out'; readonly tests: number; readonly at: number }
-  /** How many topics of questions come back by now. */
-  | { readonly what: 'due'; readonly topics: number }
+  /** How many topics of questions come back by now, and why. */
+  | ({ readonly what: 'due' } & DueTopics)
   | { readonly what: 'not tried' }
   /** Whole days since it was done. */
   | { readonly what: 'longest ago'; readonly days: number };
@@ -35,7 +36,9 @@ interface Known {
   readonly kept: readonly About[];
   readonly goal: Goal | null;
   /** Of the questions: when each topic and misconception comes back. */
-  readonly cards: readonly Pick<Card, 'topic' | 'due'>[];
+  readonly cards: readonly DueCard[];
+  /** The day by which all is to be known, ms since 1970. */
+  readonly assessment: number | null;
   /** Whether the first run was gone through on this device. */
   readonly hadFirstRun: boolean;
   /** ms since 1970 */
@@ -49,14 +52,14 @@ interface Last {
   readonly outcome: TestOutcome;
 }
 
-export function nextForYou({ kept, goal, cards, hadFirstRun, now }: Known): Next {
+export function nextForYou({ kept, goal, cards, assessment, hadFirstRun, now }: Known): Next {
   const own = kept.filter(({ concluded, isGuest }) => concluded && !isGuest);
   if (own.length === 0 && !hadFirstRun) return { kind: 'first run' };
   const { aim, why } = chosen(own, goal, now);
-  const due = new Set(cards.filter((card) => card.due <= now).map(({ topic }) => topic)).size;
+  const due = dueTopics(cards, assessment, now);
   // What is due comes before what was merely not done for long, and after everything that went wrong on a bench.
-  if (due > 0 && (why.what === 'not tried' || why.what === 'longest ago'))
-    return { kind: 'questions', why: { what: 'due', topics: due } };
+  if (due.topics > 0 && (why.what === 'not tried' || why.what === 'longest ago'))
+    return { kind: 'questions', why: { what: 'due', ...due } };
   return { kind: 'aim', aim, rung: rungFor(own, aim), why };
 }
 

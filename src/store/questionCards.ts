@@ -3,6 +3,7 @@ import type { Sure } from '../attempt/record/attempt.ts';
 import type { Question } from '../quiz/question.ts';
 import { isSafetyKind, isSafetyTopic } from '../quiz/safety.ts';
 import type { Due } from '../quiz/session.ts';
+import { comesBack } from './comesBack.ts';
 import type { Card } from './questionRecord.ts';
 import { cardId } from './questionRecord.ts';
 import { remembered } from './spacing.ts';
@@ -50,9 +51,9 @@ function changed(before: Card | null, of: Pick<Card, 'topic' | 'kind' | 'mistake
 }
 
 /** Those that are due by now: misconceptions before topics, and what was due first first. */
-export const dueCards = (cards: readonly Card[], now: number): readonly Card[] =>
+export const dueCards = (cards: readonly Card[], assessment: number | null, now: number): readonly Card[] =>
   cards
-    .filter(({ due }) => due <= now)
+    .filter((card) => comesBack(card, assessment, now) <= now)
     .toSorted((a, b) => Number(a.kind === null) - Number(b.kind === null) || a.due - b.due);
 
 export const dueOf = ({ topic, kind, kinds }: Card): Due => ({ topic, kind, asked: kinds });

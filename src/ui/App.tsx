@@ -61,6 +61,9 @@ const Leaving = lazy(async () => ({
 const Questions = lazy(async () => ({
   default: (await withWords(() => import('./screens/questions/Questions.tsx'))).Questions,
 }));
+const QuestionBench = lazy(async () => ({
+  default: (await withWords(() => import('./screens/questions/QuestionBench.tsx'))).QuestionBench,
+}));
 const MyRecord = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/record/MyRecord.tsx'))).MyRecord,
 }));
@@ -81,6 +84,7 @@ const SCREEN_NAMES: Readonly<Record<string, string>> = {
   '/first-minute': 'The first minute',
   '/shown': 'The worked run',
   '/questions': 'The questions',
+  '/questions/bench': 'The bench of a question',
   '/record': 'My record',
   '/sources': 'The list of sources',
   '/words': 'The list of words',
@@ -281,6 +285,9 @@ export function App() {
             </Route>
             <Route path="/questions">
               <Questions query={query} openAttempt={openAttempt} />
+            </Route>
+            <Route path="/questions/bench">
+              <QuestionBench query={query} openAttempt={openAttempt} />
             </Route>
             <Route path="/record">
               <MyRecord

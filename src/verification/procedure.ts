@@ -17,8 +17,17 @@ import { onPapers } from './onPapers.ts';
 import { waitFor } from './steps.ts';
 import type { Papers, TestAction } from './testAction.ts';
 
-const startsAt = ({ from, cover }: TestAction): 'as found' | 'made good' | 'isolated' | 'energised' =>
+export const startsAt = ({ from, cover }: TestAction): 'as found' | 'made good' | 'isolated' | 'energised' =>
   cover === 'as found' ? cover : from === 'isolated' && cover === 'closed' ? 'made good' : from;
+
+/** From a circuit that is off and locked: proved dead at both ends, the cover opened between them. */
+export const PROVING_AND_OPENING: readonly OperationInput[] = [
+  { op: 'check-instruments' },
+  { op: 'prove-dead', at: 'origin' },
+  { op: 'open-cover' },
+  { op: 'discharge' },
+  { op: 'prove-dead', at: 'supply' },
+];
 
 /** Isolated, proved dead, cover open: what dead work starts from. Proving is left to the action that teaches it. */
 function toIsolated(world: World, action: TestAction): readonly OperationInput[] {
@@ -27,15 +36,7 @@ function toIsolated(world: World, action: TestAction): readonly OperationInput[]
   const proved = origin?.isWhole === true && supply?.isWhole === true;
   return [
     ...toOff(world),
-    ...(proved || action.id === 'prove-dead'
-      ? []
-      : ([
-          { op: 'check-instruments' },
-          { op: 'prove-dead', at: 'origin' },
-          { op: 'open-cover' },
-          { op: 'discharge' },
-          { op: 'prove-dead', at: 'supply' },
-        ] as const)),
+    ...(proved || action.id === 'prove-dead' ? [] : PROVING_AND_OPENING),
     ...(proved && plant.cover === 'closed' ? [{ op: 'open-cover' } as const] : []),
   ];
 }

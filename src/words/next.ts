@@ -1,4 +1,5 @@
 /** What is next in words: the one reason, and what an aim's job came to. */
+import type { DueTopics } from '../store/comesBack.ts';
 import type { JobResult } from '../store/jobResults.ts';
 import type { Why } from '../store/next.ts';
 
@@ -14,7 +15,7 @@ export function whyText(why: Why, day: (at: number) => string): string {
     case 'left out':
       return `You left out ${why.tests === 1 ? 'one of its tests' : `${why.tests} of its tests`}, on ${day(why.at)}.`;
     case 'due':
-      return why.topics === 1 ? 'One topic comes back today.' : `${why.topics} topics come back today.`;
+      return dueText(why, day);
     case 'not tried':
       return 'You have not tried it yet.';
     case 'longest ago':
@@ -22,6 +23,17 @@ export function whyText(why: Why, day: (at: number) => string): string {
         ? 'Of all twelve you did this one first today.'
         : `You last did it ${why.days === 1 ? 'yesterday' : `${why.days} days ago`}, longest ago of all twelve.`;
   }
+}
+
+const OF: Readonly<Record<string | number, string>> = { all: 'all', 1: 'one', 2: 'two', 3: 'three' };
+
+/** How many topics come back, and why. */
+export function dueText({ topics, wrong, assessment }: DueTopics, day: (at: number) => string): string {
+  const back =
+    topics === 1
+      ? `One topic comes back today, ${wrong === 0 ? 'as its time has come' : 'since you had something wrong in it'}.`
+      : `${topics} topics come back today, ${wrong === 0 ? 'as their time has come' : `${OF[wrong === topics ? 'all' : wrong] ?? wrong} of them since you had something wrong`}.`;
+  return assessment === null ? back : `${back} Your assessment on ${day(assessment)} brings it nearer.`;
 }
 
 export const NOT_TRIED = 'not tried';

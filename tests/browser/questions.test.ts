@@ -6,8 +6,10 @@ import type { Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
 import { markQuiz } from '../../src/quiz/markQuiz.ts';
 import { sessionOf } from '../../src/quiz/session.ts';
+import { shownState } from '../../src/quiz/shown.ts';
 import '../../src/words/allTests.ts';
 import { stemParts } from '../../src/words/questions.ts';
+import { answer } from './answering.ts';
 import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { sitDown } from './trainee.ts';
@@ -23,31 +25,6 @@ const goTo = (page: Page, hash: string) =>
 const atQuestion = (page: Page, number: number, of: number) =>
   page.getByText(`${number} of ${of} · `, { exact: false }).waitFor();
 const stem = (page: Page) => page.locator('#question').textContent();
-
-/** An answer, whichever, by keys and names alone, up to how sure. */
-async function answer(page: Page): Promise<void> {
-  const field = page.getByRole('textbox', { name: 'your answer' });
-  const slider = page.getByRole('slider', { name: /^your touch/ });
-  const terminals = page.getByRole('group', { name: /^Terminals/ });
-  if ((await field.count()) > 0) {
-    await field.fill('3');
-    const [unit] = await page.getByRole('group', { name: 'unit' }).getByRole('radio').all();
-    await unit?.check();
-    await page
-      .getByRole('button', { name: /^Answer/ })
-      .filter({ visible: true })
-      .first()
-      .click();
-  } else if ((await slider.count()) > 0) {
-    await slider.press('ArrowRight');
-  } else if ((await terminals.count()) > 0) {
-    for (const terminal of (await terminals.getByRole('button').all()).slice(0, 2))
-      if ((await button(page, /^guessing/).count()) === 0) await terminal.click();
-  } else {
-    const next = page.getByRole('group', { name: /^(your answer|what comes next)$/ }).getByRole('button');
-    while ((await next.count()) > 0) await next.and(page.locator(':enabled')).first().click();
-  }
-}
 
 /** What of the page lies beyond the window, px down and across. */
 const beyond = (page: Page) =>
@@ -105,9 +82,106 @@ test('by keys alone: digits choose and say how sure, Enter goes on, and a wrong 
     await page.locator('.worked-out').waitFor();
     if (i < 3) await page.keyboard.press('Enter');
   }
-  await page.getByRole('link', { name: 'Try on a unit' }).click();
+  await page.getByRole('link', { name: 'See it on the bench' }).click();
+  await page.getByRole('heading', { level: 1, name: 'On the bench', exact: true }).waitFor();
+  expect(await page.title()).toBe('See it on the bench · Charge point trainer');
+});
+
+test('weak topic, wrong answer, bench, back: the bench stands as the question shows, the session as it stood, and nothing of it counts', async () => {
+  const page = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
+  const wrongly = async () => {
+    await answer(page);
+    await button(page, /^guessing/).click();
+    await page.locator('.worked-out').waitFor();
+  };
+  await goTo(page, '#/questions?topics=leakage&count=1&seed=4');
+  await atQuestion(page, 1, 1);
+  await wrongly();
+  await goTo(page, '#/record');
+  await page
+    .getByRole('link', { name: /^Three questions on/ })
+    .first()
+    .click();
+  await atQuestion(page, 1, 3);
+  await goTo(page, '#/questions?topics=offer&count=3&seed=2');
+  const drawn = sessionOf({ count: 3, seed: 2, topics: ['offer'] });
+  const at = drawn.findIndex((one) => shownState(one)?.left?.some(({ op }) => op === 'vehicle') === true);
+  expect(at).toBeGreaterThanOrEqual(0);
+  for (let i = 0; i < at; i++) {
+    await atQuestion(page, i + 1, 3);
+    await wrongly();
+    await button(page, 'Next').click();
+  }
+  const asked = stemParts(drawn[at] as (typeof drawn)[number]).given;
+  await page.getByRole('heading', { name: asked, exact: true }).waitFor();
+  // Before it is settled the bench would tell its answer.
+  const bench = page.getByRole('heading', { level: 1, name: 'On the bench', exact: true });
+  await goTo(page, `#/questions/bench?of=${drawn[at]?.id}`);
+  await page.getByText('This question is not settled', { exact: false }).waitFor();
+  expect(await bench.count()).toBe(0);
+  await goTo(page, '#/questions?topics=offer&count=3&seed=2');
+  await page.getByRole('heading', { name: asked, exact: true }).waitFor();
+  await wrongly();
+  await page.getByRole('link', { name: 'See it on the bench' }).click();
+  await bench.waitFor();
+  await page.getByText('It stands as the question shows it', { exact: false }).waitFor();
+  // As it was handed over: the lead is in.
+  await page
+    .getByText(/plugged in, state B/)
+    .first()
+    .waitFor();
+  expect(await barriersOn(page)).toEqual([]);
+  const isBack = async () => {
+    await page.locator('.worked-out').waitFor();
+    expect(await stem(page)).toBe(asked);
+    await atQuestion(page, at + 1, 3);
+  };
+  await button(page, 'Predict').click();
+  await button(page, 'Lock').click();
+  await page.getByRole('heading', { name: 'Measure', exact: true }).waitFor();
+  await page.getByRole('link', { name: /^Back to the questions$/i }).click();
+  await isBack();
+  await page.getByRole('link', { name: 'See it on the bench' }).click();
+  await bench.waitFor();
+  await page.reload();
+  await bench.waitFor();
+  await page.goBack();
+  await isBack();
+  await page.reload();
+  await isBack();
+  await goTo(page, '#/record');
+  await page.getByRole('table', { name: 'Questions answered, by topic' }).waitFor();
+  expect(await page.getByText('On the bench').count()).toBe(0);
+  await goTo(page, '#/');
+  await page.getByRole('link', { name: /^Start here/ }).waitFor();
+  expect(await page.getByRole('heading', { name: 'Unfinished' }).count()).toBe(0);
+});
+
+test('during an assessment nothing is asked: in this tab, after a reload, in another tab, and no bench of a question', async () => {
+  const page = await sitDown(opened.browser, opened.url);
+  await goTo(page, '#/questions?topics=dead&count=3&seed=3');
+  await atQuestion(page, 1, 3);
+  await goTo(page, '#/aim/dead/single-pme?seed=3&rung=4');
   await page.getByRole('heading', { name: 'Choose a test' }).waitFor();
-  expect(await page.title()).toMatch(/Is it dead\?/);
+  const refused = (where: Page) =>
+    where.getByText('You are in an assessment: Is it dead?', { exact: false }).waitFor();
+  await goTo(page, '#/questions?topics=dead&count=3&seed=3');
+  await refused(page);
+  expect(await page.locator('#question').count()).toBe(0);
+  await page.reload();
+  await refused(page);
+  const other = await page.context().newPage();
+  await other.goto(`${opened.url}#/questions`);
+  await refused(other);
+  expect(await other.locator('#question').count()).toBe(0);
+  const [first] = sessionOf({ count: 3, seed: 3, topics: ['dead'] });
+  await goTo(other, `#/questions/bench?of=${first?.id}`);
+  await refused(other);
+  // Put away before anything was done in it, it is left.
+  await goTo(other, '#/');
+  await other.getByRole('button', { name: 'Put it away' }).click();
+  await goTo(other, '#/questions');
+  await atQuestion(other, 1, 10);
 });
 
 test('a quiz that is set: nothing is told before its end, and its file is marked', async () => {

@@ -6,6 +6,9 @@ import { expect, test } from 'vitest';
 import { question } from '../../src/quiz/draw.ts';
 import { KINDS } from '../../src/quiz/kinds.ts';
 import type { Question } from '../../src/quiz/question.ts';
+import { RESISTANCES } from '../references/conductorResistances.ts';
+import { LOOP_IMPEDANCES } from '../references/loopImpedances.ts';
+import { PROXIMITY_ROWS } from '../references/proximityRanges.ts';
 
 type Given = Readonly<Record<string, number | string | boolean>>;
 const n = (given: Given, key: string): number => {
@@ -21,15 +24,12 @@ const vehicleAmps = (percent: number): number =>
   percent < 10 ? 6 : percent <= 85 ? percent * 0.6 : percent <= 96 ? (percent - 64) * 2.5 : 80;
 
 /** BS 7671 Table 41.3 for 230 V, and four fifths of it (Appendix 3), Ω. */
-const COLD_LOOP: Readonly<Record<string, number>> = {
-  B16: 2.18,
-  B20: 1.75,
-  B32: 1.1,
-  B40: 0.88,
-  C16: 1.09,
-  C32: 0.54,
-  C40: 0.44,
-};
+const COLD_LOOP: Readonly<Record<string, number>> = Object.fromEntries(
+  LOOP_IMPEDANCES.flatMap(({ rating, B, C }) => [
+    [`B${rating}`, B[1]],
+    [`C${rating}`, C[1]],
+  ]),
+);
 /** BS EN 61008-1, ms (S from memory). */
 const BREAK_TIMES: Readonly<Record<string, Readonly<Record<number, number>>>> = {
   general: { 1: 300, 2: 150, 5: 40 },
@@ -88,4 +88,146 @@ test.each(Object.keys(AGAIN))('%s: within its tolerance of the figure worked out
       one.tolerance,
     );
   }
+});
+
+/*
+ * What the questions state of tables: those of the standards as they stand in tests/references or here, since a sum over a
+ * wrong table would be wrong alike.
+ */
+const perMetre = (area: number): number => RESISTANCES.find((row) => row.area === area)?.class2 ?? Number.NaN;
+
+/** BS 7671:2018+A2:2022 Table 4B1, 70 °C insulation, and Table 4C1, bunched or touching. */
+const AIR = [1.03, 1, 0.94, 0.87, 0.79, 0.71];
+const BUNCHED = [1, 0.8, 0.7];
+/** BS 7671:2018+A2:2022 Tables 4D2A (B, C) and 4D5 (100, 102), two loaded conductors of 4, 6 and 10 mm², A. */
+const TABLED = [30, 38, 52, 36, 46, 63, 27, 34, 45, 35, 47];
+/** BS 7671:2018+A2:2022 Appendix 4, single-phase a.c., mV an ampere and metre. */
+const MILLIVOLTS: Readonly<Record<number, number>> = { 4: 11, 6: 7.3, 10: 4.4 };
+
+const STATED: Readonly<Record<string, (given: Given) => void>> = {
+  'protective-ohms': (g) => expect(n(g, 'each')).toBeCloseTo(perMetre(n(g, 'protective')), 2),
+  'line-and-protective': (g) => {
+    expect(n(g, 'lineEach')).toBeCloseTo(perMetre(n(g, 'line')), 2);
+    expect(n(g, 'protectiveEach')).toBeCloseTo(perMetre(n(g, 'protective')), 2);
+  },
+  'carried-current': (g) => {
+    expect(AIR).toContain(n(g, 'ambient'));
+    expect(BUNCHED).toContain(n(g, 'grouped'));
+    expect(TABLED).toContain(n(g, 'tabled'));
+  },
+  'volt-drop': (g) => expect(n(g, 'each')).toBe(MILLIVOLTS[n(g, 'area')]),
+  // IEC 61851-1:2017 Table B.2: 63 A, on one phase 70 A.
+  'least-of-limits': (g) => expect([13, 20, 32, n(g, 'phases') === 1 ? 70 : 63]).toContain(n(g, 'cable')),
+  'sum-judged': (g) =>
+    expect(n(g, 'sum')).toBeCloseTo(
+      (n(g, 'length') * (perMetre(n(g, 'line')) + perMetre(n(g, 'protective')))) / 1000,
+      2,
+    ),
+  'loop-judged': (g) => expect(n(g, 'limit')).toBe(COLD_LOOP[`${g.type}${n(g, 'rating')}`]),
+};
+
+test.each(Object.keys(STATED))('%s: what it states is what the tables say', (kind) => {
+  expect(figures(kind).length).toBeGreaterThanOrEqual(20);
+  for (const { values } of figures(kind)) STATED[kind]?.(values);
+});
+
+/** Which choice is right, by the limits of the standards written out here. */
+const JUDGED: Readonly<Record<string, (given: Given) => string>> = {
+  // IEC 61851-1:2017 Table A.8.
+  'duty-band': (g) => {
+    const percent = n(g, 'percent');
+    if (percent < 3 || percent > 97 || (percent > 7 && percent < 8)) return 'not-allowed';
+    return percent <= 7 ? 'digital-link' : percent < 10 ? '6-A' : '80-A';
+  },
+  'coding-of-ohms': (g) => codingOf(n(g, 'ohms')),
+  'coding-with-contact': (g) => codingOf(n(g, 'ohms') + n(g, 'contact')),
+  // IEC 61851-1:2017 B.2: without a coded resistor no supply; else the lower of unit and cable.
+  'uncoded-plug': (g) => {
+    const coding = codingOf(g.read === 'none' ? Infinity : Number(g.read));
+    return coding === 'none' ? 'no-supply' : `${Math.min(Number(coding), n(g, 'rated'))}-A`;
+  },
+  // Contacts add at most 0.05 Ω (contract).
+  'sum-judged': (g) => {
+    const off = n(g, 'read') - n(g, 'sum');
+    return off < -0.01 ? 'too-low' : off <= 0.06 ? 'as-it-ought' : 'too-high';
+  },
+  // The half-width is stated: 5 % and 0.03 Ω (contract).
+  'loop-judged': (g) => {
+    const limit = COLD_LOOP[`${g.type}${n(g, 'rating')}`] ?? Number.NaN;
+    const half = n(g, 'uncertainty');
+    expect(half).toBeCloseTo(0.05 * n(g, 'read') + 0.03, 1);
+    return n(g, 'read') + half <= limit ? 'within' : n(g, 'read') - half >= limit ? 'outside' : 'too-close';
+  },
+  // BS 7671 434.5.1.
+  'breaking-capacity': (g) => (230 / n(g, 'ohms') <= n(g, 'capacity') ? 'bears-it' : 'does-not'),
+  // ESQCR 2002 regulation 27: 230 V, 10 % up, 6 % down.
+  'supply-voltage': (g) => (n(g, 'volts') < 216.2 ? 'low' : n(g, 'volts') > 253 ? 'high' : 'within'),
+  // BS EN 61008-1: above half of IΔn, up to IΔn.
+  'rising-alternating': (g) => inBand(n(g, 'milliamps'), n(g, 'rated') / 2, n(g, 'rated')),
+  // IEC 62955:2018: above 3 mA, up to 6 mA.
+  'rising-direct': (g) => inBand(n(g, 'milliamps'), 3, 6),
+  // BS EN 61008-1: 0.35 to 1.4 times IΔn from 0°, of type A alone.
+  'half-wave': (g) => (g.type === 'AC' ? 'nothing-asked' : inBand(n(g, 'milliamps'), 10.5, 42)),
+  // BS EN 61008-1: not at half of IΔn, surely at IΔn.
+  'at-half-the-rating': (g) =>
+    n(g, 'milliamps') <= n(g, 'rated') / 2
+      ? 'should-not'
+      : n(g, 'milliamps') >= n(g, 'rated')
+        ? 'should'
+        : 'cant-tell',
+  // IEC 62955:2018 Table 2, ms.
+  'direct-time': (g) => ({ 6: '10000', 60: '300', 200: '100' })[n(g, 'milliamps')] ?? '',
+  // BS 7671 536.4.1.4: delayed, and three times the rating.
+  'who-trips': (g) => (g.delay === 'S' && n(g, 'rated') >= 90 ? 'unit-alone' : 'either'),
+  // IEC 61851-1:2017 Table A.6, ms.
+  'how-soon': (g) =>
+    ({
+      'stops-asking': '100',
+      unplugged: '100',
+      'earth-lost': '100',
+      'pilot-to-earth': '3000',
+      asks: '3000',
+      'unlock-after-unplugging': '5000',
+    })[String(g.what)] ?? '',
+  // BS 7671 Table 64 and 643.3.3, V.
+  'insulation-volts': (g) => (g.what === 'circuit' ? '500' : '250'),
+  // BS 7671 433.1.1: Ib ≤ In ≤ Iz, ratings of BS EN 60898-1.
+  'breaker-fits': (g) =>
+    String(
+      [6, 10, 13, 16, 20, 25, 32, 40, 50, 63].find(
+        (rating) => rating >= n(g, 'load') && rating <= n(g, 'carries'),
+      ),
+    ),
+  // BS 7671 433.1.1, 525 (5 % of 230 V), 411.4 and 434.5.1.
+  'design-wrong': (g) => {
+    if (n(g, 'carries') < n(g, 'rating')) return 'cable';
+    if ((n(g, 'length') * 7.3 * 32) / 1000 > 11.5) return 'drop';
+    if (n(g, 'loop') > (COLD_LOOP[`B${n(g, 'rating')}`] ?? Number.NaN)) return 'clears';
+    return 230 / n(g, 'origin') > 6000 ? 'breaks' : 'none';
+  },
+  // BS 7671 Table 64: 1 MΩ; electronics only where the unit is connected.
+  'low-line-neutral': (g) => {
+    if (n(g, 'toEarth') < 1) return 'to-earth';
+    return n(g, 'lineNeutral') >= 1 ? 'good' : g.connected === true ? 'electronics' : 'cable';
+  },
+};
+
+const inBand = (value: number, least: number, greatest: number): string =>
+  value < least ? 'too-early' : value > greatest ? 'too-late' : 'in-its-band';
+
+/** IEC 61851-1:2017 Table B.2, by the rows of tests/references: the last one that begins at or below it. */
+const codingOf = (ohms: number): string =>
+  String(PROXIMITY_ROWS.filter((row) => row.ohms >= 0 && row.ohms <= ohms).at(-1)?.reading ?? '');
+
+test.each(Object.keys(JUDGED))('%s: the right choice by the limits written out', (kind) => {
+  expect(figures(kind).length).toBeGreaterThanOrEqual(20);
+  for (const one of figures(kind)) {
+    if (one.way !== 'choice' && one.way !== 'three-answers') throw new Error(`${one.id} is no choice`);
+    expect(one.answer, one.id).toBe(JUDGED[kind]?.(one.values));
+  }
+});
+
+test('so many figures at least are worked out again', () => {
+  const all = [...Object.keys(AGAIN), ...Object.keys(JUDGED)].flatMap(figures);
+  expect(new Set(all.map(({ id }) => id)).size).toBeGreaterThanOrEqual(600);
 });

@@ -7,9 +7,11 @@ import type { AimId } from '../../src/scenario/aims.ts';
 import { AIMS, aimJobId } from '../../src/scenario/aims.ts';
 import type { About } from '../../src/store/about.ts';
 import { aboutOf } from '../../src/store/about.ts';
+import type { DueCard } from '../../src/store/comesBack.ts';
 import { aimAttempts, aimResult, scenarioResult } from '../../src/store/jobResults.ts';
 import { nextForYou } from '../../src/store/next.ts';
 import type { Goal } from '../../src/store/recordText.ts';
+import { whyText } from '../../src/words/next.ts';
 
 const DAY = 86_400_000;
 const NOW = 100 * DAY;
@@ -66,8 +68,9 @@ const next = (
   kept: readonly About[],
   goal: Goal | null = null,
   hadFirstRun = false,
-  cards: readonly { readonly topic: AimId; readonly due: number }[] = [],
-) => nextForYou({ kept, goal, cards, hadFirstRun, now: NOW });
+  cards: readonly DueCard[] = [],
+  assessment: number | null = null,
+) => nextForYou({ kept, goal, cards, assessment, hadFirstRun, now: NOW });
 
 describe('with nothing done', () => {
   test('it is the first run', () => {
@@ -193,19 +196,31 @@ test('of a scenario on whatever rung: not a guest’s, and not what is unfinishe
 
 describe('questions that come back', () => {
   const due = [
-    { topic: 'offer', due: NOW },
-    { topic: 'offer', due: NOW - DAY },
-    { topic: 'dead', due: NOW - 2 * DAY },
+    { topic: 'offer', kind: null, due: NOW, last: NOW - 9 * DAY },
+    { topic: 'offer', kind: 'duty-of-current', due: NOW - DAY, last: NOW - 9 * DAY },
+    { topic: 'dead', kind: null, due: NOW - 2 * DAY, last: NOW - 9 * DAY },
   ] as const;
+  const later = [{ topic: 'offer', kind: null, due: NOW + 20 * DAY, last: NOW - 9 * DAY }] as const;
 
   test('come before what was merely not done for long', () => {
-    const questions = { kind: 'questions', why: { what: 'due', topics: 2 } };
+    const questions = { kind: 'questions', why: { what: 'due', topics: 2, wrong: 1, assessment: null } };
     expect(next(allDone(10), null, true, due)).toEqual(questions);
     expect(next([], null, true, due)).toEqual(questions);
   });
 
   test('and not before their day', () => {
-    expect(next(allDone(10), null, true, [{ topic: 'offer', due: NOW + 1 }]).kind).toBe('aim');
+    expect(next(allDone(10), null, true, [{ ...due[0], due: NOW + 1 }]).kind).toBe('aim');
+  });
+
+  test('but on the day before an assessment, which is said', () => {
+    const assessment = NOW + DAY / 2;
+    expect(next(allDone(10), null, true, later, NOW + 5 * DAY).kind).toBe('aim');
+    const found = next(allDone(10), null, true, later, assessment);
+    expect(found).toEqual({ kind: 'questions', why: { what: 'due', topics: 1, wrong: 0, assessment } });
+    const text = 'why' in found ? whyText(found.why, () => '24 December') : '';
+    expect(text).toBe(
+      'One topic comes back today, as its time has come. Your assessment on 24 December brings it nearer.',
+    );
   });
 
   test('nor before what went wrong on a bench, nor before the first run', () => {

@@ -1,6 +1,7 @@
 /** When what was asked comes back: the figures of the library that works it out, and what an answer changes. */
 import { createEmptyCard, fsrs, Rating } from 'ts-fsrs';
 import { describe, expect, test } from 'vitest';
+import { comesBack } from '../../src/store/comesBack.ts';
 import type { Settled } from '../../src/store/questionCards.ts';
 import { afterAnswer, dueCards, dueOf } from '../../src/store/questionCards.ts';
 import type { Card } from '../../src/store/questionRecord.ts';
@@ -133,9 +134,24 @@ describe('an answer', () => {
 
   test('is due when its time has come: misconceptions first', () => {
     const cards = followed([], settled);
-    expect(dueCards(cards, START)).toEqual([]);
-    const due = dueCards(cards, START + 5 * DAY);
+    expect(dueCards(cards, null, START)).toEqual([]);
+    const due = dueCards(cards, null, START + 5 * DAY);
     expect(due.map(({ kind }) => kind)).toEqual(['duty-of-current', null]);
     expect(due.map(dueOf)[0]).toEqual({ topic: 'offer', kind: 'duty-of-current', asked: {} });
+  });
+
+  test('an assessment that is to come brings nearer what was put off beyond the day before it', () => {
+    const card = { due: START + 40 * DAY, last: START };
+    expect(comesBack(card, null, START)).toBe(START + 40 * DAY);
+    expect(comesBack(card, START + 10 * DAY, START)).toBe(START + 9 * DAY);
+    // Not on the day it was answered; not once the day is past; never later than it was.
+    expect(comesBack(card, START + DAY / 2, START)).toBe(START + DAY);
+    expect(comesBack(card, START - DAY, START)).toBe(START + 40 * DAY);
+    expect(comesBack(card, START + 90 * DAY, START)).toBe(START + 40 * DAY);
+    const cards = followed([], { ...settled, isRight: true, mistake: null });
+    const [soon = 0] = cards.map(({ due }) => due);
+    const later = cards.map((one) => ({ ...one, due: soon + 30 * DAY }));
+    expect(dueCards(later, null, START + 6 * DAY)).toEqual([]);
+    expect(dueCards(later, START + 7 * DAY, START + 6 * DAY)).toHaveLength(1);
   });
 });

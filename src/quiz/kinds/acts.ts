@@ -21,7 +21,7 @@ import { causesAt } from './causesAt.ts';
 import { about, drawOne } from './stated.ts';
 
 /** What a log may hold, as somebody would do it; their words go by the same names. */
-const ACTS = {
+export const ACTS = {
   'off-locked': [{ op: 'isolate' }],
   'off-not-locked': [{ op: 'isolate', lock: false }],
   'open-cover': [{ op: 'open-cover' }],

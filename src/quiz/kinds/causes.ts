@@ -12,7 +12,9 @@ import type { Broken, Causes } from '../workOutCauses.ts';
 import type { Stated } from './stated.ts';
 import { about, statedOn } from './stated.ts';
 
-const causesOn = (site: SiteId): Readonly<Record<string, Broken>> => (CAUSES as unknown as Causes)[site];
+/** By cause: what it breaks in which test on this kind of site. */
+export const causesOn = (site: SiteId): Readonly<Record<string, Broken>> =>
+  (CAUSES as unknown as Causes)[site];
 
 /** Some cause breaks a line in a test of each of them. */
 const WITH_CAUSES: readonly AimId[] = AIMS.map(({ id }) => id);

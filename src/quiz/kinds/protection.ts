@@ -315,13 +315,12 @@ const lowLineNeutral: Kind = {
     const answer = dice.pick('answer', LOW_WHERE);
     const good = (name: string): number => dice.figure(name, 210, 480, 10);
     const bad = (name: string): number => dice.figure(name, 0.02, 0.6, 0.02);
-    const isConnected =
-      answer === 'electronics' ? true : answer === 'cable' ? false : dice.pick('on', [true, false]);
+    // With the unit connected its electronics make the reading between line and neutral low, whatever else there is.
+    const isConnected = answer === 'electronics' || (answer === 'to-earth' && dice.pick('on', [true, false]));
     return inOrder({
       values: {
         connected: isConnected,
-        lineNeutral:
-          answer === 'electronics' || answer === 'cable' ? bad('line-neutral') : good('line-neutral'),
+        lineNeutral: isConnected || answer === 'cable' ? bad('line-neutral') : good('line-neutral'),
         toEarth: answer === 'to-earth' ? bad('to-earth') : good('to-earth'),
         least: minimumInsulation(230, 'other').minimum / 1e6,
       },

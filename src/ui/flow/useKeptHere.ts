@@ -14,10 +14,12 @@ export interface Kept {
   readonly goal: Goal | null;
   /** What comes back of the questions, and when. */
   readonly cards: readonly Card[];
+  /** The day of one's assessment, ms since 1970. */
+  readonly assessment: number | null;
   readonly problem: KeepProblem | null;
 }
 
-const NOTHING: Kept = { all: [], goal: null, cards: [], problem: null };
+const NOTHING: Kept = { all: [], goal: null, cards: [], assessment: null, problem: null };
 /** So long the page waits for it, ms: what stands above the scenarios is not to push them away. */
 const PATIENCE = 300;
 
@@ -31,7 +33,7 @@ export function useKeptHere(): Kept | null {
       if (!isStale) startTransition(() => setKept(what));
     };
     Promise.all([keptAttempts(), keptGoal(), keptQuestions()]).then(
-      ([all, goal, { cards }]) => found({ all, goal, cards, problem: null }),
+      ([all, goal, { cards, assessment }]) => found({ all, goal, cards, assessment, problem: null }),
       (error) => found({ ...NOTHING, problem: problemOf(error) }),
     );
     return () => {

@@ -27,6 +27,7 @@ import { readsTrace, useTraces } from '../measure/LateTrace.tsx';
 import { aimInHand, askedAims, foundInTest } from './askedAims.ts';
 import { ChooseStep } from './ChooseStep.tsx';
 import { Harm } from './Harm.tsx';
+import type { WayBack } from './Head.tsx';
 import { Head } from './Head.tsx';
 import { Status } from './Known.tsx';
 import { nextInOrder } from './nextInOrder.ts';
@@ -72,10 +73,21 @@ interface Props {
   readonly beside?: string | null;
   /** There, what comes after a test; else one is chosen. */
   readonly onNext?: () => void;
+  readonly nextName?: string;
+  readonly from?: WayBack;
 }
 
 export function BenchScreen(props: Props) {
-  const { state, send: sendAtOnce, wall, keepFailed, beside = null, onNext = null } = props;
+  const {
+    state,
+    send: sendAtOnce,
+    wall,
+    keepFailed,
+    beside = null,
+    onNext = null,
+    nextName = 'Next test',
+    from,
+  } = props;
   const { send, waiting } = usePaced(state, sendAtOnce, wall);
   const isWaiting = waiting !== null;
   useSounds(state.context.bench);
@@ -171,13 +183,13 @@ export function BenchScreen(props: Props) {
   const after = isFind ? null : rung <= 2 ? inOrder : nextInOrder(bench, ofAim);
   const next =
     onNext !== null
-      ? { name: 'Next test', go: onNext }
+      ? { name: nextName, go: onNext }
       : after !== null
         ? { name: `Next: ${testTitle(after)}`, go: () => choose(after) }
         : { name: 'Next', go: () => send({ type: 'next' }) };
   return (
     <div className="bench-screen" data-step={step ?? 'choosing'}>
-      <Head bench={bench} keepFailed={keepFailed} onStop={stop} />
+      <Head bench={bench} keepFailed={keepFailed} onStop={stop} {...(from === undefined ? {} : { from })} />
       <main className={hasRail ? 'bench-main with-rail' : 'bench-main'}>
         {hasRail ? <Rail aims={aims} open={aim} test={action?.id ?? null} onOpen={openInRail} /> : null}
         <Status bench={bench} />
@@ -234,6 +246,7 @@ export function BenchScreen(props: Props) {
                 hand={hand}
                 onHand={setHand}
                 next={next}
+                hasOthers={onNext === null}
               />
             </div>
           )}

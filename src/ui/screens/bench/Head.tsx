@@ -19,16 +19,29 @@ interface Props {
   readonly bench: Bench;
   readonly keepFailed: boolean;
   readonly onStop?: () => void;
+  /** Where it was come from. */
+  readonly from?: WayBack;
 }
 
-export const Head = memo(function Head({ bench, keepFailed, onStop }: Props) {
+export interface WayBack {
+  readonly href: string;
+  /** In a word, as a phone has room for. */
+  readonly name: string;
+  /** Said before it where it is read out. */
+  readonly before?: string;
+}
+
+const JOBS: WayBack = { href: '#/', name: 'Jobs' };
+
+export const Head = memo(function Head({ bench, keepFailed, onStop, from = JOBS }: Props) {
   const [shown, setShown] = useState<'cautions' | 'sheet' | 'papers' | null>(null);
   const { scenario, papers, attempt } = bench.run;
   const isDesk = useMatches(DESK);
   return (
     <header className="head">
-      <a href="#/" className="head-back">
-        Jobs
+      <a href={from.href} className="head-back">
+        {from.before === undefined ? null : <span className="unseen">{from.before} </span>}
+        {from.name}
       </a>
       <div className="head-title">
         <h1>{scenario.title}</h1>

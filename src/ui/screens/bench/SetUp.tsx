@@ -31,7 +31,8 @@ interface Props {
   readonly onHand: (hand: Hand | null) => void;
   readonly onDraft: (draft: Draft) => void;
   readonly onPredict: () => void;
-  readonly onLeave: () => void;
+  /** Null where no other test is to be had. */
+  readonly onLeave: (() => void) | null;
 }
 
 export function SetUp(props: Props) {
@@ -73,9 +74,11 @@ export function SetUp(props: Props) {
           )}
         </p>
         <div className="bar-acts">
-          <button type="button" onClick={onLeave}>
-            Another test
-          </button>
+          {onLeave === null ? null : (
+            <button type="button" onClick={onLeave}>
+              Another test
+            </button>
+          )}
           <button type="submit" className="main" disabled={!fits}>
             Predict
           </button>

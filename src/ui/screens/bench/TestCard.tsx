@@ -42,6 +42,8 @@ interface Props {
   readonly onHand: (hand: Hand | null) => void;
   /** What comes after this test, by its name. */
   readonly next: { readonly name: string; readonly go: () => void };
+  /** Whether another test can be chosen. */
+  readonly hasOthers: boolean;
 }
 
 const STEP_OF = {
@@ -145,7 +147,7 @@ function OpenStep(props: Props & { readonly heading: RefObject<HTMLHeadingElemen
 }
 
 /** What is set: it acts at the lock. */
-function SetUpStep({ state, send, hand, onHand }: Props) {
+function SetUpStep({ state, send, hand, onHand, hasOthers }: Props) {
   const { bench, draft } = state.context;
   const { papers } = bench.run;
   return (
@@ -158,7 +160,7 @@ function SetUpStep({ state, send, hand, onHand }: Props) {
       onHand={onHand}
       onDraft={(next) => send({ type: 'draft', draft: next })}
       onPredict={() => send({ type: 'predict' })}
-      onLeave={() => send({ type: 'leave' })}
+      onLeave={hasOthers ? () => send({ type: 'leave' }) : null}
     />
   );
 }

@@ -28,6 +28,7 @@ export function useNext(told: Debrief): Next | null | undefined {
       kept: [...kept.all.filter(({ first }) => first !== firstOf(told)), asKept(told)],
       goal: kept.goal,
       cards: kept.cards,
+      assessment: kept.assessment,
       hadFirstRun: FIRST_RUN.kept() === 'done',
       now: Date.now(),
     });

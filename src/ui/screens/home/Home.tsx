@@ -6,11 +6,13 @@
 import { useMemo, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { FIRST_RUN } from '../../../store/choices.ts';
+import type { DueTopics } from '../../../store/comesBack.ts';
+import { dueTopics } from '../../../store/comesBack.ts';
 import { aimAttempts } from '../../../store/jobResults.ts';
 import type { Next } from '../../../store/next.ts';
 import { nextForYou } from '../../../store/next.ts';
 import { aimWithMinutes } from '../../../words/aims.ts';
-import { QUESTIONS_NAME, whyText } from '../../../words/next.ts';
+import { dueText, QUESTIONS_NAME, whyText } from '../../../words/next.ts';
 import { aimLink, anySeed } from '../../flow/aimLinks.ts';
 import type { Kept } from '../../flow/useKeptHere.ts';
 import { useKeptHere } from '../../flow/useKeptHere.ts';
@@ -63,6 +65,7 @@ function Main({ refused, openAttempt, onWish, onReturn, kept }: Props & { readon
   const [putAway, setPutAway] = useState<readonly string[]>([]);
   const [seed] = useState(anySeed);
   const table = useRef<HTMLHeadingElement>(null);
+  const due = useMemo(() => dueTopics(kept.cards, kept.assessment, Date.now()), [kept]);
   const unfinished = unfinishedIn(kept, openAttempt, putAway);
   const next = useMemo(
     () =>
@@ -70,6 +73,7 @@ function Main({ refused, openAttempt, onWish, onReturn, kept }: Props & { readon
         kept: kept.all,
         goal: kept.goal,
         cards: kept.cards,
+        assessment: kept.assessment,
         hadFirstRun: FIRST_RUN.kept() === 'done',
         now: Date.now(),
       }),
@@ -109,6 +113,7 @@ function Main({ refused, openAttempt, onWish, onReturn, kept }: Props & { readon
           />
         )}
         <Doors
+          due={due}
           onTable={() => {
             table.current?.scrollIntoView();
             table.current?.focus();
@@ -170,14 +175,20 @@ function NextLink({ next, seed, isFirst }: NextProps) {
   );
 }
 
-function Doors({ onTable }: { readonly onTable: () => void }) {
+interface DoorsProps {
+  readonly due: DueTopics;
+  readonly onTable: () => void;
+}
+
+function Doors({ due, onTable }: DoorsProps) {
   return (
     <nav className="doors" aria-label="Where to">
       <button type="button" onClick={onTable}>
         <strong>Practise a job</strong> <span>One aim, three to nine minutes</span>
       </button>
       <Link href="/questions">
-        <strong>{QUESTIONS_NAME}</strong> <span>Ten, made from the model</span>
+        <strong>{QUESTIONS_NAME}</strong>{' '}
+        <span>{due.topics === 0 ? 'Ten, made from the model' : dueText(due, dayMonthText)}</span>
       </Link>
       <Link href="/record">
         <strong>My record</strong> <span>What you did, and what to do again</span>

@@ -6,12 +6,12 @@ import { isSafetyTopic } from '../../../quiz/safety.ts';
 import { AIMS } from '../../../scenario/aims.ts';
 import { keepAssessment } from '../../../store/keepQuestions.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
+import { backText } from '../../format/backText.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import type { AskedFor } from './asked.ts';
 import type { Session } from './useSession.ts';
-import { backText } from './whyDue.ts';
 
 interface Props {
   readonly now: Session;
@@ -32,6 +32,7 @@ export function Ended({ now, back, from, onAgain }: Props) {
   const count = settled.filter(({ right }) => right).length;
   const sureAndWrong = settled.filter(({ right, sure }) => sure && !right).length;
   const [moment] = useState(() => Date.now());
+  const [assessment, setAssessment] = useState(kept.assessment);
   const rows = AIMS.flatMap(({ id }) => {
     const of = settled.filter(({ question }) => question.topic === id);
     const card = kept.cards.find(({ topic, kind }) => topic === id && kind === null);
@@ -81,12 +82,12 @@ export function Ended({ now, back, from, onAgain }: Props) {
               <td>
                 {right} of {of}
               </td>
-              <td>{card === undefined ? '–' : backText(card, moment)}</td>
+              <td>{card === undefined ? '–' : backText(card, assessment, moment)}</td>
             </tr>
           ))}
         </tbody>
       </table>
-      <AssessmentDay kept={kept.assessment} />
+      <AssessmentDay kept={assessment} onChange={setAssessment} />
       <p>
         <a href="#/questions?make=quiz" className="lone">
           Set a quiz for others
@@ -110,8 +111,13 @@ const dayWritten = (moment: number): string => {
     .join('-');
 };
 
-/** Nothing is put off beyond it. */
-function AssessmentDay({ kept }: { readonly kept: number | null }) {
+interface DayProps {
+  readonly kept: number | null;
+  readonly onChange: (day: number | null) => void;
+}
+
+/** Nothing is put off beyond the day before it. */
+function AssessmentDay({ kept, onChange }: DayProps) {
   const [text, setText] = useState(kept === null ? '' : dayWritten(kept));
   const [problem, setProblem] = useState<string | null>(null);
   const change = (next: string) => {
@@ -119,12 +125,13 @@ function AssessmentDay({ kept }: { readonly kept: number | null }) {
     const day = next.trim() === '' ? null : dayTyped(next);
     const isWhole = next.trim() === '' || day !== null;
     setProblem(isWhole ? null : 'A day is expected, as 2027-03-24.');
+    if (isWhole) onChange(day);
     if (isWhole)
       keepAssessment(day).catch(() => setProblem('This device keeps nothing, so this day is not kept.'));
   };
   return (
     <TextField
-      label="Day of your assessment, if there is one: nothing is put off beyond it (year-month-day)"
+      label="Day of your assessment, if there is one: all comes back by the day before (year-month-day)"
       value={text}
       maxLength={10}
       error={problem}

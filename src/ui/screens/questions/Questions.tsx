@@ -3,11 +3,11 @@ import { lazy, useMemo } from 'react';
 import { Link } from 'wouter';
 import { loaded } from '../../flow/loading.ts';
 import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
-import { isConcluded } from '../../flow/useOpenAttempt.ts';
 import { Ask } from './Ask.tsx';
 import { askedFor } from './asked.ts';
 import { Ended } from './Ended.tsx';
 import { HandInQuiz } from './HandInQuiz.tsx';
+import { InAssessment, useAssessmentOn } from './InAssessment.tsx';
 import { useSession } from './useSession.ts';
 import { whyDueText } from './whyDue.ts';
 
@@ -22,10 +22,6 @@ interface Props {
   readonly openAttempt: OpenAttempt | null;
 }
 
-/** One that is not concluded: nothing is told meanwhile, nor asked elsewhere. */
-const isAssessmentOn = ({ now: { bench } }: OpenAttempt): boolean =>
-  bench.run.scenario.support === 'assessment' && !isConcluded(bench);
-
 export function Questions({ query, openAttempt }: Props) {
   // The same address is the same session, however often the page is drawn.
   const address = query.toString();
@@ -34,6 +30,7 @@ export function Questions({ query, openAttempt }: Props) {
   const back = { attempt: '/attempt', record: '/record', home: '/' }[asked.from ?? 'home'];
   const at = now?.session.at ?? 0;
   const of = now?.questions.length ?? asked.count;
+  const assessment = useAssessmentOn(openAttempt, at);
   const isMaking = query.has('make');
   const question = isMaking ? undefined : now?.questions[at];
   const card = question === undefined ? undefined : now?.session.due[question.id];
@@ -62,10 +59,10 @@ export function Questions({ query, openAttempt }: Props) {
         </Link>
       </header>
       <main>
-        {openAttempt !== null && isAssessmentOn(openAttempt) ? (
-          <p className="columns">
-            You are in an assessment. Questions come after it, since their answers are worked out.
-          </p>
+        {assessment === undefined ? null : assessment !== null ? (
+          <div className="columns">
+            <InAssessment title={assessment} />
+          </div>
         ) : isMaking ? (
           <MakeQuiz />
         ) : now === null ? null : question === undefined && asked.set !== null ? (

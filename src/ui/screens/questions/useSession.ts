@@ -6,13 +6,12 @@ import type { Given } from '../../../quiz/given.ts';
 import { isRight, mistakeOf } from '../../../quiz/given.ts';
 import type { Question } from '../../../quiz/question.ts';
 import { sessionOf } from '../../../quiz/session.ts';
-import { keepSession } from '../../../store/keepQuestions.ts';
 import { afterAnswer, dueCards, dueOf } from '../../../store/questionCards.ts';
 import type { Card, KeptQuestions, KeptSession } from '../../../store/questionRecord.ts';
-import { cardId, NO_QUESTIONS } from '../../../store/questionRecord.ts';
-import { keptQuestions } from '../../../store/questions.ts';
+import { cardId } from '../../../store/questionRecord.ts';
 import { anySeed } from '../../flow/aimLinks.ts';
 import type { AskedFor } from './asked.ts';
+import { keepInHand, readInHand } from './sessionInHand.ts';
 
 export interface Session {
   readonly kept: KeptQuestions;
@@ -35,16 +34,11 @@ export function useSession(asked: AskedFor): Answering {
   const [now, setNow] = useState<Session | null>(null);
   useEffect(() => {
     let isStale = false;
-    keptQuestions()
-      .then(
-        (kept) => ({ kept, isKept: true }),
-        () => ({ kept: NO_QUESTIONS, isKept: false }),
-      )
-      .then(({ kept, isKept }) => {
-        if (isStale) return;
-        const begun = goneOnWith(kept, asked) ?? begunAnew(kept.cards, asked, Date.now());
-        setNow({ kept, ...begun, isKept });
-      });
+    readInHand().then(({ kept, isKept }) => {
+      if (isStale) return;
+      const begun = goneOnWith(kept, asked) ?? begunAnew(kept, asked, Date.now());
+      setNow({ kept, ...begun, isKept });
+    });
     return () => {
       isStale = true;
     };
@@ -52,9 +46,8 @@ export function useSession(asked: AskedFor): Answering {
 
   const keep = useCallback((next: Session, cards: readonly Card[]) => {
     setNow(next);
-    keepSession(next.session, cards).then(
-      () => setNow((one) => (one === null || one.isKept ? one : { ...one, isKept: true })),
-      () => setNow((one) => (one === null ? one : { ...one, isKept: false })),
+    keepInHand({ ...next.kept, session: next.session }, cards).then((isKept) =>
+      setNow((one) => (one === null || one.isKept === isKept ? one : { ...one, isKept })),
     );
   }, []);
 
@@ -92,7 +85,7 @@ export function useSession(asked: AskedFor): Answering {
   };
   const again = () => {
     if (now === null) return;
-    keep({ ...now, ...begunAnew(now.kept.cards, { ...asked, seed: null }, Date.now()) }, []);
+    keep({ ...now, ...begunAnew(now.kept, { ...asked, seed: null }, Date.now()) }, []);
   };
   return { now, answer, goOn, again };
 }
@@ -109,8 +102,8 @@ function goneOnWith({ session }: KeptQuestions, { address, set }: AskedFor): Beg
 }
 
 /** A seed in the address asks for its drawing alone; without one what is due comes back. */
-function begunAnew(cards: readonly Card[], asked: AskedFor, now: number): Begun {
-  const due = asked.seed === null ? dueCards(cards, now) : [];
+function begunAnew({ cards, assessment }: KeptQuestions, asked: AskedFor, now: number): Begun {
+  const due = asked.seed === null ? dueCards(cards, assessment, now) : [];
   const questions = sessionOf(
     {
       count: asked.count,

@@ -1,8 +1,7 @@
-/** Why a question comes back, and when a topic does, in words. */
+/** Why a question comes back, in words. */
 import type { Card } from '../../../store/questionRecord.ts';
 import { cardId } from '../../../store/questionRecord.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
-import { dayMonthText } from '../../format/dates.ts';
 
 /** `id`: of the card as it was when the session began; it may be gone. */
 export function whyDueText(cards: readonly Card[], id: string): string | null {
@@ -10,13 +9,4 @@ export function whyDueText(cards: readonly Card[], id: string): string | null {
   if (card === undefined) return null;
   const topic = AIM_WORDS[card.topic].question;
   return card.kind === null ? `Comes back: ${topic}` : `Comes back, since you had it wrong: ${topic}`;
-}
-
-const DAY = 86_400_000;
-
-/** When it is asked again. */
-export function backText({ due }: Pick<Card, 'due'>, now: number): string {
-  const days = Math.ceil((due - now) / DAY);
-  if (days <= 0) return 'now';
-  return days === 1 ? 'tomorrow' : `in ${days} days, on ${dayMonthText(due)}`;
 }

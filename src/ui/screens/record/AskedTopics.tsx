@@ -2,23 +2,25 @@
 import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { AIMS } from '../../../scenario/aims.ts';
-import type { Card } from '../../../store/questionRecord.ts';
+import type { KeptQuestions } from '../../../store/questionRecord.ts';
+import { NO_QUESTIONS } from '../../../store/questionRecord.ts';
 import { keptQuestions } from '../../../store/questions.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
 import { aimLink, anySeed } from '../../flow/aimLinks.ts';
 import { questionsLink } from '../../flow/questionsLink.ts';
+import { backText } from '../../format/backText.ts';
 import { dayMonthText } from '../../format/dates.ts';
 
 /** `changes`: another number when it is to be read anew. */
 export function AskedTopics({ changes }: { readonly changes: number }) {
-  const [cards, setCards] = useState<readonly Card[]>([]);
+  const [{ cards, assessment }, setKept] = useState<KeptQuestions>(NO_QUESTIONS);
   const [seed] = useState(anySeed);
   const [now] = useState(() => Date.now());
   // biome-ignore lint/correctness/useExhaustiveDependencies: a change is the very occasion
   useEffect(() => {
     let isStale = false;
     keptQuestions().then(
-      (kept) => isStale || setCards(kept.cards),
+      (kept) => isStale || setKept(kept),
       () => {},
     );
     return () => {
@@ -45,7 +47,7 @@ export function AskedTopics({ changes }: { readonly changes: number }) {
             </tr>
           </thead>
           <tbody>
-            {topics.map(({ topic, asked, right, due, lastWrong }) => (
+            {topics.map(({ topic, asked, right, due, last, lastWrong }) => (
               <tr key={topic}>
                 <th scope="row">
                   {AIM_WORDS[topic].question}
@@ -66,12 +68,17 @@ export function AskedTopics({ changes }: { readonly changes: number }) {
                 <td>
                   {right} of {asked}
                 </td>
-                <td>{due <= now ? 'now' : dayMonthText(due)}</td>
+                <td>{backText({ due, last }, assessment, now)}</td>
               </tr>
             ))}
           </tbody>
         </table>
       )}
+      {topics.length > 0 && assessment !== null && assessment > now ? (
+        <p className="note">
+          Your assessment is on {dayMonthText(assessment)}: all comes back by the day before.
+        </p>
+      ) : null}
     </section>
   );
 }
