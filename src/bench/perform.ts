@@ -9,6 +9,7 @@ import { pairsOf } from '../site/part.ts';
 import { linesOf, livesOf } from '../site/site.ts';
 import type { Indicator } from '../unit/unitChart.ts';
 import { learn } from './deadTests.ts';
+import { onKnownResistors } from './instruments/directTester.ts';
 import { voltage } from './instruments/voltageTools.ts';
 import { measure } from './measure.ts';
 import type { Operation } from './operation.ts';
@@ -117,8 +118,7 @@ function act(world: World, operation: Operation, key: string): Done {
     case 'close-cover':
       return set(world, { cover: 'closed' });
     case 'check-instruments':
-      world.plant = { ...world.plant, testerFuse: 'sound' };
-      return wait(world, DURATIONS['check-instruments']);
+      return checkInstruments(world, operation, key);
     // Nothing stored outlasts switching off in this model, and a guarded area changes nothing electrical: said here
     // so that a procedure may name these steps.
     case 'discharge':
@@ -214,6 +214,18 @@ function energise(world: World, { at }: OperationNamed<'energise'>): Done {
   });
   if (on.includes('origin')) resetTrip(world, 'breaker');
   return done;
+}
+
+function checkInstruments(world: World, { known }: OperationNamed<'check-instruments'>, key: string): Done {
+  world.plant = { ...world.plant, testerFuse: 'sound' };
+  const { plant, installation, timeline } = world;
+  const truths = known === true ? onKnownResistors(plant.leadsNulled, installation.tester) : [];
+  const readings = truths.map((truth) => {
+    world.onlooker?.met(world, truth);
+    return shown(truth, `${key} ${truth.quantity}`, seconds(timeline.now), world.draw);
+  });
+  pass(world, DURATIONS['check-instruments']);
+  return shows(...readings);
 }
 
 function proveDead(world: World, operation: OperationNamed<'prove-dead'>, key: string): Done {

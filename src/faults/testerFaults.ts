@@ -39,4 +39,12 @@ export const testerFaults: readonly Fault[] = [
     parameters: [{ name: 'share', unit: '', min: 0.4, max: 0.75, default: 0.6 }],
     change: (parts, { share = 1 }) => withTester(parts, { battery: share }),
   },
+  {
+    ...frame,
+    id: 'tester-out-of-calibration',
+    source:
+      'IET Guidance Note 3 (from memory): accuracy is checked now and then against known resistors; IEC 61557-2 and 61557-4 (from memory): within 30 %',
+    parameters: [{ name: 'times', unit: '', min: 1.35, max: 2.5, default: 1.6 }],
+    change: (parts, { times = 1 }) => withTester(parts, { gain: times }),
+  },
 ];

@@ -5,6 +5,8 @@
 import { describe, expect, test } from 'vitest';
 import { mark } from '../../src/attempt/marks/mark.ts';
 import type { OperationInput } from '../../src/bench/operation.ts';
+import type { Reading } from '../../src/bench/reading.ts';
+import type { World } from '../../src/bench/world.ts';
 import type { FaultChoice } from '../../src/faults/catalogue.ts';
 import { entryNamed } from '../../src/faults/catalogue.ts';
 import { testerFaults } from '../../src/faults/testerFaults.ts';
@@ -22,6 +24,9 @@ const choice = (fault: string): FaultChoice => ({
   values: Object.fromEntries(entryNamed(fault)?.parameters.map((p) => [p.name, p.default]) ?? []),
 });
 const JOINED: OperationInput = { op: 'measure', quantity: 'continuity', between: ['met', 'met'] };
+/** The tester on its known resistors. */
+const readKnown = (world: World): readonly Reading[] =>
+  doing(world, { op: 'check-instruments', known: true })[0]?.readings ?? [];
 const LEAK = { fault: 'line-pe-insulation-low', values: { ohms: 50_000 } };
 
 describe.each(CASES)('$id on $on', ({ id, on }) => {
@@ -33,13 +38,20 @@ describe.each(CASES)('$id on $on', ({ id, on }) => {
     expect(actions.at(-1)?.action.id).toBe('instruments');
   });
 
-  test('replaced with the circuit on and the cover closed, it reads 0 Ω', () => {
+  test('replaced with the circuit on and the cover closed, it reads 0 Ω and what is known', () => {
     const world = benchOf(scenarioOn(on, [choice(id)]));
-    const before = read(world, JOINED);
-    expect(before.qualifier !== null || (before.value ?? 0) >= 0.05).toBe(true);
+    const [known] = readKnown(world);
+    const before = id === 'tester-out-of-calibration' ? known : read(world, JOINED);
+    expect(
+      before?.qualifier !== null || Math.abs((before.value ?? 0) - (before === known ? 1 : 0)) >= 0.05,
+    ).toBe(true);
     const [{ refused, unsafe } = { refused: null, unsafe: [] }] = doing(world, { op: 'put-right', what: id });
     expect({ refused, unsafe, faults: world.faults }).toEqual({ refused: null, unsafe: [], faults: [] });
     expect(read(world, JOINED).value ?? 9).toBeLessThan(0.05);
+    expect(readKnown(world).map(({ value }) => value ?? 0)).toEqual([
+      expect.closeTo(1, 1),
+      expect.closeTo(1e6, -5),
+    ]);
     expect(world.powered).toBe(true);
   });
 });
@@ -66,6 +78,54 @@ test('what it falsifies: through a broken lead a damaged cable reads as well as 
   };
   expect(measured([LEAK]).value).toBeLessThan(60_000);
   expect(measured([LEAK, choice('tester-lead-broken')]).qualifier).toBe('>');
+});
+
+describe('out of calibration', () => {
+  const TIMES = { fault: 'tester-out-of-calibration', values: { times: 1.5 } };
+
+  /** 0.7 MΩ is under the 1 MΩ of BS 7671 Table 64; 1.5 × 0.7 = 1.05 MΩ is not. The leak alone is what is measured. */
+  test('it passes a damaged cable, and reads a sound conductor half as much again', () => {
+    const measured = (faults: readonly FaultChoice[]) => {
+      const world = benchWith({
+        faults: [{ fault: 'line-pe-insulation-low', values: { ohms: 700_000 } }, ...faults],
+      });
+      doing(world, ...MAKE_DEAD, { op: 'disconnect', what: 'unit' });
+      return [
+        read(world, {
+          op: 'measure',
+          quantity: 'insulation',
+          between: ['supply.L1', 'supply.PE'],
+          volts: 500,
+        }),
+        read(world, { op: 'measure', quantity: 'continuity', between: ['met', 'supply.PE'] }),
+      ].map(({ value }) => value ?? 0);
+    };
+    const [[leak = 0, path = 0], [leakShown = 0, pathShown = 0]] = [measured([]), measured([TIMES])];
+    expect(leak).toBeLessThan(1e6);
+    expect(leakShown).toBeGreaterThan(1e6);
+    expect(leakShown / leak).toBeCloseTo(1.5, 1);
+    // Each to its digits, 0.02 Ω.
+    expect(Math.abs(pathShown - 1.5 * path)).toBeLessThan(0.05);
+  });
+
+  test('both leads on one terminal do not tell it: the known resistors do', () => {
+    const world = benchWith({ faults: [TIMES] });
+    expect(read(world, JOINED).value).toBeLessThan(0.03);
+    const [ohm, megohm] = readKnown(world);
+    // 1.5 Ω to 3 % and 0.02 Ω, 1.5 MΩ to 5 % and two digits.
+    expect(Math.abs((ohm?.value ?? 0) - 1.5)).toBeLessThanOrEqual(0.065);
+    expect(Math.abs((megohm?.value ?? 0) - 1.5e6)).toBeLessThanOrEqual(0.095e6);
+  });
+
+  test('of a sound tester they read right, and leads that were not nulled are in them', () => {
+    const world = benchWith({});
+    doing(world, { op: 'null-leads', on: false });
+    const [with_] = readKnown(world);
+    doing(world, { op: 'null-leads' });
+    const [without] = readKnown(world);
+    expect((with_?.value ?? 0) - (without?.value ?? 0)).toBeGreaterThan(0.03);
+    expect(doing(world, { op: 'check-instruments' })[0]?.readings).toEqual([]);
+  });
 });
 
 test('beside a fault of the unit, nothing is said until it is replaced', () => {

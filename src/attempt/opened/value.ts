@@ -104,6 +104,7 @@ export type PlainWhat =
   | 'tester-lead'
   | 'tester-null'
   | 'tester-battery'
+  | 'tester-scale'
   | 'first-later-by'
   | 'sticks'
   | 'flashes-over'
@@ -153,6 +154,7 @@ export type Value =
   | { readonly id: 'indicator'; readonly indicator: Commands['indicator'] }
   | { readonly id: 'drive'; readonly drive: Commands['pilot'] }
   | { readonly id: 'share-of-period'; readonly share: Duty }
+  | { readonly id: 'times'; readonly times: number }
   | ({ readonly id: 'levels' } & Halves)
   | ({ readonly id: 'potential' } & Potential)
   | { readonly id: 'mains'; readonly volts: Volts }
