@@ -1,5 +1,5 @@
 /**
- * The tester for continuity, insulation and coding that whoever verifies has brought: its source, its leads, its
+ * What whoever verifies has brought. The tester for continuity, insulation and coding that whoever verifies has brought: its source, its leads, its
  * memory of them and its scale. What is wrong with it is wrong with no part of the installation.
  */
 import type { Ohms } from '../laws/quantities.ts';
@@ -16,3 +16,11 @@ export interface Tester {
 }
 
 export const SOUND_TESTER: Tester = { battery: 1, lead: 0, nulls: true, gain: 1 };
+
+/** The two-pole voltage detector that whoever verifies has brought. */
+export interface Detector {
+  /** Whether one of its leads parts as soon as it is put on terminals: until then it works on a proving unit. */
+  readonly leadParts: boolean;
+}
+
+export const SOUND_DETECTOR: Detector = { leadParts: false };

@@ -1,4 +1,4 @@
-/** Faults of the tester, which falsify what is read of a sound installation until it is replaced. */
+/** Faults of the tester and of the voltage detector, which falsify what is read of a sound installation until they are replaced. */
 import { OPEN } from '../site/part.ts';
 import type { Fault } from './fault.ts';
 import { PUT_RIGHT } from './fault.ts';
@@ -46,5 +46,12 @@ export const testerFaults: readonly Fault[] = [
       'IET Guidance Note 3 (from memory): accuracy is checked now and then against known resistors; IEC 61557-2 and 61557-4 (from memory): within 30 %',
     parameters: [{ name: 'times', unit: '', min: 1.35, max: 2.5, default: 1.6 }],
     change: (parts, { times = 1 }) => withTester(parts, { gain: times }),
+  },
+  {
+    ...frame,
+    id: 'detector-lead-parts',
+    component: 'detector',
+    source: 'HSE GS38, 4th edition 2015: proved before and after; HSG85',
+    change: (parts) => ({ ...parts, detector: { leadParts: true } }),
   },
 ];

@@ -78,6 +78,7 @@ const WHAT_WORDS: Readonly<Record<PlainWhat, string>> = {
   'tester-lead': 'tester’s lead, beyond a sound one',
   'tester-null': 'what the tester’s leads read when they were nulled',
   'tester-battery': 'of the volts that it is made for, the tester’s battery gives',
+  'detector-lead': 'lead of the voltage detector',
   'tester-scale': 'of each ohm, the tester shows',
   'upstream-first-later': 'first trip of the residual device at the origin later by',
   'first-later-by': 'first trip of the a.c. device later by',
@@ -186,6 +187,8 @@ const VALUE_WORDS: Readonly<Record<PlainValue, string>> = {
   'lines-in-order': 'L1 L2 L3',
   'lines-reversed': 'L1 L3 L2',
   done: 'done',
+  'parts-in-use': 'parts in use',
+  holds: 'holds',
 };
 
 export function valueText(value: Value): string {

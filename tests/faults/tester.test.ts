@@ -18,7 +18,9 @@ import { scenarioNamed } from '../helpers/scenarios.ts';
 import { faultlessAttempt } from '../helpers/trainee.ts';
 import { scenarioOn } from './installations.ts';
 
-const CASES = testerFaults.flatMap(({ id }) => (['home', 'yard', 'rod'] as const).map((on) => ({ id, on })));
+/** Of what measures continuity and insulation; the voltage detector is looked at by itself below. */
+const OF_TESTER = testerFaults.filter(({ component }) => component === 'tester');
+const CASES = OF_TESTER.flatMap(({ id }) => (['home', 'yard', 'rod'] as const).map((on) => ({ id, on })));
 const choice = (fault: string): FaultChoice => ({
   fault,
   values: Object.fromEntries(entryNamed(fault)?.parameters.map((p) => [p.name, p.default]) ?? []),
@@ -128,18 +130,91 @@ describe('out of calibration', () => {
   });
 });
 
+describe('a detector whose lead parts in use', () => {
+  const PARTS = { fault: 'detector-lead-parts', values: {} };
+  /** Live at the unit although the way that the schedule names is locked off. */
+  const LIVE = { fault: 'schedule-names-other-way', values: {} };
+  const DARK = 'detector dark on its proving unit';
+  const OFF: readonly OperationInput[] = [
+    { op: 'isolate' },
+    { op: 'wait', seconds: 2 },
+    { op: 'open-cover' },
+  ];
+  const proving = (proof?: 'before' | 'none'): OperationInput => ({
+    op: 'prove-dead',
+    at: 'supply',
+    ...(proof === undefined ? {} : { proof }),
+  });
+
+  test.each(['home', 'yard', 'rod'] as const)(
+    'on %s it stops at the first place, with nothing touched',
+    (on) => {
+      const { conclusion, stopped, actions, world } = verify(scenarioOn(on, [PARTS]));
+      expect(conclusion).toBe('could not finish');
+      expect(stopped).toEqual({ action: 'prove-dead', line: 'detector-proves' });
+      expect(actions.at(-1)?.action.id).toBe('prove-dead');
+      expect(actions.flatMap(({ unsafe }) => unsafe)).toEqual([]);
+      // What it showed there is no sign of anything.
+      expect(actions.at(-1)?.expectations.map(({ finding }) => finding)).toEqual([
+        'broken',
+        'not shown',
+        'not shown',
+        'not shown',
+      ]);
+      expect(world.plant.cover).toBe('closed');
+      expect(world.knowledge.provedDead).toEqual({});
+    },
+  );
+
+  test('live terminals show nothing on it, and only the second trial tells', () => {
+    const shownOn = (faults: readonly FaultChoice[], proof?: 'before' | 'none') => {
+      const [outcome] = doing(benchWith({ faults }), ...OFF, proving(proof)).slice(-1);
+      return {
+        volts: Math.max(...(outcome?.readings.map(({ value }) => value ?? 0) ?? [])),
+        isDark: outcome?.events.some(({ what }) => what === DARK),
+      };
+    };
+    expect(shownOn([LIVE]).volts).toBeGreaterThan(200);
+    expect(shownOn([LIVE]).isDark).toBe(false);
+    expect(shownOn([LIVE, PARTS])).toEqual({ volts: expect.closeTo(0, -1), isDark: true });
+    expect(shownOn([LIVE, PARTS], 'before').isDark).toBe(false);
+    expect(shownOn([LIVE, PARTS], 'none').isDark).toBe(false);
+  });
+
+  test('replaced, it finds the terminals live', () => {
+    const world = benchWith({ faults: [LIVE, PARTS] });
+    doing(world, ...OFF, proving(), { op: 'put-right', what: PARTS.fault }, proving());
+    expect(world.knowledge.foundLive).toEqual(['supply']);
+  });
+
+  test('lit until it is on terminals, dark on the proving unit from then on', () => {
+    const world = benchWith({ faults: [PARTS] });
+    const isDark = (...operations: OperationInput[]) =>
+      doing(world, ...operations)
+        .at(-1)
+        ?.events.some(({ what }) => what === DARK);
+    expect(isDark({ op: 'check-instruments' })).toBe(false);
+    expect(
+      isDark({ op: 'measure', quantity: 'voltage', between: ['outlet.L1', 'outlet.PE'], tool: 'meter' }),
+    ).toBe(false);
+    expect(isDark({ op: 'check-instruments' })).toBe(false);
+    expect(isDark({ op: 'measure', quantity: 'voltage', between: ['outlet.L1', 'outlet.PE'] })).toBe(false);
+    expect(isDark({ op: 'check-instruments' })).toBe(true);
+    expect(isDark({ op: 'put-right', what: PARTS.fault }, { op: 'check-instruments' })).toBe(false);
+  });
+});
+
 test('beside a fault of the unit, nothing is said until it is replaced', () => {
   const [own, tester] = [LEAK, choice('tester-does-not-null')];
   expect(verify(scenarioOn('home', [own, tester])).conclusion).toBe('could not finish');
   expect(verify(scenarioOn('home', [own, tester]), { faults: [own] }).conclusion).toBe('not sound');
 });
 
-test('a file that does not let it be found is refused', () => {
-  const file = {
-    ...(scenarioNamed('harbour-mews').file as object),
-    faults: [{ fault: 'tester-lead-broken' }],
-    allowed: ['papers', 'isolate', 'prove-dead', 'pe-circuit'],
-  };
+test.each([
+  ['tester-lead-broken', ['papers', 'isolate', 'prove-dead', 'pe-circuit']],
+  ['detector-lead-parts', ['papers', 'instruments', 'isolate', 'pe-circuit']],
+])('a file that does not let %s be found is refused', (fault, allowed) => {
+  const file = { ...(scenarioNamed('harbour-mews').file as object), faults: [{ fault }], allowed };
   const result = readScenario(file);
   expect(result.ok ? [] : result.problems.map(({ path }) => path)).toEqual(['faults[0]']);
 });

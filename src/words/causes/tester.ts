@@ -36,4 +36,13 @@ export const tester: Readonly<Record<string, CauseWords>> = {
     tells:
       'On the known resistors of 1 Ω and 1 MΩ the tester shows well above what they are. With both leads on one terminal it still shows 0, so only a known resistor tells it.',
   },
+  'detector-lead-parts': {
+    where: 'a lead of the two-pole voltage detector',
+    cause:
+      'The core was broken inside its insulation and held by a strand, until the probe was pressed on a terminal.',
+    hazard:
+      'From then on the detector shows every live part as dead. Whoever does not prove it again puts a hand on a live conductor.',
+    tells:
+      'The detector lights on its proving unit before the test and stays dark on it afterwards, in the test that proves it dead. A circuit that is truly dead leaves the detector lit on the proving unit both times.',
+  },
 };
