@@ -11,6 +11,8 @@ export interface Knowledge {
   readonly provedDead: Proofs;
   /** Where proving showed a voltage though it was isolated, and no later one showed it gone. */
   readonly foundLive: readonly Place[];
+  /** The detector showed nothing on its proving unit: until it is replaced, what it shows dead may be live (GS38). */
+  readonly detectorFailed: boolean;
   /** Failed dead tests that stand: those of which a path has not passed since. */
   readonly failedTests: readonly FailedTest[];
   /** Paths of the protective conductor that have read as they should. */
@@ -32,6 +34,7 @@ export interface FailedTest {
 export const nothingKnown = (): Knowledge => ({
   provedDead: {},
   foundLive: [],
+  detectorFailed: false,
   failedTests: [],
   earthShown: [],
 });

@@ -12,7 +12,7 @@ import { openingTime } from './instruments/openingTimer.ts';
 import { phaseSequence } from './instruments/phaseSequence.ts';
 import { pilot } from './instruments/pilotMeter.ts';
 import { residual } from './instruments/residualTester.ts';
-import { voltage } from './instruments/voltageTools.ts';
+import { leadOf, strain, voltage } from './instruments/voltageTools.ts';
 import type { Measurement, MeasurementOf } from './operation.ts';
 import type { TestedPlace } from './plant.ts';
 import { leadsOn } from './port.ts';
@@ -73,7 +73,14 @@ function reach(world: World, m: Measurement): Truth {
         volts: m.volts,
       });
     case 'voltage':
-      return voltage(leadsOn(world, ...m.between), m.tool, world.plant.duty, between(m.between));
+      strain(world, m.tool);
+      return voltage(
+        leadsOn(world, ...m.between),
+        m.tool,
+        world.plant.duty,
+        between(m.between),
+        leadOf(world, m.tool),
+      );
     case 'pilot':
       return pilot(leadsOn(world, 'outlet.CP', 'outlet.PE'), {
         duty: world.plant.duty,

@@ -41,7 +41,8 @@ const plainOperations = v.variant('op', [
   v.strictObject({ op: v.literal('energise'), at: v.optional(v.picklist(ISOLATORS)) }),
   v.strictObject({ op: v.literal('open-cover') }),
   v.strictObject({ op: v.literal('close-cover') }),
-  v.strictObject({ op: v.literal('check-instruments') }),
+  /** `known`: the tester on its known resistors too. */
+  v.strictObject({ op: v.literal('check-instruments'), known: v.optional(v.boolean()) }),
   v.strictObject({ op: v.literal('discharge') }),
   v.strictObject({ op: v.literal('null-leads'), on: v.optional(v.boolean(), true) }),
   v.strictObject({

@@ -9,13 +9,14 @@ import { pairsOf } from '../site/part.ts';
 import { linesOf, livesOf } from '../site/site.ts';
 import type { Indicator } from '../unit/unitChart.ts';
 import { learn } from './deadTests.ts';
-import { voltage } from './instruments/voltageTools.ts';
+import { onKnownResistors } from './instruments/directTester.ts';
+import { leadOf, showsProvingUnit, strain, voltage } from './instruments/voltageTools.ts';
 import { measure } from './measure.ts';
 import type { Operation } from './operation.ts';
 import type { Link } from './plant.ts';
 import { ISOLATORS, isIsolated, offAt, polesOpenedBy } from './plant.ts';
 import { leadsOn } from './port.ts';
-import { afterProving, afterSwitchingOn, showDead, showLive } from './proofs.ts';
+import { afterDark, afterProving, afterSwitchingOn, DARK, showDark, showDead, showLive } from './proofs.ts';
 import { putRight } from './putRight.ts';
 import type { Reading, Truth } from './reading.ts';
 import { shown } from './reading.ts';
@@ -24,6 +25,7 @@ import { move, pass, resetTrip, send, settle } from './settle.ts';
 import type { UnsafeAct } from './unsafe.ts';
 import { unsafeIn } from './unsafe.ts';
 import type { Happening, World } from './world.ts';
+import { happen } from './world.ts';
 
 /** How long what passes time takes, s. Fixed by us; `wait` and the residual and opening tests take their own. */
 export const DURATIONS = {
@@ -117,8 +119,7 @@ function act(world: World, operation: Operation, key: string): Done {
     case 'close-cover':
       return set(world, { cover: 'closed' });
     case 'check-instruments':
-      world.plant = { ...world.plant, testerFuse: 'sound' };
-      return wait(world, DURATIONS['check-instruments']);
+      return checkInstruments(world, operation, key);
     // Nothing stored outlasts switching off in this model, and a guarded area changes nothing electrical: said here
     // so that a procedure may name these steps.
     case 'discharge':
@@ -216,20 +217,45 @@ function energise(world: World, { at }: OperationNamed<'energise'>): Done {
   return done;
 }
 
+function checkInstruments(world: World, { known }: OperationNamed<'check-instruments'>, key: string): Done {
+  world.plant = { ...world.plant, testerFuse: 'sound' };
+  tryDetector(world);
+  const { plant, installation, timeline } = world;
+  const truths = known === true ? onKnownResistors(plant.leadsNulled, installation.tester) : [];
+  const readings = truths.map((truth) => {
+    world.onlooker?.met(world, truth);
+    return shown(truth, `${key} ${truth.quantity}`, seconds(timeline.now), world.draw);
+  });
+  pass(world, DURATIONS['check-instruments']);
+  return shows(...readings);
+}
+
 function proveDead(world: World, operation: OperationNamed<'prove-dead'>, key: string): Done {
-  const { at, tool } = operation;
+  const { at, tool, proof } = operation;
   const outOfReach = at === 'supply' && world.plant.cover === 'closed';
+  const tries = tool === 'two-pole' && proof !== 'none';
+  if (tries) tryDetector(world);
+  if (!outOfReach) strain(world, tool);
   const readings = pairsOf([...livesOf(world.installation.site), 'PE']).map(([x, y]) => {
     const between = [`${at}.${x}`, `${at}.${y}`] as const;
     const truth: Truth = outOfReach
       ? { quantity: 'voltage', refused: COVER_CLOSED, details: { between, tool } }
-      : voltage(leadsOn(world, ...between), tool, world.plant.duty, { between });
+      : voltage(leadsOn(world, ...between), tool, world.plant.duty, { between }, leadOf(world, tool));
     world.onlooker?.met(world, truth);
     return shown(truth, `${key} ${x}-${y}`, seconds(world.timeline.now), world.draw);
   });
+  if (tries && proof === 'both') tryDetector(world);
   learnProved(world, operation, readings);
   pass(world, DURATIONS['prove-dead']);
   return { ...shows(...readings), refused: outOfReach ? COVER_CLOSED : null };
+}
+
+/** The detector on its proving unit. Dark there it fails, and whoever holds it sees that. */
+function tryDetector(world: World): void {
+  if (showsProvingUnit(world)) return;
+  if (!showDark(world.happenings)) happen(world, DARK);
+  const { knowledge } = world;
+  world.knowledge = { ...knowledge, detectorFailed: true, provedDead: afterDark(knowledge.provedDead) };
 }
 
 /** What one proving at a place has shown: dead only by a detector that was tried before and after, live by any tool. */
@@ -242,10 +268,11 @@ function learnProved(
   if (!isIsolated(plant)) return;
   const { at, tool, proof } = operation;
   const others = knowledge.foundLive.filter((place) => place !== at);
-  const isDead = showDead(readings) && tool === 'two-pole' && proof === 'both';
+  const wasDark = showDark(world.happenings);
+  const isDead = showDead(readings) && tool === 'two-pole' && proof === 'both' && !wasDark;
   world.knowledge = {
     ...knowledge,
-    provedDead: afterProving(knowledge.provedDead, operation, readings, {
+    provedDead: afterProving(knowledge.provedDead, { ...operation, wasDark }, readings, {
       at: timeline.now,
       off: offAt(plant),
     }),

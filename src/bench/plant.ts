@@ -85,6 +85,8 @@ export interface Plant {
   readonly leadsNulled: boolean;
   /** The fuse of the continuity and insulation tester: opened by a live part, renewed when instruments are checked. */
   readonly testerFuse: 'sound' | 'opened';
+  /** A detector's lead that parts in use; renewed with the detector. */
+  readonly detectorLead: 'whole' | 'parted';
   /** Steps that whatever is wet has dried by. */
   readonly dried: number;
   /** Residual devices that stuck and have moved since. */
@@ -125,6 +127,7 @@ export const plantAtRest = (site: Site, design: UnitDesign): Plant => ({
   flexed: false,
   leadsNulled: true,
   testerFuse: 'sound',
+  detectorLead: 'whole',
   dried: 0,
   freed: [],
   openings: 0,
@@ -145,6 +148,7 @@ const UNFELT = {
   loadLimit: undefined,
   leadsNulled: undefined,
   testerFuse: undefined,
+  detectorLead: undefined,
   openings: undefined,
 } as const satisfies Partial<Record<keyof Plant, undefined>>;
 

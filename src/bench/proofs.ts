@@ -6,6 +6,7 @@ import type { Volts } from '../laws/quantities.ts';
 import type { Isolator } from './plant.ts';
 import type { Reading } from './reading.ts';
 import type { Place } from './terminals.ts';
+import type { Happening } from './world.ts';
 
 export interface Proof {
   /** When, on the clock of whoever keeps it. */
@@ -32,19 +33,27 @@ interface Proving {
   readonly at: Place;
   readonly tool: 'two-pole' | 'meter';
   readonly proof: 'both' | 'before' | 'none';
+  /** Whether it was dark on the proving unit, at whichever trial: then it may have failed before it was on the place. */
+  readonly wasDark: boolean;
 }
 
-/** After one more look at a place with this off. Live by any tool ends a proof; only a two-pole detector, tried before, makes one. */
+export const DARK = 'detector dark on its proving unit' satisfies Happening['what'];
+
+/** Whether what happened while a place was looked at shows that the detector fails. */
+export const showDark = (events: readonly Pick<Happening, 'what'>[]): boolean =>
+  events.some(({ what }) => what === DARK);
+
+/** After one more look at a place with this off. Live by any tool ends a proof; only a two-pole detector, tried before, makes one, and none that fails a trial. */
 export function afterProving(
   proofs: Proofs,
-  { at: place, tool, proof }: Proving,
+  { at: place, tool, proof, wasDark }: Proving,
   readings: Values,
   { at, off }: Pick<Proof, 'at' | 'off'>,
 ): Proofs {
   if (off.length === 0) return proofs;
   const { [place]: earlier, ...elsewhere } = proofs;
   if (showLive(readings)) return elsewhere;
-  if (!showDead(readings) || tool !== 'two-pole' || proof === 'none') return proofs;
+  if (!showDead(readings) || tool !== 'two-pole' || proof === 'none' || wasDark) return proofs;
   const isWhole = proof === 'both';
   // A poorer proof takes nothing from a better one; what was dead by less stays so.
   if (earlier?.isWhole === true && !isWhole) return proofs;
@@ -55,3 +64,7 @@ export function afterProving(
 /** What is left once these are switched on. */
 export const afterSwitchingOn = (proofs: Proofs, on: readonly Isolator[]): Proofs =>
   Object.fromEntries(Object.entries(proofs).filter(([, { off }]) => !off.some((at) => on.includes(at))));
+
+/** Once the detector was dark on its proving unit: what it showed without a trial afterwards may have been live. */
+export const afterDark = (proofs: Proofs): Proofs =>
+  Object.fromEntries(Object.entries(proofs).filter(([, { isWhole }]) => isWhole));

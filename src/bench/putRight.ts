@@ -26,6 +26,10 @@ export function putRight(world: World, what: string): Refusal | null {
   if (COMPONENTS[entry.component] === 'in hand') {
     pass(world, REPAIR);
     reequip(world, left);
+    if (entry.component === 'detector') {
+      world.plant = { ...world.plant, detectorLead: 'whole' };
+      world.knowledge = { ...world.knowledge, detectorFailed: false };
+    }
     return null;
   }
   if (COMPONENTS[entry.component] === 'behind cover' && plant.cover === 'closed')

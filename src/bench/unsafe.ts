@@ -36,6 +36,7 @@ export const UNSAFE_ACTS = {
   'residual-earth-open': { critical: true },
   'proved-with-meter': { critical: false },
   'detector-not-proved': { critical: false },
+  'detector-failed': { critical: false },
   'isolated-without-lock': { critical: false },
   'neutral-not-isolated': { critical: false },
   'isolated-under-load': { critical: false },
@@ -64,6 +65,7 @@ export function unsafeIn(world: World, operation: Operation): readonly UnsafeAct
     case 'prove-dead':
       when(operation.tool === 'meter', 'proved-with-meter');
       when(operation.tool === 'two-pole' && operation.proof !== 'both', 'detector-not-proved');
+      when(operation.tool === 'two-pole' && world.knowledge.detectorFailed, 'detector-failed');
       break;
     case 'open-cover':
       if (world.plant.cover === 'closed') ids.push(...unsafeOpening(world));

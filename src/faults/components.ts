@@ -36,5 +36,7 @@ export const COMPONENTS = {
   /** Enclosure, guards and labels. */
   enclosure: 'no conductor',
   tester: 'in hand',
+  /** The two-pole voltage detector. */
+  detector: 'in hand',
 } as const satisfies Record<string, Reach>;
 export type Component = keyof typeof COMPONENTS;

@@ -9,8 +9,8 @@ import type { Site } from '../site/site.ts';
 import { siteParts, siteSources } from '../site/site.ts';
 import type { UnitDesign } from '../unit/design.ts';
 import { unitOneWays, unitParts } from '../unit/parts.ts';
-import type { Tester } from './tester.ts';
-import { SOUND_TESTER } from './tester.ts';
+import type { Detector, Tester } from './tester.ts';
+import { SOUND_DETECTOR, SOUND_TESTER } from './tester.ts';
 
 export interface Parts {
   readonly site: Site;
@@ -28,6 +28,8 @@ export interface Parts {
   readonly upstreamFirstLater: Seconds;
   /** What the installation is tested with. */
   readonly tester: Tester;
+  /** What it is proved dead with. */
+  readonly detector: Detector;
 }
 
 /** The installation as it was meant. */
@@ -42,6 +44,7 @@ export const soundParts = (site: Site, design: UnitDesign): Parts => ({
   upstreamDevice: 'acts',
   upstreamFirstLater: 0,
   tester: SOUND_TESTER,
+  detector: SOUND_DETECTOR,
 });
 
 /** The same installation with one part altered. Throws when there is no such part: a slip in the catalogue. */

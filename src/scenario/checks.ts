@@ -3,6 +3,7 @@
  * and design that is legal here but would teach something false (a warning).
  */
 import { CATALOGUE, entryNamed, whyImpossible } from '../faults/catalogue.ts';
+import type { Component } from '../faults/components.ts';
 import type { Setting } from '../faults/fault.ts';
 import { LINES } from '../laws/conductors.ts';
 import { isTabled } from '../laws/currentCarrying.ts';
@@ -315,19 +316,27 @@ function acceptProblems(accept: readonly string[], faults: ScenarioFile['faults'
   ]);
 }
 
-/** The test that looks at the tester itself. */
-const OF_TESTER = 'instruments';
+/** The tests that look at what somebody tests with. */
+const LOOKED_AT_BY: Readonly<Partial<Record<Component, string>>> = {
+  tester: 'instruments',
+  detector: 'prove-dead',
+};
 
 /** A tester that fails falsifies every other test: where it is not looked at, the unit would be blamed. */
 function testerProblems(faults: ScenarioFile['faults'], allowed: Readable['allowed']): readonly Problem[] {
-  if (allowed === undefined || allowed === 'all' || allowed.includes(OF_TESTER)) return [];
-  return faults.flatMap(({ fault }, i) =>
-    when(
-      entryNamed(fault)?.component === 'tester',
-      `faults[${i}]`,
-      `the unit would be blamed for the tester: ${quoted(OF_TESTER)} is expected among the tests that are allowed`,
-    ),
-  );
+  if (allowed === undefined || allowed === 'all') return [];
+  return faults.flatMap(({ fault }, i) => {
+    const component = entryNamed(fault)?.component;
+    const test = component === undefined ? undefined : LOOKED_AT_BY[component];
+    return test === undefined || allowed.includes(test)
+      ? []
+      : [
+          {
+            path: `faults[${i}]`,
+            message: `the unit would be blamed for the ${component}: ${quoted(test)} is expected among the tests that are allowed`,
+          },
+        ];
+  });
 }
 
 function actionProblems(wanted: readonly string[], path: string): readonly Problem[] {

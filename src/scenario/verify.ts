@@ -107,7 +107,8 @@ export function* workingThrough(
   let noSupply: Verified['stopped'] = null;
   for (const action of wanted) {
     const isDead = action.from === 'isolated' && action.stage === 'before power';
-    const isSafe = isDead && isIsolated(world.plant) && world.knowledge.foundLive.length === 0;
+    const { foundLive, detectorFailed } = world.knowledge;
+    const isSafe = isDead && isIsolated(world.plant) && foundLive.length === 0 && !detectorFailed;
     if (!goesOn && stopped !== null && !isSafe) break;
     if (!goesOn && noSupply !== null && action.needsSupply === true) continue;
     const run = yield* carryingOut(world, action, papers);

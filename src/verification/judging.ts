@@ -2,7 +2,7 @@
  * How expectations look at what was observed: choosing samples by their set-up, and holding a reading against a
  * range with the instrument's own uncertainty allowed for.
  */
-
+import { showDark } from '../bench/proofs.ts';
 import type { Reading, ReadingOf } from '../bench/reading.ts';
 import { isOf, pairOf } from '../bench/reading.ts';
 import type { Quantity } from '../bench/readings/quantities.ts';
@@ -90,9 +90,15 @@ export const outletPairs = ({ site }: Papers): readonly (readonly [string, strin
 
 export const atOutlet = (x: Live | 'PE'): string => `outlet.${x}`;
 
-/** What a two-pole detector read: a meter of 10 MΩ shows ghosts, and tells neither live nor dead (HSE GS38). */
-const detected = (observed: Observed, when: When): readonly ReadingOf<'voltage'>[] =>
-  readingsOf(observed, 'voltage', when).filter(({ tool }) => tool !== 'meter');
+/** What a detector shows that was dark on its proving unit tells neither live nor dead (HSE GS38). */
+const byProved =
+  (when: When): When =>
+  (setUp, sample) =>
+    !showDark(sample.events) && when(setUp, sample);
+
+/** What a two-pole detector read that failed no trial: a meter of 10 MΩ shows ghosts, and tells neither live nor dead (HSE GS38). */
+export const detected = (observed: Observed, when: When): readonly ReadingOf<'voltage'>[] =>
+  readingsOf(observed, 'voltage', byProved(when)).filter(({ tool }) => tool !== 'meter');
 
 /** No line live at the outlet: broken by one live pair, met once every pair was looked at. */
 export function outletDead(papers: Papers, observed: Observed, when: When): Finding {

@@ -162,6 +162,8 @@ export const CAUSE_TITLES: Readonly<Record<string, string>> = {
   'tester-lead-broken': 'Your tester: a lead is broken',
   'tester-does-not-null': 'Your tester: nulling does not hold',
   'tester-battery-flat': 'Your tester: its battery is flat',
+  'detector-lead-parts': 'Your voltage detector: a lead parts in use',
+  'tester-out-of-calibration': 'Your tester: it reads too high',
   'bleed-too-strong': 'The part across an open pole lets too much current through',
 };
 

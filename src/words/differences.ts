@@ -78,7 +78,9 @@ const WHAT_WORDS: Readonly<Record<PlainWhat, string>> = {
   'upstream-rated': 'residual device at the origin is rated',
   'tester-lead': 'tester’s lead, beyond a sound one',
   'tester-null': 'what the tester’s leads read when they were nulled',
-  'tester-battery': 'tester’s battery gives',
+  'tester-battery': 'of the volts that it is made for, the tester’s battery gives',
+  'detector-lead': 'lead of the voltage detector',
+  'tester-scale': 'of each ohm, the tester shows',
   'upstream-first-later': 'first trip of the residual device at the origin later by',
   'first-later-by': 'first trip of the a.c. device later by',
   sticks: 'opens late',
@@ -173,6 +175,8 @@ const VALUE_WORDS: Readonly<Record<PlainValue, string>> = {
   'lines-in-order': 'L1 L2 L3',
   'lines-reversed': 'L1 L3 L2',
   done: 'done',
+  'parts-in-use': 'parts in use',
+  holds: 'holds',
 };
 
 export function valueText(value: Value): string {
@@ -232,6 +236,8 @@ export function valueText(value: Value): string {
       return DRIVE_WORDS[value.drive];
     case 'share-of-period':
       return `${(100 * value.share).toFixed(1)}\u202f% of a period`;
+    case 'times':
+      return value.times === 1 ? 'as much' : `${Number(value.times.toPrecision(3))} times as much`;
     case 'levels':
       return levelsText(value);
     case 'potential':

@@ -26,6 +26,7 @@ export const HAPPENING_WORDS: Readonly<Record<Happening['what'], string>> = {
   'upstream device tripped': 'upstream device tripped',
   'circuit breaker tripped': 'circuit breaker tripped',
   'instrument fuse opened': 'instrument fuse opened',
+  'detector dark on its proving unit': 'detector dark on its proving unit',
 };
 
 export const INSPECTED_WORDS: Readonly<Record<Found['where'], string>> = {

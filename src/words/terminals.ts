@@ -13,6 +13,9 @@ export const SINGLE_WORDS: Readonly<Record<string, string>> = {
   earth: 'remote rod',
   earthing: 'distributor’s earth',
   case: 'exposed metal of the unit',
+  leads: 'tester’s leads',
+  'known-ohm': 'known resistor of 1 Ω',
+  'known-megohm': 'known resistor of 1 MΩ',
 };
 
 export function terminalText(terminal: Terminal): string {

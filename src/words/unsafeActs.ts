@@ -67,6 +67,10 @@ export const UNSAFE_ACT_WORDS: Readonly<Record<UnsafeId, UnsafeWords>> = {
     act: 'proved dead with a meter',
     why: 'A meter on a wrong range or with a broken lead shows nothing on a live part; only a proved two-pole detector proves dead (GS38).',
   },
+  'detector-failed': {
+    act: 'tested for dead with a detector that was dark on its proving unit',
+    why: 'It shows every live part as dead. Whatever it showed since it last lit is not proved: replace it, and prove every place anew (GS38, HSG85).',
+  },
   'detector-not-proved': {
     act: 'tested for dead with a detector that was not proved before and after',
     why: 'A detector with a flat battery or a broken lead shows nothing on a live part. Try it on a proving unit, test every pair, and try it again (GS38).',

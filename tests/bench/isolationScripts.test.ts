@@ -22,7 +22,7 @@ const PLACES: Readonly<Record<IsolationScript['at'], Wanted>> = {
   },
   shop: { site: { earthing: 'TN-S', circuit: { breaker: SINGLE_POLE } } },
 };
-const FAULTS = { 'pe-not-landed': {}, 'pe-joint': { ohms: 1.8 } };
+const FAULTS = { 'pe-not-landed': {}, 'pe-joint': { ohms: 1.8 }, 'detector-lead-parts': {} };
 
 function actsIn(world: World, { at }: IsolationScript, step: Step): readonly UnsafeAct[] {
   if (step.op !== 'action') return perform(world, operation(step)).unsafe;

@@ -190,6 +190,20 @@ const PAIRS: readonly Pair[] = [
     near: [[{ op: 'isolate' }, { op: 'prove-dead', at: 'origin' }]],
   },
   {
+    id: 'detector-failed',
+    wanted: { faults: [{ fault: 'detector-lead-parts', values: {} }] },
+    act: [{ op: 'isolate' }, { op: 'prove-dead', at: 'origin' }, { op: 'prove-dead', at: 'origin' }],
+    near: [
+      [{ op: 'isolate' }, { op: 'prove-dead', at: 'origin' }],
+      [
+        { op: 'isolate' },
+        { op: 'prove-dead', at: 'origin' },
+        { op: 'put-right', what: 'detector-lead-parts' },
+        { op: 'prove-dead', at: 'origin' },
+      ],
+    ],
+  },
+  {
     id: 'isolated-without-lock',
     act: [{ op: 'isolate', lock: false }],
     near: [[{ op: 'isolate' }]],

@@ -33,6 +33,7 @@ const OTHER: Plant = {
   testButton: true,
   flexed: true,
   leadsNulled: false,
+  detectorLead: 'parted',
   testerFuse: 'opened',
   dried: 3,
   freed: ['unit'],

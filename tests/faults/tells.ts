@@ -154,6 +154,10 @@ export const TELLS: Readonly<
   'tester-lead-broken': ['home', 'instruments'],
   'tester-does-not-null': ['yard', 'instruments'],
   'tester-battery-flat': ['rod', 'instruments'],
+  // Lit before the test and dark after it.
+  'detector-lead-parts': ['home', 'prove-dead'],
+  // Both leads on one terminal read 0 whatever the scale is.
+  'tester-out-of-calibration': ['home', 'instruments'],
 
   'gland-loose': ['home', 'inspect'],
   'enclosure-ip-low': ['home', 'inspect'],

@@ -556,6 +556,10 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     right('A poor joint in a conductor would not show', 'instruments', 'pe-joint'),
   ],
   'tester-battery-flat': [shows('the tester gives no reading', 'instruments')],
+  'detector-lead-parts': [
+    shows('stays dark on it afterwards, in the test that proves it dead', 'prove-dead'),
+  ],
+  'tester-out-of-calibration': [shows('On the known resistors of 1 Ω and 1 MΩ', 'instruments')],
 
   'gland-loose': seen('The inspection does'),
   'enclosure-ip-low': seen('The inspection does'),

@@ -20,8 +20,8 @@ export interface IsolationScript extends ReferenceRow {
   readonly what: string;
   /** A TN-C-S home with a surge arrester in its unit, a TT one and a TN-S shop, both behind single-pole breakers. */
   readonly at: 'home' | 'cottage' | 'shop';
-  /** A conductor that is not there, for those who find it out. */
-  readonly fault?: 'pe-not-landed' | 'pe-joint';
+  /** A conductor that is not there, or a detector that fails, for those who find it out. */
+  readonly fault?: 'pe-not-landed' | 'pe-joint' | 'detector-lead-parts';
   readonly script: readonly Step[];
   readonly expected: readonly Expected[];
 }
@@ -324,6 +324,64 @@ const AT_HOME: readonly Omit<IsolationScript, 'at'>[] = [
     ],
     expected: [unsafe('detector-not-proved'), unsafe('conductor-half-proved')],
     source: `${STEPS}; grade of the handling: judgement`,
+  },
+  {
+    what: 'a detector that is dark at its second trial, and the conductor handled all the same',
+    fault: 'detector-lead-parts',
+    script: [OFF, wait(2), OPEN, proved('supply'), off('unit')],
+    expected: [critical('conductor-not-proved-dead')],
+    source: STEPS,
+  },
+  {
+    what: 'the same, and tested for dead once more with it',
+    fault: 'detector-lead-parts',
+    script: [OFF, wait(2), OPEN, proved('supply'), proved('supply'), off('unit')],
+    expected: [unsafe('detector-failed'), critical('conductor-not-proved-dead')],
+    source: `${STEPS}; grade of the second test: judgement`,
+  },
+  {
+    what: 'the same, replaced and proved anew',
+    fault: 'detector-lead-parts',
+    script: [
+      OFF,
+      wait(2),
+      OPEN,
+      proved('supply'),
+      { op: 'put-right', what: 'detector-lead-parts' },
+      proved('supply'),
+      off('unit'),
+    ],
+    expected: [],
+    source: STEPS,
+  },
+  {
+    what: 'the same, replaced, and handled on what the old one showed',
+    fault: 'detector-lead-parts',
+    script: [
+      OFF,
+      wait(2),
+      OPEN,
+      proved('supply'),
+      { op: 'put-right', what: 'detector-lead-parts' },
+      off('unit'),
+    ],
+    expected: [critical('conductor-not-proved-dead')],
+    source: STEPS,
+  },
+  {
+    what: 'proved before and not after, then dark on the proving unit, and handled on it',
+    fault: 'detector-lead-parts',
+    script: [
+      OFF,
+      wait(2),
+      OPEN,
+      proved('supply', { proof: 'before' }),
+      { op: 'check-instruments' },
+      { op: 'put-right', what: 'detector-lead-parts' },
+      off('unit'),
+    ],
+    expected: [unsafe('detector-not-proved'), critical('conductor-not-proved-dead')],
+    source: STEPS,
   },
   // By what device.
   {

@@ -304,6 +304,7 @@ function deviceRoots(unit: Parts, twin: Parts): readonly Root[] {
     upstreamDevice,
     upstreamFirstLater,
     tester,
+    detector,
   }: Parts): readonly (readonly [Place, PlainWhat, Value])[] => [
     ['supply', 'site-voltage', volts(site.voltage)],
     ['supply', 'neighbours', neighboursOf(site.neighbours)],
@@ -316,7 +317,9 @@ function deviceRoots(unit: Parts, twin: Parts): readonly Root[] {
     ['origin.residual', 'upstream-poles', polesOf(site)],
     ['tester', 'tester-lead', resistanceOf(tester.lead)],
     ['tester', 'tester-null', { id: tester.nulls ? 'is-kept' : 'is-forgotten' }],
-    ['tester', 'tester-battery', { id: 'share-of-period', share: tester.battery }],
+    ['tester', 'tester-scale', { id: 'times', times: tester.gain }],
+    ['tester', 'detector-lead', { id: detector.leadParts ? 'parts-in-use' : 'holds' }],
+    ['tester', 'tester-battery', { id: 'times', times: tester.battery }],
     ['origin.residual', 'upstream-first-later', seconds(upstreamFirstLater)],
     ['origin.residual', 'upstream', { id: upstreamDevice === 'acts' ? 'acts' : 'does-not-act' }],
   ];

@@ -105,6 +105,8 @@ export type PlainWhat =
   | 'tester-lead'
   | 'tester-null'
   | 'tester-battery'
+  | 'detector-lead'
+  | 'tester-scale'
   | 'first-later-by'
   | 'sticks'
   | 'flashes-over'
@@ -154,6 +156,7 @@ export type Value =
   | { readonly id: 'indicator'; readonly indicator: Commands['indicator'] }
   | { readonly id: 'drive'; readonly drive: Commands['pilot'] }
   | { readonly id: 'share-of-period'; readonly share: Duty }
+  | { readonly id: 'times'; readonly times: number }
   | ({ readonly id: 'levels' } & Halves)
   | ({ readonly id: 'potential' } & Potential)
   | { readonly id: 'mains'; readonly volts: Volts }
@@ -197,6 +200,8 @@ export type PlainValue =
   | 'sensor-right'
   | 'sensor-reversed'
   | 'sensor-own-circuit'
+  | 'holds'
+  | 'parts-in-use'
   | 'holds-and-lets-go'
   | 'never-lets-go'
   | 'never-holds'

@@ -14,7 +14,7 @@ import type { WRITTEN, Written } from './written.ts';
 import { asWritten, isConverted } from './written.ts';
 
 /** Of the engine whose readings an attempt holds; a change that alters any reading or mark raises it. */
-export const ENGINE = '2.2.0';
+export const ENGINE = '2.3.0';
 
 // What a trainee says is logged by id; its words, in whatever language, are the screen's business.
 export const ANSWERS = ['should', 'should-not', 'cant-tell'] as const;

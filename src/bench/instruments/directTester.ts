@@ -25,6 +25,9 @@ export const drivenBy = ({ solution, port }: Leads, nominal: Volts, { battery, l
     resistance: nominal * INSULATION.ohmsPerVolt + lead,
   });
 
+/** What a tester makes of this resistance at its sockets. */
+const scaled = (ohms: Ohms, { gain }: Tester): Ohms => gain * ohms;
+
 /** What lies between the leads, and in them beyond a sound pair. */
 const resistanceSeen = (leads: Leads, { battery, lead }: Tester): Ohms => {
   const { reduced, emfs, oneWays, injections } = leads.solution;
@@ -54,6 +57,7 @@ const refusal = (leads: Leads, tester: Tester): Refusal | null => {
 
 /** A pair of leads that was not nulled, Ω. Common practice, no source: 0.05 to 0.10 Ω a pair. */
 const LEADS: Ohms = 0.08;
+const leadsLeft = (nulled: boolean, { nulls }: Tester): Ohms => (nulled && nulls ? 0 : LEADS);
 
 export function continuity(
   leads: Leads,
@@ -63,17 +67,14 @@ export function continuity(
 ): Truth {
   const refused = refusal(leads, tester);
   if (refused !== null) return { quantity: 'continuity', refused, details };
-  return {
-    quantity: 'continuity',
-    value: resistanceSeen(leads, tester) + (nulled && tester.nulls ? 0 : LEADS),
-    details,
-  };
+  const value = scaled(resistanceSeen(leads, tester) + leadsLeft(nulled, tester), tester);
+  return { quantity: 'continuity', value, details };
 }
 
 /** A coding resistor is read by the same source, on the range up to 20 kΩ. */
 export function coding(leads: Leads, tester: Tester, details: FieldsOf<'coding'>): Truth {
   if (isLow(tester)) return { quantity: 'coding', refused: { id: 'battery-low' }, details };
-  return { quantity: 'coding', value: resistanceSeen(leads, tester), details };
+  return { quantity: 'coding', value: scaled(resistanceSeen(leads, tester), tester), details };
 }
 
 export function insulation(
@@ -85,6 +86,33 @@ export function insulation(
   const refused = refusal(leads, tester);
   if (refused !== null) return { quantity: 'insulation', refused, details };
   const { volts, amps } = drivenBy(leads, nominal, tester);
-  const value = amps <= 0 ? Infinity : Math.max(0, volts / amps) + tester.lead;
-  return { quantity: 'insulation', value, details };
+  const ohms = amps <= 0 ? Infinity : Math.max(0, volts / amps) + tester.lead;
+  return { quantity: 'insulation', value: scaled(ohms, tester), details };
+}
+
+/** Known resistors that are carried with the tester, Ω, by the leads' other end on a reading (IET Guidance Note 3, from memory; the values common practice, no source). */
+export const KNOWN_RESISTORS = { 'known-ohm': 1, 'known-megohm': 1e6 } as const satisfies Record<
+  string,
+  Ohms
+>;
+const KNOWN_VOLTS = 250 satisfies Volts;
+
+/** The tester on its known resistors: on nothing of the installation, so that what it reads is its own. */
+export function onKnownResistors(nulled: boolean, tester: Tester): readonly Truth[] {
+  const of = (ohms: Ohms) =>
+    isLow(tester)
+      ? { refused: { id: 'battery-low' as const } }
+      : { value: scaled(ohms + tester.lead, tester) };
+  return [
+    {
+      quantity: 'continuity',
+      ...of(KNOWN_RESISTORS['known-ohm'] + leadsLeft(nulled, tester)),
+      details: { between: ['leads', 'known-ohm'] },
+    },
+    {
+      quantity: 'insulation',
+      ...of(KNOWN_RESISTORS['known-megohm']),
+      details: { between: ['leads', 'known-megohm'], volts: KNOWN_VOLTS },
+    },
+  ];
 }

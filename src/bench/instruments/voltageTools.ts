@@ -2,7 +2,8 @@
  * The two voltage tools: a two-pole detector, whose own load takes a ghost voltage away, and a meter of 10 MΩ,
  * which shows it.
  */
-import type { Duty, Ohms } from '../../laws/quantities.ts';
+import type { Duty, Ohms, Volts } from '../../laws/quantities.ts';
+import { OPEN } from '../../site/part.ts';
 import type { Leads } from '../port.ts';
 import { LIVE, leadsOn, loadedVolts, openVolts, seenBy } from '../port.ts';
 import type { Truth } from '../reading.ts';
@@ -26,14 +27,38 @@ export function supplied(world: World, a: string, b: string): boolean {
   return openVolts(leads) > LIVE.volts && loadedVolts(seenBy(leads), INPUT['two-pole']) > LIVE.volts;
 }
 
-/** R.m.s. volts, and the mean d.c. over a pilot period of this duty. */
-export function voltage(leads: Leads, tool: VoltageTool, duty: Duty, details: FieldsOf<'voltage'>): Truth {
+/** R.m.s. volts, and the mean d.c. over a pilot period of this duty; `lead`: what is in the tool's leads beyond a sound pair. */
+export function voltage(
+  leads: Leads,
+  tool: VoltageTool,
+  duty: Duty,
+  details: FieldsOf<'voltage'>,
+  lead: Ohms = 0,
+): Truth {
   const seen = seenBy(leads);
   const load = INPUT[tool];
   const direct = duty * seen.open.high + (1 - duty) * seen.open.low;
   return {
     quantity: 'voltage',
-    value: loadedVolts(seen, load),
-    details: { ...details, tool, dc: (direct * load) / (seen.resistance + load) },
+    // The lead and the tool divide what is across both.
+    value: (loadedVolts(seen, lead + load) * load) / (lead + load),
+    details: { ...details, tool, dc: (direct * load) / (seen.resistance + lead + load) },
   };
 }
+
+/** What is in the leads of this tool now, Ω. */
+export const leadOf = ({ installation, plant }: World, tool: VoltageTool): Ohms =>
+  tool === 'two-pole' && installation.detector.leadParts && plant.detectorLead === 'parted' ? OPEN : 0;
+
+/** Putting the detector on terminals strains its leads: one that is about to part does. */
+export function strain(world: World, tool: VoltageTool): void {
+  if (tool !== 'two-pole' || !world.installation.detector.leadParts) return;
+  world.plant = { ...world.plant, detectorLead: 'parted' };
+}
+
+/** What a proving unit gives, V: enough for every step of a detector. A design choice. */
+const PROVING: Volts = 230;
+
+/** Whether the detector shows the proving unit's voltage through its leads. */
+export const showsProvingUnit = (world: World): boolean =>
+  (PROVING * INPUT['two-pole']) / (leadOf(world, 'two-pole') + INPUT['two-pole']) >= LIVE.volts;

@@ -6,7 +6,7 @@ import type { DetectorProof } from '../../bench/operation.ts';
 import type { Isolator } from '../../bench/plant.ts';
 import { ISOLATORS } from '../../bench/plant.ts';
 import type { Proof, Proofs } from '../../bench/proofs.ts';
-import { afterProving, afterSwitchingOn } from '../../bench/proofs.ts';
+import { afterDark, afterProving, afterSwitchingOn, showDark } from '../../bench/proofs.ts';
 import { PLACES } from '../../bench/terminals.ts';
 import type { Happening } from '../../bench/world.ts';
 import { refusalText } from '../../words/refusals.ts';
@@ -65,8 +65,12 @@ export function proofsOf({ run, happened }: Bench): Proofs {
       off = off.filter((x) => !on.includes(x));
       proofs = afterSwitchingOn(proofs, on);
     }
+    if (showDark(outcome.events)) proofs = afterDark(proofs);
     if (operation.op === 'prove-dead')
-      proofs = afterProving(proofs, operation, outcome.readings, { at, off });
+      proofs = afterProving(proofs, { ...operation, wasDark: showDark(outcome.events) }, outcome.readings, {
+        at,
+        off,
+      });
   }
   return proofs;
 }
@@ -177,7 +181,11 @@ const HEARD: Readonly<Record<Happening['what'], string>> = {
   'upstream device tripped': 'heard: the device at the origin trips',
   'circuit breaker tripped': 'heard: the circuit’s breaker trips',
   'instrument fuse opened': 'the instrument’s fuse opened',
+  'detector dark on its proving unit': 'seen: the detector stays dark on its proving unit',
 };
+
+/** What nobody should miss. */
+const HEAVY: readonly Happening['what'][] = ['instrument fuse opened', 'detector dark on its proving unit'];
 
 /** What was seen and heard in the operations from `first` on; `before` is what was last seen. */
 export function perceived(happened: readonly Happened[], first: number): readonly Perceived[] {
@@ -185,7 +193,7 @@ export function perceived(happened: readonly Happened[], first: number): readonl
   let last = happened[first - 1]?.outcome.seen;
   for (const { at, operation, outcome } of happened.slice(first)) {
     for (const { at: moment, what } of outcome.events)
-      list.push({ at: moment, text: HEARD[what], heavy: what === 'instrument fuse opened' });
+      list.push({ at: moment, text: HEARD[what], heavy: HEAVY.includes(what) });
     const { seen, refused } = outcome;
     if (operation.op === 'inspect') list.push(...looked(at, outcome.found));
     if (refused !== null) list.push({ at, text: `not done: ${refusalText(refused)}`, heavy: true });

@@ -1,15 +1,20 @@
 /** Test action `instruments`: looked over, proved and nulled before anything rests on them. */
-
+import { KNOWN_RESISTORS } from '../../bench/instruments/directTester.ts';
 import type { Reading } from '../../bench/reading.ts';
 import { pairOf } from '../../bench/reading.ts';
+import type { Ohms, Range } from '../../laws/quantities.ts';
 import { between, isInside, judgeAll, readingsOf, samplesWhen } from '../judging.ts';
-import { PRACTICE, published } from '../sources.ts';
+import { fromMemory, PRACTICE, published } from '../sources.ts';
 import { continuity, insulation } from '../steps.ts';
-import type { TestAction } from '../testAction.ts';
+import type { Expectation, TestAction } from '../testAction.ts';
 import { equipmentTestVoltage } from './insulation.ts';
 
 /** Both leads on one terminal: nothing but the leads themselves. */
 const TOGETHER = 'met';
+/** A known resistor has to read as much, to a tenth (common practice, no source): beyond it the tester goes back to be calibrated. */
+const A_TENTH = 0.1;
+const within = (ohms: Ohms): Range => ({ least: ohms * (1 - A_TENTH), greatest: ohms * (1 + A_TENTH) });
+
 /** Refused for what was met is no look at the leads; refused for the tester's own battery is. */
 const onOneTerminal = (reading: Reading): boolean => {
   const { qualifier, reason } = reading;
@@ -26,8 +31,8 @@ export const instruments: TestAction = {
   cover: 'as found',
   applies: () => true,
   steps: ({ sheet }) => [
-    { op: 'check-instruments' },
     { op: 'null-leads' },
+    { op: 'check-instruments', known: true },
     continuity(TOGETHER, TOGETHER),
     insulation(TOGETHER, TOGETHER, equipmentTestVoltage(sheet.insulationTestVoltageMax)),
   ],
@@ -64,6 +69,23 @@ export const instruments: TestAction = {
           (r) => isInside(r, { greatest: 0.005e6 }),
         ),
     },
+    ...(['known-ohm', 'known-megohm'] as const).map(
+      (known): Expectation => ({
+        id: known,
+        should: true,
+        source: fromMemory('IET Guidance Note 3: accuracy checked against known resistors'),
+        of: 'tester',
+        points: ['tester', known === 'known-ohm' ? 'protective-conductor' : 'insulation'],
+        judge: (o) =>
+          judgeAll(
+            [
+              ...readingsOf(o, 'continuity', ({ leadsNulled }) => leadsNulled),
+              ...readingsOf(o, 'insulation', () => true),
+            ].filter(({ between: ends }) => ends?.[1] === known),
+            (r) => isInside(r, within(KNOWN_RESISTORS[known])),
+          ),
+      }),
+    ),
     {
       id: 'fuse',
       should: false,
@@ -89,5 +111,5 @@ export const instruments: TestAction = {
   figures: () => [],
   limits: () => [],
   // Whatever is read with it from here on would be the tester's.
-  stops: ['nulled', 'insulation-joined'],
+  stops: ['nulled', 'insulation-joined', 'known-ohm', 'known-megohm'],
 };

@@ -1,7 +1,10 @@
 /** Test action `prove-dead`: with a proved detector, at the origin and at the supply terminals. */
+
+import { showDark } from '../../bench/proofs.ts';
 import { pairsOf } from '../../site/part.ts';
 import { livesOf } from '../../site/site.ts';
-import { between, isInside, judgeAll, off, readingsOf, showsVoltage } from '../judging.ts';
+import type { When } from '../judging.ts';
+import { between, detected, isInside, judgeAll, off, samplesWhen, showsVoltage } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, pilotStandard, published } from '../sources.ts';
@@ -11,18 +14,22 @@ const pairsAt = ({ site }: Papers, place: string): readonly (readonly [string, s
   pairsOf([...livesOf(site), 'PE']).map(([x, y]) => [`${place}.${x}`, `${place}.${y}`] as const);
 
 function everyPairDead(papers: Papers, observed: Observed, place: string): Finding {
-  const readings = readingsOf(observed, 'voltage', off);
+  const readings = detected(observed, off);
   const pairs = pairsAt(papers, place).map(([a, b]) => between(readings, a, b));
   if (pairs.some((found) => found.some(showsVoltage))) return 'broken';
   return pairs.every((found) => found.length > 0) ? 'met' : 'not shown';
 }
+
+/** A look at a place whose detector was tried on the proving unit before and after it. */
+const triedBothTimes: When = (_, { operation }) =>
+  operation.op === 'prove-dead' && operation.tool === 'two-pole' && operation.proof === 'both';
 
 export const proveDead: TestAction = {
   id: 'prove-dead',
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
-  restsOn: [],
+  restsOn: ['detector'],
   applies: () => true,
   steps: () => [
     { op: 'check-instruments' },
@@ -32,6 +39,14 @@ export const proveDead: TestAction = {
     { op: 'prove-dead', at: 'supply' },
   ],
   expectations: (papers) => [
+    {
+      id: 'detector-proves',
+      should: true,
+      source: published('HSE GS38, 4th edition 2015; HSG85'),
+      of: 'tester',
+      points: ['tester'],
+      judge: (o) => judgeAll(samplesWhen(o, triedBothTimes), ({ events }) => !showDark(events)),
+    },
     {
       id: 'origin-dead',
       should: true,
@@ -56,7 +71,7 @@ export const proveDead: TestAction = {
       points: ['mechanical'],
       judge: (o) =>
         judgeAll(
-          readingsOf(o, 'voltage', off).filter((r) => r.between?.[0].startsWith('supply.')),
+          detected(o, off).filter((r) => r.between?.[0].startsWith('supply.')),
           (r) => isInside({ ...r, value: Math.abs(r.dc ?? 0), uncertainty: 1 }, { greatest: 60 }),
         ),
     },
@@ -77,5 +92,5 @@ export const proveDead: TestAction = {
   ],
   figures: () => [],
   limits: () => [],
-  stops: ['origin-dead', 'supply-live'],
+  stops: ['detector-proves', 'origin-dead', 'supply-live'],
 };

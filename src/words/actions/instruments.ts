@@ -2,7 +2,8 @@
 import type { ActionWords } from '../actionWords.ts';
 
 export const instruments: ActionWords = {
-  purpose: 'Prove the detector, null the leads, and see that both testers read 0 with their leads joined.',
+  purpose:
+    'Prove the detector, null the leads, and see that both testers read known resistors right, and 0 with their leads joined.',
   lines: {
     nulled: {
       text: 'shows 0.00 Ω, within its last digits, with both nulled leads on one terminal',
@@ -13,6 +14,16 @@ export const instruments: ActionWords = {
       text: 'shows 0.00 MΩ, within its last digits, with both insulation leads on one terminal',
       why: 'Joined leads are a short circuit, and the tester has to show it. With a broken lead no current flows, so everything reads over-range and seems to pass.',
       otherwise: 'an over-range reading, as with the leads in the air',
+    },
+    'known-ohm': {
+      text: 'shows within a tenth of 1 Ω on the known resistor of 1 Ω',
+      why: 'The resistor is known, so what it reads tells of the tester alone. A tester whose scale has drifted reads every conductor wrong by the same factor, and still shows 0 with its leads joined.',
+      otherwise: 'a reading well above 1 Ω, such as 1.5 Ω',
+    },
+    'known-megohm': {
+      text: 'shows within a tenth of 1 MΩ on the known resistor of 1 MΩ',
+      why: '1 MΩ is the least that BS 7671 accepts of a circuit. A tester that shows more than there is passes damaged insulation.',
+      otherwise: 'a reading well above 1 MΩ, such as 1.5 MΩ',
     },
     fuse: {
       text: 'blows its fuse while you check it with both leads on one terminal',
@@ -29,5 +40,9 @@ export const instruments: ActionWords = {
       'a tester that does not read 0 Ω with its own leads joined falsifies every reading of a conductor: replace it first',
     'insulation-joined':
       'a tester that does not read 0 MΩ with its own leads joined would pass damaged insulation: replace it first',
+    'known-ohm':
+      'a tester that reads a known resistor wrong falsifies every reading of a conductor: replace it first',
+    'known-megohm':
+      'a tester that reads a known resistor wrong would pass damaged insulation: replace it first',
   },
 };

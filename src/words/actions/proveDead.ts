@@ -7,10 +7,17 @@ export const proveDead: ActionWords = {
   purpose:
     'Show with a proved detector that every pair is dead, first at the origin, then at the supply terminals.',
   stops: {
+    'detector-proves':
+      'a detector that is dark on its proving unit shows live parts as dead: replace it, and prove every place anew',
     'origin-dead': FOUND,
     'supply-live': FOUND,
   },
   lines: {
+    'detector-proves': {
+      text: 'lights on its proving unit before the test of a place and again after it',
+      why: 'A battery that runs out or a lead that parts in use leaves the detector dark on whatever it touches. Only the second trial tells a dead place from a dead detector.',
+      otherwise: 'a detector that lit before the test and stays dark on the proving unit after it',
+    },
     'origin-dead': {
       text: 'reads dead (about 0 V) between every pair of conductors at the origin',
       why: 'The locked switch parts every live conductor from the supply, the neutral too. Voltage here means a second source, or the wrong switch.',

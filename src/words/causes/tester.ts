@@ -27,4 +27,22 @@ export const tester: Readonly<Record<string, CauseWords>> = {
     tells:
       'With both leads on one terminal the tester gives no reading and says that its battery is too low. A tester that has met a live part gives none either, but says that its fuse is open.',
   },
+  'tester-out-of-calibration': {
+    where:
+      'the scale of the tester for continuity, insulation and coding; the setting is how many times what is there it shows',
+    cause: 'It was dropped, or it has drifted since it was last calibrated.',
+    hazard:
+      'It makes damaged insulation look sound: 0.7 MΩ shows as more than 1 MΩ. Sound conductors read too high and are rejected.',
+    tells:
+      'On the known resistors of 1 Ω and 1 MΩ the tester shows well above what they are. With both leads on one terminal it still shows 0, so only a known resistor tells it.',
+  },
+  'detector-lead-parts': {
+    where: 'a lead of the two-pole voltage detector',
+    cause:
+      'The core was broken inside its insulation and held by a strand, until the probe was pressed on a terminal.',
+    hazard:
+      'From then on the detector shows every live part as dead. Whoever does not prove it again puts a hand on a live conductor.',
+    tells:
+      'The detector lights on its proving unit before the test and stays dark on it afterwards, in the test that proves it dead. A circuit that is truly dead leaves the detector lit on the proving unit both times.',
+  },
 };

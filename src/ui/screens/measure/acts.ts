@@ -56,6 +56,11 @@ const ACTS: readonly Act[] = [
   ['reset supply', 'supply off 10 s and on', { op: 'reset', what: 'supply' }],
   ['reset upstream', 'reset the device at the origin', { op: 'reset', what: 'upstream' }],
   ['check', 'check the instruments', { op: 'check-instruments' }],
+  [
+    'check known',
+    'check the instruments, the tester on its known resistors',
+    { op: 'check-instruments', known: true },
+  ],
   ['null', 'null the leads', { op: 'null-leads' }],
   ['dead origin', 'prove dead at the origin', { op: 'prove-dead', at: 'origin' }],
   ['dead supply', 'prove dead at the unit’s supply terminals', { op: 'prove-dead', at: 'supply' }],
