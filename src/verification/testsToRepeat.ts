@@ -4,6 +4,7 @@
  * rest on what the hand has moved or replaced, for that is new. Knows nothing of the simulation.
  */
 import type { Component } from '../faults/components.ts';
+import { COMPONENTS } from '../faults/components.ts';
 import type { Family } from '../faults/families.ts';
 import type { Papers, TestAction } from './testAction.ts';
 
@@ -39,9 +40,10 @@ export function testsToRepeat(
 ): Repeats {
   const isDue = ({ action, outcome }: DoneTest): boolean =>
     outcome !== 'as it should' || putRight.some(({ component }) => action.restsOn.includes(component));
+  // What rests on nothing of the installation, as proving dead, may always be done again.
   const isFree = ({ action }: DoneTest): boolean =>
     putRight.length === 0 ||
-    action.restsOn.length === 0 ||
+    action.restsOn.every((component) => COMPONENTS[component] === 'in hand') ||
     putRight.some(({ family }) => pointsOf(action, papers).includes(family));
   const idsOf = (tests: readonly DoneTest[]) => [...new Set(tests.map(({ action }) => action.id))];
   const due = idsOf(done.filter(isDue));
