@@ -160,7 +160,7 @@ const QUIZ = screens(/questions\/MakeQuiz/);
 
 /** The simulated installation and what is written of its tests, with the libraries that these stand on. */
 const OF_THE_WORLD =
-  /src\/((laws|network|site|unit|faults|bench|verification|scenario)\/|words\/\w+\.ts$)|node_modules\/(xstate|valibot|fastest-levenshtein|@noble)\//;
+  /src\/((laws|network|site|unit|faults|bench|verification|scenario)\/|words\/\w+\.ts$)|node_modules\/(xstate|valibot|@noble)\//;
 
 /**
  * What is loaded beyond the first screen, in few pieces: many small ones are larger together, and asking for each of them
