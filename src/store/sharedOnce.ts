@@ -1,7 +1,7 @@
 /**
  * What all copies of the page on one origin shared up to version 2 of the database, copied once into this copy's own;
  * after that only what has gone on there, in a tab of an earlier version. The shared one stays, for the other copies;
- * what is deleted here is deleted there too.
+ * what is deleted here is deleted there too (deleting.ts).
  */
 import type { IDBPDatabase } from 'idb';
 import { attemptIn } from './about.ts';
@@ -13,11 +13,11 @@ import { openKept, STORES, UPGRADES } from './versions.ts';
 const SHARED_VERSION = 2;
 export const BROUGHT_OVER = 'brought over';
 /** What it had; whatever came later is each copy's own. */
-const SHARED_STORES = ['attempts', 'about', 'drafts', 'other'] as const;
-const OF_AN_ATTEMPT = ['attempts', 'about', 'drafts'] as const;
+export const SHARED_STORES = ['attempts', 'about', 'drafts', 'other'] as const;
+export const OF_AN_ATTEMPT = ['attempts', 'about', 'drafts'] as const;
 
 /** Null where there is none, or where an earlier version of the page still holds it. */
-async function openShared(): Promise<IDBPDatabase<Kept> | null> {
+export async function openShared(): Promise<IDBPDatabase<Kept> | null> {
   const isThere = (await indexedDB.databases()).some(({ name }) => name === SHARED);
   return isThere ? openKept(SHARED, UPGRADES.slice(0, SHARED_VERSION), () => {}) : null;
 }
@@ -93,19 +93,4 @@ async function copyInto(
     for (const { store, key, value } of entries) await into.objectStore(store).put(value as never, key);
   await into.objectStore('other').put(true, BROUGHT_OVER);
   await into.done;
-}
-
-/** Deletes these there too; an earlier version that holds it keeps them. */
-export async function deleteShared(ids: readonly string[], also: readonly string[] = []): Promise<void> {
-  try {
-    const shared = await openShared();
-    if (shared === null) return;
-    const all = shared.transaction(SHARED_STORES, 'readwrite');
-    for (const id of ids) for (const name of OF_AN_ATTEMPT) await all.objectStore(name).delete(id);
-    for (const key of also) await all.objectStore('other').delete(key);
-    await all.done;
-    shared.close();
-  } catch {
-    // It cannot be opened: the copy of the page that can deletes it.
-  }
 }
