@@ -176,7 +176,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'files', of: FILES },
   { name: 'pages', of: PAGES },
   { name: 'told', of: TOLD },
-  { name: 'fairness', of: CONCLUSION, only: /src\/fairness\// },
+  { name: 'marks', of: CONCLUSION, only: /src\/(attempt\/marks|fairness)\// },
   { name: 'conclusion', of: CONCLUSION },
   { name: 'record', of: RECORD },
   { name: 'desk', of: DESK },

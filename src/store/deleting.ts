@@ -1,7 +1,9 @@
 /** Deletes what is kept, here and in what all copies shared once: there too it would otherwise stay. */
+
+import { BROUGHT_OVER, OF_AN_ATTEMPT, SHARED_STORES } from './copy.ts';
 import { inOne } from './database.ts';
 import { remove } from './keptAttempt.ts';
-import { BROUGHT_OVER, OF_AN_ATTEMPT, openShared, SHARED_STORES } from './sharedOnce.ts';
+import { openShared } from './sharedOnce.ts';
 
 export async function deleteAttempt(id: string): Promise<void> {
   await inOne('readwrite', (all) => remove(all, id));
