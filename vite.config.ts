@@ -160,7 +160,7 @@ const QUIZ = screens(/questions\/MakeQuiz/);
 
 /** The simulated installation and what is written of its tests, with the libraries that these stand on. */
 const OF_THE_WORLD =
-  /src\/((laws|network|site|unit|faults|bench|verification|scenario)\/|words\/\w+\.ts$)|node_modules\/(xstate|valibot|fastest-levenshtein|@noble)\//;
+  /src\/((laws|network|site|unit|faults|bench|verification|scenario)\/|words\/\w+\.ts$)|node_modules\/(xstate|valibot|@noble)\//;
 
 /**
  * What is loaded beyond the first screen, in few pieces: many small ones are larger together, and asking for each of them
@@ -176,7 +176,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'files', of: FILES },
   { name: 'pages', of: PAGES },
   { name: 'told', of: TOLD },
-  { name: 'fairness', of: CONCLUSION, only: /src\/fairness\// },
+  { name: 'marks', of: CONCLUSION, only: /src\/(attempt\/marks|fairness)\// },
   { name: 'conclusion', of: CONCLUSION },
   { name: 'record', of: RECORD },
   { name: 'desk', of: DESK },

@@ -29,7 +29,10 @@ export type NextStep = (typeof NEXT_STEPS)[number];
 export const TELL = ['client', 'installer', 'maker', 'distributor'] as const;
 export type Tell = (typeof TELL)[number];
 
-/** A comment above the id says by which clause it is a fault; most ranges and causes are trade judgement whatever the clause. */
+/**
+ * A comment above the id says by which clause it is a fault, notFaultSources.ts by which it is none; most ranges and causes
+ * are trade judgement whatever the clause.
+ */
 interface Entry {
   readonly id: string;
   readonly family: Family;
@@ -80,8 +83,6 @@ export interface Fault extends Entry {
 
 export interface NotFault extends Entry {
   readonly kind: 'not-fault';
-  /** The clause by which it is none. */
-  readonly source: string;
   readonly alter: (told: Told, values: Values) => Told;
 }
 

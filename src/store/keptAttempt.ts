@@ -1,5 +1,5 @@
 /**
- * Attempts kept on this device: begun, changed, listed, read, deleted. One tab at a time may change one: it claims it
+ * Attempts kept on this device: begun, changed, listed, read; deleted by deleting.ts. One tab at a time may change one: it claims it
  * by its name, and what it wants to keep after another tab has claimed it is refused. Which tab may claim what is the
  * business of whoever calls; the database itself is in database.ts.
  */
@@ -10,7 +10,6 @@ import { aboutOf, factsOf } from './about.ts';
 import type { Transaction } from './database.ts';
 import { inOne } from './database.ts';
 import { notKept } from './keepProblem.ts';
-import { BROUGHT_OVER, deleteShared } from './sharedOnce.ts';
 
 export interface KeptAttempt {
   readonly about: About;
@@ -98,12 +97,8 @@ export const changeAbout = (id: string, change: Partial<Omit<About, 'id'>>): Pro
     if (before !== undefined) await all.objectStore('about').put({ ...before, ...change }, id);
   });
 
-export async function deleteAttempt(id: string): Promise<void> {
-  await inOne('readwrite', (all) => remove(all, id));
-  await deleteShared([id]);
-}
-
-async function remove(all: Transaction<'readwrite'>, id: string): Promise<void> {
+/** One with all that is kept of it. */
+export async function remove(all: Transaction<'readwrite'>, id: string): Promise<void> {
   await all.objectStore('attempts').delete(id);
   await all.objectStore('about').delete(id);
   await all.objectStore('drafts').delete(id);
@@ -115,14 +110,3 @@ export const clearHandedIn = (): Promise<void> =>
     for (const { id, given, handedIn } of await all.objectStore('about').getAll())
       if (given?.clears === true && handedIn !== null) await remove(all, id);
   });
-
-export async function deleteEverything(): Promise<void> {
-  const ids = await inOne('readwrite', async (all) => {
-    const gone = await all.objectStore('attempts').getAllKeys();
-    for (const name of all.objectStoreNames) await all.objectStore(name).clear();
-    // Else what was shared would come over once more.
-    await all.objectStore('other').put(true, BROUGHT_OVER);
-    return gone;
-  });
-  await deleteShared(ids, ['goal', 'further']);
-}

@@ -1,23 +1,17 @@
 /**
  * What all copies of the page on one origin shared up to version 2 of the database, copied once into this copy's own;
  * after that only what has gone on there, in a tab of an earlier version. The shared one stays, for the other copies;
- * what is deleted here is deleted there too.
+ * what is deleted here is deleted there too (deleting.ts).
  */
 import type { IDBPDatabase } from 'idb';
-import { attemptIn } from './about.ts';
-import { continues } from './continues.ts';
 import { SHARED } from './copy.ts';
 import type { Kept } from './versions.ts';
-import { openKept, STORES, UPGRADES } from './versions.ts';
+import { openKept, UPGRADES } from './versions.ts';
 
 const SHARED_VERSION = 2;
-export const BROUGHT_OVER = 'brought over';
-/** What it had; whatever came later is each copy's own. */
-const SHARED_STORES = ['attempts', 'about', 'drafts', 'other'] as const;
-const OF_AN_ATTEMPT = ['attempts', 'about', 'drafts'] as const;
 
 /** Null where there is none, or where an earlier version of the page still holds it. */
-async function openShared(): Promise<IDBPDatabase<Kept> | null> {
+export async function openShared(): Promise<IDBPDatabase<Kept> | null> {
   const isThere = (await indexedDB.databases()).some(({ name }) => name === SHARED);
   return isThere ? openKept(SHARED, UPGRADES.slice(0, SHARED_VERSION), () => {}) : null;
 }
@@ -27,85 +21,14 @@ export async function bringingOver(db: IDBPDatabase<Kept>): Promise<IDBPDatabase
   try {
     const shared = await openShared();
     if (shared === null) return db;
-    const wasBrought = (await db.get('other', BROUGHT_OVER)) === true;
-    await copyInto(db, wasBrought, wasBrought ? await goneOn(db, shared) : await everythingIn(shared));
-    shared.close();
+    try {
+      const { copyShared } = await import('./copyShared.ts');
+      await copyShared(db, shared);
+    } finally {
+      shared.close();
+    }
   } catch {
     // Nothing of it is lost: it stays where it is.
   }
   return db;
-}
-
-interface Entry {
-  readonly store: (typeof STORES)[number];
-  readonly key: string;
-  readonly value: unknown;
-}
-
-async function everythingIn(shared: IDBPDatabase<Kept>): Promise<readonly Entry[]> {
-  const all = shared.transaction(SHARED_STORES);
-  const found = await Promise.all(
-    SHARED_STORES.map(async (store) => {
-      const [keys, values] = await Promise.all([
-        all.objectStore(store).getAllKeys(),
-        all.objectStore(store).getAll(),
-      ]);
-      return keys.map((key, i): Entry => ({ store, key, value: values[i] }));
-    }),
-  );
-  return found.flat();
-}
-
-/** Attempts that were brought over while a tab of an earlier version still worked on them, and have gone on there since. */
-async function goneOn(db: IDBPDatabase<Kept>, shared: IDBPDatabase<Kept>): Promise<readonly Entry[]> {
-  const here = new Map((await db.getAll('about')).map(({ id, entries }) => [id, entries]));
-  const longer = (await shared.getAll('about')).filter(
-    ({ id, entries }) => entries > (here.get(id) ?? Infinity),
-  );
-  const found = await Promise.all(
-    longer.map(async ({ id }) => {
-      const [there, own] = [await shared.get('attempts', id), await db.get('attempts', id)];
-      if (!goesOn(there, own)) return [];
-      return Promise.all(
-        OF_AN_ATTEMPT.map(
-          async (store): Promise<Entry> => ({ store, key: id, value: await shared.get(store, id) }),
-        ),
-      );
-    }),
-  );
-  return found.flat().filter(({ value }) => value !== undefined);
-}
-
-function goesOn(there = '', own = ''): boolean {
-  const [longer, shorter] = [attemptIn(there), attemptIn(own)];
-  return longer !== null && shorter !== null && continues(longer, shorter);
-}
-
-/** In one transaction: all of it or nothing, and nothing where another tab has done it meanwhile. */
-async function copyInto(
-  db: IDBPDatabase<Kept>,
-  wasBrought: boolean,
-  entries: readonly Entry[],
-): Promise<void> {
-  const into = db.transaction(STORES, 'readwrite', { durability: 'strict' });
-  const isBrought = (await into.objectStore('other').get(BROUGHT_OVER)) === true;
-  if (isBrought === wasBrought)
-    for (const { store, key, value } of entries) await into.objectStore(store).put(value as never, key);
-  await into.objectStore('other').put(true, BROUGHT_OVER);
-  await into.done;
-}
-
-/** Deletes these there too; an earlier version that holds it keeps them. */
-export async function deleteShared(ids: readonly string[], also: readonly string[] = []): Promise<void> {
-  try {
-    const shared = await openShared();
-    if (shared === null) return;
-    const all = shared.transaction(SHARED_STORES, 'readwrite');
-    for (const id of ids) for (const name of OF_AN_ATTEMPT) await all.objectStore(name).delete(id);
-    for (const key of also) await all.objectStore('other').delete(key);
-    await all.done;
-    shared.close();
-  } catch {
-    // It cannot be opened: the copy of the page that can deletes it.
-  }
 }

@@ -8,10 +8,10 @@ import { scriptsLoaded, scriptsOfAll, sizeOf } from './size.ts';
 import { actionFor, doTest, sitDown } from './trainee.ts';
 
 /** KiB by gzip. */
-const FIRST_SCREEN = 90;
-const BENCH_OF_ONE_AIM = 265;
+const FIRST_SCREEN = 88;
+const BENCH_OF_ONE_AIM = 250;
 /** A whole verification, with every step of every test, what is opened where a line was wrong, traces, causes to put right, sounds. */
-const BENCH_IN_ALL = 315;
+const BENCH_IN_ALL = 311;
 const LATER_PIECE = 50;
 /** What works beside the page, with a simulated installation of its own. */
 const WORKER = 140;

@@ -5,6 +5,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';
+import { NOT_FAULT_SOURCES } from '../../src/faults/notFaultSources.ts';
 
 const FOLDER = join(import.meta.dirname, '../../src/faults');
 const NAMED =
@@ -19,4 +20,9 @@ test('every fault of the catalogue says where it is from', () => {
     return !NAMED.test(above);
   });
   expect(without.map(({ id }) => id)).toEqual([]);
+});
+
+test('and whatever is no fault', () => {
+  const ids = CATALOGUE.filter(({ kind }) => kind === 'not-fault').map(({ id }) => id);
+  expect(Object.keys(NOT_FAULT_SOURCES).toSorted()).toEqual(ids.toSorted());
 });

@@ -40,12 +40,22 @@ async function copyAt(folder: string) {
   vi.resetModules();
   vi.stubGlobal('location', { href: `https://a.example${folder}index.html#/record` });
   const kept = await import('../../src/store/keptAttempt.ts');
+  const deleting = await import('../../src/store/deleting.ts');
   const record = await import('../../src/store/keptRecord.ts');
   const brought = await import('../../src/store/broughtIn.ts');
   const asked = await import('../../src/store/questions.ts');
   const keeping = await import('../../src/store/keepQuestions.ts');
   const problem = await import('../../src/store/keepProblem.ts');
-  return { ...kept, ...record, ...brought, ...asked, ...keeping, ...problem, name: `${SHARED} ${folder}` };
+  return {
+    ...kept,
+    ...deleting,
+    ...record,
+    ...brought,
+    ...asked,
+    ...keeping,
+    ...problem,
+    name: `${SHARED} ${folder}`,
+  };
 }
 
 type Copy = Awaited<ReturnType<typeof copyAt>>;

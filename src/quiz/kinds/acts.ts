@@ -7,6 +7,7 @@ import { entryNamed } from '../../faults/catalogue.ts';
 import type { Family } from '../../faults/families.ts';
 import type { Tell } from '../../faults/fault.ts';
 import { TELL } from '../../faults/fault.ts';
+import { NOT_FAULT_SOURCES } from '../../faults/notFaultSources.ts';
 import { notFaults } from '../../faults/notFaults.ts';
 import type { AimId } from '../../scenario/aims.ts';
 import { AIMS, aimOf, SITES } from '../../scenario/aims.ts';
@@ -204,7 +205,7 @@ const notAFault: Kind = {
     const wrong = [...new Set(faults)].slice(0, 3);
     return inOrder({
       values: { right: answer?.id ?? '' },
-      source: published(answer?.source ?? ''),
+      source: published(NOT_FAULT_SOURCES[answer?.id ?? '']?.source ?? ''),
       answer: answer?.id ?? '',
       choices: dice.shuffle('choices', [answer?.id ?? '', ...wrong]).map((id) => ({ id })),
     });

@@ -1,5 +1,7 @@
 /** The sounds themselves, made of tones by Web Audio: no file is fetched, and none imitates a certain make. */
+import type { Happened } from '../flow/bench.ts';
 import type { Heard, Sound } from './heard.ts';
+import { soundsOf } from './heard.ts';
 
 /** What is asked of an audio context. */
 export type Player = Pick<AudioContext, 'currentTime' | 'destination' | 'createOscillator' | 'createGain'>;
@@ -37,6 +39,10 @@ const TONES: Readonly<Record<Sound, readonly Tone[]>> = {
 };
 
 const SILENT = 0.0001;
+
+/** Whatever of this makes a sound. */
+export const playHappened = (player: Player, happened: readonly Pick<Happened, 'outcome'>[]): void =>
+  play(player, soundsOf(happened));
 
 export function play(player: Player, heard: readonly Heard[]): void {
   for (const { sound, after } of heard)

@@ -2,9 +2,8 @@
 import { useEffect, useRef, useSyncExternalStore } from 'react';
 import { SOUND } from '../../store/choices.ts';
 import type { Bench } from '../flow/bench.ts';
-import { soundsOf } from './heard.ts';
 
-type Play = typeof import('./play.ts').play;
+type Play = typeof import('./play.ts').playHappened;
 
 /** Of this page: one context, which a browser lets sound once somebody has pressed something. */
 let context: AudioContext | null = null;
@@ -39,25 +38,25 @@ export function useSoundSwitch(): readonly [boolean, () => void] {
 
 function ready(): { readonly context: AudioContext; readonly play: Promise<Play> } {
   context ??= new AudioContext();
-  play ??= import('./play.ts').then((module) => module.play);
+  play ??= import('./play.ts').then((module) => module.playHappened);
   return { context, play };
 }
 
 export function useSounds({ happened }: Bench): void {
   const before = useRef(happened.length);
   useEffect(() => {
-    const heard = soundsOf(happened.slice(before.current));
+    const since = happened.slice(before.current);
     before.current = happened.length;
-    if (isOn && heard.length > 0) void make(heard);
+    if (isOn && since.length > 0) void make(since);
   }, [happened]);
 }
 
 /** Without a device to sound on, or where its file does not come, the words beside the unit are all there is. */
-async function make(heard: ReturnType<typeof soundsOf>): Promise<void> {
+async function make(happened: Bench['happened']): Promise<void> {
   try {
     const made = ready();
     await made.context.resume();
-    (await made.play)(made.context, heard);
+    (await made.play)(made.context, happened);
   } catch {
     play = null;
   }

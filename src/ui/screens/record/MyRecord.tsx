@@ -6,7 +6,7 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import { aimSums, calibrationOver, weakTopics } from '../../../attempt/marks/recordSums.ts';
 import type { About } from '../../../store/about.ts';
-import { deleteAttempt } from '../../../store/keptAttempt.ts';
+import { deleteAttempt } from '../../../store/deleting.ts';
 import { WHY_NOT_KEPT } from '../../../words/keeping.ts';
 import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
 import { momentText } from '../../format/dates.ts';
