@@ -40,13 +40,18 @@ const pick = (page: Page, typed: string) => page.keyboard.type(typed);
 
 test('a test on a phone by keyboard alone', async () => {
   const page = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
+  // What this device keeps is read first.
+  await page.getByRole('link', { name: /^Whole jobs/ }).waitFor();
   await tabTo(page, /^Whole jobs/);
   await page.keyboard.press('Enter');
-  await page.getByRole('heading', { name: 'Scenarios', level: 1 }).waitFor();
+  await page.getByRole('radio', { name: /^Abbey Grange/ }).waitFor();
   // One stop for the whole list, at its first entry.
   await tabTo(page, /^Abbey Grange/);
-  for (let i = 0; i < 60 && !/^Harbour Mews/.test((await focused(page)).name); i++)
+  for (let i = 0; i < 60 && !/^Harbour Mews/.test((await focused(page)).name); i++) {
     await page.keyboard.press('ArrowDown');
+    const card = await focused(page);
+    expect(card, `not all of the chosen “${card.name}” is seen`).toMatchObject({ inView: true, onTop: true });
+  }
   expect((await focused(page)).name).toMatch(/^Harbour Mews/);
   await tabTo(page, /^Begin$/);
   await page.keyboard.press('Enter');
@@ -116,3 +121,33 @@ test('a test on a phone by keyboard alone', async () => {
   await page.keyboard.press('Enter');
   await page.getByRole('cell', { name: /9\.02.V/ }).waitFor();
 });
+
+test('what is read from the device late pushes no focus out of sight', async () => {
+  const page = await sitDown(opened.browser, opened.url, { width: 360, height: 740, before: readLate });
+  // The page waits no longer than the clock goes on.
+  await page.clock.install();
+  await page.clock.pauseAt(Date.now() + 60_000);
+  await page.reload();
+  for (const there of ['#/', '#/jobs']) {
+    await page.evaluate((address) => location.assign(address), there);
+    const waiting = page.locator('.marking');
+    await waiting.waitFor({ state: 'attached' });
+    for (let i = 0; i < 4; i++) await page.keyboard.press('Tab');
+    await page.clock.runFor(1_000);
+    await waiting.waitFor({ state: 'detached' });
+    const isSeen = await page.evaluate(() => {
+      const { top, bottom } = document.activeElement?.getBoundingClientRect() ?? { top: 0, bottom: 0 };
+      return document.activeElement === document.body || (top >= 0 && bottom <= innerHeight);
+    });
+    expect(isSeen, there).toBe(true);
+  }
+});
+
+/** For `before`: a device whose database opens slowly. */
+function readLate(): void {
+  const { addEventListener: listen } = EventTarget.prototype;
+  IDBOpenDBRequest.prototype.addEventListener = function (type: string, told: unknown, options?: unknown) {
+    const late = (event: Event) => setTimeout(() => (told as (event: Event) => void)(event), 60_000);
+    listen.call(this, type, type === 'success' ? late : (told as EventListener), options as boolean);
+  };
+}

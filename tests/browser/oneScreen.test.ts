@@ -72,6 +72,10 @@ interface Written extends Seen {
   readonly field: Locator;
 }
 
+/** A window of another size tells the page of it with its next picture. */
+const drawnAnew = (page: Page): Promise<unknown> =>
+  page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn, 30))));
+
 /** Looks at a step in every size; it stays as it is. A field is gone to anew: nobody's window grows while they type. */
 async function lookedAt(page: Page, step: string, seen: Seen = {}, field?: Locator): Promise<void> {
   for (const size of SIZES) {
@@ -80,7 +84,7 @@ async function lookedAt(page: Page, step: string, seen: Seen = {}, field?: Locat
       one.blur();
       one.focus();
     });
-    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn, 30))));
+    await drawnAnew(page);
     const where = `${step}, ${size.width} × ${size.height}`;
     expect(await beyond(page), where).toEqual([]);
     for (const [name, what] of Object.entries(seen)) {
@@ -116,6 +120,7 @@ const toPart = (page: Page, part: string) =>
 async function fingerApart(page: Page): Promise<void> {
   for (const size of SIZES.filter(({ width }) => width < 1280)) {
     await page.setViewportSize(size);
+    await drawnAnew(page);
     const boxes = await page.locator('.terminal-button').evaluateAll((buttons) =>
       buttons.map((button) => {
         const { x, y, width, height } = button.getBoundingClientRect();

@@ -3,7 +3,7 @@
 import { expect, test, vi } from 'vitest';
 import { openBuiltPage } from './builtPage.ts';
 import { finger } from './hands.ts';
-import { answerAll, begin, choose, inHand, measure, setUp, sitDown } from './trainee.ts';
+import { act, answerAll, begin, choose, inHand, measure, setUp, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
@@ -82,6 +82,36 @@ test('a reading typed on the page’s own keys', async () => {
     qualifier: '>',
     unit: 'V',
   });
+});
+
+test.each([
+  ['a reading', 'Write 0 V', 1],
+  ['rows', 'Write them down', 3],
+])('%s, written by two quick presses, stands once in the record', async (what, key, count) => {
+  const page = await sitDown(opened.browser, opened.url, { width: 1280, height: 800 });
+  await begin(page, 'Fen Barn');
+  await choose(page, 'No vehicle (A)');
+  await answerAll(page);
+  await page.getByRole('button', { name: /^fairly sure/ }).click();
+  if (what === 'rows') await act(page, 'prove dead at the outlet');
+  else
+    await measure(page, {
+      op: 'measure',
+      quantity: 'voltage',
+      between: ['outlet.L1', 'outlet.N'],
+      tool: 'two-pole',
+    });
+  const form = page.getByRole('form', { name: /^Write down/ });
+  await form.waitFor();
+  for (const field of await form.getByRole('textbox').all()) await field.fill('0 V');
+  await form.getByRole('button', { name: key, exact: true }).evaluate((button: HTMLButtonElement) => {
+    button.click();
+    button.click();
+  });
+  await form.waitFor({ state: 'detached' });
+  // The prediction, the act that gave them, and what was written of each.
+  const { entries } = (await inHand(page, 2 + count)).attempt;
+  expect(entries.filter(({ kind }) => kind === 'observation')).toHaveLength(count);
 });
 
 test('on a desk there is no pad', async () => {

@@ -171,7 +171,7 @@ describe('the unit’s face', () => {
   const WAIT: OperationInput = { op: 'wait', seconds: 5 };
   const saysAfter = (...inputs: readonly OperationInput[]) => {
     const bench = inputs.reduce((at, input) => done(at, null, input, 0), newBench(mews, mewsFile));
-    return benchScene(bench, bench.position, false).says;
+    return benchScene({ ...bench, papers: bench.run.papers }, bench.position, false).says;
   };
 
   test('says what was last seen, and nothing before anybody looked', () => {

@@ -69,12 +69,14 @@ const nothingShut = () => false;
 /** A phone's whole bench: nothing but the drawing. */
 function SmallSheet({ bench, position, hands = null, view }: Props & { readonly view: 'upright' | 'strip' }) {
   const acts = hands !== null;
+  const { happened, position: now } = bench;
+  const { papers } = bench.run;
   const { layout, plan } = useMemo(() => {
-    const scene = benchScene(bench, position, acts);
+    const scene = benchScene({ happened, position: now, papers }, position, acts);
     return view === 'strip'
       ? { layout: STRIP, plan: stripFigure(scene) }
       : { layout: uprightLayout(scene), plan: uprightFigure(scene) };
-  }, [bench, position, acts, view]);
+  }, [happened, now, papers, position, acts, view]);
   return (
     <section aria-labelledby="sheet-heading" className="sheet-section">
       <h2 id="sheet-heading" className="unseen">

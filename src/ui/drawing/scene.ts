@@ -32,14 +32,22 @@ export interface Scene extends BenchScene {
   readonly layout: Layout;
 }
 
+/** What of a bench is drawn: what is merely written down leaves the drawing as it is. */
+interface Drawn extends Pick<Bench, 'happened' | 'position'> {
+  readonly papers: Papers;
+}
+
 /** `acts`: whether a hand can move what is drawn. */
-export function benchScene(bench: Bench, position: Position, acts: boolean): BenchScene {
-  const { happened } = bench;
+export function benchScene(
+  { happened, position: now, papers }: Drawn,
+  position: Position,
+  acts: boolean,
+): BenchScene {
   const switched = happened.findLast(({ operation: { op } }) => op === 'isolate' || op === 'energise');
   return {
-    papers: bench.run.papers,
+    papers,
     position,
-    now: bench.position,
+    now,
     removed: removedIn(happened),
     links: linksIn(happened),
     switchedAt: switched === undefined ? null : switched.at,

@@ -22,12 +22,13 @@ interface Wanted {
 export function useDrawn(bench: Bench, position: Position, { part, whole, acts = false }: Wanted) {
   const hasRoom = useMatches(ROOM);
   const isWhole = whole ?? hasRoom;
+  const { happened, position: now } = bench;
   const { papers } = bench.run;
   const view = isWhole ? 'whole' : part;
   const layout = useMemo(() => layoutOf(papers, position, view), [papers, position, view]);
   const plan = useMemo(
-    () => planOf({ ...benchScene(bench, position, acts), layout }),
-    [bench, position, acts, layout],
+    () => planOf({ ...benchScene({ happened, position: now, papers }, position, acts), layout }),
+    [happened, now, papers, position, acts, layout],
   );
   return { isWhole, layout, plan };
 }

@@ -1,7 +1,7 @@
 /**
- * An attempt's flow for the screens. What is typed, done and written shows at once; what turns the page is drawn in
- * slices, so that the press itself is answered first. The flow has gone on by then: a second press on the page that is
- * about to go does nothing.
+ * An attempt's flow for the screens. What is typed or set shows at once; what acts on the bench, is written down or turns
+ * the page is drawn in slices, so that the press itself is answered first. The flow has gone on by then: a second press on
+ * the page that is about to go does nothing.
  */
 import { useActorRef } from '@xstate/react';
 import { startTransition, useCallback, useEffect, useState } from 'react';
@@ -11,11 +11,18 @@ import { attemptMachine } from './attemptMachine.ts';
 
 type Send = AttemptActor['send'];
 
-const TURNS_THE_PAGE: ReadonlySet<Parameters<Send>[0]['type']> = new Set([
+const DRAWN_IN_SLICES: ReadonlySet<Parameters<Send>[0]['type']> = new Set([
   'choose',
   'leave',
+  'predict',
   'back',
   'lock',
+  'do',
+  'do in a row',
+  'waited',
+  'make safe',
+  'note',
+  'judge',
   'judge again',
   'judged',
   'next',
@@ -35,7 +42,7 @@ export function useFlow(input: InputFrom<typeof attemptMachine>): readonly [Atte
   }, [actor]);
   const send: Send = useCallback(
     (event) => {
-      if (TURNS_THE_PAGE.has(event.type)) startTransition(() => actor.send(event));
+      if (DRAWN_IN_SLICES.has(event.type)) startTransition(() => actor.send(event));
       else actor.send(event);
     },
     [actor],

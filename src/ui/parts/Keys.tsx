@@ -10,12 +10,15 @@ interface Props<T extends string> {
   readonly onChange: (value: T) => void;
 }
 
+/** From so many on there is little room for the words of each. */
+const MANY = 5;
+
 export function Keys<T extends string>({ legend, options, words, value, onChange }: Props<T>) {
   const name = useId();
   return (
     <fieldset>
       <legend>{legend}</legend>
-      <div className="keys">
+      <div className={options.length < MANY ? 'keys' : 'keys many'}>
         {options.map((option) => (
           <label key={option}>
             <input

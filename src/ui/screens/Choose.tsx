@@ -97,7 +97,8 @@ export function Choose({ refused, opened, openAttempt, onWish }: Props) {
           </div>
         </main>
       )}
-      <Foot />
+      {/* Not before what would push it away, and with it a focus that has come there. */}
+      {kept === null ? null : <Foot />}
       {cautions ? <Cautions rules={null} onClose={() => setCautions(false)} /> : null}
     </>
   );

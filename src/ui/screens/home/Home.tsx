@@ -55,7 +55,8 @@ export function Home(props: Props) {
         </div>
       </header>
       {kept === null ? <main className="marking" /> : <Main {...props} kept={kept} />}
-      <Foot />
+      {/* Not before what would push it away, and with it a focus that has come there. */}
+      {kept === null ? null : <Foot />}
       {cautions ? <Cautions rules={null} onClose={() => setCautions(false)} /> : null}
     </div>
   );

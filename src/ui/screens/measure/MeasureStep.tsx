@@ -126,7 +126,8 @@ export function MeasureStep(props: Props) {
           onLater={leave}
           onJudge={onJudge}
           onRecord={(typed) => {
-            setTurnedTo(null);
+            // It goes once it is written, which is drawn in slices.
+            startTransition(() => setTurnedTo(null));
             onNote({ kind: 'observation', test, reading: only.index, ...typed });
           }}
         />
@@ -171,7 +172,7 @@ function Leading(props: LeadingProps) {
     // It goes with this press, and to take the focus from what is gone costs the page a second layout.
     apply.current?.blur();
     setCheck(null);
-    startTransition(() => onDo(...measurements));
+    onDo(...measurements);
   };
   const onlyReads = onlyLooks(draft.instrument);
   const onMain = () => {
@@ -230,7 +231,7 @@ function Leading(props: LeadingProps) {
           )}
         </BarLine>
         <div className="bar-acts">
-          <button type="button" aria-haspopup="dialog" onClick={() => setActing(true)}>
+          <button type="button" aria-haspopup="dialog" onClick={() => startTransition(() => setActing(true))}>
             Do…
           </button>
           <button type="button" onClick={onJudge}>

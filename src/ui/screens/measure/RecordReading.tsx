@@ -83,14 +83,18 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
   const written = hasNoFigure ? none : `${sign}${value}${isTimed ? unit : ''}`;
   const more = (name: string) => (text: string) => setExtra({ ...extra, [name]: text });
   const [error, setError] = useState<string | null>(null);
+  // What came of it is drawn in slices: until then a second press writes nothing.
+  const writtenTo = useRef<Run | null>(null);
 
   /** Whether it was written down. */
   const submit = (): boolean => {
+    if (writtenTo.current === run) return false;
     const taken = typed();
     if (typeof taken === 'string') {
       setError(taken);
       return false;
     }
+    writtenTo.current = run;
     leaveField();
     onRecord(taken);
     return true;

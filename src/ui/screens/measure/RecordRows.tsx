@@ -71,6 +71,8 @@ export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props
     Object.keys(TYPED_UNITS),
   );
   const [error, setError] = useState<string | null>(null);
+  // What came of it is drawn in slices: until then a second press writes nothing.
+  const writtenTo = useRef<Run | null>(null);
   const table = useRef<HTMLTableElement>(null);
   // The readings are there: what the first of them shows is typed next.
   useEffect(() => {
@@ -86,6 +88,7 @@ export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props
 
   /** Whether it was written down. */
   const submit = (): boolean => {
+    if (writtenTo.current === run) return false;
     const filled = open.filter(({ index }) => (typed[index] ?? '').trim() !== '');
     const figures = filled.map(({ index, reading }) => ({
       index,
@@ -102,6 +105,7 @@ export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props
     if (volts.trim() !== '' && first.quantity === 'insulation' && voltage === null)
       return refuse('The test voltage is a number, or left empty.');
     setError(null);
+    writtenTo.current = run;
     leaveField();
     for (const { index, figure } of figures) {
       if (typeof figure === 'string') continue;

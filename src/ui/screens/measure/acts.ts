@@ -152,10 +152,25 @@ export const actsOn = (papers: Papers): readonly Act[] => [
   ...(papers.sheet.outlet === 'socket' ? CODING : []),
 ];
 
+/** What the sheet calls its acts, by what they are in the log: read once for the papers, not with every press. */
+const named = new WeakMap<Papers, ReadonlyMap<string, string>>();
+
+function namesOn(papers: Papers): ReadonlyMap<string, string> {
+  const before = named.get(papers);
+  if (before !== undefined) return before;
+  // The first of those that come to the same names it.
+  const names = new Map(
+    actsOn(papers)
+      .toReversed()
+      .map(([, text, act]) => [JSON.stringify(operation(act)), text]),
+  );
+  named.set(papers, names);
+  return names;
+}
+
 /** What an act is called on the sheet; one that took a figure, by what came of it. */
 export const actText = (act: Operation, papers: Papers): string =>
-  actsOn(papers).find(([, , one]) => JSON.stringify(operation(one)) === JSON.stringify(act))?.[1] ??
-  operationText(act);
+  namesOn(papers).get(JSON.stringify(act)) ?? operationText(act);
 
 /** Seconds that are waited by one press. */
 export const WAITS = [3, 10, 30, 60] as const;
