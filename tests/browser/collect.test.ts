@@ -121,15 +121,20 @@ test('given out sealed, done, handed in by a class, collected, defended and writ
     });
   expect(rows.find(({ label }) => label === 'ash-99')?.['needs a look']).toMatch(/stopped at .*: "?=enough/);
 
-  // From a mark to its reading, line and source: the label, and the part.
+  // From a mark to its reading, line and source in at most three: the label, the part, and the moment of it.
   const weak = others[0]?.trainee ?? '';
+  presses = 0;
   await table.getByRole('link', { name: weak, exact: true }).click();
+  presses += 1;
   const judgement = tutor.locator('summary').filter({ hasText: /^judgement/ });
   await judgement.click();
+  presses += 1;
   const item = tutor.locator('.lost-items > li').filter({ visible: true }).first();
   expect(await item.textContent()).toMatch(/said .*, true: .*read: .*(IEC|BS|sheet|practice)/);
   await item.getByRole('button', { name: /^At that moment/ }).click();
+  presses += 1;
   await tutor.locator('.replay').waitFor();
+  expect(presses).toBeLessThanOrEqual(3);
   await withoutBarriers(tutor, 'one attempt');
   await tutor.getByRole('textbox', { name: 'comment' }).fill('Ask about the pilot.');
   await button(tutor, 'Keep the comment').click();

@@ -1,9 +1,20 @@
 /** Where marks were lost, part by part: each with what was said, what is true, what was read and the source. */
 import type { Debrief, DebriefTest } from '../../../attempt/marks/debrief.ts';
-import { readRightly, typedOf } from '../../../attempt/record/typed.ts';
+import { occasionsOf, readingsToType } from '../../../attempt/marks/occasions.ts';
+import { asksLeftOut } from '../../../attempt/marks/verdict.ts';
+import { IN_WORDS } from '../../../attempt/record/attempt.ts';
+import { isTrueReason, trueReasons } from '../../../attempt/record/leftOut.ts';
+import { readRightly, recordedFully, typedBefore, typedOf } from '../../../attempt/record/typed.ts';
+import { countingEntries } from '../../../attempt/record/untimely.ts';
 import type { PartName } from '../../../scenario/schema.ts';
 import { limitSum, limitText, lineInWords } from '../../../words/actions.ts';
-import { answerText, JUDGED_WORDS, LIMIT_WORDS } from '../../../words/answers.ts';
+import {
+  answerText,
+  JUDGED_WORDS,
+  LEFT_OUT_WORDS,
+  LIMIT_WORDS,
+  leftOutText,
+} from '../../../words/answers.ts';
 import { sourceText } from '../../../words/sources.ts';
 import { OWN_WORDS } from '../../../words/subjects.ts';
 import { testTitle } from '../../../words/testTitles.ts';
@@ -27,9 +38,15 @@ export interface Lost {
 export function lostIn(told: Debrief): readonly Lost[] {
   return told.tests
     .filter(({ counts }) => counts)
-    .flatMap((test) => [...predicted(told, test), ...misread(told, test), ...judged(told, test)]);
+    .flatMap((test) => [
+      ...predicted(told, test),
+      ...written(told, test),
+      ...judged(told, test),
+      ...leftOut(told, test),
+    ]);
 }
 
+/** All that was typed in a test. */
 function writtenIn({ run }: Debrief, test: string): readonly string[] {
   return [...typedOf(run)].flatMap(([index, typed]) => {
     const taken = run.readings[index];
@@ -58,23 +75,50 @@ function predicted(told: Debrief, { test, lines, given }: DebriefTest): readonly
     });
 }
 
-function misread({ run }: Debrief, { test }: DebriefTest): readonly Lost[] {
-  return [...typedOf(run)].flatMap(([index, typed]): readonly Lost[] => {
-    const taken = run.readings[index];
-    if (typed.test !== test || taken === undefined || readRightly(typed, taken)) return [];
-    return [
-      {
-        key: `observation ${index}`,
-        part: 'observation',
+/** Readings that were typed otherwise than shown, or without all that belongs to them, or not at all. */
+function written({ run }: Debrief, { test }: DebriefTest): readonly Lost[] {
+  return occasionsOf(run, test).flatMap((occasion) => {
+    const typed = typedBefore(run, occasion.span.told);
+    return readingsToType(run, occasion, typed).flatMap(({ index }): readonly Lost[] => {
+      const [record, taken] = [typed.get(index), run.readings[index]];
+      if (taken === undefined) return [];
+      const common = {
         test,
         line: readingTitle(taken.reading),
-        said: recordText(typed),
+        said: record === undefined ? 'nothing' : recordText(record),
         truth: `the display showed ${shownText(taken.reading)}`,
         source: null,
         read: [],
-      },
-    ];
+      };
+      const isRead = record !== undefined && readRightly(record, taken);
+      const isWhole = record !== undefined && recordedFully(record, taken);
+      return [
+        ...(isRead ? [] : [{ ...common, key: `observation ${index}`, part: 'observation' } as const]),
+        ...(isWhole ? [] : [{ ...common, key: `record ${index}`, part: 'record' } as const]),
+      ];
+    });
   });
+}
+
+/** A test that is due and was not done, without a true reason for it. */
+function leftOut({ run }: Debrief, { test, done }: DebriefTest): readonly Lost[] {
+  if (done) return [];
+  const given = countingEntries(run, 'record', test).at(-1);
+  if (given === undefined ? !asksLeftOut(run.scenario) : isTrueReason(run, given)) return [];
+  return [
+    {
+      key: `record ${test}`,
+      part: 'record',
+      test,
+      line: 'left out',
+      said: given === undefined ? 'no reason' : leftOutText(given),
+      truth: trueReasons(run, test)
+        .map((reason) => (reason === IN_WORDS ? '' : LEFT_OUT_WORDS[reason]))
+        .join(', or '),
+      source: null,
+      read: [],
+    },
+  ];
 }
 
 function judged(told: Debrief, { test, lines, limits }: DebriefTest): readonly Lost[] {
