@@ -17,6 +17,8 @@ import { ruleSchema } from './rule.ts';
 const MOST_JOBS = 20;
 /** Most different variants of one giving-out. */
 export const MOST_VARIANTS = 12;
+/** Longest time that a lesson is meant to take. */
+export const LONGEST_MINUTES = 480;
 /** Largest giving-out that is read, characters: twenty jobs, and a tutor's notes on five hundred attempts. */
 export const LARGEST_GIVING = 5_000_000;
 
@@ -54,6 +56,8 @@ const givingSchema = v.looseObject({
   /** Scenario files, whole; each id once. */
   jobs: v.pipe(v.array(v.unknown()), v.minLength(1), v.maxLength(MOST_JOBS)),
   rule: v.optional(ruleSchema),
+  /** How long it is meant to take: said, and in no mark. */
+  minutes: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(LONGEST_MINUTES))),
   /** Hash of the word that opens the debriefs; without it they are shown at once. */
   held: v.optional(v.pipe(v.string(), v.regex(/^[0-9a-f]{32}$/, 'a hash of 32 digits is expected'))),
   /** Seeds of equal variants; without them all get the same. */

@@ -111,7 +111,12 @@ function Changing({ drafting, onWish }: Props & { readonly drafting: Drafting })
               <HowBad {...lineOf('bad')} scenario={scenario} weighed={weighed} />
               <WhichTests {...lineOf('tests')} scenario={scenario} />
               <WhatTheyAreTold {...lineOf('told')} scenario={scenario} leaks={givenAway(scenario)} />
-              <MoreOfIt file={file} scenario={scenario} onChange={onChange} />
+              <MoreOfIt
+                file={file}
+                scenario={scenario}
+                shows={weighed.is === 'weighed' ? weighed.view.revealedBy : []}
+                onChange={onChange}
+              />
             </div>
             <Fair file={file} scenario={scenario} weighed={weighed} onChange={onChange} />
           </>

@@ -1,27 +1,29 @@
-/** Below the fold: site, unit and sheet, what was done before, and how it is marked. */
+/** Below the fold: site, unit and sheet, the task, what was done before, own limits, gates, time, and how it is marked. */
 import { Link } from 'wouter';
 import INSTALLATIONS from '../../../scenario/aimSites.json' with { type: 'json' };
 import type { SiteId } from '../../../scenario/aims.ts';
 import { isSite, SITES } from '../../../scenario/aims.ts';
 import type { Scenario } from '../../../scenario/scenario.ts';
-import { allowedActions, applicableActions } from '../../../scenario/scenario.ts';
 import { UNIT_WORDS } from '../../../words/aimJobs.ts';
 import { Choice } from '../../parts/Choice.tsx';
-import { TextField } from '../../parts/TextField.tsx';
+import { Before } from './Before.tsx';
 import { FieldRow } from './FieldRow.tsx';
 import type { Field } from './fields.ts';
 import { clockFields, markFields, siteFields, unitFields } from './fields.ts';
+import { GatesAside } from './GatesAside.tsx';
 import type { JobFile } from './jobFile.ts';
-import { withField } from './jobFile.ts';
 import { OwnLimits } from './OwnLimits.tsx';
+import { Task } from './Task.tsx';
 
 interface Props {
   readonly file: JobFile;
   readonly scenario: Scenario;
+  /** Tests that show what is wrong, as far as it is known. */
+  readonly shows: readonly string[];
   readonly onChange: (file: JobFile, what?: string) => void;
 }
 
-export function MoreOfIt({ file, scenario, onChange }: Props) {
+export function MoreOfIt({ file, scenario, shows, onChange }: Props) {
   const rows = (fields: readonly Field[]) =>
     fields.map((field) => (
       <FieldRow key={field.path.join('.')} file={file} field={field} onChange={onChange} />
@@ -48,6 +50,12 @@ export function MoreOfIt({ file, scenario, onChange }: Props) {
       </details>
       <details className="fold">
         <summary>
+          <h2>The task</h2>
+        </summary>
+        <Task file={file} scenario={scenario} shows={shows} onChange={onChange} />
+      </details>
+      <details className="fold">
+        <summary>
           <h2>What was done before</h2>
         </summary>
         <Before file={file} scenario={scenario} onChange={onChange} />
@@ -57,6 +65,22 @@ export function MoreOfIt({ file, scenario, onChange }: Props) {
           <h2>A limit of your own</h2>
         </summary>
         <OwnLimits file={file} scenario={scenario} onChange={onChange} />
+      </details>
+      <details className="fold">
+        <summary>
+          <h2>Gates set aside</h2>
+        </summary>
+        <GatesAside file={file} onChange={onChange} />
+      </details>
+      <details className="fold">
+        <summary>
+          <h2>Time, and extra time</h2>
+        </summary>
+        <p>
+          Nothing ends by the clock and time is in no mark, so nobody needs more of it than another. Waits of
+          the bench last as on site, or twice as long: whoever needs extra time chooses that at the foot of
+          any page. A time for the lesson stands on <Link href="/give">Give out</Link>.
+        </p>
       </details>
       <details className="fold">
         <summary>
@@ -78,47 +102,4 @@ export function MoreOfIt({ file, scenario, onChange }: Props) {
 function onSite(file: JobFile, site: SiteId): JobFile {
   const { site: installation, unit, rules } = INSTALLATIONS[site];
   return { ...file, site: installation, unit, rules } as JobFile;
-}
-
-const BY = 'a colleague, this morning';
-
-function Before({ file, scenario, onChange }: Props) {
-  const { handover } = file;
-  const applicable = applicableActions(scenario).map(({ id }) => id);
-  const allowed = allowedActions(scenario).map(({ id }) => id);
-  return (
-    <div className="stack">
-      <Choice
-        label="the tests that are not theirs"
-        options={[
-          ['none', 'are not done'],
-          ['others', 'are handed over as done, with their sheet'],
-          ...(handover != null && handover.done !== 'others' ? ([['some', 'as in the file']] as const) : []),
-        ]}
-        value={handover == null ? 'none' : handover.done === 'others' ? 'others' : 'some'}
-        onChange={(value) => {
-          if (value === 'some') return;
-          const others = { by: handover?.by ?? BY, done: 'others' };
-          // “All” would leave nothing for others to have done.
-          const list = withField(file, ['allowed'], allowed.length === 0 ? applicable : allowed);
-          onChange(
-            value === 'others'
-              ? withField(list, ['handover'], others)
-              : withField(file, ['handover'], undefined),
-          );
-        }}
-      />
-      {handover == null ? null : (
-        <TextField
-          label="done and signed by"
-          maxLength={120}
-          value={handover.by}
-          onChange={(by) => (by === '' ? undefined : onChange(withField(file, ['handover', 'by'], by), 'by'))}
-        />
-      )}
-      <p className="note">
-        What is handed over is carried out on the unit as it is, so its sheet may show what is wrong.
-      </p>
-    </div>
-  );
 }

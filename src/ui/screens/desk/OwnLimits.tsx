@@ -46,7 +46,9 @@ export function OwnLimits({ file, scenario, onChange }: Props) {
     <div className="stack">
       <p className="note">
         One value in place of the standard’s, for this job alone. Trainees see it in the papers and where they
-        judge, with its source and your reason; it stands beside the mark.
+        judge, with its source and your reason; it stands beside the mark. Every limit that a reading is held
+        against can be replaced; what a line says itself (a state of the pilot, a time within a sentence) is
+        the standard’s and stays.
       </p>
       {(file.own ?? []).map(({ limit }) => {
         const known = limits.find((one) => one.name === limit);

@@ -1,6 +1,7 @@
 /** A tutor's job as its file holds it, and every change of it as a function from one file to the next. */
 import INSTALLATIONS from '../../../scenario/aimSites.json' with { type: 'json' };
 import type { SiteId } from '../../../scenario/aims.ts';
+import { weightsOf } from '../../../scenario/schema.ts';
 import type { OwnLimit } from '../../../verification/testAction.ts';
 import type { Offered } from '../offered.ts';
 
@@ -14,6 +15,7 @@ export interface JobFile extends Offered {
   readonly format: 1;
   readonly clock: string;
   readonly task?: 'verify' | 'aim' | 'find';
+  readonly aim?: string | null;
   readonly faults: readonly FaultLine[];
   readonly accept?: readonly string[];
   readonly own?: readonly OwnLimit[];
@@ -23,7 +25,11 @@ export interface JobFile extends Offered {
     readonly pass?: number;
     readonly setAside?: readonly { readonly gate: string; readonly reason: string }[];
   };
-  readonly handover?: { readonly by: string; readonly done: 'others' | readonly string[] } | null;
+  readonly handover?: {
+    readonly by: string;
+    readonly done: 'others' | readonly string[];
+    readonly left?: readonly unknown[];
+  } | null;
   readonly seed: number;
 }
 
@@ -73,7 +79,9 @@ export const withAllowed = (
 ): JobFile => ({
   ...withoutDone(file, allowed),
   allowed:
-    applicable.every((id) => allowed.includes(id)) && file.task !== 'find' && file.handover == null
+    applicable.every((id) => allowed.includes(id)) &&
+    (file.task ?? 'verify') === 'verify' &&
+    file.handover == null
       ? 'all'
       : applicable.filter((id) => allowed.includes(id)),
 });
@@ -88,6 +96,43 @@ function withoutDone(file: JobFile, theirs: readonly string[]): JobFile {
     done.length === 0 ? ['handover'] : ['handover', 'done'],
     done.length === 0 ? undefined : done,
   );
+}
+
+/** Points that come to 100 with this task; those that do not are left to the usual ones. */
+function weighedAs(file: JobFile, task: NonNullable<JobFile['task']>): JobFile {
+  const sum = Object.values(weightsOf(task, file.marking?.weights ?? {})).reduce((all, one) => all + one, 0);
+  return Math.abs(sum - 100) < 1e-6 ? file : withField(file, ['marking', 'weights'], undefined);
+}
+
+/** The whole verdict, with the tests that are allowed now. */
+export const asVerify = (file: JobFile, allowed: readonly string[], applicable: readonly string[]): JobFile =>
+  withAllowed(
+    weighedAs(without(without(without(file, 'task'), 'aim'), 'symptom'), 'verify'),
+    allowed,
+    applicable,
+  );
+
+/** One aim, with all of its tests. */
+export const asAim = (file: JobFile, aim: string, tests: readonly string[]): JobFile =>
+  weighedAs(
+    { ...withAllowed(without({ ...file, task: 'aim', aim }, 'symptom'), tests, tests), allowed: tests },
+    'aim',
+  );
+
+const SYMPTOM = 'It does not charge the car as it should.';
+
+/** What is behind a symptom, by these tests. */
+export const asFind = (file: JobFile, tests: readonly string[]): JobFile =>
+  weighedAs(
+    withAllowed({ ...without(file, 'aim'), task: 'find', symptom: file.symptom ?? SYMPTOM }, tests, tests),
+    'find',
+  );
+
+/** A critical act that does not count in this job, and why; null: it counts. */
+export function withGateAside(file: JobFile, gate: string, reason: string | null): JobFile {
+  const others = (file.marking?.setAside ?? []).filter((one) => one.gate !== gate);
+  const all = reason === null ? others : [...others, { gate, reason }];
+  return withField(file, ['marking', 'setAside'], all.length === 0 ? undefined : all);
 }
 
 export const withAccepted = (file: JobFile, causes: readonly string[]): JobFile => ({

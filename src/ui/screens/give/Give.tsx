@@ -8,7 +8,7 @@ import { Link } from 'wouter';
 import type { Rung } from '../../../attempt/record/rung.ts';
 import { RUNGS } from '../../../attempt/record/rung.ts';
 import type { Giving } from '../../../desk/giving.ts';
-import { givingId, onRung, readingGiving } from '../../../desk/giving.ts';
+import { givingId, LONGEST_MINUTES, onRung, readingGiving } from '../../../desk/giving.ts';
 import { heldBy } from '../../../desk/heldBy.ts';
 import { keptDraft } from '../../../store/deskDraft.ts';
 import { keepGiving } from '../../../store/givings.ts';
@@ -47,6 +47,7 @@ export function Give() {
   const [variants, setVariants] = useState<readonly number[]>([]);
   const [clears, setClears] = useState(false);
   const [pass, setPass] = useState('');
+  const [time, setTime] = useState('');
   const [passphrase, setPassphrase] = useState('');
   const [digits, setDigits] = useState(drawnDigits);
   const [given, setGiven] = useState<Giving | null>(null);
@@ -69,6 +70,8 @@ export function Give() {
   const wanted = Number(pass) || Math.ceil(0.8 * jobs.length);
   /** How many are to be passed; null of one job alone. */
   const toPass = jobs.length < 2 ? null : Math.min(wanted, jobs.length);
+  const minutes = Number(time);
+  const isTime = time === '' || (Number.isInteger(minutes) && minutes >= 1 && minutes <= LONGEST_MINUTES);
   const giving = useMemo((): Giving | null => {
     if (jobs.length === 0 || word.trim() === '') return null;
     const onIts = jobs.map((job) => onRung(job, rung));
@@ -82,11 +85,12 @@ export function Give() {
       rung,
       jobs: onIts,
       ...(toPass === null ? {} : { rule: { ...RULE, pass: toPass } }),
+      ...(isTime && minutes > 0 ? { minutes } : {}),
       ...(isHeld ? { held: heldBy(id, second) } : {}),
       variants: [...variants],
       clears,
     };
-  }, [jobs, group, word, rung, variants, clears, isHeld, second, digits, toPass]);
+  }, [jobs, group, word, rung, variants, clears, isHeld, second, digits, toPass, isTime, minutes]);
   const { result } = useSliced(
     useMemo(() => (giving === null ? null : () => readingGiving(giving)), [giving]),
   );
@@ -168,6 +172,14 @@ export function Give() {
                 onChange={change(setSecond)}
               />
             ) : null}
+            <TextField
+              label="minutes that it is meant to take (may stay empty); nothing ends by the clock"
+              value={time}
+              numeric
+              maxLength={3}
+              error={isTime ? null : `A whole number from 1 to ${LONGEST_MINUTES} is expected.`}
+              onChange={change(setTime)}
+            />
             {jobs.length < 2 ? null : (
               <TextField
                 label={`jobs to be passed, of ${jobs.length}; and no critical act, and no unsound unit accepted`}

@@ -21,6 +21,7 @@ export function GivenCard({ read: { giving, jobs }, beside }: Props) {
         <strong>{RUNG_NAMES[giving.rung]}</strong>: {RUNG_MORE[giving.rung]}.{' '}
         {giving.held === undefined ? '' : 'The debrief waits for a second word from your tutor. '}
         {giving.rule === undefined ? '' : `${ruleText(giving.rule, jobs.length)} `}
+        {giving.minutes === undefined ? '' : `${timeText(giving.minutes)} `}
         {giving.variants.length === 0 ? '' : 'Everybody gets figures of their own. '}
         Once begun, the page that runs a job holds its answer: it is work for supervised time.
       </p>
@@ -42,6 +43,10 @@ export function GivenCard({ read: { giving, jobs }, beside }: Props) {
     </div>
   );
 }
+
+/** Extra time is whoever's who needs it: nothing ends by the clock. */
+export const timeText = (minutes: number): string =>
+  `Meant to take ${minutes} ${minutes === 1 ? 'minute' : 'minutes'}. Nothing ends by the clock, and time is in no mark.`;
 
 /** `To pass the set: 8 of 10 jobs, no critical act, no unsound unit accepted.` */
 export const ruleText = (

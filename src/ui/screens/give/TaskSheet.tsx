@@ -5,7 +5,7 @@ import { RUNG_MORE, RUNG_NAMES } from '../../../words/rungs.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import type { Offered } from '../offered.ts';
 import { unitLine } from '../offered.ts';
-import { ruleText } from './GivenCard.tsx';
+import { ruleText, timeText } from './GivenCard.tsx';
 import { QrCode } from './QrCode.tsx';
 import { SheetBlock } from './SheetBlock.tsx';
 
@@ -36,6 +36,7 @@ export function TaskSheet({ read: { giving, jobs }, address }: Props) {
             {RUNG_NAMES[giving.rung]}: {RUNG_MORE[giving.rung]}.
             {giving.rule === undefined ? '' : ` ${ruleText(giving.rule, jobs.length)}`}
           </p>
+          {giving.minutes === undefined || i > 0 ? null : <p>{timeText(giving.minutes)}</p>}
           {scenario.allowed === 'all' ? null : (
             <p>
               Tests to choose from:{' '}
