@@ -5,7 +5,7 @@ import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { ReadGiving } from '../desk/giving.ts';
 import { LARGEST_GIVING, looksLikeGiving, readingGiving } from '../desk/giving.ts';
 import { madeWhole } from '../desk/link.ts';
-import { variantFor, variantOf } from '../desk/variantOf.ts';
+import { variantFrom } from '../desk/variantOf.ts';
 import { parseJson } from '../scenario/json.ts';
 import { readScenario } from '../scenario/readScenario.ts';
 import { BadInput, problemLines, readText } from './files.ts';
@@ -49,11 +49,9 @@ export function decidingIn(files: readonly string[], shipped: readonly object[])
 export function decidingFile(attempt: Attempt, { givings, scenarios }: Deciding): object | undefined {
   const own = givings.find(({ giving }) => giving.giving === attempt.given?.id);
   if (own === undefined) return withIdOf(attempt, scenarios) as object | undefined;
-  const { word, variants } = own.giving;
   const job = withIdOf(
     attempt,
     own.jobs.map(({ file }) => file),
   ) as object | undefined;
-  const seed = variants[variantFor(word, attempt.trainee ?? '', variants.length)];
-  return job === undefined || seed === undefined ? job : variantOf(job, seed);
+  return job === undefined ? job : variantFrom(job, own.giving, attempt.trainee ?? '');
 }

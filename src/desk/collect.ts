@@ -24,7 +24,7 @@ import type { Parsed, Problem } from '../scenario/problems.ts';
 import { readingScenario } from '../scenario/readScenario.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Job, ReadGiving } from './giving.ts';
-import { variantFor, variantOf } from './variantOf.ts';
+import { nthVariant, variantFor } from './variantOf.ts';
 import type { Came } from './zip.ts';
 
 /** Why an attempt that could be read is not marked. */
@@ -143,7 +143,7 @@ export class Copies {
     if (variants.length === 0) return { ok: true, value: { ...job, giving, isOwn: false, variant: null } };
     const variant = variantFor(word, attempt.trainee ?? '', variants.length);
     return yield* this.#once(`${own} ${job.scenario.id} ${variant}`, function* () {
-      const file = variantOf(job.file, variants[variant] as number);
+      const file = nthVariant(job.file, word, variants[variant] as number);
       const read = yield* readingScenario(file);
       return read.ok
         ? { ok: true, value: { file, scenario: read.scenario, giving, isOwn: false, variant } }

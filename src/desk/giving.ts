@@ -16,7 +16,7 @@ import { ruleSchema } from './rule.ts';
 /** Most jobs in one set: a grade needs about ten. */
 const MOST_JOBS = 20;
 /** Most different variants of one giving-out. */
-export const MOST_VARIANTS = 12;
+const MOST_VARIANTS = 40;
 /** Longest time that a lesson is meant to take. */
 export const LONGEST_MINUTES = 480;
 /** Largest giving-out that is read, characters: twenty jobs, and a tutor's notes on five hundred attempts. */
@@ -60,7 +60,7 @@ const givingSchema = v.looseObject({
   minutes: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(LONGEST_MINUTES))),
   /** Hash of the word that opens the debriefs; without it they are shown at once. */
   held: v.optional(v.pipe(v.string(), v.regex(/^[0-9a-f]{32}$/, 'a hash of 32 digits is expected'))),
-  /** Seeds of equal variants; without them all get the same. */
+  /** Numbers of equal variants, which follow from them and the word; without them all get the same. */
   variants: v.optional(
     v.pipe(
       v.array(v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(2_147_483_647))),

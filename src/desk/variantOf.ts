@@ -1,52 +1,113 @@
 /**
- * A variant of a job: the same cause on a site with other figures, so that a neighbour's readings are of no use. It follows
- * from the job and a seed alone, and whoever gets which from the word and the learner's label, so that both are made again
- * wherever an attempt is collected. That two are equal is proved in variants.ts.
+ * A variant of a job: the same cause at another size on a site with other figures, so that a neighbour's readings are of
+ * no use. It follows from the job, the word and a number alone, and whoever gets which from the word and the learner's
+ * label, so that both are made again wherever an attempt is collected. That two are equal is proved in variants.ts.
+ *
+ * What is wrong and where, what the papers rate, the tests and the words are the same in all: a variant of those would be
+ * another job.
  */
 import { digestOf } from '../attempt/record/attempt.ts';
 import { drawer } from '../bench/draw.ts';
+import { severityOf } from '../fairness/cause.ts';
+import { entryNamed } from '../faults/catalogue.ts';
 import { plainWord } from './heldBy.ts';
 
 type Json = Readonly<Record<string, unknown>>;
+type Draw = (key: string) => number;
 
-/** How far a figure of the site may be from that of the job, as a share. A design choice. */
+/** How far a figure may be from that of the job, as a share; of a size that a cause may have, of its range. A design choice. */
 const SPREAD = 0.12;
 /** A service may be 216 to 253 V (ESQCR 2002: 230 V, −6 % to +10 %). */
 const VOLTS = { least: 224, most: 246 };
 const isTree = (value: unknown): value is Json =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** The job with the figures of a seed. What its papers, its cause and its tests are stays as it is. */
+/** The job with the figures of a seed. */
 export function variantOf(file: object, seed: number): object {
   const draw = drawer(seed);
-  const { site, ...job } = file as Json;
-  if (!isTree(site)) return file;
-  const near = (value: unknown, key: string, digits: number): unknown =>
-    typeof value === 'number' ? rounded(value * (1 + SPREAD * (2 * draw(key) - 1)), digits) : value;
-  const { circuit } = site;
-  const own = Object.entries(site).map(([name, value]): readonly [string, unknown] => {
-    switch (name) {
-      case 'voltage':
-        return [name, VOLTS.least + Math.floor((VOLTS.most - VOLTS.least + 1) * draw('volts'))];
-      case 'loopImpedance':
-        return [name, near(value, name, 2)];
-      case 'electrodeResistance':
-        return [name, near(value, name, 0)];
-      case 'circuit':
-        return [name, isTree(circuit) ? { ...circuit, length: near(circuit.length, 'length', 0) } : circuit];
-      default:
-        return [name, value];
-    }
-  });
-  return { ...job, site: Object.fromEntries(own), seed };
+  const { site, unit, faults } = file as Json;
+  return {
+    ...file,
+    ...(isTree(site) ? { site: otherSite(site, draw) } : {}),
+    ...(isTree(unit) ? { unit: otherUnit(unit, draw) } : {}),
+    ...(Array.isArray(faults) ? { faults: faults.map((one, i) => otherSize(one, i, draw)) } : {}),
+    seed,
+  };
 }
 
-/** At least one of its last digit: a length or a resistance is never nothing. */
-function rounded(value: number, digits: number): number {
+/** A number from −1 to 1. */
+const eitherWay = (draw: Draw, key: string): number => 2 * draw(key) - 1;
+
+function near(value: unknown, draw: Draw, key: string, digits: number): unknown {
+  if (typeof value !== 'number') return value;
   const scale = Number(`1e${digits}`);
-  return Math.max(1, Math.round(value * scale)) / scale;
+  // At least one of its last digit: a length or a resistance is never nothing.
+  return Math.max(1, Math.round(value * (1 + SPREAD * eitherWay(draw, key)) * scale)) / scale;
 }
+
+function mapped(tree: Json, change: (name: string, value: unknown) => unknown): Json {
+  return Object.fromEntries(Object.entries(tree).map(([name, value]) => [name, change(name, value)]));
+}
+
+const otherSite = (site: Json, draw: Draw): Json =>
+  mapped(site, (name, value) => {
+    switch (name) {
+      case 'voltage':
+        return VOLTS.least + Math.floor((VOLTS.most - VOLTS.least + 1) * draw('volts'));
+      // Of one supply: where the line is longer, so is the neutral.
+      case 'loopImpedance':
+      case 'neutralImpedance':
+        return near(value, draw, 'loopImpedance', 2);
+      case 'electrodeResistance':
+        return near(value, draw, name, 0);
+      case 'circuit':
+        return isTree(value) ? { ...value, length: near(value.length, draw, 'length', 0) } : value;
+      default:
+        return value;
+    }
+  });
+
+const otherUnit = (unit: Json, draw: Draw): Json =>
+  mapped(unit, (name, value) =>
+    isTree(value) && (name === 'cable' || name === 'customerCable')
+      ? { ...value, length: near(value.length, draw, name, 1) }
+      : value,
+  );
+
+/** The same cause a little better or worse; what stands in the papers stays. */
+function otherSize(line: unknown, at: number, draw: Draw): unknown {
+  if (!isTree(line) || typeof line.fault !== 'string') return line;
+  const entry = entryNamed(line.fault);
+  const parameter = entry?.kind === 'fault' && entry.alter === undefined ? severityOf(entry) : null;
+  if (parameter === null) return line;
+  const { name, min, max } = parameter;
+  const own = line[name] ?? parameter.default;
+  if (typeof own !== 'number') return line;
+  const by = SPREAD * eitherWay(draw, `size ${at}`);
+  // By ratio where the range spans decades. From an end of the range it goes the one way that there is.
+  const isByRatio = min > 0 && max / min > 10;
+  const moved = (share: number) => own + share * (isByRatio ? 2 * own : max - min);
+  const other = moved(by) < min || moved(by) > max ? moved(-by) : moved(by);
+  return { ...line, [name]: Math.min(max, Math.max(min, Number(other.toPrecision(3)))) };
+}
+
+/** The seed of the nth variant of a giving-out. */
+const seedOf = (word: string, n: number): number =>
+  Number.parseInt(digestOf(['variant', plainWord(word), n]).slice(0, 8), 16) & 0x7fffffff;
+
+/** The nth variant of a job in a giving-out with this word. */
+export const nthVariant = (file: object, word: string, n: number): object => variantOf(file, seedOf(word, n));
 
 /** Which of so many variants a learner gets. */
 export const variantFor = (word: string, label: string, count: number): number =>
   count === 0 ? 0 : Number.parseInt(digestOf([plainWord(word), plainWord(label)]).slice(0, 8), 16) % count;
+
+/** A job as this learner gets it; the job itself where all get the same. */
+export function variantFrom(
+  file: object,
+  { word, variants }: { readonly word: string; readonly variants: readonly number[] },
+  label: string,
+): object {
+  const n = variants[variantFor(word, label, variants.length)];
+  return n === undefined ? file : nthVariant(file, word, n);
+}

@@ -81,12 +81,23 @@ interface Solved extends Pick<Fairness, 'solvable' | 'revealedBy' | 'lookalikes'
   readonly fits: readonly Row[];
 }
 
-/** Whether a scenario can be solved, and nothing more: for whoever makes one. */
-export function* solving(scenario: Scenario): Generator<unknown, boolean> {
+/** By what one job is as good as another. */
+export type Compared = Pick<Fairness, 'solvable' | 'revealedBy' | 'lookalikes' | 'minutes'>;
+
+/** Whether a scenario can be solved, and how; nothing of its ways: for whoever makes one, or one like another. */
+export function* comparing(scenario: Scenario): Generator<unknown, Compared> {
   const trials = new Trials(scenario);
   const dictionary = yield* lookingUp(scenario, {}, trials);
-  return (yield* solvedBy(dictionary, trials)).solvable;
+  const { own, solvable, revealedBy, lookalikes } = yield* solvedBy(dictionary, trials);
+  return { solvable, revealedBy, lookalikes, minutes: minutesIn(own, scenario) };
 }
+
+/** Of what a faultless trainee does there. */
+const minutesIn = (own: Row, scenario: Scenario): Fairness['minutes'] =>
+  minutesByRung(
+    testsOf(scenario).filter(({ id }) => own.cells.has(id)),
+    papersOf(scenario),
+  );
 
 function* solvedBy({ scenario, rows }: Dictionary, trials: Trials): Generator<unknown, Solved> {
   const tests = testsOf(scenario);
@@ -128,12 +139,11 @@ export function* weighed(
     const swept = yield* sweeping(scenario, choice, tests, trials);
     if (swept !== null) severity.push(swept);
   }
-  const done = tests.filter(({ id }) => own.cells.has(id));
   return {
     ...solved,
     ...{ shortest, cheapest, severity },
     dictionary: { ...dictionary, rows: [...dictionary.rows, ...fits] },
-    minutes: minutesByRung(done, papers),
+    minutes: minutesIn(own, scenario),
     closest: own.closest,
     stopped: own.stopped,
   };

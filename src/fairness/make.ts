@@ -17,7 +17,7 @@ import { applicableActions, papersOf, scenarioIn } from '../scenario/scenario.ts
 import type { TestAction } from '../verification/testAction.ts';
 import type { Cause } from './cause.ts';
 import { sized, soundCause } from './cause.ts';
-import { solving } from './fairness.ts';
+import { comparing } from './fairness.ts';
 import { minutesOf } from './minutes.ts';
 import { seenBy, visibility } from './relations.ts';
 import type { Row } from './row.ts';
@@ -90,7 +90,7 @@ export function* makingJob(
     const file = fileOf(frame, cause.faults, tests);
     const read = readScenario(file);
     // Refused: a test that is handed over could not have been signed.
-    if (read.ok && (yield* solving(read.scenario))) return file;
+    if (read.ok && (yield* comparing(read.scenario)).solvable) return file;
     yield null;
   }
   return null;

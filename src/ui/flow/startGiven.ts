@@ -1,7 +1,7 @@
 /** How a job begins that a tutor gave out. */
 import type { Job, ReadGiving } from '../../desk/giving.ts';
 import { labelsOf } from '../../desk/giving.ts';
-import { variantFor, variantOf } from '../../desk/variantOf.ts';
+import { variantFrom } from '../../desk/variantOf.ts';
 import { scenarioIn } from '../../scenario/scenario.ts';
 import type { Bench } from './bench.ts';
 import { makingBench } from './bench.ts';
@@ -13,7 +13,6 @@ export function* beginningGiven(
   label: string,
 ): Generator<null, Bench> {
   const { file } = jobs[at] as Job;
-  const seed = giving.variants[variantFor(giving.word, label, giving.variants.length)];
-  const own = seed === undefined ? file : variantOf(file, seed);
+  const own = variantFrom(file, giving, label);
   return yield* makingBench(scenarioIn(own), own, { ...labelsOf(giving), trainee: label });
 }

@@ -1,7 +1,9 @@
 /**
- * The worker that weighs a tutor's job while it is being changed, and draws one: the functions of the command line, in
+ * The worker that weighs a tutor's job while it is being changed, draws one, and weighs variants: the functions of the command line, in
  * slices, so that it hears when something else is wanted. It says nothing in words.
  */
+import type { Weight } from '../../desk/variants.ts';
+import { weighingVariant } from '../../desk/variants.ts';
 import type { JobAsked } from '../../fairness/make.ts';
 import { makingJob } from '../../fairness/make.ts';
 import { Trials } from '../../fairness/trials.ts';
@@ -16,6 +18,14 @@ import { inSlices } from './inSlices.ts';
 export type Asked =
   | { readonly ask: 'weigh'; readonly number: number; readonly file: unknown }
   | { readonly ask: 'make'; readonly number: number; readonly job: JobAsked }
+  | {
+      /** The jobs as the variant of the number `n`; null: as they are. */
+      readonly ask: 'compare';
+      readonly number: number;
+      readonly jobs: readonly object[];
+      readonly word: string;
+      readonly n: number | null;
+    }
   | { readonly ask: 'nothing' };
 
 /** What it tells of the question of that number. */
@@ -24,6 +34,7 @@ export type Answer = { readonly number: number } & (
   | { readonly told: 'weighed'; readonly view: FairnessView }
   | { readonly told: 'refused'; readonly problems: readonly Problem[] }
   | { readonly told: 'made'; readonly file: object | null }
+  | { readonly told: 'compared'; readonly n: number | null; readonly by: readonly Weight[] | null }
   | { readonly told: 'failed'; readonly why: string }
 );
 
@@ -70,13 +81,29 @@ async function make(number: number, job: JobAsked): Promise<void> {
   if (!signal.aborted) self.postMessage({ number, told: 'made', file });
 }
 
+async function compare({ number, jobs, word, n }: Extract<Asked, { ask: 'compare' }>): Promise<void> {
+  const { signal } = over;
+  const by = await inSlices(weighingVariant(jobs, word, n), signal, () => {}, SLICE);
+  if (!signal.aborted) self.postMessage({ number, told: 'compared', n, by });
+}
+
+function doing(asked: Exclude<Asked, { ask: 'nothing' }>): Promise<void> {
+  switch (asked.ask) {
+    case 'weigh':
+      return weigh(asked.number, asked.file);
+    case 'make':
+      return make(asked.number, asked.job);
+    case 'compare':
+      return compare(asked);
+  }
+}
+
 self.addEventListener('message', ({ data }) => {
   over.abort();
   over = new AbortController();
   if (data.ask === 'nothing') return;
   const { number } = data;
-  const work = data.ask === 'weigh' ? weigh(number, data.file) : make(number, data.job);
-  work.catch((error) =>
+  doing(data).catch((error) =>
     self.postMessage({
       number,
       told: 'failed',

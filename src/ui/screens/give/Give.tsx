@@ -198,7 +198,7 @@ export function Give() {
               Shared computers: a code in place of a name, and nothing stays after handing in
             </label>
           </section>
-          <Variants jobs={jobs} word={word} seeds={variants} onSeeds={change(setVariants)} />
+          <Variants jobs={jobs} word={word} variants={variants} onVariants={change(setVariants)} />
           <section className="stack" aria-labelledby="seal-heading">
             <h2 id="seal-heading">Sealed?</h2>
             <p className="note prose">

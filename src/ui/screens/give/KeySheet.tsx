@@ -1,11 +1,13 @@
 /** On paper for the tutor: what is wrong, where it shows, and the right verdict. Every page says KEY. */
 import { rightVerdict } from '../../../attempt/marks/verdict.ts';
 import type { Job, ReadGiving } from '../../../desk/giving.ts';
-import { variantOf } from '../../../desk/variantOf.ts';
+import { nthVariant } from '../../../desk/variantOf.ts';
+import { severityOf } from '../../../fairness/cause.ts';
 import { faultsAmong } from '../../../faults/catalogue.ts';
 import { readScenario } from '../../../scenario/readScenario.ts';
 import { verify } from '../../../scenario/verify.ts';
 import { limitText, lineText } from '../../../words/actions.ts';
+import { amountText } from '../../../words/amounts.ts';
 import { VERDICT_WORDS } from '../../../words/answers.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
 import { sourceText } from '../../../words/sources.ts';
@@ -30,8 +32,8 @@ export function KeySheet({ read: { giving, jobs }, second }: Props) {
             {second === null ? '' : `, second word ${second}`}
           </p>
           <Answer scenario={job.scenario} file={job.file} />
-          {giving.variants.map((seed, n) => (
-            <Variant key={seed} job={job} seed={seed} number={n + 1} />
+          {giving.variants.map((n, i) => (
+            <Variant key={n} job={job} word={giving.word} n={n} number={i + 1} />
           ))}
           <SheetBlock
             title={job.scenario.title}
@@ -98,21 +100,30 @@ function Answer({ scenario, file }: Job) {
   );
 }
 
-function Variant({
-  job,
-  seed,
-  number,
-}: {
+interface VariantProps {
   readonly job: Job;
-  readonly seed: number;
+  readonly word: string;
+  readonly n: number;
   readonly number: number;
-}) {
-  const read = readScenario(variantOf(job.file, seed));
+}
+
+function Variant({ job, word, n, number }: VariantProps) {
+  const read = readScenario(nthVariant(job.file, word, n));
   if (!read.ok) return null;
-  const { site } = read.scenario;
+  const { site, faults } = read.scenario;
+  const earth =
+    site.electrodeResistance === null
+      ? `Ze ${site.loopImpedance ?? '–'} Ω`
+      : `electrode ${site.electrodeResistance} Ω`;
+  const sizes = faultsAmong(faults).flatMap((entry) => {
+    const size = severityOf(entry);
+    const value = faults.find(({ fault }) => fault === entry.id)?.values[size?.name ?? ''];
+    return size === null || value === undefined ? [] : [amountText(value, size.unit)];
+  });
   return (
     <p className="note">
-      Variant {number}: {site.voltage} V, Ze {site.loopImpedance ?? '–'} Ω, circuit {site.circuit.length} m.
+      Variant {number}:{' '}
+      {[`${site.voltage} V`, earth, `circuit ${site.circuit.length} m`, ...sizes].join(', ')}.
     </p>
   );
 }
