@@ -48,10 +48,18 @@ const IN_LIST = 0x02014b50;
 const OF_FILE = 0x04034b50;
 const UNKNOWN = 0xffffffff;
 
-/** The files of a zip, one after the other, each unpacked when it is asked for; the whole where it is none. */
-export function* filesOfZip(name: string, data: Uint8Array): Generator<Came> {
+/**
+ * The files of a zip, one after the other, each unpacked when it is asked for; the whole where it is none. `counted` hears
+ * beforehand how many there are.
+ */
+export function* filesOfZip(
+  name: string,
+  data: Uint8Array,
+  counted: (count: number) => void = () => {},
+): Generator<Came> {
   const listed = listOf(data);
   if (typeof listed === 'string') return yield { name, problem: listed };
+  counted(listed.length);
   for (const file of listed) {
     const own = `${name}/${file.name}`;
     const problem = problemOf(file);

@@ -95,7 +95,7 @@ export function refusalText({ why }: Refused): string {
 export const verdictWords = (row: Extract<Row, { kind: 'marked' }>): string =>
   row.verdict.said === null
     ? 'none'
-    : `${VERDICT_WORDS[row.verdict.said]}: ${row.verdict.right ? 'right' : 'wrong'}`;
+    : `“${VERDICT_WORDS[row.verdict.said]}”: ${row.verdict.right ? 'right' : 'not right'}`;
 
 /** A gate, as what was done against it. */
 export const gateText = (gate: string): string =>

@@ -33,17 +33,18 @@ export type Told =
 
 /** Largest zip that is read, bytes. */
 const LARGEST_ZIP = 100_000_000;
-/** How many rows are told at once: each telling draws the page anew. */
-const TOGETHER = 10;
+/** How often rows are told, ms: each telling draws the page anew. */
+const TELLING = 400;
 
 const isZip = ({ name }: Dropped): boolean => /\.zip$/i.test(name);
 
-async function* cameIn(dropped: readonly Dropped[]): AsyncGenerator<Came> {
+/** `more`: so many came of a zip, which was counted as one. */
+async function* cameIn(dropped: readonly Dropped[], more: (count: number) => void): AsyncGenerator<Came> {
   for (const one of dropped) {
     const { name, file } = one;
     try {
       if (file.size > (isZip(one) ? LARGEST_ZIP : LARGEST_FILE)) yield { name, problem: 'too-large' };
-      else if (isZip(one)) yield* filesOfZip(name, new Uint8Array(await file.arrayBuffer()));
+      else if (isZip(one)) yield* filesOfZip(name, new Uint8Array(await file.arrayBuffer()), more);
       else if (!/\.json$/i.test(name)) yield { name, problem: 'no-attempt-file' };
       else yield { name, text: await file.text() };
     } catch {
@@ -64,16 +65,22 @@ export async function collectAll(
   const copies = new Copies(read, shipped);
   let taken: Taken[] = [];
   let done = 0;
-  for await (const came of cameIn(dropped)) {
+  let of = dropped.length;
+  let told = performance.now();
+  const more = (count: number) => {
+    of += count - 1;
+  };
+  for await (const came of cameIn(dropped, more)) {
     const row = toItsEnd(collecting(came, copies));
     taken.push({ row, text: 'text' in came && row.kind === 'marked' ? came.text : null });
     done += 1;
-    if (taken.length === TOGETHER) {
-      tell({ kind: 'taken', taken, done, of: Math.max(done, dropped.length) });
+    if (performance.now() - told >= TELLING) {
+      tell({ kind: 'taken', taken, done, of });
       taken = [];
+      told = performance.now();
     }
   }
-  tell({ kind: 'taken', taken, done, of: done });
+  tell({ kind: 'taken', taken, done, of });
   tell({ kind: 'over' });
 }
 

@@ -55,6 +55,11 @@ export function ClassTable({ rows, placeOf }: Props) {
             <OneRow key={placeOf(one.row)} one={one} place={placeOf(one.row)} />
           ))}
         </tbody>
+        <tbody className="only-printed">
+          {others.slice(shown.length).map((one) => (
+            <OneRow key={placeOf(one.row)} one={one} place={placeOf(one.row)} />
+          ))}
+        </tbody>
       </table>
       {shown.length === others.length ? null : (
         <button type="button" className="plain not-printed" onClick={() => setWhole(true)}>

@@ -29,6 +29,7 @@ import { useFocus } from '../../parts/useFocus.ts';
 import { Replay } from '../debrief/Replay.tsx';
 import { useStepping } from '../debrief/useStepping.ts';
 import { OFFERED } from '../shelf.ts';
+import { AttemptSheet } from './AttemptSheet.tsx';
 import { lostIn } from './lost.ts';
 import { PartsLost } from './PartsLost.tsx';
 import { TutorNote } from './TutorNote.tsx';
@@ -92,6 +93,7 @@ export function OneAttempt(props: Props) {
             shown={shown}
             isShown={isShown}
             row={row}
+            word={giving?.word ?? null}
             onNote={
               giving === null
                 ? null
@@ -157,10 +159,12 @@ interface InsideProps {
   readonly shown: string | null;
   readonly isShown: boolean;
   readonly row: Marked;
+  /** On the board; null where nobody gave it out. */
+  readonly word: string | null;
   readonly onNote: ((note: Note) => Promise<void>) | null;
 }
 
-function Inside({ told, one, entry, shown, isShown, row, onNote }: InsideProps) {
+function Inside({ told, one, entry, shown, isShown, row, word, onNote }: InsideProps) {
   const { scenario, attempt } = told.run;
   const following = useSliced(useCallback(() => followingLog(scenario, attempt), [scenario, attempt]));
   const lockstep = following.result;
@@ -199,7 +203,8 @@ function Inside({ told, one, entry, shown, isShown, row, onNote }: InsideProps) 
   };
   return (
     <>
-      <div className="wide-stack">
+      <AttemptSheet told={told} one={one} row={row} word={word} questions={questionsAt(asked)} />
+      <div className="wide-stack not-printed">
         <Verdict one={one} row={row} isShown={isShown} />
         {isShown ? null : <PartsLost told={told} onShow={show} />}
         {isShown ? null : onNote === null ? (
@@ -210,7 +215,7 @@ function Inside({ told, one, entry, shown, isShown, row, onNote }: InsideProps) 
           <TutorNote row={row} note={one.note} onNote={onNote} />
         )}
       </div>
-      <div className="wide-stack">
+      <div className="wide-stack not-printed">
         {/* The replay is named by this heading. */}
         <div className="stack">
           <h2 id="replay-heading" tabIndex={-1}>
@@ -230,17 +235,15 @@ function Inside({ told, one, entry, shown, isShown, row, onNote }: InsideProps) 
                 : `The log cannot be replayed: ${following.failed}. All else stands.`}
             </p>
           ) : (
-            <div className="not-printed">
-              <Replay
-                told={told}
-                lockstep={lockstep}
-                timeline={timeline}
-                elimination={elimination}
-                undone={null}
-                stepping={stepping}
-                wrongSteps={[]}
-              />
-            </div>
+            <Replay
+              told={told}
+              lockstep={lockstep}
+              timeline={timeline}
+              elimination={elimination}
+              undone={null}
+              stepping={stepping}
+              wrongSteps={[]}
+            />
           )}
         </div>
       </div>

@@ -86,7 +86,7 @@ export function PartsLost({ told, onShow }: Props) {
 }
 
 /** What is true of a part that is about the whole job; null of the others. */
-function wholeText({ run, causes }: Debrief, part: PartName): string | null {
+export function wholeText({ run, causes }: Debrief, part: PartName): string | null {
   const conclusion = run.attempt.entries.find(({ kind }) => kind === 'conclusion');
   if (conclusion?.kind !== 'conclusion') return null;
   if (part === 'diagnosis') {

@@ -25,10 +25,7 @@ export function TutorNote({ row, note, onNote }: Props) {
   return (
     <section className="stack" aria-labelledby="note-heading">
       <h2 id="note-heading">Your comment</h2>
-      <div className="not-printed">
-        <TextField label="comment" lines value={comment} maxLength={1000} onChange={setComment} />
-      </div>
-      <p className="only-printed">{comment}</p>
+      <TextField label="comment" lines value={comment} maxLength={1000} onChange={setComment} />
       <div className="acts">
         <button
           type="button"
@@ -58,7 +55,7 @@ export function TutorNote({ row, note, onNote }: Props) {
           }
         />
       ))}
-      <p role="status" className="note not-printed">
+      <p role="status" className="note">
         {said}
       </p>
     </section>
@@ -77,7 +74,7 @@ function Gate({ gate, reason, isByJob, onSetAside }: GateProps) {
   const [text, setText] = useState('');
   return reason === null ? (
     <form
-      className="stack not-printed"
+      className="stack"
       onSubmit={(event) => {
         event.preventDefault();
         if (text.trim() !== '') onSetAside(text.trim());

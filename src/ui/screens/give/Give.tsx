@@ -182,7 +182,7 @@ export function Give() {
             />
             {jobs.length < 2 ? null : (
               <TextField
-                label={`jobs to be passed, of ${jobs.length}; and no critical act, and no unsound unit accepted`}
+                label={`jobs to be passed, of ${jobs.length} (left empty: ${Math.ceil(0.8 * jobs.length)}); and no critical act, and no unsound unit accepted`}
                 value={pass}
                 numeric
                 maxLength={2}

@@ -3,13 +3,20 @@ import { rightVerdict } from '../../../attempt/marks/verdict.ts';
 import type { Job, ReadGiving } from '../../../desk/giving.ts';
 import { nthVariant } from '../../../desk/variantOf.ts';
 import { severityOf } from '../../../fairness/cause.ts';
+import type { FaultChoice } from '../../../faults/catalogue.ts';
 import { faultsAmong } from '../../../faults/catalogue.ts';
+import type { CatalogueEntry } from '../../../faults/fault.ts';
+import { LINE } from '../../../faults/fault.ts';
 import { readScenario } from '../../../scenario/readScenario.ts';
+import type { Scenario } from '../../../scenario/scenario.ts';
+import { papersOf } from '../../../scenario/scenario.ts';
 import { verify } from '../../../scenario/verify.ts';
 import { limitText, lineText } from '../../../words/actions.ts';
 import { amountText } from '../../../words/amounts.ts';
 import { VERDICT_WORDS } from '../../../words/answers.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
+import { gateText } from '../../../words/collect.ts';
+import { ownLimitLines } from '../../../words/ownLimits.ts';
 import { sourceText } from '../../../words/sources.ts';
 import { OWN_WORDS } from '../../../words/subjects.ts';
 import { testTitle } from '../../../words/testTitles.ts';
@@ -31,7 +38,7 @@ export function KeySheet({ read: { giving, jobs }, second }: Props) {
             {giving.group === '' ? '' : `${giving.group} · `}word <strong>{giving.word}</strong>
             {second === null ? '' : `, second word ${second}`}
           </p>
-          <Answer scenario={job.scenario} file={job.file} />
+          <Answer scenario={job.scenario} />
           {giving.variants.map((n, i) => (
             <Variant key={n} job={job} word={giving.word} n={n} number={i + 1} />
           ))}
@@ -49,8 +56,21 @@ export function KeySheet({ read: { giving, jobs }, second }: Props) {
   );
 }
 
-function Answer({ scenario, file }: Job) {
-  const { faults } = file as { readonly faults: readonly Readonly<Record<string, unknown>>[] };
+/** How bad it is, and on which line. */
+function sizeText(entry: CatalogueEntry, faults: readonly FaultChoice[]): string {
+  const values = faults.find(({ fault }) => fault === entry.id)?.values ?? {};
+  const size = severityOf(entry);
+  const line = values[LINE.name];
+  const said = [
+    ...(size === null || values[size.name] === undefined
+      ? []
+      : [amountText(values[size.name] as number, size.unit)]),
+    ...(line === undefined ? [] : [`L${line}`]),
+  ];
+  return said.length === 0 ? '' : ` (${said.join(', ')})`;
+}
+
+function Answer({ scenario }: { readonly scenario: Scenario }) {
   const verified = verify(scenario);
   const causes = faultsAmong(scenario.faults);
   return (
@@ -59,21 +79,23 @@ function Answer({ scenario, file }: Job) {
         <strong>
           {causes.length === 0
             ? 'Nothing is wrong.'
-            : `Wrong: ${causes.map(({ id }) => causeTitle(id)).join('; ')}.`}
+            : `Wrong: ${causes.map((entry) => `${causeTitle(entry.id)}${sizeText(entry, scenario.faults)}`).join('; ')}.`}
         </strong>{' '}
         Right verdict: {VERDICT_WORDS[rightVerdict(scenario, verified)]}.
       </p>
-      {causes.length === 0 ? null : (
-        <p className="note">
-          {faults
-            .map((choice) =>
-              Object.entries(choice)
-                .map(([name, value]) => (name === 'fault' ? String(value) : `${name} ${String(value)}`))
-                .join(', '),
-            )
-            .join('; ')}
-        </p>
+      {scenario.accept.length === 0 ? null : (
+        <p>Counts in full as well: {scenario.accept.map((id) => causeTitle(id)).join('; ')}.</p>
       )}
+      {ownLimitLines(papersOf(scenario)).map(({ term, text }) => (
+        <p key={term}>
+          Limit of your own: {term}, {text}
+        </p>
+      ))}
+      {(scenario.marking.setAside ?? []).map(({ gate, reason }) => (
+        <p key={gate}>
+          Gate set aside: {gateText(gate)}. {reason}
+        </p>
+      ))}
       <ul>
         {verified.actions.flatMap(({ action, expectations, limits }) => [
           ...expectations
@@ -115,11 +137,9 @@ function Variant({ job, word, n, number }: VariantProps) {
     site.electrodeResistance === null
       ? `Ze ${site.loopImpedance ?? '–'} Ω`
       : `electrode ${site.electrodeResistance} Ω`;
-  const sizes = faultsAmong(faults).flatMap((entry) => {
-    const size = severityOf(entry);
-    const value = faults.find(({ fault }) => fault === entry.id)?.values[size?.name ?? ''];
-    return size === null || value === undefined ? [] : [amountText(value, size.unit)];
-  });
+  const sizes = faultsAmong(faults)
+    .map((entry) => sizeText(entry, faults))
+    .join('');
   return (
     <p className="note">
       Variant {number}:{' '}
