@@ -17,8 +17,9 @@ import { endOf } from '../attempt/record/untimely.ts';
 import { asWritten } from '../attempt/record/written.ts';
 import type { UnsafeId } from '../bench/unsafe.ts';
 import type { MarkedQuiz } from '../quiz/markQuiz.ts';
-import { markQuiz } from '../quiz/markQuiz.ts';
-import { looksLikeQuizAttempt } from '../quiz/setQuiz.ts';
+import { markedQuiz } from '../quiz/markQuiz.ts';
+import type { SetQuiz } from '../quiz/setQuiz.ts';
+import { looksLikeQuizAttempt, readQuizAttempt } from '../quiz/setQuiz.ts';
 import { parseJson } from '../scenario/json.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { readingScenario } from '../scenario/readScenario.ts';
@@ -98,6 +99,8 @@ export interface Quizzed {
   readonly kind: 'quiz';
   readonly name: string;
   readonly label: string | null;
+  /** The giving-out whose quiz decides; null: none is here, and the attempt's own questions were asked. */
+  readonly giving: string | null;
   readonly quiz: MarkedQuiz;
 }
 
@@ -149,6 +152,19 @@ export class Copies {
         ? { ok: true, value: { file, scenario: read.scenario, giving, isOwn: false, variant } }
         : read;
     });
+  }
+
+  /** The quiz that was given out, or the last one under its title; null where there is none. */
+  ofQuiz(quiz: SetQuiz): { readonly giving: string; readonly quiz: SetQuiz } | null {
+    const given = this.#givings.flatMap(({ giving: { giving, quiz } }) =>
+      quiz === undefined ? [] : [{ giving, quiz }],
+    );
+    const digest = digestOf(quiz);
+    return (
+      given.find((one) => digestOf(one.quiz) === digest) ??
+      given.find((one) => one.quiz.title === quiz.title) ??
+      null
+    );
   }
 
   /** One that decides by its id, or a job as it comes with the program, unchanged; any other is nobody's. */
@@ -220,7 +236,8 @@ export function* collecting(came: Came, copies: Copies): Generator<null, Row> {
   const { name } = came;
   if ('problem' in came) return { kind: 'refused', name, label: null, why: came.problem };
   const json = parseJson(came.text);
-  if (json.ok && looksLikeQuizAttempt(json.value)) return quizzed(name, came.text, labelIn(json.value));
+  if (json.ok && looksLikeQuizAttempt(json.value))
+    return quizzed(name, came.text, labelIn(json.value), copies);
   const held = yield* holding(json, copies);
   if (typeof held === 'string' || !('copy' in held))
     return { kind: 'refused', name, label: json.ok ? labelIn(json.value) : null, why: held };
@@ -231,11 +248,18 @@ export function* collecting(came: Came, copies: Copies): Generator<null, Row> {
   }
 }
 
-function quizzed(name: string, text: string, label: string | null): Quizzed | Refused {
-  const marked = markQuiz(text);
-  return marked.ok
-    ? { kind: 'quiz', name, label: marked.value.trainee, quiz: marked.value }
-    : { kind: 'refused', name, label, why: marked.problems };
+function quizzed(name: string, text: string, label: string | null, copies: Copies): Quizzed | Refused {
+  const read = readQuizAttempt(text);
+  if (!read.ok) return { kind: 'refused', name, label, why: read.problems };
+  const own = copies.ofQuiz(read.value.quiz);
+  const { trainee } = read.value;
+  return {
+    kind: 'quiz',
+    name,
+    label: trainee,
+    giving: own?.giving ?? null,
+    quiz: markedQuiz(read.value, own?.quiz),
+  };
 }
 
 /** Of a file that cannot be marked; it is only shown. */
