@@ -112,6 +112,7 @@ interface Copy extends Job {
   /** Nobody gave it out: it is a job as it comes with the program. */
   readonly isOwn: boolean;
   readonly variant: number | null;
+  readonly sha256: string;
 }
 
 /** Who would sign is right nineteen times in twenty; below three in four of so many lines somebody should ask. */
@@ -143,15 +144,16 @@ export class Copies {
     const job = giving.jobs.find(({ scenario }) => scenario.id === id);
     if (job === undefined) return 'not-of-this-giving';
     const { giving: own, variants, word } = giving.giving;
-    if (variants.length === 0) return { ok: true, value: { ...job, giving, isOwn: false, variant: null } };
+    if (variants.length === 0)
+      // biome-ignore lint/correctness/useYield: it was read with its giving-out
+      return yield* this.#once(`${own} ${job.scenario.id}`, function* () {
+        const value = { ...job, giving, isOwn: false, variant: null, sha256: scenarioHash(job.file) };
+        return { ok: true, value };
+      });
     const variant = variantFor(word, attempt.trainee ?? '', variants.length);
-    return yield* this.#once(`${own} ${job.scenario.id} ${variant}`, function* () {
-      const file = nthVariant(job.file, word, variants[variant] as number);
-      const read = yield* readingScenario(file);
-      return read.ok
-        ? { ok: true, value: { file, scenario: read.scenario, giving, isOwn: false, variant } }
-        : read;
-    });
+    return yield* this.#once(`${own} ${job.scenario.id} ${variant}`, () =>
+      reading(nthVariant(job.file, word, variants[variant] as number), { giving, isOwn: false, variant }),
+    );
   }
 
   /** The quiz that was given out, or the last one under its title; null where there is none. */
@@ -175,21 +177,9 @@ export class Copies {
     if (deciding === undefined && scenarioHash(own) !== scenarioHash(attempt.scenario)) return 'job-not-here';
     const support = supportIn(attempt.scenario);
     const file = asGiven(own, { support });
-    return yield* this.#once(`${String(id)} ${support}`, function* () {
-      const read = yield* readingScenario(file);
-      return read.ok
-        ? {
-            ok: true,
-            value: {
-              file,
-              scenario: read.scenario,
-              giving: null,
-              isOwn: deciding === undefined,
-              variant: null,
-            },
-          }
-        : read;
-    });
+    return yield* this.#once(`${String(id)} ${support}`, () =>
+      reading(file, { giving: null, isOwn: deciding === undefined, variant: null }),
+    );
   }
 
   *#once(key: string, make: () => Generator<null, Parsed<Copy>>): Generator<null, Parsed<Copy>> {
@@ -199,6 +189,16 @@ export class Copies {
     this.#made.set(key, made);
     return made;
   }
+}
+
+function* reading(
+  file: object,
+  about: Pick<Copy, 'giving' | 'isOwn' | 'variant'>,
+): Generator<null, Parsed<Copy>> {
+  const read = yield* readingScenario(file);
+  return read.ok
+    ? { ok: true, value: { ...about, file, scenario: read.scenario, sha256: scenarioHash(file) } }
+    : read;
 }
 
 function supportIn(scenario: unknown): Scenario['support'] {
@@ -271,13 +271,13 @@ function labelIn(value: unknown): string | null {
 function* marked(name: string, held: Held): Generator<null, Marked> {
   const { attempt, copy } = held;
   const told = yield* debriefing(copy.scenario, asGivenOut(held));
-  const { giving, variant, file, scenario } = copy;
+  const { giving, variant, scenario, sha256 } = copy;
   return {
     kind: 'marked',
     name,
     label: attempt.trainee ?? null,
     giving: giving?.giving.giving ?? null,
-    job: { id: scenario.id, title: scenario.title, sha256: scenarioHash(file) },
+    job: { id: scenario.id, title: scenario.title, sha256 },
     variant,
     code: headOf(attempt),
     log: logOf(attempt),
