@@ -149,6 +149,9 @@ test('the gate of the verdict is set aside as any other is, with the hurdle that
   expect(told('verdict')).toEqual([false, false]);
   expect(told('insulation-live')).toEqual([false, false]);
   expect(told('verdict', 'insulation-live')).toEqual([true, true]);
+  // The gate holds by itself.
+  const alone = { ...fit, marks: { ...fit.marks, hurdles: [] } } as Marked;
+  expect(classOf([alone], [noted('insulation-live')]).rows[0]?.passed).toBe(false);
   // Another hurdle is none of the verdict's.
   const below = { ...fit, marks: { ...fit.marks, hurdles: ['verdict', 'judgement'] } } as Marked;
   expect(classOf([below], [noted('verdict', 'insulation-live')]).rows[0]?.passed).toBe(false);
