@@ -5,7 +5,7 @@ import type { Summary } from '../attempt/marks/summary.ts';
 import type { Judged } from '../attempt/record/attempt.ts';
 import type { UnsafeId } from '../bench/unsafe.ts';
 import { AIMS } from '../scenario/aims.ts';
-import type { LineOutcome, Look, Marked, Row } from './collect.ts';
+import type { LineOutcome, Look, Marked, Quizzed, Row } from './collect.ts';
 import type { Giving, Note } from './giving.ts';
 import { plainWord } from './heldBy.ts';
 import type { Answered, Share } from './items.ts';
@@ -111,32 +111,46 @@ const GRAVEST: readonly Look['id'][] = [
   ...(['rung-differs', 'same-file', 'another-try', 'untimely', 'engine', 'not-given-out'] as const),
 ];
 
+/** A quiz of which something does not fit, or of which no copy is here. */
+export const isDoubted = (row: Row): boolean =>
+  row.kind === 'quiz' && (row.giving === null || row.quiz.doubts.length > 0);
+
 function rankOf({ row, looks }: Pick<ClassRow, 'row' | 'looks'>): number {
   if (row.kind === 'refused') return -1;
-  if (row.kind === 'quiz' && row.quiz.doubts.length > 0) return GRAVEST.length;
+  if (isDoubted(row)) return GRAVEST.length;
   if (looks.length === 0) return GRAVEST.length + 1;
   return Math.min(...looks.map(({ id }) => (GRAVEST.includes(id) ? GRAVEST.indexOf(id) : GRAVEST.length)));
 }
+
+type Beside = Extract<Look['id'], 'same-file' | 'same-log' | 'another-try'>;
 
 /** What two rows have in common: one file twice, one piece of work under two labels, a second try. */
 function besideEachOther(rows: readonly Row[]): readonly Pick<ClassRow, 'row' | 'looks' | 'counts'>[] {
   const first = new Map<string, string>();
   return rows.map((row) => {
-    if (row.kind !== 'marked') return { row, looks: [], counts: false };
-    const whose = `${row.giving} ${row.job.id} ${plainWord(row.label ?? '')}`;
-    const keys = {
-      'same-file': `code ${row.code} ${row.log}`,
-      'same-log': `log ${row.log}`,
-      ...(row.label === null ? {} : { 'another-try': `whose ${whose}` }),
-    } as const;
+    if (row.kind === 'refused') return { row, looks: [], counts: false };
+    const keys = commonIn(row);
     const found = (Object.entries(keys) as [keyof typeof keys, string][]).find(([, key]) => first.has(key));
+    const own = row.kind === 'marked' ? row.looks : [];
     const looks: readonly Look[] =
-      found === undefined
-        ? row.looks
-        : [{ id: found[0], as: first.get(found[1]) as string } as Look, ...row.looks];
+      found === undefined ? own : [{ id: found[0], as: first.get(found[1]) as string } as Look, ...own];
     for (const key of Object.values(keys)) if (!first.has(key)) first.set(key, row.name);
-    return { row, looks, counts: found === undefined || found[0] === 'same-log' };
+    const isFirst = found === undefined || found[0] === 'same-log';
+    return { row, looks, counts: row.kind === 'marked' && isFirst };
   });
+}
+
+/** What a row has in common with another that is the same file, the same work, or a second try. */
+function commonIn(row: Marked | Quizzed): Readonly<Partial<Record<Beside, string>>> {
+  const [job, code, log] =
+    row.kind === 'marked'
+      ? [row.job.id, row.code, row.log]
+      : [`quiz ${row.quiz.quiz.title}`, `${row.quiz.record} ${row.label}`, null];
+  return {
+    'same-file': `code ${code} ${log}`,
+    ...(log === null ? {} : { 'same-log': `log ${log}` }),
+    ...(row.label === null ? {} : { 'another-try': `whose ${row.giving} ${job} ${plainWord(row.label)}` }),
+  };
 }
 
 function judged(row: Row, givings: readonly Giving[]): Pick<ClassRow, 'passed' | 'note'> {

@@ -17,8 +17,9 @@ import { endOf } from '../attempt/record/untimely.ts';
 import { asWritten } from '../attempt/record/written.ts';
 import type { UnsafeId } from '../bench/unsafe.ts';
 import type { MarkedQuiz } from '../quiz/markQuiz.ts';
-import { markQuiz } from '../quiz/markQuiz.ts';
-import { looksLikeQuizAttempt } from '../quiz/setQuiz.ts';
+import { markedQuiz } from '../quiz/markQuiz.ts';
+import type { SetQuiz } from '../quiz/setQuiz.ts';
+import { looksLikeQuizAttempt, readQuizAttempt } from '../quiz/setQuiz.ts';
 import { parseJson } from '../scenario/json.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { readingScenario } from '../scenario/readScenario.ts';
@@ -98,6 +99,8 @@ export interface Quizzed {
   readonly kind: 'quiz';
   readonly name: string;
   readonly label: string | null;
+  /** The giving-out whose quiz decides; null: none is here, and the attempt's own questions were asked. */
+  readonly giving: string | null;
   readonly quiz: MarkedQuiz;
 }
 
@@ -109,6 +112,7 @@ interface Copy extends Job {
   /** Nobody gave it out: it is a job as it comes with the program. */
   readonly isOwn: boolean;
   readonly variant: number | null;
+  readonly sha256: string;
 }
 
 /** Who would sign is right nineteen times in twenty; below three in four of so many lines somebody should ask. */
@@ -140,15 +144,29 @@ export class Copies {
     const job = giving.jobs.find(({ scenario }) => scenario.id === id);
     if (job === undefined) return 'not-of-this-giving';
     const { giving: own, variants, word } = giving.giving;
-    if (variants.length === 0) return { ok: true, value: { ...job, giving, isOwn: false, variant: null } };
+    if (variants.length === 0)
+      // biome-ignore lint/correctness/useYield: it was read with its giving-out
+      return yield* this.#once(`${own} ${job.scenario.id}`, function* () {
+        const value = { ...job, giving, isOwn: false, variant: null, sha256: scenarioHash(job.file) };
+        return { ok: true, value };
+      });
     const variant = variantFor(word, attempt.trainee ?? '', variants.length);
-    return yield* this.#once(`${own} ${job.scenario.id} ${variant}`, function* () {
-      const file = nthVariant(job.file, word, variants[variant] as number);
-      const read = yield* readingScenario(file);
-      return read.ok
-        ? { ok: true, value: { file, scenario: read.scenario, giving, isOwn: false, variant } }
-        : read;
-    });
+    return yield* this.#once(`${own} ${job.scenario.id} ${variant}`, () =>
+      reading(nthVariant(job.file, word, variants[variant] as number), { giving, isOwn: false, variant }),
+    );
+  }
+
+  /** The quiz that was given out, or the last one under its title; null where there is none. */
+  ofQuiz(quiz: SetQuiz): { readonly giving: string; readonly quiz: SetQuiz } | null {
+    const given = this.#givings.flatMap(({ giving: { giving, quiz } }) =>
+      quiz === undefined ? [] : [{ giving, quiz }],
+    );
+    const digest = digestOf(quiz);
+    return (
+      given.find((one) => digestOf(one.quiz) === digest) ??
+      given.find((one) => one.quiz.title === quiz.title) ??
+      null
+    );
   }
 
   /** One that decides by its id, or a job as it comes with the program, unchanged; any other is nobody's. */
@@ -159,21 +177,9 @@ export class Copies {
     if (deciding === undefined && scenarioHash(own) !== scenarioHash(attempt.scenario)) return 'job-not-here';
     const support = supportIn(attempt.scenario);
     const file = asGiven(own, { support });
-    return yield* this.#once(`${String(id)} ${support}`, function* () {
-      const read = yield* readingScenario(file);
-      return read.ok
-        ? {
-            ok: true,
-            value: {
-              file,
-              scenario: read.scenario,
-              giving: null,
-              isOwn: deciding === undefined,
-              variant: null,
-            },
-          }
-        : read;
-    });
+    return yield* this.#once(`${String(id)} ${support}`, () =>
+      reading(file, { giving: null, isOwn: deciding === undefined, variant: null }),
+    );
   }
 
   *#once(key: string, make: () => Generator<null, Parsed<Copy>>): Generator<null, Parsed<Copy>> {
@@ -183,6 +189,16 @@ export class Copies {
     this.#made.set(key, made);
     return made;
   }
+}
+
+function* reading(
+  file: object,
+  about: Pick<Copy, 'giving' | 'isOwn' | 'variant'>,
+): Generator<null, Parsed<Copy>> {
+  const read = yield* readingScenario(file);
+  return read.ok
+    ? { ok: true, value: { ...about, file, scenario: read.scenario, sha256: scenarioHash(file) } }
+    : read;
 }
 
 function supportIn(scenario: unknown): Scenario['support'] {
@@ -220,7 +236,8 @@ export function* collecting(came: Came, copies: Copies): Generator<null, Row> {
   const { name } = came;
   if ('problem' in came) return { kind: 'refused', name, label: null, why: came.problem };
   const json = parseJson(came.text);
-  if (json.ok && looksLikeQuizAttempt(json.value)) return quizzed(name, came.text, labelIn(json.value));
+  if (json.ok && looksLikeQuizAttempt(json.value))
+    return quizzed(name, came.text, labelIn(json.value), copies);
   const held = yield* holding(json, copies);
   if (typeof held === 'string' || !('copy' in held))
     return { kind: 'refused', name, label: json.ok ? labelIn(json.value) : null, why: held };
@@ -231,11 +248,18 @@ export function* collecting(came: Came, copies: Copies): Generator<null, Row> {
   }
 }
 
-function quizzed(name: string, text: string, label: string | null): Quizzed | Refused {
-  const marked = markQuiz(text);
-  return marked.ok
-    ? { kind: 'quiz', name, label: marked.value.trainee, quiz: marked.value }
-    : { kind: 'refused', name, label, why: marked.problems };
+function quizzed(name: string, text: string, label: string | null, copies: Copies): Quizzed | Refused {
+  const read = readQuizAttempt(text);
+  if (!read.ok) return { kind: 'refused', name, label, why: read.problems };
+  const own = copies.ofQuiz(read.value.quiz);
+  const { trainee } = read.value;
+  return {
+    kind: 'quiz',
+    name,
+    label: trainee,
+    giving: own?.giving ?? null,
+    quiz: markedQuiz(read.value, own?.quiz),
+  };
 }
 
 /** Of a file that cannot be marked; it is only shown. */
@@ -247,13 +271,13 @@ function labelIn(value: unknown): string | null {
 function* marked(name: string, held: Held): Generator<null, Marked> {
   const { attempt, copy } = held;
   const told = yield* debriefing(copy.scenario, asGivenOut(held));
-  const { giving, variant, file, scenario } = copy;
+  const { giving, variant, scenario, sha256 } = copy;
   return {
     kind: 'marked',
     name,
     label: attempt.trainee ?? null,
     giving: giving?.giving.giving ?? null,
-    job: { id: scenario.id, title: scenario.title, sha256: scenarioHash(file) },
+    job: { id: scenario.id, title: scenario.title, sha256 },
     variant,
     code: headOf(attempt),
     log: logOf(attempt),

@@ -1,5 +1,5 @@
 /**
- * What a tutor gives out, as one file: one job or a set of several, for a group, with a word for the board. The learner's
+ * What a tutor gives out, as one file: one job or a set of several, for a group, with a word for the board; or a quiz. The learner's
  * file and the tutor's own are of the same shape; the tutor's alone has `tutor` in it. A page that runs a job holds its
  * answer, so a giving-out is no secret kept: it says what is asked, and by which copy of the job it is marked.
  */
@@ -7,6 +7,8 @@ import * as v from 'valibot';
 import { digestOf } from '../attempt/record/attempt.ts';
 import type { Rung } from '../attempt/record/rung.ts';
 import { RUNGS, supportOf } from '../attempt/record/rung.ts';
+import type { SetQuiz } from '../quiz/setQuiz.ts';
+import { quizSchema } from '../quiz/setQuiz.ts';
 import type { Parsed, Problem } from '../scenario/problems.ts';
 import { check } from '../scenario/problems.ts';
 import { newerFormat, readingScenario } from '../scenario/readScenario.ts';
@@ -22,7 +24,8 @@ export const LONGEST_MINUTES = 480;
 /** Largest giving-out that is read, characters: twenty jobs, and a tutor's notes on five hundred attempts. */
 export const LARGEST_GIVING = 5_000_000;
 
-const line = v.pipe(v.string(), v.trim(), v.maxLength(60));
+const LONGEST_LINE = 60;
+const line = v.pipe(v.string(), v.trim(), v.maxLength(LONGEST_LINE));
 const setAside = v.object({
   gate: v.pipe(v.string(), v.maxLength(60)),
   reason: v.pipe(v.string(), v.minLength(1), v.maxLength(300)),
@@ -53,8 +56,10 @@ const givingSchema = v.looseObject({
   word: v.pipe(line, v.minLength(1)),
   /** The rung of support that every one of its jobs is done on. */
   rung: v.picklist(RUNGS),
-  /** Scenario files, whole; each id once. */
-  jobs: v.pipe(v.array(v.unknown()), v.minLength(1), v.maxLength(MOST_JOBS)),
+  /** Scenario files, whole; each id once. None where a quiz is given out. */
+  jobs: v.pipe(v.array(v.unknown()), v.maxLength(MOST_JOBS)),
+  /** The tutor's own copy of a quiz, by which what is handed in of it is marked. */
+  quiz: v.optional(quizSchema),
   rule: v.optional(ruleSchema),
   /** How long it is meant to take: said, and in no mark. */
   minutes: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(LONGEST_MINUTES))),
@@ -118,6 +123,8 @@ export function* readingGiving(value: unknown): Generator<null, Parsed<ReadGivin
     else jobs.push({ file: file as object, scenario: job.scenario });
   }
   const most = giving.jobs.length;
+  if (most === 0 && giving.quiz === undefined)
+    problems.push({ path: 'jobs', message: 'a job is expected, or a quiz beside it' });
   if (giving.rule !== undefined && giving.rule.pass > most)
     problems.push({ path: 'rule.pass', message: `the set has ${most} jobs, and no more can be passed` });
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: { giving, jobs } };
@@ -140,6 +147,23 @@ export const labelsOf = ({ giving, word, rung, held, clears }: Giving) => ({
     ...(clears ? { clears: true as const } : {}),
   },
 });
+
+/** A quiz as it is kept when it is given out; once, however often it is. */
+export function quizGiving(quiz: SetQuiz, at: number): Giving {
+  const word = quiz.title.slice(0, LONGEST_LINE).trim();
+  return {
+    format: 1,
+    giving: givingId(quiz, 'quiz'),
+    group: '',
+    word: word === '' ? 'quiz' : word,
+    rung: 2,
+    jobs: [],
+    quiz,
+    variants: [],
+    clears: false,
+    tutor: { at, notes: {} },
+  };
+}
 
 /** The id of a giving-out with this content and these drawn digits. */
 export const givingId = (content: unknown, drawn: string): string =>

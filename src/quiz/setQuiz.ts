@@ -34,7 +34,7 @@ const whole = (least: number, greatest: number) =>
   v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(greatest));
 const text = (longest: number) => v.pipe(v.string(), v.maxLength(longest));
 
-const quizSchema = v.object({
+export const quizSchema = v.object({
   format: v.literal(1),
   title: text(120),
   topics: v.optional(

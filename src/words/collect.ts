@@ -2,7 +2,7 @@
 
 import type { ClassRow, Learner } from '../desk/class.ts';
 import { gatesNotMet, VERDICT_GATE } from '../desk/class.ts';
-import type { Look, Refused, Row } from '../desk/collect.ts';
+import type { Look, Quizzed, Refused, Row } from '../desk/collect.ts';
 import type { Field } from '../desk/csv.ts';
 import { MOST_FILES, MOST_UNPACKED } from '../desk/zip.ts';
 import type { MarkedQuiz, QuizDoubt } from '../quiz/markQuiz.ts';
@@ -123,7 +123,7 @@ const PARTS: readonly PartName[] = [
 ];
 
 const QUIZ_DOUBT_WORDS: Readonly<Record<QuizDoubt, string>> = {
-  'other-quiz': 'of another quiz',
+  'other-quiz': 'its copy of the quiz differs from yours; yours decided',
   'other-version': 'made by another version of the questions',
   'broken-chain': 'changed after its end',
   'not-asked': 'answers what was not asked',
@@ -131,8 +131,13 @@ const QUIZ_DOUBT_WORDS: Readonly<Record<QuizDoubt, string>> = {
 };
 
 /** What a tutor should look at in a quiz; empty where there is nothing. */
-export const quizLooks = ({ doubts, sureAndWrong }: MarkedQuiz): string =>
+export const quizLooks = (
+  { giving, quiz: { doubts, sureAndWrong } }: Quizzed,
+  looks: readonly Look[],
+): string =>
   [
+    ...looks.map(lookText),
+    ...(giving === null ? ['of no quiz that was given out here: its own questions decided'] : []),
     ...doubts.map((doubt) => QUIZ_DOUBT_WORDS[doubt]),
     ...(sureAndWrong > 0 ? [`sure and wrong ${sureAndWrong === 1 ? 'once' : `${sureAndWrong} times`}`] : []),
   ].join('; ');
@@ -175,7 +180,7 @@ function csvRow(one: ClassRow, standing: ReadonlyMap<string, string>): readonly 
     return [
       ...[row.label ?? '', quiz.title, record, '', '', '', right, of, ''],
       ...PARTS.flatMap(() => ['', '', '']),
-      ...['', '', Math.round(60 * minutes), 'no', quizLooks(row.quiz), quizTopics(row.quiz), '', row.name],
+      ...['', '', Math.round(60 * minutes), 'no', quizLooks(row, looks), quizTopics(row.quiz), '', row.name],
     ];
   }
   const { marks, verdict } = row;

@@ -191,6 +191,8 @@ test('a quiz that is set: nothing is told before its end, and its file is marked
   await page.getByLabel('how many').fill('3');
   await page.getByRole('checkbox', { name: 'Is it dead?' }).check();
   expect(await barriersOn(page)).toEqual([]);
+  await button(page, 'Give it out').click();
+  await page.getByText('Your own copy is kept on this device').waitFor();
   await page.getByRole('link', { name: /set=Friday/ }).click();
   for (let i = 1; i <= 3; i++) {
     await atQuestion(page, i, 3);

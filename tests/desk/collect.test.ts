@@ -11,10 +11,12 @@ import { classOf } from '../../src/desk/class.ts';
 import type { Marked, Row } from '../../src/desk/collect.ts';
 import { Copies, collecting } from '../../src/desk/collect.ts';
 import { csvOf } from '../../src/desk/csv.ts';
+import { givingText, quizGiving } from '../../src/desk/giving.ts';
 import type { Came } from '../../src/desk/zip.ts';
 import type { Question } from '../../src/quiz/question.ts';
+import type { SetQuiz } from '../../src/quiz/setQuiz.ts';
 import { beginQuiz, questionsOf, withAnswer } from '../../src/quiz/setQuiz.ts';
-import { csvRows, lookText, refusalText } from '../../src/words/collect.ts';
+import { csvRows, lookText, quizLooks, refusalText } from '../../src/words/collect.ts';
 import { rightGiven } from '../helpers/answers.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { handedIn, labelled } from './handedIn.ts';
@@ -147,6 +149,9 @@ test('the gate of the verdict is set aside as any other is, with the hurdle that
   expect(told('verdict')).toEqual([false, false]);
   expect(told('insulation-live')).toEqual([false, false]);
   expect(told('verdict', 'insulation-live')).toEqual([true, true]);
+  // The gate holds by itself.
+  const alone = { ...fit, marks: { ...fit.marks, hurdles: [] } } as Marked;
+  expect(classOf([alone], [noted('insulation-live')]).rows[0]?.passed).toBe(false);
   // Another hurdle is none of the verdict's.
   const below = { ...fit, marks: { ...fit.marks, hurdles: ['verdict', 'judgement'] } } as Marked;
   expect(classOf([below], [noted('verdict', 'insulation-live')]).rows[0]?.passed).toBe(false);
@@ -198,11 +203,14 @@ test('a quiz that was handed in has its row: its questions made again, its answe
     beginQuiz(quiz, 'ash-07'),
   );
   const better = { ...worked, entries: worked.entries.map((one) => ({ ...one, given: rightGiven(first) })) };
-  const rows = rowsOf([
-    { name: 'a.json', text: JSON.stringify(worked) },
-    { name: 'b.json', text: JSON.stringify(better) },
-    { name: 'c.json', text: JSON.stringify({ ...worked, entries: 'none' }) },
-  ]);
+  const rows = rowsOf(
+    [
+      { name: 'a.json', text: JSON.stringify(worked) },
+      { name: 'b.json', text: JSON.stringify({ ...better, trainee: 'elm-19' }) },
+      { name: 'c.json', text: JSON.stringify({ ...worked, entries: 'none' }) },
+    ],
+    [readGiving(quizGiving(quiz, 1))],
+  );
   expect(rows.slice(0, 2)).toMatchObject([
     { kind: 'quiz', label: 'ash-07', quiz: { right: 2, of: 4, sureAndWrong: 1, doubts: [] } },
     { kind: 'quiz', quiz: { doubts: ['broken-chain'] } },
@@ -214,4 +222,59 @@ test('a quiz that was handed in has its row: its questions made again, its answe
   expect(text).toMatch(/^ash-07,"'=Friday",/m);
   expect(text).toContain('changed after its end');
   expect(text).toContain('sure and wrong once');
+});
+
+test('of a quiz the tutor’s own copy decides: other topics, fewer questions or another seed earn nothing, and are named', () => {
+  const quiz = { format: 1, title: 'Friday', count: 4, seed: 5, minutes: null, sure: false } as const;
+  // By its file, as it comes from another computer.
+  const own = readGiving(JSON.parse(givingText(quizGiving(quiz, 1))));
+  const allRight = (set: SetQuiz, trainee: string): Came => ({
+    name: `${trainee}.json`,
+    text: JSON.stringify(
+      questionsOf(set).reduce(
+        (attempt, question, i) =>
+          withAnswer(attempt, { question: question.id, given: rightGiven(question), sure: null, wall: i }),
+        beginQuiz(set, trainee),
+      ),
+    ),
+  });
+  const easier: readonly SetQuiz[] = [
+    { ...quiz, topics: ['dead'] },
+    { ...quiz, count: 1 },
+    { ...quiz, seed: 6 },
+  ];
+  const [honest, ...others] = rowsOf(
+    [allRight(quiz, 'ash-01'), ...easier.map((set, i) => allRight(set, `elm-${i}`))],
+    [own],
+  );
+  expect(honest).toMatchObject({ giving: own.giving.giving, quiz: { right: 4, of: 4, doubts: [] } });
+  expect(others).toHaveLength(3);
+  for (const row of others) {
+    if (row.kind !== 'quiz') throw new Error('refused');
+    expect(row.quiz.of).toBe(4);
+    expect(row.quiz.right).toBeLessThan(4);
+    expect(quizLooks(row, [])).toContain('its copy of the quiz differs from yours; yours decided');
+  }
+  // Under another title, or with no copy at all, it is none that was given out.
+  const [renamed] = rowsOf([allRight({ ...quiz, title: 'Mine', count: 1 }, 'oak-03')], [own]);
+  const [alone] = rowsOf([allRight(quiz, 'oak-03')], []);
+  for (const row of [renamed, alone])
+    expect(row?.kind === 'quiz' ? quizLooks(row, []) : '').toContain('of no quiz that was given out here');
+  // Twice, and a second try, are one.
+  const twice = rowsOf(
+    [
+      allRight(quiz, 'ash-01'),
+      { ...allRight(quiz, 'ash-01'), name: 'copy.json' },
+      allRight({ ...quiz, seed: 6 }, 'ash-01'),
+    ],
+    [own],
+  );
+  expect(classOf(twice, [own.giving]).rows.flatMap(({ looks }) => looks.map(({ id }) => id))).toEqual([
+    'same-file',
+    'another-try',
+  ]);
+});
+
+test('a giving-out of nothing is none', () => {
+  expect(() => readGiving({ ...giving, jobs: [] })).toThrow('a job is expected, or a quiz beside it');
 });

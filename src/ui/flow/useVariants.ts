@@ -15,6 +15,8 @@ export interface Wanted {
 export interface Proving {
   /** Variants proved so far, in their order. */
   readonly proved: readonly number[];
+  /** The jobs themselves are weighed, by which the variants are judged. */
+  readonly isMeasured: boolean;
   /** How many were weighed and are not equal. */
   readonly unequal: number;
   readonly isOver: boolean;
@@ -27,7 +29,7 @@ type Compared = Extract<Answer, { told: 'compared' }>;
 const TRIES = 3;
 /** One is left to the page and to whatever else runs; more do not share the memory of a phone well. */
 const MOST_WORKERS = 4;
-const NOTHING: Proving = { proved: [], unequal: 0, isOver: false, failed: null };
+const NOTHING: Proving = { proved: [], isMeasured: false, unequal: 0, isOver: false, failed: null };
 
 /** `wanted` keeps its identity while the same is wanted; null: nothing is. */
 export function useVariants(wanted: Wanted | null): Proving {
@@ -83,6 +85,7 @@ function prove({ jobs, word, count }: Wanted, tell: (proving: Proving) => void):
         left -= 1;
         if (data.n === null) {
           own = data.by;
+          change({ isMeasured: true });
           for (const answer of waiting.splice(0)) judge(answer);
         } else if (own === undefined) waiting.push(data);
         else judge(data);

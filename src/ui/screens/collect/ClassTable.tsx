@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
 import type { ClassRow } from '../../../desk/class.ts';
-import { labelOf } from '../../../desk/class.ts';
+import { isDoubted, labelOf } from '../../../desk/class.ts';
 import type { Quizzed, Row } from '../../../desk/collect.ts';
 import { visible } from '../../../scenario/quoted.ts';
 import {
@@ -70,12 +70,18 @@ export function ClassTable({ rows, placeOf }: Props) {
   );
 }
 
-const isDoubted = (row: Row): boolean => row.kind === 'quiz' && row.quiz.doubts.length > 0;
-
 /** A quiz has no verdict and no gates: what was right, by topic. */
-function QuizRow({ row, label }: { readonly row: Quizzed; readonly label: string }) {
+function QuizRow({
+  row,
+  one,
+  label,
+}: {
+  readonly row: Quizzed;
+  readonly one: ClassRow;
+  readonly label: string;
+}) {
   const { quiz, right, of, record } = row.quiz;
-  const looks = quizLooks(row.quiz);
+  const looks = quizLooks(row, one.looks);
   return (
     <tr>
       <th scope="row" data-label="label">
@@ -124,7 +130,7 @@ function OneRow({ one, place }: { readonly one: ClassRow; readonly place: number
         </td>
       </tr>
     );
-  if (row.kind === 'quiz') return <QuizRow row={row} label={label} />;
+  if (row.kind === 'quiz') return <QuizRow row={row} one={one} label={label} />;
   const { marks, summary } = row;
   const claimed = claimedTotal(looks);
   const gates = gatesWords(one);

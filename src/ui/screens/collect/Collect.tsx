@@ -2,10 +2,11 @@
  * Collecting: files, folders or a platform's zip are dropped, each attempt is replayed in a worker on the tutor's own copy of
  * its job, and the class stands below: what needs a look, what for the next lesson, how hard each line was.
  */
-import { useEffect, useMemo, useState } from 'react';
+import { useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Class } from '../../../desk/class.ts';
 import { classOf } from '../../../desk/class.ts';
+import type { Row } from '../../../desk/collect.ts';
 import { csvOf } from '../../../desk/csv.ts';
 import type { Giving } from '../../../desk/giving.ts';
 import { changeGiving, keptGivings } from '../../../store/givings.ts';
@@ -21,11 +22,14 @@ import { Givings } from './Givings.tsx';
 import { Lessons } from './Lessons.tsx';
 import { OneAttempt } from './OneAttempt.tsx';
 import { placeIn } from './place.ts';
+import type { Session } from './session.ts';
 import { collect, useSession } from './session.ts';
 
 export function Collect({ row }: { readonly row: string | null }) {
   const [givings, setGivings] = useState<readonly Giving[] | null>(null);
-  const { rows, texts } = useSession();
+  const session = useSession();
+  // A long table is drawn when there is time: a press comes first.
+  const { rows, texts } = useDeferredValue(session);
   useEffect(() => {
     let isStale = false;
     const found = (all: readonly Giving[]) => {
@@ -55,20 +59,21 @@ export function Collect({ row }: { readonly row: string | null }) {
         }}
       />
     );
-  return <Whole made={made} givings={givings} onGivings={setGivings} />;
+  return <Whole made={made} rows={rows} session={session} givings={givings} onGivings={setGivings} />;
 }
 
 interface WholeProps {
   readonly made: Class;
+  /** Of which the class is made. */
+  readonly rows: readonly Row[];
+  readonly session: Session;
   readonly givings: readonly Giving[];
   readonly onGivings: (givings: readonly Giving[]) => void;
 }
 
-function Whole({ made, givings, onGivings }: WholeProps) {
+function Whole({ made, rows, session, givings, onGivings }: WholeProps) {
   const heading = useFocus<HTMLHeadingElement>();
   const [isShown, setShown] = useState(false);
-  const session = useSession();
-  const { rows } = session;
   const isEmpty = rows.length === 0;
   return (
     <div className={isShown ? 'projector' : ''}>

@@ -137,7 +137,11 @@ export function Drop({ session, onDropped }: Props) {
           </ul>
         )}
       </div>
-      {said === null ? null : <p role="status">{said}</p>}
+      {said === null ? null : (
+        <p role="status" className="not-printed">
+          {said}
+        </p>
+      )}
       {refused === null ? null : (
         <Problems file={refused.name} problems={refused.problems} kept="What is here is unchanged." />
       )}

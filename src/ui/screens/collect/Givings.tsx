@@ -31,7 +31,7 @@ export function Givings({ givings, onChange, hasRows }: Props) {
               <div>
                 <strong>{giving.word}</strong> {giving.group}
                 <p className="note">
-                  {giving.jobs.length === 1 ? titleIn(giving.jobs[0]) : `${giving.jobs.length} jobs`}
+                  {whatIn(giving)}
                   {giving.tutor?.at === undefined ? '' : `, ${dayText(giving.tutor.at)}`}
                   {giving.tutor?.second === undefined ? '' : `, second word ${giving.tutor.second}`}
                   {notesIn(giving) === 0 ? '' : `, notes on ${notesIn(giving)} attempts`}
@@ -60,8 +60,8 @@ export function Givings({ givings, onChange, hasRows }: Props) {
       <h3>What this device stores of it</h3>
       <ul className="choices note">
         <li>
-          of each giving-out: jobs, word, group, second word, your comments and gates set aside, until you
-          delete it;
+          of each giving-out: jobs or quiz, word, group, second word, your comments and gates set aside, until
+          you delete it;
         </li>
         <li>
           of what was handed in: nothing. Rows and files are gone when the page is closed; drop them again.
@@ -103,5 +103,9 @@ export function Givings({ givings, onChange, hasRows }: Props) {
   );
 }
 
+const whatIn = ({ jobs, quiz }: Giving): string => {
+  if (quiz !== undefined) return `a quiz of ${quiz.count} questions, seed ${quiz.seed}`;
+  return jobs.length === 1 ? titleIn(jobs[0]) : `${jobs.length} jobs`;
+};
 const titleIn = (job: unknown): string => String((job as { title?: unknown } | null)?.title ?? '');
 const notesIn = ({ tutor }: Giving): number => Object.keys(tutor?.notes ?? {}).length;

@@ -22,6 +22,7 @@ import { Foot } from '../../parts/Foot.tsx';
 import { Problems } from '../../parts/Problems.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
+import { setLink } from '../questions/asked.ts';
 import { OFFERED } from '../shelf.ts';
 import type { Wish } from '../wish.ts';
 import { GivenCard } from './GivenCard.tsx';
@@ -194,6 +195,13 @@ function JobsHere({ read, onBegin, onWish }: JobsProps) {
         error={asked && known === '' ? 'Without a label nobody knows whose work it is.' : null}
         onChange={setLabel}
       />
+      {giving.quiz === undefined ? null : (
+        <p className="acts">
+          <a href={setLink(giving.quiz)} className="button main">
+            Begin the quiz
+          </a>
+        </p>
+      )}
       <GivenCard
         read={read}
         beside={(at) => {

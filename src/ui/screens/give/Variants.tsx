@@ -18,7 +18,7 @@ export function Variants({ jobs, word, variants, onVariants }: Props) {
   const [count, setCount] = useState<(typeof COUNTS)[number]>('30');
   const [asked, setAsked] = useState<{ jobs: readonly object[]; word: string; count: number } | null>(null);
   const isMeant = asked !== null && asked.jobs === jobs && asked.word === word;
-  const { proved, unequal, isOver, failed } = useVariants(
+  const { proved, isMeasured, unequal, isOver, failed } = useVariants(
     useMemo(() => (isMeant ? asked : null), [isMeant, asked]),
   );
   // Those of another job or word are none of this one.
@@ -57,8 +57,9 @@ export function Variants({ jobs, word, variants, onVariants }: Props) {
       ) : isProving ? (
         <div className="stack">
           <p role="status">
-            Proving them: {proved.length} of {asked.count} equal
-            {unequal === 0 ? '' : `, ${unequal} weighed and not equal`} …
+            {isMeasured
+              ? `Proving them: ${proved.length} of ${asked.count} equal${unequal === 0 ? '' : `, ${unequal} weighed and not equal`} …`
+              : `Weighing ${jobs.length === 1 ? 'the job itself, by which its' : 'the jobs themselves, by which their'} variants are judged …`}
           </p>
           <p className="acts">
             {proved.length === 0 ? null : (

@@ -1,11 +1,13 @@
 /** A quiz for others: topics, number, seed, minutes, sure or not; a link, a file, a sheet on paper with its key, a table, a package. */
 import { zipSync } from 'fflate';
 import { useMemo, useState } from 'react';
+import { givingText, quizGiving } from '../../../desk/giving.ts';
 import type { SetQuiz } from '../../../quiz/setQuiz.ts';
 import { questionsOf, readQuiz } from '../../../quiz/setQuiz.ts';
 import type { AimId } from '../../../scenario/aims.ts';
 import { AIMS, GREATEST_SEED } from '../../../scenario/aims.ts';
 import type { Problem } from '../../../scenario/problems.ts';
+import { keepGiving } from '../../../store/givings.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
 import { inWords } from '../../../words/problems.ts';
 import { quizCsv, quizQti } from '../../../words/quizRows.ts';
@@ -38,6 +40,8 @@ export function MakeQuiz() {
   const [topics, setTopics] = useState<readonly AimId[]>([]);
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const [printing, setPrinting] = useState<'sheet' | 'key'>('sheet');
+  /** As it was when it was given out: the tutor's own copy decides when it comes back. */
+  const [given, setGiven] = useState<{ quiz: SetQuiz; isKept: boolean } | null>(null);
   const howMany = wholeWithin(count, COUNT);
   const whichSeed = wholeWithin(seed, SEED);
   const howLong = wholeWithin(minutes, MINUTES);
@@ -54,6 +58,11 @@ export function MakeQuiz() {
       sure,
     };
   }, [title, howMany, whichSeed, howLong, minutes, sure, topics]);
+  const giveOut = (made: SetQuiz) =>
+    keepGiving(quizGiving(made, Date.now())).then(
+      () => setGiven({ quiz: made, isKept: true }),
+      () => setGiven({ quiz: made, isKept: false }),
+    );
   const asked = useMemo(() => (quiz === null ? [] : questionsOf(quiz)), [quiz]);
   const open = async (file: File) => {
     const read = readQuiz(await file.text());
@@ -125,13 +134,44 @@ export function MakeQuiz() {
           <p className="note">Every figure is needed first.</p>
         ) : (
           <>
-            <p>
-              Link: <a href={setLink(quiz)}>{`${location.href.split('#')[0]}${setLink(quiz)}`}</a>
-            </p>
+            {given?.quiz === quiz ? (
+              <>
+                <p>
+                  Link: <a href={setLink(quiz)}>{`${location.href.split('#')[0]}${setLink(quiz)}`}</a>
+                </p>
+                <p role="status">
+                  {given.isKept ? (
+                    <>
+                      Given out. Your own copy is kept on this device: <i>Collect</i> marks by it. Save it as
+                      well if you collect on another computer.
+                    </>
+                  ) : (
+                    <>
+                      <strong>This browser keeps nothing.</strong> Save your own copy: without it a changed
+                      quiz is not noticed.
+                    </>
+                  )}
+                </p>
+                <div className="acts">
+                  <button type="button" onClick={() => download(`${name}.json`, `${JSON.stringify(quiz)}\n`)}>
+                    Write the quiz file
+                  </button>
+                  <button
+                    type="button"
+                    onClick={() => download(`${name}-tutor.json`, givingText(quizGiving(quiz, Date.now())))}
+                  >
+                    Save your own copy
+                  </button>
+                </div>
+              </>
+            ) : (
+              <div className="acts">
+                <button type="button" className="main" onClick={() => void giveOut(quiz)}>
+                  Give it out
+                </button>
+              </div>
+            )}
             <div className="acts">
-              <button type="button" onClick={() => download(`${name}.json`, `${JSON.stringify(quiz)}\n`)}>
-                Write the quiz file
-              </button>
               <button type="button" onClick={() => paper('sheet')}>
                 Print the sheet
               </button>

@@ -20,9 +20,16 @@ export function QuizSheet({ quiz, questions, isKey }: Props) {
         job={`${quiz.title || 'Questions'}${isKey ? ', KEY' : ''}`}
         rules="as each source says"
         drawnAt={quiz.minutes === null ? 'no time set' : `about ${quiz.minutes} minutes`}
-        record={`seed ${quiz.seed}`}
+        // Whoever has the seed can print the key.
+        record={isKey ? `seed ${quiz.seed}` : 'marked by the key'}
         framed
       />
+      {isKey ? null : (
+        <dl className="to-write">
+          <dt>your label</dt>
+          <dd />
+        </dl>
+      )}
       <ol>
         {questions.map((question) => (
           <li key={question.id}>

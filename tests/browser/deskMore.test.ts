@@ -1,0 +1,89 @@
+// What stands below the fold of the desk, and equal variants: the task, what was handed over, a limit of one's own and a gate
+// set aside go into a file that stands; variants are proved beside the page, and each learner gets figures of their own.
+
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { variantFor } from '../../src/desk/variantOf.ts';
+import { parseScenario } from '../../src/scenario/scenarioText.ts';
+import { readGiving } from '../desk/helpers.ts';
+import { barriersOn } from './axe.ts';
+import { openBuiltPage } from './builtPage.ts';
+import { outOfSight } from './lost.ts';
+import { button, inHand, sitDown } from './trainee.ts';
+
+const opened = openBuiltPage();
+
+async function saved(page: Page, name: string): Promise<string> {
+  const [download] = await Promise.all([page.waitForEvent('download'), button(page, name).click()]);
+  return readFileSync(await download.path(), 'utf8');
+}
+
+test('task, handover, own limit and a gate set aside are in the file', async () => {
+  const page = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
+  await page.goto(`${opened.url}#/desk`);
+  await button(page, /^Change one thing: Abbey Grange/).click();
+  await page.getByRole('heading', { name: 'Is it fair?' }).waitFor();
+  for (const fold of await page.locator('details.fold > summary').all()) await fold.click();
+  await page.getByLabel('they have to find out').selectOption('verify');
+  await page.getByLabel('the tests that are not theirs').selectOption('some');
+  await page
+    .getByRole('group', { name: 'handed over as done' })
+    .getByLabel(/^Is it dead\?/)
+    .check();
+  await page.getByLabel('limit to replace').selectOption('loop/loop');
+  await page.getByLabel(/^at most, Ω/).fill('0.7');
+  await page.getByLabel('where it is from').fill('our network');
+  await page.getByLabel('why it is another here').fill('long feeders');
+  await button(page, 'Set this limit').click();
+  await page.getByLabel('critical act to set aside').selectOption('cover-circuit-on');
+  await page.getByLabel('the reason, which trainees see').fill('this rig has no screws');
+  await button(page, 'Set this gate aside').click();
+  await page.getByText('Set aside: cover opened with the circuit on. this rig has no screws').waitFor();
+  expect([...(await barriersOn(page)), ...(await outOfSight(page))]).toEqual([]);
+  const read = parseScenario(await saved(page, 'Save the file'));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  const { scenario } = read;
+  expect(scenario).toMatchObject({
+    task: 'verify',
+    symptom: null,
+    own: [{ limit: 'loop/loop', value: 0.7, source: 'our network', why: 'long feeders' }],
+  });
+  expect(scenario.marking.setAside).toEqual([{ gate: 'cover-circuit-on', reason: 'this rig has no screws' }]);
+  expect(scenario.handover?.done).toEqual(expect.arrayContaining(['instruments', 'isolate', 'prove-dead']));
+  // One aim has its own tests alone.
+  await page.getByLabel('they have to find out').selectOption('aim');
+  await page.getByLabel('the aim').selectOption('clears');
+  const aim = parseScenario(await saved(page, 'Save the file'));
+  if (!aim.ok) throw new Error(JSON.stringify(aim.problems));
+  expect(aim.scenario).toMatchObject({ task: 'aim', aim: 'clears', allowed: ['loop', 'volt-drop'] });
+});
+
+test('equal variants are proved beside the page, and two learners get figures of their own', async () => {
+  const page = await sitDown(opened.browser, opened.url);
+  await page.goto(`${opened.url}#/give`);
+  await page.getByLabel('a job that comes with the page').selectOption('fen-barn');
+  await page.getByText('4', { exact: true }).click();
+  await button(page, 'Make equal variants').click();
+  await page.getByText(/^Proving them: [1-3] of 4 equal/).waitFor();
+  await page.getByText('4 equal variants are proved:').waitFor({ timeout: 60_000 });
+  expect(await barriersOn(page)).toEqual([]);
+  await button(page, 'Give it out').click();
+  const link = (await page.locator('.link-text').textContent()) ?? '';
+  const { giving } = readGiving(JSON.parse(await saved(page, 'Save your own copy')));
+  expect(giving.variants).toHaveLength(4);
+  const sites = new Set<string>();
+  // Two who do not get the same by chance.
+  const variantOf = (label: string) => variantFor(giving.word, label, 4);
+  const labels = Array.from({ length: 20 }, (_, i) => `ash-${i}`);
+  const other = labels.find((label) => variantOf(label) !== variantOf('ash-0')) ?? '';
+  for (const label of ['ash-0', other]) {
+    const learner = await sitDown(opened.browser, opened.url);
+    await learner.goto(link);
+    await learner.getByLabel(/^your label/).fill(label);
+    await button(learner, /^Begin/).click();
+    await button(learner, 'Stop…').waitFor();
+    sites.add(JSON.stringify((await inHand(learner)).scenario.site));
+  }
+  expect(sites.size).toBe(2);
+});
