@@ -75,7 +75,10 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 function headingText({ way }: Question, { right, truth, said, isLong }: Told): string {
   if (isLong) return right ? 'Right' : 'Not right';
-  return right ? `${capital(said)}: right` : `${capital(truth)}. You ${VERB[way]} ${said}`;
+  const quoted = (text: string): string => (way === 'choice' ? `“${text}”` : text);
+  return right
+    ? `${quoted(capital(said))}: right`
+    : `${quoted(capital(truth))}. You ${VERB[way]} ${quoted(said)}`;
 }
 
 /** Only where sureness and truth part: what was trusted wrongly, and what was known without being trusted. */
