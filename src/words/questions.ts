@@ -186,9 +186,8 @@ export function workingOf(question: Question): WorkedOut {
   const about = question.about ?? aboutOfRight(question);
   if (about === undefined) return { steps, why, otherwise: null };
   const line = lineInWords(about.test, about);
-  const telling = question.kind === 'which-test' ? [`${rightAnswerText(question)}: that test tells it.`] : [];
   return {
-    steps: [...steps, ...telling],
+    steps,
     why: [why, line.why].filter((text) => text !== '').join(' '),
     otherwise: line.otherwise === null ? null : `you would see ${line.otherwise}.`,
   };

@@ -104,9 +104,6 @@ export const acts: Readonly<Record<string, QuestionWords>> = {
       nobody: 'nobody else',
     },
     mistakes: {
-      installer: 'The installer answers for the fixed circuit and how it was designed and joined.',
-      maker: 'The maker answers for what is inside the unit, and other units may have it too.',
-      distributor: 'The distributor answers for the supply up to the intake.',
       nobody: 'The client alone cannot have it mended.',
     },
     working: () => [],

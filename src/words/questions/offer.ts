@@ -138,7 +138,7 @@ export const offer: Readonly<Record<string, QuestionWords>> = {
   },
   'current-of-times': {
     stem: (v) =>
-      `Between two rising edges of the pilot lie ${num(v, 'period')} µs, and it is high for ${num(v, 'high')} µs of them. How much does it offer, in each line?`,
+      `The pilot is high for ${num(v, 'high')} µs of each ${num(v, 'period')} µs. How much does it offer, in each line?`,
     mistakes: {
       'percent-for-amperes': 'That is the duty in per cent. Amperes are 0.6 times as many.',
       'low-for-high': 'That takes the low time. The offer is in the time that the pilot is high.',
@@ -146,7 +146,7 @@ export const offer: Readonly<Record<string, QuestionWords>> = {
         'That divides the high time by the low time. The duty is the high time over the whole period.',
     },
     working: (v, answer) => [
-      `${num(v, 'high')} ÷ ${num(v, 'period')} = ${((100 * num(v, 'high')) / num(v, 'period')).toFixed(1)} %`,
+      `${num(v, 'high')} µs ÷ ${num(v, 'period')} µs = ${((100 * num(v, 'high')) / num(v, 'period')).toFixed(1)} %`,
       `× 0.6 = ${answer}`,
     ],
     why: 'Only the share of the period counts. A frequency that is a little off changes both times alike.',

@@ -8,6 +8,7 @@ import { wellFormed } from '../../../store/wellFormed.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
 import { stemText } from '../../../words/questions.ts';
 import { recordNumber } from '../../format/figures.ts';
+import { withUnits } from '../../format/withUnits.ts';
 import { download } from '../../parts/download.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
@@ -90,7 +91,7 @@ export function HandInQuiz({ quiz, session }: Props) {
                 <summary>
                   {i + 1}: {isRight ? 'right' : 'wrong'}
                 </summary>
-                <p>{stemText(question)}</p>
+                <p>{withUnits(stemText(question))}</p>
                 <WorkedOut question={question} answer={answer} isQuiet />
               </details>
             );
