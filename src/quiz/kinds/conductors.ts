@@ -1,5 +1,5 @@
 /** Questions on conductors, earth and loops: what they ought to read, what they let flow, and what limit they meet. */
-import { roundTo } from '../../bench/reading.ts';
+import { roundTo, SCALES } from '../../bench/reading.ts';
 import { conductorResistance } from '../../laws/conductor.ts';
 import { ELECTRODE_TOUCH_VOLTAGE, electrodeVoltage, greatestElectrode } from '../../laws/electrode.ts';
 import {
@@ -233,8 +233,8 @@ const loopLimit: Kind = {
   },
 };
 
-/** Half-width of a loop reading, Ω: 5 % and 0.03 Ω (contract). */
-const loopUncertainty = (ohms: Ohms): Ohms => 0.05 * ohms + 0.03;
+/** Half-width of a loop reading of some ohms at most, as the bench’s own instrument has it. */
+const loopUncertainty = (ohms: Ohms): Ohms => SCALES.loop.gain * ohms + SCALES.loop.digits;
 
 const loopJudged: Kind = {
   id: 'loop-judged',
