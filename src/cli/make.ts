@@ -9,6 +9,7 @@ import { nearest } from '../scenario/nearest.ts';
 import { quoted } from '../scenario/quoted.ts';
 import { madeJobWords } from '../words/madeJobs.ts';
 import { BadInput } from './files.ts';
+import { wholeNumber } from './wholeNumber.ts';
 
 type Lists = Readonly<Record<string, readonly string[]>>;
 
@@ -38,21 +39,14 @@ export function make(lists: Lists): { text: string; errors?: readonly string[]; 
 function askedIn(lists: Lists): JobAsked {
   const wrong: string[] = [];
   const number = (option: string, least: number, most: number): number | null => {
-    const given = lists[option];
-    if (given === undefined) return null;
-    const [text = ''] = given;
-    const value = Number(text);
-    if (given.length === 1 && /^\d+$/.test(text) && value >= least && value <= most) return value;
-    wrong.push(
-      `make: ${option} ${quoted(given.join(' '))} does not fit: a whole number from ${least} to ${most} is expected`,
-    );
+    const value = wholeNumber(option, lists[option], least, most);
+    if (typeof value === 'number') return value;
+    wrong.push(`make: ${value}`);
     return null;
   };
   const level = number('--level', LEVELS[0], LEVELS.at(-1) ?? 0);
   const seed = number('--seed', 0, GREATEST_SEED);
-  const minutes = number('--minutes', MINUTES.least, MINUTES.most);
-  for (const option of ['--level', '--seed'])
-    if (lists[option] === undefined) wrong.push(`make: ${option} is missing`);
+  const minutes = lists['--minutes'] === undefined ? null : number('--minutes', MINUTES.least, MINUTES.most);
   const families = (lists['--families'] ?? [])
     .flatMap((text) => text.split(','))
     .filter((text) => text !== '');

@@ -17,27 +17,26 @@ import {
 } from '../words/questions.ts';
 import { terminalsOn } from '../words/quizRows.ts';
 import { BadInput } from './files.ts';
+import { wholeNumber } from './wholeNumber.ts';
 
 /** More than anybody answers, and soon drawn. */
 const MOST = 10_000;
 
 export function quiz(lists: Readonly<Record<string, readonly string[]>>): readonly object[] {
   const topics = (lists['--topic'] ?? []).map(topicNamed);
-  const count = wholeNumber('--count', lists, 1, MOST);
-  const seed = wholeNumber('--seed', lists, 0, GREATEST_SEED);
+  const count = numberIn('--count', lists, 1, MOST);
+  const seed = numberIn('--seed', lists, 0, GREATEST_SEED);
   return questions({ count, seed, ...(topics.length === 0 ? {} : { topics }) }).map(itemOf);
 }
 
-function wholeNumber(
+function numberIn(
   option: string,
   lists: Readonly<Record<string, readonly string[]>>,
   least: number,
-  greatest: number,
+  most: number,
 ): number {
-  const [text = '', ...more] = lists[option] ?? [];
-  const number = /^\d{1,10}$/.test(text) ? Number(text) : Number.NaN;
-  if (more.length > 0 || !(number >= least && number <= greatest))
-    throw new BadInput([`${option}: one whole number from ${least} to ${greatest} is expected`]);
+  const number = wholeNumber(option, lists[option], least, most);
+  if (typeof number === 'string') throw new BadInput([`quiz: ${number}`]);
   return number;
 }
 

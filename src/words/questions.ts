@@ -16,7 +16,7 @@ import { pictures } from './questions/pictures.ts';
 import { protection } from './questions/protection.ts';
 import type { QuestionWords, Said } from './questionWords.ts';
 import { sourceText } from './sources.ts';
-import { SUBJECT_WORDS } from './subjects.ts';
+import { OWN_WORDS, SUBJECT_WORDS } from './subjects.ts';
 import { testTitle } from './testTitles.ts';
 import { terminalName } from './trade.ts';
 import { str } from './values.ts';
@@ -57,9 +57,17 @@ export function stemParts({ kind, values, about }: Question): {
 } {
   return {
     given: wordsOf(kind).stem(values),
-    about: about === undefined ? null : `${capital(lineSaid(about, str(values, 'subject')))}.`,
+    about:
+      about === undefined
+        ? null
+        : FOUND.includes(kind)
+          ? `${OWN_WORDS[str(values, 'subject') as keyof typeof OWN_WORDS]} ${lineInWords(about.test, about).text}.`
+          : `${capital(lineSaid(about, str(values, 'subject')))}.`,
   };
 }
+
+/** They say what this unit or circuit did, not what a correct one does. */
+const FOUND: readonly string[] = ['which-cause', 'ruled-out', 'go-on-or-stop'];
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -97,9 +105,12 @@ export function tookText(question: Question, mistake: string | null): string | n
   return mistakes !== undefined && Object.hasOwn(mistakes, mistake) ? mistakeText(question, mistake) : null;
 }
 
-/** As somebody would write it: no more digits than the figure has. */
-const figureText = ({ answer, unit }: Pick<FigureAsked, 'answer' | 'unit'>): string =>
-  `${Number(answer.toPrecision(6))} ${unit}`;
+/** As somebody would write it: no more digits than the figure has, and ohms to the hundredth that an instrument shows. */
+function figureText({ answer, unit }: Pick<FigureAsked, 'answer' | 'unit'>): string {
+  const figure = String(Number(answer.toPrecision(6)));
+  const isCoarse = unit === 'Ω' && Math.abs(answer) < 10 && !/\.\d{2}/.test(figure);
+  return `${isCoarse ? answer.toFixed(2) : figure} ${unit}`;
+}
 
 const pairText = (pair: readonly string[]): string => pair.map(terminalName).join(' and ');
 
@@ -175,9 +186,8 @@ export function workingOf(question: Question): WorkedOut {
   const about = question.about ?? aboutOfRight(question);
   if (about === undefined) return { steps, why, otherwise: null };
   const line = lineInWords(about.test, about);
-  const telling = question.kind === 'which-test' ? [`${rightAnswerText(question)}: that test tells it.`] : [];
   return {
-    steps: [...steps, ...telling],
+    steps,
     why: [why, line.why].filter((text) => text !== '').join(' '),
     otherwise: line.otherwise === null ? null : `you would see ${line.otherwise}.`,
   };

@@ -255,7 +255,7 @@ export function quizQti(quiz: SetQuiz): Readonly<Record<string, string>> {
   const asked = questionsOf(quiz);
   return {
     'imsmanifest.xml': manifestXml(asked.length),
-    'test.xml': testXml(quiz.title, asked.length, quiz.minutes),
+    'test.xml': testXml(quiz.title.trim() || 'Questions', asked.length, quiz.minutes),
     ...Object.fromEntries(asked.map((question, i) => [`items/${itemId(i)}.xml`, itemXml(question, i)])),
   };
 }

@@ -24,7 +24,8 @@ const goTo = (page: Page, hash: string) =>
   }, hash);
 const atQuestion = (page: Page, number: number, of: number) =>
   page.getByText(`${number} of ${of} · `, { exact: false }).waitFor();
-const stem = (page: Page) => page.locator('#question').textContent();
+/** Units stand behind no-break spaces on the page. */
+const stem = async (page: Page) => (await page.locator('#question').textContent())?.replaceAll('\u00a0', ' ');
 
 /** What of the page lies beyond the window, px down and across. */
 const beyond = (page: Page) =>

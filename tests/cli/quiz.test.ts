@@ -39,10 +39,10 @@ test('topics are asked for by the ids of the aims', () => {
 });
 
 test.each([
-  [['0', '1'], '--count: one whole number from 1 to 10000 is expected'],
-  [['10001', '1'], '--count: one whole number'],
-  [['3', '-1'], '--seed: one whole number from 0 to 2147483647 is expected'],
-  [['3', '1.5'], '--seed: one whole number'],
+  [['0', '1'], 'quiz: --count "0" does not fit: a whole number from 1 to 10000 is expected'],
+  [['10001', '1'], '--count "10001" does not fit: a whole number'],
+  [['3', '-1'], '--seed "-1" does not fit: a whole number from 0 to 2147483647 is expected'],
+  [['3', '1.5'], '--seed "1.5" does not fit: a whole number'],
   [['3', '1', 'offr'], '--topic: unknown topic "offr"; one of: design'],
 ] as const)('%j is refused and says what is expected', ([count, seed, ...topics], message) => {
   expect(() => asked(count, seed, ...topics)).toThrow(BadInput);

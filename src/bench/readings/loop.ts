@@ -13,7 +13,8 @@ const LOW: Scale = { gain: 0.05, digits: 0.03, spans: OHMS };
 /** From here up a loop reading has no digits' error worth counting (contract), Ω. */
 const HIGH_FROM: Ohms = 20;
 const HIGH: Scale = { ...LOW, digits: 0 };
-const scaleAt = (truth: Ohms): Scale => (truth >= HIGH_FROM ? HIGH : LOW);
+/** The scale on which a loop of so much is shown. */
+export const loopScaleAt = (truth: Ohms): Scale => (truth >= HIGH_FROM ? HIGH : LOW);
 
 /** What the display divides by what it shows, as far down as it shows a loop at all. */
 const NOMINAL: Volts = 230;
@@ -25,12 +26,12 @@ export const loop = quantityOf({
   measurement: measuring('loop', { between, current: v.optional(v.picklist(LOOP_CURRENTS), 'low') }),
   fields: { between: pair, current: v.picklist(LOOP_CURRENTS), prospective: v.number() },
   shown: (truth, _, key, draw) => {
-    const figures = figuresOn(scaleAt(truth), truth, 'loop', key, draw);
+    const figures = figuresOn(loopScaleAt(truth), truth, 'loop', key, draw);
     return figures.value === null
       ? figures
       : { ...figures, prospective: Math.round(NOMINAL / Math.max(LEAST, figures.value)) };
   },
-  band: (truth) => ({ told: '', figures: [bandOn(scaleAt(truth), 'value', truth)] }),
+  band: (truth) => ({ told: '', figures: [bandOn(loopScaleAt(truth), 'value', truth)] }),
   display: ohmsShown,
   typedIn: ['Ω', 'kΩ'],
 });

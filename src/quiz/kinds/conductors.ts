@@ -1,4 +1,5 @@
 /** Questions on conductors, earth and loops: what they ought to read, what they let flow, and what limit they meet. */
+import { loopScaleAt } from '../../bench/readings/loop.ts';
 import { roundTo } from '../../bench/readings/scale.ts';
 import { conductorResistance } from '../../laws/conductor.ts';
 import { ELECTRODE_TOUCH_VOLTAGE, electrodeVoltage, greatestElectrode } from '../../laws/electrode.ts';
@@ -41,18 +42,24 @@ interface Run {
   readonly r2: Ohms;
 }
 
-function drawRun(dice: Dice): Run {
-  const length = dice.figure('length', 8, 48, 1);
-  const [line, protective] = dice.pick('areas', [
-    [6, 6],
-    [6, 2.5],
-    [10, 10],
-    [10, 4],
-    [4, 4],
-    [16, 6],
-  ] as const);
+type Areas = readonly [line: SquareMillimetres, protective: SquareMillimetres];
+const THIN_EARTH: readonly [Areas, ...Areas[]] = [
+  [6, 6],
+  [6, 2.5],
+  [10, 4],
+  [4, 4],
+  [16, 6],
+];
+const AREAS: readonly [Areas, ...Areas[]] = [...THIN_EARTH, [10, 10]];
+
+function drawRun(dice: Dice, least: Metres = 8, areas = AREAS): Run {
+  const length = dice.figure('length', least, 48, 1);
+  const [line, protective] = dice.pick('areas', areas);
   return { length, line, protective, r1: ofCircuit(length, line), r2: ofCircuit(length, protective) };
 }
+
+/** Rounded to the hundredth of an ohm that an instrument shows it is right, and so is every digit more. */
+const HUNDREDTH: Ohms = 0.006;
 
 /** Milliohms a metre, as tabled. */
 const perMetre = (area: SquareMillimetres): number => roundTo(1000 * ofCircuit(1, area), 0.01);
@@ -67,7 +74,7 @@ const protectiveOhms: Kind = {
       source: CONDUCTORS,
       unit: 'Ω',
       answer: roundTo(r2, 0.001),
-      tolerance: 0.011,
+      tolerance: HUNDREDTH,
       mistakes: {
         'there-and-back': 2 * r2,
         'thousand-out': r2 / 10,
@@ -87,7 +94,7 @@ const lineAndProtective: Kind = {
       source: CONDUCTORS,
       unit: 'Ω',
       answer: roundTo(r1 + r2, 0.001),
-      tolerance: 0.015,
+      tolerance: HUNDREDTH,
       mistakes: {
         'one-way': r1,
         'line-twice': 2 * r1,
@@ -104,16 +111,18 @@ const sumJudged: Kind = {
   id: 'sum-judged',
   topics: ['wiring'],
   ask: (dice) => {
-    const { length, line, protective, r1, r2 } = drawRun(dice);
+    // Long enough that a path beside PE takes away more than any instrument errs.
+    const { length, line, protective, r1, r2 } = drawRun(dice, 34, THIN_EARTH);
     const sum = roundTo(r1 + r2, 0.01);
     const answer = dice.pick('answer', ['as-it-ought', 'too-high', 'too-low']);
     const off = {
       'as-it-ought': [0, 0.03],
       'too-high': [0.3, 1.2],
-      'too-low': [-0.7 * sum, -0.45 * sum],
+      // What is left of PE beside another path; the line is whole.
+      'too-low': [-0.9 * r2, -0.65 * r2],
     } as const;
     const [least, greatest] = off[answer];
-    const read = roundTo(Math.max(0.01, sum + dice.figure('off', least, greatest, 0.01)), 0.01);
+    const read = roundTo(sum + dice.figure('off', least, greatest, 0.01), 0.01);
     return inOrder({
       values: { length, line, protective, sum, read, contacts: CONTACTS },
       source: CONDUCTORS,
@@ -181,7 +190,7 @@ const loopOfParts: Kind = {
       source: LOOP_SOURCE,
       unit: 'Ω',
       answer: roundTo(loopImpedance(external, fixed + tether), 0.01),
-      tolerance: 0.011,
+      tolerance: HUNDREDTH,
       mistakes: {
         'tether-forgotten': external + fixed,
         'external-forgotten': fixed + tether,
@@ -225,8 +234,11 @@ const loopLimit: Kind = {
   },
 };
 
-/** Half-width of a loop reading, Ω: 5 % and 0.03 Ω (contract). */
-const loopUncertainty = (ohms: Ohms): Ohms => 0.05 * ohms + 0.03;
+/** Half-width of a loop reading of some ohms at most, as the bench’s own instrument has it. */
+const loopUncertainty = (ohms: Ohms): Ohms => {
+  const { gain, digits } = loopScaleAt(ohms);
+  return gain * ohms + digits;
+};
 
 const loopJudged: Kind = {
   id: 'loop-judged',
@@ -292,7 +304,11 @@ const breakingCapacity: Kind = {
   topics: ['supply'],
   ask: (dice) => {
     const capacity = dice.pick('capacity', [4500, 6000, 10_000]);
-    const ohms = dice.figure('ohms', 0.02, 0.12, 0.01);
+    // As often one as the other.
+    const steps = Math.floor((100 * NOMINAL_TO_EARTH) / capacity);
+    const ohms = dice.pick('bears', [true, false])
+      ? dice.figure('more', (steps + 1) / 100, 0.2, 0.01)
+      : dice.figure('less', 0.02, Math.max(2, steps) / 100, 0.01);
     const amps = Math.round(prospectiveCurrent(ohms));
     return inOrder({
       values: { ohms, amps, capacity },
@@ -348,7 +364,7 @@ const voltDrop: Kind = {
 /** Of a loop beside the sum of its parts, Ω: what the reading differs by, and what that hints at. */
 const LOOP_BESIDE_SUM = {
   'parallel-path': [-0.13, -0.08],
-  'as-it-ought': [-0.01, 0.02],
+  'as-it-ought': [-0.01, 0.01],
   joint: [0.35, 1.2],
 } as const;
 

@@ -55,8 +55,7 @@ const whichTest: Kind = {
     if (telling === undefined) throw new Error('no test tells it');
     const ofSite = [...new Set(statedOn(one.site).map(({ action }) => action))];
     const others = ofSite.filter((action) => action !== one.action && !one.toldBy.includes(action));
-    // The test that cannot tell it is always among them: it is too often taken for the one that can.
-    const choices = [telling, one.action, ...dice.shuffle('others', others).slice(0, 2)];
+    const choices = [telling, ...dice.shuffle('others', others).slice(0, 3)];
     return inOrder({
       values: valuesOf(one),
       about: about(one),

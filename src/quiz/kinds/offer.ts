@@ -236,7 +236,8 @@ const leastOfLimits: Kind = {
   ask: (dice) => {
     const unit = dice.pick('unit', [16, 32]);
     const coding = dice.pick('coding', [13, 20, 32, 63]);
-    const setting = dice.pick('setting', [10, 13, 16, 25, 32]);
+    // Nobody can set a unit above its rating.
+    const setting = dice.pick('setting', unit === 16 ? [8, 10, 13, 16] : [10, 13, 16, 25, 32]);
     const limit = dice.pick('limit', [5, 8, 12, 18, 40]);
     const phases = dice.pick('phases', [1, 3]);
     const cable = codedCurrent(coding, phases);

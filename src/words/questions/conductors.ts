@@ -13,7 +13,7 @@ export const conductors: Readonly<Record<string, QuestionWords>> = {
       'thousand-out': 'That is ten times too little: check the milliohms.',
       'line-as-well': 'That is line and PE together, R1 + R2. Here PE alone is between the leads.',
     },
-    working: (v, answer) => [`${num(v, 'length')} m × ${num(v, 'each')} mΩ = ${answer}`],
+    working: (v, answer) => [`${num(v, 'length')} m × ${num(v, 'each')} mΩ/m = ${answer}`],
     why: 'Copper’s resistance follows from length and area alone. A reading well above that is a bad joint or a thinner conductor, and fault current meets it too.',
   },
   'line-and-protective': {
@@ -25,7 +25,7 @@ export const conductors: Readonly<Record<string, QuestionWords>> = {
       'in-parallel': 'That puts line and PE in parallel. Through the link they are in series.',
     },
     working: (v, answer) => [
-      `R1 = ${num(v, 'length')} × ${num(v, 'lineEach')} mΩ, R2 = ${num(v, 'length')} × ${num(v, 'protectiveEach')} mΩ`,
+      `R1: ${num(v, 'length')} m × ${num(v, 'lineEach')} mΩ/m. R2: ${num(v, 'length')} m × ${num(v, 'protectiveEach')} mΩ/m.`,
       `R1 + R2 = ${answer}`,
     ],
     why: 'This is the path that a line-to-earth fault takes through the circuit. Added to the supply’s own loop it decides whether the breaker trips in time.',
@@ -64,7 +64,7 @@ export const conductors: Readonly<Record<string, QuestionWords>> = {
         'That is the whole supply: it would drop there only with no other resistance in the loop.',
     },
     working: (v, answer) => [`${num(v, 'ohms')} Ω × ${num(v, 'milliamps') / 1000} A = ${answer}`],
-    why: 'What leaks flows through the electrode and drops there. All metal that hangs on this earth has that voltage against the ground on which a person stands.',
+    why: 'What leaks flows through the electrode and drops there. All metal that is joined to this earth has that voltage against the ground on which a person stands.',
   },
   'loop-of-parts': {
     stem: (v) =>
@@ -80,7 +80,7 @@ export const conductors: Readonly<Record<string, QuestionWords>> = {
   },
   'loop-limit': {
     stem: (v) =>
-      `A charge point hangs on a ${str(v, 'type')}${num(v, 'rating')} breaker that has to clear an earth fault. What is the most you may measure as its loop impedance, on a cold circuit?`,
+      `A ${str(v, 'type')}${num(v, 'rating')} breaker has to clear an earth fault at a charge point. What is the highest loop impedance that you may measure there, with the conductors cold?`,
     mistakes: {
       'hot-for-cold':
         'That is the limit for warm conductors. Cold ones have less resistance: 0.8 of it counts.',
@@ -128,35 +128,35 @@ export const conductors: Readonly<Record<string, QuestionWords>> = {
   },
   'breaking-capacity': {
     stem: (v) =>
-      `At the board the loop is ${two(v, 'ohms')} Ω. The breaker’s breaking capacity is ${num(v, 'capacity') / 1000} kA. Does it bear a dead short here?`,
-    choices: { 'bears-it': 'it bears it', 'does-not': 'it does not' },
+      `At the board the loop is ${two(v, 'ohms')} Ω. The breaker’s breaking capacity is ${num(v, 'capacity') / 1000} kA. Can it interrupt a dead short here?`,
+    choices: { 'bears-it': 'yes, it can', 'does-not': 'no, it cannot' },
     working: (v) => [
       `230 V ÷ ${two(v, 'ohms')} Ω = ${num(v, 'amps')} A, against ${num(v, 'capacity') / 1000} kA.`,
     ],
     why: 'A breaker that has to interrupt more than it is made for may weld, burn or burst.',
   },
   'supply-voltage': {
-    stem: (v) => `You read ${num(v, 'volts')} V from line to neutral at the origin. How is that?`,
-    choices: { low: 'too low', within: 'right', high: 'too high' },
+    stem: (v) => `You read ${num(v, 'volts')} V from line to neutral at the origin. How do you judge that?`,
+    choices: { low: 'too low', within: 'in order', high: 'too high' },
     working: () => ['230 V − 6 % = 216.2 V; 230 V + 10 % = 253 V.'],
     why: 'Outside that range the distributor has to see to it. Too low hints at a bad joint or an overloaded service, too high at a broken neutral.',
   },
   'volt-drop': {
     stem: (v) =>
-      `${num(v, 'length')} m of ${num(v, 'area')} mm² (${num(v, 'each')} mV a metre and ampere) carry ${num(v, 'amps')} A on one phase. How many volts are lost?`,
+      `A single-phase circuit of ${num(v, 'length')} m in ${num(v, 'area')} mm² (tabled: ${num(v, 'each')} mV an ampere and metre) carries ${num(v, 'amps')} A. How many volts are lost in it?`,
     mistakes: {
       'length-forgotten': 'That is the loss of one metre.',
       'there-and-back': 'That counts both ways again. The tabled figure already has line and neutral in it.',
       'as-percent': 'That is per cent of 230 V. Volts were asked.',
     },
     working: (v, answer) => [
-      `${num(v, 'length')} × ${num(v, 'amps')} × ${num(v, 'each')} ÷ 1000 = ${answer}; at most ${num(v, 'most')} V.`,
+      `${num(v, 'length')} m × ${num(v, 'amps')} A × ${num(v, 'each')} mV ÷ 1000 = ${answer}; at most ${num(v, 'most')} V.`,
     ],
     why: 'The volts lost heat the cable. A car charges for hours, so a long thin run shows in the bill and in the temperature.',
   },
   'loop-beside-its-sum': {
     stem: (v) =>
-      `Ze is ${two(v, 'external')} Ω and R1 + R2 ${two(v, 'fixed')} Ω. With everything connected, you read ${two(v, 'read')} Ω as the loop. What is the likeliest?`,
+      `Ze is ${two(v, 'external')} Ω and R1 + R2 ${two(v, 'fixed')} Ω. With everything connected, you read ${two(v, 'read')} Ω as the loop. What is most likely?`,
     choices: {
       'as-it-ought': 'it is as it ought to be',
       'parallel-path': 'bonded metal lies beside PE',
@@ -165,7 +165,7 @@ export const conductors: Readonly<Record<string, QuestionWords>> = {
     },
     working: (v) => [
       `${two(v, 'external')} + ${two(v, 'fixed')} = ${two(v, 'sum')} Ω, and you read ${two(v, 'read')} Ω.`,
-      'Conductors at their working temperature have a fifth more of their own part, not more.',
+      `Conductors at 70 °C have about a fifth more resistance: of R1 + R2 that is ${(0.2 * num(v, 'fixed')).toFixed(2)} Ω, no more.`,
     ],
     why: 'Ze was measured with the earthing conductor off, the loop with everything joined. Pipes and rods may then carry part of the current, so a low loop does not prove that PE is whole. A bad joint adds ohms that no table has.',
   },

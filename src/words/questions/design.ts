@@ -5,7 +5,7 @@ import { num } from '../values.ts';
 export const design: Readonly<Record<string, QuestionWords>> = {
   'carried-current': {
     stem: (v) =>
-      `A cable is tabled at ${num(v, 'tabled')} A. The factor for the air is ${num(v, 'ambient')}, for the circuits beside it ${num(v, 'grouped')}. What does it carry as it is laid?`,
+      `A cable is tabled at ${num(v, 'tabled')} A. The factor for the temperature of the air (Ca) is ${num(v, 'ambient')}, that for circuits beside it (Cg) ${num(v, 'grouped')}. How much current does it carry as it is laid?`,
     mistakes: {
       'factors-forgotten': 'That is the tabled figure, for 30 °C and a cable by itself.',
       'grouping-forgotten': 'That leaves out the circuits beside it, which warm it.',

@@ -2,6 +2,7 @@
 import type { SiteId } from '../../scenario/aims.ts';
 import type { Values } from '../../verification/testAction.ts';
 import type { QuestionWords } from '../questionWords.ts';
+import { SUBJECT_WORDS } from '../subjects.ts';
 import { testTitle } from '../testTitles.ts';
 import { str } from '../values.ts';
 
@@ -16,6 +17,15 @@ const SITE: Readonly<Record<SiteId, string>> = {
 export const siteOf = (v: Values): string => SITE[str(v, 'site') as SiteId];
 export const testOf = (v: Values): string => `“${testTitle(str(v, 'test'))}”`;
 
+const subjectOf = (v: Values): string => SUBJECT_WORDS[str(v, 'subject') as keyof typeof SUBJECT_WORDS];
+
+/** How a line came out that a test was about; what the line says stands behind. */
+export const cameOut = (v: Values, asItShould: boolean): string => {
+  const shouldBe = str(v, 'right') === 'should';
+  if (asItShould) return shouldBe ? 'this was so, as it should be' : 'this was not so, as it should be';
+  return shouldBe ? 'this was not so, though it should be' : 'this was so, though it should not be';
+};
+
 /** The line that they are about, its reason and its source are the bench's own and stand behind (src/words/questions.ts). */
 export const lines: Readonly<Record<string, QuestionWords>> = {
   'correct-unit': {
@@ -25,12 +35,12 @@ export const lines: Readonly<Record<string, QuestionWords>> = {
     why: '',
   },
   'which-test': {
-    stem: (v) => `${siteOf(v)} The test ${testOf(v)} cannot tell this. Which of these does?`,
+    stem: (v) => `${siteOf(v)} The test ${testOf(v)} cannot tell this. Which of these tests does?`,
     working: () => [],
     why: '',
   },
   'must-be-absent': {
-    stem: (v) => `${siteOf(v)} Which of these must a correct one not do?`,
+    stem: (v) => `${siteOf(v)} Which of these must ${subjectOf(v)} not do?`,
     working: () => [],
     why: '',
   },

@@ -29,6 +29,12 @@ const BRANCHES = 'Up to 51 A the duty is I ÷ 0.6 in per cent; above 51 A it is 
 const percentBranch = (percent: number): string =>
   percent > 85 ? `Above 85 %: I = ${percent} × 2.5 − 160.` : `From 10 to 85 %: I = ${percent} × 0.6.`;
 
+/** Of an offer that a cable would allow: what it needs, or why the unit offers less. */
+const ofCable = (v: Values, amps: number, ohms: string): string =>
+  num(v, 'answer') === amps
+    ? `The cable carries ${amps} A, but the unit is rated ${num(v, 'rated')} A.`
+    : `That would need ${ohms} between PP and PE.`;
+
 export const offer: Readonly<Record<string, QuestionWords>> = {
   'state-of-level': {
     stem: (v) => `The pilot’s positive peak reads ${num(v, 'volts').toFixed(2)} V. Which state is that?`,
@@ -66,7 +72,7 @@ export const offer: Readonly<Record<string, QuestionWords>> = {
       str(v, 'diode') === 'sound'
         ? [
             'The diode blocks in the negative half: nothing flows, nothing drops in the 1 kΩ.',
-            `So the peak is ${answer}.`,
+            `The whole of it shows: ${answer}.`,
           ]
         : [
             'With the diode shorted, the vehicle’s resistors load the negative half too.',
@@ -90,7 +96,7 @@ export const offer: Readonly<Record<string, QuestionWords>> = {
     why: 'The same current flows through the source and the vehicle. What the peak loses drops in the source, so a wrong source shifts every level and the unit may misread what a vehicle asks.',
   },
   'duty-of-current': {
-    stem: (v) => `Which duty offers ${num(v, 'amps')} A?`,
+    stem: (v) => `At which duty does the pilot offer ${num(v, 'amps')} A?`,
     mistakes: {
       'amperes-for-percent': 'That takes amperes for per cent. 32 A are 53.3 %, not 32 %.',
       'times-not-over':
@@ -132,7 +138,7 @@ export const offer: Readonly<Record<string, QuestionWords>> = {
   },
   'current-of-times': {
     stem: (v) =>
-      `Between two rising edges of the pilot are ${num(v, 'period')} µs, and it is high for ${num(v, 'high')} µs of them. How much does it offer, in each line?`,
+      `The pilot is high for ${num(v, 'high')} µs of each ${num(v, 'period')} µs. How much does it offer, in each line?`,
     mistakes: {
       'percent-for-amperes': 'That is the duty in per cent. Amperes are 0.6 times as many.',
       'low-for-high': 'That takes the low time. The offer is in the time that the pilot is high.',
@@ -140,7 +146,7 @@ export const offer: Readonly<Record<string, QuestionWords>> = {
         'That divides the high time by the low time. The duty is the high time over the whole period.',
     },
     working: (v, answer) => [
-      `${num(v, 'high')} ÷ ${num(v, 'period')} = ${((100 * num(v, 'high')) / num(v, 'period')).toFixed(1)} %`,
+      `${num(v, 'high')} µs ÷ ${num(v, 'period')} µs = ${((100 * num(v, 'high')) / num(v, 'period')).toFixed(1)} %`,
       `× 0.6 = ${answer}`,
     ],
     why: 'Only the share of the period counts. A frequency that is a little off changes both times alike.',
@@ -157,7 +163,9 @@ export const offer: Readonly<Record<string, QuestionWords>> = {
     },
     working: (v, answer) => [
       `The lowest of ${num(v, 'unit')}, ${num(v, 'setting')}, ${num(v, 'cable')} and ${num(v, 'limit')} A is ${Math.min(num(v, 'unit'), num(v, 'setting'), num(v, 'cable'), num(v, 'limit'))} A.`,
-      `Below 6 A nothing is offered, so the answer is ${answer}.`,
+      answer === '0 A'
+        ? 'The pilot has no duty for less than 6 A, so nothing is offered.'
+        : `That is 6 A or more, so the pilot can offer it: ${answer}.`,
     ],
     why: 'Every part of the path carries the same current: the weakest decides. Below 6 A the pilot stays steady and the vehicle waits.',
   },
@@ -173,16 +181,17 @@ export const offer: Readonly<Record<string, QuestionWords>> = {
   },
   'coding-with-contact': {
     stem: (v) =>
-      `A cable is coded ${num(v, 'ohms')} Ω (${num(v, 'coding')} A). A dirty contact adds ${num(v, 'contact')} Ω in the proximity (PP). What does the unit make of it?`,
+      `A cable is coded ${num(v, 'ohms')} Ω (${num(v, 'coding')} A). A dirty contact adds ${num(v, 'contact')} Ω at the proximity contact (PP). What does the unit make of it?`,
     choices: CODED,
     working: (v) => [
       `${num(v, 'ohms')} + ${num(v, 'contact')} = ${num(v, 'ohms') + num(v, 'contact')} Ω`,
       '13 A: 1100 to 2460 Ω. 20 A: 400 to 936 Ω. 32 A: 164 to 308 Ω. 63 A: 80 to 140 Ω. Above 4500 Ω: none.',
     ],
-    why: 'Added ohms make a large cable look like a smaller one: the car charges slowly and nothing is dangerous. Less resistance would be: a small cable would pass for a large one.',
+    why: 'Added ohms make a large cable look like a smaller one, or like none: the car charges slowly or not at all, and nothing is dangerous. Less resistance would be: a small cable would pass for a large one.',
   },
   'high-time': {
-    stem: (v) => `The pilot has 1000 Hz. How long is it high in each period to offer ${num(v, 'amps')} A?`,
+    stem: (v) =>
+      `The pilot runs at 1000 Hz. How long is it high in each period when it offers ${num(v, 'amps')} A?`,
     mistakes: {
       'low-for-high': 'That is the time for which the pilot is low.',
       'amperes-for-percent': 'That takes amperes for per cent of the period. 32 A are 53.3 %, not 32 %.',
@@ -192,7 +201,7 @@ export const offer: Readonly<Record<string, QuestionWords>> = {
       num(v, 'amps') <= 51
         ? `Duty: ${num(v, 'amps')} ÷ 0.6 = ${(num(v, 'amps') / 0.6).toFixed(1)} %`
         : `Duty: ${num(v, 'amps')} ÷ 2.5 + 64 = ${(num(v, 'amps') / 2.5 + 64).toFixed(1)} %`,
-      `of a period of 1 ms: ${answer}`,
+      `That share of a period of 1 ms: ${answer}`,
     ],
     why: 'The vehicle times the high part against the whole period. A pilot that is high for too long lets it draw more than cable and breaker carry.',
   },
@@ -211,9 +220,12 @@ export const offer: Readonly<Record<string, QuestionWords>> = {
     mistakes: {
       'no-supply': 'A coded plug is to be supplied. Only above 4500 Ω is there none for the unit.',
       '13-A': 'That would need 1100 to 2460 Ω between PP and PE.',
-      '16-A': 'No plug is coded 16 A. This would be the unit’s own rating.',
-      '20-A': 'That would need 400 to 936 Ω between PP and PE.',
-      '32-A': 'That would need 164 to 308 Ω between PP and PE, and a unit rated 32 A.',
+      '16-A': (v) =>
+        num(v, 'rated') === 16 && num(v, 'answer') > 0
+          ? 'That is the unit’s own rating. The cable is coded for less.'
+          : 'No plug is coded for 16 A.',
+      '20-A': (v) => ofCable(v, 20, '400 to 936 Ω'),
+      '32-A': (v) => ofCable(v, 32, '164 to 308 Ω'),
     },
     working: (v, answer) => [
       '13 A: 1100 to 2460 Ω. 20 A: 400 to 936 Ω. 32 A: 164 to 308 Ω. Above 4500 Ω: no plug.',

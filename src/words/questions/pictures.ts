@@ -12,11 +12,21 @@ const TRACE: Readonly<Record<string, string>> = {
   'pilot-broken': 'the pilot conductor breaks',
 };
 
+/** What the peak does then, V. */
+const CHANGES: Readonly<Record<string, string>> = {
+  'plugs-in': 'from 12 to 9 V',
+  asks: 'from 9 to 6 V',
+  'stops-asking': 'from 6 back to 9 V',
+  unplugs: 'from 9 to 12 V',
+  'pilot-to-earth': 'from 6 to 0 V',
+  'pilot-broken': 'from 9 to 12 V, as without a vehicle',
+};
+
 const LEVELS = 'A, no vehicle: 12 V. B, connected: 9 V. C, asks: 6 V. Shorted to PE: 0 V.';
 
 const LEADS: Readonly<Record<string, { readonly asks: string; readonly why: string }>> = {
   'line-against-earth': {
-    asks: 'Nothing is plugged in. Put the leads where a line contact that stuck closed shows, even with the neutral open.',
+    asks: 'Nothing is plugged in. Put the leads where they show a line contact that is stuck closed, even if the neutral contact is open.',
     why: 'PE is at earth whatever the unit does, so a live line shows against it. With the neutral open, the pair line to neutral reads 0 V though the line is live.',
   },
   'neutral-against-earth': {
@@ -74,7 +84,7 @@ const PLACES: Readonly<Record<string, { readonly asks: string; readonly why: str
 
 /** What somebody had who took another pair. */
 const PAIRS: Readonly<Record<string, string>> = {
-  'line-neutral': 'That pair has no earth in it: it reads the same whether or not PE is there.',
+  'line-neutral': 'That pair leaves PE out.',
   'neutral-earth': 'That pair has no line in it.',
   'line-earth': 'That pair has no neutral in it.',
   'pilot-neutral': 'The neutral is no part of the pilot’s circuit, and may be open.',
@@ -94,7 +104,7 @@ const TERMINALS: Readonly<Record<string, string>> = {
 const trace: QuestionWords = {
   stem: (v) => `Touch the moment when ${TRACE[str(v, 'what')]}.`,
   mistakes: Object.fromEntries(Object.entries(TRACE).map(([id, text]) => [id, `That is when ${text}.`])),
-  working: (_, answer) => [LEVELS, `At ${answer} the peak goes to the level that belongs to it.`],
+  working: (v, answer) => [LEVELS, `At ${answer} the peak goes ${CHANGES[str(v, 'what')]}.`],
   why: 'The vehicle’s resistors pull the positive peak down through the unit’s 1 kΩ, so each step of the peak is somebody’s act, or a fault.',
 };
 

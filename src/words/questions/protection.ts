@@ -25,13 +25,18 @@ const HOW_SOON: Readonly<Record<string, string>> = {
     'The vehicle has been unplugged (B to A). How soon does the socket-outlet’s lock have to let the plug go?',
 };
 
+const TIMES: Readonly<Record<number, string>> = {
+  1: 'its rated current',
+  2: 'twice its rated current',
+  5: 'five times its rated current',
+};
+
 export const protection: Readonly<Record<string, QuestionWords>> = {
   'insulation-volts': {
     stem: (v) => `You test the insulation of ${WHAT[str(v, 'what')]}. At which test voltage?`,
     choices: { 50: '50 V', 250: '250 V', 500: '500 V', 1000: '1000 V' },
-    working: (_, answer) => [
+    working: () => [
       'Circuits up to 500 V: 500 V. SELV: 250 V. Where equipment would be harmed and cannot be taken off: 250 V.',
-      `So ${answer}.`,
     ],
     why: 'A weak spot shows only at a voltage above the one it works at. Electronics do not survive that, so the maker’s instructions and 250 V come before the higher figure.',
   },
@@ -43,7 +48,7 @@ export const protection: Readonly<Record<string, QuestionWords>> = {
       'two-megohms': 'That was a figure below which one looked closer. It is no limit.',
       kilohms: 'That is a thousand times too little: megohms were asked.',
     },
-    working: (_, answer) => [`230 V circuits: 1 MΩ, also at 250 V. SELV: 0.5 MΩ. So ${answer}.`],
+    working: () => ['230 V circuits: at least 1 MΩ, also where 250 V is applied. SELV: at least 0.5 MΩ.'],
     why: 'Good insulation reads hundreds of megohms. Near the limit there is moisture or a nick already, and it gets worse.',
   },
   'insulation-together': {
@@ -59,21 +64,23 @@ export const protection: Readonly<Record<string, QuestionWords>> = {
   },
   'residual-time': {
     stem: (v) =>
-      `A ${num(v, 'milliamps')} mA residual device${str(v, 'delay') === 'S' ? ', delayed (S),' : ''} gets ${num(v, 'multiple')} times its rated current. Within which time does it have to trip?`,
+      `A ${num(v, 'milliamps')} mA residual device${str(v, 'delay') === 'S' ? ', delayed (S),' : ''} carries ${TIMES[num(v, 'multiple')]} to earth. Within which time does it have to trip?`,
     mistakes: {
-      'other-kind': 'That is the time of the other kind: a delayed device waits for the one behind it.',
+      'other-kind': (v) =>
+        str(v, 'delay') === 'S'
+          ? 'That is the time of a device without delay. A delayed one (S) waits for the device behind it.'
+          : 'That is the time of a delayed device (S), which waits for the device behind it.',
       'at-rated': 'That is the time at its rated current. More current has to trip it sooner.',
       'at-five-times': 'That is the time at five times its rated current.',
     },
-    working: (_, answer) => [
-      'General: 300 ms at 1 ×, 150 ms at 2 ×, 40 ms at 5 ×. Delayed (S): 500, 200, 150 ms.',
-      `So ${answer}.`,
+    working: () => [
+      'At its rated current, twice and five times that: 300, 150 and 40 ms. Delayed (S): 500, 200 and 150 ms.',
     ],
     why: 'The heart bears a larger current for a shorter time only. So the more leaks, the sooner the device has to open.',
   },
   'rising-alternating': {
     stem: (v) =>
-      `You raise an a.c. residual current slowly. A ${num(v, 'rated')} mA device trips at ${num(v, 'milliamps')} mA. How is that?`,
+      `You raise an a.c. residual current slowly. A ${num(v, 'rated')} mA device trips at ${num(v, 'milliamps')} mA. How do you judge that?`,
     choices: BAND,
     working: (v) => [
       `It may trip between ${num(v, 'least')} and ${num(v, 'greatest')} mA: half its rating to the whole of it.`,
@@ -82,29 +89,29 @@ export const protection: Readonly<Record<string, QuestionWords>> = {
   },
   'rising-direct': {
     stem: (v) =>
-      `You raise smooth d.c. slowly. The unit’s d.c. detector opens at ${num(v, 'milliamps')} mA. How is that?`,
+      `You raise smooth d.c. slowly. The unit’s d.c. detector opens at ${num(v, 'milliamps')} mA. How do you judge that?`,
     choices: BAND,
     working: () => ['A d.c. detector acts above 3 mA, and by 6 mA.'],
     why: 'More than 6 mA of smooth d.c. magnetises the core of a type A device upstream. That one is then blind to a.c., and nobody is told.',
   },
   'half-wave': {
     stem: (v) =>
-      `You raise a half-wave current. A 30 mA device of type ${str(v, 'type')} trips at ${num(v, 'milliamps')} mA (r.m.s., from 0°). How is that?`,
+      `You raise a half-wave current. A 30 mA device of type ${str(v, 'type')} trips at ${num(v, 'milliamps')} mA (r.m.s., from 0°). How do you judge that?`,
     choices: {
       'too-early': 'it trips too early',
       'in-its-band': 'as it should be',
-      'nothing-asked': 'nothing is asked',
+      'nothing-asked': 'not asked of it',
     },
     working: (v) => [
       str(v, 'type') === 'AC'
-        ? 'Type AC is made for full waves alone.'
+        ? 'Type AC is made for full waves alone: the standard asks nothing of it at half-waves.'
         : 'Type A: 0.35 to 1.4 times its rating, so 10.5 to 42 mA.',
     ],
     why: 'A charger’s rectifier makes half-waves of a leak behind it. A type AC core does not see them, so it has no business at a charge point.',
   },
   'at-half-the-rating': {
     stem: (v) =>
-      `${num(v, 'milliamps')} mA a.c. flow through a ${num(v, 'rated')} mA residual device and stay. Should it trip?`,
+      `A steady leakage of ${num(v, 'milliamps')} mA a.c. flows to earth behind a ${num(v, 'rated')} mA residual device. Should the device trip?`,
     working: (v) => [
       `Up to ${num(v, 'rated') / 2} mA it must not, from ${num(v, 'rated')} mA on it must. In between it may do either.`,
     ],
@@ -112,9 +119,9 @@ export const protection: Readonly<Record<string, QuestionWords>> = {
   },
   'direct-time': {
     stem: (v) =>
-      `${num(v, 'milliamps')} mA of smooth d.c. begin to leak at once. Within which time does the unit’s d.c. detector have to open?`,
+      `${num(v, 'milliamps')} mA of smooth d.c. suddenly leak to earth. Within which time does the unit’s d.c. detector have to open?`,
     choices: { 40: '0.04 s', 100: '0.10 s', 300: '0.30 s', 10000: '10.0 s' },
-    working: (_, answer) => ['6 mA: 10 s. 60 mA: 300 ms. 200 mA: 100 ms.', `So ${answer}.`],
+    working: () => ['6 mA: 10 s. 60 mA: 0.3 s. 200 mA: 0.1 s.'],
     why: 'Six milliamperes only blind another device, which takes its time. Much more is a fault that a person may be in.',
   },
   'who-trips': {
@@ -134,15 +141,14 @@ export const protection: Readonly<Record<string, QuestionWords>> = {
   'how-soon': {
     stem: (v) => HOW_SOON[str(v, 'what')] ?? '',
     choices: { 100: '0.1 s', 3000: '3.0 s', 5000: '5.0 s', 10000: '10.0 s' },
-    working: (_, answer) => [
-      'Letting go because a contact may part or PE is gone: 100 ms. Switching on, or off for another fault: 3 s. The lock: 5 s.',
-      `So ${answer}.`,
+    working: () => [
+      'The vehicle stops asking, the plug is pulled, or PE is lost: 0.1 s. Another fault, or switching on: 3 s. The lock: 5 s.',
     ],
     why: 'Where contacts may part live, or a car’s body may become live, tenths of a second count. Elsewhere the unit may look twice before it acts.',
   },
   'which-pole': {
     stem: (v) =>
-      `No vehicle (A). At a single-phase outlet you read L–N ${num(v, 'lineNeutral')} V, L–PE ${num(v, 'lineEarth')} V, N–PE ${num(v, 'neutralEarth')} V. Which of the unit’s contacts stayed closed?`,
+      `No vehicle (A). At a single-phase outlet a two-pole detector reads L–N ${num(v, 'lineNeutral')} V, L–PE ${num(v, 'lineEarth')} V, N–PE ${num(v, 'neutralEarth')} V. Which of the unit’s contacts stayed closed?`,
     choices: {
       none: 'none that these readings show',
       line: 'the line’s',
@@ -152,10 +158,10 @@ export const protection: Readonly<Record<string, QuestionWords>> = {
       num(v, 'lineEarth') === 0
         ? 'No voltage from L to PE: the line is open. A stuck neutral contact would read just so.'
         : num(v, 'lineNeutral') === 0
-          ? 'Voltage from L to PE, none from L to N: the line is live, and N is open, so it cannot be the other side of a reading.'
+          ? 'Voltage from L to PE, none from L to N: the line is live, and N is open.'
           : 'Voltage from L to N too: both sides are joined to the supply.',
     ],
-    why: 'With the neutral open, the pair L–N reads 0 V though the line is live: whoever measures that pair alone touches mains voltage.',
+    why: 'An open neutral hangs on nothing: the detector itself pulls it to the other lead, so both of its pairs read 0 V. Whoever measures L–N alone then touches a live line.',
   },
   'one-pair': {
     stem: (v) =>
@@ -192,8 +198,14 @@ export const protection: Readonly<Record<string, QuestionWords>> = {
       good: 'good insulation: write it down',
     },
     mistakes: {
-      electronics: 'Electronics lie between line and neutral alone, and only while the unit is connected.',
-      cable: 'As long as the unit is connected, its electronics lie beside the cable.',
+      electronics: (v) =>
+        is(v, 'connected')
+          ? 'Electronics lie between line and neutral alone. The reading to PE is low, too.'
+          : 'The unit is taken off, and its electronics with it.',
+      cable: (v) =>
+        is(v, 'connected')
+          ? 'As long as the unit is connected, its electronics lie beside the cable.'
+          : 'The reading from line to neutral is far above the least.',
       'to-earth': 'The reading to PE is far above the least.',
       good: 'One of the readings is under the least.',
     },

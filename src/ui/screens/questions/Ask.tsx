@@ -9,6 +9,7 @@ import type { Given } from '../../../quiz/given.ts';
 import type { Question } from '../../../quiz/question.ts';
 import type { Answer } from '../../../store/questionRecord.ts';
 import { givenText, partText, stemParts } from '../../../words/questions.ts';
+import { withUnits } from '../../format/withUnits.ts';
 import { KeyPad } from '../../parts/KeyPad.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
@@ -128,7 +129,7 @@ export function Ask({ question, answer, whyNow, isKept, isLast, asksSure, onAnsw
                 <span className="digit" aria-hidden="true">
                   {parts.includes(id) ? '✓' : i + 1}
                 </span>
-                <span>{text}</span>
+                <span>{withUnits(text)}</span>
               </button>
             ))}
           </div>
@@ -146,16 +147,16 @@ export function Ask({ question, answer, whyNow, isKept, isLast, asksSure, onAnsw
       <StepFrame bar={bar} {...(isTyping ? { form: { label: 'Your answer', onSubmit: typed.send } } : {})}>
         {whyNow === null ? null : <p className="note">{whyNow}</p>}
         <h2 ref={heading} tabIndex={-1} id="question">
-          {said}
+          {withUnits(said)}
         </h2>
-        {about === null ? null : <p className="asked-line">{about}</p>}
+        {about === null ? null : <p className="asked-line">{withUnits(about)}</p>}
         {question.picture === undefined ? null : <PilotPlot picture={question.picture} />}
         <TouchPicture question={question} given={answer?.given ?? given} onGiven={isTold ? null : setGiven} />
         {isTyping ? <FigureAnswer answer={typed} field={field} /> : null}
         {question.way === 'order' && !isTold && parts.length > 0 ? (
           <ol className="so-far" aria-label="your order so far">
             {parts.map((part) => (
-              <li key={part}>{partText(question, part)}</li>
+              <li key={part}>{withUnits(partText(question, part))}</li>
             ))}
           </ol>
         ) : null}
@@ -190,7 +191,7 @@ function Sureness({ said, asksSure, onBack, onSettle }: SurenessProps) {
   return (
     <>
       <h3 ref={heading} tabIndex={-1} className="bar-line">
-        <strong>{said}.</strong> {asksSure ? 'How sure? This locks.' : ''}
+        <strong>{withUnits(said)}.</strong> {asksSure ? 'How sure? This locks.' : ''}
       </h3>
       {asksSure ? <SureKeys isReady lines={[]} onLock={onSettle} /> : null}
       <div className="bar-acts">

@@ -5,9 +5,10 @@ import { isRight } from '../../../quiz/given.ts';
 import { isSafetyTopic } from '../../../quiz/safety.ts';
 import { AIMS } from '../../../scenario/aims.ts';
 import { keepAssessment } from '../../../store/keepQuestions.ts';
-import { AIM_WORDS } from '../../../words/aims.ts';
 import { backText } from '../../format/backText.ts';
 import { TextField } from '../../parts/TextField.tsx';
+import type { TopicRow } from '../../parts/TopicTable.tsx';
+import { TopicTable } from '../../parts/TopicTable.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import type { AskedFor } from './asked.ts';
@@ -33,12 +34,19 @@ export function Ended({ now, back, from, onAgain }: Props) {
   const sureAndWrong = settled.filter(({ right, sure }) => sure && !right).length;
   const [moment] = useState(() => Date.now());
   const [assessment, setAssessment] = useState(kept.assessment);
-  const rows = AIMS.flatMap(({ id }) => {
+  const rows = AIMS.flatMap(({ id }): readonly TopicRow[] => {
     const of = settled.filter(({ question }) => question.topic === id);
     const card = kept.cards.find(({ topic, kind }) => topic === id && kind === null);
-    return of.length === 0
-      ? []
-      : [{ id, of: of.length, right: of.filter(({ right }) => right).length, card }];
+    if (of.length === 0) return [];
+    return [
+      {
+        topic: id,
+        right: of.filter(({ right }) => right).length,
+        of: of.length,
+        back: card === undefined ? '–' : backText(card, assessment, moment),
+        beside: isSafetyTopic(id) ? <span className="note"> keeps you safe: asked sooner</span> : null,
+      },
+    ];
   });
   return (
     <StepFrame
@@ -63,30 +71,7 @@ export function Ended({ now, back, from, onAgain }: Props) {
           : `You would have signed for ${sureAndWrong === 1 ? 'one answer that was' : `${sureAndWrong} answers that were`} wrong.`}{' '}
         What you had wrong comes back soon, what you knew later each time.
       </p>
-      <table className="came-of-it">
-        <caption className="unseen">By topic</caption>
-        <thead>
-          <tr>
-            <th scope="col">topic</th>
-            <th scope="col">right</th>
-            <th scope="col">comes back</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ id, of, right, card }) => (
-            <tr key={id}>
-              <th scope="row">
-                {AIM_WORDS[id].question}
-                {isSafetyTopic(id) ? <span className="note"> keeps you safe: asked sooner</span> : null}
-              </th>
-              <td>
-                {right} of {of}
-              </td>
-              <td>{card === undefined ? '–' : backText(card, assessment, moment)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <TopicTable caption="By topic" rows={rows} />
       <AssessmentDay kept={assessment} onChange={setAssessment} />
       <p>
         <a href="#/questions?make=quiz" className="lone">

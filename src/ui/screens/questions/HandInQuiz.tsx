@@ -5,11 +5,12 @@ import type { SetQuiz } from '../../../quiz/setQuiz.ts';
 import { beginQuiz, codeOf, withAnswer } from '../../../quiz/setQuiz.ts';
 import type { KeptSession } from '../../../store/questionRecord.ts';
 import { wellFormed } from '../../../store/wellFormed.ts';
-import { AIM_WORDS } from '../../../words/aims.ts';
 import { stemText } from '../../../words/questions.ts';
 import { recordNumber } from '../../format/figures.ts';
+import { withUnits } from '../../format/withUnits.ts';
 import { download } from '../../parts/download.ts';
 import { TextField } from '../../parts/TextField.tsx';
+import { TopicTable } from '../../parts/TopicTable.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import { WorkedOut } from './WorkedOut.tsx';
@@ -70,19 +71,7 @@ export function HandInQuiz({ quiz, session }: Props) {
       )}
       {isWritten ? (
         <>
-          <table className="came-of-it">
-            <caption className="unseen">By topic</caption>
-            <tbody>
-              {marked.topics.map(({ topic, right, of }) => (
-                <tr key={topic}>
-                  <th scope="row">{AIM_WORDS[topic].question}</th>
-                  <td>
-                    {right} of {of}
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <TopicTable caption="By topic" rows={marked.topics} />
           {marked.items.map(({ question, isRight }, i) => {
             const answer = session.answers[i];
             return answer === undefined ? null : (
@@ -90,7 +79,7 @@ export function HandInQuiz({ quiz, session }: Props) {
                 <summary>
                   {i + 1}: {isRight ? 'right' : 'wrong'}
                 </summary>
-                <p>{stemText(question)}</p>
+                <p>{withUnits(stemText(question))}</p>
                 <WorkedOut question={question} answer={answer} isQuiet />
               </details>
             );

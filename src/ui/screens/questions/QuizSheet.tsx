@@ -3,6 +3,7 @@ import type { Question } from '../../../quiz/question.ts';
 import type { SetQuiz } from '../../../quiz/setQuiz.ts';
 import { questionSource, rightAnswerText, stemText, workedOut } from '../../../words/questions.ts';
 import { optionsText } from '../../../words/quizRows.ts';
+import { withUnits } from '../../format/withUnits.ts';
 import { TitleBlock } from '../../parts/TitleBlock.tsx';
 import { PilotPlot } from './PilotPlot.tsx';
 import { TouchPicture } from './TouchPicture.tsx';
@@ -33,14 +34,14 @@ export function QuizSheet({ quiz, questions, isKey }: Props) {
       <ol>
         {questions.map((question) => (
           <li key={question.id}>
-            <p>{stemText(question)}</p>
+            <p>{withUnits(stemText(question))}</p>
             {question.picture === undefined ? null : <PilotPlot picture={question.picture} />}
             <TouchPicture question={question} given={null} onGiven={null} />
             <Answers question={question} />
             {isKey ? (
               <p>
-                <strong>{rightAnswerText(question)}</strong>. {workedOut(question).join(' ')}{' '}
-                {questionSource(question)}
+                <strong>{withUnits(rightAnswerText(question))}</strong>.{' '}
+                {withUnits(workedOut(question).join(' '))} {questionSource(question)}
               </p>
             ) : null}
           </li>
@@ -58,7 +59,7 @@ function Answers({ question }: { readonly question: Question }) {
     <ul>
       {options.map((text) => (
         <li key={text}>
-          {question.way === 'order' ? '__' : '☐'} {text}
+          {question.way === 'order' ? '__' : '☐'} {withUnits(text)}
         </li>
       ))}
     </ul>

@@ -1,11 +1,11 @@
 /** The answer worked out: what was true and what was said, the sums, what was taken for what, the mechanism, the source. */
-import type { ReactNode } from 'react';
 import { useId } from 'react';
 import type { Sure } from '../../../attempt/record/attempt.ts';
 import { isRight, mistakeOf } from '../../../quiz/given.ts';
 import type { Question } from '../../../quiz/question.ts';
 import type { Answer } from '../../../store/questionRecord.ts';
 import { givenText, questionSource, rightAnswerText, tookText, workingOf } from '../../../words/questions.ts';
+import { withUnits } from '../../format/withUnits.ts';
 import { useFocus } from '../../parts/useFocus.ts';
 
 interface Props {
@@ -29,7 +29,7 @@ export function WorkedOut({ question, answer, isQuiet = false }: Props) {
   return (
     <section className={right ? 'worked-out' : 'worked-out wrong'} aria-labelledby={id}>
       <h3 ref={heading} tabIndex={-1} id={id}>
-        {headingText(question, { right, truth, said, isLong })}
+        {withUnits(headingText(question, { right, truth, said, isLong }))}
       </h3>
       <dl className="told-rows">
         {isLong ? <Row name="Answer">{truth}</Row> : null}
@@ -75,7 +75,10 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 function headingText({ way }: Question, { right, truth, said, isLong }: Told): string {
   if (isLong) return right ? 'Right' : 'Not right';
-  return right ? `${capital(said)}: right` : `${capital(truth)}. You ${VERB[way]} ${said}`;
+  const quoted = (text: string): string => (way === 'choice' ? `“${text}”` : text);
+  return right
+    ? `${quoted(capital(said))}: right`
+    : `${quoted(capital(truth))}. You ${VERB[way]} ${quoted(said)}`;
 }
 
 /** Only where sureness and truth part: what was trusted wrongly, and what was known without being trusted. */
@@ -84,9 +87,9 @@ const SETTLED: Readonly<Partial<Record<`${Sure} ${boolean}`, string>>> = {
   'guessing true': 'You called it a guess, and it was right.',
 };
 
-const Row = ({ name, children }: { readonly name: string; readonly children: ReactNode }) => (
+const Row = ({ name, children }: { readonly name: string; readonly children: string | undefined }) => (
   <>
     <dt>{name}</dt>
-    <dd>{children}</dd>
+    <dd>{withUnits(children ?? '')}</dd>
   </>
 );

@@ -10,6 +10,7 @@ import { aimLink, anySeed } from '../../flow/aimLinks.ts';
 import { questionsLink } from '../../flow/questionsLink.ts';
 import { backText } from '../../format/backText.ts';
 import { dayMonthText } from '../../format/dates.ts';
+import { TopicTable } from '../../parts/TopicTable.tsx';
 
 /** `changes`: another number when it is to be read anew. */
 export function AskedTopics({ changes }: { readonly changes: number }) {
@@ -37,42 +38,26 @@ export function AskedTopics({ changes }: { readonly changes: number }) {
           with when it comes back.
         </p>
       ) : (
-        <table>
-          <caption className="unseen">Questions answered, by topic</caption>
-          <thead>
-            <tr>
-              <th scope="col">topic</th>
-              <th scope="col">right</th>
-              <th scope="col">comes back</th>
-            </tr>
-          </thead>
-          <tbody>
-            {topics.map(({ topic, asked, right, due, last, lastWrong }) => (
-              <tr key={topic}>
-                <th scope="row">
-                  {AIM_WORDS[topic].question}
-                  {lastWrong === null ? null : (
-                    <>
-                      <br />
-                      <span className="note link-row">
-                        <a href={`#${questionsLink([topic], 3, 'record')}`}>
-                          Three questions<span className="unseen"> on {AIM_WORDS[topic].question}</span>
-                        </a>{' '}
-                        <a href={`#${aimLink(topic, 2, seed)}`}>
-                          On a unit<span className="unseen">: {AIM_WORDS[topic].question}</span>
-                        </a>
-                      </span>
-                    </>
-                  )}
-                </th>
-                <td>
-                  {right} of {asked}
-                </td>
-                <td>{backText({ due, last }, assessment, now)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <TopicTable
+          caption="Questions answered, by topic"
+          rows={topics.map(({ topic, asked, right, due, last, lastWrong }) => ({
+            topic,
+            right,
+            of: asked,
+            back: backText({ due, last }, assessment, now),
+            beside:
+              lastWrong === null ? null : (
+                <span className="note link-row">
+                  <a href={`#${questionsLink([topic], 3, 'record')}`}>
+                    Three questions<span className="unseen"> on {AIM_WORDS[topic].question}</span>
+                  </a>{' '}
+                  <a href={`#${aimLink(topic, 2, seed)}`}>
+                    On a unit<span className="unseen">: {AIM_WORDS[topic].question}</span>
+                  </a>
+                </span>
+              ),
+          }))}
+        />
       )}
       {topics.length > 0 && assessment !== null && assessment > now ? (
         <p className="note">
