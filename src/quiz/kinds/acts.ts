@@ -19,6 +19,8 @@ import { inOrder } from '../asking.ts';
 import type { Kind } from '../question.ts';
 import { askedSite } from '../site.ts';
 import { causesAt } from './causesAt.ts';
+/** Faults of a unit that somebody may report by what it does, by their ids in the catalogue. */
+import REPORTED from './reported.json' with { type: 'json' };
 import { about, drawOne } from './stated.ts';
 
 /** What a log may hold, as somebody would do it; their words go by the same names. */
@@ -192,25 +194,6 @@ const dueAfterRepair: Kind = {
     throw new Error('nothing is due');
   },
 };
-
-/** Faults of a unit that somebody may report by what it does. */
-const REPORTED = [
-  'line-pole-welded',
-  'opens-slowly',
-  'closes-slowly',
-  'supplies-in-b',
-  'coding-ignored',
-  'offer-too-high',
-  'residual-dead',
-  'direct-trips-late',
-  'direct-trips-early',
-  'lock-not-home',
-  'lock-will-not-release',
-  'resets-itself',
-  'diode-not-checked',
-  'short-not-acted-on',
-  'open-pen-late',
-] as const;
 
 const notAFault: Kind = {
   id: 'not-a-fault',

@@ -3,6 +3,7 @@ import { measuredLoopLimit } from '../../laws/overcurrent.ts';
 import type { Ohms } from '../../laws/quantities.ts';
 import type { ScenarioFile } from '../../scenario/schema.ts';
 import type { Values } from '../../verification/testAction.ts';
+import CAUSES from './causes.json' with { type: 'json' };
 import type { Cause, ShownState, Shows } from './state.ts';
 import { figureOf, idOf, lengthOf, perMetre, tetherPerMetre } from './state.ts';
 
@@ -21,7 +22,7 @@ const beside = (own: Ohms, less: Ohms): Ohms | null => (own > less ? (own * (own
 /** A joint that adds so much, or a path beside it that takes as much away; nothing where the figures are alike. */
 function partedFrom(sum: Ohms, read: Ohms, protective: Ohms): Pick<ShownState, 'causes' | 'circuit'> | null {
   const off = Number((read - sum).toFixed(3));
-  if (off >= JOINT) return { causes: [{ fault: 'pe-joint', ohms: off } satisfies Cause] };
+  if (off >= JOINT) return { causes: [{ fault: CAUSES.jointInProtective, ohms: off } satisfies Cause] };
   if (off >= -CLOSE) return {};
   const path = beside(protective, -off);
   return path === null || path < LEAST_PATH ? null : { circuit: { parallelEarth: Number(path.toFixed(4)) } };

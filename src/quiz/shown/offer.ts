@@ -5,6 +5,7 @@ import { CABLE_CODINGS, codingResistance } from '../../laws/proximity.ts';
 import type { Amps, Ohms } from '../../laws/quantities.ts';
 import { isWithin } from '../../laws/quantities.ts';
 import type { Question } from '../question.ts';
+import CAUSES from './causes.json' with { type: 'json' };
 import type { ShownState, Shows } from './state.ts';
 import { figureOf, idOf, inState, socketFor } from './state.ts';
 
@@ -53,7 +54,7 @@ const dutyOff: Shows = ({ values }) => {
   const isLow = duty < 0.5;
   const from = isLow ? OFF.low : OFF.high;
   const share = Number(Math.abs(dutyForCurrent(from) - duty).toFixed(4));
-  return offering(from, { fault: isLow ? 'offer-too-low' : 'offer-too-high', share });
+  return offering(from, { fault: isLow ? CAUSES.offersTooLittle : CAUSES.offersTooMuch, share });
 };
 
 /** What a dirty contact may add, Ω: as the catalogue has it. */
@@ -66,7 +67,7 @@ function plugOf(coding: number | null, contact: Ohms): ShownState | null {
     test: 'coding-sizes',
     on: 'single-tns',
     unit: socketFor(coding ?? 32),
-    causes: contact === 0 ? [] : [{ fault: 'proximity-contact-dirty', ohms: contact }],
+    causes: contact === 0 ? [] : [{ fault: CAUSES.contactOfCodingDirty, ohms: contact }],
   };
   const code = CABLE_CODINGS.find((one) => one === coding) ?? null;
   return {

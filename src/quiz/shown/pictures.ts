@@ -1,6 +1,7 @@
 /** What questions on a trace or a drawing show. */
 import type { OperationInput } from '../../bench/operation.ts';
 import type { SiteId } from '../../scenario/aims.ts';
+import CAUSES from './causes.json' with { type: 'json' };
 import type { Cause, Shows } from './state.ts';
 import { idOf, inState } from './state.ts';
 
@@ -22,7 +23,7 @@ const MOMENTS: Readonly<Record<string, Seen>> = {
   'pilot-broken': { test: 'pilot-open', left: inState('B') },
 };
 
-const LINE_STUCK: Seen = { test: 'state-a', causes: [{ fault: 'line-pole-welded' }] };
+const LINE_STUCK: Seen = { test: 'state-a', causes: [{ fault: CAUSES.linePoleStuck }] };
 
 const LEADS: Readonly<Record<string, Seen>> = {
   'line-against-earth': LINE_STUCK,

@@ -1,5 +1,6 @@
 /** What questions on insulation, on what trips and on how soon a unit lets go show. */
 import type { Values } from '../../verification/testAction.ts';
+import CAUSES from './causes.json' with { type: 'json' };
 import type { Cause, Shows } from './state.ts';
 import { figureOf, idOf, LOCKED_OFF } from './state.ts';
 
@@ -36,8 +37,8 @@ const LETS_GO: Readonly<Record<string, string>> = {
 
 const STUCK: Readonly<Record<string, readonly Cause[]>> = {
   none: [],
-  line: [{ fault: 'line-pole-welded' }],
-  both: [{ fault: 'all-poles-welded' }],
+  line: [{ fault: CAUSES.linePoleStuck }],
+  both: [{ fault: CAUSES.allPolesStuck }],
 };
 
 const leak = (fault: string, megohms: number): readonly Cause[] => [
@@ -64,7 +65,7 @@ export const protection: Readonly<Record<string, Shows>> = {
     const answer = question.way === 'choice' ? question.answer : '';
     const test = 'residual-ramp';
     if (answer === 'in-its-band') return { test, on: 'single-tns', ...ratedAt(rated) };
-    const fault = answer === 'too-early' ? 'residual-trips-early' : 'residual-trips-late';
+    const fault = answer === 'too-early' ? CAUSES.residualEarly : CAUSES.residualLate;
     // The catalogue's devices that trip at a wrong current are of 30 mA.
     const isInCatalogue = rated === 30 && (answer === 'too-late' || amps <= EARLIEST.greatest);
     return isInCatalogue ? { test, on: 'single-tns', causes: [{ fault, amps }] } : null;
@@ -76,14 +77,14 @@ export const protection: Readonly<Record<string, Shows>> = {
     if (answer === 'in-its-band') return { test, on: 'single-tns' };
     const [fault, isInCatalogue] =
       answer === 'too-early'
-        ? ['direct-trips-early', amps <= DIRECT.early]
-        : ['direct-trips-late', amps >= DIRECT.late];
+        ? [CAUSES.directEarly, amps <= DIRECT.early]
+        : [CAUSES.directLate, amps >= DIRECT.late];
     return isInCatalogue ? { test, on: 'single-tns', causes: [{ fault, amps }] } : null;
   },
   'half-wave': (question) => {
     const answer = question.way === 'choice' ? question.answer : '';
     if (answer === 'too-early') return null;
-    const causes = idOf(question.values, 'type') === 'AC' ? [{ fault: 'residual-type-ac' }] : [];
+    const causes = idOf(question.values, 'type') === 'AC' ? [{ fault: CAUSES.residualTypeAC }] : [];
     return { test: 'half-wave', on: 'single-tns', causes };
   },
   'at-half-the-rating': ({ values }) => {
@@ -124,9 +125,9 @@ export const protection: Readonly<Record<string, Shows>> = {
       on: 'single-tns',
       causes:
         answer === 'cable'
-          ? leak('line-neutral-insulation-low', figureOf(values, 'lineNeutral'))
+          ? leak(CAUSES.leakLineNeutral, figureOf(values, 'lineNeutral'))
           : answer === 'to-earth'
-            ? leak('line-pe-insulation-low', figureOf(values, 'toEarth'))
+            ? leak(CAUSES.leakLineProtective, figureOf(values, 'toEarth'))
             : [],
     };
   },

@@ -9,6 +9,7 @@ import type { Question } from '../question.ts';
 import { askedSite } from '../site.ts';
 import type { ShownState, Shows } from './state.ts';
 import { idOf } from './state.ts';
+import MAKES from './testOfMake.json' with { type: 'json' };
 
 const siteIn = ({ values }: Question): SiteId => idOf(values, 'site') as SiteId;
 const chosen = (question: Question): string => (question.way === 'choice' ? question.answer : '');
@@ -66,28 +67,8 @@ const whereItShows: Shows = ({ values, topic }) => {
   return null;
 };
 
-/** Where what a sound make may do is met. */
-const TEST_OF_MAKE: Readonly<Record<string, string>> = {
-  'start-delay': 'state-c',
-  'keeps-default-hours': 'state-c',
-  'waits-for-authorisation': 'state-c',
-  'held-by-load-sharing': 'state-b',
-  'offer-cut-by-load-sharing': 'state-b',
-  'customers-small-cable': 'state-b',
-  'set-by-installer': 'state-b',
-  'ventilation-refused': 'state-d',
-  'bleed-across-poles': 'state-a',
-  'arrester-clamps': 'insulation-unit',
-  'device-at-the-board': 'residual-rated',
-  'goes-on-without-a-line': 'lost-line',
-  'plug-free-until-supplied': 'hold',
-  'earth-pole-open-unpowered': 'pe-outlet',
-  'open-pen-acts-at-once': 'open-pen',
-  'steel-beside-earth': 'pe-circuit',
-  'delayed-device-ahead': 'residual-origin',
-  'trip-clears-with-supply': 'recovery',
-  'slow-to-start': 'supply-return',
-};
+/** Where what a sound make may do is met, by its id in the catalogue. */
+const TEST_OF_MAKE: Readonly<Record<string, string>> = MAKES;
 
 const soundMake: Shows = (question) => {
   const make = chosen(question);

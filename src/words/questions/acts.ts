@@ -1,6 +1,7 @@
 /** Words of the questions on what to do. */
 import type { UnsafeId } from '../../bench/unsafe.ts';
 import type { Values } from '../../verification/testAction.ts';
+import { REPORTS } from '../causes/reports.ts';
 import { causeTitle } from '../causeTitles.ts';
 import type { QuestionWords } from '../questionWords.ts';
 import { UNSAFE_ACT_WORDS } from '../unsafeActs.ts';
@@ -12,44 +13,6 @@ const whyUnsafe = (v: Values): string => {
   return why === ''
     ? 'Each act rests on the one before it: off and locked, then the cover, then proved dead where it is touched, and everything back before power.'
     : UNSAFE_ACT_WORDS[why as UnsafeId].why;
-};
-
-/** What somebody says of a unit: what a sound make may do, and what no sound unit does. */
-const REPORTS: Readonly<Record<string, string>> = {
-  'start-delay': 'waits some minutes before it supplies',
-  'keeps-default-hours': 'charges outside set hours only when told to',
-  'waits-for-authorisation': 'waits until somebody authorises it',
-  'held-by-load-sharing': 'offers nothing while the house draws much',
-  'offer-cut-by-load-sharing': 'offers less while the house draws much',
-  'customers-small-cable': 'offers 20 A through a cable coded for 20 A',
-  'set-by-installer': 'offers 16 A though it is rated 32 A',
-  'ventilation-refused': 'refuses a vehicle that asks for ventilation',
-  'bleed-across-poles': 'shows a ghost voltage at its open outlet',
-  'arrester-clamps': 'reads low at 500 V while its arrester is in',
-  'device-at-the-board': 'has no residual device, the board has it',
-  'goes-on-without-a-line': 'goes on with two lines when one is lost',
-  'plug-free-until-supplied': 'holds its plug only while it supplies',
-  'earth-pole-open-unpowered': 'opens PE to the outlet without a supply',
-  'open-pen-acts-at-once': 'goes off at a short dip of the supply',
-  'steel-beside-earth': 'has a PE that reads below its copper',
-  'delayed-device-ahead': 'trips before the delayed device at the board',
-  'trip-clears-with-supply': 'is ready once the supply was off and on',
-  'slow-to-start': 'takes half a minute to start',
-  'line-pole-welded': 'has a live line at its outlet without a vehicle',
-  'opens-slowly': 'takes a third of a second to go off',
-  'closes-slowly': 'takes five seconds to supply a vehicle',
-  'supplies-in-b': 'supplies a vehicle that is only connected',
-  'coding-ignored': 'offers 32 A through a cable coded for 20 A',
-  'offer-too-high': 'offers 38 A though it is rated 32 A',
-  'residual-dead': 'stays on at its rated residual current',
-  'direct-trips-late': 'opens at 9 mA of smooth d.c.',
-  'direct-trips-early': 'opens at 2 mA of smooth d.c.',
-  'lock-not-home': 'lets its plug be pulled while it supplies',
-  'lock-will-not-release': 'keeps the plug held after the vehicle has gone',
-  'resets-itself': 'closes again by itself after a residual trip',
-  'diode-not-checked': 'supplies a vehicle whose diode is shorted',
-  'short-not-acted-on': 'supplies while its pilot is shorted to PE',
-  'open-pen-late': 'opens ten seconds after the PEN is lost',
 };
 
 export const acts: Readonly<Record<string, QuestionWords>> = {
