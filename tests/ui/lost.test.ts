@@ -39,8 +39,23 @@ test('each reading, record and reason that is wanting in the sums stands among w
 
 test('a judgement or a prediction that was lost has its source', () => {
   const answers = told.flatMap((one) =>
-    lostIn(one).filter(({ part }) => part === 'judgement' || part === 'prediction'),
+    lostIn(one).filter(
+      ({ part, line }) => (part === 'judgement' || part === 'prediction') && !line.startsWith('not done'),
+    ),
   );
   expect(answers.length).toBeGreaterThan(20);
   for (const { source } of answers) expect(source).toMatch(/\S/);
+});
+
+test('of a test that was not done one thing is wanting in judgement, with how many lines it has', () => {
+  const [scenario, file] = [scenarioNamed('harbour-mews').scenario, scenarioNamed('harbour-mews').file];
+  const one = debriefOf(
+    scenario,
+    attemptBySkill(scenario, file as object, SKILLS[0] as (typeof SKILLS)[number], 1),
+  );
+  const undone = one.tests.filter(({ done, counts }) => counts && !done).map(({ test }) => test);
+  expect(undone.length).toBeGreaterThan(0);
+  const judged = lostIn(one).filter(({ part, test }) => part === 'judgement' && undone.includes(test));
+  expect(judged.map(({ test }) => test)).toEqual(undone);
+  for (const { line } of judged) expect(line).toMatch(/^not done, so \d+ lines? w/);
 });

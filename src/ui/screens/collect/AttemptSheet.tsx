@@ -2,9 +2,7 @@
 import { Fragment } from 'react';
 import type { Debrief } from '../../../attempt/marks/debrief.ts';
 import type { ClassRow } from '../../../desk/class.ts';
-import { labelOf } from '../../../desk/class.ts';
 import type { Marked } from '../../../desk/collect.ts';
-import { visible } from '../../../scenario/quoted.ts';
 import type { PartName } from '../../../scenario/schema.ts';
 import { gatesWords, lookText, passedWords, verdictWords } from '../../../words/collect.ts';
 import { TRUTH_WORDS } from '../../../words/mattered.ts';
@@ -33,19 +31,17 @@ const ORDER: readonly PartName[] = [
   'diagnosis',
   'reasons',
 ];
-/** So many characters of single answers fill the page beside all else, with a comment as long as it may be. */
+/** So many characters of single answers fill the page beside all else; a comment takes its share of them. */
 const FILLS = 3600;
 
 export function AttemptSheet({ told, one, row, word, questions }: Props) {
   const { marks } = told;
   const lost = ORDER.flatMap((part) => lostIn(told).filter((item) => item.part === part));
-  const shown = fitting(lost);
   const comment = one.note?.comment ?? '';
+  const shown = fitting(lost, FILLS - comment.length);
   return (
     <article className="only-printed attempt-sheet">
-      <h2>
-        {visible(labelOf(row))}: {verdictWords(row)}
-      </h2>
+      <h2>{verdictWords(row)}</h2>
       <p>
         A faultless trainee {TRUTH_WORDS[row.verdict.truth]}{' '}
         <strong>
@@ -107,10 +103,10 @@ const answerText = (item: Lost): string =>
   ].join(' ');
 
 /** As many as fit, in their order. */
-function fitting(lost: readonly Lost[]): readonly Lost[] {
+function fitting(lost: readonly Lost[], fills: number): readonly Lost[] {
   let length = 0;
   return lost.filter((item) => {
     length += answerText(item).length + 20;
-    return length <= FILLS;
+    return length <= fills;
   });
 }

@@ -116,7 +116,24 @@ function leftOut({ run }: Debrief, { test, done }: DebriefTest): readonly Lost[]
   ];
 }
 
-function judged(told: Debrief, { test, lines, limits }: DebriefTest): readonly Lost[] {
+function judged(told: Debrief, { test, done, lines, limits }: DebriefTest): readonly Lost[] {
+  const open = lines.filter(({ judged, judgement }) => judgement !== null && judged !== judgement).length;
+  // Of a test that was not done it is one thing that is wanting, however many lines it has.
+  if (!done)
+    return open === 0
+      ? []
+      : [
+          {
+            key: `judgement ${test}`,
+            part: 'judgement',
+            test,
+            line: `not done, so ${open} ${open === 1 ? 'line was' : 'lines were'} not judged`,
+            said: 'nothing',
+            truth: 'due here: a faultless trainee does it',
+            source: null,
+            read: [],
+          },
+        ];
   return [
     ...lines
       .filter(({ judged, judgement }) => judgement !== null && judged !== judgement)
