@@ -10,7 +10,11 @@ import { causeTitle } from './causeTitles.ts';
 import { DISTURBANCE_WORDS, VEHICLE_WORDS } from './settings.ts';
 import { conductorOf, fromLabel, PLACE_WORDS, placeOf, probeText, SINGLE_WORDS } from './terminals.ts';
 
-const NAMED_PLACES: Readonly<Record<string, string>> = { incoming: 'live side', met: 'MET' };
+const NAMED_PLACES: Readonly<Record<string, string>> = {
+  incoming: 'live side',
+  met: 'MET',
+  house: 'house earth',
+};
 
 /** Short, for a terminal on a drawing: `outlet L1`. */
 export function terminalName(terminal: Terminal): string {

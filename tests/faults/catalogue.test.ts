@@ -119,7 +119,7 @@ describe('a fault', () => {
     const { verification, ofFamily } = findings(scenario, entry.family);
     expect(ofFamily).toContain(action);
     // A failing tester tells nothing of the unit.
-    expect(verification.conclusion).toBe(entry.component === 'tester' ? 'could not finish' : 'not sound');
+    expect(verification.conclusion).toBe(entry.family === 'tester' ? 'could not finish' : 'not sound');
   });
 
   test('no tell is left over', () => {
