@@ -5,7 +5,7 @@
  */
 import { minimumInsulation } from '../laws/insulationLimits.ts';
 import type { Ohms } from '../laws/quantities.ts';
-import { CONTACT_ALLOWANCE, expectedCable, expectedCircuitProtective } from '../site/expected.ts';
+import { CONTACT_ALLOWANCE, expectedCable, expectedCircuitProtective, leastApart } from '../site/expected.ts';
 import { opensEarthUnpowered } from '../unit/design.ts';
 import type { DeadFailure, FailedTest, Knowledge } from './knowledge.ts';
 import type { Measurement } from './operation.ts';
@@ -127,7 +127,19 @@ const STANDS_AT: Readonly<Record<Terminal, number>> = {
   'outlet.PE': 3,
 };
 
+/** The circuit's own earth held against the house's: metal between them brings the house's voltage to the vehicle. */
+function earths({ installation: { site } }: World, reading: Reading): Told {
+  const most = (reading.value ?? Infinity) + (reading.uncertainty ?? 0);
+  return {
+    paths: ['PE met–house'],
+    failure: most < leastApart(site) ? 'earths-together' : null,
+    volts: 0,
+    isOpen: false,
+  };
+}
+
 function continuity(world: World, between: readonly [Probe, Probe], reading: Reading): Told | null {
+  if (between.includes('met') && between.includes('house')) return earths(world, reading);
   const ends = between.map((probe) => (typeof probe === 'string' ? STANDS_AT[probe] : undefined));
   const [a, b] = ends;
   if (a === undefined || b === undefined) return null;

@@ -19,7 +19,7 @@ export interface Knowledge {
   readonly earthShown: readonly string[];
 }
 
-export type DeadFailure = 'insulation-low' | 'protective-open' | 'protective-above-sum';
+export type DeadFailure = 'insulation-low' | 'protective-open' | 'protective-above-sum' | 'earths-together';
 
 export interface FailedTest {
   readonly why: DeadFailure;

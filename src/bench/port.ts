@@ -28,7 +28,7 @@ export interface Leads {
   readonly solution: Solution;
 }
 
-const SINGLE = { met: 'met', earth: 'rod', case: 'case' } as const;
+const SINGLE = { met: 'met', house: 'house', earth: 'rod', case: 'case' } as const;
 
 /**
  * The network node that a terminal (one of terminalsOf(site)) stands for now: `outlet` is the tether's connector, or

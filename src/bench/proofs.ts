@@ -6,7 +6,6 @@ import type { Volts } from '../laws/quantities.ts';
 import type { Isolator } from './plant.ts';
 import type { Reading } from './reading.ts';
 import type { Place } from './terminals.ts';
-import type { Happening } from './world.ts';
 
 export interface Proof {
   /** When, on the clock of whoever keeps it. */
@@ -37,10 +36,11 @@ interface Proving {
   readonly wasDark: boolean;
 }
 
-export const DARK = 'detector dark on its proving unit' satisfies Happening['what'];
+/** What is seen then: one of the world's happenings. */
+export const DARK = 'detector dark';
 
 /** Whether what happened while a place was looked at shows that the detector fails. */
-export const showDark = (events: readonly Pick<Happening, 'what'>[]): boolean =>
+export const showDark = (events: readonly { readonly what: string }[]): boolean =>
   events.some(({ what }) => what === DARK);
 
 /** After one more look at a place with this off. Live by any tool ends a proof; only a two-pole detector, tried before, makes one, and none that fails a trial. */

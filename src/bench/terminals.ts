@@ -14,13 +14,15 @@ export type Probe = Terminal | readonly Terminal[];
 
 /**
  * Every terminal of this site, in the order of the installation. `incoming.X` is the live side of the origin, which stays
- * live when the circuit is isolated; `earthing` is the distributor's earth, as it is with the earthing conductor off.
+ * live when the circuit is isolated; `house` is the earthing terminal of a house that is earthed otherwise than the
+ * circuit; `earthing` is the distributor's earth, as it is with the earthing conductor off.
  */
-export function terminalsOf(site: Pick<Site, 'phases' | 'earthing'>): readonly Terminal[] {
+export function terminalsOf(site: Pick<Site, 'phases' | 'earthing' | 'house'>): readonly Terminal[] {
   const conductors = [...livesOf(site), 'PE'];
   return [
     'earth',
     'met',
+    ...(site.house === undefined ? [] : ['house']),
     ...(site.earthing === 'TT' ? [] : ['earthing']),
     ...livesOf(site).map((x) => `incoming.${x}`),
     ...conductors.map((x) => `origin.${x}`),

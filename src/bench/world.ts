@@ -29,7 +29,7 @@ export const HAPPENINGS = [
   'upstream device tripped',
   'circuit breaker tripped',
   'instrument fuse opened',
-  'detector dark on its proving unit',
+  'detector dark',
 ] as const;
 
 export interface Happening {

@@ -19,6 +19,8 @@ export const TAPS: Readonly<Record<string, number>> = {
   coding: 13,
   // As ze.
   electrode: 29,
+  // As pe-circuit.
+  'earths-apart': 16,
   'make-good': 14,
   ze: 29,
   pfc: 20,

@@ -19,6 +19,7 @@ export type Impossible =
   | 'no-electrode'
   | 'no-earthing-conductor'
   | 'no-pen'
+  | 'no-second-earth'
   | 'no-arrester'
   | 'electrode-decides'
   | 'three-phases'

@@ -1,7 +1,15 @@
 /** What is wrong to be seen, and what it brings about. Whether anybody looks is not known here. */
 import type { Found } from '../site/part.ts';
 import type { Fault, NextStep, Tell } from './fault.ts';
-import { LOCK_OFF, PUT_RIGHT, socketOnly, TELL_INSTALLER, TELL_MAKER, tetheredOnly } from './fault.ts';
+import {
+  islandOnly,
+  LOCK_OFF,
+  PUT_RIGHT,
+  socketOnly,
+  TELL_INSTALLER,
+  TELL_MAKER,
+  tetheredOnly,
+} from './fault.ts';
 import { withVisible } from './parts.ts';
 
 interface Sight extends Pick<Fault, 'id' | 'component'> {
@@ -73,6 +81,18 @@ export const mechanicalFaults: readonly Fault[] = [
     },
     next: PUT_RIGHT,
     tell: TELL_INSTALLER,
+  }),
+  sight({
+    // BS 7671:2018+A2:2022 411.3.1.1; Part 2 (from memory): within arm’s reach, 2.5 m, counts as touched together.
+    id: 'house-metal-within-reach',
+    component: 'enclosure',
+    seen: {
+      where: 'position',
+      what: { id: 'house-metal-within-reach' },
+    },
+    next: PUT_RIGHT,
+    tell: TELL_INSTALLER,
+    impossible: islandOnly,
   }),
   sight({
     // BS 7671:2018+A2:2022 526.1.

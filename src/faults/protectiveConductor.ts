@@ -211,7 +211,15 @@ export const protectiveConductorFaults: readonly Fault[] = [
     impossible: ttOnly,
     change: (parts, { ohms = 0 }) => ({
       ...parts,
-      parts: [...parts.parts, { id: 'earths.joined', a: 'service.N', b: 'bar', resistance: ohms }],
+      parts: [
+        ...parts.parts,
+        {
+          id: 'earths.joined',
+          a: parts.site.house === undefined ? 'service.N' : 'house',
+          b: 'bar',
+          resistance: ohms,
+        },
+      ],
     }),
   },
 ];

@@ -8,7 +8,7 @@ import { BREAKER_RATINGS, BREAKER_TYPES, measuredLoopLimit } from '../laws/overc
 import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
 import type { Designed } from '../site/design.ts';
 import { carriedBy, laidAs, loopAtUnit } from '../site/design.ts';
-import { livesOf, loadResistance, siteSources } from '../site/site.ts';
+import { hasPen, livesOf, loadResistance, siteSources } from '../site/site.ts';
 import type { Fault, Setting } from './fault.ts';
 import {
   LINE,
@@ -269,7 +269,7 @@ export const supplyWiringFaults: readonly Fault[] = [
     next: LOCK_OFF,
     tell: TELL_DISTRIBUTOR,
     impossible: ({ site }) =>
-      site.phases === 3 ? 'three-phases' : site.earthing === 'TN-C-S' ? 'earth-crossed-with-it' : null,
+      site.phases === 3 ? 'three-phases' : hasPen(site) ? 'earth-crossed-with-it' : null,
     change: (parts) => withCrossed(parts, 'source.L1', 'source.N'),
   },
   {

@@ -13,7 +13,7 @@ interface AimTests {
 export const AIMS = [
   { id: 'design', tests: ['papers'] },
   { id: 'dead', tests: ['instruments', 'isolate', 'prove-dead'] },
-  { id: 'earth', tests: ['pe-circuit', 'pe-outlet', 'electrode', 'ze'] },
+  { id: 'earth', tests: ['pe-circuit', 'pe-outlet', 'electrode', 'earths-apart', 'ze'] },
   { id: 'insulation', tests: ['insulation-circuit', 'insulation-unit', 'insulation-outlet'] },
   { id: 'wiring', tests: ['inspect', 'r1r2-polarity', 'poles-open', 'coding', 'make-good'] },
   {

@@ -13,6 +13,7 @@ import { OFFER_RANGE } from '../laws/pilotDuty.ts';
 import { greatestResidualLoop } from '../laws/residualProtection.ts';
 import { SUPPLY_VOLTAGE } from '../laws/supplyLimits.ts';
 import { cableOf, laidAs } from '../site/design.ts';
+import { hasPen } from '../site/site.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import { designSums, isRight } from '../verification/designSums.ts';
 import type { Papers } from '../verification/testAction.ts';
@@ -186,9 +187,24 @@ function siteProblems({ site }: Pick<ScenarioFile, 'site'>): readonly Problem[] 
       `${phases} or ${phases + 1} is expected on ${phases === 1 ? 'one phase' : 'three phases'}`,
     ),
     ...when(
-      earthing !== 'TN-C-S' && site.neighbours.length > 0,
+      !hasPen(site) && site.neighbours.length > 0,
       'site.neighbours',
       'neighbours share a PEN conductor: only on TN-C-S',
+    ),
+    ...when(
+      site.house !== undefined && earthing !== 'TT',
+      'site.house',
+      `a house with another earth than the circuit: the circuit is TT, not ${earthing}`,
+    ),
+    ...when(
+      site.house !== undefined && site.metEarthResistance !== null,
+      'site.metEarthResistance',
+      'pipes and bonding are the house’s: give them in site.house.metEarthResistance',
+    ),
+    ...when(
+      site.house !== undefined && circuit.parallelEarth !== null,
+      'site.circuit.parallelEarth',
+      'metal beside the protective conductor would join the two earths: leave it out',
     ),
     ...when(
       earthing !== 'TT' &&

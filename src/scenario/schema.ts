@@ -48,6 +48,7 @@ const site = v.strictObject({
   electrodeResistance: nullable(number(0.5, 5000)),
   sourceElectrodeResistance: v.optional(number(0.01, 50), 0.5),
   metEarthResistance: nullable(number(0.1, 10_000)),
+  house: v.optional(v.strictObject({ metEarthResistance: nullable(number(0.1, 10_000)) })),
   circuit: v.strictObject({
     length: number(0.5, 500),
     lineArea: area,

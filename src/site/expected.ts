@@ -4,7 +4,7 @@
  */
 import { conductorResistance } from '../laws/conductor.ts';
 import type { Metres, Ohms, SquareMillimetres } from '../laws/quantities.ts';
-import type { Circuit } from './site.ts';
+import type { Circuit, Site } from './site.ts';
 
 /** What of a site these sums need. */
 type Run = { readonly circuit: Pick<Circuit, 'length' | 'lineArea' | 'protectiveArea' | 'parallelEarth'> };
@@ -35,3 +35,10 @@ export const expectedCable = ({ length, area }: Cable): Ohms =>
 
 /** What terminals, poles and plugs may add to a conductor's sum, Ω. Common practice, no source. */
 export const CONTACT_ALLOWANCE: Ohms = 0.05;
+
+/** Soil dries and freezes: half to half as much again of what the papers say of an electrode. Common practice, no source. */
+export const ELECTRODE_SHARE = { least: 0.5, greatest: 1.5 } as const;
+
+/** Least resistance between an earth of its own and the house's, which meet in the ground alone, Ω. */
+export const leastApart = ({ electrodeResistance }: Pick<Site, 'electrodeResistance'>): Ohms =>
+  ELECTRODE_SHARE.least * (electrodeResistance ?? 0);

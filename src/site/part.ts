@@ -84,6 +84,7 @@ export type Sight =
         | 'lid-hangs-open'
         | 'tether-unclamped'
         | 'nothing-before-it'
+        | 'house-metal-within-reach'
         | 'screw-turns'
         | 'not-in-schedule'
         | 'clamp-corroded'

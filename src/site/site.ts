@@ -68,9 +68,17 @@ export interface Service {
   readonly demand: Amps;
 }
 
+/** The rest of the house on the combined conductor of its supply (PME), where the circuit has an earth of its own. */
+export interface House {
+  /** From the house's own earthing terminal to true earth by bonding and pipes, Ω. */
+  readonly metEarthResistance: Ohms | null;
+}
+
 export interface Site {
   readonly phases: 1 | 3;
+  /** How the circuit is earthed, and with it the whole installation but for a house that is said to be otherwise. */
   readonly earthing: Earthing;
+  readonly house?: House | undefined;
   /** No-load voltage of the source, line to neutral, V. */
   readonly voltage: Volts;
   /** Line–earth loop at the origin with the earthing conductor off, Ω; on TT it follows from the electrodes. */
@@ -86,6 +94,10 @@ export interface Site {
   readonly otherLoads: readonly Load[];
   readonly neighbours: readonly Load[];
 }
+
+/** Whether neutral and earth of the supply are one conductor, which may break. */
+export const hasPen = ({ earthing, house }: Pick<Site, 'earthing' | 'house'>): boolean =>
+  earthing === 'TN-C-S' || house !== undefined;
 
 export const linesOf = (site: Pick<Site, 'phases'>): readonly Line[] => LINES.slice(0, site.phases);
 export const livesOf = (site: Pick<Site, 'phases'>): readonly Live[] => [...linesOf(site), 'N'];
@@ -121,9 +133,7 @@ export function siteSources(site: Site): readonly Source[] {
   });
   return [
     ...linesOf(site).map((line) => ({ part: `source.${line}`, mains: emf(line) })),
-    ...(site.earthing === 'TN-C-S'
-      ? LINES.map((line) => ({ part: `neighbour.${line}`, mains: emf(line) }))
-      : []),
+    ...(hasPen(site) ? LINES.map((line) => ({ part: `neighbour.${line}`, mains: emf(line) })) : []),
   ];
 }
 
@@ -138,7 +148,7 @@ function supplyParts(site: Site): readonly Part[] {
   return [
     ...linesOf(site).map((l) => ({ id: `source.${l}`, a: 'star', b: `service.${l}`, resistance: line })),
     // On TN-C-S the return is one PEN conductor: it carries neutral and earth, and may open.
-    site.earthing === 'TN-C-S'
+    hasPen(site)
       ? { id: 'pen', a: 'star', b: 'service.N', resistance: line, contact: 'pen' }
       : { id: 'source.N', a: 'star', b: 'service.N', resistance: neutral },
     { id: 'source.electrode', a: 'star', b: 'earth', resistance: site.sourceElectrodeResistance },
@@ -165,7 +175,7 @@ function supplyParts(site: Site): readonly Part[] {
       resistance: Infinity,
     })),
     // Neighbours behind the same PEN conductor, on any line; their power is a setting.
-    ...(site.earthing === 'TN-C-S'
+    ...(hasPen(site)
       ? LINES.map((line) => ({
           id: `neighbour.${line}`,
           a: 'star',
@@ -191,6 +201,12 @@ function earthingParts(site: Site): readonly Part[] {
   };
   return [
     ...ways[site.earthing],
+    ...(site.house === undefined
+      ? []
+      : [
+          { id: 'house.earthing', a: 'service.N', b: 'house', resistance: CONTACT },
+          { id: 'house.earth', a: 'house', b: 'earth', resistance: site.house.metEarthResistance ?? OPEN },
+        ]),
     { id: 'met.earth', a: 'met', b: 'earth', resistance: site.metEarthResistance ?? OPEN },
     { id: 'board.PE', a: 'met', b: 'origin.PE', resistance: CONTACT },
     { id: 'rod', a: 'earth', b: 'rod', resistance: REMOTE_ROD },

@@ -8,6 +8,7 @@ import { dcRamp } from './actions/dcRamp.ts';
 import { dcStep } from './actions/dcStep.ts';
 import { diode } from './actions/diode.ts';
 import { diodeInC } from './actions/diodeInC.ts';
+import { earthsApart } from './actions/earthsApart.ts';
 import { electrode } from './actions/electrode.ts';
 import { energise } from './actions/energise.ts';
 import { finish } from './actions/finish.ts';
@@ -70,6 +71,7 @@ export const ACTIONS: readonly TestAction[] = [
   polesOpen,
   coding,
   electrode,
+  earthsApart,
   makeGood,
   ze,
   pfc,

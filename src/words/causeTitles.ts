@@ -36,6 +36,7 @@ export const CAUSE_TITLES: Readonly<Record<string, string>> = {
   'connector-cracked': 'Connector cracked',
   'lid-spring-broken': 'Spring of the socket’s lid broken',
   'tether-strained': 'Tether hangs by its conductors',
+  'house-metal-within-reach': 'Metal on the house’s earth is within reach of the unit',
   'no-impact-guard': 'Nothing keeps vehicles off the unit',
   'terminal-loose': 'Line terminal not tight',
   'labels-missing': 'Labels missing',

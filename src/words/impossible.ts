@@ -16,6 +16,7 @@ const NEVER_WORDS: Readonly<Record<Never, string>> = {
   'no-electrode': 'this site has no electrode of its own',
   'no-earthing-conductor': 'a TT site has no earthing conductor from the distributor',
   'no-pen': 'this site is not supplied by a PEN',
+  'no-second-earth': 'this site has one earth alone',
   'no-arrester': 'this unit has no arrester',
   'electrode-decides': 'on TT the electrode decides',
   'three-phases': 'on three phases it would destroy the unit at once',

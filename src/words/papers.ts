@@ -219,8 +219,16 @@ export function siteLines({ site }: Papers): readonly PaperLine[] {
   return [
     {
       term: 'supply',
-      text: `${site.phases === 1 ? 'single-phase' : 'three-phase'}, 230 V nominal, ${site.earthing}`,
+      text: `${site.phases === 1 ? 'single-phase' : 'three-phase'}, 230 V nominal, ${site.house === undefined ? site.earthing : 'TN-C-S (PME) in the house; this circuit TT, on an electrode of its own'}`,
     },
+    ...(site.house === undefined
+      ? []
+      : [
+          {
+            term: 'two earths',
+            text: 'MET is this circuit’s own earthing terminal, apart from the house’s; no metal that is earthed with the house is within reach of the unit',
+          },
+        ]),
     site.earthing === 'TT'
       ? { term: 'electrode', text: `${site.electrodeResistance} Ω by the papers` }
       : { term: 'Ze', text: `${site.loopImpedance} Ω by the papers` },

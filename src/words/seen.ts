@@ -26,7 +26,7 @@ export const HAPPENING_WORDS: Readonly<Record<Happening['what'], string>> = {
   'upstream device tripped': 'upstream device tripped',
   'circuit breaker tripped': 'circuit breaker tripped',
   'instrument fuse opened': 'instrument fuse opened',
-  'detector dark on its proving unit': 'detector dark on its proving unit',
+  'detector dark': 'detector dark on its proving unit',
 };
 
 export const INSPECTED_WORDS: Readonly<Record<Found['where'], string>> = {
@@ -47,6 +47,8 @@ const SIGHT_WORDS: Readonly<Record<PlainSight, string>> = {
   'shell-cracked': 'the connector’s shell is cracked through, and a contact is burnt',
   'lid-hangs-open': 'the lid hangs open by itself',
   'tether-unclamped': 'the tether has no clamp and can be pulled out some way',
+  'house-metal-within-reach':
+    'a tap on a metal pipe that is bonded to the house’s earth, an arm’s length from the unit and its vehicle',
   'nothing-before-it': 'it stands at bumper height in line with the bay, with no post before it',
   'screw-turns': 'the line screw turns half round by hand, and the sleeve is browned',
   'not-in-schedule': 'the circuit is not in the schedule, and the six-monthly test notice is missing',

@@ -10,6 +10,7 @@ export const PLACE_WORDS: Readonly<Record<string, string>> = {
 };
 export const SINGLE_WORDS: Readonly<Record<string, string>> = {
   met: 'main earthing terminal',
+  house: 'house’s earthing terminal',
   earth: 'remote rod',
   earthing: 'distributor’s earth',
   case: 'exposed metal of the unit',

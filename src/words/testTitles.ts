@@ -15,6 +15,7 @@ export const TEST_TITLES: Readonly<Record<string, string>> = {
   'poles-open': 'Every pole open',
   coding: 'Coding of the tether',
   electrode: 'Earth electrode',
+  'earths-apart': 'Two earths kept apart',
   'make-good': 'Making good before power',
   ze: 'External loop impedance, Ze',
   pfc: 'Prospective fault current at the origin',

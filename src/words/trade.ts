@@ -9,7 +9,11 @@ import { applyText } from './readings.ts';
 import { DISTURBANCE_WORDS, VEHICLE_WORDS } from './settings.ts';
 import { betweenText, conductorOf, PLACE_WORDS, placeOf, probeText, SINGLE_WORDS } from './terminals.ts';
 
-const NAMED_PLACES: Readonly<Record<string, string>> = { incoming: 'live side', met: 'MET' };
+const NAMED_PLACES: Readonly<Record<string, string>> = {
+  incoming: 'live side',
+  met: 'MET',
+  house: 'house earth',
+};
 
 /** Short, for a terminal on a drawing: `outlet L1`. */
 export function terminalName(terminal: Terminal): string {

@@ -128,4 +128,16 @@ export const KEYS: readonly Key[] = [
     lookalikes: [],
     shortest: ['inspect', 'residual-ramp'],
   },
+  {
+    id: 'find-stackyard',
+    why: [
+      'Metal joins the unit’s PE bar to the house’s earth: 0.2 Ω and the circuit PE’s 0.03 Ω from one earthing terminal to the other, where the soil round a rod of 62 Ω belongs.',
+      'The rod by itself is right, and so is the circuit’s PE. The trainee stops before power, where both loops would show it too.',
+      'A poor rod or clamp reads more between the earths and never less; bonded metal within reach is seen and joins nothing.',
+    ],
+    rivals: ['electrode-poor', 'electrode-clamp', 'house-metal-within-reach', 'pe-joint', 'borrowed-earth'],
+    revealedBy: ['earths-apart'],
+    lookalikes: [],
+    shortest: ['earths-apart'],
+  },
 ];

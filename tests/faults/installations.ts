@@ -45,6 +45,18 @@ export const INSTALLATIONS = {
     },
     sheet: { residual: AT_THE_ORIGIN },
   },
+  /** The same on an electrode of its own, at a house on PME whose water pipe is bonded. */
+  island: {
+    site: {
+      earthing: 'TT',
+      house: { metEarthResistance: 30 },
+      electrodeResistance: 70,
+      loopImpedance: 70.61,
+      neutralImpedance: 0.22,
+      circuit: { residualDevice: thirty(2) },
+    },
+    sheet: { residual: AT_THE_ORIGIN },
+  },
 } as const satisfies Record<string, Wanted>;
 export type InstallationName = keyof typeof INSTALLATIONS;
 export const INSTALLATION_NAMES = Object.keys(INSTALLATIONS) as readonly InstallationName[];

@@ -27,7 +27,7 @@ export const TELLS: Readonly<
   'open-pen-pole-worn': ['home', 'pe-outlet'],
   'electrode-poor': ['rod', 'electrode'],
   'electrode-clamp': ['rod', 'inspect'],
-  'earths-joined': ['rod', 'pfc'],
+  'earths-joined': ['island', 'earths-apart'],
 
   'line-neutral-crossed': ['home', 'r1r2-polarity'],
   'lines-crossed': ['yard', 'r1r2-polarity'],
@@ -164,6 +164,7 @@ export const TELLS: Readonly<
   'connector-cracked': ['home', 'inspect'],
   'lid-spring-broken': ['yard', 'inspect'],
   'tether-strained': ['home', 'inspect'],
+  'house-metal-within-reach': ['island', 'inspect'],
   'no-impact-guard': ['home', 'inspect'],
   'terminal-loose': ['home', 'inspect'],
   'labels-missing': ['home', 'inspect'],

@@ -134,7 +134,7 @@ describe('a detector whose lead parts in use', () => {
   const PARTS = { fault: 'detector-lead-parts', values: {} };
   /** Live at the unit although the way that the schedule names is locked off. */
   const LIVE = { fault: 'schedule-names-other-way', values: {} };
-  const DARK = 'detector dark on its proving unit';
+  const DARK = 'detector dark';
   const OFF: readonly OperationInput[] = [
     { op: 'isolate' },
     { op: 'wait', seconds: 2 },

@@ -92,6 +92,7 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
   'earths-joined': [
     shows('line to earth at the origin', 'pfc'),
     right('The electrode, measured alone, still reads', 'electrode'),
+    shows('the test that holds one against the other reads near 0 Ω', 'earths-apart'),
   ],
 
   'line-neutral-crossed': [
@@ -568,6 +569,11 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
   'tether-strained': [
     ...seen('The inspection does'),
     shows('in the test from unit to outlet', 'pe-outlet', 'tether-pe-moves'),
+  ],
+  'house-metal-within-reach': [
+    ...seen('The inspection does'),
+    right('No instrument shows it', 'earths-apart'),
+    shows('read near 0 Ω in the test that holds one against the other', 'earths-apart', 'earths-joined'),
   ],
   'no-impact-guard': seen('The inspection does'),
   'terminal-loose': [

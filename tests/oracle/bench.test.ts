@@ -1,5 +1,5 @@
 /**
- * The whole bench against the circuit simulator: sound and faulty installations on the three kinds of site, each in
+ * The whole bench against the circuit simulator: sound and faulty installations on the four kinds of site, each in
  * a position of a verification; every potential, and every voltage between two terminals that leads can be put on,
  * at 50 Hz, in both halves of the pilot and in a half-wave test. The circuit is drawn a second time by hand
  * (benchCircuit.ts), its faults too; network and simulator share no more than the names of the nodes.
@@ -109,7 +109,7 @@ function withAltered({ wiring, plant, solution }: World, branch: number, times: 
 /** Branches that no potential tells of, even altered tenfold, and why. */
 const UNSEEN: readonly { readonly id: RegExp; readonly why: string }[] = [
   {
-    id: /^(home|yard|cottage) (rod|case|coding\.end)$|^home sensing\.electrode$|^yard source\.electrode$/,
+    id: /^(home|yard|cottage|island) (rod|case|coding\.end)$|^home sensing\.electrode$|^yard source\.electrode$/,
     why: 'leads where no current flows',
   },
   {
@@ -121,6 +121,7 @@ const UNSEEN: readonly { readonly id: RegExp; readonly why: string }[] = [
     why: 'milliohms, open or closed, in a path of a kilohm',
   },
   { id: /^(home|yard) standin\.leakage\..*$/, why: 'milliamperes into an earth of tenths of an ohm' },
+  { id: /^island house\.earthing$/, why: 'a milliohm to a house that stands on tens of ohms' },
   { id: /^yard filter\..*$/, why: 'on this site every bench holds both of its ends' },
 ];
 

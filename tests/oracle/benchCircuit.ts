@@ -174,17 +174,22 @@ function drawSupply(circuit: Circuit, site: Site, at: Position): void {
     high: 0,
     low: 0,
   });
+  const combined = earthing === 'TN-C-S' || site.house !== undefined;
   // Half of the loop lies in the line; on TT, half of line and neutral.
   const half = (earthing === 'TT' ? site.neutralImpedance : site.loopImpedance) / 2;
   for (const line of linesOn(site))
     add(circuit, `transformer ${line}`, 'star', `service.${line}`, half, { drive: mains(line) });
   add(
     circuit,
-    earthing === 'TN-C-S' ? 'PEN' : 'neutral of the supply',
+    combined ? 'PEN' : 'neutral of the supply',
     'star',
     'service.N',
-    earthing !== 'TN-C-S' ? site.neutralImpedance - half : closedIf(at.pen === 'whole', half),
+    combined ? closedIf(at.pen === 'whole', half) : site.neutralImpedance - half,
   );
+  if (site.house !== undefined) {
+    add(circuit, 'earthing of the house', 'service.N', 'house', MILLI);
+    add(circuit, 'house to earth', 'house', 'earth', site.house.metEarthResistance ?? GAP);
+  }
   add(circuit, 'electrode of the supply', 'star', 'earth', site.sourceElectrodeResistance);
   for (const x of livesOn(site))
     add(

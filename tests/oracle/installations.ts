@@ -11,7 +11,7 @@ import { benchWith, doing, SHEET } from '../bench/build.ts';
 import type { Circuit, Position } from './benchCircuit.ts';
 import { AT_REST, circuitOf } from './benchCircuit.ts';
 
-export const INSTALLATIONS = ['home', 'yard', 'cottage'] as const;
+export const INSTALLATIONS = ['home', 'yard', 'cottage', 'island'] as const;
 export type InstallationName = (typeof INSTALLATIONS)[number];
 
 interface Installation {
@@ -115,10 +115,23 @@ const COTTAGE: Installation = {
   sheet: { ...SHEET, poleBleed: 470_000, ventilation: true },
 };
 
+/** The same on an electrode of its own at a house on PME, whose pipes are bonded. */
+const ISLAND: Installation = {
+  ...COTTAGE,
+  site: {
+    ...COTTAGE.site,
+    house: { metEarthResistance: 25 },
+    loopImpedance: 64.65,
+    electrodeResistance: 64,
+    metEarthResistance: null,
+  },
+};
+
 const BY_NAME: Readonly<Record<InstallationName, Installation>> = {
   home: HOME,
   yard: YARD,
   cottage: COTTAGE,
+  island: ISLAND,
 };
 
 export interface Bench {

@@ -148,6 +148,26 @@ const HERE: readonly Bench[] = [
     },
   },
   {
+    // So nearly balanced that the unit has its voltage still.
+    name: 'PEN breaks, with neighbours',
+    at: 'island',
+    bring: done({
+      op: 'supply',
+      pen: 'open',
+      neighbours: [
+        { line: 'L2', power: 1800 },
+        { line: 'L3', power: 1300 },
+      ],
+    }),
+    position: { pen: 'broken', neighbours: { L2: 1800, L3: 1300 } },
+  },
+  {
+    name: 'electrode off, circuit dead',
+    at: 'island',
+    bring: done(...MAKE_DEAD, { op: 'disconnect', what: 'electrode' }),
+    position: { ...DEAD('island'), earthingOff: true },
+  },
+  {
     name: 'the open-PEN measure has opened, PE with it',
     at: 'home',
     bring: done(

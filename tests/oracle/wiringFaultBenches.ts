@@ -115,6 +115,61 @@ const PROTECTIVE: readonly Bench[] = [
     position: { ...supplied('cottage'), load: 20, test: THIRTY_DRAWN },
     altered: (c) => add(c, 'earths joined', 'service.N', 'bar', 0.3),
   },
+  {
+    name: 'electrode of 600 Ω, leaking',
+    at: 'island',
+    faults: [fault('electrode-poor', { ohms: 600 })],
+    bring: done(...CHARGE, { op: 'vehicle', leakage: { ac: 0.006, dc: 0.002, line: 'L1' } }),
+    position: { ...supplied('island'), leakage: { line: 'L1', ac: 0.006, dc: 0.002 } },
+    altered: (c) => {
+      element(c, 'electrode').ohms = 600;
+    },
+  },
+  {
+    name: 'electrode’s clamp corroded, leaking',
+    at: 'island',
+    faults: [fault('electrode-clamp', { ohms: 1500 })],
+    bring: done(...CHARGE, { op: 'vehicle', leakage: { ac: 0.006, dc: 0, line: 'L1' } }),
+    position: { ...supplied('island'), leakage: { line: 'L1', ac: 0.006, dc: 0 } },
+    altered: (c) => {
+      element(c, 'earthing conductor').ohms += 1500;
+    },
+  },
+  {
+    name: 'circuit’s PE not connected, supplied',
+    at: 'island',
+    faults: [fault('pe-not-landed')],
+    bring: done(...CHARGE),
+    position: supplied('island'),
+    altered: (c) => {
+      element(c, 'core PE').ohms = GAP;
+    },
+  },
+  {
+    name: 'poor joint to the outlet, 30 mA of a test',
+    at: 'island',
+    faults: [fault('outlet-pe-joint', { ohms: 3 })],
+    bring: tested(THIRTY, ...CHARGE),
+    position: { ...supplied('island'), test: THIRTY_DRAWN },
+    altered: (c) => {
+      element(c, 'outlet PE').ohms += 3;
+    },
+  },
+  {
+    name: 'the two earths joined, PEN broken, with neighbours',
+    at: 'island',
+    faults: [fault('earths-joined', { ohms: 0.3 })],
+    bring: done({
+      op: 'supply',
+      pen: 'open',
+      neighbours: [
+        { line: 'L2', power: 1800 },
+        { line: 'L3', power: 1300 },
+      ],
+    }),
+    position: { pen: 'broken', neighbours: { L2: 1800, L3: 1300 } },
+    altered: (c) => add(c, 'earths joined', 'house', 'bar', 0.3),
+  },
 ];
 
 const SUPPLY: readonly Bench[] = [

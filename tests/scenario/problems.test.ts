@@ -98,6 +98,24 @@ const ONE_FIELD: readonly (readonly [string, (file: Loose) => void, string])[] =
     'site.circuit.breaker.type: "E" is not known here; one of: B, C, D',
   ],
   [
+    'a house with another earth, and a circuit that is not TT',
+    (f) => {
+      f.site.house = {};
+    },
+    'site.house: a house with another earth than the circuit: the circuit is TT, not TN-C-S',
+  ],
+  [
+    'pipes at the circuit’s own earth, where the house has another',
+    (f) => {
+      f.site.earthing = 'TT';
+      delete f.site.loopImpedance;
+      f.site.electrodeResistance = 60;
+      f.site.metEarthResistance = 20;
+      f.site.house = {};
+    },
+    'site.metEarthResistance: pipes and bonding are the house’s: give them in site.house.metEarthResistance',
+  ],
+  [
     'no such coding',
     (f) => {
       f.unit.cable.coding = 16;

@@ -6,8 +6,8 @@ import { PLACES } from '../terminals.ts';
 const terminal = v.pipe(
   v.string(),
   v.regex(
-    /^(met|earth|case|earthing|(incoming|origin|supply|outlet)\.(L1|L2|L3|N|PE|CP|PP))$/,
-    'a terminal is expected: met, earth, case, earthing, or place.conductor such as supply.L1',
+    /^(met|house|earth|case|earthing|(incoming|origin|supply|outlet)\.(L1|L2|L3|N|PE|CP|PP))$/,
+    'a terminal is expected: met, house, earth, case, earthing, or place.conductor such as supply.L1',
   ),
 );
 const probe = v.union([terminal, v.pipe(v.array(terminal), v.minLength(1), v.maxLength(6))]);

@@ -192,6 +192,8 @@ export function layoutOf({ site, sheet }: Papers, position: Position, view: View
         return site.earthing === 'TN-S'
           ? { x: (columns.coil[0] + columns.coil[1]) / 2, y }
           : { x: columns.parting, y: view === 'whole' ? y - 34 : y };
+      case 'house':
+        return { x: columns.parting, y: view === 'whole' ? y - 34 : y };
       case 'earth':
         return { x: columns.rod, y: view === 'whole' ? y + 36 : rows.N + 38 };
       case 'case':

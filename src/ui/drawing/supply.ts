@@ -7,6 +7,7 @@ import { earthSymbol, winding } from './symbols.ts';
 
 const EARTH = 'distributor’s earth';
 const OFF = 'earthing conductor off';
+const HOUSE = 'house’s earth';
 
 export function supplyFigure(scene: Scene): Figure {
   const { papers, layout } = scene;
@@ -16,7 +17,13 @@ export function supplyFigure(scene: Scene): Figure {
   const earthing = papers.site.earthing;
   const stops = lives.slice(1).map((x) => joint(star, rows[x]));
   return together(
-    heading(layout, 4, 'supply', earthing, papers.site.phases === 1 ? '1 phase' : '3 phases'),
+    heading(
+      layout,
+      4,
+      'supply',
+      papers.site.house === undefined ? earthing : `${earthing}, house PME`,
+      papers.site.phases === 1 ? '1 phase' : '3 phases',
+    ),
     shapes(
       path('conductor', `M${star} ${first}V${rows.PE + 22}`),
       earthSymbol(star, rows.PE + 22),
@@ -75,11 +82,26 @@ function ownElectrode(scene: Scene): Figure {
   const { met } = columns;
   const isOff = scene.removed.includes('electrode');
   return together(
+    scene.papers.site.house === undefined ? EMPTY : houseEarth(scene),
     shapes(
       path('earth', isOff ? `M${met} ${rows.PE + 18}V${rows.PE + 22}` : `M${met} ${rows.PE}V${rows.PE + 22}`),
       earthSymbol(met, rows.PE + 22),
     ),
     labels(label(met + 16, rows.PE + 16, isOff ? 'electrode, off' : 'electrode')),
+  );
+}
+
+/** The house's earth, which parts from the neutral and ends at a terminal of its own. */
+function houseEarth({ layout }: Scene): Figure {
+  const { columns, rows, view } = layout;
+  const { parting, star, coil } = columns;
+  const y = layout.terminals.get('house')?.y ?? rows.PE;
+  return together(
+    shapes(joint(parting, rows.N), path('earth', `M${parting} ${rows.N}V${y}`)),
+    labels(
+      label((coil[0] + coil[1]) / 2, rows.N - 5, 'PEN', { anchor: 'middle' }),
+      view === 'whole' ? label(parting + 14, y + 5, HOUSE) : label(star + 16, rows.PE + 16, 'house'),
+    ),
   );
 }
 

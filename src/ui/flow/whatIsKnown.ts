@@ -181,11 +181,11 @@ const HEARD: Readonly<Record<Happening['what'], string>> = {
   'upstream device tripped': 'heard: the device at the origin trips',
   'circuit breaker tripped': 'heard: the circuit’s breaker trips',
   'instrument fuse opened': 'the instrument’s fuse opened',
-  'detector dark on its proving unit': 'seen: the detector stays dark on its proving unit',
+  'detector dark': 'seen: the detector stays dark on its proving unit',
 };
 
 /** What nobody should miss. */
-const HEAVY: readonly Happening['what'][] = ['instrument fuse opened', 'detector dark on its proving unit'];
+const HEAVY: readonly Happening['what'][] = ['instrument fuse opened', 'detector dark'];
 
 /** What was seen and heard in the operations from `first` on; `before` is what was last seen. */
 export function perceived(happened: readonly Happened[], first: number): readonly Perceived[] {

@@ -18,7 +18,7 @@ const SOUND_OF: Readonly<Record<Happening['what'], Sound | null>> = {
   'upstream device tripped': 'breaker',
   'circuit breaker tripped': 'breaker',
   'instrument fuse opened': null,
-  'detector dark on its proving unit': null,
+  'detector dark': null,
 };
 
 export interface Heard {

@@ -1,6 +1,7 @@
 /** Test action `electrode`: the installation's own earth electrode, taken off the main earthing terminal. */
 import type { Reading } from '../../bench/reading.ts';
 import type { Ohms } from '../../laws/quantities.ts';
+import { ELECTRODE_SHARE } from '../../site/expected.ts';
 import { isInside, judgeAll, off, readingsOf } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
@@ -18,8 +19,6 @@ const alone = (o: Observed): readonly Reading[] =>
 const ratedOf = ({ site, sheet }: Papers): number =>
   site.circuit.residualDevice?.rated ?? sheet.residual.rated ?? 0.03;
 
-/** Soil dries and freezes: half to half as much again of what the papers say. Common practice, no source. */
-const SHARE = { least: 0.5, greatest: 1.5 } as const;
 const declared = ({ site }: Papers): Ohms => site.electrodeResistance ?? 0;
 
 const greatestOf = (papers: Papers): Ohms => rulesFor(papers).electrode.greatest(ratedOf(papers));
@@ -48,8 +47,8 @@ export const electrode: TestAction = {
   expectations: (papers) => {
     const rules = rulesFor(papers).electrode;
     const range = {
-      least: SHARE.least * declared(papers),
-      greatest: SHARE.greatest * declared(papers),
+      least: ELECTRODE_SHARE.least * declared(papers),
+      greatest: ELECTRODE_SHARE.greatest * declared(papers),
     };
     return [
       {
@@ -83,7 +82,7 @@ export const electrode: TestAction = {
     },
     {
       id: 'joined',
-      toldBy: ['inspect', 'pe-circuit', 'make-good', 'ze', 'loop'],
+      toldBy: ['inspect', 'pe-circuit', 'earths-apart', 'make-good', 'ze', 'loop'],
       of: 'circuit',
       source: CIRCUIT,
     },
@@ -93,7 +92,7 @@ export const electrode: TestAction = {
       id: 'electrode',
       unit: 'Ω',
       value: declared(papers),
-      tolerance: SHARE.least * declared(papers),
+      tolerance: ELECTRODE_SHARE.least * declared(papers),
       source: PRACTICE,
     },
   ],

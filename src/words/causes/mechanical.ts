@@ -48,6 +48,14 @@ export const mechanical: Readonly<Record<string, CauseWords>> = {
     tells:
       'No instrument shows it. The inspection does: the unit stands at bumper height in line with the bay, with no post before it.',
   },
+  'house-metal-within-reach': {
+    where: 'an outside tap beside the unit, on a metal pipe that is bonded to the house’s earth',
+    cause: 'The unit was moved to the other side of the drive after the two earths had been planned.',
+    hazard:
+      'Whoever holds the tap and touches the vehicle stands between two earths. If the supply’s PEN conductor breaks, or a line touches either, the voltage between them passes through that body.',
+    tells:
+      'No instrument shows it, for the two earths are apart as they should be. The inspection does: a bonded tap stands within reach of the unit; two earths that are joined by metal read near 0 Ω in the test that holds one against the other.',
+  },
   'terminal-loose': {
     where: 'the unit’s supply terminals',
     cause: 'The screw was not tightened to its torque.',

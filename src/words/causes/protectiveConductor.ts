@@ -120,6 +120,6 @@ export const protectiveConductor: Readonly<Record<string, CauseWords>> = {
     hazard:
       'If the supply’s neutral breaks, load current lifts it to a dangerous voltage. The joined metal brings that voltage to the vehicle’s body.',
     tells:
-      'The test current returns through metal instead of soil, so line to earth at the origin reads almost as low as line to neutral. The electrode, measured alone, still reads as in its papers; a very good electrode would read low there as well.',
+      'The test current returns through metal instead of soil, so line to earth at the origin reads almost as low as line to neutral. The electrode, measured alone, still reads as in its papers; a very good electrode would read low there as well. Where the house has another earth than the circuit, the test that holds one against the other reads near 0 Ω before power.',
   },
 };

@@ -8,7 +8,7 @@ import type { Line } from '../../../laws/conductors.ts';
 import { LINES } from '../../../laws/conductors.ts';
 import { CABLE_CODINGS } from '../../../laws/proximity.ts';
 import type { Site } from '../../../site/site.ts';
-import { linesOf, livesOf } from '../../../site/site.ts';
+import { hasPen, linesOf, livesOf } from '../../../site/site.ts';
 import { disturb, restore } from '../../../verification/actions/penHazard.ts';
 import type { Papers } from '../../../verification/testAction.ts';
 import { operationText, STATE_WORDS } from '../../../words/trade.ts';
@@ -124,7 +124,7 @@ const disturbances = (papers: Papers): readonly Act[] => [
   ...(papers.sheet.openPen === 'none'
     ? []
     : ([['pen hazard', 'disturbance: what the open-PEN measure watches for', disturb(papers)]] as const)),
-  ...(papers.site.earthing === 'TN-C-S'
+  ...(hasPen(papers.site)
     ? ([
         ['pen open', 'disturbance: PEN conductor open', { op: 'supply', pen: 'open' }],
         ['pen sound', 'disturbance: PEN conductor sound', { op: 'supply', pen: 'sound' }],
@@ -248,7 +248,7 @@ const supplyFigures = ({ site, sheet }: Papers): readonly FiguredAct[] => [
     lines: [],
     operation: ({ amps = 0 }) => ({ op: 'supply', siteLoad: amps }),
   },
-  ...(site.earthing === 'TN-C-S' ? [NEIGHBOURS] : []),
+  ...(hasPen(site) ? [NEIGHBOURS] : []),
 ];
 
 export const figuredActsOn = (papers: Papers): readonly FiguredAct[] => [
