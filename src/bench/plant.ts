@@ -200,10 +200,24 @@ const texts = new WeakMap<object, string>();
 function textOf(part: object): string {
   let text = texts.get(part);
   if (text === undefined) {
-    text = JSON.stringify(part);
+    text = shortFor(JSON.stringify(part));
     texts.set(part, text);
   }
   return text;
+}
+
+const shorts = new Map<string, string>();
+const MOST_SHORTS = 10_000;
+let shortened = 0;
+
+/** A short text for each content, never the same for two: keys are made of them at every move, and long ones are slow to look up. */
+function shortFor(content: string): string {
+  const before = shorts.get(content);
+  if (before !== undefined) return before;
+  if (shorts.size >= MOST_SHORTS) shorts.clear();
+  const short = `#${shortened++}`;
+  shorts.set(content, short);
+  return short;
 }
 
 /** What is off by hand: with either of them off the circuit is isolated. */

@@ -51,7 +51,11 @@ export const readingsOf = <Q extends Quantity>(
   quantity: Q,
   when: When,
 ): readonly ReadingOf<Q>[] =>
-  samplesWhen(observed, when).flatMap(({ readings }) => readings.filter((r) => isOf(r, quantity)));
+  // Of the quantity first: a set-up is looked at in many ways, and few samples have any one quantity.
+  observed.samples.flatMap((sample) => {
+    const own = sample.readings.filter((r) => isOf(r, quantity));
+    return own.length > 0 && when(sample.setUp, sample) ? own : [];
+  });
 
 /** Readings of a quantity between these two terminals, either way round. */
 export const between = <R extends Reading>(readings: readonly R[], a: string, b: string): readonly R[] =>

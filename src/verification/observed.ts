@@ -78,9 +78,9 @@ export const setUpOf = ({ plant, installation, timeline, changedAt }: World): Se
 
 /** Performs an operation and keeps what it showed. A measurement that changes the set-up is filed under the one it began in. */
 export function observe(world: World, operation: Operation): { outcome: Outcome; sample: Sample } {
-  const before = setUpOf(world);
+  const before = operation.op === 'measure' || operation.op === 'prove-dead' ? setUpOf(world) : null;
   const outcome = perform(world, operation);
   const { readings, seen, events, found } = outcome;
-  const setUp = operation.op === 'measure' || operation.op === 'prove-dead' ? before : setUpOf(world);
+  const setUp = before ?? setUpOf(world);
   return { outcome, sample: { operation, setUp, readings, seen, events, found } };
 }

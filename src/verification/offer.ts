@@ -34,16 +34,22 @@ export function offerRange(papers: Papers, setUp?: SetUp): Range {
   const { sheet } = papers;
   const limit = setUp === undefined ? sheet.loadLimit : setUp.loadLimit;
   const coding = setUp === undefined ? sheet.cable.coding : (setUp.standIn.coding ?? 0);
-  const others = knownLoad(papers, setUp?.siteLoad);
-  const offer = (load: Amps, error: Amps) =>
+  const offer = (leftOfService: Amps) =>
     greatestOffer(
       sheet.ratedCurrent,
       sheet.setCurrent,
-      ...(limit === null ? [] : [limit]),
-      ...(sheet.serviceLimit === null ? [] : [Math.max(0, sheet.serviceLimit - load + error)]),
-      ...(sheet.outlet === 'socket' ? [coding] : []),
+      limit ?? Infinity,
+      leftOfService,
+      sheet.outlet === 'socket' ? coding : Infinity,
     );
-  return { least: offer(others.greatest, -SENSOR), greatest: offer(others.least, SENSOR) };
+  const { serviceLimit } = sheet;
+  if (serviceLimit === null) {
+    const least = offer(Infinity);
+    return { least, greatest: least };
+  }
+  const others = knownLoad(papers, setUp?.siteLoad);
+  const left = (load: Amps, error: Amps) => offer(Math.max(0, serviceLimit - load + error));
+  return { least: left(others.greatest, -SENSOR), greatest: left(others.least, SENSOR) };
 }
 
 /** The one figure that is due, or null where the sensor on the service leaves more than one. */

@@ -2,8 +2,9 @@
  * What a test action says on some papers, worked out once for both: a verification is judged again and again on the same
  * ones, with one thing wrong or another.
  */
-import { type Operation, operation } from '../bench/operation.ts';
+import type { Operation } from '../bench/operation.ts';
 import type { Advice, Expectation, Limit, Papers, TestAction } from './testAction.ts';
+import { written } from './written.ts';
 
 interface OnPapers {
   readonly steps: readonly Operation[];
@@ -28,7 +29,7 @@ export function onPapers(action: TestAction, papers: Papers): OnPapers {
   const before = ofPapers.get(action);
   if (before !== undefined) return before;
   const said = {
-    steps: action.steps(papers).map(operation),
+    steps: action.steps(papers).map(written),
     expectations: action.expectations(papers),
     limits: action.limits(papers).map((limit) => asSet(action, limit, papers)),
     advice: action.advice?.(papers) ?? [],

@@ -3,10 +3,8 @@
  * starts from, then its steps. Goes by what is known at the bench, never by what is wrong.
  */
 import type { Operation, OperationInput } from '../bench/operation.ts';
-import { operation } from '../bench/operation.ts';
 import type { Outcome } from '../bench/perform.ts';
 import { isIsolated } from '../bench/plant.ts';
-import { Recent } from '../bench/recent.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { World } from '../bench/world.ts';
 import { gaveNoSupply, tryingAgain } from './noSupply.ts';
@@ -16,6 +14,7 @@ import { unplug } from './offer.ts';
 import { onPapers } from './onPapers.ts';
 import { waitFor } from './steps.ts';
 import type { Papers, TestAction } from './testAction.ts';
+import { written } from './written.ts';
 
 export const startsAt = ({ from, cover }: TestAction): 'as found' | 'made good' | 'isolated' | 'energised' =>
   cover === 'as found' ? cover : from === 'isolated' && cover === 'closed' ? 'made good' : from;
@@ -106,12 +105,6 @@ export const procedure = (world: World, action: TestAction, papers: Papers): rea
 export const goesOn = ({ knowledge }: World, { op }: Operation): boolean =>
   op !== 'open-cover' || (knowledge.foundLive.length === 0 && !knowledge.detectorFailed);
 
-/** Procedures write the same few hundred operations again and again: each is checked once. */
-const checked = new Recent<string, Operation>(1000);
-
-const written = (input: OperationInput): Operation =>
-  checked.of(JSON.stringify(input), () => operation(input));
-
 export interface ActionRun extends Observed {
   /** How many of the operations brought the installation to where the test starts. */
   readonly prepared: number;
@@ -138,7 +131,7 @@ export function* carryingOut(world: World, action: TestAction, papers: Papers): 
   }
   yield* doing(before(world, action, papers).map(written));
   const prepared = samples.length;
-  yield* doing(action.steps(papers).map(written));
+  yield* doing(onPapers(action, papers).steps);
   yield* doing(stillToDo(action, papers, { samples }));
   return { prepared, samples, outcomes };
 }

@@ -1,7 +1,7 @@
 /*
  * How much a verification takes beside what it took at an earlier commit, for `npm run bench -- engine`: both engines in
  * one process, turn and turn about, by the processor's time, since other work on the machine makes clocks differ. Then
- * what a debrief costs beside the bare replay, and how both grow with the operations of a log.
+ * what a debrief costs beside the bare replay, how both grow with the operations of a log, and what a whole dictionary takes.
  */
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync, symlinkSync } from 'node:fs';
@@ -12,6 +12,8 @@ import { debriefOf } from '../../src/attempt/marks/debrief.ts';
 import { workedAttempt } from '../../src/attempt/marks/worked.ts';
 import type { Attempt } from '../../src/attempt/record/attempt.ts';
 import { replay } from '../../src/attempt/record/run.ts';
+import { toItsEnd } from '../../src/bench/toItsEnd.ts';
+import { lookingUp } from '../../src/fairness/dictionary.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { medianOf } from './median.ts';
 
@@ -24,6 +26,10 @@ const BOUNDS = { first: 0.5, again: 0.25 } as const;
 const MOST_OF_REPLAY = 1.5;
 const STEEPEST = 1.1;
 const OPERATIONS = [200, 800, 3000];
+/** Three phases, every test, and of all the most causes that its papers allow. */
+const LARGEST = 'exchange-street';
+/** Processor's seconds. */
+const MOST_OF_DICTIONARY = 15;
 
 type Hold = (what: string, kept: boolean) => void;
 
@@ -33,6 +39,7 @@ export type Paired = Record<string, Record<keyof typeof BOUNDS, readonly [number
 export function printEngine(hold: Hold): void {
   withStart((start) => printPaired(start, hold));
   printDebrief(hold);
+  printDictionary(hold);
 }
 
 /** The earlier commit checked out beside this one, with the same packages; says so where the history does not have it. */
@@ -131,6 +138,19 @@ function printDebrief(hold: Hold): void {
       slope <= STEEPEST,
     );
   }
+}
+
+/** Every cause of the catalogue at three severities through every test; once, since what is known of it then stays. */
+function printDictionary(hold: Hold): void {
+  const { scenario } = scenarioNamed(LARGEST);
+  let rows = 0;
+  const took = cpuTime(() => {
+    rows = toItsEnd(lookingUp(scenario, { everything: true })).rows.length;
+  }, 1);
+  hold(
+    `the whole catalogue on ${LARGEST}, ${rows} rows, at most ${MOST_OF_DICTIONARY} s: ${(took / 1000).toFixed(1)} s`,
+    took <= 1000 * MOST_OF_DICTIONARY,
+  );
 }
 
 /** Least squares of the logarithms. */

@@ -26,7 +26,7 @@ import { countingEntries, firstPrediction } from '../record/untimely.ts';
 import { isConverted } from '../record/written.ts';
 import type { Marks } from './mark.ts';
 import { isGiven, marking } from './mark.ts';
-import { lastOccasion } from './occasions.ts';
+import { isDone, lastOccasion } from './occasions.ts';
 import { dueSteps } from './reasons.ts';
 import type { Showing } from './showing.ts';
 import { showingOf } from './showing.ts';
@@ -172,7 +172,7 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
   const truth = truthOf(run, action, occasion?.sitting ?? lastSitting(run, action.id));
   return {
     test: action.id,
-    done: run.samples.some(({ test }) => test === action.id),
+    done: isDone(run, action.id),
     counts,
     sure: prediction?.sure ?? null,
     given,

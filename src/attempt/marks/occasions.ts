@@ -7,6 +7,7 @@
 import { faultsAmong } from '../../faults/catalogue.ts';
 import type { EntryOf } from '../record/attempt.ts';
 import { oncePerRun } from '../record/once.ts';
+import { doneIn, placeOf } from '../record/places.ts';
 import type { Run } from '../record/run.ts';
 import { rungOf } from '../record/rung.ts';
 import type { Sitting } from '../record/sitting.ts';
@@ -31,14 +32,14 @@ export const occasionsOf = oncePerRun(
     const bounds = [-1, ...madeRight(run), Infinity];
     return bounds.slice(1).flatMap((end, i): readonly Occasion[] => {
       const after = bounds[i] ?? -1;
-      const isDone = run.samples.some((one) => one.test === test && one.entry > after && one.entry < end);
+      const isDone = doneIn(run, test).some(({ entry }) => entry > after && entry < end);
       return isDone ? [occasionIn(run, { test, after, upTo: end }, i === 0)] : [];
     });
   },
   (test) => test,
 );
 
-export const isDone = (run: Run, test: string): boolean => run.samples.some((one) => one.test === test);
+export const isDone = (run: Run, test: string): boolean => doneIn(run, test).length > 0;
 
 /** The last of them: what a debrief tells of. */
 export const lastOccasion = (run: Run, test: string): Occasion | undefined => occasionsOf(run, test).at(-1);
@@ -51,14 +52,13 @@ const madeRight = ({ scenario, repairs }: Run): readonly number[] =>
 
 function occasionIn(run: Run, span: Sitting, isAsMet: boolean): Occasion {
   const { test, after, upTo } = span;
-  const { entries } = run.attempt;
   const judgements = countingEntries(run, 'judgement', test).filter((entry) => {
-    const at = entries.indexOf(entry);
+    const at = placeOf(run, entry);
     return at > after && at < upTo;
   });
   const isTold = rungOf(run.scenario.support, run.attempt) < 4;
   const judgement = isTold ? judgements[0] : judgements.at(-1);
-  const judgedAt = judgement === undefined ? upTo : entries.indexOf(judgement);
+  const judgedAt = judgement === undefined ? upTo : placeOf(run, judgement);
   const told = isTold ? judgedAt : upTo;
   const sitting = sittingsOf(run, test).findLast((one) => one.after < judgedAt) ?? span;
   return {

@@ -4,6 +4,7 @@
  */
 import type { Sample } from '../../verification/observed.ts';
 import { oncePerRun } from './once.ts';
+import { doneIn, predictedAt, takenIn } from './places.ts';
 import type { Run } from './run.ts';
 import { endOf } from './untimely.ts';
 
@@ -28,11 +29,9 @@ const observes = ({ readings, operation }: Sample): boolean =>
 /** Every sitting of a test, in order. */
 export const sittingsOf = oncePerRun(
   (run: Run, test: string): readonly Sitting[] => {
-    const own = ofTest(run, test).samples;
+    const own = doneIn(run, test);
     const end = endOf(run.attempt);
-    const locks = run.attempt.entries.flatMap((entry, i) =>
-      entry.kind === 'prediction' && entry.test === test && i < end ? [i] : [],
-    );
+    const locks = predictedAt(run, test).filter((place) => place < end);
     // A log may hold a test that was never predicted.
     const starts = own.some(({ entry }) => entry < (locks[0] ?? Infinity)) ? [-1, ...locks] : locks;
     return starts.flatMap((start, i) => {
@@ -51,44 +50,16 @@ export const sittingsOf = oncePerRun(
 
 const nothing = (test: string): Sitting => ({ test, after: -1, upTo: -1 });
 
-/** What was done and read in each test: it is asked for once a line, and once a limit. */
-const byTest = oncePerRun(
-  ({ samples, readings }: Run): ReadonlyMap<string | null, Own> => {
-    const own = new Map<string | null, { samples: Sampled[]; readings: Indexed[] }>();
-    const of = (test: string | null) => {
-      const known = own.get(test) ?? { samples: [], readings: [] };
-      own.set(test, known);
-      return known;
-    };
-    for (const sample of samples) of(sample.test).samples.push(sample);
-    for (const [index, taken] of readings.entries()) of(taken.test).readings.push({ index, taken });
-    return own;
-  },
-  () => '',
-);
-
-type Sampled = Run['samples'][number];
-interface Indexed {
-  readonly index: number;
-  readonly taken: Run['readings'][number];
-}
-interface Own {
-  readonly samples: readonly Sampled[];
-  readonly readings: readonly Indexed[];
-}
-const NOTHING: Own = { samples: [], readings: [] };
-const ofTest = (run: Run, test: string): Own => byTest(run).get(test) ?? NOTHING;
-
 /** The last sitting, judged or not: the one at hand. */
 export const lastSitting = (run: Run, test: string): Sitting => sittingsOf(run, test).at(-1) ?? nothing(test);
 
 /** The entry of the last thing done in it. */
 export const lastEntryIn = (run: Run, sitting: Sitting): number =>
-  ofTest(run, sitting.test).samples.findLast((sample) => isIn(sitting, sample))?.entry ?? sitting.after;
+  doneIn(run, sitting.test).findLast((sample) => isIn(sitting, sample))?.entry ?? sitting.after;
 
 export const samplesIn = (run: Run, sitting: Sitting): readonly Sample[] =>
-  ofTest(run, sitting.test)
-    .samples.filter((sample) => isIn(sitting, sample))
+  doneIn(run, sitting.test)
+    .filter((sample) => isIn(sitting, sample))
     .map(({ sample }) => sample);
 
 /** Everything that was done before it, in whichever test. */
@@ -97,6 +68,6 @@ export const samplesBefore = (run: Run, { after }: Sitting): readonly Sample[] =
 
 /** Readings of a sitting, each with its place among all of the attempt. */
 export const readingsIn = (run: Run, sitting: Sitting) =>
-  ofTest(run, sitting.test)
-    .readings.filter(({ taken }) => isIn(sitting, taken))
+  takenIn(run, sitting.test)
+    .filter(({ taken }) => isIn(sitting, taken))
     .map(({ index, taken }) => ({ index, reading: taken.reading }));

@@ -5,6 +5,7 @@
  */
 import type { Attempt, Entry, EntryOf } from './attempt.ts';
 import { oncePerRun } from './once.ts';
+import { byTest, doneIn, placeOf, predictedAt, takenIn } from './places.ts';
 import type { Run } from './run.ts';
 import { entriesAbout } from './run.ts';
 
@@ -42,20 +43,20 @@ export function untimelyIn(run: Run): readonly Untimely[] {
 
 /** Only the first prediction of a test is marked, so only that can come too late. */
 function whyUntimely(
-  { readings, samples }: Run,
+  run: Run,
   entry: Entry,
   at: number,
   predicted: ReadonlySet<string>,
 ): Untimely['why'] | null {
   switch (entry.kind) {
     case 'prediction': {
-      const isLate = readings.some((taken) => taken.test === entry.test && taken.entry < at);
+      const isLate = takenIn(run, entry.test).some(({ taken }) => taken.entry < at);
       return isLate && !predicted.has(entry.test) && entry.given !== true ? 'predicted' : null;
     }
     case 'observation':
-      return (readings[entry.reading]?.entry ?? Infinity) < at ? null : 'written';
+      return (run.readings[entry.reading]?.entry ?? Infinity) < at ? null : 'written';
     case 'judgement': {
-      const first = samples.find(({ test }) => test === entry.test)?.entry;
+      const first = doneIn(run, entry.test)[0]?.entry;
       return first !== undefined && first > at ? 'judged' : null;
     }
     default:
@@ -64,27 +65,34 @@ function whyUntimely(
 }
 
 const countingOf = oncePerRun(
-  (run: Run, kind: Entry['kind'], test: string | undefined): readonly Entry[] => {
-    if (test !== undefined)
-      return countingOf(run, kind, undefined).filter((entry) => 'test' in entry && entry.test === test);
+  (run: Run, kind: Entry['kind']): Counting => {
     const untimely = new Set(untimelyIn(run).map(({ entry }) => run.attempt.entries[entry]));
-    return entriesAbout(run.attempt, kind).filter((entry) => !untimely.has(entry as Entry)) as Entry[];
+    const all = entriesAbout(run.attempt, kind).filter((entry) => !untimely.has(entry as Entry)) as Entry[];
+    return { all, ofTest: byTest(all.filter((entry) => 'test' in entry)) };
   },
-  (kind, test) => `${kind} ${test}`,
+  (kind) => kind,
 );
+
+interface Counting {
+  readonly all: readonly Entry[];
+  readonly ofTest: ReadonlyMap<string | null, readonly Entry[]>;
+}
 
 /** The entries of a kind that count, in order; about one test or all. Of its predictions only the first is marked. */
 export const countingEntries = <K extends Entry['kind']>(
   run: Run,
   kind: K,
   test?: string,
-): readonly EntryOf<K>[] => countingOf(run, kind, test) as unknown as readonly EntryOf<K>[];
+): readonly EntryOf<K>[] => {
+  const { all, ofTest } = countingOf(run, kind);
+  return (test === undefined ? all : (ofTest.get(test) ?? [])) as unknown as readonly EntryOf<K>[];
+};
 
 /** What was said of a test before it was done; undefined where nothing was, or too late. */
 export const firstPrediction = oncePerRun(
   (run: Run, test: string): EntryOf<'prediction'> | undefined => {
-    const first = run.attempt.entries.find((entry) => entry.kind === 'prediction' && entry.test === test);
-    return countingEntries(run, 'prediction', test).find((entry) => entry === first);
+    const [first] = predictedAt(run, test);
+    return countingEntries(run, 'prediction', test).find((entry) => placeOf(run, entry) === first);
   },
   (test) => test,
 );
