@@ -156,6 +156,7 @@ const GIVE = screens(/give\/Give/);
 const COLLECT = screens(/collect\/Collect/);
 const RECORD = screens(/record\/MyRecord|worked\/Worked/);
 const QUESTIONS = screens(/questions\/Questions/);
+const QUESTION_BENCH = screens(/questions\/QuestionBench/);
 const QUIZ = screens(/questions\/MakeQuiz/);
 
 /** The simulated installation and what is written of its tests, with the libraries that these stand on. */
@@ -181,6 +182,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'record', of: RECORD },
   { name: 'desk', of: DESK },
   { name: 'questions', of: QUESTIONS },
+  { name: 'question-bench', of: QUESTION_BENCH },
   { name: 'give', of: GIVE },
   { name: 'collect', of: COLLECT },
   { name: 'quiz', of: QUIZ },

@@ -10,8 +10,7 @@ import type { Rung } from '../attempt/record/rung.ts';
 import type { AimId } from '../scenario/aims.ts';
 import { AIMS, aimOf } from '../scenario/aims.ts';
 import type { About } from './about.ts';
-import type { DueCard, DueTopics } from './comesBack.ts';
-import { dueTopics } from './comesBack.ts';
+import type { DueTopics } from './comesBack.ts';
 import { aimAttempts } from './jobResults.ts';
 import type { Goal } from './recordText.ts';
 
@@ -35,10 +34,8 @@ export type Next =
 interface Known {
   readonly kept: readonly About[];
   readonly goal: Goal | null;
-  /** Of the questions: when each topic and misconception comes back. */
-  readonly cards: readonly DueCard[];
-  /** The day by which all is to be known, ms since 1970. */
-  readonly assessment: number | null;
+  /** Of the questions: what comes back by now. */
+  readonly due: DueTopics;
   /** Whether the first run was gone through on this device. */
   readonly hadFirstRun: boolean;
   /** ms since 1970 */
@@ -52,11 +49,10 @@ interface Last {
   readonly outcome: TestOutcome;
 }
 
-export function nextForYou({ kept, goal, cards, assessment, hadFirstRun, now }: Known): Next {
+export function nextForYou({ kept, goal, due, hadFirstRun, now }: Known): Next {
   const own = kept.filter(({ concluded, isGuest }) => concluded && !isGuest);
   if (own.length === 0 && !hadFirstRun) return { kind: 'first run' };
   const { aim, why } = chosen(own, goal, now);
-  const due = dueTopics(cards, assessment, now);
   // What is due comes before what was merely not done for long, and after everything that went wrong on a bench.
   if (due.topics > 0 && (why.what === 'not tried' || why.what === 'longest ago'))
     return { kind: 'questions', why: { what: 'due', ...due } };

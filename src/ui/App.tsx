@@ -61,9 +61,6 @@ const Leaving = lazy(async () => ({
 const Questions = lazy(async () => ({
   default: (await withWords(() => import('./screens/questions/Questions.tsx'))).Questions,
 }));
-const QuestionBench = lazy(async () => ({
-  default: (await withWords(() => import('./screens/questions/QuestionBench.tsx'))).QuestionBench,
-}));
 const MyRecord = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/record/MyRecord.tsx'))).MyRecord,
 }));
@@ -84,7 +81,6 @@ const SCREEN_NAMES: Readonly<Record<string, string>> = {
   '/first-minute': 'The first minute',
   '/shown': 'The worked run',
   '/questions': 'The questions',
-  '/questions/bench': 'The bench of a question',
   '/record': 'My record',
   '/sources': 'The list of sources',
   '/words': 'The list of words',
@@ -283,11 +279,8 @@ export function App() {
                 />
               )}
             </Route>
-            <Route path="/questions">
-              <Questions query={query} openAttempt={openAttempt} />
-            </Route>
-            <Route path="/questions/bench">
-              <QuestionBench query={query} openAttempt={openAttempt} />
+            <Route path="/questions/:part?">
+              {({ part }) => <Questions part={part} query={query} openAttempt={openAttempt} />}
             </Route>
             <Route path="/record">
               <MyRecord

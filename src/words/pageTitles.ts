@@ -13,7 +13,7 @@ export const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/first-minute': 'First minute',
   '/shown': 'Worked run',
   '/questions': QUESTIONS_NAME,
-  '/questions/bench': 'See it on the bench',
+  '/questions/bench': 'On the bench',
   '/record': 'My record',
   '/sources': 'Sources',
   '/words': 'Words',

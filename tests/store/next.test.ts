@@ -8,6 +8,7 @@ import { AIMS, aimJobId } from '../../src/scenario/aims.ts';
 import type { About } from '../../src/store/about.ts';
 import { aboutOf } from '../../src/store/about.ts';
 import type { DueCard } from '../../src/store/comesBack.ts';
+import { dueTopics } from '../../src/store/comesBack.ts';
 import { aimAttempts, aimResult, scenarioResult } from '../../src/store/jobResults.ts';
 import { nextForYou } from '../../src/store/next.ts';
 import type { Goal } from '../../src/store/recordText.ts';
@@ -70,7 +71,7 @@ const next = (
   hadFirstRun = false,
   cards: readonly DueCard[] = [],
   assessment: number | null = null,
-) => nextForYou({ kept, goal, cards, assessment, hadFirstRun, now: NOW });
+) => nextForYou({ kept, goal, due: dueTopics(cards, assessment, NOW), hadFirstRun, now: NOW });
 
 describe('with nothing done', () => {
   test('it is the first run', () => {
@@ -219,7 +220,7 @@ describe('questions that come back', () => {
     expect(found).toEqual({ kind: 'questions', why: { what: 'due', topics: 1, wrong: 0, assessment } });
     const text = 'why' in found ? whyText(found.why, () => '24 December') : '';
     expect(text).toBe(
-      'One topic comes back today, as its time has come. Your assessment on 24 December brings it nearer.',
+      'One topic comes back today, as it is time. Your assessment on 24 December brings it nearer.',
     );
   });
 

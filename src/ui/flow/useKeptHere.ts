@@ -1,25 +1,29 @@
 /** What this device keeps, read for the first screen: the attempts and the goal, or why nothing can be read. */
 import { startTransition, useEffect, useState } from 'react';
 import type { About } from '../../store/about.ts';
+import type { DueTopics } from '../../store/comesBack.ts';
+import { dueTopics } from '../../store/comesBack.ts';
 import type { KeepProblem } from '../../store/keepProblem.ts';
 import { problemOf } from '../../store/keepProblem.ts';
 import { keptAttempts } from '../../store/keptAttempt.ts';
 import { keptGoal } from '../../store/keptRecord.ts';
-import type { Card } from '../../store/questionRecord.ts';
 import { keptQuestions } from '../../store/questions.ts';
 import type { Goal } from '../../store/recordText.ts';
 
 export interface Kept {
   readonly all: readonly About[];
   readonly goal: Goal | null;
-  /** What comes back of the questions, and when. */
-  readonly cards: readonly Card[];
-  /** The day of one's assessment, ms since 1970. */
-  readonly assessment: number | null;
+  /** What comes back of the questions by now. */
+  readonly due: DueTopics;
   readonly problem: KeepProblem | null;
 }
 
-const NOTHING: Kept = { all: [], goal: null, cards: [], assessment: null, problem: null };
+const NOTHING: Kept = {
+  all: [],
+  goal: null,
+  due: { topics: 0, wrong: 0, assessment: null },
+  problem: null,
+};
 /** So long the page waits for it, ms: what stands above the scenarios is not to push them away. */
 const PATIENCE = 300;
 
@@ -33,7 +37,8 @@ export function useKeptHere(): Kept | null {
       if (!isStale) startTransition(() => setKept(what));
     };
     Promise.all([keptAttempts(), keptGoal(), keptQuestions()]).then(
-      ([all, goal, { cards, assessment }]) => found({ all, goal, cards, assessment, problem: null }),
+      ([all, goal, { cards, assessment }]) =>
+        found({ all, goal, due: dueTopics(cards, assessment, Date.now()), problem: null }),
       (error) => found({ ...NOTHING, problem: problemOf(error) }),
     );
     return () => {

@@ -189,7 +189,7 @@ export function BenchScreen(props: Props) {
         : { name: 'Next', go: () => send({ type: 'next' }) };
   return (
     <div className="bench-screen" data-step={step ?? 'choosing'}>
-      <Head bench={bench} keepFailed={keepFailed} onStop={stop} {...(from === undefined ? {} : { from })} />
+      <Head bench={bench} keepFailed={keepFailed} onStop={stop} from={from} />
       <main className={hasRail ? 'bench-main with-rail' : 'bench-main'}>
         {hasRail ? <Rail aims={aims} open={aim} test={action?.id ?? null} onOpen={openInRail} /> : null}
         <Status bench={bench} />

@@ -20,15 +20,13 @@ interface Props {
   readonly keepFailed: boolean;
   readonly onStop?: () => void;
   /** Where it was come from. */
-  readonly from?: WayBack;
+  readonly from?: WayBack | undefined;
 }
 
 export interface WayBack {
   readonly href: string;
   /** In a word, as a phone has room for. */
   readonly name: string;
-  /** Said before it where it is read out. */
-  readonly before?: string;
 }
 
 const JOBS: WayBack = { href: '#/', name: 'Jobs' };
@@ -40,7 +38,6 @@ export const Head = memo(function Head({ bench, keepFailed, onStop, from = JOBS 
   return (
     <header className="head">
       <a href={from.href} className="head-back">
-        {from.before === undefined ? null : <span className="unseen">{from.before} </span>}
         {from.name}
       </a>
       <div className="head-title">

@@ -27,8 +27,7 @@ export function useNext(told: Debrief): Next | null | undefined {
     const next = nextForYou({
       kept: [...kept.all.filter(({ first }) => first !== firstOf(told)), asKept(told)],
       goal: kept.goal,
-      cards: kept.cards,
-      assessment: kept.assessment,
+      due: kept.due,
       hadFirstRun: FIRST_RUN.kept() === 'done',
       now: Date.now(),
     });

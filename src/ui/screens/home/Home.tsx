@@ -7,7 +7,6 @@ import { useMemo, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { FIRST_RUN } from '../../../store/choices.ts';
 import type { DueTopics } from '../../../store/comesBack.ts';
-import { dueTopics } from '../../../store/comesBack.ts';
 import { aimAttempts } from '../../../store/jobResults.ts';
 import type { Next } from '../../../store/next.ts';
 import { nextForYou } from '../../../store/next.ts';
@@ -66,15 +65,13 @@ function Main({ refused, openAttempt, onWish, onReturn, kept }: Props & { readon
   const [putAway, setPutAway] = useState<readonly string[]>([]);
   const [seed] = useState(anySeed);
   const table = useRef<HTMLHeadingElement>(null);
-  const due = useMemo(() => dueTopics(kept.cards, kept.assessment, Date.now()), [kept]);
   const unfinished = unfinishedIn(kept, openAttempt, putAway);
   const next = useMemo(
     () =>
       nextForYou({
         kept: kept.all,
         goal: kept.goal,
-        cards: kept.cards,
-        assessment: kept.assessment,
+        due: kept.due,
         hadFirstRun: FIRST_RUN.kept() === 'done',
         now: Date.now(),
       }),
@@ -114,7 +111,7 @@ function Main({ refused, openAttempt, onWish, onReturn, kept }: Props & { readon
           />
         )}
         <Doors
-          due={due}
+          due={kept.due}
           onTable={() => {
             table.current?.scrollIntoView();
             table.current?.focus();

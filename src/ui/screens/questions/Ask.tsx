@@ -2,7 +2,7 @@
  * One question: what is asked on top, the answers under the thumb, then how sure, which settles it, and the answer worked
  * out in place. Digits choose, Enter goes on; what is touched on a drawing or a trace may be moved until it is settled.
  */
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Sure } from '../../../attempt/record/attempt.ts';
 import { SURENESS } from '../../../attempt/record/attempt.ts';
 import type { Given } from '../../../quiz/given.ts';
@@ -15,10 +15,10 @@ import { useFocus } from '../../parts/useFocus.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import { SureKeys } from '../bench/SureKeys.tsx';
 import { FigureAnswer, useTypedAnswer } from './FigureAnswer.tsx';
-import { onBench } from './onBench.ts';
 import { optionsOf } from './options.ts';
 import { PilotPlot } from './PilotPlot.tsx';
 import { TouchPicture } from './TouchPicture.tsx';
+import { useOnBench } from './useOnBench.ts';
 import { WorkedOut } from './WorkedOut.tsx';
 
 interface Props {
@@ -43,7 +43,7 @@ export function Ask({ question, answer, whyNow, isKept, isLast, asksSure, onAnsw
   const options = given === null && !isTold ? optionsOf(question) : [];
   const heading = useFocus<HTMLHeadingElement>();
   const { given: said, about } = stemParts(question);
-  const seen = useMemo(() => (isTold ? onBench(question) : null), [isTold, question]);
+  const seen = useOnBench(question, isTold);
   const isTyping = question.way === 'figure' && given === null && !isTold;
   const typed = useTypedAnswer(question.way === 'figure' ? question.unit : null, setGiven);
   const field = useRef<HTMLInputElement>(null);

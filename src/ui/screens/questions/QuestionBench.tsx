@@ -132,7 +132,7 @@ function Ready({ question, shown, back }: ReadyProps) {
 function OnBench({ question, shown, back, bench }: ReadyProps & { readonly bench: Bench }) {
   const [state, send] = useFlow({ bench });
   const wall = useThinkingTime(0);
-  const [from] = useState(() => ({ href: `#${back}`, name: 'Questions', before: 'Back to the' }));
+  const [from] = useState(() => ({ href: `#${back}`, name: 'Questions' }));
   const isBegun = useRef(false);
   const isBetween = state.matches({ working: 'choosing' });
   const hasStopped = state.matches('concluding');

@@ -16,13 +16,22 @@ const MakeQuiz = lazy(async () => ({
   default: (await loaded(() => import('./MakeQuiz.tsx'))).MakeQuiz,
 }));
 
+const QuestionBench = lazy(async () => ({
+  default: (await loaded(() => import('./QuestionBench.tsx'))).QuestionBench,
+}));
+
 interface Props {
+  /** `bench`: one of them is seen there. */
+  readonly part: string | undefined;
   readonly query: URLSearchParams;
   /** None is asked while it is an assessment. */
   readonly openAttempt: OpenAttempt | null;
 }
 
-export function Questions({ query, openAttempt }: Props) {
+export const Questions = ({ part, ...asked }: Props) =>
+  part === 'bench' ? <QuestionBench {...asked} /> : <Session {...asked} />;
+
+function Session({ query, openAttempt }: Omit<Props, 'part'>) {
   // The same address is the same session, however often the page is drawn.
   const address = query.toString();
   const asked = useMemo(() => askedFor(new URLSearchParams(address)), [address]);
