@@ -76,6 +76,8 @@ const site = v.strictObject({
     points: v.optional(v.pipe(number(1, 20), v.integer('a whole number is expected')), 1),
     faultProtection: v.optional(v.picklist(FAULT_PROTECTIONS), 'overcurrent'),
     parallelEarth: nullable(number(0.001, 1000)),
+    /** Between any two cores, F/m. */
+    capacitance: v.optional(number(1e-12, 1e-9)),
   }),
   service: nullable(v.strictObject({ rating: number(20, 400), demand: number(0, 400) })),
   otherLoads: v.optional(v.pipe(v.array(load), v.maxLength(20)), []),

@@ -111,16 +111,21 @@ export const sameSight = (a: Sight, b: Sight): boolean => JSON.stringify(a) === 
 export const pairsOf = <T>(items: readonly T[]): readonly (readonly [T, T])[] =>
   items.flatMap((a, i) => items.slice(i + 1).map((b): readonly [T, T] => [a, b]));
 
-/** Insulation between every pair of conductors at one place, each as its own part so that a fault can lower one. */
+/**
+ * Insulation between every pair of conductors at one place, each as its own part so that a fault can lower one; with the
+ * capacitive susceptance between the two, S at 50 Hz, where that counts.
+ */
 export const insulationAt = (
   id: string,
   place: string,
   conductors: readonly string[],
   resistance: Ohms,
+  susceptance?: Siemens,
 ): readonly Part[] =>
   pairsOf(conductors).map(([x, y]) => ({
     id: `insulation.${id}.${x}-${y}`,
     a: `${place}.${x}`,
     b: `${place}.${y}`,
     resistance,
+    ...(susceptance === undefined ? {} : { susceptance }),
   }));

@@ -237,6 +237,14 @@ export function siteLines({ site }: Papers): readonly PaperLine[] {
       text: `${circuit.length} m, lines ${circuit.lineArea} mm², protective conductor ${circuit.protectiveArea} mm²`,
     },
     { term: 'cable', text: laidText(circuit) },
+    ...(circuit.capacitance === undefined
+      ? []
+      : [
+          {
+            term: 'coupling',
+            text: `${Number((1e9 * circuit.capacitance * circuit.length).toPrecision(2))} nF between any two cores of the run`,
+          },
+        ]),
     ...(circuit.parallelEarth === null
       ? []
       : [{ term: 'beside PE', text: `armour, steel or tray of ${circuit.parallelEarth} Ω in parallel` }]),

@@ -159,10 +159,23 @@ export function element({ elements }: Circuit, name: string): Element {
 
 const closedIf = (closed: boolean, ohms: number, open = GAP): number => (closed ? ohms : open);
 
-function drawInsulation(circuit: Circuit, place: string, conductors: readonly string[], ohms: number): void {
+function drawInsulation(
+  circuit: Circuit,
+  place: string,
+  conductors: readonly string[],
+  ohms: number,
+  farads?: number,
+): void {
   for (const [i, x] of conductors.entries())
     for (const y of conductors.slice(i + 1))
-      add(circuit, `${place} ${x}/${y}`, `${place}.${x}`, `${place}.${y}`, ohms);
+      add(
+        circuit,
+        `${place} ${x}/${y}`,
+        `${place}.${x}`,
+        `${place}.${y}`,
+        ohms,
+        farads === undefined ? {} : { farads },
+      );
 }
 
 function drawSupply(circuit: Circuit, site: Site, at: Position): void {
@@ -233,7 +246,14 @@ function drawFinalCircuit(circuit: Circuit, site: Site, at: Position): void {
     add(circuit, `link ${x}`, `origin.${x}`, 'origin.PE', closedIf(at.linked.includes(x), MILLI));
     if (at.linkedToNeutral.includes(x)) add(circuit, `link ${x} to N`, `origin.${x}`, 'origin.N', MILLI);
   }
-  drawInsulation(circuit, 'supply', [...livesOn(site), 'PE'], CIRCUIT_INSULATION);
+  const { capacitance } = site.circuit;
+  drawInsulation(
+    circuit,
+    'supply',
+    [...livesOn(site), 'PE'],
+    CIRCUIT_INSULATION,
+    capacitance === undefined ? undefined : capacitance * length,
+  );
 }
 
 function drawUnit(circuit: Circuit, site: Site, sheet: UnitSheet, at: Position): void {

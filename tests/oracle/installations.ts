@@ -124,6 +124,8 @@ const ISLAND: Installation = {
     loopImpedance: 64.65,
     electrodeResistance: 64,
     metEarthResistance: null,
+    // A long armoured run.
+    circuit: { ...COTTAGE.site.circuit, length: 70, capacitance: 150e-12 },
   },
 };
 
