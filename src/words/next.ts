@@ -11,7 +11,7 @@ export function whyText(why: Why, day: (at: number) => string): string {
     case 'goal':
       return `Your goal: ${why.text}`;
     case 'sure and wrong':
-      return `You would have signed for something wrong, on ${day(why.at)}.`;
+      return `You would have signed for an answer that was wrong, on ${day(why.at)}.`;
     case 'left out':
       return `You left out ${why.tests === 1 ? 'one of its tests' : `${why.tests} of its tests`}, on ${day(why.at)}.`;
     case 'due':
@@ -27,9 +27,9 @@ export function whyText(why: Why, day: (at: number) => string): string {
 
 /** How many topics come back, and why. */
 export function dueText({ topics, wrong, assessment }: DueTopics, day: (at: number) => string): string {
-  const why = wrong === 0 ? 'as it is time' : `${wrong === topics ? '' : `${wrong} `}for something wrong`;
-  const back = `${topics === 1 ? 'One topic comes' : `${topics} topics come`} back today, ${why}.`;
-  return assessment === null ? back : `${back} Your assessment on ${day(assessment)} brings it nearer.`;
+  const why = wrong === 0 ? '' : `, ${wrong === topics ? '' : `${wrong} `}for an answer that was wrong`;
+  const back = `${topics === 1 ? 'One topic comes' : `${topics} topics come`} back today${why}.`;
+  return assessment === null ? back : `${back} Your assessment is on ${day(assessment)}.`;
 }
 
 export const NOT_TRIED = 'not tried';

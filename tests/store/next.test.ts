@@ -219,9 +219,7 @@ describe('questions that come back', () => {
     const found = next(allDone(10), null, true, later, assessment);
     expect(found).toEqual({ kind: 'questions', why: { what: 'due', topics: 1, wrong: 0, assessment } });
     const text = 'why' in found ? whyText(found.why, () => '24 December') : '';
-    expect(text).toBe(
-      'One topic comes back today, as it is time. Your assessment on 24 December brings it nearer.',
-    );
+    expect(text).toBe('One topic comes back today. Your assessment is on 24 December.');
   });
 
   test('nor before what went wrong on a bench, nor before the first run', () => {

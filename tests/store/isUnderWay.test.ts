@@ -1,6 +1,6 @@
 /** Which kept attempts keep questions from being asked. */
 import { expect, test } from 'vitest';
-import { isUnderWay } from '../../src/store/assessmentOn.ts';
+import { isUnderWay } from '../../src/store/isUnderWay.ts';
 
 const begun = {
   support: 'assessment',
