@@ -88,7 +88,7 @@ export const mechanicalFaults: readonly Fault[] = [
     component: 'enclosure',
     seen: {
       where: 'position',
-      what: { id: 'house-metal-within-reach' },
+      what: { id: 'bonded-tap-in-reach' },
     },
     source:
       'BS 7671:2018+A2:2022 411.3.1.1; Part 2 (from memory): within arm’s reach, 2.5 m, counts as touched together',

@@ -4,6 +4,7 @@
  * rest on what the hand has moved or replaced, for that is new. Knows nothing of the simulation.
  */
 import type { Component } from '../faults/components.ts';
+import { COMPONENTS } from '../faults/components.ts';
 import type { Family } from '../faults/families.ts';
 import type { Papers, TestAction } from './testAction.ts';
 
@@ -41,7 +42,8 @@ export function testsToRepeat(
     outcome !== 'as it should' || putRight.some(({ component }) => action.restsOn.includes(component));
   const isFree = ({ action }: DoneTest): boolean =>
     putRight.length === 0 ||
-    action.restsOn.length === 0 ||
+    // What rests on nothing of the installation is never done once too often.
+    action.restsOn.every((component) => COMPONENTS[component] === 'in hand') ||
     putRight.some(({ family }) => pointsOf(action, papers).includes(family));
   const idsOf = (tests: readonly DoneTest[]) => [...new Set(tests.map(({ action }) => action.id))];
   const due = idsOf(done.filter(isDue));
