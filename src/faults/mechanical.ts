@@ -88,7 +88,7 @@ export const mechanicalFaults: readonly Fault[] = [
     component: 'enclosure',
     seen: {
       where: 'position',
-      what: { id: 'house-metal-within-reach' },
+      what: { id: 'bonded-tap-in-reach' },
     },
     next: PUT_RIGHT,
     tell: TELL_INSTALLER,

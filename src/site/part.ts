@@ -84,7 +84,7 @@ export type Sight =
         | 'lid-hangs-open'
         | 'tether-unclamped'
         | 'nothing-before-it'
-        | 'house-metal-within-reach'
+        | 'bonded-tap-in-reach'
         | 'screw-turns'
         | 'not-in-schedule'
         | 'clamp-corroded'

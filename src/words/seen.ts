@@ -47,7 +47,7 @@ const SIGHT_WORDS: Readonly<Record<PlainSight, string>> = {
   'shell-cracked': 'the connector’s shell is cracked through, and a contact is burnt',
   'lid-hangs-open': 'the lid hangs open by itself',
   'tether-unclamped': 'the tether has no clamp and can be pulled out some way',
-  'house-metal-within-reach':
+  'bonded-tap-in-reach':
     'a tap on a metal pipe that is bonded to the house’s earth, an arm’s length from the unit and its vehicle',
   'nothing-before-it': 'it stands at bumper height in line with the bay, with no post before it',
   'screw-turns': 'the line screw turns half round by hand, and the sleeve is browned',

@@ -136,6 +136,6 @@ describe('what is refused, and where it is wrong', () => {
   test('a terminal that there is none of: the message says what is expected', () => {
     const [issue] = parsed(measure('voltage', { between: ['met', 'socket'] })).issues ?? [];
     const words = [issue?.message, ...(issue?.issues ?? []).map(({ message }) => message)].join();
-    expect(words).toContain('a terminal is expected: met, earth, case, earthing, or place.conductor');
+    expect(words).toContain('a terminal is expected: met, house, earth, case, earthing, or place.conductor');
   });
 });

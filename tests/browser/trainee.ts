@@ -495,7 +495,9 @@ export function actWords(operation: Operation): string {
     case 'close-cover':
       return 'close the cover';
     case 'check-instruments':
-      return 'check the instruments';
+      return operation.known === true
+        ? 'check the instruments, the tester on its known resistors'
+        : 'check the instruments';
     case 'discharge':
       return 'wait for stored energy to go';
     case 'null-leads':

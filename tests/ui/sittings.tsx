@@ -67,6 +67,7 @@ export const SITES: readonly { readonly id: string; readonly rung: Rung; readonl
   { id: 'TN-C-S', rung: 2, file: home },
   { id: 'TN-S, three-phase', rung: 3, file: soundFile('foundry-yard') },
   { id: 'TT', rung: 3, file: soundFile('weir-cottage') },
+  { id: 'own electrode beside PME', rung: 3, file: soundFile('curlew-house') },
   {
     rung: 3,
     id: 'TN-C-S, with bonded pipes, an arrester and a sensor on its service',

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { papersOf } from '../../src/scenario/scenario.ts';
 import { ACTIONS } from '../../src/verification/actions.ts';
 import { THREE_PHASE } from '../bench/build.ts';
+import { scenarioOn } from '../faults/installations.ts';
 import { scenarioOf } from '../scenario/build.ts';
 
 /** Inspection before testing (BS 7671 642), continuity, insulation, polarity before power (643.1); the rest common practice. */
@@ -38,6 +39,7 @@ const PAPERS = [
   scenarioOf({
     site: { circuit: { residualDevice: { type: 'A', rated: 0.1, delay: 'S', poles: 2 } } },
   }),
+  scenarioOn('island'),
 ].map((scenario) => papersOf(scenario));
 
 describe.each(ACTIONS)('$id', (action) => {

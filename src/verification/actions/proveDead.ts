@@ -29,7 +29,7 @@ export const proveDead: TestAction = {
   stage: 'before power',
   from: 'isolated',
   leaves: 'isolated',
-  restsOn: [],
+  restsOn: ['detector'],
   applies: () => true,
   steps: () => [
     { op: 'check-instruments' },
