@@ -238,10 +238,12 @@ describe('a file of the page', () => {
   } as const;
 
   /**
-   * Not what comes only where a line was wrong, which has a test below, the sounds, which are off at first, and what copies
-   * from a database that earlier versions kept: without it everything stays there until next time.
+   * Not what comes only where a line was wrong, which has a test below, the sounds, which are off at first, the bench of a
+   * question that was answered, and what copies from a database that earlier versions kept: without it everything stays
+   * there until next time.
    */
-  const isOnTheWay = (file: string): boolean => !/^(told|play|copyShared|\w+Worker-)/.test(file);
+  const isOnTheWay = (file: string): boolean =>
+    !/^(told|play|copyShared|question-bench|\w+Worker-)/.test(file);
 
   /** The pages that a tutor or a reviser goes to, each with a file of its own. */
   const DOORS: Readonly<Record<string, string>> = {

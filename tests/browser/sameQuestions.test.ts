@@ -3,7 +3,6 @@
 
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
-import { setLink } from '../../src/ui/screens/questions/asked.ts';
 import { quizCsv } from '../../src/words/quizRows.ts';
 import { launch } from './browsers.ts';
 import { share } from './everyTest.ts';
@@ -48,7 +47,10 @@ test.each(share(inject('browsers'), some))('$name', async (found) => {
       await retype(page, 'seed', seed);
       const title = await page.getByLabel('title').inputValue();
       const quiz = { format: 1, title, count: COUNT, seed, minutes: null, sure: true } as const;
-      await page.getByRole('link', { name: setLink(quiz) }).waitFor();
+      await page
+        .getByLabel('seed')
+        .and(page.locator(`[value="${seed}"]`))
+        .waitFor();
       await button(page, /CSV/).click();
       expect(await page.evaluate(() => globalThis.lastFile), `seed ${seed}`).toBe(quizCsv(quiz));
     }
