@@ -41,7 +41,7 @@ const plainOperations = v.variant('op', [
   v.strictObject({ op: v.literal('energise'), at: v.optional(v.picklist(ISOLATORS)) }),
   v.strictObject({ op: v.literal('open-cover') }),
   v.strictObject({ op: v.literal('close-cover') }),
-  /** `known`: the tester on its known resistors too. */
+  /** `known`: the tester on its known resistor too. */
   v.strictObject({ op: v.literal('check-instruments'), known: v.optional(v.boolean()) }),
   v.strictObject({ op: v.literal('discharge') }),
   v.strictObject({ op: v.literal('null-leads'), on: v.optional(v.boolean(), true) }),

@@ -9,7 +9,7 @@ import { pairsOf } from '../site/part.ts';
 import { linesOf, livesOf } from '../site/site.ts';
 import type { Indicator } from '../unit/unitChart.ts';
 import { learn } from './deadTests.ts';
-import { onKnownResistors } from './instruments/directTester.ts';
+import { onKnownResistor } from './instruments/directTester.ts';
 import { leadOf, showsProvingUnit, strain, voltage } from './instruments/voltageTools.ts';
 import { measure } from './measure.ts';
 import type { Operation } from './operation.ts';
@@ -221,13 +221,12 @@ function checkInstruments(world: World, { known }: OperationNamed<'check-instrum
   world.plant = { ...world.plant, testerFuse: 'sound' };
   tryDetector(world);
   const { plant, installation, timeline } = world;
-  const truths = known === true ? onKnownResistors(plant.leadsNulled, installation.tester) : [];
-  const readings = truths.map((truth) => {
-    world.onlooker?.met(world, truth);
-    return shown(truth, `${key} ${truth.quantity}`, seconds(timeline.now), world.draw);
-  });
+  if (known !== true) return wait(world, DURATIONS['check-instruments']);
+  const truth = onKnownResistor(plant.leadsNulled, installation.tester);
+  world.onlooker?.met(world, truth);
+  const reading = shown(truth, key, seconds(timeline.now), world.draw);
   pass(world, DURATIONS['check-instruments']);
-  return shows(...readings);
+  return shows(reading);
 }
 
 function proveDead(world: World, operation: OperationNamed<'prove-dead'>, key: string): Done {

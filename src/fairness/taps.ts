@@ -5,9 +5,9 @@
  */
 export const TAPS: Readonly<Record<string, number>> = {
   papers: 16,
-  instruments: 29,
+  instruments: 30,
   isolate: 12,
-  'prove-dead': 23,
+  'prove-dead': 25,
   inspect: 13,
   'pe-circuit': 16,
   'pe-outlet': 28,

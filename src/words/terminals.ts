@@ -16,7 +16,6 @@ export const SINGLE_WORDS: Readonly<Record<string, string>> = {
   case: 'exposed metal of the unit',
   leads: 'tester’s leads',
   'known-ohm': 'known resistor of 1 Ω',
-  'known-megohm': 'known resistor of 1 MΩ',
 };
 
 export function terminalText(terminal: Terminal): string {

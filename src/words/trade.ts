@@ -55,7 +55,7 @@ export function operationText(operation: Operation): string {
     case 'close-cover':
       return 'cover closed';
     case 'check-instruments':
-      return `instruments checked${operation.known === true ? ', tester on its known resistors' : ''}`;
+      return `instruments checked${operation.known === true ? ', tester on its known resistor' : ''}`;
     case 'discharge':
       return 'waited for stored energy to go';
     case 'null-leads':

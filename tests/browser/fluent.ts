@@ -24,7 +24,7 @@ import type { Happened } from '../../src/ui/flow/bench.ts';
 import { takenUp } from '../../src/ui/flow/bench.ts';
 import type { Position } from '../../src/ui/flow/position.ts';
 import { positionAfter } from '../../src/ui/flow/position.ts';
-import { isLike } from '../../src/ui/flow/rows.ts';
+import { isLike, showsReadings } from '../../src/ui/flow/rows.ts';
 import type { Spread } from '../../src/ui/flow/spread.ts';
 import { SPREAD_WORDS, spreadOver, spreadsOn } from '../../src/ui/flow/spread.ts';
 import { actsOn, actText, codingsAtHand, WAITS } from '../../src/ui/screens/measure/acts.ts';
@@ -74,7 +74,7 @@ function segmentsOf(operations: readonly Operation[]): readonly Segment[] {
   const segments: Segment[] = [];
   for (const one of operations) {
     const last = segments.at(-1);
-    if (one.op === 'prove-dead') segments.push({ kind: 'proof', proof: one });
+    if (showsReadings(one)) segments.push({ kind: 'proof', proof: one });
     else if (one.op === 'measure') {
       const [like] = last?.kind === 'readings' ? last.readings : [];
       if (last?.kind === 'readings' && like !== undefined && isLike(like, one))
@@ -606,10 +606,10 @@ export async function fluently(page: Page, action: TestAction): Promise<void> {
       await doActs(page, segment.acts, papers, stands);
       for (const one of segment.acts) stands = positionAfter(stands, one, false);
     } else if (segment.kind === 'proof') {
+      const { proof } = segment;
+      const did = proof.op === 'prove-dead' ? `proved dead at the ${PLACES[proof.at]}` : actWords(proof);
       const again = page.getByRole('button', {
-        name: new RegExp(
-          `^(Again|next in this test): proved dead at the ${PLACES[(segment.proof as Extract<Operation, { op: 'prove-dead' }>).at]}`,
-        ),
+        name: new RegExp(`^(Again|next in this test): ${did}`),
       });
       if (await again.first().isVisible()) await press(again.first());
       else await act(page, actWords(segment.proof));

@@ -23,6 +23,7 @@ import { aimOf } from '../../src/scenario/aims.ts';
 import { takenUp } from '../../src/ui/flow/bench.ts';
 import type { Position } from '../../src/ui/flow/position.ts';
 import { operationsBetween, positionAfter } from '../../src/ui/flow/position.ts';
+import { showsReadings } from '../../src/ui/flow/rows.ts';
 import { ACTIONS, actionNamed } from '../../src/verification/actions.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
@@ -496,7 +497,7 @@ export function actWords(operation: Operation): string {
       return 'close the cover';
     case 'check-instruments':
       return operation.known === true
-        ? 'check the instruments, the tester on its known resistors'
+        ? 'check the instruments, the tester on its known resistor'
         : 'check the instruments';
     case 'discharge':
       return 'wait for stored energy to go';
@@ -801,6 +802,9 @@ export async function doTest(page: Page, action: TestAction, sure: Sure = 'fairl
     stands = positionAfter(stands, next, false);
     if (next.op === 'prove-dead') {
       entries += await writeDownPairs(page);
+    } else if (showsReadings(next)) {
+      await writeDown(page, undefined);
+      entries += 1;
     } else if (next.op === 'measure') {
       const last = (await inHand(page, entries)).readings.at(-1)?.reading;
       const tripped = last?.quantity === 'residual' ? last.trippedWhat : undefined;

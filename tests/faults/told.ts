@@ -560,7 +560,7 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
   'detector-lead-parts': [
     shows('stays dark on it afterwards, in the test that proves it dead', 'prove-dead'),
   ],
-  'tester-out-of-calibration': [shows('On the known resistors of 1 Ω and 1 MΩ', 'instruments')],
+  'tester-out-of-calibration': [shows('On the known resistor of 1 Ω', 'instruments')],
 
   'gland-loose': seen('The inspection does'),
   'enclosure-ip-low': seen('The inspection does'),

@@ -90,29 +90,15 @@ export function insulation(
   return { quantity: 'insulation', value: scaled(ohms, tester), details };
 }
 
-/** Known resistors that are carried with the tester, Ω, by the leads' other end on a reading (IET Guidance Note 3, from memory; the values common practice, no source). */
-export const KNOWN_RESISTORS = { 'known-ohm': 1, 'known-megohm': 1e6 } as const satisfies Record<
-  string,
-  Ohms
->;
-const KNOWN_VOLTS = 250 satisfies Volts;
+/** A known resistor that is carried with the tester, Ω (IET Guidance Note 3, from memory; its value common practice, no source). */
+export const KNOWN_RESISTOR: Ohms = 1;
 
-/** The tester on its known resistors: on nothing of the installation, so that what it reads is its own. */
-export function onKnownResistors(nulled: boolean, tester: Tester): readonly Truth[] {
-  const of = (ohms: Ohms) =>
-    isLow(tester)
-      ? { refused: { id: 'battery-low' as const } }
-      : { value: scaled(ohms + tester.lead, tester) };
-  return [
-    {
-      quantity: 'continuity',
-      ...of(KNOWN_RESISTORS['known-ohm'] + leadsLeft(nulled, tester)),
-      details: { between: ['leads', 'known-ohm'] },
-    },
-    {
-      quantity: 'insulation',
-      ...of(KNOWN_RESISTORS['known-megohm']),
-      details: { between: ['leads', 'known-megohm'], volts: KNOWN_VOLTS },
-    },
-  ];
+/**
+ * The tester on its known resistor: on nothing of the installation, so that what it reads is its own. All of its ranges
+ * go by one scale, so that one resistor tells of them all: a design choice.
+ */
+export function onKnownResistor(nulled: boolean, tester: Tester): Truth {
+  const frame = { quantity: 'continuity', details: { between: ['leads', 'known-ohm'] } } as const;
+  if (isLow(tester)) return { ...frame, refused: { id: 'battery-low' } };
+  return { ...frame, value: scaled(KNOWN_RESISTOR + tester.lead + leadsLeft(nulled, tester), tester) };
 }

@@ -12,8 +12,10 @@ export type ActRow = readonly Operation[];
 
 const alike = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
-/** What has readings of its own stands alone. */
-const isReading = ({ op }: Operation): boolean => op === 'measure' || op === 'prove-dead';
+/** An act that shows readings of its own: it stands alone. */
+export const showsReadings = (act: Operation): boolean =>
+  act.op === 'prove-dead' || (act.op === 'check-instruments' && act.known === true);
+const isReading = (act: Operation): boolean => act.op === 'measure' || showsReadings(act);
 
 /** The trainee's own rows in this job, each once, those done most often first, and of those alike in it the newest. */
 export function rowsDone(happened: readonly Happened[]): readonly ActRow[] {
@@ -34,13 +36,13 @@ function everyRow(happened: readonly Happened[]): readonly ActRow[] {
       open = null;
       continue;
     }
-    if (open === null || open.test !== test || act.op === 'prove-dead') {
+    if (open === null || open.test !== test || showsReadings(act)) {
       open = { test, acts: [], isWhole: true };
       rows.push(open);
     }
     open.acts.push(act);
     open.isWhole &&= outcome.refused === null;
-    if (act.op === 'prove-dead') open = null;
+    if (showsReadings(act)) open = null;
   }
   return rows
     .filter(({ isWhole }) => isWhole)
@@ -61,7 +63,7 @@ export function offeredNext(action: TestAction, papers: Papers, done: readonly O
   const [first] = left;
   if (first === undefined) return null;
   if (first.op === 'measure') return { kind: 'readings', measurements: likeFrom(first, left) };
-  if (first.op === 'prove-dead') return { kind: 'acts', row: [first] };
+  if (showsReadings(first)) return { kind: 'acts', row: [first] };
   const end = left.findIndex(isReading);
   return { kind: 'acts', row: end < 0 ? left : left.slice(0, end) };
 }

@@ -1,19 +1,19 @@
 /** Test action `instruments`: looked over, proved and nulled before anything rests on them. */
-import { KNOWN_RESISTORS } from '../../bench/instruments/directTester.ts';
+import { KNOWN_RESISTOR } from '../../bench/instruments/directTester.ts';
 import type { Reading } from '../../bench/reading.ts';
 import { pairOf } from '../../bench/reading.ts';
-import type { Ohms, Range } from '../../laws/quantities.ts';
+import type { Range } from '../../laws/quantities.ts';
 import { between, isInside, judgeAll, readingsOf, samplesWhen } from '../judging.ts';
 import { fromMemory, PRACTICE, published } from '../sources.ts';
 import { continuity, insulation } from '../steps.ts';
-import type { Expectation, TestAction } from '../testAction.ts';
+import type { TestAction } from '../testAction.ts';
 import { equipmentTestVoltage } from './insulation.ts';
 
 /** Both leads on one terminal: nothing but the leads themselves. */
 const TOGETHER = 'met';
-/** A known resistor has to read as much, to a tenth (common practice, no source): beyond it the tester goes back to be calibrated. */
+/** The known resistor has to read as much, to a tenth (common practice, no source): beyond it the tester goes back to be calibrated. */
 const A_TENTH = 0.1;
-const within = (ohms: Ohms): Range => ({ least: ohms * (1 - A_TENTH), greatest: ohms * (1 + A_TENTH) });
+const KNOWN: Range = { least: (1 - A_TENTH) * KNOWN_RESISTOR, greatest: (1 + A_TENTH) * KNOWN_RESISTOR };
 
 /** Refused for what was met is no look at the leads; refused for the tester's own battery is. */
 const onOneTerminal = (reading: Reading): boolean => {
@@ -69,23 +69,22 @@ export const instruments: TestAction = {
           (r) => isInside(r, { greatest: 0.005e6 }),
         ),
     },
-    ...(['known-ohm', 'known-megohm'] as const).map(
-      (known): Expectation => ({
-        id: known,
-        should: true,
-        source: fromMemory('IET Guidance Note 3: accuracy checked against known resistors'),
-        of: 'tester',
-        points: ['tester', known === 'known-ohm' ? 'protective-conductor' : 'insulation'],
-        judge: (o) =>
-          judgeAll(
-            [
-              ...readingsOf(o, 'continuity', ({ leadsNulled }) => leadsNulled),
-              ...readingsOf(o, 'insulation', () => true),
-            ].filter(({ between: ends }) => ends?.[1] === known),
-            (r) => isInside(r, within(KNOWN_RESISTORS[known])),
+    {
+      id: 'known-ohm',
+      should: true,
+      source: fromMemory('IET Guidance Note 3: accuracy checked against known resistors'),
+      of: 'tester',
+      points: ['tester', 'protective-conductor', 'insulation'],
+      judge: (o) =>
+        judgeAll(
+          between(
+            readingsOf(o, 'continuity', ({ leadsNulled }) => leadsNulled),
+            'leads',
+            'known-ohm',
           ),
-      }),
-    ),
+          (r) => isInside(r, KNOWN),
+        ),
+    },
     {
       id: 'fuse',
       should: false,
@@ -111,5 +110,5 @@ export const instruments: TestAction = {
   figures: () => [],
   limits: () => [],
   // Whatever is read with it from here on would be the tester's.
-  stops: ['nulled', 'insulation-joined', 'known-ohm', 'known-megohm'],
+  stops: ['nulled', 'insulation-joined', 'known-ohm'],
 };

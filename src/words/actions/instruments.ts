@@ -3,7 +3,7 @@ import type { ActionWords } from '../actionWords.ts';
 
 export const instruments: ActionWords = {
   purpose:
-    'Prove the detector, null the leads, and see that both testers read known resistors right, and 0 with their leads joined.',
+    'Prove the detector, null the leads, and see that the tester reads a known resistor right, and 0 with its leads joined.',
   lines: {
     nulled: {
       text: 'shows 0.00 Ω, within its last digits, with both nulled leads on one terminal',
@@ -17,13 +17,8 @@ export const instruments: ActionWords = {
     },
     'known-ohm': {
       text: 'shows within a tenth of 1 Ω on the known resistor of 1 Ω',
-      why: 'The resistor is known, so what it reads tells of the tester alone. A tester whose scale has drifted reads every conductor wrong by the same factor, and still shows 0 with its leads joined.',
+      why: 'The resistor is known, so what it reads tells of the tester alone. A tester whose scale has drifted reads everything wrong by the same factor, insulation too, and still shows 0 with its leads joined.',
       otherwise: 'a reading well above 1 Ω, such as 1.5 Ω',
-    },
-    'known-megohm': {
-      text: 'shows within a tenth of 1 MΩ on the known resistor of 1 MΩ',
-      why: '1 MΩ is the least that BS 7671 accepts of a circuit. A tester that shows more than there is passes damaged insulation.',
-      otherwise: 'a reading well above 1 MΩ, such as 1.5 MΩ',
     },
     fuse: {
       text: 'blows its fuse while you check it with both leads on one terminal',
@@ -41,8 +36,6 @@ export const instruments: ActionWords = {
     'insulation-joined':
       'a tester that does not read 0 MΩ with its own leads joined would pass damaged insulation: replace it first',
     'known-ohm':
-      'a tester that reads a known resistor wrong falsifies every reading of a conductor: replace it first',
-    'known-megohm':
-      'a tester that reads a known resistor wrong would pass damaged insulation: replace it first',
+      'a tester that reads a known resistor wrong falsifies every reading, and may pass damaged insulation: replace it first',
   },
 };

@@ -34,7 +34,7 @@ export const tester: Readonly<Record<string, CauseWords>> = {
     hazard:
       'It makes damaged insulation look sound: 0.7 MΩ shows as more than 1 MΩ. Sound conductors read too high and are rejected.',
     tells:
-      'On the known resistors of 1 Ω and 1 MΩ the tester shows well above what they are. With both leads on one terminal it still shows 0, so only a known resistor tells it.',
+      'On the known resistor of 1 Ω the tester shows well above 1 Ω. With both leads on one terminal it still shows 0, so only a known resistor tells it.',
   },
   'detector-lead-parts': {
     where: 'a lead of the two-pole voltage detector',

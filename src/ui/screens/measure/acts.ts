@@ -58,7 +58,7 @@ const ACTS: readonly Act[] = [
   ['check', 'check the instruments', { op: 'check-instruments' }],
   [
     'check known',
-    'check the instruments, the tester on its known resistors',
+    'check the instruments, the tester on its known resistor',
     { op: 'check-instruments', known: true },
   ],
   ['null', 'null the leads', { op: 'null-leads' }],
