@@ -145,6 +145,8 @@ const CAUSES: IsRoot = (id) =>
 const FILES: IsRoot = (id, info) =>
   /\/src\/(ui\/flow\/opening|store\/broughtIn|scenario\/aimAddressProblems)\.ts$/.test(id) ||
   screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)|give\/(Given|GivenAndCollected|Held)/)(id, info);
+/** What files are held to, with the library that does it. */
+const SCHEMAS = /[sS]chemas?\.ts$|node_modules\/valibot\//;
 const PAGES = screens(/firstRun\/FirstRun|Sources|Words/);
 /** Traces of readings, for benches on which something is read that has one; questions show some too. */
 const TRACES: IsRoot = (id) => /\/src\/ui\/drawing\/traces\/ReadingTrace\.tsx$/.test(id);
@@ -161,7 +163,7 @@ const QUIZ = screens(/questions\/MakeQuiz/);
 
 /** The simulated installation and what is written of its tests, with the libraries that these stand on. */
 const OF_THE_WORLD =
-  /src\/((laws|network|site|unit|faults|bench|verification|scenario)\/|words\/\w+\.ts$)|node_modules\/(xstate|valibot|@noble)\//;
+  /src\/((laws|network|site|unit|faults|bench|verification|scenario)\/|words\/\w+\.ts$)|node_modules\/(xstate|@noble)\//;
 
 /**
  * What is loaded beyond the first screen, in few pieces: many small ones are larger together, and asking for each of them
@@ -174,6 +176,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'traces', of: TRACES },
   { name: 'jobs', of: JOBS },
   { name: 'causes', of: CAUSES },
+  { name: 'schemas', of: FILES, only: SCHEMAS },
   { name: 'files', of: FILES },
   { name: 'pages', of: PAGES },
   { name: 'told', of: TOLD },
