@@ -44,6 +44,17 @@ const ownFilesOnly: Plugin = {
   ],
 };
 
+/**
+ * A piece is asked for and nothing else: what the bundler puts round every such request loads lists and styles ahead, and
+ * there are neither (`modulePreload`, `cssCodeSplit`).
+ */
+const askedForAlone: Plugin = {
+  name: 'asked-for-alone',
+  apply: 'build',
+  enforce: 'pre',
+  load: (id) => (id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : null),
+};
+
 /** `npm start` answers a person who asks for a page that is none with one that says so; whoever asks for a file gets none. */
 const noSuchAddress: Plugin = {
   name: 'no-such-address',
@@ -145,6 +156,8 @@ const CAUSES: IsRoot = (id) =>
 const FILES: IsRoot = (id, info) =>
   /\/src\/(ui\/flow\/opening|store\/broughtIn|scenario\/aimAddressProblems)\.ts$/.test(id) ||
   screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)|give\/(Given|GivenAndCollected|Held)/)(id, info);
+/** What files are held to, with the library that does it. */
+const SCHEMAS = /[sS]chemas?\.ts$|node_modules\/valibot\//;
 const PAGES = screens(/firstRun\/FirstRun|Sources|Words/);
 /** Traces of readings, for benches on which something is read that has one; questions show some too. */
 const TRACES: IsRoot = (id) => /\/src\/ui\/drawing\/traces\/ReadingTrace\.tsx$/.test(id);
@@ -161,7 +174,7 @@ const QUIZ = screens(/questions\/MakeQuiz/);
 
 /** The simulated installation and what is written of its tests, with the libraries that these stand on. */
 const OF_THE_WORLD =
-  /src\/((laws|network|site|unit|faults|bench|verification|scenario)\/|words\/\w+\.ts$)|node_modules\/(xstate|valibot|@noble)\//;
+  /src\/((laws|network|site|unit|faults|bench|verification|scenario)\/|words\/\w+\.ts$)|node_modules\/(xstate|@noble)\//;
 
 /**
  * What is loaded beyond the first screen, in few pieces: many small ones are larger together, and asking for each of them
@@ -174,6 +187,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'traces', of: TRACES },
   { name: 'jobs', of: JOBS },
   { name: 'causes', of: CAUSES },
+  { name: 'schemas', of: FILES, only: SCHEMAS },
   { name: 'files', of: FILES },
   { name: 'pages', of: PAGES },
   { name: 'told', of: TOLD },
@@ -204,7 +218,7 @@ export default defineConfig({
   base: './',
   // Its screens are told apart behind the #: what the host has not is no page of it.
   appType: 'mpa',
-  plugins: [react(), ownFilesOnly, noSuchAddress, offline],
+  plugins: [react(), ownFilesOnly, askedForAlone, noSuchAddress, offline],
   // React has had itself for years what this stands in for.
   resolve: { alias: [{ find: /^use-sync-external-store\/shim(\/index\.js)?$/, replacement: 'react' }] },
   build: {
@@ -212,6 +226,8 @@ export default defineConfig({
     // No lists of what else to load with a piece: most builds on what is there before it is asked for, and soon after the
     // first visit the worker has it all.
     modulePreload: false,
+    // Few styles, and all of them from the first screen on.
+    cssCodeSplit: false,
     reportCompressedSize: false,
     rolldownOptions: {
       output: {

@@ -45,7 +45,7 @@ const ROOT_FILE = 'src/main.tsx';
  * stand where the shape is checked.
  */
 const CHECKS_OF_FILES =
-  /^src\/(scenario\/(aimAddressProblems|checks|givenAway|handoverFaults|json(Text|Words)?|nearest|operationProblems|problems?|readScenario|schema|script|tellable|tradeNames|wanted)|attempt\/record\/(file|format1)|bench\/(operation|readings\/fields)|desk\/(giving|link|seal)|store\/recordFile)\.ts$/;
+  /^src\/(scenario\/(aimAddressProblems|checks|givenAway|handoverFaults|json(Text|Words)?|nearest|operationProblems|problems?|readScenario|schema|script|tellable|tradeNames|wanted)|attempt\/record\/(file|format1)|bench\/readings\/schemas|desk\/(giving|link|seal)|store\/recordFile)\.ts$/;
 /** Names in the chart of a unit: of states, guards, actions and timers. */
 const CHART = /^src\/unit\//;
 /** Ids of several words, most of them in files and printed output: src/words, or whoever shows them, has their text. */

@@ -17,7 +17,7 @@ import type { Measurement, MeasurementOf } from './operation.ts';
 import type { TestedPlace } from './plant.ts';
 import { leadsOn } from './port.ts';
 import type { Truth } from './reading.ts';
-import type { AnyFields } from './readings/quantities.ts';
+import type { AnyFields } from './readings/quantity.ts';
 import type { Refusal } from './refusal.ts';
 import { move, settle } from './settle.ts';
 import type { Probe } from './terminals.ts';

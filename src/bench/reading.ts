@@ -8,9 +8,8 @@
 import type { Seconds } from '../laws/quantities.ts';
 import type { Draw } from '../unit/design.ts';
 import type { Display, TypedUnit } from './readings/display.ts';
-import type { AnyFields, FieldsOf, Quantity } from './readings/quantities.ts';
 import { RULES } from './readings/quantities.ts';
-import type { Band, Unit } from './readings/quantity.ts';
+import type { AnyFields, Band, FieldsOf, Quantity, Unit } from './readings/quantity.ts';
 import type { Refusal } from './refusal.ts';
 
 /** What an ideal instrument would show; `refused` where it cannot test at all. */

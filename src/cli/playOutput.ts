@@ -3,7 +3,8 @@
  * script's operation that it belongs to. Names and shapes are the contract's.
  */
 import * as v from 'valibot';
-import { allFields, QUANTITIES } from '../bench/readings/quantities.ts';
+import { QUANTITIES } from '../bench/readings/quantities.ts';
+import { READING_FIELDS } from '../bench/readings/schemas.ts';
 import { UNSAFE_ACTS, type UnsafeId } from '../bench/unsafe.ts';
 import { HAPPENINGS } from '../bench/world.ts';
 import type { PlayedStep } from '../scenario/script.ts';
@@ -14,6 +15,9 @@ import { UNSAFE_ACT_WORDS, unsafeInWords } from '../words/unsafeActs.ts';
 
 const op = v.pipe(v.number(), v.integer());
 const at = v.number();
+
+/** All that readings may say beside their figure. */
+const allFields: v.ObjectEntries = Object.assign({}, ...Object.values(READING_FIELDS));
 
 const readingSchema = v.object({
   op,

@@ -7,8 +7,7 @@
 import type { Operation } from '../bench/operation.ts';
 import type { Truth } from '../bench/reading.ts';
 import { bandOf } from '../bench/reading.ts';
-import type { AnyFields } from '../bench/readings/quantities.ts';
-import type { Figure } from '../bench/readings/quantity.ts';
+import type { AnyFields, Figure } from '../bench/readings/quantity.ts';
 import type { Refusal } from '../bench/refusal.ts';
 import { BY_EAR } from '../bench/world.ts';
 import type { Seconds } from '../laws/quantities.ts';

@@ -21,8 +21,9 @@ import { aimNamed } from './aims.ts';
 import { operationProblems } from './operationProblems.ts';
 import type { Problem } from './problems.ts';
 import { quoted, shortened } from './quoted.ts';
-import type { ScenarioFile, Task } from './schema.ts';
-import { weightsOf } from './schema.ts';
+import type { ScenarioFile } from './schema.ts';
+import type { Task } from './tasks.ts';
+import { weightsOf } from './tasks.ts';
 import { figureIn, meant, WHERE_FAULTS, WHERE_TESTS } from './tradeNames.ts';
 
 /** What of a file the schema accepts: a slip in one section does not hide those in another. */

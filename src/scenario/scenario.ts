@@ -3,12 +3,13 @@
  * stands for, with its faults or as its sound twin.
  */
 
-import * as v from 'valibot';
 import { assembling } from '../bench/assemble.ts';
 import { drawer } from '../bench/draw.ts';
 import { fork } from '../bench/fork.ts';
+import { operation } from '../bench/operation.ts';
 import { Recent } from '../bench/recent.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
+import { filled } from '../bench/usual.ts';
 import type { Onlooker, World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import { asMeant, asTold, faultsAmong } from '../faults/catalogue.ts';
@@ -16,13 +17,15 @@ import type { Parts } from '../faults/parts.ts';
 import { soundParts } from '../faults/parts.ts';
 import type { Site } from '../site/site.ts';
 import type { Clearing, LatchReason, UnitSheet } from '../unit/design.ts';
-import { soundDesign } from '../unit/design.ts';
+import { OVER_CODE, soundDesign } from '../unit/design.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Papers, TestAction } from '../verification/testAction.ts';
 import type { HandedOver } from './handover.ts';
 import { carryingOutHandover } from './handover.ts';
-import type { Handover, PartName, ScenarioFile } from './schema.ts';
-import { scenarioSchema, weightsOf } from './schema.ts';
+import type { Handover, ScenarioFile, ScenarioInput } from './schema.ts';
+import type { PartName } from './tasks.ts';
+import { weightsOf } from './tasks.ts';
+import { BREAKER, CIRCUIT, FILE, HANDOVER, HOUSE, MARKING, SITE, UNIT } from './usual.ts';
 
 export interface Scenario extends Omit<ScenarioFile, '$schema' | 'site' | 'unit' | 'faults' | 'marking'> {
   readonly site: Site;
@@ -43,13 +46,30 @@ const USUAL_CLEARING: Readonly<Record<LatchReason, Clearing>> = {
   openPen: 'reset',
 };
 
-/**
- * The scenario in a file that was read before (readScenario.ts), as those have been that come with the page. Throws where
- * it is none.
- */
-export const scenarioIn = (file: unknown): Scenario => toScenario(v.parse(scenarioSchema, file));
+/** The scenario in a file that was read before (readScenario.ts), as those have been that come with the page. */
+export const scenarioIn = (file: unknown): Scenario => toScenario(filledIn(file as ScenarioInput));
 
-/** What the file leaves out is filled in. */
+/** With what a file leaves out, as the schema reads it. */
+export function filledIn(file: ScenarioInput): ScenarioFile {
+  const { site, unit, marking = FILE.marking, handover = FILE.handover } = file;
+  const { circuit, house } = site;
+  return {
+    ...filled(FILE, file),
+    site: {
+      ...filled(SITE, site),
+      ...(house && { house: filled(HOUSE, house) }),
+      circuit: { ...filled(CIRCUIT, circuit), breaker: filled(BREAKER, circuit.breaker) },
+    },
+    unit: { ...filled(UNIT, unit), overCode: filled(OVER_CODE, unit.overCode ?? UNIT.overCode) },
+    marking: filled(MARKING, marking),
+    handover: handover && {
+      ...handover,
+      left: (handover.left ?? HANDOVER.left).map(operation),
+    },
+  } as ScenarioFile;
+}
+
+/** What hangs on other fields is filled in too. */
 export function toScenario(file: ScenarioFile): Scenario {
   const { $schema: _schema, site, unit, faults, marking, ...rest } = file;
   return {

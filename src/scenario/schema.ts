@@ -3,7 +3,7 @@
  * that a site lacks, a setting above a rating) is in checks.ts.
  */
 import * as v from 'valibot';
-import { operationSchema } from '../bench/operation.ts';
+import { operationSchema } from '../bench/operationSchema.ts';
 import { CONDUCTOR_AREAS } from '../laws/conductor.ts';
 import { LINES } from '../laws/conductors.ts';
 import { AMBIENTS, CABLES, METHODS, MOST_GROUPED } from '../laws/currentCarrying.ts';
@@ -25,6 +25,9 @@ import {
 } from '../unit/design.ts';
 import { RULE_SET_NAMES } from '../verification/rules/ruleSet.ts';
 import { AIMS } from './aims.ts';
+import type { PartName } from './tasks.ts';
+import { PARTS, PARTS_OF_FIND, TASKS } from './tasks.ts';
+import { BREAKER, CIRCUIT, FILE, HANDOVER, MARKING, SITE, UNIT } from './usual.ts';
 
 /** Longest list in the file, and in an operation. */
 export const LONGEST_LIST = 100;
@@ -46,22 +49,25 @@ const site = v.strictObject({
   loopImpedance: v.optional(number(0.01, 50)),
   neutralImpedance: v.optional(number(0.01, 50)),
   electrodeResistance: nullable(number(0.5, 5000)),
-  sourceElectrodeResistance: v.optional(number(0.01, 50), 0.5),
+  sourceElectrodeResistance: v.optional(number(0.01, 50), SITE.sourceElectrodeResistance),
   metEarthResistance: nullable(number(0.1, 10_000)),
   house: v.optional(v.strictObject({ metEarthResistance: nullable(number(0.1, 10_000)) })),
   circuit: v.strictObject({
     length: number(0.5, 500),
     lineArea: area,
     protectiveArea: area,
-    method: v.optional(v.picklist(METHODS), 'C'),
+    method: v.optional(v.picklist(METHODS), CIRCUIT.method),
     cable: v.optional(v.picklist(CABLES)),
-    ambient: v.optional(v.picklist(AMBIENTS), 30),
-    grouped: v.optional(v.pipe(number(1, MOST_GROUPED), v.integer('a whole number is expected')), 1),
-    insulated: v.optional(number(0, 1000), 0),
+    ambient: v.optional(v.picklist(AMBIENTS), CIRCUIT.ambient),
+    grouped: v.optional(
+      v.pipe(number(1, MOST_GROUPED), v.integer('a whole number is expected')),
+      CIRCUIT.grouped,
+    ),
+    insulated: v.optional(number(0, 1000), CIRCUIT.insulated),
     breaker: v.strictObject({
       type: v.picklist(BREAKER_TYPES),
       rating: v.picklist(ratings),
-      breakingCapacity: v.optional(number(1000, 100_000), 6000),
+      breakingCapacity: v.optional(number(1000, 100_000), BREAKER.breakingCapacity),
       poles: v.optional(v.picklist([1, 2, 3, 4])),
     }),
     conditionalRating: nullable(number(1000, 100_000)),
@@ -73,15 +79,15 @@ const site = v.strictObject({
         poles: v.picklist([1, 2, 3, 4]),
       }),
     ),
-    points: v.optional(v.pipe(number(1, 20), v.integer('a whole number is expected')), 1),
-    faultProtection: v.optional(v.picklist(FAULT_PROTECTIONS), 'overcurrent'),
+    points: v.optional(v.pipe(number(1, 20), v.integer('a whole number is expected')), CIRCUIT.points),
+    faultProtection: v.optional(v.picklist(FAULT_PROTECTIONS), CIRCUIT.faultProtection),
     parallelEarth: nullable(number(0.001, 1000)),
     /** Between any two cores, F/m. */
     capacitance: v.optional(number(1e-12, 1e-9)),
   }),
   service: nullable(v.strictObject({ rating: number(20, 400), demand: number(0, 400) })),
-  otherLoads: v.optional(v.pipe(v.array(load), v.maxLength(20)), []),
-  neighbours: v.optional(v.pipe(v.array(load), v.maxLength(20)), []),
+  otherLoads: v.optional(v.pipe(v.array(load), v.maxLength(20)), SITE.otherLoads),
+  neighbours: v.optional(v.pipe(v.array(load), v.maxLength(20)), SITE.neighbours),
 });
 
 const cable = v.strictObject({ length: number(0.5, 50), area, coding: v.picklist(CABLE_CODINGS) });
@@ -98,33 +104,33 @@ const unitCommon = {
     by: v.optional(v.picklist(['breaker', 'contactor'])),
     direct: v.nullable(v.picklist(['protective', 'monitoring'])),
   }),
-  openPen: v.optional(v.picklist(OPEN_PEN_KINDS), 'none'),
-  openPenRidesOut: v.optional(v.boolean(), true),
-  openPenUnpowered: v.optional(v.picklist(UNPOWERED_POLES), 'closed'),
-  surgeArrester: v.optional(v.boolean(), false),
-  ventilation: v.optional(v.boolean(), false),
-  insulationTestVoltageMax: v.optional(v.picklist([50, 100, 250, 500]), 250),
-  startUp: v.optional(number(0.1, 50), 8),
-  startDelay: v.optional(number(0, 1800), 0),
-  permission: v.optional(v.picklist(PERMISSIONS), 'open'),
-  authoriseBefore: v.optional(v.boolean(), false),
+  openPen: v.optional(v.picklist(OPEN_PEN_KINDS), UNIT.openPen),
+  openPenRidesOut: v.optional(v.boolean(), UNIT.openPenRidesOut),
+  openPenUnpowered: v.optional(v.picklist(UNPOWERED_POLES), UNIT.openPenUnpowered),
+  surgeArrester: v.optional(v.boolean(), UNIT.surgeArrester),
+  ventilation: v.optional(v.boolean(), UNIT.ventilation),
+  insulationTestVoltageMax: v.optional(v.picklist([50, 100, 250, 500]), UNIT.insulationTestVoltageMax),
+  startUp: v.optional(number(0.1, 50), UNIT.startUp),
+  startDelay: v.optional(number(0, 1800), UNIT.startDelay),
+  permission: v.optional(v.picklist(PERMISSIONS), UNIT.permission),
+  authoriseBefore: v.optional(v.boolean(), UNIT.authoriseBefore),
   loadLimit: nullable(number(0, 80)),
   serviceLimit: nullable(number(10, 200)),
   leastVoltage: nullable(number(150, 230)),
   schedule: nullable(v.picklist(SCHEDULES)),
-  hoursEnd: v.optional(v.picklist(HOURS_ENDS), 'at-once'),
+  hoursEnd: v.optional(v.picklist(HOURS_ENDS), UNIT.hoursEnd),
   /** What a socket-outlet lets a vehicle draw above its cable's coding, as a share, and for how long, s. */
   overCode: v.optional(
     v.strictObject({
       margin: v.optional(number(0.1, 0.5), OVER_CODE.margin),
       seconds: v.optional(number(0.1, 60), OVER_CODE.seconds),
     }),
-    {},
+    UNIT.overCode,
   ),
-  holdInB: v.optional(v.boolean(), true),
-  diodeCheck: v.optional(v.picklist(DIODE_CHECKS), 'before-closing'),
+  holdInB: v.optional(v.boolean(), UNIT.holdInB),
+  diodeCheck: v.optional(v.picklist(DIODE_CHECKS), UNIT.diodeCheck),
   poleBleed: nullable(number(1000, 10_000_000)),
-  lostLine: v.optional(v.picklist(LOST_LINES), 'stops'),
+  lostLine: v.optional(v.picklist(LOST_LINES), UNIT.lostLine),
   clearsBy: v.optional(
     v.strictObject(
       Object.fromEntries(LATCH_REASONS.map((reason) => [reason, v.optional(clearing)])) as Record<
@@ -132,7 +138,7 @@ const unitCommon = {
         v.OptionalSchema<typeof clearing, undefined>
       >,
     ),
-    {},
+    UNIT.clearsBy,
   ),
 };
 
@@ -140,44 +146,6 @@ const unit = v.variant('outlet', [
   v.strictObject({ outlet: v.literal('tethered'), cable, ...unitCommon }),
   v.strictObject({ outlet: v.literal('socket'), customerCable: cable, ...unitCommon }),
 ]);
-
-/** What is asked: the whole verdict on a unit, what one aim asks and nothing beyond it, or what is behind a symptom. */
-const TASKS = ['verify', 'aim', 'find'] as const;
-export type Task = (typeof TASKS)[number];
-
-/** Parts of a mark, with the points each has unless the scenario reweighs; together 100. */
-export const PARTS = {
-  prediction: 15,
-  observation: 10,
-  judgement: 30,
-  record: 10,
-  diagnosis: 20,
-  reasons: 15,
-} as const;
-export type PartName = keyof typeof PARTS;
-
-/** Where a symptom is told, what is behind it weighs most. */
-const PARTS_OF_FIND: Readonly<Record<PartName, number>> = {
-  prediction: 10,
-  observation: 10,
-  judgement: 20,
-  record: 5,
-  diagnosis: 40,
-  reasons: 15,
-};
-
-/** The points of each part, with the usual ones of the task for those that the scenario leaves out. */
-export const weightsOf = (
-  task: Task,
-  given: Readonly<Partial<Record<PartName, number | undefined>>> = {},
-): Readonly<Record<PartName, number>> => {
-  const usual = task === 'find' ? PARTS_OF_FIND : PARTS;
-  const parts = Object.keys(usual) as PartName[];
-  return Object.fromEntries(parts.map((part) => [part, given[part] ?? usual[part]])) as Record<
-    PartName,
-    number
-  >;
-};
 
 const pointsOf = (part: PartName) =>
   v.pipe(
@@ -191,12 +159,12 @@ const weights = v.strictObject(
 );
 
 const marking = v.strictObject({
-  weights: v.optional(weights, {}),
-  pass: v.optional(number(0, 100), 70),
+  weights: v.optional(weights, MARKING.weights),
+  pass: v.optional(number(0, 100), MARKING.pass),
   /** A gate set aside by the tutor, with the reason: both are shown. */
   setAside: v.optional(
     v.pipe(v.array(v.strictObject({ gate: text(60), reason: text(300) })), v.maxLength(20)),
-    [],
+    MARKING.setAside,
   ),
 });
 
@@ -219,7 +187,7 @@ const handover = v.strictObject({
     v.literal('others'),
     v.pipe(v.array(v.string()), v.minLength(1), v.maxLength(LONGEST_LIST)),
   ]),
-  left: v.optional(v.pipe(v.array(operationSchema), v.maxLength(20)), []),
+  left: v.optional(v.pipe(v.array(operationSchema), v.maxLength(20)), HANDOVER.left),
 });
 export type Handover = v.InferOutput<typeof handover>;
 
@@ -238,7 +206,7 @@ export const scenarioSchema = v.strictObject({
     v.string(),
     v.regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/, 'a date and time such as 2026-03-10T10:00 is expected'),
   ),
-  task: v.optional(v.picklist(TASKS), 'verify'),
+  task: v.optional(v.picklist(TASKS), FILE.task),
   /** Which aim it is, of a task of one aim. */
   aim: nullable(v.picklist(AIMS.map(({ id }) => id))),
   /** What a customer or a colleague says, of a task to find what is behind it. */
@@ -252,7 +220,7 @@ export const scenarioSchema = v.strictObject({
     v.maxLength(10),
   ),
   /** Causes that count in full beside what is wrong: the tutor has seen that they read the same. */
-  accept: v.optional(v.pipe(v.array(v.string()), v.maxLength(20)), []),
+  accept: v.optional(v.pipe(v.array(v.string()), v.maxLength(20)), FILE.accept),
   allowed: v.union([
     v.literal('all'),
     v.pipe(
@@ -268,12 +236,14 @@ export const scenarioSchema = v.strictObject({
       v.record(v.string(), v.pipe(v.array(v.string()), v.minLength(1), v.maxLength(30))),
       v.maxEntries(100),
     ),
-    {},
+    FILE.lines,
   ),
-  own: v.optional(v.pipe(v.array(ownLimit), v.maxLength(20)), []),
-  marking: v.optional(marking, {}),
+  own: v.optional(v.pipe(v.array(ownLimit), v.maxLength(20)), FILE.own),
+  marking: v.optional(marking, FILE.marking),
   handover: nullable(handover),
   seed: v.pipe(v.number(), v.integer('a whole number is expected'), v.minValue(0), v.maxValue(2_147_483_647)),
 });
 
 export type ScenarioFile = v.InferOutput<typeof scenarioSchema>;
+/** As written: what is usual may be left out. */
+export type ScenarioInput = v.InferInput<typeof scenarioSchema>;

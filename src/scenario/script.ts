@@ -3,7 +3,7 @@
  * bench: what the command line's `play` does.
  */
 import * as v from 'valibot';
-import { operationSchema } from '../bench/operation.ts';
+import { operationSchema } from '../bench/operationSchema.ts';
 import type { Outcome } from '../bench/perform.ts';
 import { perform } from '../bench/perform.ts';
 import type { World } from '../bench/world.ts';

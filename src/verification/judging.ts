@@ -5,7 +5,7 @@
 import { showDark } from '../bench/proofs.ts';
 import type { Reading, ReadingOf } from '../bench/reading.ts';
 import { isOf, pairOf } from '../bench/reading.ts';
-import type { Quantity } from '../bench/readings/quantities.ts';
+import type { Quantity } from '../bench/readings/quantity.ts';
 import type { VehicleState } from '../bench/standIn.ts';
 import type { Line, Live } from '../laws/conductors.ts';
 import type { Range, Seconds, Volts } from '../laws/quantities.ts';

@@ -6,8 +6,7 @@
 
 import type { OperationInput } from '../bench/operation.ts';
 import type { Reading } from '../bench/reading.ts';
-import type { Quantity } from '../bench/readings/quantities.ts';
-import type { Unit } from '../bench/readings/quantity.ts';
+import type { Quantity, Unit } from '../bench/readings/quantity.ts';
 import type { Component } from '../faults/components.ts';
 import type { Family } from '../faults/families.ts';
 import type { Site } from '../site/site.ts';

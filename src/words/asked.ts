@@ -1,6 +1,6 @@
 /** What a tutor may ask about one moment of an attempt: two questions each, which the learner answers, not the page. */
 import type { UnsafeId } from '../bench/unsafe.ts';
-import type { PartName } from '../scenario/schema.ts';
+import type { PartName } from '../scenario/tasks.ts';
 import { unsafeActText } from './unsafeActs.ts';
 
 export type AskedAbout =

@@ -8,7 +8,7 @@ import { MOST_FILES, MOST_UNPACKED } from '../desk/zip.ts';
 import type { MarkedQuiz, QuizDoubt } from '../quiz/markQuiz.ts';
 import { countOf, listed } from '../scenario/problem.ts';
 import { shortened } from '../scenario/quoted.ts';
-import type { PartName } from '../scenario/schema.ts';
+import type { PartName } from '../scenario/tasks.ts';
 import { AIM_WORDS } from './aims.ts';
 import { causeTitle } from './causeTitles.ts';
 import { inWords } from './problems.ts';

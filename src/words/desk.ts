@@ -1,5 +1,6 @@
 /** What a tutor reads of a job while it is made: whether it is fair, in plain words. */
-import { type Quantity, RULES } from '../bench/readings/quantities.ts';
+import { RULES } from '../bench/readings/quantities.ts';
+import type { Quantity } from '../bench/readings/quantity.ts';
 import type { FairnessView } from '../fairness/view.ts';
 import { aimOf } from '../scenario/aims.ts';
 import { AIM_WORDS } from './aims.ts';

@@ -1,5 +1,5 @@
 /** How marks are made, on one page: the parts, what stands in the way of a pass, and what never costs anything. */
-import type { PartName } from '../scenario/schema.ts';
+import type { PartName } from '../scenario/tasks.ts';
 
 interface PartWords {
   readonly name: string;

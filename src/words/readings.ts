@@ -5,7 +5,7 @@
 import type { Measurement, MeasurementOf } from '../bench/operation.ts';
 import type { Reading, ReadingOf } from '../bench/reading.ts';
 import { pairOf } from '../bench/reading.ts';
-import type { Quantity } from '../bench/readings/quantities.ts';
+import type { Quantity } from '../bench/readings/quantity.ts';
 import { terminalsIn } from '../bench/terminals.ts';
 import { betweenText, conductorOf, fromLabel, PLACE_WORDS, placeOf } from './terminals.ts';
 

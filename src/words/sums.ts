@@ -7,7 +7,7 @@ import type { Marks } from '../attempt/marks/mark.ts';
 import type { ObservationSum } from '../attempt/marks/observation.ts';
 import type { PredictionSum } from '../attempt/marks/prediction.ts';
 import type { ReasonsSum } from '../attempt/marks/reasons.ts';
-import type { PartName } from '../scenario/schema.ts';
+import type { PartName } from '../scenario/tasks.ts';
 
 export const HURDLE_WORDS: Readonly<Record<Hurdle, string>> = {
   verdict: 'the verdict is not the right one',

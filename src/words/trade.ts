@@ -2,8 +2,10 @@
  * Operations, terminals and instruments in the trade's words, for buttons, logs and the line that repeats where the
  * leads are. It says what the trainee set, never what should have been set.
  */
-import type { DetectorProof, Operation } from '../bench/operation.ts';
+
+import type { Operation } from '../bench/operation.ts';
 import type { Terminal } from '../bench/terminals.ts';
+import type { DetectorProof } from '../bench/usual.ts';
 import { putRightText } from './puttingRight.ts';
 import { applyText } from './readings.ts';
 import { DISTURBANCE_WORDS, VEHICLE_WORDS } from './settings.ts';

@@ -1,7 +1,9 @@
 /** What an operation may say, what is filled in where it says nothing, and what is refused with where it is wrong. */
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
-import { operation, operationSchema } from '../../src/bench/operation.ts';
+import { type OperationInput, operation } from '../../src/bench/operation.ts';
+import { operationSchema } from '../../src/bench/operationSchema.ts';
+import { MEASUREMENTS, OPERATIONS } from '../../src/bench/usual.ts';
 
 const parsed = (input: unknown) => v.safeParse(operationSchema, input);
 const between = ['origin.L1', 'origin.PE'];
@@ -51,8 +53,34 @@ const DEFAULTS: readonly (readonly [input: object, filled: object])[] = [
 
 describe('left out, it stands at what is usual', () => {
   test.each(DEFAULTS)('%o', (input, filled) => {
-    expect(operation(input as Parameters<typeof operation>[0])).toEqual({ ...input, ...filled });
+    expect(operation(input as OperationInput)).toEqual({ ...input, ...filled });
     expect(parsed(input)).toMatchObject({ success: true, output: { ...input, ...filled } });
+  });
+
+  test.each(DEFAULTS)(
+    '%o comes to the same text as from a file, in whatever order it is written',
+    (input) => {
+      const turned = Object.fromEntries(Object.entries({ ...input, nothing: undefined }).reverse());
+      const { output } = parsed(input);
+      expect(JSON.stringify(operation(turned as unknown as OperationInput))).toBe(JSON.stringify(output));
+    },
+  );
+
+  test('every word of every operation has its place in the order of logs', () => {
+    const [plain, measurement] = operationSchema.options;
+    expect(
+      Object.fromEntries(
+        plain.options.map(({ entries: { op, ...says } }) => [op.literal, Object.keys(says)]),
+      ),
+    ).toEqual(Object.fromEntries(Object.entries(OPERATIONS).map(([op, says]) => [op, Object.keys(says)])));
+    expect(
+      Object.fromEntries(
+        measurement.options.map(({ entries: { op: _, quantity, ...says } }) => [
+          quantity.literal,
+          Object.keys(says),
+        ]),
+      ),
+    ).toEqual(Object.fromEntries(Object.entries(MEASUREMENTS).map(([of, says]) => [of, Object.keys(says)])));
   });
 
   test.each(DEFAULTS)('a word that is not known in %o is refused', (input) => {

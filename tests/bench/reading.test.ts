@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { drawer } from '../../src/bench/draw.ts';
 import type { AnyReading, Truth, TruthOf } from '../../src/bench/reading.ts';
 import { shown } from '../../src/bench/reading.ts';
-import type { Quantity } from '../../src/bench/readings/quantities.ts';
+import type { Quantity } from '../../src/bench/readings/quantity.ts';
 import { benchWith, CHARGE, doing, read } from './build.ts';
 
 const draw = drawer(7);

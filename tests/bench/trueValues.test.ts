@@ -9,7 +9,7 @@ import { measure } from '../../src/bench/measure.ts';
 import { type Measurement, type OperationInput, operation } from '../../src/bench/operation.ts';
 import { leadsOn } from '../../src/bench/port.ts';
 import type { Truth } from '../../src/bench/reading.ts';
-import type { AnyFields } from '../../src/bench/readings/quantities.ts';
+import type { AnyFields } from '../../src/bench/readings/quantity.ts';
 import { Unsettled } from '../../src/bench/settle.ts';
 import type { World } from '../../src/bench/world.ts';
 import type { Parts } from '../../src/faults/parts.ts';

@@ -6,7 +6,7 @@
 import { createHash } from 'node:crypto';
 import { attemptSchema } from '../../src/attempt/record/attemptSchema.ts';
 import { makeAttemptText } from '../../src/attempt/record/fileText.ts';
-import { operationSchema } from '../../src/bench/operation.ts';
+import { operationSchema } from '../../src/bench/operationSchema.ts';
 import { parseScenario } from '../../src/scenario/scenarioText.ts';
 import { scenarioSchema } from '../../src/scenario/schema.ts';
 import { ACTIONS } from '../../src/verification/actions.ts';

@@ -2,8 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import type { Reading } from '../../src/bench/reading.ts';
-import type { Quantity } from '../../src/bench/readings/quantities.ts';
 import { RULES } from '../../src/bench/readings/quantities.ts';
+import type { Quantity } from '../../src/bench/readings/quantity.ts';
 import {
   benchTime,
   furtherFacts,

@@ -3,7 +3,7 @@
 
 import { expect, test } from 'vitest';
 import { debriefOf } from '../../src/attempt/marks/debrief.ts';
-import type { PartName } from '../../src/scenario/schema.ts';
+import type { PartName } from '../../src/scenario/tasks.ts';
 import { lostIn } from '../../src/ui/screens/collect/lost.ts';
 import '../../src/words/allTests.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';

@@ -6,6 +6,7 @@ import { createActor } from 'xstate';
 import { attemptMachine, stepIn } from '../../src/ui/flow/attemptMachine.ts';
 import { newBench, takenUp } from '../../src/ui/flow/bench.ts';
 import { placeIn } from '../../src/ui/flow/keptPlace.ts';
+import { lastDraft, MEASURING_FIELD } from '../../src/ui/flow/measurement.ts';
 import { draftOf, placeByLog } from '../../src/ui/flow/place.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
@@ -122,4 +123,17 @@ test.each([
   const kept = change === null ? null : { ...JSON.parse(keptPlace(actor)), ...change };
   expect(placeIn(bench, kept)).toEqual(placeByLog(bench));
   expect(placeIn(bench, JSON.parse(keptPlace(actor))).step).toBe('setting up');
+});
+
+test.each([
+  ['as it was set', {}, true],
+  ['a waveform that no tester has', { waveform: 'square' }, false],
+  ['a lead on what is no terminal', { second: 'outlet.X' }, false],
+  ['a test voltage that is none', { volts: '3' }, false],
+])('how the instruments were set: %s', (_, change, isTakenUp) => {
+  const actor = begun();
+  const { bench } = actor.getSnapshot().context;
+  const fields = { [MEASURING_FIELD]: { ...lastDraft([]), ...change }, note: 'half a word' };
+  const place = placeIn(bench, { ...JSON.parse(keptPlace(actor)), fields });
+  expect(place.fields).toEqual(isTakenUp ? fields : { note: 'half a word' });
 });

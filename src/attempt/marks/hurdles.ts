@@ -2,7 +2,7 @@
  * What has to be reached by itself to pass, whatever the total: below any of these the rest does not make up for it.
  * A part that a scenario does not weigh is no hurdle there.
  */
-import type { PartName } from '../../scenario/schema.ts';
+import type { PartName } from '../../scenario/tasks.ts';
 import type { JudgementMark } from './judgement.ts';
 
 export const HURDLES = ['verdict', 'judgement', 'diagnosis', 'prediction', 'observation'] as const;

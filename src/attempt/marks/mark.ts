@@ -10,7 +10,7 @@ import { toItsEnd } from '../../bench/toItsEnd.ts';
 import type { UnsafeId } from '../../bench/unsafe.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import { allowedActions } from '../../scenario/scenario.ts';
-import type { PartName } from '../../scenario/schema.ts';
+import type { PartName } from '../../scenario/tasks.ts';
 import type { Verified, VerifiedAction } from '../../scenario/verify.ts';
 import { verifyingOnce } from '../../scenario/verify.ts';
 import type { Attempt } from '../record/attempt.ts';

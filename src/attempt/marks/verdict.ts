@@ -5,7 +5,7 @@
  */
 import { faultsAmong } from '../../faults/catalogue.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
-import type { Task } from '../../scenario/schema.ts';
+import type { Task } from '../../scenario/tasks.ts';
 import type { Conclusion, Verified } from '../../scenario/verify.ts';
 import type { EntryOf, Verdict } from '../record/attempt.ts';
 import { AIM_VERDICTS, FIND_VERDICTS, VERDICTS } from '../record/attempt.ts';

@@ -10,7 +10,7 @@ import { isIsolated } from '../../bench/plant.ts';
 import { leadsOn } from '../../bench/port.ts';
 import type { Reading, Truth } from '../../bench/reading.ts';
 import { pairOf, shown } from '../../bench/reading.ts';
-import type { AnyFields, Quantity } from '../../bench/readings/quantities.ts';
+import type { AnyFields, Quantity } from '../../bench/readings/quantity.ts';
 import type { Terminal } from '../../bench/terminals.ts';
 import type { World } from '../../bench/world.ts';
 import { pairsOf } from '../../site/part.ts';

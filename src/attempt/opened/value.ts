@@ -4,7 +4,7 @@
  */
 import type { Damage } from '../../bench/damages.ts';
 import type { Truth } from '../../bench/reading.ts';
-import type { Quantity } from '../../bench/readings/quantities.ts';
+import type { Quantity } from '../../bench/readings/quantity.ts';
 import type { Refusal } from '../../bench/refusal.ts';
 import type { Terminal } from '../../bench/terminals.ts';
 import type { Happening } from '../../bench/world.ts';

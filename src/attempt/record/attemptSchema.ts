@@ -1,6 +1,6 @@
 /** An attempt's file, as a schema: the shapes of attempt.ts, with how large each part may be. */
 import * as v from 'valibot';
-import { operationSchema } from '../../bench/operation.ts';
+import { operationSchema } from '../../bench/operationSchema.ts';
 import { TYPED_UNITS, type TypedUnit } from '../../bench/readings/display.ts';
 import { FAMILIES } from '../../faults/families.ts';
 import type { Entry } from './attempt.ts';

@@ -10,7 +10,7 @@ import { OPEN } from '../../site/part.ts';
 import type { Leads } from '../port.ts';
 import { isLive, loadedVolts, modulus, seenBy } from '../port.ts';
 import type { Truth } from '../reading.ts';
-import type { FieldsOf } from '../readings/quantities.ts';
+import type { FieldsOf } from '../readings/quantity.ts';
 import type { Refusal } from '../refusal.ts';
 
 /** Open 5 V, 0.25 A into a short: within 4–24 V and at least 0.2 A of IEC 61557-4. */

@@ -8,8 +8,8 @@ import { microseconds } from '../../laws/quantities.ts';
 import type { Leads } from '../port.ts';
 import { LIVE, modulus, seenBy } from '../port.ts';
 import type { Truth } from '../reading.ts';
-import type { LoopCurrent } from '../readings/loop.ts';
-import type { FieldsOf } from '../readings/quantities.ts';
+import type { LoopCurrent } from '../readings/choices.ts';
+import type { FieldsOf } from '../readings/quantity.ts';
 import { advance, move, settle } from '../settle.ts';
 import type { World } from '../world.ts';
 

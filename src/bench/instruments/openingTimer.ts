@@ -5,7 +5,8 @@
 import { microseconds, seconds } from '../../laws/quantities.ts';
 import { livesOf } from '../../site/site.ts';
 import type { Truth } from '../reading.ts';
-import { LONGEST, type Opening } from '../readings/openingTime.ts';
+import type { Opening } from '../readings/choices.ts';
+import { LONGEST } from '../readings/openingTime.ts';
 import { advance, move, settle } from '../settle.ts';
 import type { StandIn } from '../standIn.ts';
 import type { Solution } from '../wiring.ts';

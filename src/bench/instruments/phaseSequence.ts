@@ -5,7 +5,7 @@ import { difference } from '../../network/potentials.ts';
 import { linesOf } from '../../site/site.ts';
 import { LIVE, nodeAtPlace } from '../port.ts';
 import type { Truth } from '../reading.ts';
-import type { LinePlace } from '../readings/fields.ts';
+import type { LinePlace } from '../readings/choices.ts';
 import type { World } from '../world.ts';
 import { mainsAcross, portOf } from '../world.ts';
 

@@ -7,8 +7,8 @@ import { OPEN } from '../../site/part.ts';
 import type { Leads } from '../port.ts';
 import { LIVE, leadsOn, loadedVolts, openVolts, seenBy } from '../port.ts';
 import type { Truth } from '../reading.ts';
-import type { FieldsOf } from '../readings/quantities.ts';
-import type { VoltageTool } from '../readings/voltage.ts';
+import type { VoltageTool } from '../readings/choices.ts';
+import type { FieldsOf } from '../readings/quantity.ts';
 import type { World } from '../world.ts';
 
 /**

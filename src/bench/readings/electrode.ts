@@ -1,14 +1,11 @@
 /** Resistance of the installation's own electrode to true earth. */
 import { ohmsShown } from './display.ts';
-import { measuring } from './fields.ts';
 import { quantityOf } from './quantity.ts';
 import { OHMS, onOneScale } from './scale.ts';
 
 export const electrode = quantityOf({
   quantity: 'electrode',
   unit: 'Ω',
-  measurement: measuring('electrode', {}),
-  fields: {},
   ...onOneScale('electrode', { gain: 0.05, digits: 0.5, spans: OHMS }),
   display: ohmsShown,
   typedIn: ['Ω', 'kΩ'],

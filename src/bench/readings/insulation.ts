@@ -1,17 +1,10 @@
 /** Insulation resistance at a nominal d.c. voltage. */
-import * as v from 'valibot';
-import { between, measuring, pair } from './fields.ts';
 import { quantityOf } from './quantity.ts';
 import { onOneScale } from './scale.ts';
-
-/** BS 7671 Table 64 and lower ones that a maker may allow, V. */
-const TEST_VOLTAGES = [50, 100, 250, 500, 1000] as const;
 
 export const insulation = quantityOf({
   quantity: 'insulation',
   unit: 'Ω',
-  measurement: measuring('insulation', { between, volts: v.picklist(TEST_VOLTAGES) }),
-  fields: { between: pair, volts: v.picklist(TEST_VOLTAGES) },
   ...onOneScale('insulation', {
     gain: 0.05,
     digits: 2,

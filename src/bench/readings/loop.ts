@@ -1,13 +1,8 @@
 /** Loop impedance from a line, and the current into a short there. */
-import * as v from 'valibot';
 import type { Ohms, Volts } from '../../laws/quantities.ts';
 import { ohmsShown } from './display.ts';
-import { between, measuring, pair } from './fields.ts';
 import { quantityOf } from './quantity.ts';
 import { bandOn, figuresOn, OHMS, type Scale } from './scale.ts';
-
-export const LOOP_CURRENTS = ['low', 'full'] as const;
-export type LoopCurrent = (typeof LOOP_CURRENTS)[number];
 
 const LOW: Scale = { gain: 0.05, digits: 0.03, spans: OHMS };
 /** From here up a loop reading has no digits' error worth counting (contract), Ω. */
@@ -23,8 +18,6 @@ const LEAST: Ohms = 0.01;
 export const loop = quantityOf({
   quantity: 'loop',
   unit: 'Ω',
-  measurement: measuring('loop', { between, current: v.optional(v.picklist(LOOP_CURRENTS), 'low') }),
-  fields: { between: pair, current: v.picklist(LOOP_CURRENTS), prospective: v.number() },
   shown: (truth, _, key, draw) => {
     const figures = figuresOn(loopScaleAt(truth), truth, 'loop', key, draw);
     return figures.value === null

@@ -1,21 +1,8 @@
 /** How long the outlet stays live after a change at the stand-in. */
-import * as v from 'valibot';
 import type { Seconds } from '../../laws/quantities.ts';
 import { MILLISECONDS } from './display.ts';
-import { measuring } from './fields.ts';
 import { quantityOf } from './quantity.ts';
 import { onOneScale } from './scale.ts';
-
-export const OPENINGS = [
-  'C-to-B',
-  'C-to-A',
-  'unplug',
-  'pilot-short',
-  'pilot-open',
-  'earth-open',
-  'proximity-lost',
-] as const;
-export type Opening = (typeof OPENINGS)[number];
 
 /** Half-width of a measured time, s. */
 export const TIME_UNCERTAINTY: Seconds = 0.002;
@@ -25,8 +12,6 @@ export const LONGEST: Seconds = 5;
 export const openingTime = quantityOf({
   quantity: 'opening-time',
   unit: 's',
-  measurement: measuring('opening-time', { of: v.optional(v.picklist(OPENINGS), 'C-to-B') }),
-  fields: { of: v.picklist(OPENINGS) },
   ...onOneScale('opening-time', {
     gain: 0,
     digits: TIME_UNCERTAINTY,

@@ -1,13 +1,9 @@
 /** The order of three lines: 1 as marked, −1 the other way round. An order has no error. */
-import * as v from 'valibot';
-import { LINE_PLACES, measuring, place } from './fields.ts';
 import { quantityOf } from './quantity.ts';
 
 export const phaseSequence = quantityOf({
   quantity: 'phase-sequence',
   unit: '',
-  measurement: measuring('phase-sequence', { at: v.picklist(LINE_PLACES) }),
-  fields: { place },
   shown: (truth) => ({ value: truth, uncertainty: 0, qualifier: null }),
   band: (truth) => ({ told: String(truth), figures: [] }),
   display: () => ({ unit: '', decimals: 0 }),

@@ -1,8 +1,6 @@
 /** The control pilot against time: both levels, frequency, duty, and the current that it offers. The figure is the high level. */
-import * as v from 'valibot';
 import { currentForDuty } from '../../laws/pilotDuty.ts';
 import type { Amps, Duty, Hertz, Volts } from '../../laws/quantities.ts';
-import { measuring, pair } from './fields.ts';
 import { quantityOf } from './quantity.ts';
 import { bandOn, onScale, roundTo, type Scale, swing, TWO, within } from './scale.ts';
 
@@ -27,16 +25,6 @@ function ampsOf(duty: Duty, oscillating: boolean): Amps {
 export const pilot = quantityOf({
   quantity: 'pilot',
   unit: 'V',
-  measurement: measuring('pilot', {}),
-  /** `low` is `high` on a steady pilot, whose frequency is null; a steady duty is 1, or 0 at −12 V. */
-  fields: {
-    between: pair,
-    high: v.number(),
-    low: v.number(),
-    frequency: v.nullable(v.number()),
-    duty: v.nullable(v.number()),
-    amps: v.nullable(v.number()),
-  },
   shown: (_, { high = 0, low = 0, frequency = null, duty = null }, key, draw) => {
     const volts = (level: Volts, half: string) =>
       onScale(LEVELS, level, 'pilot', `${key} ${half}`, draw).value;

@@ -1,5 +1,4 @@
 /** Every quantity that an instrument reads. */
-import * as v from 'valibot';
 import { coding } from './coding.ts';
 import { continuity } from './continuity.ts';
 import { electrode } from './electrode.ts';
@@ -8,11 +7,11 @@ import { loop } from './loop.ts';
 import { openingTime } from './openingTime.ts';
 import { phaseSequence } from './phaseSequence.ts';
 import { pilot } from './pilot.ts';
-import type { Fields, QuantityRules } from './quantity.ts';
+import type { Quantity, QuantityRules } from './quantity.ts';
 import { residual } from './residual.ts';
 import { voltage } from './voltage.ts';
 
-const ALL = [
+const ALL: { readonly [Q in Quantity]: QuantityRules<Q> } = {
   continuity,
   insulation,
   voltage,
@@ -20,29 +19,11 @@ const ALL = [
   coding,
   loop,
   residual,
-  openingTime,
+  'opening-time': openingTime,
   electrode,
-  phaseSequence,
-] as const;
-type One = (typeof ALL)[number];
-
-export type Quantity = One['quantity'];
-export type FieldsOf<Q extends Quantity> = Fields<Extract<One, { quantity: Q }>['fields']>;
-
-type Together<U> = (U extends unknown ? (one: U) => void : never) extends (all: infer A) => void ? A : never;
-export type AnyFields = Together<FieldsOf<Quantity>>;
-
-type Each<K extends keyof One, All = typeof ALL> = {
-  -readonly [I in keyof All]: All[I] extends One ? All[I][K] : never;
+  'phase-sequence': phaseSequence,
 };
-export const QUANTITIES = ALL.map(({ quantity }) => quantity) as Each<'quantity'>;
-
-/** The operations that take a reading, and all that readings may say beside their figure. */
-export const measurement = v.variant('quantity', ALL.map((one) => one.measurement) as Each<'measurement'>);
-export const allFields: v.ObjectEntries = Object.assign({}, ...ALL.map(({ fields }) => fields));
+export const QUANTITIES = Object.keys(ALL) as readonly Quantity[];
 
 /** A quantity's own rules, for whatever has a reading or a true value of that quantity in hand. */
-type Rules = QuantityRules<Quantity, unknown, v.ObjectEntries>;
-export const RULES = Object.fromEntries(ALL.map((one) => [one.quantity, one])) as unknown as Readonly<
-  Record<Quantity, Rules>
->;
+export const RULES = ALL as unknown as Readonly<Record<Quantity, QuantityRules<Quantity>>>;

@@ -2,13 +2,21 @@
 import type * as v from 'valibot';
 import type { Draw } from '../../unit/design.ts';
 import type { Display, TypedUnit } from './display.ts';
+import type { READING_FIELDS } from './schemas.ts';
 
 export type Unit = 'Ω' | 'V' | 'A' | 's' | '';
 
-/** What a reading says beside its figure, each by its schema; which there are hangs on the setting and on what was met. */
-export type Fields<E extends v.ObjectEntries> = {
+export type Quantity = keyof typeof READING_FIELDS;
+
+type Fields<E extends v.ObjectEntries> = {
   readonly [K in keyof E]?: Readonly<v.InferOutput<E[K]>>;
 };
+/** What a reading says beside its figure; which there are hangs on the setting and on what was met. */
+export type FieldsOf<Q extends Quantity> = Fields<(typeof READING_FIELDS)[Q]>;
+
+type Together<U> = (U extends unknown ? (one: U) => void : never) extends (all: infer A) => void ? A : never;
+/** All that readings may say, of whatever quantity. */
+export type AnyFields = Together<FieldsOf<Quantity>>;
 
 /** The figure that is shown, SI, and the half-width of its error. */
 export interface Figures {
@@ -38,22 +46,17 @@ export interface Band {
   readonly figures: readonly Figure[];
 }
 
-export interface QuantityRules<Q extends string, M, E extends v.ObjectEntries> {
+export interface QuantityRules<Q extends Quantity> {
   readonly quantity: Q;
   readonly unit: Unit;
-  /** The operation that takes a reading, with how the instrument is set. */
-  readonly measurement: M;
-  readonly fields: E;
   /** What is shown of a true value and of what was met beside it; `key` names the reading. */
-  readonly shown: (truth: number, met: Fields<E>, key: string, draw: Draw) => Figures & Fields<E>;
-  readonly band: (truth: number, met: Fields<E>) => Band;
+  readonly shown: (truth: number, met: FieldsOf<Q>, key: string, draw: Draw) => Figures & FieldsOf<Q>;
+  readonly band: (truth: number, met: FieldsOf<Q>) => Band;
   /** Of a figure of this size. */
-  readonly display: (size: number, reading: Fields<E>) => Display;
+  readonly display: (size: number, reading: FieldsOf<Q>) => Display;
   /** The units offered where it is typed. */
   readonly typedIn: readonly TypedUnit[];
 }
 
 /** One quantity; nothing but the types of its parts follows from it. */
-export const quantityOf = <const Q extends string, M, E extends v.ObjectEntries>(
-  rules: QuantityRules<Q, M, E>,
-): QuantityRules<Q, M, E> => rules;
+export const quantityOf = <const Q extends Quantity>(rules: QuantityRules<Q>): QuantityRules<Q> => rules;

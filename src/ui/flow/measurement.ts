@@ -3,10 +3,9 @@
  * nothing is missing; what is missing is said by the name of its field. Nothing here says what would be right.
  */
 
-import { safeParse } from 'valibot';
-import type { Measurement, MeasurementOf } from '../../bench/operation.ts';
-import { operation, operationSchema } from '../../bench/operation.ts';
-import { GREATEST_TEST_CURRENT, WAVEFORMS } from '../../bench/readings/residual.ts';
+import type { Measurement, MeasurementOf, OperationInput } from '../../bench/operation.ts';
+import { operation } from '../../bench/operation.ts';
+import { GREATEST_TEST_CURRENT, WAVEFORMS } from '../../bench/readings/choices.ts';
 import type { Terminal } from '../../bench/terminals.ts';
 import { terminalsIn } from '../../bench/terminals.ts';
 import type { Site } from '../../site/site.ts';
@@ -57,6 +56,9 @@ export interface MeasurementDraft {
   /** On which pairs or lines besides. */
   readonly spread: Spread;
 }
+
+/** The field under which it is kept with the attempt's place. */
+export const MEASURING_FIELD = 'measure';
 
 const NOTHING: MeasurementDraft = {
   instrument: '',
@@ -122,11 +124,8 @@ export type Prepared =
 export function prepared(draft: MeasurementDraft): Prepared {
   const missing = missingIn(draft);
   if (missing !== null) return { ok: false, missing };
-  const input = { op: 'measure', ...settingsOf(draft) };
-  const parsed = safeParse(operationSchema, input);
-  return parsed.success && parsed.output.op === 'measure'
-    ? { ok: true, measurement: operation(parsed.output) as Measurement }
-    : { ok: false, missing: 'This setting is out of the instrument’s range.' };
+  const input = { op: 'measure', ...settingsOf(draft) } as OperationInput;
+  return { ok: true, measurement: operation(input) as Measurement };
 }
 
 /** What a draft would read, in the order in which it is taken; nothing while something is missing. */

@@ -9,7 +9,7 @@ import type { Bench } from './bench.ts';
 import type { LeadEnd, Placed } from './leads.ts';
 import { leadOn, outOfReach, takenOff, tapped } from './leads.ts';
 import type { MeasurementDraft } from './measurement.ts';
-import { hasLeads, lastDraft } from './measurement.ts';
+import { hasLeads, lastDraft, MEASURING_FIELD } from './measurement.ts';
 import type { Position } from './position.ts';
 import { useKept } from './useKept.ts';
 
@@ -35,7 +35,7 @@ export const END_WORDS: Readonly<Record<LeadEnd, string>> = {
 
 export function useMeasuring(bench: Bench, test: string | null): Measuring {
   const { position } = bench;
-  const [draft, setDraft] = useKept<MeasurementDraft>('measure', () => lastDraft(bench.happened));
+  const [draft, setDraft] = useKept<MeasurementDraft>(MEASURING_FIELD, () => lastDraft(bench.happened));
   const [next, setNext] = useState<LeadEnd>('first');
   const [last, setLast] = useState<{ terminal: Terminal; test: string | null } | null>(null);
   const [said, setSaid] = useState('');

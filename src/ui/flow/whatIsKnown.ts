@@ -2,12 +2,13 @@
  * What the trainee knows and how: positions from the trainee's own hand, and what was measured, with its time.
  * Nothing is said that nobody measured. Also what was seen and heard, operation by operation.
  */
-import type { DetectorProof } from '../../bench/operation.ts';
+
 import type { Isolator } from '../../bench/plant.ts';
 import { ISOLATORS } from '../../bench/plant.ts';
 import type { Proof, Proofs } from '../../bench/proofs.ts';
 import { afterDark, afterProving, afterSwitchingOn, showDark } from '../../bench/proofs.ts';
 import { PLACES } from '../../bench/terminals.ts';
+import type { DetectorProof } from '../../bench/usual.ts';
 import type { Happening } from '../../bench/world.ts';
 import { refusalText } from '../../words/refusals.ts';
 import { INDICATOR_WORDS, INSPECTED_WORDS, sightText } from '../../words/seen.ts';

@@ -1,5 +1,5 @@
 /** What losing the pilot and losing PE at the vehicle have in common: to the unit both look as unplugged. */
-import type { Opening } from '../../bench/readings/openingTime.ts';
+import type { Opening } from '../../bench/readings/choices.ts';
 import type { StandIn } from '../../bench/standIn.ts';
 import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import type { Seconds } from '../../laws/quantities.ts';

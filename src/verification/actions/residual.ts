@@ -3,7 +3,7 @@
 import type { OperationInput } from '../../bench/operation.ts';
 import type { Reading, ReadingOf } from '../../bench/reading.ts';
 import { isOf } from '../../bench/reading.ts';
-import type { TrippedWhat } from '../../bench/readings/residual.ts';
+import type { TrippedWhat } from '../../bench/readings/choices.ts';
 import type { Line } from '../../laws/conductors.ts';
 import type { Amps, Range, Seconds } from '../../laws/quantities.ts';
 import type { Delay, DeviceType } from '../../laws/residualLimits.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Reached } from '../../../src/attempt/marks/hurdles.ts';
 import { hurdlesNotMet } from '../../../src/attempt/marks/hurdles.ts';
-import { PARTS } from '../../../src/scenario/schema.ts';
+import { PARTS } from '../../../src/scenario/tasks.ts';
 
 const least: Reached = {
   isRightVerdict: true,

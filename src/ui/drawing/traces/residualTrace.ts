@@ -12,8 +12,8 @@ import {
   signOf,
 } from '../../../bench/instruments/residualTester.ts';
 import type { ReadingOf } from '../../../bench/reading.ts';
+import type { Waveform } from '../../../bench/readings/choices.ts';
 import { TIME_UNCERTAINTY } from '../../../bench/readings/openingTime.ts';
-import type { Waveform } from '../../../bench/readings/residual.ts';
 import { timeText, trueMinus } from '../../format/figures.ts';
 import type { Level, Trace } from './trace.ts';
 import { FACTOR, roundNumbers } from './trace.ts';

@@ -3,7 +3,7 @@ import { Fragment } from 'react';
 import type { Debrief } from '../../../attempt/marks/debrief.ts';
 import type { ClassRow } from '../../../desk/class.ts';
 import type { Marked } from '../../../desk/collect.ts';
-import type { PartName } from '../../../scenario/schema.ts';
+import type { PartName } from '../../../scenario/tasks.ts';
 import { gatesWords, lookText, passedWords, verdictWords } from '../../../words/collect.ts';
 import { TRUTH_WORDS } from '../../../words/mattered.ts';
 import { RUNG_NAMES } from '../../../words/rungs.ts';

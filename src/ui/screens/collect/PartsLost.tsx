@@ -1,7 +1,7 @@
 /** Each part with its sum, and below it, unfolded, every answer that it was lost by, with reading and source. */
 import { Fragment, useMemo } from 'react';
 import type { Debrief } from '../../../attempt/marks/debrief.ts';
-import type { PartName } from '../../../scenario/schema.ts';
+import type { PartName } from '../../../scenario/tasks.ts';
 import type { AskedAbout } from '../../../words/asked.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
 import { HURDLE_WORDS, sumText } from '../../../words/sums.ts';

@@ -6,7 +6,7 @@ import { IN_WORDS } from '../../../attempt/record/attempt.ts';
 import { isTrueReason, trueReasons } from '../../../attempt/record/leftOut.ts';
 import { readRightly, recordedFully, typedBefore, typedOf } from '../../../attempt/record/typed.ts';
 import { countingEntries } from '../../../attempt/record/untimely.ts';
-import type { PartName } from '../../../scenario/schema.ts';
+import type { PartName } from '../../../scenario/tasks.ts';
 import { limitSum, limitText, lineInWords } from '../../../words/actions.ts';
 import { answerText, JUDGED_WORDS, LIMIT_WORDS } from '../../../words/answers.ts';
 import { readingTitle } from '../../../words/readings.ts';

@@ -1,7 +1,7 @@
 /** Marks by part, as bars and as numbers, each with how it comes about; their sum, and what was wanting to pass. */
 import { Fragment, memo } from 'react';
 import type { Marks as MarksGiven } from '../../../attempt/marks/mark.ts';
-import type { PartName } from '../../../scenario/schema.ts';
+import type { PartName } from '../../../scenario/tasks.ts';
 import { HURDLE_WORDS, sumText } from '../../../words/sums.ts';
 
 interface Props {

@@ -6,8 +6,10 @@ import { useMemo, useState } from 'react';
 import { Link, Redirect } from 'wouter';
 import { rungOf } from '../../../attempt/record/rung.ts';
 import { givenAway } from '../../../scenario/givenAway.ts';
+import { check } from '../../../scenario/problems.ts';
 import type { Scenario } from '../../../scenario/scenario.ts';
-import { applicableActions, scenarioIn } from '../../../scenario/scenario.ts';
+import { applicableActions, toScenario } from '../../../scenario/scenario.ts';
+import { scenarioSchema } from '../../../scenario/schema.ts';
 import { apartAnswer } from '../../../words/desk.ts';
 import { WHY_NOT_KEPT } from '../../../words/keeping.ts';
 import type { Weighed } from '../../flow/useWeigher.ts';
@@ -141,7 +143,9 @@ function Changing({ drafting, onWish }: Props & { readonly drafting: Drafting })
 
 function scenarioOf(file: JobFile): Scenario | null {
   try {
-    const scenario = scenarioIn(file);
+    const read = check(scenarioSchema, file);
+    if (!read.ok) return null;
+    const scenario = toScenario(read.value);
     // Its papers have to make sense too.
     applicableActions(scenario);
     return scenario;

@@ -1,8 +1,8 @@
 /** How marks are made, on one page, for a tutor who has to defend each and a trainee who asks. */
 import type { UnsafeId } from '../../../bench/unsafe.ts';
 import { UNSAFE_ACTS } from '../../../bench/unsafe.ts';
-import type { PartName } from '../../../scenario/schema.ts';
-import { weightsOf } from '../../../scenario/schema.ts';
+import type { PartName } from '../../../scenario/tasks.ts';
+import { weightsOf } from '../../../scenario/tasks.ts';
 import { GATES_TEXT, HURDLES_TEXT, MARKED_PARTS, NEVER_COSTS } from '../../../words/marksPage.ts';
 import { UNSAFE_ACT_WORDS } from '../../../words/unsafeActs.ts';
 import { Scroll } from '../../parts/Scroll.tsx';

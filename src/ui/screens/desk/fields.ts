@@ -2,7 +2,7 @@
 import { CONDUCTOR_AREAS } from '../../../laws/conductor.ts';
 import { BREAKER_TYPES } from '../../../laws/overcurrent.ts';
 import { CABLE_CODINGS } from '../../../laws/proximity.ts';
-import { PARTS, weightsOf } from '../../../scenario/schema.ts';
+import { PARTS, weightsOf } from '../../../scenario/tasks.ts';
 import { OPEN_PEN_KINDS, PERMISSIONS } from '../../../unit/design.ts';
 import type { JobFile } from './jobFile.ts';
 import { fieldOf } from './jobFile.ts';

@@ -1,7 +1,7 @@
 /** A tutor's job as its file holds it, and every change of it as a function from one file to the next. */
 import INSTALLATIONS from '../../../scenario/aimSites.json' with { type: 'json' };
 import type { SiteId } from '../../../scenario/aims.ts';
-import { weightsOf } from '../../../scenario/schema.ts';
+import { weightsOf } from '../../../scenario/tasks.ts';
 import type { OwnLimit } from '../../../verification/testAction.ts';
 import type { Offered } from '../offered.ts';
 

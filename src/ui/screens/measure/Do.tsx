@@ -1,7 +1,8 @@
 /** What else can be done at the bench while a test is open: each act a button with its name, done by one press. */
 import { useEffect, useRef, useState } from 'react';
-import type { DetectorProof, OperationInput } from '../../../bench/operation.ts';
-import { PROOFS } from '../../../bench/operation.ts';
+import type { OperationInput } from '../../../bench/operation.ts';
+import type { DetectorProof } from '../../../bench/usual.ts';
+import { PROOFS } from '../../../bench/usual.ts';
 import type { Line } from '../../../laws/conductors.ts';
 import { LINES } from '../../../laws/conductors.ts';
 import type { Papers } from '../../../verification/testAction.ts';

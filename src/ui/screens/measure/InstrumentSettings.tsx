@@ -5,7 +5,7 @@
 
 import { useRef } from 'react';
 import { TESTED_PLACES } from '../../../bench/plant.ts';
-import { OPENINGS } from '../../../bench/readings/openingTime.ts';
+import { OPENINGS } from '../../../bench/readings/choices.ts';
 import type { Terminal } from '../../../bench/terminals.ts';
 import { PLACES, terminalsOf } from '../../../bench/terminals.ts';
 import type { Site } from '../../../site/site.ts';

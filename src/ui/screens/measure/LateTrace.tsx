@@ -3,7 +3,7 @@
  * anything is read; elsewhere when somebody reads one all the same.
  */
 import { useEffect, useState } from 'react';
-import type { Quantity } from '../../../bench/readings/quantities.ts';
+import type { Quantity } from '../../../bench/readings/quantity.ts';
 import { onPapers } from '../../../verification/onPapers.ts';
 import type { Papers, TestAction } from '../../../verification/testAction.ts';
 import type { TraceProps } from '../../drawing/traces/ReadingTrace.tsx';

@@ -3,8 +3,8 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import type { Run } from '../../../attempt/record/run.ts';
 import { showsTripTime, typedIn } from '../../../bench/reading.ts';
+import { TRIPPED_WHAT } from '../../../bench/readings/choices.ts';
 import { TYPED_UNITS } from '../../../bench/readings/display.ts';
-import { TRIPPED_WHAT } from '../../../bench/readings/residual.ts';
 import { readingTitle } from '../../../words/readings.ts';
 import { readingField } from '../../flow/draftFields.ts';
 import { useKept } from '../../flow/useKept.ts';
