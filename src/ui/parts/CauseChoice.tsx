@@ -4,6 +4,7 @@ import { CATALOGUE } from '../../faults/catalogue.ts';
 import { FAMILIES } from '../../faults/families.ts';
 import { causeTitle } from '../../words/causeTitles.ts';
 import { FAMILY_WORDS } from '../../words/topics.ts';
+import { useAfterPicture } from '../flow/useAfterPicture.ts';
 
 export const FAMILY_NAMES = FAMILIES.map((family) => [family, FAMILY_WORDS[family]] as const);
 
@@ -17,6 +18,8 @@ interface Props {
 
 export function CauseChoice({ label = 'cause', value, others = [], onChange }: Props) {
   const id = useId();
+  // The many that are not chosen come into the list once its screen is shown.
+  const isShown = useAfterPicture();
   return (
     <div className="field-row">
       <label htmlFor={id}>{label}</label>
@@ -28,7 +31,9 @@ export function CauseChoice({ label = 'cause', value, others = [], onChange }: P
           </option>
         ))}
         {FAMILY_NAMES.map(([family, name]) => {
-          const entries = CATALOGUE.filter((entry) => entry.family === family);
+          const entries = CATALOGUE.filter(
+            (entry) => entry.family === family && (isShown || entry.id === value),
+          );
           return entries.length === 0 ? null : (
             <optgroup key={family} label={name}>
               {entries.map((entry) => (
