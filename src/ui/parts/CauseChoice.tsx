@@ -4,7 +4,6 @@ import { CATALOGUE } from '../../faults/catalogue.ts';
 import { FAMILIES } from '../../faults/families.ts';
 import { causeTitle } from '../../words/causeTitles.ts';
 import { FAMILY_WORDS } from '../../words/topics.ts';
-import { useAfterPicture } from '../flow/useAfterPicture.ts';
 
 export const FAMILY_NAMES = FAMILIES.map((family) => [family, FAMILY_WORDS[family]] as const);
 
@@ -13,13 +12,13 @@ interface Props {
   readonly value: string;
   /** Answers that are no cause, before the causes. */
   readonly others?: readonly (readonly [value: string, text: string])[];
+  /** The many that are not chosen come into the list later. */
+  readonly isToCome?: boolean;
   readonly onChange: (id: string) => void;
 }
 
-export function CauseChoice({ label = 'cause', value, others = [], onChange }: Props) {
+export function CauseChoice({ label = 'cause', value, others = [], isToCome = false, onChange }: Props) {
   const id = useId();
-  // The many that are not chosen come into the list once its screen is shown.
-  const isShown = useAfterPicture();
   return (
     <div className="field-row">
       <label htmlFor={id}>{label}</label>
@@ -32,7 +31,7 @@ export function CauseChoice({ label = 'cause', value, others = [], onChange }: P
         ))}
         {FAMILY_NAMES.map(([family, name]) => {
           const entries = CATALOGUE.filter(
-            (entry) => entry.family === family && (isShown || entry.id === value),
+            (entry) => entry.family === family && (!isToCome || entry.id === value),
           );
           return entries.length === 0 ? null : (
             <optgroup key={family} label={name}>

@@ -159,7 +159,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
           <TextField label="because" lines maxLength={1000} value={because} onChange={setBecause} />
           <section className="stack" aria-labelledby="cause-heading">
             <h3 id="cause-heading">{causeHeading(scenario, hasRepaired)}</h3>
-            <CauseChoice value={cause} others={NO_CAUSE} onChange={chooseCause} />
+            <CauseChoice value={cause} others={NO_CAUSE} isToCome={!isShown} onChange={chooseCause} />
             <Choice
               label="the block it is in"
               none="not known"
