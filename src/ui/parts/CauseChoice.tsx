@@ -12,10 +12,12 @@ interface Props {
   readonly value: string;
   /** Answers that are no cause, before the causes. */
   readonly others?: readonly (readonly [value: string, text: string])[];
+  /** The many that are not chosen come into the list later. */
+  readonly isToCome?: boolean;
   readonly onChange: (id: string) => void;
 }
 
-export function CauseChoice({ label = 'cause', value, others = [], onChange }: Props) {
+export function CauseChoice({ label = 'cause', value, others = [], isToCome = false, onChange }: Props) {
   const id = useId();
   return (
     <div className="field-row">
@@ -28,7 +30,9 @@ export function CauseChoice({ label = 'cause', value, others = [], onChange }: P
           </option>
         ))}
         {FAMILY_NAMES.map(([family, name]) => {
-          const entries = CATALOGUE.filter((entry) => entry.family === family);
+          const entries = CATALOGUE.filter(
+            (entry) => entry.family === family && (!isToCome || entry.id === value),
+          );
           return entries.length === 0 ? null : (
             <optgroup key={family} label={name}>
               {entries.map((entry) => (

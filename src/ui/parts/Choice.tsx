@@ -9,14 +9,16 @@ interface Props {
   readonly onChange: (value: string) => void;
   readonly above?: boolean;
   readonly changed?: boolean;
+  /** In a list that goes on below the window. */
+  readonly far?: boolean;
   /** Said while nothing is chosen yet. */
   readonly none?: string;
 }
 
-export function Choice({ label, options, value, onChange, above, changed, none }: Props) {
+export function Choice({ label, options, value, onChange, above, changed, far, none }: Props) {
   const id = useId();
   return (
-    <div className={above ? 'field' : `field-row${changed ? ' changed' : ''}`}>
+    <div className={above ? 'field' : `field-row${changed ? ' changed' : ''}${far ? ' drawn-near' : ''}`}>
       <label htmlFor={id}>
         {label}
         {changed ? <small> changed</small> : null}

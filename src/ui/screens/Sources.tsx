@@ -43,7 +43,7 @@ export function Sources() {
         </p>
       ) : null}
       {[...(gathering.result ?? [])].map(([action, rows]) => (
-        <section key={action.id} aria-label={testTitle(action.id)}>
+        <section key={action.id} className="drawn-near" aria-label={testTitle(action.id)}>
           <h2>{testTitle(action.id)}</h2>
           <div className="scroll">
             <table>
@@ -73,7 +73,9 @@ export function Sources() {
 function* rowsByAction(): Generator<null, ReadonlyMap<TestAction, readonly Row[]>> {
   const rows = new Map(ACTIONS.map((action) => [action, new Map<string, Row>()]));
   for (const file of OFFERED) {
-    const papers = papersOf(scenarioIn(file));
+    const scenario = scenarioIn(file);
+    yield null;
+    const papers = papersOf(scenario);
     yield null;
     for (const [action, found] of rows) {
       for (const row of action.applies(papers) ? rowsOf(action, papers) : [])

@@ -20,6 +20,7 @@ import { LEFT_OUT_WORDS, NEXT_WORDS, TELL_WORDS, VERDICT_WORDS } from '../../../
 import type { AttemptActor } from '../../flow/attemptMachine.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { hasStopped } from '../../flow/bench.ts';
+import { useAfterPicture } from '../../flow/useAfterPicture.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { CauseChoice, FAMILY_NAMES } from '../../parts/CauseChoice.tsx';
 import { Choice } from '../../parts/Choice.tsx';
@@ -87,6 +88,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
     ...LEFT_OUT,
   ]);
   const [tried, setTried] = useState(false);
+  const isShown = useAfterPicture();
   const heading = useFocus<HTMLHeadingElement>();
   const findings = judgedFindings(bench.run, actions);
 
@@ -157,7 +159,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
           <TextField label="because" lines maxLength={1000} value={because} onChange={setBecause} />
           <section className="stack" aria-labelledby="cause-heading">
             <h3 id="cause-heading">{causeHeading(scenario, hasRepaired)}</h3>
-            <CauseChoice value={cause} others={NO_CAUSE} onChange={chooseCause} />
+            <CauseChoice value={cause} others={NO_CAUSE} isToCome={!isShown} onChange={chooseCause} />
             <Choice
               label="the block it is in"
               none="not known"
@@ -196,11 +198,12 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
             </section>
           ) : null}
           {undone.length === 0 ? null : (
-            <section className="stack" aria-labelledby="left-heading">
+            <section className={isShown ? 'stack' : 'stack not-yet'} aria-labelledby="left-heading">
               <h3 id="left-heading">Tests left out, and why</h3>
               {undone.map(({ id }) => (
                 <Choice
                   key={id}
+                  far
                   label={testTitle(id)}
                   none="no reason given"
                   options={LEFT_OUT.map((why) => [why, LEFT_OUT_WORDS[why]])}

@@ -3,7 +3,7 @@
  * differs. Which step is shown belongs to the debrief, since its cards jump here.
  */
 
-import { useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import type { Debrief } from '../../../attempt/marks/debrief.ts';
 import { differences } from '../../../attempt/opened/differences.ts';
 import type { Elimination, Undone } from '../../../attempt/opened/elimination.ts';
@@ -14,6 +14,7 @@ import { headOf } from '../../../attempt/record/attempt.ts';
 import { presentsText } from '../../../words/standIn.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { operationText } from '../../../words/trade.ts';
+import { useAfterPicture } from '../../flow/useAfterPicture.ts';
 import type { Sliced } from '../../flow/useSliced.ts';
 import { benchTime } from '../../format/figures.ts';
 import { TitleBlock } from '../../parts/TitleBlock.tsx';
@@ -38,7 +39,8 @@ interface Props {
 }
 
 export function Replay({ told, lockstep, timeline, elimination, undone, stepping, wrongSteps }: Props) {
-  const { step, go } = stepping;
+  // The keys answer first; the drawings and what is beside them follow in slices.
+  const step = useDeferredValue(stepping.step);
   const here = lockstep.steps[step] as Step;
   const unit = lockstep.installations.unit[step];
   const twin = lockstep.installations.twin[step];
@@ -52,39 +54,50 @@ export function Replay({ told, lockstep, timeline, elimination, undone, stepping
   // Another step begins with its first difference.
   const ring = chosen.step === step ? chosen.ring : 0;
   const { papers } = told.run;
+  // What stands below the drawings comes after them; nothing that is below all of it is in sight until then.
+  const isShown = useAfterPicture();
   return (
-    <section className="replay" aria-labelledby="replay-heading">
+    <section className={isShown ? 'replay' : 'replay marking'} aria-labelledby="replay-heading">
       <TimeLine
         lockstep={lockstep}
         timeline={timeline}
         elimination={elimination.result}
         step={step}
         concluded={told.verdict.said !== null}
-        onStep={go}
+        onStep={stepping.go}
       />
       <Working work={elimination} />
       <Controls lockstep={lockstep} timeline={timeline} stepping={stepping} wrongSteps={wrongSteps} />
       <OpenedPair papers={papers} step={here} difference={list[ring] ?? null} number={ring + 1} />
-      <div className="opened-under">
-        <OutletPairs lockstep={lockstep} step={step} />
-        <Differences
-          list={list}
-          ring={ring}
-          onRing={(next) => setChosen({ step, ring: next })}
-          elimination={elimination.result}
-          lockstep={lockstep}
-          step={step}
-        />
-      </div>
-      <TitleBlock
-        framed
-        job={told.run.scenario.title}
-        rules={`${told.run.scenario.rules}, ${told.run.scenario.site.earthing}`}
-        drawnAt={`${benchTime(here.unit.at)}, ${presentsText(here.unit.standIn)}`}
-        record={headOf(told.run.attempt).toUpperCase()}
-      />
-      <InWords step={here} />
-      <ToldTable lockstep={lockstep} timeline={timeline} elimination={elimination.result} undone={undone} />
+      {isShown ? (
+        <>
+          <div className="opened-under">
+            <OutletPairs lockstep={lockstep} step={step} />
+            <Differences
+              list={list}
+              ring={ring}
+              onRing={(next) => setChosen({ step, ring: next })}
+              elimination={elimination.result}
+              lockstep={lockstep}
+              step={step}
+            />
+          </div>
+          <TitleBlock
+            framed
+            job={told.run.scenario.title}
+            rules={`${told.run.scenario.rules}, ${told.run.scenario.site.earthing}`}
+            drawnAt={`${benchTime(here.unit.at)}, ${presentsText(here.unit.standIn)}`}
+            record={headOf(told.run.attempt).toUpperCase()}
+          />
+          <InWords step={here} />
+          <ToldTable
+            lockstep={lockstep}
+            timeline={timeline}
+            elimination={elimination.result}
+            undone={undone}
+          />
+        </>
+      ) : null}
     </section>
   );
 }

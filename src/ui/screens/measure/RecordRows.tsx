@@ -1,6 +1,6 @@
 /** Like readings, of every pair or every line: shown in one table, each with its own line to type into. */
 
-import { useEffect, useId, useRef, useState } from 'react';
+import { useId, useLayoutEffect, useRef, useState } from 'react';
 import type { Run } from '../../../attempt/record/run.ts';
 import type { Reading } from '../../../bench/reading.ts';
 import { showsTripTime, typedIn } from '../../../bench/reading.ts';
@@ -74,9 +74,10 @@ export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props
   // What came of it is drawn in slices: until then a second press writes nothing.
   const writtenTo = useRef<Run | null>(null);
   const table = useRef<HTMLTableElement>(null);
-  // The readings are there: what the first of them shows is typed next.
-  useEffect(() => {
-    table.current?.querySelector<HTMLInputElement>('.figure-input')?.focus();
+  // The readings are there: what the first of them shows is typed next. The pad comes with them, in the same picture.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when they come
+  useLayoutEffect(() => {
+    table.current?.querySelector<HTMLInputElement>('.figure-input')?.focus({ preventScroll: isOwn });
   }, []);
   if (first === null) return null;
   const open = group.filter(({ index }) => recordOf(run, index) === undefined);
