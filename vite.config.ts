@@ -156,8 +156,8 @@ const CAUSES: IsRoot = (id) =>
 const FILES: IsRoot = (id, info) =>
   /\/src\/(ui\/flow\/opening|store\/broughtIn|scenario\/aimAddressProblems)\.ts$/.test(id) ||
   screens(/elsewhere\/(EarlierFormat|Leaving|ReadOnly)|give\/(Given|GivenAndCollected|Held)/)(id, info);
-/** What files are held to, with the library that does it. */
-const SCHEMAS = /[sS]chemas?\.ts$|node_modules\/valibot\//;
+/** What files are held to, with whatever that needs. */
+const SCHEMAS: IsRoot = (id) => /\/src\/.*[sS]chemas?\.ts$/.test(id);
 const PAGES = screens(/firstRun\/FirstRun|Sources|Words/);
 /** Traces of readings, for benches on which something is read that has one; questions show some too. */
 const TRACES: IsRoot = (id) => /\/src\/ui\/drawing\/traces\/ReadingTrace\.tsx$/.test(id);
@@ -187,7 +187,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'traces', of: TRACES },
   { name: 'jobs', of: JOBS },
   { name: 'causes', of: CAUSES },
-  { name: 'schemas', of: FILES, only: SCHEMAS },
+  { name: 'schemas', of: SCHEMAS },
   { name: 'files', of: FILES },
   { name: 'pages', of: PAGES },
   { name: 'told', of: TOLD },

@@ -251,6 +251,8 @@ describe('a file of the page', () => {
     give: '#/give',
     collect: '#/collect',
     questions: '#/questions',
+    // The bench of a question.
+    question: '#/questions/bench',
     quiz: '#/questions?make=quiz',
   };
 
