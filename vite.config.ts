@@ -44,17 +44,6 @@ const ownFilesOnly: Plugin = {
   ],
 };
 
-/**
- * A piece is asked for and nothing else: what the bundler puts round every such request loads lists and styles ahead, and
- * there are neither (`modulePreload`, `cssCodeSplit`).
- */
-const askedForAlone: Plugin = {
-  name: 'asked-for-alone',
-  apply: 'build',
-  enforce: 'pre',
-  load: (id) => (id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : null),
-};
-
 /** `npm start` answers a person who asks for a page that is none with one that says so; whoever asks for a file gets none. */
 const noSuchAddress: Plugin = {
   name: 'no-such-address',
@@ -218,7 +207,7 @@ export default defineConfig({
   base: './',
   // Its screens are told apart behind the #: what the host has not is no page of it.
   appType: 'mpa',
-  plugins: [react(), ownFilesOnly, askedForAlone, noSuchAddress, offline],
+  plugins: [react(), ownFilesOnly, noSuchAddress, offline],
   // React has had itself for years what this stands in for.
   resolve: { alias: [{ find: /^use-sync-external-store\/shim(\/index\.js)?$/, replacement: 'react' }] },
   build: {

@@ -11,7 +11,7 @@ import { actionFor, doTest, sitDown } from './trainee.ts';
 const FIRST_SCREEN = 88;
 const BENCH_OF_ONE_AIM = 250;
 /** Of the aim with most words, and with traces of its readings, which come after the bench is shown. */
-const BENCH_OF_ANY_AIM = 256;
+const BENCH_OF_ANY_AIM = 257;
 /** A whole verification, with every step of every test, what is opened where a line was wrong, traces, causes to put right, sounds. */
 const BENCH_IN_ALL = 311;
 const LATER_PIECE = 50;
