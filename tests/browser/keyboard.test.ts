@@ -4,7 +4,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openBuiltPage } from './builtPage.ts';
-import { sitDown } from './trainee.ts';
+import { button, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
 /** Name of what has the focus, and whether it can be seen: in the window and under no bar. */
@@ -97,6 +97,8 @@ test('a test on a phone by keyboard alone', async () => {
   await tabTo(page, /^Write /);
   await page.keyboard.press('Enter');
   await page.getByRole('region', { name: 'readings' }).getByText(/9\.02/).waitFor();
+  // A press is answered before all that follows from it is drawn.
+  await button(page, 'Judge').click({ trial: true });
   await tabTo(page, /^Judge$/);
   await page.keyboard.press('Enter');
 
