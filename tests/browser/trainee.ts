@@ -292,6 +292,8 @@ async function chooseLines(page: Page, run: Run, action: TestAction): Promise<vo
 /** The sheet of acts; one that was half typed is put aside. */
 async function openActs(page: Page): Promise<void> {
   await press(button(page, 'Do…'));
+  // The sheet is there at once, what stands in it a little later: after the way back.
+  await page.getByRole('dialog').getByRole('button').nth(1).waitFor();
   const another = button(page, 'Another act');
   if (await another.isVisible()) await press(another);
 }
