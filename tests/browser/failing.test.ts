@@ -163,7 +163,9 @@ describe('a screen that fails', () => {
     await failing(page, 'fieldset');
     await page.getByRole('contentinfo').getByRole('link', { name: 'Scenarios' }).click();
     await heading(page, 'The list of scenarios failed').waitFor();
-    await page.getByText('What is kept on this device is untouched.').waitFor();
+    const untouched = page.getByText('What is kept on this device is untouched.');
+    await untouched.waitFor();
+    expect(await untouched.count()).toBe(1);
   });
 
   test('where not even that can be said, the plain text comes back', async () => {
