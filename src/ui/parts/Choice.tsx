@@ -9,16 +9,14 @@ interface Props {
   readonly onChange: (value: string) => void;
   readonly above?: boolean;
   readonly changed?: boolean;
-  /** In a list that goes on below the window. */
-  readonly far?: boolean;
   /** Said while nothing is chosen yet. */
   readonly none?: string;
 }
 
-export function Choice({ label, options, value, onChange, above, changed, far, none }: Props) {
+export function Choice({ label, options, value, onChange, above, changed, none }: Props) {
   const id = useId();
   return (
-    <div className={above ? 'field' : `field-row${changed ? ' changed' : ''}${far ? ' drawn-near' : ''}`}>
+    <div className={above ? 'field' : `field-row${changed ? ' changed' : ''}`}>
       <label htmlFor={id}>
         {label}
         {changed ? <small> changed</small> : null}

@@ -20,7 +20,7 @@ import { LEFT_OUT_WORDS, NEXT_WORDS, TELL_WORDS, VERDICT_WORDS } from '../../../
 import type { AttemptActor } from '../../flow/attemptMachine.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
 import { hasStopped } from '../../flow/bench.ts';
-import { useAfterPicture } from '../../flow/useAfterPicture.ts';
+import { useAfterPicture, useDrawnSoFar } from '../../flow/useAfterPicture.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { CauseChoice, FAMILY_NAMES } from '../../parts/CauseChoice.tsx';
 import { Choice } from '../../parts/Choice.tsx';
@@ -62,6 +62,9 @@ const legendOf = ({ task, aim }: Scenario): string =>
 const causeHeading = ({ task }: Scenario, hasRepaired: boolean): string =>
   task === 'find' ? 'What is behind it' : hasRepaired ? 'What was wrong as you met it' : 'What is wrong';
 
+/** Of the tests left out; more would be a long task on a slow phone. */
+const ROWS_WITH_EACH = 8;
+
 export function Conclude({ bench, send, wall, keepFailed }: Props) {
   const { scenario, attempt } = bench.run;
   const actions = allowedActions(scenario);
@@ -89,6 +92,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
   ]);
   const [tried, setTried] = useState(false);
   const isShown = useAfterPicture();
+  const drawn = useDrawnSoFar(undone.length, ROWS_WITH_EACH);
   const heading = useFocus<HTMLHeadingElement>();
   const findings = judgedFindings(bench.run, actions);
 
@@ -198,12 +202,11 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
             </section>
           ) : null}
           {undone.length === 0 ? null : (
-            <section className={isShown ? 'stack' : 'stack not-yet'} aria-labelledby="left-heading">
+            <section className="stack" aria-labelledby="left-heading">
               <h3 id="left-heading">Tests left out, and why</h3>
-              {undone.map(({ id }) => (
+              {undone.slice(0, drawn).map(({ id }) => (
                 <Choice
                   key={id}
-                  far
                   label={testTitle(id)}
                   none="no reason given"
                   options={LEFT_OUT.map((why) => [why, LEFT_OUT_WORDS[why]])}
@@ -211,7 +214,7 @@ export function Conclude({ bench, send, wall, keepFailed }: Props) {
                   onChange={(text) => setLeftOut({ ...leftOut, [id]: text })}
                 />
               ))}
-              {undone.length < 2 ? null : (
+              {undone.length < 2 || drawn < undone.length ? null : (
                 <button
                   type="button"
                   className="plain"
