@@ -14,6 +14,13 @@ const OF_COLOUR = ['color-contrast', 'link-in-text-block'] as const;
 /** Every barrier found, one line each; none is as it should be. Of colour alone where all else was looked at before. */
 export async function barriersOn(page: Page, looking: 'whole' | 'colour' = 'whole'): Promise<string[]> {
   if (await page.evaluate(() => !('axe' in globalThis))) await page.evaluate(axe.source);
+  // What a press leads to is drawn in slices: it is looked at once the page has nothing more to do.
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve) =>
+        requestAnimationFrame(() => requestIdleCallback(() => resolve(), { timeout: 1000 })),
+      ),
+  );
   const options = {
     resultTypes: ['violations'],
     ...(looking === 'whole'
