@@ -75,6 +75,19 @@ const everywhere = (at: InstallationName): readonly Bench[] => [
   },
 ];
 
+/** With neighbours so nearly balanced that the unit has its voltage still. */
+export const PEN_BROKEN: Pick<Bench, 'bring' | 'position'> = {
+  bring: done({
+    op: 'supply',
+    pen: 'open',
+    neighbours: [
+      { line: 'L2', power: 1800 },
+      { line: 'L3', power: 1300 },
+    ],
+  }),
+  position: { pen: 'broken', neighbours: { L2: 1800, L3: 1300 } },
+};
+
 /** Positions that only one of them knows, or that are the same on all. */
 const HERE: readonly Bench[] = [
   {
@@ -148,18 +161,9 @@ const HERE: readonly Bench[] = [
     },
   },
   {
-    // So nearly balanced that the unit has its voltage still.
     name: 'PEN breaks, with neighbours',
     at: 'island',
-    bring: done({
-      op: 'supply',
-      pen: 'open',
-      neighbours: [
-        { line: 'L2', power: 1800 },
-        { line: 'L3', power: 1300 },
-      ],
-    }),
-    position: { pen: 'broken', neighbours: { L2: 1800, L3: 1300 } },
+    ...PEN_BROKEN,
   },
   {
     name: 'electrode off, circuit dead',

@@ -2,7 +2,7 @@
 import { CHARGE, designOf, MAKE_DEAD, PLUG_IN } from '../bench/build.ts';
 import { add, element, GAP } from './benchCircuit.ts';
 import { type Bench, done, fault, tested } from './installations.ts';
-import { IN_B, supplied, THIRTY, THIRTY_DRAWN } from './soundBenches.ts';
+import { IN_B, PEN_BROKEN, supplied, THIRTY, THIRTY_DRAWN } from './soundBenches.ts';
 
 const PROTECTIVE: readonly Bench[] = [
   {
@@ -159,15 +159,7 @@ const PROTECTIVE: readonly Bench[] = [
     name: 'the two earths joined, PEN broken, with neighbours',
     at: 'island',
     faults: [fault('earths-joined', { ohms: 0.3 })],
-    bring: done({
-      op: 'supply',
-      pen: 'open',
-      neighbours: [
-        { line: 'L2', power: 1800 },
-        { line: 'L3', power: 1300 },
-      ],
-    }),
-    position: { pen: 'broken', neighbours: { L2: 1800, L3: 1300 } },
+    ...PEN_BROKEN,
     altered: (c) => add(c, 'earths joined', 'house', 'bar', 0.3),
   },
 ];

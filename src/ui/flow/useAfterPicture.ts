@@ -1,20 +1,6 @@
-/** Whether a screen's first picture is shown: what is far down on it, or folded away in a list, need not hold that up. */
+/** What need not be in a screen’s first picture: what is far down on it, or folded away in a list. */
 import { startTransition, useEffect, useState } from 'react';
 import { afterPicture } from './afterPicture.ts';
-
-export function useAfterPicture(): boolean {
-  const [isShown, setShown] = useState(false);
-  useEffect(() => {
-    let isGone = false;
-    void afterPicture().then(() => {
-      if (!isGone) startTransition(() => setShown(true));
-    });
-    return () => {
-      isGone = true;
-    };
-  }, []);
-  return isShown;
-}
 
 /**
  * How many of so many entries of a list are drawn yet: some with each picture after the first, until all are. None comes
@@ -34,3 +20,6 @@ export function useDrawnSoFar(count: number, withEach: number): number {
   }, [drawn, count, withEach]);
   return Math.min(drawn, count);
 }
+
+/** Whether a screen's first picture is shown. */
+export const useAfterPicture = (): boolean => useDrawnSoFar(1, 1) === 1;
