@@ -259,8 +259,8 @@ function Leading(props: LeadingProps) {
       />
       <Settings draft={draft} site={papers.site} set={set} />
       <NextStep {...props} onOffered={onOffered} />
-      <NextLead measuring={measuring} />
       <WaitKeys startDelay={startDelay} onDo={onDo} />
+      <NextLead measuring={measuring} />
       <AtHand {...props} rows={rows} onOffered={onOffered} />
       <Noticed bench={bench} since={props.since} />
       {hasLeads(draft.instrument) ? (
