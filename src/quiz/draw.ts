@@ -33,7 +33,7 @@ export interface Wanted {
 
 /**
  * So many questions: topics in turn, in an order of the seed's; of a topic its kinds in turn, so that none comes twice
- * before all have come; no two alike in one drawing.
+ * before all have come, and of these first one that no other topic has had; no two alike in one drawing.
  */
 export function questions({ count, seed, topics = AIMS.map(({ id }) => id) }: Wanted): readonly Question[] {
   const draw = drawer(seed);
@@ -53,11 +53,17 @@ export function questions({ count, seed, topics = AIMS.map(({ id }) => id) }: Wa
   );
   const drawn: Question[] = [];
   const seen = new Set<string>();
+  // How often each kind has had its turn, in all and by topic.
+  const turns = new Map<string, number>();
+  const turnsOf = (key: string): number => turns.get(key) ?? 0;
   for (let at = 0; drawn.length < count; at++) {
     const topic = order[at % order.length];
-    const kinds = topic === undefined ? undefined : kindsOf.get(topic);
-    const kind = kinds?.[Math.floor(at / order.length) % kinds.length];
-    if (topic === undefined || kind === undefined) break;
+    if (topic === undefined) break;
+    const [kind] = (kindsOf.get(topic) ?? []).toSorted(
+      (a, b) => turnsOf(`${a.id} ${topic}`) - turnsOf(`${b.id} ${topic}`) || turnsOf(a.id) - turnsOf(b.id),
+    );
+    if (kind === undefined) break;
+    for (const key of [kind.id, `${kind.id} ${topic}`]) turns.set(key, turnsOf(key) + 1);
     const one = unlike(kind.id, topic, `${seed} ${at}`, seen, draw);
     if (one === null) {
       // Every question that this kind has was asked: another takes its turn, until all are used up.

@@ -56,6 +56,10 @@ function valueIn(unit: AskedUnit, given: Extract<Given, { way: 'figure' }>): num
 const isNear = (value: number, answer: number, tolerance: number): boolean =>
   Math.abs(value - answer) <= tolerance * (1 + 1e-9);
 
+/** What is allowed for the answer may be many times a mistake that is small beside it: no more than a tenth of that. */
+const nearMistake = (tolerance: number, mistake: number): number =>
+  Math.min(tolerance, 0.1 * Math.abs(mistake));
+
 /** What is given in another way than was asked is not right. */
 export function isRight(question: Question, given: Given): boolean {
   switch (question.way) {
@@ -94,7 +98,7 @@ export function mistakeOf(question: Question, given: Given): string | null {
       const value = valueIn(question.unit, given);
       const near = question.mistakes.find((one) =>
         // Whoever takes per cent for amperes may write either behind the figure.
-        isNear(value ?? given.value, one.value, question.tolerance),
+        isNear(value ?? given.value, one.value, nearMistake(question.tolerance, one.value)),
       );
       return near?.id ?? (value === null ? OTHER_QUANTITY : null);
     }

@@ -37,6 +37,15 @@ describe('a figure', () => {
     expect(mistakeOf(OFFER, given(53.3, 'A'))).toBe('percent-for-amperes');
     expect(mistakeOf(OFFER, given(53.3, '%'))).toBe('percent-for-amperes');
     expect(mistakeOf(OFFER, given(12, 'A'))).toBeNull();
+    // Beside a small mistake the answer's tolerance is large: 3 is not 0.004.
+    const small = {
+      ...OFFER,
+      answer: 258,
+      tolerance: 5,
+      mistakes: [{ id: 'upside-down', value: 0.89 / 230 }],
+    };
+    expect(mistakeOf(small, given(0.0039, 'A'))).toBe('upside-down');
+    expect(mistakeOf(small, given(3, 'A'))).toBeNull();
     expect(mistakeOf(OFFER, given(12, '%'))).toBe(OTHER_QUANTITY);
     expect(mistakeOf(OFFER, given(32, 'A'))).toBeNull();
   });

@@ -106,6 +106,9 @@ export function sweepQuestions(seeds: number, from = 0): string | null {
     const drawn = questions({ count: seed % 10 === 0 ? 10 : 1, seed });
     const contents = drawn.map(({ id: _, ...content }) => JSON.stringify(content));
     if (new Set(contents).size < drawn.length) return `seed ${seed}: two alike in one session`;
+    // There are kinds enough: nobody is asked in the same words twice within five minutes.
+    if (new Set(drawn.map(({ kind }) => kind)).size < drawn.length)
+      return `seed ${seed}: a kind twice in one session`;
     for (const one of drawn) {
       const wrong = wrongWith(one);
       if (wrong !== null) return `${one.id}: ${wrong}`;

@@ -273,7 +273,7 @@ const prospective: Kind = {
       mistakes: {
         'times-not-over': NOMINAL_TO_EARTH * ohms,
         'line-to-line': 400 / ohms,
-        'upside-down': (1000 * ohms) / NOMINAL_TO_EARTH,
+        'upside-down': ohms / NOMINAL_TO_EARTH,
       },
     });
   },

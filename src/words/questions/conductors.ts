@@ -110,7 +110,7 @@ export const conductors: Readonly<Record<string, QuestionWords>> = {
     mistakes: {
       'times-not-over': 'That multiplies. Amperes are volts divided by ohms.',
       'line-to-line': 'That takes 400 V. The loop of line and earth is driven by 230 V.',
-      'upside-down': 'That is upside down.',
+      'upside-down': 'That is ohms over volts. Amperes are volts divided by ohms.',
     },
     working: (v, answer) => [`${num(v, 'volts')} V ÷ ${two(v, 'ohms')} Ω = ${answer}`],
     why: 'That much flows in a dead short at this place. Every device here has to interrupt it without bursting.',

@@ -85,7 +85,7 @@ export const protection: Readonly<Record<string, QuestionWords>> = {
     working: (v) => [
       `It may trip between ${num(v, 'least')} and ${num(v, 'greatest')} mA: half its rating to the whole of it.`,
     ],
-    why: 'Below half its rating a device must stay: filters of sound equipment leak that much. Above its rating it comes too late for a person.',
+    why: 'Below half its rating a device must stay: filters of sound equipment leak that much. Above its rating it lets more through than it was chosen for.',
   },
   'rising-direct': {
     stem: (v) =>
