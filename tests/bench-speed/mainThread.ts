@@ -13,7 +13,10 @@ interface TraceEvent {
   readonly ts: number;
   readonly dur?: number;
   readonly tdur?: number;
-  readonly args?: { readonly data?: { readonly type?: string; readonly url?: string } };
+  readonly args?: {
+    readonly data?: { readonly type?: string; readonly url?: string };
+    readonly chrome_mojo_event_info?: { readonly mojo_interface_tag?: string };
+  };
 }
 
 interface Task {
@@ -64,9 +67,13 @@ export function workedIn(trace: Buffer): Worked {
 const isInput = ({ name, args }: TraceEvent): boolean =>
   name === 'EventDispatch' && INPUTS.has(args?.data?.type ?? '');
 
-/** What is called from no address. */
+/** What is called from no address, or asked for by the browser’s driving protocol: to look for words on a long page takes 100 ms. */
 const isDriver = ({ within }: Task): boolean =>
-  within.some(({ name, args }) => name === 'FunctionCall' && args.data?.url === '') && !within.some(isInput);
+  within.some(
+    ({ name, args }) =>
+      (name === 'FunctionCall' && args.data?.url === '') ||
+      args.chrome_mojo_event_info?.mojo_interface_tag === 'blink.mojom.DevToolsSession',
+  ) && !within.some(isInput);
 
 /** Everything of the thread that worked most in a page. */
 function mainThread(events: readonly TraceEvent[]): readonly Required<TraceEvent>[] {

@@ -13,8 +13,8 @@ import { MEDIAN_BAR, medianOf, noteTaps, PHONE, takenBy, tapsBar } from '../brow
 import { begin, inHand, sitDown } from '../browser/trainee.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
-/** Sound, one of each kind: tethered on a combined and on its own earth, and a three-phase socket. */
-const SITES = ['harbour-mews', 'turnpike-cottage', 'foundry-yard'] as const;
+/** Sound, one of each kind: tethered on a combined earth, on its own, and on a rod beside the house’s earth; a three-phase socket. */
+const SITES = ['harbour-mews', 'turnpike-cottage', 'curlew-house', 'foundry-yard'] as const;
 const RUNGS = [1, 2, 3, 4] as const satisfies readonly Rung[];
 
 interface Walked extends Taken {

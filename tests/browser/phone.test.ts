@@ -114,6 +114,28 @@ test.each([
   expect(entries.filter(({ kind }) => kind === 'observation')).toHaveLength(count);
 });
 
+test('a key that comes before the pad has turned to the next field types into that one', async () => {
+  const page = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
+  await begin(page, 'Fen Barn');
+  await choose(page, 'No vehicle (A)');
+  await answerAll(page);
+  await page.getByRole('button', { name: /^fairly sure/ }).click();
+  await act(page, 'prove dead at the outlet');
+  const fields = page.getByRole('form', { name: 'Write down every pair' }).getByRole('textbox');
+  const pad = page.getByRole('region', { name: 'Key pad' });
+  await pad.getByText(/^L1–N/).waitFor();
+  const press = (name: string) => pad.getByRole('button', { name, exact: true }).click();
+  await press('7');
+  await fields.first().focus();
+  // Nothing is drawn in between: a slow phone and a quick thumb.
+  await pad.evaluate((keys) => {
+    document.querySelectorAll<HTMLInputElement>('form .figure-input')[2]?.focus();
+    [...keys.querySelectorAll('button')].find(({ textContent }) => textContent === '5')?.click();
+  });
+  await expect.poll(() => fields.nth(2).inputValue()).toBe('5');
+  expect(await fields.first().inputValue()).toBe('7');
+});
+
 test('on a desk there is no pad', async () => {
   const page = await sitDown(opened.browser, opened.url, { width: 1280, height: 800 });
   await begin(page, 'Fen Barn');

@@ -10,8 +10,7 @@ export function NextLead({ measuring }: { readonly measuring: Measuring }) {
   const { draft, next, said, setNext } = measuring;
   return (
     <div className="next-lead not-printed">
-      {/* Its room is kept, so that nothing moves when an instrument is chosen. */}
-      <div className={hasLeads(draft.instrument) ? '' : 'room'}>
+      {hasLeads(draft.instrument) ? (
         <Keys
           legend="lead that the next tap puts on"
           options={LEAD_ENDS}
@@ -19,7 +18,7 @@ export function NextLead({ measuring }: { readonly measuring: Measuring }) {
           value={next}
           onChange={setNext}
         />
-      </div>
+      ) : null}
       <p role="status" className="note">
         {said}
       </p>

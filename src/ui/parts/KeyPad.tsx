@@ -90,16 +90,17 @@ export const KeyPad = memo(function KeyPad() {
   }, [field]);
   if (field === null) return null;
 
-  const type = (change: () => void) => () => {
-    field.focus({ preventScroll: true });
-    change();
-    field.dispatchEvent(new Event('input', { bubbles: true }));
+  const type = (change: (into: HTMLInputElement) => void) => () => {
+    const into = typedInto(field);
+    into.focus({ preventScroll: true });
+    change(into);
+    into.dispatchEvent(new Event('input', { bubbles: true }));
   };
   const put = (text: string) => () => {
-    type(() => replace(field, text))();
-    if (isWhole(field) && field.form !== null) nextEmpty(field, field.form)?.focus();
+    const into = typedInto(field);
+    type(() => replace(into, text))();
+    if (isWhole(into) && into.form !== null) nextEmpty(into, into.form)?.focus();
   };
-  const next = nextOf(field);
   const { sign, none } = field.dataset;
   const takesSign = sign !== undefined;
   return (
@@ -119,11 +120,11 @@ export const KeyPad = memo(function KeyPad() {
             {DIGITS.map((row, i) => [
               ...row.map((digit) => <Key key={digit} name={digit} onPress={put(digit)} />),
               i === 0 ? (
-                <Key key="rub" name="rub out" onPress={type(() => rubOut(field))} />
+                <Key key="rub" name="rub out" onPress={type(rubOut)} />
               ) : i === 1 ? (
-                <Key key="minus" name="+/−" label="change plus and minus" onPress={type(() => turn(field))} />
+                <Key key="minus" name="+/−" label="change plus and minus" onPress={type(turn)} />
               ) : takesSign ? (
-                <Key key="sign" name="> or <" onPress={type(() => turnSign(field))} />
+                <Key key="sign" name="> or <" onPress={type(turnSign)} />
               ) : (
                 <span key="none" />
               ),
@@ -133,7 +134,10 @@ export const KeyPad = memo(function KeyPad() {
             {none === undefined ? (
               <span />
             ) : (
-              <Key name={none} onPress={type(() => field.setRangeText(none, 0, field.value.length, 'end'))} />
+              <Key
+                name={none}
+                onPress={type((into) => into.setRangeText(none, 0, into.value.length, 'end'))}
+              />
             )}
           </div>
           <div className="bar-acts">
@@ -150,8 +154,13 @@ export const KeyPad = memo(function KeyPad() {
                 {button.textContent}
               </button>
             ))}
-            <button type="button" className="main" tabIndex={-1} onClick={next.go}>
-              {next.name}
+            <button
+              type="button"
+              className="main"
+              tabIndex={-1}
+              onClick={() => nextOf(typedInto(field)).go()}
+            >
+              {nextOf(field).name}
             </button>
           </div>
         </div>
@@ -180,6 +189,12 @@ function Key({ name, label, isWide = false, onPress }: KeyProps) {
       {name}
     </button>
   );
+}
+
+/** Whoever has tapped another field and presses on before the pad has turned to it types into that one. */
+function typedInto(shown: HTMLInputElement): HTMLInputElement {
+  const { activeElement } = document;
+  return isFigure(activeElement) && activeElement.inputMode === 'none' ? activeElement : shown;
 }
 
 const nameOf = (field: HTMLInputElement): string =>

@@ -8,7 +8,7 @@ export interface Next {
 }
 
 interface Props {
-  /** Null: nothing but the same again; undefined while it is not known yet. */
+  /** Null: nothing but the same again; undefined while it is not known yet: the bar comes whole, so that nothing in it moves. */
   readonly next: Next | null | undefined;
   /** Whether it is what most people do next: not while an assessment is still to be handed in. */
   readonly isMain: boolean;
@@ -16,7 +16,8 @@ interface Props {
 }
 
 export function NextForYou({ next, isMain, onAgain }: Props) {
-  const main = isMain && next !== undefined ? 'main' : '';
+  if (next === undefined) return null;
+  const main = isMain ? 'main' : '';
   return (
     <section className="next-bar not-printed" aria-label="Next for you">
       <p>{next?.why ?? 'The same once more, with your goal in mind.'}</p>
@@ -24,7 +25,7 @@ export function NextForYou({ next, isMain, onAgain }: Props) {
         <button type="button" className={next === null ? main : ''} onClick={onAgain}>
           Practise this again
         </button>
-        {next == null ? null : (
+        {next === null ? null : (
           <a className={`button ${main}`} href={next.href}>
             {next.title}
           </a>

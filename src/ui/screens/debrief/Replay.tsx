@@ -66,7 +66,6 @@ export function Replay({ told, lockstep, timeline, elimination, undone, stepping
         concluded={told.verdict.said !== null}
         onStep={stepping.go}
       />
-      <Working work={elimination} />
       <Controls lockstep={lockstep} timeline={timeline} stepping={stepping} wrongSteps={wrongSteps} />
       <OpenedPair papers={papers} step={here} difference={list[ring] ?? null} number={ring + 1} />
       {isShown ? (
@@ -77,7 +76,7 @@ export function Replay({ told, lockstep, timeline, elimination, undone, stepping
               list={list}
               ring={ring}
               onRing={(next) => setChosen({ step, ring: next })}
-              elimination={elimination.result}
+              elimination={elimination}
               lockstep={lockstep}
               step={step}
             />
@@ -99,35 +98,6 @@ export function Replay({ told, lockstep, timeline, elimination, undone, stepping
         </>
       ) : null}
     </section>
-  );
-}
-
-/** How far the working out of what each test told is. */
-function Working({ work }: { readonly work: Sliced<Progress, Elimination> }) {
-  if (work.result !== null) return null;
-  return (
-    <p className="acts note not-printed">
-      {work.failed !== null ? (
-        <>What each test told cannot be worked out: {work.failed}. All else stands.</>
-      ) : work.cancelled ? (
-        <>
-          What each test told was not worked out.{' '}
-          <button type="button" onClick={work.again}>
-            Work it out
-          </button>
-        </>
-      ) : (
-        <>
-          <span>
-            Working out what each test told
-            {work.progress === null ? ' …' : `: ${work.progress.done} of ${work.progress.of} causes`}
-          </span>
-          <button type="button" onClick={work.cancel}>
-            Cancel
-          </button>
-        </>
-      )}
-    </p>
   );
 }
 

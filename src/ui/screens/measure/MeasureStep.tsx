@@ -25,7 +25,6 @@ import { operationsBetween } from '../../flow/position.ts';
 import type { ActRow } from '../../flow/rows.ts';
 import { offeredNext } from '../../flow/rows.ts';
 import { useKept } from '../../flow/useKept.ts';
-import { DESK, useMatches } from '../../flow/useMatches.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
 import { lastProof, perceived, runningStartDelay } from '../../flow/whatIsKnown.ts';
 import { benchTime, shownText } from '../../format/figures.ts';
@@ -152,7 +151,6 @@ function Leading(props: LeadingProps) {
   const { draft, set } = measuring;
   const [check, setCheck] = useState<Checked | null>(null);
   const [isActing, setActing] = useState(false);
-  const isDesk = useMatches(DESK);
   // Whoever puts leads on by the list finds it open the next time.
   const [isListed, setListed] = useKept('leads listed', '');
   const apply = useRef<HTMLButtonElement>(null);
@@ -251,12 +249,7 @@ function Leading(props: LeadingProps) {
           {failed} Your attempt up to here is kept and can be exported.
         </p>
       )}
-      <Tiles
-        stage={props.stage}
-        showsAll={isDesk}
-        value={draft.instrument}
-        onTake={(instrument) => set({ instrument })}
-      />
+      <Tiles stage={props.stage} value={draft.instrument} onTake={(instrument) => set({ instrument })} />
       <Settings draft={draft} site={papers.site} set={set} />
       <NextStep {...props} onOffered={onOffered} />
       <WaitKeys startDelay={startDelay} onDo={onDo} />

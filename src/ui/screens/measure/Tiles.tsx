@@ -3,6 +3,7 @@ import { useState } from 'react';
 import type { Stage } from '../../../verification/testAction.ts';
 import type { InstrumentChoice } from '../../flow/measurement.ts';
 import { INSTRUMENT_CHOICES } from '../../flow/measurement.ts';
+import { useMatches } from '../../flow/useMatches.ts';
 
 /** The word under each tile; its whole name is read aloud. */
 const SHORT: Readonly<Record<InstrumentChoice, string>> = {
@@ -44,27 +45,30 @@ const FIRST: Readonly<Record<Stage, readonly InstrumentChoice[]>> = {
   'fault response': ['two-pole', 'pilot', 'opening-time', 'residual', 'coding'],
 };
 
+/** There is room for all of them: in a desk’s column, and in a row of a tablet. */
+const ROOM_FOR_ALL = '(min-width: 60rem), (min-width: 48rem) and (min-height: 40rem)';
+
 interface Props {
   readonly stage: Stage;
-  /** Whether there is room for all of them. */
-  readonly showsAll: boolean;
   readonly value: InstrumentChoice | '';
   readonly onTake: (instrument: InstrumentChoice) => void;
 }
 
-export function Tiles({ stage, showsAll, value, onTake }: Props) {
+export function Tiles({ stage, value, onTake }: Props) {
   const [isUnfolded, setUnfolded] = useState(false);
-  const isAll = showsAll || isUnfolded;
+  const isAll = useMatches(ROOM_FOR_ALL) || isUnfolded;
   const first = FIRST[stage];
   const ordered = [
     ...first.flatMap((name) => INSTRUMENT_CHOICES.filter(([other]) => other === name)),
     ...INSTRUMENT_CHOICES.filter(([name]) => !first.includes(name)),
   ];
-  const shown = ordered.filter(([name], i) => isAll || i < first.length || name === value);
+  // The one that is taken is always in sight, in place of the last of the row.
+  const row = first.some((name) => name === value) || value === '' ? first : [...first.slice(0, -1), value];
+  const shown = ordered.filter(([name]) => isAll || row.includes(name));
   return (
     <fieldset>
       <legend className="unseen">instrument</legend>
-      <div className="tiles">
+      <div className={isAll ? 'tiles all' : 'tiles'}>
         {shown.map(([name, words]) => (
           <label key={name} className="tile">
             <input
