@@ -165,6 +165,9 @@ const QUIZ = screens(/questions\/MakeQuiz/);
 const OF_THE_WORLD =
   /src\/((laws|network|site|unit|faults|bench|verification|scenario)\/|words\/\w+\.ts$)|node_modules\/(xstate|@noble)\//;
 
+/** What no screen and no text is: it needs neither, so that its piece needs none of theirs. */
+const BELOW_WORDS = /src\/(?!ui\/|words\/)/;
+
 /**
  * What is loaded beyond the first screen, in few pieces: many small ones are larger together, and asking for each of them
  * takes its time. Each has what comes with its screens and with nothing before it, and builds on those before it.
@@ -180,7 +183,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'files', of: FILES },
   { name: 'pages', of: PAGES },
   { name: 'told', of: TOLD },
-  { name: 'marks', of: CONCLUSION, only: /src\/(attempt\/marks|fairness)\// },
+  { name: 'marks', of: CONCLUSION, only: BELOW_WORDS },
   { name: 'conclusion', of: CONCLUSION },
   { name: 'record', of: RECORD },
   { name: 'desk', of: DESK },
