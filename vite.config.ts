@@ -261,8 +261,8 @@ export default defineConfig({
           include: ['tests/**/*.test.{ts,tsx}'],
           // A package of the tests' own (tests/mutation) brings others' tests with it.
           exclude: [...configDefaults.exclude, 'tests/browser/**'],
-          // Nothing waits for words here.
-          setupFiles: 'src/words/allTests.ts',
+          // Nothing waits for words or lines here.
+          setupFiles: ['src/words/allTests.ts', 'src/verification/allLines.ts'],
           // Every core: left to itself one stays idle.
           maxWorkers: '100%',
           // Nothing is kept between files but what is read anew to the same end, so modules are loaded once a core.
