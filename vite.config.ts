@@ -165,6 +165,9 @@ const QUIZ = screens(/questions\/MakeQuiz/);
 const OF_THE_WORLD =
   /src\/((laws|network|site|unit|faults|bench|verification|scenario)\/|words\/\w+\.ts$)|node_modules\/(xstate|@noble)\//;
 
+/** What no screen and no text is: it needs neither, so that its piece needs none of theirs. */
+const BELOW_WORDS = /src\/(?!ui\/|words\/)/;
+
 /**
  * What is loaded beyond the first screen, in few pieces: many small ones are larger together, and asking for each of them
  * takes its time. Each has what comes with its screens and with nothing before it, and builds on those before it.
@@ -180,7 +183,7 @@ const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly on
   { name: 'files', of: FILES },
   { name: 'pages', of: PAGES },
   { name: 'told', of: TOLD },
-  { name: 'marks', of: CONCLUSION, only: /src\/(attempt\/marks|fairness)\// },
+  { name: 'marks', of: CONCLUSION, only: BELOW_WORDS },
   { name: 'conclusion', of: CONCLUSION },
   { name: 'record', of: RECORD },
   { name: 'desk', of: DESK },
@@ -219,7 +222,12 @@ export default defineConfig({
     cssCodeSplit: false,
     reportCompressedSize: false,
     rolldownOptions: {
+      // To read a property does nothing here, and what is constant stands where it is used.
+      treeshake: { propertyReadSideEffects: false },
+      optimization: { inlineConst: { mode: 'all', pass: 3 } },
       output: {
+        // By gzip it is the smaller so.
+        topLevelVar: false,
         codeSplitting: {
           includeDependenciesRecursively: false,
           groups: [{ debugName: 'pieces', name: pieceOf }],
@@ -253,8 +261,8 @@ export default defineConfig({
           include: ['tests/**/*.test.{ts,tsx}'],
           // A package of the tests' own (tests/mutation) brings others' tests with it.
           exclude: [...configDefaults.exclude, 'tests/browser/**'],
-          // Nothing waits for words here.
-          setupFiles: 'src/words/allTests.ts',
+          // Nothing waits for words or lines here.
+          setupFiles: ['src/words/allTests.ts', 'src/verification/allLines.ts'],
           // Every core: left to itself one stays idle.
           maxWorkers: '100%',
           // Nothing is kept between files but what is read anew to the same end, so modules are loaded once a core.

@@ -4,6 +4,7 @@
  */
 
 import { toItsEnd } from '../bench/toItsEnd.ts';
+import '../verification/allLines.ts';
 import type { Papers, TestAction } from '../verification/testAction.ts';
 import type { Readable } from './checks.ts';
 import { checkScenario, TESTS_OF_FIND, warningsOf } from './checks.ts';

@@ -10,6 +10,7 @@ import type { UnsafeAct } from '../bench/unsafe.ts';
 import type { World } from '../bench/world.ts';
 import type { FaultChoice } from '../faults/catalogue.ts';
 import type { JudgedExpectation } from '../verification/assess.ts';
+import '../verification/allLines.ts';
 import { adviceDue, judgeExpectations, judgeLimits, reasonToStop } from '../verification/assess.ts';
 import type { JudgedLimit } from '../verification/judgeLimit.ts';
 import { gaveNoSupply, NO_SUPPLY } from '../verification/noSupply.ts';

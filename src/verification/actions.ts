@@ -1,4 +1,4 @@
-/** The test actions in the order in which they are usually done. Adding one is a file's entry and a line here. */
+/** The test actions in the order in which they are usually done. */
 
 import { coding } from './actions/coding.ts';
 import { codingInUse } from './actions/codingInUse.ts';
@@ -54,9 +54,10 @@ import { supplyVolts } from './actions/supplyVolts.ts';
 import { unplug } from './actions/unplug.ts';
 import { voltDrop } from './actions/voltDrop.ts';
 import { ze } from './actions/ze.ts';
-import type { TestAction } from './testAction.ts';
+import { withLines } from './lines.ts';
+import type { Procedure, TestAction } from './testAction.ts';
 
-export const ACTIONS: readonly TestAction[] = [
+const PROCEDURES: readonly Procedure[] = [
   papers,
   instruments,
   isolate,
@@ -112,5 +113,7 @@ export const ACTIONS: readonly TestAction[] = [
   lostLine,
   finish,
 ];
+
+export const ACTIONS: readonly TestAction[] = PROCEDURES.map(withLines);
 
 export const actionNamed = (id: string): TestAction | undefined => ACTIONS.find((action) => action.id === id);

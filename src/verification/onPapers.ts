@@ -6,12 +6,36 @@ import type { Operation } from '../bench/operation.ts';
 import type { Advice, Expectation, Limit, Papers, TestAction } from './testAction.ts';
 import { written } from './written.ts';
 
+function onceOnPapers<T>(say: (action: TestAction, papers: Papers) => T) {
+  const known = new WeakMap<Papers, Map<TestAction, T>>();
+  return (action: TestAction, papers: Papers): T => {
+    const ofPapers = known.get(papers) ?? new Map<TestAction, T>();
+    known.set(papers, ofPapers);
+    const said = ofPapers.get(action) ?? say(action, papers);
+    ofPapers.set(action, said);
+    return said;
+  };
+}
+
+/** How it is done. */
+export const stepsOn = onceOnPapers((action, papers): readonly Operation[] =>
+  action.steps(papers).map(written),
+);
+
 interface OnPapers {
-  readonly steps: readonly Operation[];
   readonly expectations: readonly Expectation[];
   readonly limits: readonly Limit[];
   readonly advice: readonly Advice[];
 }
+
+/** What it ought to show. */
+export const onPapers = onceOnPapers(
+  (action, papers): OnPapers => ({
+    expectations: action.expectations(papers),
+    limits: action.limits(papers).map((limit) => asSet(action, limit, papers)),
+    advice: action.advice?.(papers) ?? [],
+  }),
+);
 
 /** With the value that whoever set the job puts in its place. */
 function asSet({ id }: TestAction, limit: Limit, { own = [] }: Papers): Limit {
@@ -19,21 +43,4 @@ function asSet({ id }: TestAction, limit: Limit, { own = [] }: Papers): Limit {
   if (set === undefined) return limit;
   const { value, source, why } = set;
   return { ...limit, limit: value, source: { basis: 'tutor', where: source }, own: { value, why } };
-}
-
-const known = new WeakMap<Papers, Map<TestAction, OnPapers>>();
-
-export function onPapers(action: TestAction, papers: Papers): OnPapers {
-  const ofPapers = known.get(papers) ?? new Map<TestAction, OnPapers>();
-  known.set(papers, ofPapers);
-  const before = ofPapers.get(action);
-  if (before !== undefined) return before;
-  const said = {
-    steps: action.steps(papers).map(written),
-    expectations: action.expectations(papers),
-    limits: action.limits(papers).map((limit) => asSet(action, limit, papers)),
-    advice: action.advice?.(papers) ?? [],
-  };
-  ofPapers.set(action, said);
-  return said;
 }

@@ -11,7 +11,7 @@ import { gaveNoSupply, tryingAgain } from './noSupply.ts';
 import type { Observed, Sample } from './observed.ts';
 import { observe } from './observed.ts';
 import { unplug } from './offer.ts';
-import { onPapers } from './onPapers.ts';
+import { stepsOn } from './onPapers.ts';
 import { waitFor } from './steps.ts';
 import type { Papers, TestAction } from './testAction.ts';
 import { written } from './written.ts';
@@ -98,7 +98,7 @@ export const stillToDo = (action: TestAction, papers: Papers, observed: Observed
 
 export const procedure = (world: World, action: TestAction, papers: Papers): readonly Operation[] => [
   ...before(world, action, papers).map(written),
-  ...onPapers(action, papers).steps,
+  ...stepsOn(action, papers),
 ];
 
 /** Whoever has found it live where it should be dead, or has a detector that fails, opens nothing, and leaves the rest of the test. */
@@ -131,7 +131,7 @@ export function* carryingOut(world: World, action: TestAction, papers: Papers): 
   }
   yield* doing(before(world, action, papers).map(written));
   const prepared = samples.length;
-  yield* doing(onPapers(action, papers).steps);
+  yield* doing(stepsOn(action, papers));
   yield* doing(stillToDo(action, papers, { samples }));
   return { prepared, samples, outcomes };
 }

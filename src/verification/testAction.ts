@@ -109,7 +109,8 @@ export interface Advice {
   readonly isDue: (observed: Observed) => boolean;
 }
 
-export interface TestAction {
+/** What a test action is, how it is done, and what it cannot tell. What it ought to show comes with its lines. */
+export interface Procedure {
   readonly id: string;
   readonly stage: Stage;
   /** Done or left out, it costs nothing: no document asks for it. */
@@ -132,11 +133,17 @@ export interface TestAction {
   /** Whether the papers give anything to test. */
   readonly applies: (papers: Papers) => boolean;
   readonly steps: (papers: Papers) => readonly OperationInput[];
-  readonly expectations: (papers: Papers) => readonly Expectation[];
   readonly untold: (papers: Papers) => readonly Untold[];
+}
+
+/** What a correct unit and a sound circuit show in a test action. */
+export interface TestLines {
+  readonly expectations: (papers: Papers) => readonly Expectation[];
   readonly figures: (papers: Papers) => readonly Figure[];
   readonly limits: (papers: Papers) => readonly Limit[];
   readonly advice?: (papers: Papers) => readonly Advice[];
   /** Broken findings after which a faultless trainee goes no further, by expectation id. */
   readonly stops: readonly string[];
 }
+
+export interface TestAction extends Procedure, TestLines {}

@@ -7,10 +7,13 @@ import { mainsAcross } from '../../src/bench/world.ts';
 import { soundParts } from '../../src/faults/parts.ts';
 import { GREATEST_OFF_AFTER_PROXIMITY_LOSS } from '../../src/laws/timing.ts';
 import type { UnitDesign, UnitSheet } from '../../src/unit/design.ts';
-import { openPen } from '../../src/verification/actions/openPen.ts';
+import { actionNamed } from '../../src/verification/actions.ts';
 import { judgeExpectations } from '../../src/verification/assess.ts';
 import { carryOut } from '../../src/verification/procedure.ts';
+import type { TestAction } from '../../src/verification/testAction.ts';
 import { benchWith, CHARGE, designOf, doing, MAKE_DEAD, PLUG_IN, read, SHEET, SITE } from './build.ts';
+
+const openPen = actionNamed('open-pen') as TestAction;
 
 const at = (clock: string, sheet: Partial<UnitSheet>, design: Partial<UnitDesign> = {}): World =>
   assemble(soundParts({ ...SITE, earthing: 'TN-S' }, { ...designOf(sheet), ...design }), [], 7, clock);

@@ -13,13 +13,16 @@ import { conductorResistance, fromTwenty } from '../../src/laws/conductor.ts';
 import { branchCurrent } from '../../src/network/potentials.ts';
 import { papersOf } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
-import { openPen } from '../../src/verification/actions/openPen.ts';
+import { actionNamed } from '../../src/verification/actions.ts';
 import { judgeExpectations } from '../../src/verification/assess.ts';
 import { observe } from '../../src/verification/observed.ts';
+import type { TestAction } from '../../src/verification/testAction.ts';
 import { BENCH_EXAMPLES, W24, W27, W28, W29, W30 } from '../references/benchExamples.ts';
 import { DESIGN_CHECK_VALUES } from '../references/designCheckValues.ts';
 import { scenarioOf } from '../scenario/build.ts';
 import { benchWith, CHARGE, doing, PLUG_IN, read, type Wanted } from './build.ts';
+
+const openPen = actionNamed('open-pen') as TestAction;
 
 test('W1 to W30 are there, each once', () => {
   const ids = [...DESIGN_CHECK_VALUES.map(({ id }) => id), ...Object.keys(BENCH_EXAMPLES)];

@@ -4,7 +4,7 @@
 import { expect, test } from 'vitest';
 import { openBrowser } from './browsers.ts';
 import { serveBuilt } from './serveBuilt.ts';
-import { scriptsLoaded, scriptsOfAll, sizeOf } from './size.ts';
+import { neededBy, scriptsLoaded, scriptsOfAll, sizeOf } from './size.ts';
 import { actionFor, doTest, sitDown } from './trainee.ts';
 
 /** KiB by gzip. */
@@ -81,4 +81,15 @@ test('the first screen comes with little, a bench with what is done there, all e
     await browser.close();
     await built.close();
   }
+});
+
+test('no two scripts of the page need each other', () => {
+  const needs = new Map(scriptsOfAll().map((name) => [name, neededBy(name)]));
+  // All that is needed is there, and most scripts do need another.
+  expect([...needs.keys()]).toEqual(expect.arrayContaining([...needs.values()].flat()));
+  expect([...needs.values()].filter(({ length }) => length > 0).length).toBeGreaterThan(needs.size / 2);
+  const left = new Set(needs.keys());
+  const canBegin = () => [...left].filter((name) => needs.get(name)?.every((other) => !left.has(other)));
+  for (let next = canBegin(); next.length > 0; next = canBegin()) for (const name of next) left.delete(name);
+  expect([...left]).toEqual([]);
 });

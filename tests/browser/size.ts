@@ -36,3 +36,9 @@ export const scriptsLoaded = (page: Page): Promise<readonly string[]> =>
 
 export const sizeOf = (names: readonly string[]): Compressed =>
   compressed(names.map((name) => readFileSync(join(ASSETS, name))));
+
+/** The scripts that this one cannot begin without, by what it says at its beginning. */
+export const neededBy = (name: string): readonly string[] =>
+  readFileSync(join(ASSETS, name), 'utf8')
+    .match(/^(?:import(?:\{[^}]*\}from)?"[^"]+";)*/)?.[0]
+    .match(/[^/"]+\.js(?=")/g) ?? [];

@@ -3,11 +3,14 @@ import { describe, expect, test } from 'vitest';
 import { operation } from '../../src/bench/operation.ts';
 import { papersOf } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
-import { supplyVolts } from '../../src/verification/actions/supplyVolts.ts';
+import { actionNamed } from '../../src/verification/actions.ts';
 import { judgeExpectations } from '../../src/verification/assess.ts';
 import { observe } from '../../src/verification/observed.ts';
+import type { TestAction } from '../../src/verification/testAction.ts';
 import { benchWith } from '../bench/build.ts';
 import { scenarioOf } from '../scenario/build.ts';
+
+const supplyVolts = actionNamed('supply-volts') as TestAction;
 
 const site = { earthing: 'TN-S' } as const;
 const papers = papersOf(scenarioOf({ site }));

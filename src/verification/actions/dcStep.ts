@@ -1,12 +1,11 @@
 /** Test action `dc-step`: smooth d.c. that comes at once. */
 import type { Amps, Seconds } from '../../laws/quantities.ts';
 import { DIRECT, directBreakTimeLimit, smoothDirectBreakTimeLimit } from '../../laws/residualLimits.ts';
-import { inState, judgeAll, outletDead } from '../judging.ts';
 import type { Source } from '../sources.ts';
-import { fromMemory, PRACTICE, pilotStandard, published } from '../sources.ts';
+import { fromMemory, PRACTICE, published } from '../sources.ts';
 import { outletVoltages } from '../steps.ts';
-import type { Papers, TestAction } from '../testAction.ts';
-import { afterTrip, atOnce, atTheOutlet, fixedReadings, oneAfterAnother, tripsInTime } from './residual.ts';
+import type { Papers, Procedure } from '../testAction.ts';
+import { atOnce, oneAfterAnother } from './residual.ts';
 
 interface Step {
   readonly amps: Amps;
@@ -39,12 +38,12 @@ function step({ site, sheet }: Papers): Step | null {
   };
 }
 
-const SIGNS = ['positive', 'negative'] as const;
+export const SIGNS = ['positive', 'negative'] as const;
 
-const stepOf = (papers: Papers): Step =>
+export const stepOf = (papers: Papers): Step =>
   step(papers) ?? { amps: DIRECT.operating, greatest: 10, of: 'unit', source: PRACTICE };
 
-export const dcStep: TestAction = {
+export const dcStep: Procedure = {
   id: 'dc-step',
   stage: 'protection',
   from: 'energised',
@@ -66,44 +65,6 @@ export const dcStep: TestAction = {
       ]),
     );
   },
-  expectations: (papers) => {
-    const { amps, greatest, of, source } = stepOf(papers);
-    return [
-      {
-        id: 'in-time',
-        should: true,
-        values: { amps, greatest },
-        source,
-        of,
-        points: ['residual-direct'],
-        judge: (o) =>
-          tripsInTime(
-            SIGNS.flatMap((sign) => fixedReadings(o, `smooth-dc-${sign}`, amps, greatest)),
-            { greatest },
-          ),
-      },
-      {
-        id: 'closes-again',
-        should: false,
-        source: pilotStandard('clause 14, UK note'),
-        of: 'unit',
-        points: ['residual-direct', 'switching'],
-        judge: (o) => outletDead(papers, o, (setUp, s) => inState('C')(setUp, s) && afterTrip(o)(setUp, s)),
-      },
-      {
-        id: 'breaker',
-        should: false,
-        source: PRACTICE,
-        of: 'circuit',
-        points: ['supply-wiring'],
-        judge: (o) =>
-          judgeAll(
-            SIGNS.flatMap((sign) => fixedReadings(o, `smooth-dc-${sign}`, amps)),
-            ({ trippedWhat }) => trippedWhat !== 'breaker',
-          ),
-      },
-    ];
-  },
   untold: () => [
     {
       id: 'asked-for',
@@ -111,31 +72,4 @@ export const dcStep: TestAction = {
       source: PRACTICE,
     },
   ],
-  figures: (papers) => [
-    {
-      id: 'step',
-      unit: 'A',
-      value: stepOf(papers).amps,
-      tolerance: 0.0005,
-      source: stepOf(papers).source,
-    },
-  ],
-  limits: (papers) => {
-    const { amps, greatest, source } = stepOf(papers);
-    return [
-      {
-        id: 'trip-time',
-        values: { amps, greatest },
-        quantity: 'residual',
-        unit: 's',
-        limit: greatest,
-        kind: 'most',
-        compares: 'trip time',
-        source,
-        points: ['residual-direct'],
-        applies: (r) => atTheOutlet(r) && r.mode === 'fixed' && r.waveform?.startsWith('smooth') === true,
-      },
-    ];
-  },
-  stops: ['in-time'],
 };

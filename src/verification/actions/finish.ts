@@ -1,18 +1,10 @@
 /** Test action `finish`: how the unit is left, once more as it should be found. */
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
-import { judgeAll, outletDead, samplesWhen, settledFor, unplugged, type When } from '../judging.ts';
-import type { Observed } from '../observed.ts';
 import { unplug } from '../offer.ts';
 import { rulesFor } from '../rules/rules.ts';
-import { pilotStandard, SHEET } from '../sources.ts';
 import { pilot, waitFor } from '../steps.ts';
-import type { TestAction } from '../testAction.ts';
-import { halfInside, pilotReadings } from './pilotLines.ts';
+import type { Procedure } from '../testAction.ts';
 
-const settled: When = settledFor(unplugged, 1);
-const last = (o: Observed) => samplesWhen(o, settled).slice(-1);
-
-export const finish: TestAction = {
+export const finish: Procedure = {
   id: 'finish',
   stage: 'fault response',
   from: 'energised',
@@ -20,40 +12,6 @@ export const finish: TestAction = {
   restsOn: [],
   applies: () => true,
   steps: () => [...unplug, waitFor(2), { op: 'prove-dead', at: 'outlet' }, pilot],
-  expectations: (papers) => [
-    {
-      id: 'voltage',
-      should: false,
-      source: pilotStandard('6.3.1'),
-      of: 'unit',
-      points: ['switching'],
-      judge: (o) => outletDead(papers, o, settled),
-    },
-    {
-      id: 'ready',
-      should: true,
-      source: SHEET,
-      of: 'unit',
-      points: ['pilot', 'switching', 'residual-direct'],
-      judge: (o) => judgeAll(last(o), ({ seen }) => seen.indicator === 'ready'),
-    },
-    {
-      id: 'twelve-volts',
-      should: true,
-      source: pilotStandard('Table A.10'),
-      of: 'unit',
-      points: ['pilot'],
-      judge: (o) => halfInside(pilotReadings(o, settled), 'high', MEASURED_PILOT.A),
-    },
-    {
-      id: 'plug',
-      should: false,
-      source: pilotStandard('Table A.6 sequence 2.1'),
-      of: 'unit',
-      points: ['proximity-retention'],
-      judge: (o) => judgeAll(last(o), ({ seen }) => seen.plug === 'out'),
-    },
-  ],
   untold: (papers) => [
     {
       id: 'next-test',
@@ -61,7 +19,4 @@ export const finish: TestAction = {
       source: rulesFor(papers).regulation('644'),
     },
   ],
-  figures: () => [],
-  limits: () => [],
-  stops: [],
 };

@@ -1,37 +1,10 @@
 /** Test action `hold`: pulling at the plug of a socket-outlet, in B and while it is live. */
-import { inState, judgeAll, samplesWhen, type When } from '../judging.ts';
-import type { Observed } from '../observed.ts';
 import { unplug, untilOffered } from '../offer.ts';
-import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
+import { CIRCUIT } from '../sources.ts';
 import { waitFor } from '../steps.ts';
-import type { Finding, TestAction } from '../testAction.ts';
+import type { Procedure } from '../testAction.ts';
 
-/** Pulls at the plug, each with the set-up it began in. */
-const pulls = (o: Observed, when: When) =>
-  o.samples.flatMap((sample, i) => {
-    const before = o.samples[i - 1];
-    return sample.operation.op === 'pull-plug' && before !== undefined && when(before.setUp, before)
-      ? [{ ...sample, before }]
-      : [];
-  });
-
-/** Every closing of the contactor that was heard came after the plug was locked. */
-function lockedFirst(o: Observed): Finding {
-  let locked = false;
-  const closings: boolean[] = [];
-  for (const { seen, events } of samplesWhen(o, () => true)) {
-    for (const { what } of events) {
-      if (what === 'plug locked') locked = true;
-      if (what === 'plug released') locked = false;
-      if (what === 'contactor closed') closings.push(locked);
-    }
-    // Locked before anything was listened to.
-    locked ||= seen.plug === 'held';
-  }
-  return judgeAll(closings, (wasLocked) => wasLocked);
-}
-
-export const hold: TestAction = {
+export const hold: Procedure = {
   id: 'hold',
   stage: 'with power',
   from: 'energised',
@@ -46,40 +19,6 @@ export const hold: TestAction = {
     { op: 'pull-plug' },
     ...unplug,
   ],
-  expectations: ({ sheet }) => [
-    {
-      id: 'let-out-live',
-      should: false,
-      source: pilotStandard('6.3.2, Table A.6'),
-      of: 'unit',
-      points: ['proximity-retention'],
-      judge: (o) =>
-        judgeAll(
-          pulls(o, inState('C')).filter(({ before }) => before.seen.indicator === 'charging'),
-          ({ seen }) => seen.plug !== 'out',
-        ),
-    },
-    {
-      id: 'lock-first',
-      should: true,
-      source: pilotStandard('Table A.6'),
-      of: 'unit',
-      points: ['proximity-retention', 'switching'],
-      judge: lockedFirst,
-    },
-    ...(sheet.holdInB
-      ? [
-          {
-            id: 'held-in-b',
-            should: true,
-            source: SHEET,
-            of: 'unit',
-            points: ['proximity-retention'],
-            judge: (o: Observed) => judgeAll(pulls(o, inState('B')), ({ seen }) => seen.plug !== 'out'),
-          } as const,
-        ]
-      : []),
-  ],
   untold: () => [
     {
       id: 'worn',
@@ -87,7 +26,4 @@ export const hold: TestAction = {
       source: CIRCUIT,
     },
   ],
-  figures: () => [],
-  limits: () => [],
-  stops: ['let-out-live'],
 };

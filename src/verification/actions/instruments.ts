@@ -1,28 +1,13 @@
 /** Test action `instruments`: looked over, proved and nulled before anything rests on them. */
-import { KNOWN_RESISTOR } from '../../bench/instruments/directTester.ts';
-import type { Reading } from '../../bench/reading.ts';
-import { pairOf } from '../../bench/reading.ts';
-import type { Range } from '../../laws/quantities.ts';
-import { between, isInside, judgeAll, readingsOf, samplesWhen } from '../judging.ts';
-import { fromMemory, PRACTICE, published } from '../sources.ts';
+import { published } from '../sources.ts';
 import { continuity, insulation } from '../steps.ts';
-import type { TestAction } from '../testAction.ts';
+import type { Procedure } from '../testAction.ts';
 import { equipmentTestVoltage } from './insulation.ts';
 
 /** Both leads on one terminal: nothing but the leads themselves. */
-const TOGETHER = 'met';
-/** The known resistor has to read as much, to a tenth (common practice, no source): beyond it the tester goes back to be calibrated. */
-const A_TENTH = 0.1;
-const KNOWN: Range = { least: (1 - A_TENTH) * KNOWN_RESISTOR, greatest: (1 + A_TENTH) * KNOWN_RESISTOR };
+export const TOGETHER = 'met';
 
-/** Refused for what was met is no look at the leads; refused for the tester's own battery is. */
-const onOneTerminal = (reading: Reading): boolean => {
-  const { qualifier, reason } = reading;
-  const ends = pairOf(reading);
-  return (qualifier !== 'unable' || reason?.id === 'battery-low') && ends?.[0] === ends?.[1];
-};
-
-export const instruments: TestAction = {
+export const instruments: Procedure = {
   id: 'instruments',
   stage: 'before power',
   from: 'energised',
@@ -36,68 +21,6 @@ export const instruments: TestAction = {
     continuity(TOGETHER, TOGETHER),
     insulation(TOGETHER, TOGETHER, equipmentTestVoltage(sheet.insulationTestVoltageMax)),
   ],
-  expectations: () => [
-    {
-      id: 'nulled',
-      should: true,
-      source: PRACTICE,
-      of: 'tester',
-      points: ['tester', 'protective-conductor'],
-      judge: (o) =>
-        judgeAll(
-          between(
-            readingsOf(o, 'continuity', ({ leadsNulled }) => leadsNulled),
-            TOGETHER,
-            TOGETHER,
-          ).filter(onOneTerminal),
-          (r) => isInside(r, { greatest: 0.005 }),
-        ),
-    },
-    {
-      id: 'insulation-joined',
-      should: true,
-      source: PRACTICE,
-      of: 'tester',
-      points: ['tester', 'insulation'],
-      judge: (o) =>
-        judgeAll(
-          between(
-            readingsOf(o, 'insulation', () => true),
-            TOGETHER,
-            TOGETHER,
-          ).filter(onOneTerminal),
-          (r) => isInside(r, { greatest: 0.005e6 }),
-        ),
-    },
-    {
-      id: 'known-ohm',
-      should: true,
-      source: fromMemory('IET Guidance Note 3: accuracy checked against known resistors'),
-      of: 'tester',
-      points: ['tester', 'protective-conductor', 'insulation'],
-      judge: (o) =>
-        judgeAll(
-          between(
-            readingsOf(o, 'continuity', ({ leadsNulled }) => leadsNulled),
-            'leads',
-            'known-ohm',
-          ),
-          (r) => isInside(r, KNOWN),
-        ),
-    },
-    {
-      id: 'fuse',
-      should: false,
-      source: published('HSE GS38, 4th edition 2015'),
-      of: 'tester',
-      points: ['tester', 'supply-wiring'],
-      judge: (o) =>
-        judgeAll(
-          samplesWhen(o, () => true),
-          ({ events }) => events.every(({ what }) => what !== 'instrument fuse opened'),
-        ),
-    },
-  ],
   untold: () => [
     {
       id: 'dead',
@@ -107,8 +30,4 @@ export const instruments: TestAction = {
       source: published('HSE GS38, 4th edition 2015'),
     },
   ],
-  figures: () => [],
-  limits: () => [],
-  // Whatever is read with it from here on would be the tester's.
-  stops: ['nulled', 'insulation-joined', 'known-ohm'],
 };

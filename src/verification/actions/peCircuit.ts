@@ -1,38 +1,9 @@
 /** Test action `pe-circuit`: the circuit's protective conductor. */
-import { CONTACT_ALLOWANCE, expectedCircuitProtective, leastCircuitProtective } from '../../site/expected.ts';
-import { isInside, judgeAll } from '../judging.ts';
-import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, PRACTICE } from '../sources.ts';
 import { continuity } from '../steps.ts';
-import type { Expectation, Papers, TestAction } from '../testAction.ts';
-import { continuityOf, path } from './protectivePath.ts';
+import type { Procedure } from '../testAction.ts';
 
-const circuitPath = (papers: Papers) => {
-  const { site } = papers;
-  const sum = expectedCircuitProtective(site);
-  const { length } = site.circuit;
-  return path(papers, ['met', 'supply.PE'], sum, leastCircuitProtective(site), 'circuit', { length });
-};
-
-/** Real copper reads a little less than its greatest value by IEC 60228. Common practice, no source. */
-const LITTLE_LESS = 0.9;
-
-/** A reading that the conductor alone cannot give, where the papers name nothing beside it. */
-function besideAnother({ site }: Papers): Expectation {
-  const sum = expectedCircuitProtective(site);
-  return {
-    id: 'beside-another',
-    should: false,
-    values: { sum },
-    source: PRACTICE,
-    of: 'circuit',
-    points: ['protective-conductor'],
-    judge: (o) =>
-      judgeAll(continuityOf(o, 'met', 'supply.PE'), (r) => isInside(r, { least: LITTLE_LESS * sum })),
-  };
-}
-
-export const peCircuit: TestAction = {
+export const peCircuit: Procedure = {
   id: 'pe-circuit',
   stage: 'before power',
   from: 'isolated',
@@ -40,10 +11,6 @@ export const peCircuit: TestAction = {
   restsOn: ['circuit'],
   applies: () => true,
   steps: () => [{ op: 'null-leads' }, continuity('met', 'supply.PE')],
-  expectations: (papers) => [
-    ...circuitPath(papers).expectations,
-    ...(papers.site.circuit.parallelEarth === null ? [besideAnother(papers)] : []),
-  ],
   untold: ({ site }) => [
     ...(site.circuit.parallelEarth === null
       ? []
@@ -55,16 +22,4 @@ export const peCircuit: TestAction = {
       source: CIRCUIT,
     },
   ],
-  figures: (papers) => [
-    {
-      id: 'sum',
-      values: { length: papers.site.circuit.length, sum: expectedCircuitProtective(papers.site) },
-      unit: 'Ω',
-      value: expectedCircuitProtective(papers.site),
-      tolerance: CONTACT_ALLOWANCE,
-      source: rulesFor(papers).regulation('643.2.1', 'with-iec-60228'),
-    },
-  ],
-  limits: (papers) => [circuitPath(papers).limit],
-  stops: ['near-sum', 'open'],
 };

@@ -1,10 +1,10 @@
 /** Test action `pe-open`: PE to the vehicle opens while supplying. */
 import { GREATEST_OFF_AFTER_EARTH_LOSS } from '../../laws/timing.ts';
 import { CIRCUIT, pilotStandard } from '../sources.ts';
-import type { TestAction } from '../testAction.ts';
-import { type Loss, lossExpectations, lossLimit, lossSteps } from './pilotLost.ts';
+import type { Procedure } from '../testAction.ts';
+import { type Loss, lossSteps } from './pilotLost.ts';
 
-const loss: Loss = {
+export const loss: Loss = {
   of: 'earth-open',
   is: ({ earth }) => earth === 'open',
   mended: { earth: 'sound' },
@@ -12,7 +12,7 @@ const loss: Loss = {
   source: pilotStandard('6.3.1.2, A.4.8'),
 };
 
-export const peOpen: TestAction = {
+export const peOpen: Procedure = {
   id: 'pe-open',
   stage: 'fault response',
   from: 'energised',
@@ -21,7 +21,6 @@ export const peOpen: TestAction = {
   restsOn: ['contactor', 'pilot', 'coding'],
   applies: () => true,
   steps: (papers) => lossSteps(papers, loss),
-  expectations: (papers) => lossExpectations(papers, loss),
   untold: () => [
     {
       id: 'to-the-met',
@@ -34,7 +33,4 @@ export const peOpen: TestAction = {
       source: CIRCUIT,
     },
   ],
-  figures: () => [],
-  limits: () => [lossLimit(loss)],
-  stops: ['voltage'],
 };

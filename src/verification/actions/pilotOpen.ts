@@ -1,10 +1,10 @@
 /** Test action `pilot-open`: the pilot conductor opens while supplying. */
 import { GREATEST_OFF_AFTER_UNPLUGGING } from '../../laws/timing.ts';
 import { pilotStandard, SHEET } from '../sources.ts';
-import type { TestAction } from '../testAction.ts';
-import { type Loss, lossExpectations, lossLimit, lossSteps } from './pilotLost.ts';
+import type { Procedure } from '../testAction.ts';
+import { type Loss, lossSteps } from './pilotLost.ts';
 
-const loss: Loss = {
+export const loss: Loss = {
   of: 'pilot-open',
   is: ({ pilot }) => pilot === 'open',
   mended: { pilot: 'sound' },
@@ -12,7 +12,7 @@ const loss: Loss = {
   source: pilotStandard('6.3.1.2, Table A.6 sequence 2.2'),
 };
 
-export const pilotOpen: TestAction = {
+export const pilotOpen: Procedure = {
   id: 'pilot-open',
   stage: 'fault response',
   from: 'energised',
@@ -21,7 +21,6 @@ export const pilotOpen: TestAction = {
   restsOn: ['contactor', 'pilot', 'coding'],
   applies: () => true,
   steps: (papers) => lossSteps(papers, loss),
-  expectations: (papers) => lossExpectations(papers, loss),
   untold: () => [
     {
       id: 'latches',
@@ -29,7 +28,4 @@ export const pilotOpen: TestAction = {
       source: SHEET,
     },
   ],
-  figures: () => [],
-  limits: () => [lossLimit(loss)],
-  stops: ['voltage'],
 };

@@ -1,54 +1,11 @@
 /** Test action `residual-again`: the rated current once more, and the test button after it. */
-import { inState, judgeAll, outletDead } from '../judging.ts';
-import type { Observed, Sample } from '../observed.ts';
-import { rulesFor } from '../rules/rules.ts';
-import { PRACTICE, published, SHEET } from '../sources.ts';
+import { PRACTICE } from '../sources.ts';
 import { outletVoltages } from '../steps.ts';
-import type { Expectation, Papers, TestAction } from '../testAction.ts';
-import { atOnce, fixedReadings, oneAfterAnother, testedDevice } from './residual.ts';
-import { fixedTest, inTime, ratedTimeLimit, whichTrips } from './residualFixed.ts';
+import type { Procedure } from '../testAction.ts';
+import { atOnce, oneAfterAnother, testedDevice } from './residual.ts';
+import { fixedTest } from './residualFixed.ts';
 
-/** Since the button was last pressed, and before anything was reset. */
-function afterButton(o: Observed, sample: Sample): boolean {
-  const before = o.samples.slice(0, o.samples.indexOf(sample));
-  const pressed = before.findLastIndex(
-    ({ operation }) => operation.op === 'press' && operation.button === 'residual-test',
-  );
-  const reset = [...before, sample].findLastIndex(({ operation }) => operation.op === 'reset');
-  return pressed >= 0 && reset < pressed;
-}
-
-const button = (papers: Papers): readonly Expectation[] =>
-  papers.sheet.residual.type === null
-    ? []
-    : [
-        {
-          id: 'button',
-          should: true,
-          source: rulesFor(papers).regulation('643.10'),
-          of: 'unit',
-          points: ['residual-direct'],
-          judge: (o) =>
-            outletDead(papers, o, (setUp, sample) => inState('C')(setUp, sample) && afterButton(o, sample)),
-        },
-        {
-          id: 'reset-restores',
-          should: true,
-          source: SHEET,
-          of: 'unit',
-          points: ['residual-direct', 'switching'],
-          judge: (o) => {
-            const last = o.samples.at(-1);
-            return last === undefined ||
-              last.setUp.standIn.plugged ||
-              !o.samples.some(({ operation }) => operation.op === 'reset')
-              ? 'not shown'
-              : judgeAll([last], ({ seen }) => seen.indicator === 'ready');
-          },
-        },
-      ];
-
-export const residualAgain: TestAction = {
+export const residualAgain: Procedure = {
   id: 'residual-again',
   stage: 'protection',
   from: 'energised',
@@ -63,23 +20,6 @@ export const residualAgain: TestAction = {
         ? []
         : [[{ op: 'press', button: 'residual-test' } as const, ...outletVoltages(papers)]]),
     ]),
-  expectations: (papers) => {
-    const test = fixedTest(papers, 1);
-    return [
-      inTime(papers, test),
-      whichTrips(papers, test),
-      {
-        id: 'blinded',
-        should: false,
-        source: published('IEC 61008-1, 9.9'),
-        of: testedDevice(papers)?.of ?? 'circuit',
-        points: ['residual-direct'],
-        judge: (o) =>
-          judgeAll(fixedReadings(o, 'sinusoidal', test.amps, test.greatest), (r) => r.qualifier === null),
-      },
-      ...button(papers),
-    ];
-  },
   untold: () => [
     {
       id: 'button-time',
@@ -87,7 +27,4 @@ export const residualAgain: TestAction = {
       source: PRACTICE,
     },
   ],
-  figures: () => [],
-  limits: (papers) => [ratedTimeLimit(papers)],
-  stops: ['in-time'],
 };

@@ -2,21 +2,18 @@
 import type { Seconds } from '../../laws/quantities.ts';
 import { NON_TRIPPING_SHARE } from '../../laws/residualLimits.ts';
 import { linesOf } from '../../site/site.ts';
-import { inState, judgeAll, outletSupplied } from '../judging.ts';
-import type { Observed } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
-import { CIRCUIT, PRACTICE, published } from '../sources.ts';
+import { PRACTICE } from '../sources.ts';
 import { voltage } from '../steps.ts';
-import type { Papers, TestAction } from '../testAction.ts';
-import { atOnce, fixedReadings, testedDevice } from './residual.ts';
+import type { Papers, Procedure } from '../testAction.ts';
+import { atOnce, testedDevice } from './residual.ts';
 
 /** Common practice, no source. */
 const HELD: Seconds = 2;
 
-const half = (papers: Papers) => NON_TRIPPING_SHARE * (testedDevice(papers)?.rated ?? 0.03);
-const tested = (papers: Papers, o: Observed) => fixedReadings(o, 'sinusoidal', half(papers));
+export const half = (papers: Papers) => NON_TRIPPING_SHARE * (testedDevice(papers)?.rated ?? 0.03);
 
-export const residualHalf: TestAction = {
+export const residualHalf: Procedure = {
   id: 'residual-half',
   stage: 'protection',
   from: 'energised',
@@ -29,36 +26,6 @@ export const residualHalf: TestAction = {
     ...linesOf(papers.site).map((line) => atOnce(line, 'sinusoidal', half(papers), { seconds: HELD })),
     ...linesOf(papers.site).map((line) => voltage(`outlet.${line}`, 'outlet.N')),
     ...unplug,
-  ],
-  expectations: (papers) => [
-    {
-      id: 'trips',
-      should: false,
-      values: { amps: half(papers) },
-      source: published('IEC 61008-1', 'hold-by-practice'),
-      of: testedDevice(papers)?.of ?? 'circuit',
-      points: ['residual-direct', 'insulation'],
-      judge: (o) => judgeAll(tested(papers, o), (r) => r.qualifier === '>'),
-    },
-    {
-      id: 'stays-live',
-      should: true,
-      source: CIRCUIT,
-      of: 'circuit',
-      points: ['residual-direct', 'insulation', 'switching'],
-      judge: (o) => {
-        const first = o.samples.findIndex(({ readings }) =>
-          readings.some((r) => tested(papers, o).some((one) => one === r)),
-        );
-        return first < 0
-          ? 'not shown'
-          : outletSupplied(
-              papers,
-              o,
-              (setUp, sample) => inState('C')(setUp, sample) && o.samples.indexOf(sample) > first,
-            );
-      },
-    },
   ],
   untold: () => [
     {
@@ -74,7 +41,4 @@ export const residualHalf: TestAction = {
       source: PRACTICE,
     },
   ],
-  figures: () => [],
-  limits: () => [],
-  stops: [],
 };

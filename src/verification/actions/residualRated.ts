@@ -2,11 +2,11 @@
 import { linesOf } from '../../site/site.ts';
 import { CIRCUIT } from '../sources.ts';
 import { outletVoltages, waitFor } from '../steps.ts';
-import type { TestAction } from '../testAction.ts';
+import type { Procedure } from '../testAction.ts';
 import { atOnce, oneAfterAnother, testedDevice } from './residual.ts';
-import { fixedTest, goesDark, inTime, ratedTimeLimit, staysOff, whichTrips } from './residualFixed.ts';
+import { fixedTest } from './residualFixed.ts';
 
-export const residualRated: TestAction = {
+export const residualRated: Procedure = {
   id: 'residual-rated',
   stage: 'protection',
   from: 'energised',
@@ -28,10 +28,6 @@ export const residualRated: TestAction = {
       ]),
     );
   },
-  expectations: (papers) => {
-    const test = fixedTest(papers, 1);
-    return [inTime(papers, test), whichTrips(papers, test), staysOff(papers), ...goesDark(papers)];
-  },
   untold: () => [
     {
       id: 'neutral-open',
@@ -40,7 +36,4 @@ export const residualRated: TestAction = {
       source: CIRCUIT,
     },
   ],
-  figures: () => [],
-  limits: (papers) => [ratedTimeLimit(papers)],
-  stops: ['in-time'],
 };

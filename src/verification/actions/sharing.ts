@@ -1,39 +1,10 @@
 /** Test action `sharing`: permission, default hours and random delay, and what takes them away. */
-import { isOf } from '../../bench/reading.ts';
-import { inState, judgeAll, outletDead, settledFor } from '../judging.ts';
-import type { Observed } from '../observed.ts';
-import { isAuthorised, mayWait, permission, unplug } from '../offer.ts';
-import { pilotStandard, published, SHEET } from '../sources.ts';
+import { permission, unplug } from '../offer.ts';
+import { published } from '../sources.ts';
 import { outletVoltages, pilot, waitFor } from '../steps.ts';
-import type { Expectation, Papers, TestAction } from '../testAction.ts';
-import { offeredReadings, oscillating } from './pilotLines.ts';
+import type { Procedure } from '../testAction.ts';
 
-const keepsWaiting = (papers: Papers): readonly Expectation[] => [
-  {
-    id: 'unasked-offer',
-    should: false,
-    source: pilotStandard('A.3'),
-    of: 'unit',
-    points: ['pilot'],
-    judge: (o) =>
-      judgeAll(
-        o.samples
-          .filter((s) => settledFor(inState('B', 'C'), 1)(s.setUp, s) && !isAuthorised(papers, o, s))
-          .flatMap(({ readings }) => readings.filter((r) => isOf(r, 'pilot'))),
-        (r) => !oscillating(r),
-      ),
-  },
-  {
-    id: 'unasked-supply',
-    should: false,
-    source: pilotStandard('A.3'),
-    of: 'unit',
-    points: ['switching', 'pilot'],
-    judge: (o) => outletDead(papers, o, (setUp, s) => inState('C')(setUp, s) && !isAuthorised(papers, o, s)),
-  },
-];
-
-export const sharing: TestAction = {
+export const sharing: Procedure = {
   id: 'sharing',
   stage: 'with power',
   from: 'energised',
@@ -58,33 +29,6 @@ export const sharing: TestAction = {
     pilot,
     ...unplug,
   ],
-  expectations: (papers) => [
-    ...(papers.sheet.permission === 'open' ? [] : keepsWaiting(papers)),
-    {
-      id: 'fault',
-      should: false,
-      source: SHEET,
-      of: 'unit',
-      points: ['pilot', 'switching'],
-      judge: (o) =>
-        judgeAll(
-          o.samples.filter((s) => inState('B', 'C')(s.setUp, s) && mayWait(papers, o, s)),
-          ({ seen }) => seen.indicator !== 'fault',
-        ),
-    },
-    ...(papers.sheet.permission === 'held'
-      ? []
-      : [
-          {
-            id: 'offers-then',
-            should: true,
-            source: published('SI 2021/1467 regs 10 and 11; IEC 61851-1:2017 A.3'),
-            of: 'unit',
-            points: ['pilot'],
-            judge: (o: Observed) => judgeAll(offeredReadings(papers, o, inState('B')), oscillating),
-          } as const,
-        ]),
-  ],
   untold: () => [
     {
       id: 'hours-kept',
@@ -92,7 +36,4 @@ export const sharing: TestAction = {
       source: published('SI 2021/1467 regs 10 and 11'),
     },
   ],
-  figures: () => [],
-  limits: () => [],
-  stops: ['unasked-supply'],
 };

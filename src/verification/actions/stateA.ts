@@ -1,12 +1,9 @@
 /** Test action `state-a`: nothing connected. */
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
-import { judgeAll, outletDead, samplesWhen, settledFor, unplugged } from '../judging.ts';
-import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
+import { CIRCUIT } from '../sources.ts';
 import { pilot, waitFor } from '../steps.ts';
-import type { TestAction } from '../testAction.ts';
-import { halfInside, pilotReadings } from './pilotLines.ts';
+import type { Procedure } from '../testAction.ts';
 
-export const stateA: TestAction = {
+export const stateA: Procedure = {
   id: 'state-a',
   stage: 'with power',
   from: 'energised',
@@ -14,33 +11,6 @@ export const stateA: TestAction = {
   restsOn: ['contactor', 'pilot'],
   applies: () => true,
   steps: () => [waitFor(1), { op: 'prove-dead', at: 'outlet' }, pilot],
-  expectations: (papers) => [
-    {
-      id: 'voltage',
-      should: false,
-      source: pilotStandard('6.3.1'),
-      of: 'unit',
-      points: ['switching'],
-      judge: (o) => outletDead(papers, o, unplugged),
-    },
-    {
-      id: 'high',
-      should: true,
-      source: pilotStandard('Table A.10'),
-      of: 'unit',
-      points: ['pilot'],
-      judge: (o) => halfInside(pilotReadings(o, settledFor(unplugged, 0.5)), 'high', MEASURED_PILOT.A),
-    },
-    {
-      id: 'ready',
-      should: true,
-      source: SHEET,
-      of: 'unit',
-      points: ['pilot', 'switching', 'residual-direct'],
-      judge: (o) =>
-        judgeAll(samplesWhen(o, settledFor(unplugged, 1)), ({ seen }) => seen.indicator === 'ready'),
-    },
-  ],
   untold: () => [
     {
       id: 'neutral-open',
@@ -49,7 +19,4 @@ export const stateA: TestAction = {
       source: CIRCUIT,
     },
   ],
-  figures: () => [],
-  limits: () => [],
-  stops: ['voltage'],
 };

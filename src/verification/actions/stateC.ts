@@ -1,52 +1,11 @@
 /** Test action `state-c`: a vehicle that asks for supply. */
-import type { Reading } from '../../bench/reading.ts';
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
-import { linesOf } from '../../site/site.ts';
-import {
-  atOutlet,
-  between,
-  inState,
-  judgeAll,
-  outletSupplied,
-  readingsOf,
-  samplesWhen,
-  showsVoltage,
-  type When,
-} from '../judging.ts';
-import type { Observed } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
-import { rulesFor } from '../rules/rules.ts';
-import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
+import { CIRCUIT } from '../sources.ts';
 import { outletVoltages, pilot } from '../steps.ts';
-import type { Finding, Papers, TestAction } from '../testAction.ts';
-import { asked, holdsPlug, isHalfInside, offeredReadings, oscillating } from './pilotLines.ts';
-import { threeLineSteps, threeLines } from './threeLines.ts';
+import type { Procedure } from '../testAction.ts';
+import { threeLineSteps } from './threeLines.ts';
 
-function polarity(
-  papers: Papers,
-  o: Observed,
-  isRight: (toEarth: Reading, toNeutral: Reading) => boolean,
-): Finding {
-  const readings = readingsOf(o, 'voltage', inState('C'));
-  const pairs = linesOf(papers.site).flatMap((line) => {
-    const toNeutral = between(readings, atOutlet(line), atOutlet('N')).filter(showsVoltage).at(-1);
-    const toEarth = between(readings, atOutlet(line), atOutlet('PE')).at(-1);
-    return toNeutral && toEarth ? [{ toNeutral, toEarth }] : [];
-  });
-  return pairs.length < linesOf(papers.site).length
-    ? 'not shown'
-    : judgeAll(pairs, ({ toEarth, toNeutral }) => isRight(toEarth, toNeutral));
-}
-
-const volts = (r: Reading): number => r.value ?? 0;
-
-/** L–PE against L–N: the readings' own uncertainties and a few volts of drop, V. Common practice, no source. */
-const ALIKE = 10;
-
-/** The volt drop of a load is no fault of the lines. */
-const unloadedC: When = (setUp, sample) => inState('C')(setUp, sample) && setUp.standIn.load === 0;
-
-export const stateC: TestAction = {
+export const stateC: Procedure = {
   id: 'state-c',
   stage: 'with power',
   from: 'energised',
@@ -60,64 +19,6 @@ export const stateC: TestAction = {
     ...threeLineSteps(papers, 'outlet'),
     pilot,
     ...unplug,
-  ],
-  expectations: (papers) => [
-    {
-      id: 'supplies',
-      should: true,
-      source: pilotStandard('Table A.6 sequence 4'),
-      of: 'unit',
-      points: ['switching', 'pilot', 'protective-conductor', 'supply-wiring'],
-      judge: (o) => outletSupplied(papers, o, asked(papers, o)),
-    },
-    {
-      id: 'pilot',
-      should: true,
-      source: pilotStandard('Table A.10'),
-      of: 'unit',
-      points: ['pilot', 'protective-conductor', 'supply-wiring'],
-      judge: (o) =>
-        judgeAll(
-          offeredReadings(papers, o, inState('C')),
-          (r) =>
-            oscillating(r) &&
-            isHalfInside(r, 'high', MEASURED_PILOT.C) &&
-            isHalfInside(r, 'low', MEASURED_PILOT.low),
-        ),
-    },
-    {
-      id: 'line-to-earth',
-      should: true,
-      values: { few: ALIKE },
-      source: rulesFor(papers).regulation('643.6'),
-      of: 'circuit',
-      points: ['protective-conductor', 'supply-wiring'],
-      judge: (o) =>
-        polarity(papers, o, (toEarth, toNeutral) => Math.abs(volts(toEarth) - volts(toNeutral)) <= ALIKE),
-    },
-    {
-      id: 'crossed',
-      should: false,
-      source: rulesFor(papers).regulation('643.6'),
-      of: 'circuit',
-      points: ['supply-wiring'],
-      judge: (o) =>
-        judgeAll(
-          between(readingsOf(o, 'voltage', inState('C')), 'outlet.N', 'outlet.PE'),
-          (r) => !showsVoltage(r),
-        ),
-    },
-    ...threeLines(papers, 'outlet', unloadedC),
-    {
-      id: 'charging',
-      should: true,
-      source: SHEET,
-      of: 'unit',
-      points: ['switching', 'pilot'],
-      judge: (o) =>
-        judgeAll(samplesWhen(o, asked(papers, o)).slice(-1), ({ seen }) => seen.indicator === 'charging'),
-    },
-    ...(papers.sheet.outlet === 'socket' ? [holdsPlug('C', pilotStandard('Table A.6, 6.3.2'))] : []),
   ],
   untold: () => [
     {
@@ -133,7 +34,4 @@ export const stateC: TestAction = {
       source: CIRCUIT,
     },
   ],
-  figures: () => [],
-  limits: () => [],
-  stops: ['line-to-earth', 'crossed'],
 };

@@ -1,60 +1,12 @@
 /** Test action `state-d`: a vehicle that asks for supply and for ventilation. */
 
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import { GREATEST_VENTILATION } from '../../laws/timing.ts';
-import { inState, outletDead, outletSupplied, settledFor } from '../judging.ts';
-import { mayWait, unplug, untilOffered } from '../offer.ts';
-import { CIRCUIT, pilotStandard } from '../sources.ts';
+import { unplug, untilOffered } from '../offer.ts';
+import { CIRCUIT } from '../sources.ts';
 import { outletVoltages, pilot, waitFor } from '../steps.ts';
-import type { Expectation, Papers, TestAction } from '../testAction.ts';
-import { halfInside, pilotReadings } from './pilotLines.ts';
+import type { Procedure } from '../testAction.ts';
 
-const ventilated = (papers: Papers): readonly Expectation[] => [
-  {
-    id: 'supplies',
-    should: true,
-    source: pilotStandard('6.3.1.4, Table A.6 sequence 4'),
-    of: 'unit',
-    points: ['switching', 'pilot'],
-    judge: (o) => {
-      const asked = settledFor(inState('D'), GREATEST_VENTILATION);
-      return outletSupplied(
-        papers,
-        o,
-        (setUp, sample) => asked(setUp, sample) && !mayWait(papers, o, sample),
-      );
-    },
-  },
-  {
-    id: 'fault',
-    should: false,
-    source: pilotStandard('Tables A.2 and A.3', 'by-annex-a-circuit'),
-    of: 'unit',
-    points: ['pilot'],
-    judge: (o) => halfInside(pilotReadings(o, settledFor(inState('D'), 0.5)), 'high', MEASURED_PILOT.D),
-  },
-];
-
-const unventilated = (papers: Papers): readonly Expectation[] => [
-  {
-    id: 'voltage',
-    should: false,
-    source: pilotStandard('6.3.1.4'),
-    of: 'unit',
-    points: ['switching', 'pilot'],
-    judge: (o) => outletDead(papers, o, settledFor(inState('D'), GREATEST_VENTILATION)),
-  },
-  {
-    id: 'high',
-    should: true,
-    source: pilotStandard('Tables A.2 and A.3', 'by-annex-a-circuit'),
-    of: 'unit',
-    points: ['pilot'],
-    judge: (o) => halfInside(pilotReadings(o, settledFor(inState('D'), 0.5)), 'high', MEASURED_PILOT.D),
-  },
-];
-
-export const stateD: TestAction = {
+export const stateD: Procedure = {
   id: 'state-d',
   stage: 'with power',
   from: 'energised',
@@ -69,7 +21,6 @@ export const stateD: TestAction = {
     pilot,
     ...unplug,
   ],
-  expectations: (papers) => (papers.sheet.ventilation ? ventilated(papers) : unventilated(papers)),
   untold: () => [
     {
       id: 'air-moves',
@@ -77,7 +28,4 @@ export const stateD: TestAction = {
       source: CIRCUIT,
     },
   ],
-  figures: () => [],
-  limits: () => [],
-  stops: ['voltage'],
 };

@@ -1,29 +1,11 @@
 /** Test action `unplug`: the vehicle goes away, from C and then from B. */
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
-import { GREATEST_OFF_AFTER_UNPLUGGING } from '../../laws/timing.ts';
 import { linesOf } from '../../site/site.ts';
-import {
-  isInside,
-  judgeAll,
-  outletDead,
-  readingsOf,
-  samplesWhen,
-  settledFor,
-  type When,
-} from '../judging.ts';
 import { unplug as away, untilOffered, untilSupplied } from '../offer.ts';
-import { pilotStandard, SHEET } from '../sources.ts';
+import { pilotStandard } from '../sources.ts';
 import { outletVoltages, pilot, voltage, waitFor } from '../steps.ts';
-import type { TestAction } from '../testAction.ts';
-import { halfInside, pilotReadings } from './pilotLines.ts';
+import type { Procedure } from '../testAction.ts';
 
-/** No load on the pilot, plugged in or not. */
-const noVehicle: When = ({ supply, disturbed, standIn }) =>
-  supply === 'on' && !disturbed && (!standIn.plugged || standIn.state === 'A') && standIn.pilot === 'sound';
-
-const goings = ['unplug', 'C-to-A'];
-
-export const unplug: TestAction = {
+export const unplug: Procedure = {
   id: 'unplug',
   stage: 'with power',
   from: 'energised',
@@ -44,47 +26,6 @@ export const unplug: TestAction = {
     pilot,
     ...linesOf(papers.site).map((x) => voltage(`outlet.${x}`, 'outlet.PE')),
   ],
-  expectations: (papers) => [
-    {
-      id: 'off-in-time',
-      should: true,
-      source: pilotStandard('Table A.6 sequence 2.2'),
-      of: 'unit',
-      points: ['switching', 'pilot'],
-      judge: (o) =>
-        judgeAll(
-          readingsOf(o, 'opening-time', () => true).filter(
-            (r) => goings.includes(r.of ?? '') && r.qualifier !== 'unable',
-          ),
-          (r) => isInside(r, { greatest: GREATEST_OFF_AFTER_UNPLUGGING }),
-        ),
-    },
-    {
-      id: 'voltage',
-      should: false,
-      source: pilotStandard('6.3.1'),
-      of: 'unit',
-      points: ['switching', 'pilot'],
-      judge: (o) => outletDead(papers, o, settledFor(noVehicle, 0.5)),
-    },
-    {
-      id: 'twelve-volts',
-      should: true,
-      source: pilotStandard('Tables A.4 and A.10, Table A.6 sequence 9.3'),
-      of: 'unit',
-      points: ['pilot'],
-      judge: (o) => halfInside(pilotReadings(o, settledFor(noVehicle, 0.5)), 'high', MEASURED_PILOT.A),
-    },
-    {
-      id: 'session-ends',
-      should: true,
-      source: SHEET,
-      of: 'unit',
-      points: ['pilot', 'switching'],
-      judge: (o) =>
-        judgeAll(samplesWhen(o, settledFor(noVehicle, 3)), ({ seen }) => seen.indicator === 'ready'),
-    },
-  ],
   untold: () => [
     {
       id: 'earth-lost',
@@ -93,18 +34,4 @@ export const unplug: TestAction = {
       source: pilotStandard('A.4.8'),
     },
   ],
-  figures: () => [],
-  limits: () => [
-    {
-      id: 'opening',
-      quantity: 'opening-time',
-      unit: 's',
-      limit: GREATEST_OFF_AFTER_UNPLUGGING,
-      kind: 'most',
-      source: pilotStandard('Table A.6 sequence 2.2'),
-      points: ['switching', 'pilot'],
-      applies: (r) => r.quantity === 'opening-time' && goings.includes(r.of ?? ''),
-    },
-  ],
-  stops: ['voltage'],
 };

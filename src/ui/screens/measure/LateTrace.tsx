@@ -4,7 +4,7 @@
  */
 import { useEffect, useState } from 'react';
 import type { Quantity } from '../../../bench/readings/quantity.ts';
-import { onPapers } from '../../../verification/onPapers.ts';
+import { stepsOn } from '../../../verification/onPapers.ts';
 import type { Papers, TestAction } from '../../../verification/testAction.ts';
 import type { TraceProps } from '../../drawing/traces/ReadingTrace.tsx';
 import { loaded } from '../../flow/loading.ts';
@@ -16,7 +16,7 @@ export const hasTrace = (quantity: Quantity): boolean => TRACED.includes(quantit
 
 /** Whether this test, done as it is meant, reads something that has a trace. */
 export const readsTrace = (action: TestAction, papers: Papers): boolean =>
-  onPapers(action, papers).steps.some((step) => step.op === 'measure' && hasTrace(step.quantity));
+  stepsOn(action, papers).some((step) => step.op === 'measure' && hasTrace(step.quantity));
 
 type Traces = typeof import('../../drawing/traces/ReadingTrace.tsx');
 

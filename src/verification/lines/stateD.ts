@@ -1,0 +1,60 @@
+/** What test action `state-d` ought to show. */
+import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
+import { GREATEST_VENTILATION } from '../../laws/timing.ts';
+import { halfInside, pilotReadings } from '../actions/pilotLines.ts';
+import { inState, outletDead, outletSupplied, settledFor } from '../judging.ts';
+import { mayWait } from '../offer.ts';
+import { pilotStandard } from '../sources.ts';
+import type { Expectation, Papers, TestLines } from '../testAction.ts';
+
+const ventilated = (papers: Papers): readonly Expectation[] => [
+  {
+    id: 'supplies',
+    should: true,
+    source: pilotStandard('6.3.1.4, Table A.6 sequence 4'),
+    of: 'unit',
+    points: ['switching', 'pilot'],
+    judge: (o) => {
+      const asked = settledFor(inState('D'), GREATEST_VENTILATION);
+      return outletSupplied(
+        papers,
+        o,
+        (setUp, sample) => asked(setUp, sample) && !mayWait(papers, o, sample),
+      );
+    },
+  },
+  {
+    id: 'fault',
+    should: false,
+    source: pilotStandard('Tables A.2 and A.3', 'by-annex-a-circuit'),
+    of: 'unit',
+    points: ['pilot'],
+    judge: (o) => halfInside(pilotReadings(o, settledFor(inState('D'), 0.5)), 'high', MEASURED_PILOT.D),
+  },
+];
+
+const unventilated = (papers: Papers): readonly Expectation[] => [
+  {
+    id: 'voltage',
+    should: false,
+    source: pilotStandard('6.3.1.4'),
+    of: 'unit',
+    points: ['switching', 'pilot'],
+    judge: (o) => outletDead(papers, o, settledFor(inState('D'), GREATEST_VENTILATION)),
+  },
+  {
+    id: 'high',
+    should: true,
+    source: pilotStandard('Tables A.2 and A.3', 'by-annex-a-circuit'),
+    of: 'unit',
+    points: ['pilot'],
+    judge: (o) => halfInside(pilotReadings(o, settledFor(inState('D'), 0.5)), 'high', MEASURED_PILOT.D),
+  },
+];
+
+export const stateD: TestLines = {
+  expectations: (papers) => (papers.sheet.ventilation ? ventilated(papers) : unventilated(papers)),
+  figures: () => [],
+  limits: () => [],
+  stops: ['voltage'],
+};
