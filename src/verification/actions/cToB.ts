@@ -1,22 +1,14 @@
 /** Test action `c-to-b`: a vehicle that takes its request back. */
+
 import { GREATEST_OFF_AFTER_NOT_READY } from '../../laws/timing.ts';
 import { linesOf } from '../../site/site.ts';
-import {
-  inState,
-  isInside,
-  judgeAll,
-  outletDead,
-  outletSupplied,
-  readingsOf,
-  settledFor,
-  type When,
-} from '../judging.ts';
+import { inState, judgeAll, outletDead, outletSupplied, settledFor, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { session, unplug, untilSupplied } from '../offer.ts';
 import { pilotStandard } from '../sources.ts';
 import { pilot, voltage, waitFor } from '../steps.ts';
 import type { Papers, TestAction } from '../testAction.ts';
-import { asked, isDue, offersShown } from './pilotLines.ts';
+import { asked, isDue, offersShown, offInTime } from './pilotLines.ts';
 
 /** Asked for the second time in a session, supply being due, and not authorised anew since. */
 function askedAgain(papers: Papers, o: Observed): When {
@@ -52,18 +44,14 @@ export const cToB: TestAction = {
     ...unplug,
   ],
   expectations: (papers) => [
-    {
+    offInTime(papers, 'c-to-b', {
       id: 'off-in-time',
-      should: true,
       source: pilotStandard('Table A.6 sequence 8.1'),
       of: 'unit',
       points: ['switching', 'pilot'],
-      judge: (o) =>
-        judgeAll(
-          readingsOf(o, 'opening-time', () => true).filter((r) => r.qualifier !== 'unable'),
-          (r) => isInside(r, { greatest: GREATEST_OFF_AFTER_NOT_READY }),
-        ),
-    },
+      greatest: GREATEST_OFF_AFTER_NOT_READY,
+      isMeant: () => true,
+    }),
     {
       id: 'voltage',
       should: false,

@@ -1,15 +1,17 @@
 /** Test action `coding-in-use`: what the unit does while it supplies, when the cable's coding is lost or too much is drawn for it. */
+
 import type { OperationInput } from '../../bench/operation.ts';
 import type { Reading } from '../../bench/reading.ts';
 import type { CableCoding } from '../../laws/proximity.ts';
 import { codedCurrent } from '../../laws/proximity.ts';
 import type { Amps } from '../../laws/quantities.ts';
 import { GREATEST_OFF_AFTER_PROXIMITY_LOSS } from '../../laws/timing.ts';
-import { inState, isInside, judgeAll, outletDead, readingsOf, settledFor, type When } from '../judging.ts';
+import { inState, outletDead, settledFor, type When } from '../judging.ts';
 import { offerRange, unplug, untilSupplied } from '../offer.ts';
 import { pilotStandard, published } from '../sources.ts';
 import { outletVoltages, waitFor } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
+import { offInTime } from './pilotLines.ts';
 import { bearable } from './standInLoad.ts';
 
 /** The smallest cable: a load above its coding is the easiest to bear. */
@@ -33,18 +35,15 @@ const losingIt = (papers: Papers): readonly OperationInput[] => [
   { op: 'vehicle', coding: papers.sheet.cable.coding },
 ];
 
-const lostInTime: Expectation = {
-  id: 'lost-in-time',
-  should: true,
-  source: CHOSEN_TIME,
-  of: 'unit',
-  points: ['proximity-retention', 'switching'],
-  judge: (o) =>
-    judgeAll(
-      readingsOf(o, 'opening-time', () => true).filter((r) => isLoss(r) && r.qualifier !== 'unable'),
-      (r) => isInside(r, { greatest: GREATEST_OFF_AFTER_PROXIMITY_LOSS }),
-    ),
-};
+const lostInTime = (papers: Papers): Expectation =>
+  offInTime(papers, 'coding-in-use', {
+    id: 'lost-in-time',
+    source: CHOSEN_TIME,
+    of: 'unit',
+    points: ['proximity-retention', 'switching'],
+    greatest: GREATEST_OFF_AFTER_PROXIMITY_LOSS,
+    isMeant: (of) => of === 'proximity-lost',
+  });
 
 const lost: When = (setUp, sample) => setUp.standIn.coding === null && inState('C')(setUp, sample);
 
@@ -120,7 +119,7 @@ export const codingInUse: TestAction = {
   restsOn: ['contactor', 'pilot', 'coding'],
   applies: (papers) => papers.sheet.outlet === 'socket' && mayLose(papers),
   steps: (papers) => [...losingIt(papers), ...(overLoad(papers) === null ? [] : drawingOver(papers))],
-  expectations: (papers) => [lostInTime, staysLive(papers), ...cutOff(papers)],
+  expectations: (papers) => [lostInTime(papers), staysLive(papers), ...cutOff(papers)],
   untold: () => [{ id: 'each-size', toldBy: ['coding-sizes'], source: pilotStandard('Table B.2') }],
   figures: () => [],
   limits: () => [

@@ -1,10 +1,9 @@
 /** Test action `energise`: watched and listened to from switch-on until the unit is ready. */
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import { judgeAll, outletDead, outletPairs, samplesWhen, settledFor, unplugged } from '../judging.ts';
 import { CIRCUIT, PRACTICE, pilotStandard, SHEET } from '../sources.ts';
 import { pilot, voltage, waitFor } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
-import { halfInside, oscillating, pilotReadings } from './pilotLines.ts';
+import { oscillating, peakOf, pilotReadings } from './pilotLines.ts';
 
 export const energise: TestAction = {
   id: 'energise',
@@ -72,14 +71,15 @@ export const energise: TestAction = {
         points: ['supply-wiring', 'pilot', 'switching', 'residual-direct'],
         judge: (o) => judgeAll(samplesWhen(o, ready), ({ seen }) => seen.indicator === 'ready'),
       },
-      {
+      peakOf(papers, 'energise', {
         id: 'twelve-volts',
         should: true,
         source: pilotStandard('Tables A.4 and A.10'),
         of: 'unit',
         points: ['pilot', 'supply-wiring'],
-        judge: (o) => halfInside(pilotReadings(o, ready), 'high', MEASURED_PILOT.A),
-      },
+        state: 'A',
+        when: ready,
+      }),
     ];
   },
   untold: () => [

@@ -1,5 +1,4 @@
 /** Test action `finish`: how the unit is left, once more as it should be found. */
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import { judgeAll, outletDead, samplesWhen, settledFor, unplugged, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { unplug } from '../offer.ts';
@@ -7,7 +6,7 @@ import { rulesFor } from '../rules/rules.ts';
 import { pilotStandard, SHEET } from '../sources.ts';
 import { pilot, waitFor } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
-import { halfInside, pilotReadings } from './pilotLines.ts';
+import { peakOf } from './pilotLines.ts';
 
 const settled: When = settledFor(unplugged, 1);
 const last = (o: Observed) => samplesWhen(o, settled).slice(-1);
@@ -37,14 +36,15 @@ export const finish: TestAction = {
       points: ['pilot', 'switching', 'residual-direct'],
       judge: (o) => judgeAll(last(o), ({ seen }) => seen.indicator === 'ready'),
     },
-    {
+    peakOf(papers, 'finish', {
       id: 'twelve-volts',
       should: true,
       source: pilotStandard('Table A.10'),
       of: 'unit',
       points: ['pilot'],
-      judge: (o) => halfInside(pilotReadings(o, settled), 'high', MEASURED_PILOT.A),
-    },
+      state: 'A',
+      when: settled,
+    }),
     {
       id: 'plug',
       should: false,

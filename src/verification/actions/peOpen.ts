@@ -5,6 +5,7 @@ import type { TestAction } from '../testAction.ts';
 import { type Loss, lossExpectations, lossLimit, lossSteps } from './pilotLost.ts';
 
 const loss: Loss = {
+  test: 'pe-open',
   of: 'earth-open',
   is: ({ earth }) => earth === 'open',
   mended: { earth: 'sound' },

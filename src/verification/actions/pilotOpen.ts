@@ -5,6 +5,7 @@ import type { TestAction } from '../testAction.ts';
 import { type Loss, lossExpectations, lossLimit, lossSteps } from './pilotLost.ts';
 
 const loss: Loss = {
+  test: 'pilot-open',
   of: 'pilot-open',
   is: ({ pilot }) => pilot === 'open',
   mended: { pilot: 'sound' },

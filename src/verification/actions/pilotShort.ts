@@ -1,4 +1,5 @@
 /** Test action `pilot-short`: the pilot shorted to PE while supplying. */
+
 import { GREATEST_OFF_AFTER_PILOT_SHORT } from '../../laws/timing.ts';
 import {
   isInside,
@@ -13,6 +14,7 @@ import { cleared, unplug, untilSupplied } from '../offer.ts';
 import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
 import { pilot, waitFor } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
+import { offInTime } from './pilotLines.ts';
 
 export const shorted: When = ({ supply, standIn }) =>
   supply === 'on' && standIn.plugged && standIn.pilot === 'shorted-to-earth';
@@ -35,20 +37,14 @@ export const pilotShort: TestAction = {
     ...cleared(papers, 'E'),
   ],
   expectations: (papers) => [
-    {
+    offInTime(papers, 'pilot-short', {
       id: 'off-in-time',
-      should: true,
       source: pilotStandard('6.3.1.2, Table A.6 sequence 12'),
       of: 'unit',
       points: ['pilot', 'switching'],
-      judge: (o) =>
-        judgeAll(
-          readingsOf(o, 'opening-time', () => true).filter(
-            (r) => r.of === 'pilot-short' && r.qualifier !== 'unable',
-          ),
-          (r) => isInside(r, { greatest: GREATEST_OFF_AFTER_PILOT_SHORT }),
-        ),
-    },
+      greatest: GREATEST_OFF_AFTER_PILOT_SHORT,
+      isMeant: (of) => of === 'pilot-short',
+    }),
     {
       id: 'voltage',
       should: false,

@@ -1,11 +1,13 @@
 /** Test action `release`: the plug of a socket-outlet is let go, after a vehicle has gone and after a fault. */
+import type { Range, Seconds } from '../../laws/quantities.ts';
 import { GREATEST_UNLOCK_AFTER_FAULT, GREATEST_UNLOCK_AFTER_UNPLUGGING } from '../../laws/timing.ts';
 import { judgeAll, samplesWhen, settledFor, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { cleared, unplug, untilSupplied } from '../offer.ts';
 import { pilotStandard, SHEET } from '../sources.ts';
+import { stating } from '../stated.ts';
 import { waitFor } from '../steps.ts';
-import type { Finding, TestAction } from '../testAction.ts';
+import type { Finding, Papers, TestAction } from '../testAction.ts';
 import { shorted } from './pilotShort.ts';
 
 const gone: When = ({ supply, disturbed, standIn }) =>
@@ -26,6 +28,18 @@ function releasedDead(o: Observed): Finding {
 const notHeld = (o: Observed, when: When): Finding =>
   judgeAll(samplesWhen(o, when), ({ seen }) => seen.plug !== 'held');
 
+const afterGoing = (papers: Papers) =>
+  stating(papers, 'release', pilotStandard('Table A.6 sequence 2.1'), {
+    'after-going': { unit: 's', greatest: GREATEST_UNLOCK_AFTER_UNPLUGGING },
+  });
+
+const afterFault = (papers: Papers) =>
+  stating(papers, 'release', pilotStandard('Table A.6 sequence 12'), {
+    'after-fault': { unit: 's', greatest: GREATEST_UNLOCK_AFTER_FAULT },
+  });
+
+const timeOf = ({ greatest = 0 }: Partial<Range>): Seconds => greatest;
+
 export const release: TestAction = {
   id: 'release',
   stage: 'with power',
@@ -39,30 +53,30 @@ export const release: TestAction = {
     { op: 'vehicle', state: 'B' },
     waitFor(1),
     { op: 'vehicle', state: 'A' },
-    waitFor(GREATEST_UNLOCK_AFTER_UNPLUGGING),
+    waitFor(timeOf(afterGoing(papers).ranges['after-going'])),
     { op: 'pull-plug' },
     ...untilSupplied(papers),
     { op: 'vehicle', pilot: 'shorted-to-earth' },
-    waitFor(GREATEST_UNLOCK_AFTER_FAULT),
+    waitFor(timeOf(afterFault(papers).ranges['after-fault'])),
     ...unplug,
     ...cleared(papers, 'E'),
   ],
-  expectations: () => [
+  expectations: (papers) => [
     {
       id: 'after-going',
       should: true,
-      source: pilotStandard('Table A.6 sequence 2.1'),
+      ...afterGoing(papers).line,
       of: 'unit',
       points: ['proximity-retention'],
-      judge: (o) => notHeld(o, settledFor(gone, GREATEST_UNLOCK_AFTER_UNPLUGGING)),
+      judge: (o) => notHeld(o, settledFor(gone, timeOf(afterGoing(papers).ranges['after-going']))),
     },
     {
       id: 'after-fault',
       should: true,
-      source: pilotStandard('Table A.6 sequence 12'),
+      ...afterFault(papers).line,
       of: 'unit',
       points: ['proximity-retention'],
-      judge: (o) => notHeld(o, settledFor(shorted, GREATEST_UNLOCK_AFTER_FAULT)),
+      judge: (o) => notHeld(o, settledFor(shorted, timeOf(afterFault(papers).ranges['after-fault']))),
     },
     {
       id: 'released-live',

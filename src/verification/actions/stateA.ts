@@ -1,10 +1,9 @@
 /** Test action `state-a`: nothing connected. */
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import { judgeAll, outletDead, samplesWhen, settledFor, unplugged } from '../judging.ts';
 import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
 import { pilot, waitFor } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
-import { halfInside, pilotReadings } from './pilotLines.ts';
+import { peakOf } from './pilotLines.ts';
 
 export const stateA: TestAction = {
   id: 'state-a',
@@ -23,14 +22,15 @@ export const stateA: TestAction = {
       points: ['switching'],
       judge: (o) => outletDead(papers, o, unplugged),
     },
-    {
+    peakOf(papers, 'state-a', {
       id: 'high',
       should: true,
       source: pilotStandard('Table A.10'),
       of: 'unit',
       points: ['pilot'],
-      judge: (o) => halfInside(pilotReadings(o, settledFor(unplugged, 0.5)), 'high', MEASURED_PILOT.A),
-    },
+      state: 'A',
+      when: settledFor(unplugged, 0.5),
+    }),
     {
       id: 'ready',
       should: true,

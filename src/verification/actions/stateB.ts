@@ -1,20 +1,21 @@
 /** Test action `state-b`: a vehicle connected that does not ask. */
+import { PILOT_FREQUENCY } from '../../laws/pilotDuty.ts';
 import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import { inState, judgeAll, outletDead, settledFor } from '../judging.ts';
 import { offerFigure, unplug, untilOffered } from '../offer.ts';
 import { pilotStandard, SHEET } from '../sources.ts';
+import { stating } from '../stated.ts';
 import { pilot } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
 import {
-  halfInside,
-  hasRightFrequency,
+  hasFrequency,
   holdsPlug,
   isHalfInside,
   isTooMuch,
   offeredReadings,
   offersShown,
   oscillating,
-  pilotReadings,
+  peakOf,
 } from './pilotLines.ts';
 
 export const stateB: TestAction = {
@@ -25,49 +26,59 @@ export const stateB: TestAction = {
   restsOn: ['contactor', 'pilot', 'coding'],
   applies: () => true,
   steps: (papers) => [...untilOffered(papers), pilot, { op: 'prove-dead', at: 'outlet' }, ...unplug],
-  expectations: (papers) => [
-    {
-      id: 'voltage',
-      should: false,
-      source: pilotStandard('6.3.1'),
-      of: 'unit',
-      points: ['switching', 'pilot'],
-      judge: (o) => outletDead(papers, o, inState('B')),
-    },
-    {
-      id: 'high',
-      should: true,
-      source: pilotStandard('Table A.10'),
-      of: 'unit',
-      points: ['pilot'],
-      judge: (o) => halfInside(pilotReadings(o, settledFor(inState('B'), 0.5)), 'high', MEASURED_PILOT.B),
-    },
-    {
-      id: 'offers',
-      should: true,
-      source: pilotStandard('A.3, Tables A.2, A.6 sequence 3.1 and A.10'),
-      of: 'unit',
-      points: ['pilot', 'protective-conductor', 'proximity-retention', 'supply-wiring'],
-      judge: (o) =>
-        judgeAll(
-          offeredReadings(papers, o, inState('B')),
-          (r) => oscillating(r) && hasRightFrequency(r) && isHalfInside(r, 'low', MEASURED_PILOT.low),
-        ),
-    },
-    {
-      id: 'too-much',
-      should: false,
-      source: pilotStandard('6.3.1.6, Table A.7'),
-      of: 'unit',
-      points: ['pilot', 'proximity-retention'],
-      judge: (o) =>
-        judgeAll(
-          offersShown(papers, o, inState('B')).filter(({ reading }) => oscillating(reading)),
-          (shown) => !isTooMuch(shown),
-        ),
-    },
-    ...(papers.sheet.outlet === 'socket' && papers.sheet.holdInB ? [holdsPlug('B', SHEET)] : []),
-  ],
+  expectations: (papers) => {
+    const offer = stating(papers, 'state-b', pilotStandard('A.3, Tables A.2, A.6 sequence 3.1 and A.10'), {
+      frequency: { unit: 'Hz', ...PILOT_FREQUENCY.range },
+      low: { unit: 'V', ...MEASURED_PILOT.low },
+    });
+    return [
+      {
+        id: 'voltage',
+        should: false,
+        source: pilotStandard('6.3.1'),
+        of: 'unit',
+        points: ['switching', 'pilot'],
+        judge: (o) => outletDead(papers, o, inState('B')),
+      },
+      peakOf(papers, 'state-b', {
+        id: 'high',
+        should: true,
+        source: pilotStandard('Table A.10'),
+        of: 'unit',
+        points: ['pilot'],
+        state: 'B',
+        when: settledFor(inState('B'), 0.5),
+      }),
+      {
+        id: 'offers',
+        should: true,
+        ...offer.line,
+        of: 'unit',
+        points: ['pilot', 'protective-conductor', 'proximity-retention', 'supply-wiring'],
+        judge: (o) =>
+          judgeAll(
+            offeredReadings(papers, o, inState('B')),
+            (r) =>
+              oscillating(r) &&
+              hasFrequency(r, offer.ranges.frequency) &&
+              isHalfInside(r, 'low', offer.ranges.low),
+          ),
+      },
+      {
+        id: 'too-much',
+        should: false,
+        source: pilotStandard('6.3.1.6, Table A.7'),
+        of: 'unit',
+        points: ['pilot', 'proximity-retention'],
+        judge: (o) =>
+          judgeAll(
+            offersShown(papers, o, inState('B')).filter(({ reading }) => oscillating(reading)),
+            (shown) => !isTooMuch(shown),
+          ),
+      },
+      ...(papers.sheet.outlet === 'socket' && papers.sheet.holdInB ? [holdsPlug('B', SHEET)] : []),
+    ];
+  },
   untold: () => [
     {
       id: 'diode',

@@ -17,6 +17,7 @@ import type { Observed } from '../observed.ts';
 import { unplug, untilSupplied } from '../offer.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
+import { stating } from '../stated.ts';
 import { outletVoltages, pilot } from '../steps.ts';
 import type { Finding, Papers, TestAction } from '../testAction.ts';
 import { asked, holdsPlug, isHalfInside, offeredReadings, oscillating } from './pilotLines.ts';
@@ -61,64 +62,70 @@ export const stateC: TestAction = {
     pilot,
     ...unplug,
   ],
-  expectations: (papers) => [
-    {
-      id: 'supplies',
-      should: true,
-      source: pilotStandard('Table A.6 sequence 4'),
-      of: 'unit',
-      points: ['switching', 'pilot', 'protective-conductor', 'supply-wiring'],
-      judge: (o) => outletSupplied(papers, o, asked(papers, o)),
-    },
-    {
-      id: 'pilot',
-      should: true,
-      source: pilotStandard('Table A.10'),
-      of: 'unit',
-      points: ['pilot', 'protective-conductor', 'supply-wiring'],
-      judge: (o) =>
-        judgeAll(
-          offeredReadings(papers, o, inState('C')),
-          (r) =>
-            oscillating(r) &&
-            isHalfInside(r, 'high', MEASURED_PILOT.C) &&
-            isHalfInside(r, 'low', MEASURED_PILOT.low),
-        ),
-    },
-    {
-      id: 'line-to-earth',
-      should: true,
-      values: { few: ALIKE },
-      source: rulesFor(papers).regulation('643.6'),
-      of: 'circuit',
-      points: ['protective-conductor', 'supply-wiring'],
-      judge: (o) =>
-        polarity(papers, o, (toEarth, toNeutral) => Math.abs(volts(toEarth) - volts(toNeutral)) <= ALIKE),
-    },
-    {
-      id: 'crossed',
-      should: false,
-      source: rulesFor(papers).regulation('643.6'),
-      of: 'circuit',
-      points: ['supply-wiring'],
-      judge: (o) =>
-        judgeAll(
-          between(readingsOf(o, 'voltage', inState('C')), 'outlet.N', 'outlet.PE'),
-          (r) => !showsVoltage(r),
-        ),
-    },
-    ...threeLines(papers, 'outlet', unloadedC),
-    {
-      id: 'charging',
-      should: true,
-      source: SHEET,
-      of: 'unit',
-      points: ['switching', 'pilot'],
-      judge: (o) =>
-        judgeAll(samplesWhen(o, asked(papers, o)).slice(-1), ({ seen }) => seen.indicator === 'charging'),
-    },
-    ...(papers.sheet.outlet === 'socket' ? [holdsPlug('C', pilotStandard('Table A.6, 6.3.2'))] : []),
-  ],
+  expectations: (papers) => {
+    const peaks = stating(papers, 'state-c', pilotStandard('Table A.10'), {
+      high: { unit: 'V', ...MEASURED_PILOT.C },
+      low: { unit: 'V', ...MEASURED_PILOT.low },
+    });
+    return [
+      {
+        id: 'supplies',
+        should: true,
+        source: pilotStandard('Table A.6 sequence 4'),
+        of: 'unit',
+        points: ['switching', 'pilot', 'protective-conductor', 'supply-wiring'],
+        judge: (o) => outletSupplied(papers, o, asked(papers, o)),
+      },
+      {
+        id: 'pilot',
+        should: true,
+        ...peaks.line,
+        of: 'unit',
+        points: ['pilot', 'protective-conductor', 'supply-wiring'],
+        judge: (o) =>
+          judgeAll(
+            offeredReadings(papers, o, inState('C')),
+            (r) =>
+              oscillating(r) &&
+              isHalfInside(r, 'high', peaks.ranges.high) &&
+              isHalfInside(r, 'low', peaks.ranges.low),
+          ),
+      },
+      {
+        id: 'line-to-earth',
+        should: true,
+        values: { few: ALIKE },
+        source: rulesFor(papers).regulation('643.6'),
+        of: 'circuit',
+        points: ['protective-conductor', 'supply-wiring'],
+        judge: (o) =>
+          polarity(papers, o, (toEarth, toNeutral) => Math.abs(volts(toEarth) - volts(toNeutral)) <= ALIKE),
+      },
+      {
+        id: 'crossed',
+        should: false,
+        source: rulesFor(papers).regulation('643.6'),
+        of: 'circuit',
+        points: ['supply-wiring'],
+        judge: (o) =>
+          judgeAll(
+            between(readingsOf(o, 'voltage', inState('C')), 'outlet.N', 'outlet.PE'),
+            (r) => !showsVoltage(r),
+          ),
+      },
+      ...threeLines(papers, 'outlet', unloadedC),
+      {
+        id: 'charging',
+        should: true,
+        source: SHEET,
+        of: 'unit',
+        points: ['switching', 'pilot'],
+        judge: (o) =>
+          judgeAll(samplesWhen(o, asked(papers, o)).slice(-1), ({ seen }) => seen.indicator === 'charging'),
+      },
+      ...(papers.sheet.outlet === 'socket' ? [holdsPlug('C', pilotStandard('Table A.6, 6.3.2'))] : []),
+    ];
+  },
   untold: () => [
     {
       id: 'trips',

@@ -1,13 +1,12 @@
 /** Test action `state-d`: a vehicle that asks for supply and for ventilation. */
 
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import { GREATEST_VENTILATION } from '../../laws/timing.ts';
 import { inState, outletDead, outletSupplied, settledFor } from '../judging.ts';
 import { mayWait, unplug, untilOffered } from '../offer.ts';
 import { CIRCUIT, pilotStandard } from '../sources.ts';
 import { outletVoltages, pilot, waitFor } from '../steps.ts';
 import type { Expectation, Papers, TestAction } from '../testAction.ts';
-import { halfInside, pilotReadings } from './pilotLines.ts';
+import { peakOf } from './pilotLines.ts';
 
 const ventilated = (papers: Papers): readonly Expectation[] => [
   {
@@ -25,14 +24,15 @@ const ventilated = (papers: Papers): readonly Expectation[] => [
       );
     },
   },
-  {
+  peakOf(papers, 'state-d', {
     id: 'fault',
     should: false,
     source: pilotStandard('Tables A.2 and A.3', 'by-annex-a-circuit'),
     of: 'unit',
     points: ['pilot'],
-    judge: (o) => halfInside(pilotReadings(o, settledFor(inState('D'), 0.5)), 'high', MEASURED_PILOT.D),
-  },
+    state: 'D',
+    when: settledFor(inState('D'), 0.5),
+  }),
 ];
 
 const unventilated = (papers: Papers): readonly Expectation[] => [
@@ -44,14 +44,15 @@ const unventilated = (papers: Papers): readonly Expectation[] => [
     points: ['switching', 'pilot'],
     judge: (o) => outletDead(papers, o, settledFor(inState('D'), GREATEST_VENTILATION)),
   },
-  {
+  peakOf(papers, 'state-d', {
     id: 'high',
     should: true,
     source: pilotStandard('Tables A.2 and A.3', 'by-annex-a-circuit'),
     of: 'unit',
     points: ['pilot'],
-    judge: (o) => halfInside(pilotReadings(o, settledFor(inState('D'), 0.5)), 'high', MEASURED_PILOT.D),
-  },
+    state: 'D',
+    when: settledFor(inState('D'), 0.5),
+  }),
 ];
 
 export const stateD: TestAction = {

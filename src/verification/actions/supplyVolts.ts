@@ -1,4 +1,5 @@
 /** Test action `supply-volts`: voltages, earth potential and rotation on the live side of the origin. */
+
 import type { Reading } from '../../bench/reading.ts';
 import type { Amps, Volts } from '../../laws/quantities.ts';
 import { OPEN_PEN_WINDOW } from '../../laws/supplyLimits.ts';
@@ -7,6 +8,7 @@ import { between, isInside, judgeAll, readingsOf, samplesWhen, type When } from 
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, PRACTICE } from '../sources.ts';
+import { stating } from '../stated.ts';
 import { voltage } from '../steps.ts';
 import type { Expectation, Finding, Papers, TestAction } from '../testAction.ts';
 import { foundLockedOut } from './penHazard.ts';
@@ -112,17 +114,23 @@ export const supplyVolts: TestAction = {
   ],
   expectations: (papers) => {
     const { supply } = rulesFor(papers);
+    const { least, greatest } = supply.lineToNeutral;
+    const lineToNeutral = stating(papers, 'supply-volts', supply.source, {
+      'line-to-neutral': { unit: 'V', least, greatest },
+    });
     const { earthing } = papers.site;
     const mostLifted = earthing === 'TN-C-S' ? LAST_DIGIT : FEW;
     return [
       {
         id: 'line-to-neutral',
         should: true,
-        values: { ...supply.lineToNeutral },
-        source: supply.source,
+        ...lineToNeutral.line,
         of: 'circuit',
         points: ['supply-wiring'],
-        judge: (o) => everyPair(volts(o), toNeutral(papers), (r) => withinLimits(r, supply.lineToNeutral)),
+        judge: (o) =>
+          everyPair(volts(o), toNeutral(papers), (r) =>
+            withinLimits(r, lineToNeutral.ranges['line-to-neutral']),
+          ),
       },
       ...unitWindow(papers),
       {

@@ -1,21 +1,13 @@
 /** Test action `unplug`: the vehicle goes away, from C and then from B. */
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
+
 import { GREATEST_OFF_AFTER_UNPLUGGING } from '../../laws/timing.ts';
 import { linesOf } from '../../site/site.ts';
-import {
-  isInside,
-  judgeAll,
-  outletDead,
-  readingsOf,
-  samplesWhen,
-  settledFor,
-  type When,
-} from '../judging.ts';
+import { judgeAll, outletDead, samplesWhen, settledFor, type When } from '../judging.ts';
 import { unplug as away, untilOffered, untilSupplied } from '../offer.ts';
 import { pilotStandard, SHEET } from '../sources.ts';
 import { outletVoltages, pilot, voltage, waitFor } from '../steps.ts';
 import type { TestAction } from '../testAction.ts';
-import { halfInside, pilotReadings } from './pilotLines.ts';
+import { offInTime, peakOf } from './pilotLines.ts';
 
 /** No load on the pilot, plugged in or not. */
 const noVehicle: When = ({ supply, disturbed, standIn }) =>
@@ -45,20 +37,14 @@ export const unplug: TestAction = {
     ...linesOf(papers.site).map((x) => voltage(`outlet.${x}`, 'outlet.PE')),
   ],
   expectations: (papers) => [
-    {
+    offInTime(papers, 'unplug', {
       id: 'off-in-time',
-      should: true,
       source: pilotStandard('Table A.6 sequence 2.2'),
       of: 'unit',
       points: ['switching', 'pilot'],
-      judge: (o) =>
-        judgeAll(
-          readingsOf(o, 'opening-time', () => true).filter(
-            (r) => goings.includes(r.of ?? '') && r.qualifier !== 'unable',
-          ),
-          (r) => isInside(r, { greatest: GREATEST_OFF_AFTER_UNPLUGGING }),
-        ),
-    },
+      greatest: GREATEST_OFF_AFTER_UNPLUGGING,
+      isMeant: (of) => goings.includes(of),
+    }),
     {
       id: 'voltage',
       should: false,
@@ -67,14 +53,15 @@ export const unplug: TestAction = {
       points: ['switching', 'pilot'],
       judge: (o) => outletDead(papers, o, settledFor(noVehicle, 0.5)),
     },
-    {
+    peakOf(papers, 'unplug', {
       id: 'twelve-volts',
       should: true,
       source: pilotStandard('Tables A.4 and A.10, Table A.6 sequence 9.3'),
       of: 'unit',
       points: ['pilot'],
-      judge: (o) => halfInside(pilotReadings(o, settledFor(noVehicle, 0.5)), 'high', MEASURED_PILOT.A),
-    },
+      state: 'A',
+      when: settledFor(noVehicle, 0.5),
+    }),
     {
       id: 'session-ends',
       should: true,
