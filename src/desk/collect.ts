@@ -8,13 +8,12 @@ import type { Marks } from '../attempt/marks/mark.ts';
 import type { Summary } from '../attempt/marks/summary.ts';
 import { summaryOf } from '../attempt/marks/summary.ts';
 import type { Attempt, Judged, Sure, Verdict } from '../attempt/record/attempt.ts';
-import { chainedHash, digestOf, headOf } from '../attempt/record/attempt.ts';
+import { brokenLinks, digestOf, headOf } from '../attempt/record/attempt.ts';
 import { lackingIn, notReplayed, readLog } from '../attempt/record/file.ts';
-import { asGiven, originOf, scenarioHash, withIdOf } from '../attempt/record/origin.ts';
+import { asGiven, differencesFromGiven, scenarioHash, withIdOf } from '../attempt/record/origin.ts';
 import type { Rung } from '../attempt/record/rung.ts';
 import { rungOf } from '../attempt/record/rung.ts';
 import { endOf } from '../attempt/record/untimely.ts';
-import { asWritten } from '../attempt/record/written.ts';
 import type { UnsafeId } from '../bench/unsafe.ts';
 import type { MarkedQuiz } from '../quiz/markQuiz.ts';
 import { markedQuiz } from '../quiz/markQuiz.ts';
@@ -228,8 +227,10 @@ function* holding(json: Parsed<unknown>, copies: Copies): Generator<null, Held |
 }
 
 /** On the rung that was given out; an attempt of another giving is on the rung that it chose. */
-export const asGivenOut = ({ attempt, copy }: Held): Attempt =>
-  copy.giving === null ? attempt : { ...attempt, rung: copy.giving.giving.rung };
+export function asGivenOut({ attempt, copy }: Held): Attempt {
+  const rung = copy.giving?.giving.rung ?? attempt.rung;
+  return rung === attempt.rung ? attempt : { ...attempt, rung };
+}
 
 /** One file that came, as a row; in pieces. */
 export function* collecting(came: Came, copies: Copies): Generator<null, Row> {
@@ -309,15 +310,12 @@ const outcomeOf = (line: DebriefLine): LineOutcome => ({
 /** In the order in which a tutor would want to know. */
 function looksAt(told: Debrief, { attempt, copy }: Held): readonly Look[] {
   const { marks, run } = told;
-  const origin = originOf(attempt, copy.file, []);
   const claimed = marks.differs.flatMap((doubt) => (doubt.id === 'says-otherwise' ? [doubt] : []));
   const total = claimed.find(({ path }) => path === 'marks.total');
   const ofMarks = claimed.filter(({ path }) => path.startsWith('marks.') && path !== 'marks.total');
   const ofLog = claimed.find(({ path }) => path.startsWith('entries['));
   // As the file has it, on the rung that it says.
-  const chain = attempt.entries.findIndex(
-    (_, i) => asWritten(attempt).entries[i]?.hash !== chainedHash(attempt, i),
-  );
+  const [chain] = brokenLinks(attempt);
   const engine = marks.differs.find((doubt) => doubt.id === 'engine');
   const wrong = told.sureAndWrong.flatMap(({ lines }) => lines);
   const signed = told.calibration.find(({ sure }) => sure === 'would-sign');
@@ -326,7 +324,8 @@ function looksAt(told: Debrief, { attempt, copy }: Held): readonly Look[] {
   const entryOf = (path: string): number => Number(/\d+/.exec(path)?.[0] ?? 0);
   const isOver = endOf(attempt) < Infinity;
   const otherSupport = rung !== undefined && supportIn(attempt.scenario) !== copy.scenario.support;
-  const otherwise = origin.differs.length + (otherSupport && rung === said ? 1 : 0);
+  const otherwise =
+    differencesFromGiven(copy.file, attempt.scenario).length + (otherSupport && rung === said ? 1 : 0);
   return [
     ...(marks.gates.verdict || !isOver ? [] : [{ id: 'verdict-gate' } as const]),
     ...marks.gates.critical.map(
@@ -334,7 +333,7 @@ function looksAt(told: Debrief, { attempt, copy }: Held): readonly Look[] {
     ),
     ...(isOver ? [] : [{ id: 'not-concluded' } as const]),
     ...(total === undefined ? [] : [{ id: 'total-differs', said: total.said, is: marks.total } as const]),
-    ...(chain < 0 ? [] : [{ id: 'chain', entry: chain } as const]),
+    ...(chain === undefined ? [] : [{ id: 'chain', entry: chain } as const]),
     ...(ofLog === undefined ? [] : [{ id: 'log-differs', entry: entryOf(ofLog.path) } as const]),
     ...(ofMarks.length === 0 ? [] : [{ id: 'marks-differ', count: ofMarks.length } as const]),
     ...(otherwise === 0 ? [] : [{ id: 'job-differs', count: otherwise } as const]),

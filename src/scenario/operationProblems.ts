@@ -12,8 +12,11 @@ export function operationProblems(
   path: string,
   site: Pick<Site, 'phases' | 'earthing'>,
 ): readonly Problem[] {
-  const terminals = terminalsOf(site);
   const probes = 'between' in operation ? operation.between : [];
+  const line = lineOf(operation);
+  // Most operations name none, and a class hands in a hundred thousand.
+  if (probes.length === 0 && line === undefined) return [];
+  const terminals = terminalsOf(site);
   const lacking = probes.flatMap((probe, i) =>
     terminalsIn(probe)
       .filter((terminal) => !terminals.includes(terminal))
@@ -30,16 +33,15 @@ export function operationProblems(
         message: `${quoted(terminal)} is joined to itself: each terminal once is expected`,
       })),
   );
-  const line =
-    operation.op === 'measure' && operation.quantity === 'residual'
-      ? operation.line
-      : operation.op === 'vehicle'
-        ? operation.leakage?.line
-        : undefined;
   const missingLine = line !== undefined && !terminals.includes(`outlet.${line}`);
   return [
     ...lacking,
     ...twice,
     ...(missingLine ? [{ path: `${path}.line`, message: `this site has no ${line}: L1 is expected` }] : []),
   ];
+}
+
+function lineOf(operation: Operation): string | undefined {
+  if (operation.op === 'measure' && operation.quantity === 'residual') return operation.line;
+  return operation.op === 'vehicle' ? operation.leakage?.line : undefined;
 }

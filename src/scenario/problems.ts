@@ -25,14 +25,25 @@ export const tooLarge = (largest: number): string =>
  * Lists far longer than any that is read. They are refused before a schema sees them, which complains of every item
  * and takes long over a hundred thousand. The value comes from JSON, so it is no deeper than that may be.
  */
-export function longLists(value: unknown, most: number, path = ''): readonly Problem[] {
+export const longLists = (value: unknown, most: number, path = ''): readonly Problem[] =>
+  hasLongList(value, most) ? whichAreLong(value, most, path) : [];
+
+function hasLongList(value: unknown, most: number): boolean {
+  if (typeof value !== 'object' || value === null) return false;
+  if (Array.isArray(value) && value.length > most) return true;
+  for (const key in value)
+    if (hasLongList((value as Readonly<Record<string, unknown>>)[key], most)) return true;
+  return false;
+}
+
+function whichAreLong(value: unknown, most: number, path: string): readonly Problem[] {
   if (typeof value !== 'object' || value === null) return [];
   if (!Array.isArray(value))
     return Object.entries(value).flatMap(([key, inner]) =>
-      longLists(inner, most, joinPath(path, shortened(key))),
+      whichAreLong(inner, most, joinPath(path, shortened(key))),
     );
   if (value.length > most) return [{ path, message: `too long: at most ${most} is expected` }];
-  return value.flatMap((inner, i) => longLists(inner, most, `${path}[${i}]`));
+  return value.flatMap((inner, i) => whichAreLong(inner, most, `${path}[${i}]`));
 }
 
 /** A value against a schema: every complaint as a problem with its path. */

@@ -5,6 +5,9 @@
 
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import '../verification/allLines.ts';
+import type { Replaceable } from '../verification/onPapers.ts';
+import { onPapers, replaceableIn } from '../verification/onPapers.ts';
+import { upsideDown } from '../verification/stated.ts';
 import type { Papers, TestAction } from '../verification/testAction.ts';
 import type { Readable } from './checks.ts';
 import { checkScenario, TESTS_OF_FIND, warningsOf } from './checks.ts';
@@ -123,13 +126,17 @@ function lineProblems(scenario: Scenario): readonly Problem[] {
   });
 }
 
-/** Limits set in place of others that no test of this scenario has, or that are set twice. */
+/** Figures set in place of others that no test of this scenario has, that are set twice, or that leave no range. */
 function ownProblems(scenario: Scenario): readonly Problem[] {
   const papers = papersOf(scenario);
-  const ids = applicableActions(scenario).flatMap((action) =>
-    action.limits(papers).map(({ id }) => `${action.id}/${id}`),
-  );
+  const all = applicableActions(scenario).flatMap((action) => replaceableIn(action, papers));
+  const ids = all.map(({ name }) => name);
   const given = scenario.own.map(({ limit }) => limit);
+  const noRange = applicableActions(scenario).flatMap((action) =>
+    onPapers(action, papers).expectations.flatMap(({ states = [] }) =>
+      upsideDown(states).map((id) => `${action.id}/${id}`),
+    ),
+  );
   return given.flatMap((limit, i): readonly Problem[] => [
     ...(ids.includes(limit)
       ? []
@@ -139,11 +146,21 @@ function ownProblems(scenario: Scenario): readonly Problem[] {
             message: `no test here has the limit ${quoted(limit)}; ${meant(limit, ids, WHERE_LIMITS)}`,
           },
         ]),
+    ...(noRange.includes(limit)
+      ? [{ path: `own[${i}].value`, message: 'the range would end before it begins' }]
+      : []),
+    ...(all.some((one) => one.name === limit && !mayBe(one, scenario.own[i]?.value ?? 0))
+      ? [{ path: `own[${i}].value`, message: 'a figure below 0 is expected for a negative peak alone' }]
+      : []),
     ...(given.indexOf(limit) < i
       ? [{ path: `own[${i}].limit`, message: `${quoted(limit)} stands in it already` }]
       : []),
   ]);
 }
+
+/** Below nothing only what is below nothing by the standard: a peak of the pilot's negative half. */
+const mayBe = (one: Replaceable, value: number): boolean =>
+  value >= 0 || ('figure' in one && one.figure.usual < 0);
 
 /** Of tests that the papers give nothing to test for there is nothing to choose. */
 function fewProblems(scenario: Scenario): readonly Problem[] {

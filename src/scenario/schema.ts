@@ -168,10 +168,10 @@ const marking = v.strictObject({
   ),
 });
 
-/** A limit that the tutor sets in place of the standard's, with where it is from and why: all is shown and kept with the mark. */
+/** A limit, or a figure that a line states, which the tutor sets in place of the standard's, with where it is from and why: all is shown and kept with the mark. */
 const ownLimit = v.strictObject({
   limit: v.pipe(v.string(), v.regex(/^[^/]+\/[^/]+$/, 'a test and its limit are expected, as "loop/loop"')),
-  value: number(0, 1e12),
+  value: number(-1000, 1e12),
   source: text(200),
   why: text(300),
 });

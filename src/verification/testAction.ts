@@ -46,6 +46,16 @@ export type Values = Readonly<Record<string, string | number | boolean>>;
 
 export type Finding = 'met' | 'broken' | 'not shown';
 
+/** One end of a range that a line states, which may be replaced under its test and its id as a limit is (stated.ts). */
+export interface StatedFigure {
+  readonly id: string;
+  readonly kind: Limit['kind'];
+  readonly unit: Unit | 'Hz';
+  /** As it is in force, and as the standard has it. */
+  readonly value: number;
+  readonly usual: number;
+}
+
 export interface Expectation {
   readonly id: string;
   /** True: it should do what its words say; false: it should not. */
@@ -53,6 +63,9 @@ export interface Expectation {
   readonly values?: Values;
   readonly source: Source;
   readonly of: 'unit' | 'circuit' | 'tester';
+  readonly states?: readonly StatedFigure[];
+  /** Why whoever set the job put another figure in place of the standard's. The source is then theirs. */
+  readonly own?: { readonly why: string };
   /** Where to look when it is broken. */
   readonly points: readonly Family[];
   /** `met`: as it should be, whichever way round the line is. */

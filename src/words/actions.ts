@@ -21,6 +21,8 @@ interface Worded {
   /** Of a line of another test, that test's id stands before it, with a slash. */
   readonly id: string;
   readonly values?: Values;
+  /** Of a line into which whoever set the job put another figure. */
+  readonly own?: { readonly why: string } | undefined;
 }
 
 function among<T>(table: Readonly<Record<string, T>> | undefined, id: string, what: string): T {
@@ -89,7 +91,7 @@ export type InWords<T> = T & {
 const inWords = <T extends Worded>(one: T, { text, why, otherwise }: LineWords): InWords<T> => ({
   ...one,
   text: said(text, one.values),
-  why: said(why, one.values),
+  why: `${said(why, one.values)}${one.own === undefined ? '' : ` Set by the tutor: ${one.own.why}`}`,
   otherwise: otherwise === undefined ? null : said(otherwise, one.values),
 });
 

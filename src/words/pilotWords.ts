@@ -1,8 +1,7 @@
 /** What several tables say of the pilot. */
-import { MEASURED_PILOT } from '../laws/pilotLevels.ts';
 import type { Volts } from '../laws/quantities.ts';
 import type { Values } from '../verification/testAction.ts';
-import { num } from './values.ts';
+import { num, range } from './values.ts';
 
 /** A voltage to a tenth, with a true minus sign. */
 const volts = (value: Volts): string => value.toFixed(1).replace('-', '−');
@@ -11,6 +10,5 @@ const volts = (value: Volts): string => value.toFixed(1).replace('-', '−');
 export const loweredHalf = (v: Values): string =>
   `about ${volts(num(v, 'low'))} V (${volts(num(v, 'least'))} to ${volts(num(v, 'greatest'))} V)`;
 
-const { least, greatest } = MEASURED_PILOT.A;
-/** The pilot with nothing plugged in, and its range. */
-export const PILOT_AT_REST = `about +12 V (${least} to ${greatest} V)`;
+/** The pilot with nothing plugged in, and the range that a line states under this name. */
+export const pilotAtRest = (v: Values, name: string): string => `about +12 V (${range(v, name, 'V')})`;

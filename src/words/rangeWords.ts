@@ -1,5 +1,6 @@
 /** Readings as several tables write them: the expected one first, its range after. */
-import { smallOhms } from './values.ts';
+import type { Values } from '../verification/testAction.ts';
+import { milliseconds, num, smallOhms } from './values.ts';
 
 /** A limit as its sum has it, with no nought at its end below a tenth: 0.05 and not 0.050. */
 export const limitOhms = (value: number): string => smallOhms(value).replace(/^(0\.0\d)0$/, '$1');
@@ -21,6 +22,9 @@ export function marginOhms(sum: number, least: number, greatest: number): string
   const [less, more] = [(sum - least).toFixed(2), (greatest - sum).toFixed(2)];
   return less === more ? `(to within ${more} Ω)` : `(${less} Ω less to ${more} Ω more)`;
 }
+
+/** The time in which an outlet has to be dead: that of the test’s limit. */
+export const offWithin = (v: Values): string => `${milliseconds(num(v, 'opening-greatest'))} ms`;
 
 /** What a live line shows at an outlet that should be dead. */
 export const LIVE_LINE = 'about 230 V from a line to PE at the outlet';

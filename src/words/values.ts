@@ -21,6 +21,10 @@ export function is(values: Values, key: string): boolean {
   return value;
 }
 
+/** The range that a line states under a name: as it is written in the standard, or in the job. */
+export const range = (values: Values, name: string, unit: string): string =>
+  `${num(values, `${name}-least`)} to ${num(values, `${name}-greatest`)} ${unit}`.replaceAll('-', '−');
+
 /** Amperes in milliamperes, to a tenth. */
 export const milliamps = (amps: number): number => Math.round(1e4 * amps) / 10;
 

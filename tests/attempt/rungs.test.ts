@@ -6,7 +6,7 @@ import type { Went } from '../../src/attempt/marks/suggestedRung.ts';
 import { suggestedRung } from '../../src/attempt/marks/suggestedRung.ts';
 import { summaryOf } from '../../src/attempt/marks/summary.ts';
 import type { Answer, NotedOf } from '../../src/attempt/record/attempt.ts';
-import { chainedHash } from '../../src/attempt/record/attempt.ts';
+import { brokenLinks } from '../../src/attempt/record/attempt.ts';
 import { parseAttempt } from '../../src/attempt/record/file.ts';
 import { makeAttemptText } from '../../src/attempt/record/fileText.ts';
 import { linesToChooseFrom, testLines } from '../../src/attempt/record/lines.ts';
@@ -83,7 +83,8 @@ test('the rung is bound into the chain, and a file keeps it', () => {
   const read = parseAttempt(makeAttemptText(attempt));
   expect(read.ok && read.value.attempt.rung).toBe(1);
   const { rung: _, ...without } = attempt;
-  expect(chainedHash(without, 0)).not.toBe(chainedHash(attempt, 0));
+  expect(brokenLinks(attempt)).toEqual([]);
+  expect(brokenLinks(without)).toEqual([0]);
 });
 
 test.each([

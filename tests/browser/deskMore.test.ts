@@ -31,11 +31,11 @@ test('task, handover, own limit and a gate set aside are in the file', async () 
     .getByRole('group', { name: 'handed over as done' })
     .getByLabel(/^Is it dead\?/)
     .check();
-  await page.getByLabel('limit to replace').selectOption('loop/loop');
+  await page.getByLabel('value to replace').selectOption('loop/loop');
   await page.getByLabel(/^at most, Ω/).fill('0.7');
   await page.getByLabel('where it is from').fill('our network');
   await page.getByLabel('why it is another here').fill('long feeders');
-  await button(page, 'Set this limit').click();
+  await button(page, 'Set this value').click();
   await page.getByLabel('critical act to set aside').selectOption('cover-circuit-on');
   await page.getByLabel('the reason, which trainees see').fill('this rig has no screws');
   await button(page, 'Set this gate aside').click();

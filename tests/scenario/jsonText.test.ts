@@ -130,6 +130,41 @@ describe('what JSON.parse lets pass in silence', () => {
     expect(said(text)).toEqual([message]);
   });
 
+  // As this program writes its own files, which are taken without being gone through where nothing can be hidden in them.
+  const asWritten = (value: string) => `{\n "a": ${value}\n}\n`;
+  const deep = (levels: number): string => `{\n "a": ${nested(levels, 1)}\n}\n`;
+  const nested = (levels: number, at: number): string =>
+    levels === 0 ? '[]' : `[\n${' '.repeat(at + 1)}${nested(levels - 1, at + 1)}\n${' '.repeat(at)}]`;
+
+  test.each([
+    [
+      'given twice',
+      '{\n "a": 1,\n "a": 2\n}\n',
+      'a: given twice, at line 2, column 2 and at line 3, column 2',
+    ],
+    ['too large a number', asWritten('1e999'), 'a: 1e999 is larger than any number here'],
+    [
+      'half a character',
+      asWritten('"\\ude00"'),
+      'a: half a character (a lone surrogate) at line 2, column 8: whole ones are expected',
+    ],
+    [
+      'half a character that is none yet',
+      asWritten('"\ud83d"'),
+      'a: half a character (a lone surrogate) at line 2, column 8: whole ones are expected',
+    ],
+    ['a prototype', asWritten('{\n  "__proto__": 1\n }'), 'a.__proto__: this name is not allowed'],
+    ['too deep', deep(39), 'nested deeper than 40 levels at line 41, column 41'],
+  ])('also in a file of our own form: %s', (_, text, message) => {
+    expect(said(text)).toEqual([message]);
+  });
+
+  test('a file of our own form is read', () => {
+    expect(parseJson(deep(38)).ok).toBe(true);
+    const text = `${JSON.stringify({ a: ['é😀"\\', 0.1, null], b: {} }, null, 1)}\n`;
+    expect(parseJson(text)).toEqual({ ok: true, value: JSON.parse(text) });
+  });
+
   test('the same name in two objects is fine, and so are whole characters in any spelling', () => {
     expect(parseJson('[{"a": 1, "b": {"a": 2}}, {"a": 3}]').ok).toBe(true);
     expect(parseJson('["😀", "\\ud83d\\ude00", "\ud83d\\ude00", "\\ud83d\ude00"]').ok).toBe(true);

@@ -1,5 +1,6 @@
-/** A limit of the tutor's own decides wherever the standard's would: verification, fairness, what is judged, and words. */
+/** A limit or a stated figure of the tutor's own decides wherever the standard's would: verification, fairness, what is judged, and words. */
 import { describe, expect, test } from 'vitest';
+import { debriefOf } from '../../src/attempt/marks/debrief.ts';
 import { mark } from '../../src/attempt/marks/mark.ts';
 import { rightConclusion } from '../../src/attempt/marks/worked.ts';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';
@@ -7,11 +8,13 @@ import { lookingUp } from '../../src/fairness/dictionary.ts';
 import { readScenario } from '../../src/scenario/readScenario.ts';
 import { papersOf } from '../../src/scenario/scenario.ts';
 import { verify } from '../../src/scenario/verify.ts';
-import { limitSum } from '../../src/words/actions.ts';
+import { ACTIONS, actionNamed } from '../../src/verification/actions.ts';
+import { replaceableIn } from '../../src/verification/onPapers.ts';
+import { limitSum, lineInWords, lineText } from '../../src/words/actions.ts';
 import { ownLimitLines } from '../../src/words/ownLimits.ts';
 import { sourceText } from '../../src/words/sources.ts';
 import { attemptOf } from '../helpers/person.ts';
-import { scenarioNamed } from '../helpers/scenarios.ts';
+import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 
 const { file } = scenarioNamed('harbour-mews');
 
@@ -73,11 +76,144 @@ describe('a stricter loop limit on a sound unit', () => {
   });
 });
 
+const stated = (limit: string, value: number) => ({
+  limit,
+  value,
+  source: 'maker’s manual, page 7',
+  why: 'This make is set so.',
+});
+
+describe('a figure that a line states', () => {
+  const readPeak = verify(usual)
+    .actions.find(({ action }) => action.id === 'state-b')
+    ?.run.samples.flatMap(({ readings }) => readings)
+    .find(({ quantity, value }) => quantity === 'pilot' && value !== null && value < 10)?.value;
+  if (readPeak == null) throw new Error('no peak in B was read');
+  const { scenario, file: own } = jobWith([stated('state-b/high-least', 9.55)]);
+  const lineOf = (of: typeof scenario, test: string, id: string) => {
+    const judgedOf = verify(of).actions.find(({ action }) => action.id === test);
+    const found = judgedOf?.expectations.find(({ expectation }) => expectation.id === id);
+    if (found === undefined) throw new Error(`no line ${test} ${id}`);
+    return found;
+  };
+
+  test('decides in the verification, in what fairness is worked out from and in the mark', () => {
+    expect(readPeak).toBeLessThan(9.5);
+    expect(lineOf(usual, 'state-b', 'high').finding).toBe('met');
+    expect(lineOf(scenario, 'state-b', 'high').finding).toBe('broken');
+    const cells = (of: typeof scenario) =>
+      toItsEnd(lookingUp(of, { only: [] })).rows[0]?.cells.get('state-b');
+    expect(cells(usual)?.broken).toEqual([]);
+    expect(cells(scenario)?.broken).toContain('high');
+    const marks = mark(scenario, attemptOf(scenario, own, { conclude: rightConclusion }));
+    expect(marks.parts.judgement).toBe(marks.weights.judgement);
+  });
+
+  test('is said in the line, with its source and its reason, and in the papers with what it replaces', () => {
+    const { expectation } = lineOf(scenario, 'state-b', 'high');
+    const { text, why, source } = lineInWords('state-b', expectation);
+    expect(text).toBe('brings the pilot’s positive peak to about 9 V (9.55 to 9.59 V)');
+    expect(why).toMatch(/ Set by the tutor: This make is set so\.$/);
+    expect(sourceText(source)).toBe('maker’s manual, page 7 (set by the tutor)');
+    expect(ownLimitLines(papersOf(scenario))[0]?.text).toMatch(
+      /: at least 9\.55\u202fV, in place of 8\.37\u202fV \(maker’s manual, page 7\)\. This make is set so\.$/,
+    );
+    const line = debriefOf(scenario, attemptOf(scenario, own, { conclude: rightConclusion }))
+      .tests.find(({ test }) => test === 'state-b')
+      ?.lines.find(({ id }) => id === 'high');
+    expect(line && lineInWords('state-b', line).why).toMatch(/Set by the tutor/);
+  });
+
+  test('goes with the limit beside it where both are one figure', () => {
+    const { scenario: quick } = jobWith([stated('c-to-b/opening', 0.01)]);
+    const { expectation, finding } = lineOf(quick, 'c-to-b', 'off-in-time');
+    expect(finding).toBe('broken');
+    expect(lineText('c-to-b', expectation)).toBe(
+      'switches the outlet off within 10 ms of the end of the request',
+    );
+    expect(lineOf(usual, 'c-to-b', 'off-in-time').finding).toBe('met');
+  });
+
+  test('is waited for where a test waits for it', () => {
+    const socket = scenarioIds
+      .map((id) => scenarioNamed(id))
+      .find(({ scenario: one }) => one.unit.outlet === 'socket');
+    if (socket === undefined) throw new Error('no job with a socket-outlet');
+    const read = readScenario({
+      ...(socket.file as object),
+      allowed: 'all',
+      own: [stated('release/after-going-greatest', 8)],
+    });
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    const release = actionNamed('release');
+    expect(release?.steps(papersOf(read.scenario))).toContainEqual({ op: 'wait', seconds: 8 });
+    expect(release?.steps(papersOf(socket.scenario))).not.toContainEqual({ op: 'wait', seconds: 8 });
+  });
+});
+
+describe('of all figures that a line states', () => {
+  // No job that ships has a unit with ventilation.
+  const { unit } = file as { readonly unit: object };
+  const ventilated = readScenario({ ...(file as object), unit: { ...unit, ventilation: true } });
+  if (!ventilated.ok) throw new Error(JSON.stringify(ventilated.problems));
+  const jobs = [...scenarioIds.map((id) => scenarioNamed(id).scenario), ventilated.scenario];
+  const all = jobs.flatMap((scenario) => {
+    return ACTIONS.filter((action) => action.applies(papersOf(scenario))).flatMap((action) =>
+      replaceableIn(action, papersOf(scenario)).flatMap((one) =>
+        'figure' in one ? [{ action, one, scenario }] : [],
+      ),
+    );
+  });
+
+  test('those are named that a local code or a maker may put otherwise, and none that keeps somebody from harm', () => {
+    expect([...new Set(all.map(({ one }) => one.name))].toSorted()).toEqual(
+      [
+        ...[
+          'energise/twelve-volts',
+          'finish/twelve-volts',
+          'pe-open/as-unplugged',
+          'pilot-open/as-unplugged',
+        ],
+        ...[
+          'state-a/high',
+          'state-b/frequency',
+          'state-b/high',
+          'state-b/low',
+          'state-c/high',
+          'state-c/low',
+        ],
+        ...['state-c/line-to-line', 'state-d/fault', 'state-d/high', 'supply-volts/line-to-line'],
+        ...['supply-volts/line-to-neutral', 'unplug/twelve-volts'],
+      ]
+        .flatMap((range) => [`${range}-least`, `${range}-greatest`])
+        .concat('release/after-going-greatest', 'release/after-fault-greatest')
+        .toSorted(),
+    );
+    for (const { action, one } of all) expect(action.stops).not.toContain(one.line.id);
+  });
+
+  test('each stands in the words of its line, as it is replaced', () => {
+    const seen = new Set<string>();
+    for (const { action, one, scenario } of all) {
+      if (seen.has(one.name)) continue;
+      seen.add(one.name);
+      const value = Number((one.figure.usual + 0.123).toFixed(3));
+      const papers = { ...papersOf(scenario), own: [stated(one.name, value)] };
+      const line = action.expectations(papers).find(({ id }) => id === one.line.id);
+      expect(line && lineText(action.id, line), one.name).toContain(String(value).replace('-', '−'));
+      expect(line?.source.basis, one.name).toBe('tutor');
+    }
+  });
+});
+
 test.each([
   [[{ ...strict, limit: 'loop/zz' }], 'own[0].limit', 'no test here has the limit "loop/zz"'],
   [[strict, strict], 'own[1].limit', 'stands in it already'],
   [[{ ...strict, limit: 'loop' }], 'own[0].limit', 'a test and its limit are expected'],
   [[{ ...strict, why: '' }], 'own[0].why', 'too short'],
+  [[stated('prove-dead/live-greatest', 60)], 'own[0].limit', 'no test here has the limit'],
+  [[stated('state-b/high-least', 9.7)], 'own[0].value', 'the range would end before it begins'],
+  [[stated('state-b/high-least', -9)], 'own[0].value', 'a figure below 0 is expected for a negative peak'],
 ])('a limit that cannot be is refused, with its place', (own, path, told) => {
   const read = reading(own);
   expect(read.ok ? [] : read.problems).toContainEqual({ path, message: expect.stringContaining(told) });

@@ -50,6 +50,7 @@ export interface DebriefLine {
   /** Of what the test cannot tell: the tests that do, by their ids. */
   readonly toldBy: readonly string[];
   readonly source: Source;
+  readonly own?: Line['own'];
   readonly topic: TopicId;
 }
 
@@ -188,6 +189,7 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
       judgement: line.finding === null ? null : judgedRight(line),
       isBroken: line.finding === 'broken',
       source: line.source,
+      ...(line.own === undefined ? {} : { own: line.own }),
       leftAlone: isLeftAlone(run, line, prediction),
       toldBy: line.toldBy,
       topic: line.points[0] ?? 'untold',

@@ -18,6 +18,7 @@ import type { Beginning, Scenario } from '../../scenario/scenario.ts';
 import { allowedActions, beginning } from '../../scenario/scenario.ts';
 import type { Verified, VerifiedAction } from '../../scenario/verify.ts';
 import { judgeExpectations, judgeLimits } from '../../verification/assess.ts';
+import { oncePerRun } from '../record/once.ts';
 import type { Run } from '../record/run.ts';
 import { replaying } from '../record/run.ts';
 import type { Expected, PartMark, Rate } from './counted.ts';
@@ -151,18 +152,21 @@ function* asMet(run: Run): Generator<null, Run> {
 }
 
 /** Where the lines and limits lead that the tests which were done broke, by what the instruments showed. */
-function familiesPointedTo({ scenario, papers, samples }: Run): ReadonlySet<Family> {
-  const judged = allowedActions(scenario).map((action) => {
-    const observed = {
-      samples: samples.filter(({ test }) => test === action.id).map(({ sample }) => sample),
-    };
-    return {
-      expectations: judgeExpectations(action, papers, observed),
-      limits: judgeLimits(action, papers, observed),
-    };
-  });
-  return pointedBy(judged);
-}
+const familiesPointedTo = oncePerRun(
+  ({ scenario, papers, samples }: Run): ReadonlySet<Family> => {
+    const judged = allowedActions(scenario).map((action) => {
+      const observed = {
+        samples: samples.filter(({ test }) => test === action.id).map(({ sample }) => sample),
+      };
+      return {
+        expectations: judgeExpectations(action, papers, observed),
+        limits: judgeLimits(action, papers, observed),
+      };
+    });
+    return pointedBy(judged);
+  },
+  () => '',
+);
 
 const pointedBy = (judged: readonly Pick<VerifiedAction, 'expectations' | 'limits'>[]): ReadonlySet<Family> =>
   new Set(

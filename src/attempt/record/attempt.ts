@@ -168,30 +168,33 @@ const digest = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
 export const digestOf = (value: unknown): string => digest(canonical(value));
 
 /** Hash of an entry on top of the one before it, as both were written. */
-export function chainedHash(attempt: Attempt, index: number): string {
-  const { entries } = asWritten(attempt);
-  const entry = entries[index] ?? {};
-  const before = index === 0 ? genesis(attempt) : entries[index - 1]?.hash;
-  const known = hashed.get(entry);
-  if (known !== undefined && known.before === before) return known.hash;
-  const content = Object.fromEntries(Object.entries(entry).filter(([key]) => key !== 'hash'));
-  const hash = digest(before + canonical(content));
-  hashed.set(entry, { before, hash });
-  return hash;
+function hashOn(before: string | undefined, { hash: _, ...content }: Written['entries'][number]): string {
+  return digest(before + canonical(content));
 }
 
-/** An entry never changes, and the whole chain is looked at whenever an attempt is marked or told. */
-const hashed = new WeakMap<object, { readonly before: string | undefined; readonly hash: string }>();
+const broken = new WeakMap<Attempt, readonly number[]>();
+
+/** Where in a log a hash is not that of its entry on top of the one before: in one pass, and once for an attempt. */
+export function brokenLinks(attempt: Attempt): readonly number[] {
+  const known = broken.get(attempt);
+  if (known !== undefined) return known;
+  const { entries } = asWritten(attempt);
+  let before: string | undefined = genesis(attempt);
+  const found: number[] = [];
+  for (const [i, entry] of entries.entries()) {
+    if (entry.hash !== hashOn(before, entry)) found.push(i);
+    before = entry.hash;
+  }
+  broken.set(attempt, found);
+  return found;
+}
 
 /** The attempt with one more entry at its end. Throws for one of an older format: its chain cannot go on in this one. */
 export function appended(attempt: Attempt, entry: Noted, at: number, wall: number): Attempt {
   if (isConverted(attempt)) throw new Error('an attempt of an older format cannot be gone on with');
-  const unhashed = { ...attempt, entries: [...attempt.entries, { ...entry, at, wall, hash: '' } as Entry] };
-  const hash = chainedHash(unhashed, attempt.entries.length);
-  return {
-    ...unhashed,
-    entries: unhashed.entries.map((e, i) => (i === attempt.entries.length ? { ...e, hash } : e)),
-  };
+  const logged = { ...entry, at, wall, hash: '' };
+  const hash = hashOn(attempt.entries.at(-1)?.hash ?? genesis(attempt), logged);
+  return { ...attempt, entries: [...attempt.entries, { ...logged, hash } as Entry] };
 }
 
 /** The record code, first eight characters of the last hash: what a tutor notes at hand-in. */

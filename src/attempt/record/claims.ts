@@ -1,6 +1,6 @@
 /** Where a file says of itself what its replay does not say: times, chain, marks. Nothing of it is believed. */
 import type { Attempt } from './attempt.ts';
-import { chainedHash, ENGINE } from './attempt.ts';
+import { brokenLinks, ENGINE } from './attempt.ts';
 import type { Run } from './run.ts';
 
 /** Figures of a file's own marks that are compared, by their names in `Marks`. */
@@ -36,9 +36,7 @@ function brokenLog({ attempt, times }: Run): readonly Doubt[] {
         ? []
         : [{ id: 'says-otherwise', path: `entries[${i}].at`, said: at, against: 'replay', is: times[i] }],
     ),
-    ...entries.flatMap(({ hash }, i): readonly Doubt[] =>
-      hash === chainedHash(attempt, i) ? [] : [{ id: 'broken-chain', entry: i }],
-    ),
+    ...brokenLinks(attempt).map((entry): Doubt => ({ id: 'broken-chain', entry })),
   ];
 }
 

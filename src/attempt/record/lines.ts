@@ -21,6 +21,8 @@ export interface Line {
   readonly judged: boolean;
   readonly values: Values;
   readonly source: Source;
+  /** Where whoever set the job put another figure into it, why. */
+  readonly own?: Expectation['own'];
   /** Of what this test cannot tell: the tests that do, by their ids. */
   readonly toldBy: readonly string[];
 }
@@ -41,13 +43,14 @@ function linesDrawn(scenario: Scenario, action: TestAction): readonly Line[] {
   const draw = drawer(scenario.seed);
   const lines: Line[] = [
     ...action.expectations(papers).map(
-      ({ id, of, should, values = {}, source }): Line => ({
+      ({ id, of, should, values = {}, source, own }): Line => ({
         id,
         subject: of,
         right: should ? ('should' as const) : ('should-not' as const),
         judged: true,
         values,
         source,
+        ...(own === undefined ? {} : { own }),
         toldBy: [],
       }),
     ),

@@ -49,7 +49,7 @@ export function originOf(attempt: Attempt, given: unknown, shipped: readonly unk
       id,
       sha256: scenarioHash(given),
       from: 'against',
-      differs: [...differencesFrom(given, scenario, 'given'), ...otherSupport(given, scenario)],
+      differs: differencesFromGiven(given, scenario),
     };
   const sha256 = scenarioHash(scenario);
   const own = withIdOf(attempt, shipped);
@@ -57,6 +57,12 @@ export function originOf(attempt: Attempt, given: unknown, shipped: readonly unk
   const differs = own === undefined ? [] : differencesFrom(own, scenario, 'shipped');
   return { id, sha256, from: 'carried', differs };
 }
+
+/** Where what an attempt carries is not the scenario by which it is marked. */
+export const differencesFromGiven = (given: unknown, carried: unknown): readonly Doubt[] => [
+  ...differencesFrom(given, carried, 'given'),
+  ...otherSupport(given, carried),
+];
 
 const differencesFrom = (right: unknown, carried: unknown, against: 'given' | 'shipped'): readonly Doubt[] =>
   differingFrom(decisive(right), decisive(carried), 'scenario').map(({ path, first, second }) => ({

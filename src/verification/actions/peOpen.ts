@@ -5,6 +5,7 @@ import type { Procedure } from '../testAction.ts';
 import { type Loss, lossSteps } from './pilotLost.ts';
 
 export const loss: Loss = {
+  test: 'pe-open',
   of: 'earth-open',
   is: ({ earth }) => earth === 'open',
   mended: { earth: 'sound' },

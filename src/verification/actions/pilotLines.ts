@@ -3,12 +3,14 @@
 import type { ReadingOf } from '../../bench/reading.ts';
 import { isOf } from '../../bench/reading.ts';
 import { DUTY_UNCERTAINTY, FREQUENCY_DIGITS } from '../../bench/readings/pilot.ts';
-import { DUTY_TOLERANCE, dutyForCurrent, PILOT_FREQUENCY } from '../../laws/pilotDuty.ts';
-import type { Amps, Duty, Range } from '../../laws/quantities.ts';
+import { DUTY_TOLERANCE, dutyForCurrent } from '../../laws/pilotDuty.ts';
+import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
+import type { Amps, Duty, Range, Seconds } from '../../laws/quantities.ts';
 import { GREATEST_DUTY_CHANGE, GREATEST_ON_AFTER_READY } from '../../laws/timing.ts';
 import {
   hasPassed,
   inState,
+  isInside,
   isNumberInside,
   judgeAll,
   readingsOf,
@@ -18,24 +20,75 @@ import {
 } from '../judging.ts';
 import type { Observed, Sample } from '../observed.ts';
 import { mayWait, offerRange } from '../offer.ts';
+import { stating } from '../stated.ts';
 import type { Expectation, Papers } from '../testAction.ts';
 
 export const pilotReadings = (o: Observed, when: When): readonly ReadingOf<'pilot'>[] =>
   readingsOf(o, 'pilot', when);
 
 /** One half of the pilot against its measured range (IEC 61851-1:2017 Table A.10). */
-export const isHalfInside = (r: ReadingOf<'pilot'>, half: 'high' | 'low', range: Range): boolean =>
+export const isHalfInside = (r: ReadingOf<'pilot'>, half: 'high' | 'low', range: Partial<Range>): boolean =>
   isNumberInside(r[half] ?? 0, r.uncertainty ?? 0, range);
 
-export const halfInside = (readings: readonly ReadingOf<'pilot'>[], half: 'high' | 'low', range: Range) =>
-  judgeAll(readings, (r) => isHalfInside(r, half, range));
+export const halfInside = (
+  readings: readonly ReadingOf<'pilot'>[],
+  half: 'high' | 'low',
+  range: Partial<Range>,
+) => judgeAll(readings, (r) => isHalfInside(r, half, range));
+
+interface Peak extends Omit<Expectation, 'judge'> {
+  readonly state: 'A' | 'B' | 'D';
+  readonly when: When;
+}
+
+/** The pilot's positive peak in its range for a state (IEC 61851-1:2017 Table A.10), or in the one that a job states. */
+export function peakOf(papers: Papers, test: string, { state, when, ...line }: Peak): Expectation {
+  const { ranges, line: stated } = stating(papers, test, line.source, {
+    [line.id]: { unit: 'V', ...MEASURED_PILOT[state] },
+  });
+  return {
+    ...line,
+    ...stated,
+    judge: (o) => halfInside(pilotReadings(o, when), 'high', ranges[line.id] as Partial<Range>),
+  };
+}
+
+/** From the end of whatever let it supply to a dead outlet: the time of the test's own limit `opening`. */
+export function offInTime(
+  papers: Papers,
+  test: string,
+  {
+    greatest,
+    isMeant,
+    ...line
+  }: Omit<Expectation, 'judge' | 'should'> & {
+    readonly greatest: Seconds;
+    readonly isMeant: (of: string) => boolean;
+  },
+): Expectation {
+  const { ranges, line: stated } = stating(papers, test, line.source, {
+    opening: { unit: 's', greatest, ofLimit: true },
+  });
+  return {
+    ...line,
+    ...stated,
+    should: true,
+    judge: (o) =>
+      judgeAll(
+        readingsOf(o, 'opening-time', () => true).filter(
+          (r) => r.qualifier !== 'unable' && isMeant(r.of ?? ''),
+        ),
+        (r) => isInside(r, ranges.opening),
+      ),
+  };
+}
 
 export const oscillating = (r: ReadingOf<'pilot'>): boolean =>
   r.frequency !== null && r.frequency !== undefined;
 
-/** Of a pilot that oscillates (IEC 61851-1:2017 Table A.2). */
-export const hasRightFrequency = ({ frequency }: ReadingOf<'pilot'>): boolean =>
-  isNumberInside(frequency ?? 0, FREQUENCY_DIGITS, PILOT_FREQUENCY.range);
+/** Of a pilot that oscillates. */
+export const hasFrequency = ({ frequency }: ReadingOf<'pilot'>, range: Partial<Range>): boolean =>
+  isNumberInside(frequency ?? 0, FREQUENCY_DIGITS, range);
 
 /** A changed limit of the site may take this long to be followed. */
 const followed = (o: Observed, sample: Sample): boolean => {

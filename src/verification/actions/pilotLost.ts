@@ -1,18 +1,19 @@
 /** What losing the pilot and losing PE at the vehicle have in common: to the unit both look as unplugged. */
+
 import type { Opening } from '../../bench/readings/choices.ts';
 import type { StandIn } from '../../bench/standIn.ts';
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import type { Seconds } from '../../laws/quantities.ts';
-import { inState, isInside, judgeAll, outletDead, readingsOf, settledFor, type When } from '../judging.ts';
+import { inState, judgeAll, outletDead, settledFor, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { permission, unplug, untilSupplied } from '../offer.ts';
 import type { Source } from '../sources.ts';
 import { CIRCUIT, pilotStandard } from '../sources.ts';
 import { outletVoltages, pilot, waitFor } from '../steps.ts';
 import type { Expectation, Limit, Papers } from '../testAction.ts';
-import { halfInside, offeredReadings, oscillating, pilotReadings } from './pilotLines.ts';
+import { offeredReadings, offInTime, oscillating, peakOf } from './pilotLines.ts';
 
 export interface Loss {
+  readonly test: string;
   readonly of: Opening;
   readonly is: (standIn: StandIn) => boolean;
   readonly mended: Partial<StandIn>;
@@ -44,20 +45,14 @@ export const lossSteps = (papers: Papers, loss: Loss) =>
 export function lossExpectations(papers: Papers, loss: Loss): readonly Expectation[] {
   const points: Expectation['points'] = ['pilot', 'switching'];
   return [
-    {
+    offInTime(papers, loss.test, {
       id: 'off-in-time',
-      should: true,
       source: loss.source,
       of: 'unit',
       points,
-      judge: (o) =>
-        judgeAll(
-          readingsOf(o, 'opening-time', () => true).filter(
-            (r) => r.of === loss.of && r.qualifier !== 'unable',
-          ),
-          (r) => isInside(r, { greatest: loss.greatest }),
-        ),
-    },
+      greatest: loss.greatest,
+      isMeant: (of) => of === loss.of,
+    }),
     {
       id: 'voltage',
       should: false,
@@ -66,14 +61,15 @@ export function lossExpectations(papers: Papers, loss: Loss): readonly Expectati
       points,
       judge: (o) => outletDead(papers, o, settledFor(lost(loss), 0.5)),
     },
-    {
+    peakOf(papers, loss.test, {
       id: 'as-unplugged',
       should: true,
       source: CIRCUIT,
       of: 'circuit',
       points: ['pilot'],
-      judge: (o) => halfInside(pilotReadings(o, settledFor(lost(loss), 0.5)), 'high', MEASURED_PILOT.A),
-    },
+      state: 'A',
+      when: settledFor(lost(loss), 0.5),
+    }),
     {
       id: 'offers-again',
       should: true,

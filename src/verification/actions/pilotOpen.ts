@@ -5,6 +5,7 @@ import type { Procedure } from '../testAction.ts';
 import { type Loss, lossSteps } from './pilotLost.ts';
 
 export const loss: Loss = {
+  test: 'pilot-open',
   of: 'pilot-open',
   is: ({ pilot }) => pilot === 'open',
   mended: { pilot: 'sound' },

@@ -1,4 +1,5 @@
 /** What three lines show at a place, at the origin and at the outlet alike: the voltages between them, and their order. */
+
 import type { OperationInput } from '../../bench/operation.ts';
 import type { Reading } from '../../bench/reading.ts';
 import { ROOT_THREE } from '../../laws/loop.ts';
@@ -10,6 +11,7 @@ import { between, isInside, judgeAll, outletSupplied, readingsOf, type When } fr
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
 import type { Source } from '../sources.ts';
+import { stating } from '../stated.ts';
 import { voltage } from '../steps.ts';
 import type { Expectation, Finding, Papers } from '../testAction.ts';
 
@@ -71,12 +73,15 @@ export function threeLines(papers: Papers, place: Place, when: When): readonly E
   // An outlet that is not supplied says nothing of the lines.
   const shown = (o: Observed) => place === 'incoming' || outletSupplied(papers, o, when) === 'met';
   const { least, greatest, source } = place === 'incoming' ? supplied(papers) : afterDrop(papers);
+  const inForce = stating(papers, place === 'incoming' ? 'supply-volts' : 'state-c', source, {
+    'line-to-line': { unit: 'V', least, greatest },
+  });
+  const range = inForce.ranges['line-to-line'];
   return [
     {
       id: 'line-to-line',
       should: true,
-      values: { least, greatest },
-      source,
+      ...inForce.line,
       of: 'circuit',
       points: ['supply-wiring'],
       judge: (o: Observed) => {
@@ -84,7 +89,7 @@ export function threeLines(papers: Papers, place: Place, when: When): readonly E
         // Three lines at their own least make a little less than the round figure: that is no fault of theirs.
         const round = supply.lineToLine.least - ROOT_THREE * supply.lineToNeutral.least;
         return everyPair(readingsOf(o, 'voltage', when), linePairs(papers, place), (r) =>
-          withinLimits(r, { least: least - Math.max(0, round), greatest }),
+          withinLimits(r, { ...range, least: (range.least ?? 0) - Math.max(0, round) }),
         );
       },
     },

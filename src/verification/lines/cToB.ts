@@ -1,16 +1,7 @@
 /** What test action `c-to-b` ought to show. */
 import { GREATEST_OFF_AFTER_NOT_READY } from '../../laws/timing.ts';
-import { asked, isDue, offersShown } from '../actions/pilotLines.ts';
-import {
-  inState,
-  isInside,
-  judgeAll,
-  outletDead,
-  outletSupplied,
-  readingsOf,
-  settledFor,
-  type When,
-} from '../judging.ts';
+import { asked, isDue, offersShown, offInTime } from '../actions/pilotLines.ts';
+import { inState, judgeAll, outletDead, outletSupplied, settledFor, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { session } from '../offer.ts';
 import { pilotStandard } from '../sources.ts';
@@ -32,18 +23,14 @@ function askedAgain(papers: Papers, o: Observed): When {
 
 export const cToB: TestLines = {
   expectations: (papers) => [
-    {
+    offInTime(papers, 'c-to-b', {
       id: 'off-in-time',
-      should: true,
       source: pilotStandard('Table A.6 sequence 8.1'),
       of: 'unit',
       points: ['switching', 'pilot'],
-      judge: (o) =>
-        judgeAll(
-          readingsOf(o, 'opening-time', () => true).filter((r) => r.qualifier !== 'unable'),
-          (r) => isInside(r, { greatest: GREATEST_OFF_AFTER_NOT_READY }),
-        ),
-    },
+      greatest: GREATEST_OFF_AFTER_NOT_READY,
+      isMeant: () => true,
+    }),
     {
       id: 'voltage',
       should: false,

@@ -3,7 +3,8 @@ import type { Reading } from '../../bench/reading.ts';
 import { codedCurrent } from '../../laws/proximity.ts';
 import { GREATEST_OFF_AFTER_PROXIMITY_LOSS } from '../../laws/timing.ts';
 import { DRAWN, overLoad } from '../actions/codingInUse.ts';
-import { inState, isInside, judgeAll, outletDead, readingsOf, settledFor, type When } from '../judging.ts';
+import { offInTime } from '../actions/pilotLines.ts';
+import { inState, outletDead, settledFor, type When } from '../judging.ts';
 import { pilotStandard, published } from '../sources.ts';
 import type { Expectation, Papers, TestLines } from '../testAction.ts';
 
@@ -12,18 +13,15 @@ const CHOSEN_TIME = published('IEC 61851-1:2017 Annex B, Table B.2', 'time-as-lo
 
 const isLoss = (r: Reading): boolean => r.quantity === 'opening-time' && r.of === 'proximity-lost';
 
-const lostInTime: Expectation = {
-  id: 'lost-in-time',
-  should: true,
-  source: CHOSEN_TIME,
-  of: 'unit',
-  points: ['proximity-retention', 'switching'],
-  judge: (o) =>
-    judgeAll(
-      readingsOf(o, 'opening-time', () => true).filter((r) => isLoss(r) && r.qualifier !== 'unable'),
-      (r) => isInside(r, { greatest: GREATEST_OFF_AFTER_PROXIMITY_LOSS }),
-    ),
-};
+const lostInTime = (papers: Papers): Expectation =>
+  offInTime(papers, 'coding-in-use', {
+    id: 'lost-in-time',
+    source: CHOSEN_TIME,
+    of: 'unit',
+    points: ['proximity-retention', 'switching'],
+    greatest: GREATEST_OFF_AFTER_PROXIMITY_LOSS,
+    isMeant: (of) => of === 'proximity-lost',
+  });
 
 const lost: When = (setUp, sample) => setUp.standIn.coding === null && inState('C')(setUp, sample);
 
@@ -66,7 +64,7 @@ const cutOff = (papers: Papers): readonly Expectation[] => {
 };
 
 export const codingInUse: TestLines = {
-  expectations: (papers) => [lostInTime, staysLive(papers), ...cutOff(papers)],
+  expectations: (papers) => [lostInTime(papers), staysLive(papers), ...cutOff(papers)],
   figures: () => [],
   limits: () => [
     {

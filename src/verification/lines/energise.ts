@@ -1,6 +1,4 @@
-/** What test action `energise` ought to show. */
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
-import { halfInside, oscillating, pilotReadings } from '../actions/pilotLines.ts';
+import { oscillating, peakOf, pilotReadings } from '../actions/pilotLines.ts';
 import { judgeAll, outletDead, samplesWhen, settledFor, unplugged } from '../judging.ts';
 import { PRACTICE, pilotStandard, SHEET } from '../sources.ts';
 import type { TestLines } from '../testAction.ts';
@@ -56,14 +54,15 @@ export const energise: TestLines = {
         points: ['supply-wiring', 'pilot', 'switching', 'residual-direct'],
         judge: (o) => judgeAll(samplesWhen(o, ready), ({ seen }) => seen.indicator === 'ready'),
       },
-      {
+      peakOf(papers, 'energise', {
         id: 'twelve-volts',
         should: true,
         source: pilotStandard('Tables A.4 and A.10'),
         of: 'unit',
         points: ['pilot', 'supply-wiring'],
-        judge: (o) => halfInside(pilotReadings(o, ready), 'high', MEASURED_PILOT.A),
-      },
+        state: 'A',
+        when: ready,
+      }),
     ];
   },
   figures: () => [],

@@ -1,6 +1,5 @@
 /** What test action `finish` ought to show. */
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
-import { halfInside, pilotReadings } from '../actions/pilotLines.ts';
+import { peakOf } from '../actions/pilotLines.ts';
 import { judgeAll, outletDead, samplesWhen, settledFor, unplugged, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { pilotStandard, SHEET } from '../sources.ts';
@@ -27,14 +26,15 @@ export const finish: TestLines = {
       points: ['pilot', 'switching', 'residual-direct'],
       judge: (o) => judgeAll(last(o), ({ seen }) => seen.indicator === 'ready'),
     },
-    {
+    peakOf(papers, 'finish', {
       id: 'twelve-volts',
       should: true,
       source: pilotStandard('Table A.10'),
       of: 'unit',
       points: ['pilot'],
-      judge: (o) => halfInside(pilotReadings(o, settled), 'high', MEASURED_PILOT.A),
-    },
+      state: 'A',
+      when: settled,
+    }),
     {
       id: 'plug',
       should: false,

@@ -1,5 +1,6 @@
 /** What test action `pilot-short` ought to show. */
 import { GREATEST_OFF_AFTER_PILOT_SHORT } from '../../laws/timing.ts';
+import { offInTime } from '../actions/pilotLines.ts';
 import { shorted } from '../actions/pilotShort.ts';
 import { isInside, judgeAll, outletDead, readingsOf, samplesWhen, settledFor } from '../judging.ts';
 import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
@@ -7,20 +8,14 @@ import type { TestLines } from '../testAction.ts';
 
 export const pilotShort: TestLines = {
   expectations: (papers) => [
-    {
+    offInTime(papers, 'pilot-short', {
       id: 'off-in-time',
-      should: true,
       source: pilotStandard('6.3.1.2, Table A.6 sequence 12'),
       of: 'unit',
       points: ['pilot', 'switching'],
-      judge: (o) =>
-        judgeAll(
-          readingsOf(o, 'opening-time', () => true).filter(
-            (r) => r.of === 'pilot-short' && r.qualifier !== 'unable',
-          ),
-          (r) => isInside(r, { greatest: GREATEST_OFF_AFTER_PILOT_SHORT }),
-        ),
-    },
+      greatest: GREATEST_OFF_AFTER_PILOT_SHORT,
+      isMeant: (of) => of === 'pilot-short',
+    }),
     {
       id: 'voltage',
       should: false,

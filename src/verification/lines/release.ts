@@ -1,6 +1,6 @@
 /** What test action `release` ought to show. */
-import { GREATEST_UNLOCK_AFTER_FAULT, GREATEST_UNLOCK_AFTER_UNPLUGGING } from '../../laws/timing.ts';
 import { shorted } from '../actions/pilotShort.ts';
+import { afterFault, afterGoing, timeOf } from '../actions/release.ts';
 import { judgeAll, samplesWhen, settledFor, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { pilotStandard } from '../sources.ts';
@@ -25,22 +25,22 @@ const notHeld = (o: Observed, when: When): Finding =>
   judgeAll(samplesWhen(o, when), ({ seen }) => seen.plug !== 'held');
 
 export const release: TestLines = {
-  expectations: () => [
+  expectations: (papers) => [
     {
       id: 'after-going',
       should: true,
-      source: pilotStandard('Table A.6 sequence 2.1'),
+      ...afterGoing(papers).line,
       of: 'unit',
       points: ['proximity-retention'],
-      judge: (o) => notHeld(o, settledFor(gone, GREATEST_UNLOCK_AFTER_UNPLUGGING)),
+      judge: (o) => notHeld(o, settledFor(gone, timeOf(afterGoing(papers).ranges['after-going']))),
     },
     {
       id: 'after-fault',
       should: true,
-      source: pilotStandard('Table A.6 sequence 12'),
+      ...afterFault(papers).line,
       of: 'unit',
       points: ['proximity-retention'],
-      judge: (o) => notHeld(o, settledFor(shorted, GREATEST_UNLOCK_AFTER_FAULT)),
+      judge: (o) => notHeld(o, settledFor(shorted, timeOf(afterFault(papers).ranges['after-fault']))),
     },
     {
       id: 'released-live',

@@ -1,6 +1,4 @@
-/** What test action `state-a` ought to show. */
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
-import { halfInside, pilotReadings } from '../actions/pilotLines.ts';
+import { peakOf } from '../actions/pilotLines.ts';
 import { judgeAll, outletDead, samplesWhen, settledFor, unplugged } from '../judging.ts';
 import { pilotStandard, SHEET } from '../sources.ts';
 import type { TestLines } from '../testAction.ts';
@@ -15,14 +13,15 @@ export const stateA: TestLines = {
       points: ['switching'],
       judge: (o) => outletDead(papers, o, unplugged),
     },
-    {
+    peakOf(papers, 'state-a', {
       id: 'high',
       should: true,
       source: pilotStandard('Table A.10'),
       of: 'unit',
       points: ['pilot'],
-      judge: (o) => halfInside(pilotReadings(o, settledFor(unplugged, 0.5)), 'high', MEASURED_PILOT.A),
-    },
+      state: 'A',
+      when: settledFor(unplugged, 0.5),
+    }),
     {
       id: 'ready',
       should: true,

@@ -1,7 +1,5 @@
-/** What test action `state-d` ought to show. */
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import { GREATEST_VENTILATION } from '../../laws/timing.ts';
-import { halfInside, pilotReadings } from '../actions/pilotLines.ts';
+import { peakOf } from '../actions/pilotLines.ts';
 import { inState, outletDead, outletSupplied, settledFor } from '../judging.ts';
 import { mayWait } from '../offer.ts';
 import { pilotStandard } from '../sources.ts';
@@ -23,14 +21,15 @@ const ventilated = (papers: Papers): readonly Expectation[] => [
       );
     },
   },
-  {
+  peakOf(papers, 'state-d', {
     id: 'fault',
     should: false,
     source: pilotStandard('Tables A.2 and A.3', 'by-annex-a-circuit'),
     of: 'unit',
     points: ['pilot'],
-    judge: (o) => halfInside(pilotReadings(o, settledFor(inState('D'), 0.5)), 'high', MEASURED_PILOT.D),
-  },
+    state: 'D',
+    when: settledFor(inState('D'), 0.5),
+  }),
 ];
 
 const unventilated = (papers: Papers): readonly Expectation[] => [
@@ -42,14 +41,15 @@ const unventilated = (papers: Papers): readonly Expectation[] => [
     points: ['switching', 'pilot'],
     judge: (o) => outletDead(papers, o, settledFor(inState('D'), GREATEST_VENTILATION)),
   },
-  {
+  peakOf(papers, 'state-d', {
     id: 'high',
     should: true,
     source: pilotStandard('Tables A.2 and A.3', 'by-annex-a-circuit'),
     of: 'unit',
     points: ['pilot'],
-    judge: (o) => halfInside(pilotReadings(o, settledFor(inState('D'), 0.5)), 'high', MEASURED_PILOT.D),
-  },
+    state: 'D',
+    when: settledFor(inState('D'), 0.5),
+  }),
 ];
 
 export const stateD: TestLines = {

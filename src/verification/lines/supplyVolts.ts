@@ -1,4 +1,5 @@
 /** What test action `supply-volts` ought to show. */
+
 import type { Reading } from '../../bench/reading.ts';
 import type { Amps, Volts } from '../../laws/quantities.ts';
 import { OPEN_PEN_WINDOW } from '../../laws/supplyLimits.ts';
@@ -10,6 +11,7 @@ import { between, isInside, judgeAll, readingsOf, samplesWhen, type When } from 
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { CIRCUIT, PRACTICE } from '../sources.ts';
+import { stating } from '../stated.ts';
 import type { Expectation, Finding, Papers, TestLines } from '../testAction.ts';
 
 /** What load current may make of neutral or earth against true earth, V. Common practice, no source: a few volts. */
@@ -89,17 +91,23 @@ const unitWindow = (papers: Papers): readonly Expectation[] =>
 export const supplyVolts: TestLines = {
   expectations: (papers) => {
     const { supply } = rulesFor(papers);
+    const { least, greatest } = supply.lineToNeutral;
+    const lineToNeutral = stating(papers, 'supply-volts', supply.source, {
+      'line-to-neutral': { unit: 'V', least, greatest },
+    });
     const { earthing } = papers.site;
     const mostLifted = earthing === 'TN-C-S' ? LAST_DIGIT : FEW;
     return [
       {
         id: 'line-to-neutral',
         should: true,
-        values: { ...supply.lineToNeutral },
-        source: supply.source,
+        ...lineToNeutral.line,
         of: 'circuit',
         points: ['supply-wiring'],
-        judge: (o) => everyPair(volts(o), toNeutral(papers), (r) => withinLimits(r, supply.lineToNeutral)),
+        judge: (o) =>
+          everyPair(volts(o), toNeutral(papers), (r) =>
+            withinLimits(r, lineToNeutral.ranges['line-to-neutral']),
+          ),
       },
       ...unitWindow(papers),
       {

@@ -1,16 +1,6 @@
-/** What test action `unplug` ought to show. */
-import { MEASURED_PILOT } from '../../laws/pilotLevels.ts';
 import { GREATEST_OFF_AFTER_UNPLUGGING } from '../../laws/timing.ts';
-import { halfInside, pilotReadings } from '../actions/pilotLines.ts';
-import {
-  isInside,
-  judgeAll,
-  outletDead,
-  readingsOf,
-  samplesWhen,
-  settledFor,
-  type When,
-} from '../judging.ts';
+import { offInTime, peakOf } from '../actions/pilotLines.ts';
+import { judgeAll, outletDead, samplesWhen, settledFor, type When } from '../judging.ts';
 import { pilotStandard, SHEET } from '../sources.ts';
 import type { TestLines } from '../testAction.ts';
 
@@ -22,20 +12,14 @@ const goings = ['unplug', 'C-to-A'];
 
 export const unplug: TestLines = {
   expectations: (papers) => [
-    {
+    offInTime(papers, 'unplug', {
       id: 'off-in-time',
-      should: true,
       source: pilotStandard('Table A.6 sequence 2.2'),
       of: 'unit',
       points: ['switching', 'pilot'],
-      judge: (o) =>
-        judgeAll(
-          readingsOf(o, 'opening-time', () => true).filter(
-            (r) => goings.includes(r.of ?? '') && r.qualifier !== 'unable',
-          ),
-          (r) => isInside(r, { greatest: GREATEST_OFF_AFTER_UNPLUGGING }),
-        ),
-    },
+      greatest: GREATEST_OFF_AFTER_UNPLUGGING,
+      isMeant: (of) => goings.includes(of),
+    }),
     {
       id: 'voltage',
       should: false,
@@ -44,14 +28,15 @@ export const unplug: TestLines = {
       points: ['switching', 'pilot'],
       judge: (o) => outletDead(papers, o, settledFor(noVehicle, 0.5)),
     },
-    {
+    peakOf(papers, 'unplug', {
       id: 'twelve-volts',
       should: true,
       source: pilotStandard('Tables A.4 and A.10, Table A.6 sequence 9.3'),
       of: 'unit',
       points: ['pilot'],
-      judge: (o) => halfInside(pilotReadings(o, settledFor(noVehicle, 0.5)), 'high', MEASURED_PILOT.A),
-    },
+      state: 'A',
+      when: settledFor(noVehicle, 0.5),
+    }),
     {
       id: 'session-ends',
       should: true,

@@ -1,6 +1,7 @@
 /** Words of the test action `coding-in-use`. */
 import { GREATEST_OFF_AFTER_PROXIMITY_LOSS } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
+import { offWithin } from '../rangeWords.ts';
 import { milliseconds, num } from '../values.ts';
 
 const LOST = milliseconds(GREATEST_OFF_AFTER_PROXIMITY_LOSS);
@@ -13,9 +14,9 @@ export const codingInUse: ActionWords = {
   },
   lines: {
     'lost-in-time': {
-      text: `switches the outlet off within ${LOST} ms when the plug’s coding is lost`,
+      text: (v) => `switches the outlet off within ${offWithin(v)} when the plug’s coding is lost`,
       why: 'When the unit no longer reads the coding resistor, the plug may be on its way out. Its contacts would part live in somebody’s hand.',
-      otherwise: `an opening time above ${LOST} ms, or an outlet that never goes dead`,
+      otherwise: (v) => `an opening time above ${offWithin(v)}, or an outlet that never goes dead`,
     },
     'stays-live': {
       text: 'goes on supplying while the coding is missing and the vehicle still asks',

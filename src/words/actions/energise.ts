@@ -1,6 +1,6 @@
 /** Words of the test action `energise`. */
 import type { ActionWords } from '../actionWords.ts';
-import { PILOT_AT_REST } from '../pilotWords.ts';
+import { pilotAtRest } from '../pilotWords.ts';
 import { num } from '../values.ts';
 
 export const energise: ActionWords = {
@@ -35,7 +35,7 @@ export const energise: ActionWords = {
       otherwise: 'a dark display, or a fault shown, when that time is over',
     },
     'twelve-volts': {
-      text: `holds the pilot at ${PILOT_AT_REST} once it is ready`,
+      text: (v) => `holds the pilot at ${pilotAtRest(v, 'twelve-volts')} once it is ready`,
       why: 'With nothing plugged in, no current flows through the pilot’s 1 kΩ, so its full voltage stands at the outlet. A wrong voltage makes the unit mistake one state for another.',
       otherwise: 'another voltage, such as 10.8 V, about 9 V as with a vehicle, or about 0 V',
     },

@@ -1,7 +1,7 @@
 /** Words of the test action `finish`. */
 import { GREATEST_UNLOCK_AFTER_UNPLUGGING } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
-import { PILOT_AT_REST } from '../pilotWords.ts';
+import { pilotAtRest } from '../pilotWords.ts';
 
 const UNLOCK = `${GREATEST_UNLOCK_AFTER_UNPLUGGING} s`;
 
@@ -19,7 +19,7 @@ export const finish: ActionWords = {
       otherwise: 'a fault still shown, or a dark display',
     },
     'twelve-volts': {
-      text: `holds the pilot at ${PILOT_AT_REST}`,
+      text: (v) => `holds the pilot at ${pilotAtRest(v, 'twelve-volts')}`,
       why: 'With no vehicle, no current flows through the pilot’s 1 kΩ. A lower voltage means that something still loads the pilot, and the unit would look for a vehicle.',
       otherwise: 'another voltage, such as 10.8 V, or about 9 V as with a vehicle connected',
     },

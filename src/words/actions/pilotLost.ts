@@ -1,8 +1,8 @@
 /** Words of what losing the pilot and losing PE at the vehicle have in common. */
 import { GREATEST_OFF_AFTER_EARTH_LOSS } from '../../laws/timing.ts';
 import type { LimitWords, LineWords } from '../actionWords.ts';
-import { PILOT_AT_REST } from '../pilotWords.ts';
-import { LIVE_LINE } from '../rangeWords.ts';
+import { pilotAtRest } from '../pilotWords.ts';
+import { LIVE_LINE, offWithin } from '../rangeWords.ts';
 import { milliseconds } from '../values.ts';
 
 /** The same time for both. */
@@ -17,9 +17,10 @@ interface Lost {
 
 export const lossLines = ({ what, whyOff, whyDead }: Lost): Readonly<Record<string, LineWords>> => ({
   'off-in-time': {
-    text: `switches the outlet off within ${OFF} when ${what} opens`,
+    text: (v) => `switches the outlet off within ${offWithin(v)} when ${what} opens`,
     why: whyOff,
-    otherwise: `an opening time above ${OFF}, perhaps 350 ms or 1 s, or an outlet that never goes dead`,
+    otherwise: (v) =>
+      `an opening time above ${offWithin(v)}, perhaps 350 ms or 1 s, or an outlet that never goes dead`,
   },
   voltage: {
     text: `leaves voltage on the outlet while ${what} is open`,
@@ -27,7 +28,7 @@ export const lossLines = ({ what, whyOff, whyDead }: Lost): Readonly<Record<stri
     otherwise: `${LIVE_LINE}, though ${what} is open`,
   },
   'as-unplugged': {
-    text: `brings the pilot to ${PILOT_AT_REST} while ${what} is open`,
+    text: (v) => `brings the pilot to ${pilotAtRest(v, 'as-unplugged')} while ${what} is open`,
     why: 'No current flows through the pilot’s 1 kΩ, so no voltage drops there. To the unit this looks like an unplugging, so it need not show a fault.',
     otherwise: 'another voltage, such as 10.8 V, or about 9 V as if a vehicle were still there',
   },

@@ -2,6 +2,7 @@
 import { GREATEST_OFF_AFTER_PILOT_SHORT } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
 import { LIVE_LINE } from '../rangeWords.ts';
+import { num } from '../values.ts';
 
 const OFF = `${GREATEST_OFF_AFTER_PILOT_SHORT} s`;
 
@@ -12,9 +13,11 @@ export const pilotShort: ActionWords = {
   },
   lines: {
     'off-in-time': {
-      text: `switches the outlet off within ${OFF} when the pilot is shorted to PE`,
+      text: (v) =>
+        `switches the outlet off within ${num(v, 'opening-greatest')} s when the pilot is shorted to PE`,
       why: 'The short sends the pilot’s current back before it reaches the vehicle. The unit can no longer see whether the vehicle is there and has its earth.',
-      otherwise: `an opening time above ${OFF}, or an outlet that never goes dead`,
+      otherwise: (v) =>
+        `an opening time above ${num(v, 'opening-greatest')} s, or an outlet that never goes dead`,
     },
     voltage: {
       text: 'leaves voltage on the outlet while the pilot is shorted',

@@ -1,9 +1,6 @@
 /** Words of the test action `release`. */
-import { GREATEST_UNLOCK_AFTER_FAULT, GREATEST_UNLOCK_AFTER_UNPLUGGING } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
-
-const AFTER_GOING = `${GREATEST_UNLOCK_AFTER_UNPLUGGING} s`;
-const AFTER_FAULT = `${GREATEST_UNLOCK_AFTER_FAULT} s`;
+import { num } from '../values.ts';
 
 export const release: ActionWords = {
   purpose: 'Show that the plug comes free after the vehicle has gone and after a fault, and never live.',
@@ -12,14 +9,14 @@ export const release: ActionWords = {
   },
   lines: {
     'after-going': {
-      text: `releases the plug within ${AFTER_GOING} once the vehicle has gone`,
+      text: (v) => `releases the plug within ${num(v, 'after-going-greatest')} s once the vehicle has gone`,
       why: 'With the vehicle gone the outlet is dead, so the plug may come out. A lock that stays shut traps the driver’s cable.',
-      otherwise: `the plug still held after ${AFTER_GOING}`,
+      otherwise: (v) => `the plug still held after ${num(v, 'after-going-greatest')} s`,
     },
     'after-fault': {
-      text: `releases the plug within ${AFTER_FAULT} of a fault on the pilot`,
+      text: (v) => `releases the plug within ${num(v, 'after-fault-greatest')} s of a fault on the pilot`,
       why: 'The fault has switched the outlet off, so the plug may come out. A driver should not lose the cable to a unit that has failed.',
-      otherwise: `the plug still held ${AFTER_FAULT} after the pilot was shorted`,
+      otherwise: (v) => `the plug still held ${num(v, 'after-fault-greatest')} s after the pilot was shorted`,
     },
     'released-live': {
       text: 'releases the plug before its contactor has opened',

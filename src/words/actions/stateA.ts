@@ -1,6 +1,6 @@
 /** Words of the test action `state-a`. */
 import type { ActionWords } from '../actionWords.ts';
-import { PILOT_AT_REST } from '../pilotWords.ts';
+import { pilotAtRest } from '../pilotWords.ts';
 import { LIVE_LINE } from '../rangeWords.ts';
 
 export const stateA: ActionWords = {
@@ -15,7 +15,7 @@ export const stateA: ActionWords = {
       otherwise: `${LIVE_LINE}, and often little to neutral`,
     },
     high: {
-      text: `holds the pilot at ${PILOT_AT_REST} with no vehicle there`,
+      text: (v) => `holds the pilot at ${pilotAtRest(v, 'high')} with no vehicle there`,
       why: 'No current flows through the pilot’s 1 kΩ, so its full voltage stands at the outlet. From a wrong voltage the unit mistakes one state for another.',
       otherwise: 'another voltage, such as 10.8 V, about 9 V as with a vehicle, or about 0 V',
     },

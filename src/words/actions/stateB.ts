@@ -1,6 +1,7 @@
 /** Words of the test action `state-b`. */
 import type { ActionWords } from '../actionWords.ts';
 import { LIVE_LINE } from '../rangeWords.ts';
+import { range } from '../values.ts';
 
 export const stateB: ActionWords = {
   purpose: 'Show that the unit finds the vehicle, offers the right current and supplies nothing yet.',
@@ -19,12 +20,13 @@ export const stateB: ActionWords = {
       otherwise: `${LIVE_LINE}, though the vehicle has not asked`,
     },
     high: {
-      text: 'brings the pilot’s positive peak to about 9 V (8.37 to 9.59 V)',
+      text: (v) => `brings the pilot’s positive peak to about 9 V (${range(v, 'high', 'V')})`,
       why: 'The vehicle’s 2.74 kΩ and the unit’s own 1 kΩ divide the 12 V of the pilot. At a wrong voltage the unit mistakes one state for another.',
       otherwise: 'a peak outside that range, such as 8.0 or 10.0 V, or 12 V as with no vehicle',
     },
     offers: {
-      text: 'offers a current: the pilot oscillates at about 1 kHz (980 to 1020 Hz), its negative peak at about −12 V (−12.6 to −11.4 V)',
+      text: (v) =>
+        `offers a current: the pilot oscillates at about 1 kHz (${range(v, 'frequency', 'Hz')}), its negative peak at about −12 V (${range(v, 'low', 'V')})`,
       why: 'An oscillating pilot tells the vehicle how much it may draw; at a wrong frequency the vehicle refuses. The vehicle’s diode blocks the negative half, so that half keeps its −12 V.',
       otherwise: 'a steady pilot, a frequency such as 950 Hz, or a negative peak such as −10 V',
     },

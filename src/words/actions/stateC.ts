@@ -2,7 +2,7 @@
 import { GREATEST_ON_AFTER_READY } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
 import { threeLines } from '../threeLines.ts';
-import { num } from '../values.ts';
+import { num, range } from '../values.ts';
 
 const ON = `${GREATEST_ON_AFTER_READY} s`;
 
@@ -28,7 +28,8 @@ export const stateC: ActionWords = {
       otherwise: `no voltage from a line to neutral at the outlet ${ON} after the request`,
     },
     pilot: {
-      text: 'makes the pilot oscillate between about 6 V (5.47 to 6.53 V) and about −12 V (−12.6 to −11.4 V)',
+      text: (v) =>
+        `makes the pilot oscillate between about 6 V (${range(v, 'high', 'V')}) and about −12 V (${range(v, 'low', 'V')})`,
       why: 'The vehicle adds 1.3 kΩ to its 2.74 kΩ, which pulls the positive peak from 9 V to 6 V. Its diode blocks the negative half, which keeps its −12 V.',
       otherwise: 'a peak outside its range, such as 4.9, 6.7 or −10 V, or a steady pilot',
     },

@@ -1,6 +1,7 @@
 /** Words of the test action `state-d`. */
 import { GREATEST_VENTILATION } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
+import { range } from '../values.ts';
 
 const ON = `${GREATEST_VENTILATION} s`;
 
@@ -16,7 +17,7 @@ export const stateD: ActionWords = {
       otherwise: `no voltage from a line to neutral at the outlet ${ON} after the request`,
     },
     fault: {
-      text: 'brings the pilot’s positive peak outside its range for D (2.59 to 3.28 V)',
+      text: (v) => `brings the pilot’s positive peak outside its range for D (${range(v, 'fault', 'V')})`,
       why: 'The vehicle’s 2.74 kΩ and 270 Ω in parallel and the unit’s 1 kΩ divide the 12 V of the pilot. Far from 3 V the unit mistakes the request for another state.',
       otherwise: 'a peak such as 2.3 or 3.8 V',
     },
@@ -26,7 +27,8 @@ export const stateD: ActionWords = {
       otherwise: `about 230 V from a line to PE at the outlet ${ON} after the request`,
     },
     high: {
-      text: 'brings the pilot’s positive peak to about 3 V (2.59 to 3.28 V), oscillating or steady',
+      text: (v) =>
+        `brings the pilot’s positive peak to about 3 V (${range(v, 'high', 'V')}), oscillating or steady`,
       why: 'The vehicle’s 2.74 kΩ and 270 Ω in parallel and the unit’s 1 kΩ divide the 12 V of the pilot. Far from 3 V the unit mistakes the request for another state.',
       otherwise: 'a peak outside that range, such as 2.3 or 3.8 V',
     },

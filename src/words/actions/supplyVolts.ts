@@ -1,7 +1,7 @@
 /** Words of the test action `supply-volts`. */
 import type { ActionWords } from '../actionWords.ts';
 import { threeLines } from '../threeLines.ts';
-import { is, num } from '../values.ts';
+import { is, num, range } from '../values.ts';
 
 export const supplyVolts: ActionWords = {
   purpose: 'Know the supply, at rest and as a load is switched, before the unit is judged on it.',
@@ -19,7 +19,7 @@ export const supplyVolts: ActionWords = {
       'This order is written down here, and the outlet has to keep it. A motor on swapped lines runs backwards.',
     ),
     'line-to-neutral': {
-      text: (v) => `reads about 230 V from line to neutral (${num(v, 'least')} to ${num(v, 'greatest')} V)`,
+      text: (v) => `reads about 230 V from line to neutral (${range(v, 'line-to-neutral', 'V')})`,
       why: 'The distributor may deliver 230 V + 10 % − 6 % here, at the supply terminals. Outside that, equipment fails early or switches itself off. A reading beyond by no more than its uncertainty and the last digit does not show that.',
       otherwise: 'a voltage outside that range, such as 200 or 260 V',
     },

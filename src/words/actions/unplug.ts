@@ -1,8 +1,8 @@
 /** Words of the test action `unplug`. */
 import { GREATEST_OFF_AFTER_UNPLUGGING } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
-import { PILOT_AT_REST } from '../pilotWords.ts';
-import { LIVE_LINE } from '../rangeWords.ts';
+import { pilotAtRest } from '../pilotWords.ts';
+import { LIVE_LINE, offWithin } from '../rangeWords.ts';
 import { milliseconds } from '../values.ts';
 
 const OFF = `${milliseconds(GREATEST_OFF_AFTER_UNPLUGGING)} ms`;
@@ -14,9 +14,10 @@ export const unplug: ActionWords = {
   },
   lines: {
     'off-in-time': {
-      text: `switches the outlet off within ${OFF} of the vehicle’s going`,
+      text: (v) => `switches the outlet off within ${offWithin(v)} of the vehicle’s going`,
       why: 'As a connector is pulled, its pilot contact parts before the power contacts. If the contactor opens in that time, they part dead and without an arc.',
-      otherwise: `an opening time above ${OFF}, perhaps 350 ms or 1 s, or an outlet that never goes dead`,
+      otherwise: (v) =>
+        `an opening time above ${offWithin(v)}, perhaps 350 ms or 1 s, or an outlet that never goes dead`,
     },
     voltage: {
       text: 'leaves voltage on the outlet after the vehicle has gone',
@@ -24,7 +25,7 @@ export const unplug: ActionWords = {
       otherwise: `${LIVE_LINE}, with no vehicle there`,
     },
     'twelve-volts': {
-      text: `brings the pilot back to ${PILOT_AT_REST} after the vehicle has gone`,
+      text: (v) => `brings the pilot back to ${pilotAtRest(v, 'twelve-volts')} after the vehicle has gone`,
       why: 'No current flows through the pilot’s 1 kΩ any more, so its full voltage is back. That is its positive peak, as it may go on oscillating for a while.',
       otherwise: 'another voltage, such as 10.8 V, or about 9 V as if a vehicle were still there',
     },

@@ -1,11 +1,12 @@
-/** One limit replaced by the tutor's own, with where it is from and why: shown to trainees, and kept with the mark. */
+/** One limit, or one figure that a line states, replaced by the tutor's own, with where it is from and why: shown to trainees, and kept with the mark. */
 import { useState } from 'react';
 import type { Scenario } from '../../../scenario/scenario.ts';
 import { allowedActions, papersOf } from '../../../scenario/scenario.ts';
 import { figureIn } from '../../../scenario/tradeNames.ts';
-import { onPapers } from '../../../verification/onPapers.ts';
-import type { Limit, Papers } from '../../../verification/testAction.ts';
-import { limitSum, limitText } from '../../../words/actions.ts';
+import type { Replaceable } from '../../../verification/onPapers.ts';
+import { replaceableIn } from '../../../verification/onPapers.ts';
+import type { Limit } from '../../../verification/testAction.ts';
+import { replaceableSum, replaceableText, sideOf } from '../../../words/ownLimits.ts';
 import { sourceText } from '../../../words/sources.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { TextField } from '../../parts/TextField.tsx';
@@ -18,37 +19,25 @@ interface Props {
   readonly onChange: (file: JobFile) => void;
 }
 
-interface Named {
-  readonly name: string;
-  readonly test: string;
-  readonly limit: Limit;
-}
-
-/** Of the tests that are allowed, each limit once. */
-function limitsIn(scenario: Scenario, papers: Papers): readonly Named[] {
-  const seen = new Set<string>();
-  return allowedActions(scenario).flatMap((action) =>
-    onPapers(action, papers).limits.flatMap((limit) => {
-      const name = `${action.id}/${limit.id}`;
-      if (seen.has(name)) return [];
-      seen.add(name);
-      return [{ name, test: action.id, limit }];
-    }),
-  );
+/** Its unit, which way it bounds, and where it is from. */
+function boundOf(one: Replaceable): Pick<Limit, 'kind' | 'source'> & { readonly unit: string } {
+  if ('limit' in one) return one.limit;
+  const { kind, unit } = one.figure;
+  return { kind, unit, source: one.line.source };
 }
 
 export function OwnLimits({ file, scenario, onChange }: Props) {
   const papers = papersOf(scenario);
-  const limits = limitsIn(scenario, papers);
+  const limits = allowedActions(scenario).flatMap((action) => replaceableIn(action, papers));
   const [name, setName] = useState('');
   const chosen = limits.find((one) => one.name === name);
   return (
     <div className="stack">
       <p className="note">
-        One value in place of the standard’s, for this job alone. Trainees see it in the papers and where they
-        judge, with its source and your reason; it stands beside the mark. Every limit that a reading is held
-        against can be replaced; what a line says itself (a state of the pilot, a time within a sentence) is
-        the standard’s and stays.
+        One value in place of the standard’s, for this job alone. Trainees see it in the papers, in the line
+        and where they judge, with its source and your reason; it stands beside the mark. What proves dead,
+        what an open PEN or an emergency stop allows, and lines after which work stops keep the standard’s
+        figure: a weaker one could hurt somebody.
       </p>
       {(file.own ?? []).map(({ limit }) => {
         const known = limits.find((one) => one.name === limit);
@@ -58,7 +47,7 @@ export function OwnLimits({ file, scenario, onChange }: Props) {
               <strong>{known === undefined ? limit : testTitle(known.test)}</strong>{' '}
               {known === undefined
                 ? ''
-                : `${limitText(known.test, known.limit)}: ${limitSum(known.test, known.limit)} (${sourceText(known.limit.source)})`}
+                : `${replaceableText(known)}: ${replaceableSum(known)} (${sourceText(boundOf(known).source)})`}
             </p>
             <div className="acts">
               <button type="button" onClick={() => onChange(withOwnLimit(file, limit, null))}>
@@ -69,12 +58,12 @@ export function OwnLimits({ file, scenario, onChange }: Props) {
         );
       })}
       <div className="field">
-        <label htmlFor="own-limit">limit to replace</label>
+        <label htmlFor="own-limit">value to replace</label>
         <select id="own-limit" value={name} onChange={(event) => setName(event.target.value)}>
           <option value="">choose</option>
           {limits.map((one) => (
             <option key={one.name} value={one.name}>
-              {testTitle(one.test)}: {limitText(one.test, one.limit)}
+              {testTitle(one.test)}: {replaceableText(one)}
             </option>
           ))}
         </select>
@@ -94,18 +83,20 @@ export function OwnLimits({ file, scenario, onChange }: Props) {
 }
 
 interface ReplacingProps {
-  readonly chosen: Named;
+  readonly chosen: Replaceable;
   readonly onSet: (value: number, source: string, why: string) => void;
 }
 
-function Replacing({ chosen: { test, limit }, onSet }: ReplacingProps) {
+function Replacing({ chosen, onSet }: ReplacingProps) {
+  const { kind, unit, source: from } = boundOf(chosen);
+  const isNegative = 'figure' in chosen && chosen.figure.usual < 0;
   const [value, setValue] = useState('');
   const [source, setSource] = useState('');
   const [why, setWhy] = useState('');
   const [isAsked, setAsked] = useState(false);
   // With a prefix too: 2 MΩ is typed as it is said.
-  const figure = figureIn(value)?.value ?? null;
-  const isFigure = figure !== null && figure >= 0 && figure <= 1e12;
+  const figure = figureIn(value.replace('−', '-'))?.value ?? null;
+  const isFigure = figure !== null && (isNegative || figure >= 0) && Math.abs(figure) <= 1e12;
   const wanting = (text: string): string | null => (isAsked && text.trim() === '' ? 'It is expected.' : null);
   return (
     <form
@@ -117,13 +108,13 @@ function Replacing({ chosen: { test, limit }, onSet }: ReplacingProps) {
       }}
     >
       <p className="note">
-        Now: {limitSum(test, limit)} ({sourceText(limit.source)}).
+        Now: {replaceableSum(chosen)} ({sourceText(from)}).
       </p>
       <TextField
-        label={`${limit.kind === 'most' ? 'at most' : 'at least'}, ${limit.unit}`}
+        label={`${sideOf(kind)}, ${unit}`}
         numeric
         value={value}
-        error={isAsked && !isFigure ? `A figure in ${limit.unit} is expected.` : null}
+        error={isAsked && !isFigure ? `A figure in ${unit} is expected.` : null}
         onChange={setValue}
       />
       <TextField
@@ -141,7 +132,7 @@ function Replacing({ chosen: { test, limit }, onSet }: ReplacingProps) {
         onChange={setWhy}
       />
       <div className="acts">
-        <button type="submit">Set this limit</button>
+        <button type="submit">Set this value</button>
       </div>
     </form>
   );
