@@ -55,7 +55,7 @@ export function OpenedLeads({ layout, moment, operation }: Props) {
   return atOutlet ? (
     <Beside points={points as [Point, Point]} reading={reading} layout={layout} />
   ) : (
-    <Below points={points} reading={reading} layout={layout} text={many ? 'greatest of all pairs' : ''} />
+    <Below points={points} reading={reading} layout={layout} note={many ? 'greatest of all pairs' : ''} />
   );
 }
 
@@ -92,14 +92,18 @@ interface BelowProps {
   readonly points: readonly Point[];
   readonly reading: Reading;
   readonly layout: Layout;
-  readonly text: string;
+  /** What is said of the figure, below it. */
+  readonly note: string;
 }
 
+/** How far to the right the instrument may stand, so that what is beside it ends on the drawing. */
+const FARTHEST = { figure: 180, note: 140 } as const;
+
 /** Leads elsewhere, or many: the instrument stands below the drawing. */
-function Below({ points, reading, layout, text }: BelowProps) {
+function Below({ points, reading, layout, note }: BelowProps) {
   const y = layout.height - 18;
   const mean = points.reduce((sum, point) => sum + point.x, 0) / Math.max(1, points.length);
-  const x = Math.min(180, Math.max(60, mean));
+  const x = Math.min(note === '' ? FARTHEST.figure : FARTHEST.note, Math.max(60, mean));
   return (
     <>
       {points.map((point) => (
@@ -111,8 +115,11 @@ function Below({ points, reading, layout, text }: BelowProps) {
       ))}
       <Ends points={points} />
       <Instrument x={x} y={y} reading={reading} />
-      <text className="lead-words edged" x={x + 20} y={y + 5}>
-        {[shownText(reading), text].filter((part) => part !== '').join(', ')}
+      <text className="lead-words edged" x={x + 20} y={note === '' ? y + 5 : y - 1}>
+        {shownText(reading)}
+      </text>
+      <text className="lead-note edged" x={x + 20} y={y + 14}>
+        {note}
       </text>
     </>
   );

@@ -95,6 +95,16 @@ function Lives({ papers, layout, moment }: PartProps) {
   const joined = moment.unit === 'connected';
   return (
     <>
+      {/* Below the lettering, which keeps its paper edge there. */}
+      {site.circuit.residualDevice === null ? null : (
+        <ellipse
+          className="conductor"
+          cx={X.originRing}
+          cy={(first + last) / 2}
+          rx={5}
+          ry={(last - first) / 2 + 12}
+        />
+      )}
       {lives.map((live) => {
         const y = rows[live] ?? 0;
         const own = moment.unitBreaker !== null;
@@ -149,15 +159,6 @@ function Lives({ papers, layout, moment }: PartProps) {
           </g>
         );
       })}
-      {site.circuit.residualDevice === null ? null : (
-        <ellipse
-          className="conductor"
-          cx={X.originRing}
-          cy={(first + last) / 2}
-          rx={5}
-          ry={(last - first) / 2 + 12}
-        />
-      )}
       {residual.type === null ? null : <Ring x={X.residual} from={first} to={last} name="a.c." />}
       {residual.direct === null ? null : <Ring x={X.direct} from={first} to={last} name="d.c." />}
     </>
