@@ -135,8 +135,9 @@ const WITHOUT_BENCH = screens(/Access|elsewhere\/NotInHand/);
 const JOBS = screens(/Choose/);
 const BENCH: IsRoot = (id) =>
   /\/src\/ui\/(screens\/AttemptScreen\.tsx|flow\/(start|testWords)\.ts)$/.test(id);
-/** The words of the tests of one aim, each a piece of its own; what several share is another, but for what all need. */
-const WORDS_OF_AIM = /\/src\/words\/tests\/\w+\.ts$/;
+/** The lines of the tests of one aim, and their words. */
+const OF_AIM = /\/src\/(?:words\/tests|verification\/linesByAim)\/(\w+)\.ts$/;
+const TESTS: IsRoot = (id) => OF_AIM.test(id);
 const FOR_WORDS_OF_ALL = /\/src\/words\/values\.ts$/;
 /** Every cause by its name, where one is put right. */
 const CAUSES: IsRoot = (id) =>
@@ -175,7 +176,7 @@ const BELOW_WORDS = /src\/(?!ui\/|words\/)/;
 const PIECES: readonly { readonly name: string; readonly of: IsRoot; readonly only?: RegExp }[] = [
   { name: 'world', of: (id, info) => BENCH(id, info) || FOR_WORDS_OF_ALL.test(id), only: OF_THE_WORLD },
   { name: 'bench', of: BENCH },
-  { name: 'words-shared', of: (id) => WORDS_OF_AIM.test(id), only: /\/src\/words\/\w+\.ts$/ },
+  { name: 'tests', of: TESTS },
   { name: 'traces', of: TRACES },
   { name: 'jobs', of: JOBS },
   { name: 'causes', of: CAUSES },
@@ -200,8 +201,19 @@ const pieceOf = (id: string, context: { getModuleInfo: ModuleInfo }): string | n
   // What these need the bundler keeps apart by itself.
   if (comesWith(WITHOUT_BENCH, id, infoOf)) return null;
   const piece = PIECES.find(({ of, only }) => (only?.test(id) ?? true) && comesWith(of, id, infoOf));
-  return piece?.name ?? null;
+  return piece?.name === 'tests' ? testsPieceOf(id, infoOf) : (piece?.name ?? null);
 };
+
+/** Tests come by aims; what those of several need is one piece more. */
+function testsPieceOf(id: string, infoOf: ModuleInfo): string {
+  const aims = new Set<string>();
+  const isOfAnother: IsRoot = (of) => {
+    const aim = OF_AIM.exec(of)?.[1];
+    if (aim !== undefined) aims.add(aim);
+    return aims.size > 1;
+  };
+  return comesWith(isOfAnother, id, infoOf) ? 'tests-shared' : `tests-${[...aims]}`;
+}
 
 // Tests run react as it is shipped: its other build checks itself at every element, which takes several times as long.
 if (process.env.VITEST) process.env.NODE_ENV = 'production';
@@ -232,8 +244,7 @@ export default defineConfig({
           includeDependenciesRecursively: false,
           groups: [{ debugName: 'pieces', name: pieceOf }],
         },
-        chunkFileNames: ({ facadeModuleId }) =>
-          `assets/${WORDS_OF_AIM.test(facadeModuleId ?? '') ? 'words-' : ''}[name]-[hash].js`,
+        chunkFileNames: 'assets/[name]-[hash].js',
       },
     },
   },

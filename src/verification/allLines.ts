@@ -1,4 +1,4 @@
-/** The lines of every test, for whoever judges any. */
+/** The lines of every test, by aims. Whoever imports this has them all from then on, and may judge any test. */
 
 import { addLines } from './lines.ts';
 import { clears } from './linesByAim/clears.ts';
@@ -13,19 +13,22 @@ import { outletDead } from './linesByAim/outletDead.ts';
 import { refuses } from './linesByAim/refuses.ts';
 import { supply } from './linesByAim/supply.ts';
 import { wiring } from './linesByAim/wiring.ts';
+import type { TestLines } from './testAction.ts';
 
-for (const lines of [
+/** By aims, as they come to the page. */
+export const LINES_BY_AIM: Readonly<Record<string, Readonly<Record<string, TestLines>>>> = {
   design,
   dead,
   earth,
   insulation,
   wiring,
   supply,
-  outletDead,
+  'outlet-dead': outletDead,
   offer,
-  letsGo,
+  'lets-go': letsGo,
   clears,
   leakage,
   refuses,
-])
-  addLines(lines);
+};
+
+for (const lines of Object.values(LINES_BY_AIM)) addLines(lines);

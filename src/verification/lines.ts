@@ -2,7 +2,7 @@
  * What test actions ought to show, by their ids. It stands apart from how they are done, since a bench on which some are
  * only handed over needs no more of those. Whoever judges a test sees to it before that its lines are there: whatever
  * reads a scenario file has those of all (allLines.ts), a bench that the page makes itself those of its aims
- * (src/ui/flow/testWords.ts).
+ * (src/ui/flow/loadTests.ts).
  */
 import type { Procedure, TestAction, TestLines } from './testAction.ts';
 

@@ -1,7 +1,7 @@
 /**
  * The words of test actions, by their ids, and what the page and the command line ask of them. Whoever words a test sees
  * to it before that its words are there: the command line has them all from its beginning (allTests.ts), the page those
- * of the aims that a job is about (src/ui/flow/testWords.ts).
+ * of the aims that a job is about (src/ui/flow/loadTests.ts).
  */
 
 import { NO_SUPPLY } from '../verification/noSupply.ts';

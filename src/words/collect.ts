@@ -10,6 +10,7 @@ import { countOf, listed } from '../scenario/problem.ts';
 import { shortened } from '../scenario/quoted.ts';
 import type { PartName } from '../scenario/tasks.ts';
 import { AIM_WORDS } from './aims.ts';
+import { benchTime } from './benchTime.ts';
 import { causeTitle } from './causeTitles.ts';
 import { inWords } from './problems.ts';
 import { RUNG_NAMES } from './rungs.ts';
@@ -17,19 +18,13 @@ import { HURDLE_WORDS, sumText } from './sums.ts';
 import { unsafeActText } from './unsafeActs.ts';
 import { VERDICT_WORDS } from './verdicts.ts';
 
-/** Bench time, minutes and seconds. */
-const clock = (seconds: number): string => {
-  const whole = Math.floor(seconds);
-  return `${String(Math.floor(whole / 60)).padStart(2, '0')}:${String(whole % 60).padStart(2, '0')}`;
-};
-
 /** Why somebody should look at it, in a few words. */
 export function lookText(look: Look): string {
   switch (look.id) {
     case 'verdict-gate':
       return 'called fit what is not shown to be sound';
     case 'critical':
-      return `${clock(look.at)}, critical act: ${unsafeActText(look.act)}`;
+      return `${benchTime(look.at)}, critical act: ${unsafeActText(look.act)}`;
     case 'sure-and-wrong':
       return `sure and wrong in ${look.times} lines`;
     case 'total-differs':
@@ -51,7 +46,7 @@ export function lookText(look: Look): string {
     case 'reads-alike':
       return `names “${causeTitle(look.cause)}”, which reads the same: accepted`;
     case 'stopped':
-      return `stopped at ${clock(look.at)}: ${shortened(look.why)}`;
+      return `stopped at ${benchTime(look.at)}: ${shortened(look.why)}`;
     case 'not-concluded':
       return 'not concluded';
     case 'not-given-out':

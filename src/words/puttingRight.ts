@@ -1,6 +1,6 @@
 /**
  * What is said of putting a cause right. Whoever says it sees to it before that the causes have their words: the command
- * line has them from its beginning (allTests.ts), the page where a cause is named (src/ui/flow/testWords.ts).
+ * line has them from its beginning (allTests.ts), the page where a cause is named (src/ui/flow/loadTests.ts).
  */
 import type { Never } from '../faults/impossible.ts';
 

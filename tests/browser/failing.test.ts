@@ -224,8 +224,8 @@ describe('a file of the page', () => {
   const html = readFileSync(join(DIST, 'index.html'), 'utf8');
   const scripts = files.filter((file) => file.endsWith('.js'));
   const atFirst = scripts.filter((file) => html.includes(file));
-  /** The words of tests come all in the same way, by aims: those of one stand for the others. */
-  const isAlike = (file: string): boolean => file.startsWith('words-') && !file.startsWith('words-dead');
+  /** Tests come all in the same way, by aims: those of one stand for the others. */
+  const isAlike = (file: string): boolean => file.startsWith('tests-') && !file.startsWith('tests-dead');
   const later = scripts.filter((file) => !html.includes(file) && !isAlike(file));
   /** Every sixth one is withheld, and where every test is asked for each, by names that change with what is in them; of those that come broken the largest stands for all. */
   const some = (of: readonly string[], how: keyof typeof ways): readonly string[] =>

@@ -3,7 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
-import { benchTime } from '../../src/ui/format/figures.ts';
+import { benchTime } from '../../src/words/benchTime.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { act, actWith, answerAll, begin, choose, inHand, setUp, sitDown } from './trainee.ts';

@@ -5,13 +5,13 @@ import type { Reading } from '../../src/bench/reading.ts';
 import { RULES } from '../../src/bench/readings/quantities.ts';
 import type { Quantity } from '../../src/bench/readings/quantity.ts';
 import {
-  benchTime,
   furtherFacts,
   shownText,
   typedNumber,
   typedWithUnit,
   uncertaintyText,
 } from '../../src/ui/format/figures.ts';
+import { benchTime } from '../../src/words/benchTime.ts';
 
 const reading = (quantity: Quantity, value: number | null, more: Partial<Reading> = {}): Reading => ({
   quantity,

@@ -26,7 +26,14 @@ export function Frame({ bench, standing, record, children }: Props) {
       <Zones names={DOWN} className="zones down before" />
       <div className="frame-inner">
         {children}
-        <TitleBlock job={scenario.title} rules={scenario.rules} drawnAt={standing} record={record} />
+        <TitleBlock
+          rows={[
+            ['job', scenario.title],
+            ['rules', scenario.rules],
+            ['drawn at', standing],
+            ['record', record],
+          ]}
+        />
       </div>
       <Zones names={DOWN} className="zones down behind" />
       <Zones names={ACROSS} className="zones across below" />

@@ -3,7 +3,7 @@
  * residual device's ring where there is one, the main earthing terminal, and the circuit as far as the unit.
  */
 
-import { benchTime } from '../format/figures.ts';
+import { benchTime } from '../../words/benchTime.ts';
 import type { Figure, Label, Shape } from './figure.ts';
 import { dashedIf, EMPTY, joint, label, labels, path, rect, shapes, together } from './figure.ts';
 import { handText, isChanged } from './hands.ts';

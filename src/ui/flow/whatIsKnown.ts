@@ -10,13 +10,13 @@ import { afterDark, afterProving, afterSwitchingOn, showDark } from '../../bench
 import { PLACES } from '../../bench/terminals.ts';
 import type { DetectorProof } from '../../bench/usual.ts';
 import type { Happening } from '../../bench/world.ts';
+import { benchTime } from '../../words/benchTime.ts';
 import { refusalText } from '../../words/refusals.ts';
 import { INDICATOR_WORDS, INSPECTED_WORDS, sightText } from '../../words/seen.ts';
 import { DISTURBANCE_WORDS, leakageText, loadText } from '../../words/settings.ts';
 import { presentsText } from '../../words/standIn.ts';
 import { PLACE_WORDS } from '../../words/terminals.ts';
 import { PLUG_WORDS } from '../../words/trade.ts';
-import { benchTime } from '../format/figures.ts';
 import type { Bench, Happened } from './bench.ts';
 import type { MainPosition, Position, SupplyPosition } from './position.ts';
 

@@ -136,12 +136,6 @@ export function typedWithUnit(text: string): { readonly figure: string; readonly
   return unit === undefined ? null : { figure, unit };
 }
 
-/** Bench time as minutes and seconds. */
-export function benchTime(seconds: number): string {
-  const whole = Math.floor(Math.max(0, seconds));
-  return `${String(Math.floor(whole / 60)).padStart(2, '0')}:${String(whole % 60).padStart(2, '0')}`;
-}
-
 /** The eight characters by which a record is known again, in two groups that are easy to copy by hand. */
 export const recordNumber = (head: string): string =>
   `${head.slice(0, 4)}${THIN}${head.slice(4)}`.toUpperCase();

@@ -1,7 +1,8 @@
 /** A wait that lasts: how long it is, how much of it is left, what is heard meanwhile, and the way past it. */
+
+import { benchTime } from '../../words/benchTime.ts';
 import { useMatches } from '../flow/useMatches.ts';
 import type { Waiting } from '../flow/usePaced.ts';
-import { benchTime } from '../format/figures.ts';
 import { useFocus } from './useFocus.ts';
 
 /** With reduced motion the seconds left are told in steps of so many. */

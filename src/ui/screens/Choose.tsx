@@ -1,4 +1,5 @@
 /** Whole jobs and others that come with the page or from a file: which, on which rung, and begin. */
+
 import { memo, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Rung } from '../../attempt/record/rung.ts';
@@ -12,10 +13,10 @@ import { dayMonthText } from '../format/dates.ts';
 import { CAUTION_LINE, Cautions } from '../parts/Cautions.tsx';
 import { Foot } from '../parts/Foot.tsx';
 import { OpenFile } from '../parts/OpenFile.tsx';
+import { PageHead } from '../parts/PageHead.tsx';
 import { Problems } from '../parts/Problems.tsx';
 import { RungChoice } from '../parts/RungChoice.tsx';
 import { TextField } from '../parts/TextField.tsx';
-import { useFocus } from '../parts/useFocus.ts';
 import type { Entry, Offered } from './offered.ts';
 import { apartBy, keyOf, SUPPORT_WORDS, unitLine } from './offered.ts';
 import { entriesWith } from './shelf.ts';
@@ -30,7 +31,6 @@ interface Props {
 }
 
 export function Choose({ refused, opened, openAttempt, onWish }: Props) {
-  const heading = useFocus<HTMLHeadingElement>();
   const [cautions, setCautions] = useState(false);
   const kept = useKeptHere();
   const all = useMemo(() => entriesWith(opened), [opened]);
@@ -38,24 +38,21 @@ export function Choose({ refused, opened, openAttempt, onWish }: Props) {
   const chosen = all.find((entry) => keyOf(entry) === key) ?? all[0];
   return (
     <>
-      <header className="head">
-        <div className="head-title">
-          <h1 ref={heading} tabIndex={-1}>
-            Scenarios
-          </h1>
-          <p>
-            faults to find, ten minutes, whole jobs, 20 to 40, and short ones · <strong>training only</strong>
-          </p>
-        </div>
-        <div className="head-acts">
-          <button type="button" onClick={() => setCautions(true)}>
-            Cautions
-          </button>
-          <Link href="/record" className="button">
-            My record
-          </Link>
-        </div>
-      </header>
+      <PageHead
+        title="Scenarios"
+        about="faults to find, ten minutes, whole jobs, 20 to 40, and short ones"
+        takesFocus
+        acts={
+          <>
+            <button type="button" onClick={() => setCautions(true)}>
+              Cautions
+            </button>
+            <Link href="/record" className="button">
+              My record
+            </Link>
+          </>
+        }
+      />
       {kept === null ? (
         <main className="columns marking" />
       ) : (

@@ -1,7 +1,8 @@
 /** The frame of a page that is only read. */
+
 import type { ReactNode } from 'react';
 import { Foot } from '../parts/Foot.tsx';
-import { useFocus } from '../parts/useFocus.ts';
+import { PageHead } from '../parts/PageHead.tsx';
 
 interface Props {
   readonly title: string;
@@ -10,19 +11,9 @@ interface Props {
 }
 
 export function Reading({ title, about, children }: Props) {
-  const heading = useFocus<HTMLHeadingElement>();
   return (
     <>
-      <header className="head">
-        <div className="head-title">
-          <h1 ref={heading} tabIndex={-1}>
-            {title}
-          </h1>
-          <p>
-            {about} · <strong>training only</strong>
-          </p>
-        </div>
-      </header>
+      <PageHead title={title} about={about} takesFocus />
       <main className="columns one">
         <div className="wide-stack">{children}</div>
       </main>

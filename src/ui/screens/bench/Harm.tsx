@@ -1,10 +1,10 @@
 /** After an act that would do harm on site: a plain record on a full sheet, and one way on. */
 import { useEffect, useRef } from 'react';
 import type { UnsafeAct } from '../../../bench/unsafe.ts';
+import { benchTime } from '../../../words/benchTime.ts';
 import { operationText } from '../../../words/trade.ts';
 import { unsafeInWords } from '../../../words/unsafeActs.ts';
 import type { Happened } from '../../flow/bench.ts';
-import { benchTime } from '../../format/figures.ts';
 
 interface Props {
   readonly acts: readonly UnsafeAct[];

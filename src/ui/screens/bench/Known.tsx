@@ -1,8 +1,8 @@
 /** What is known in one line; unfolded, how it is known, and what was seen and heard last. */
 import { memo, useState } from 'react';
+import { benchTime } from '../../../words/benchTime.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { knownOf, perceived, proofsOf, standInText, supplyText } from '../../flow/whatIsKnown.ts';
-import { benchTime } from '../../format/figures.ts';
 import { Dialog } from '../../parts/Dialog.tsx';
 import { useSoundSwitch } from '../../sound/useSounds.ts';
 

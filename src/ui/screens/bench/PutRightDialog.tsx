@@ -1,9 +1,9 @@
 /** Putting something right between tests: a cause from the list, done by hand. It is never said what was there. */
 import { useState } from 'react';
+import { benchTime } from '../../../words/benchTime.ts';
 import { refusalText } from '../../../words/refusals.ts';
 import { operationText } from '../../../words/trade.ts';
 import type { Bench } from '../../flow/bench.ts';
-import { benchTime } from '../../format/figures.ts';
 import { CauseChoice } from '../../parts/CauseChoice.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
 

@@ -4,10 +4,10 @@ import { memo } from 'react';
 import type { Entry } from '../../../attempt/record/attempt.ts';
 import { isJudgedAsSaid } from '../../../attempt/record/truth.ts';
 import { JUDGED_WORDS, LIMIT_WORDS } from '../../../words/answers.ts';
+import { benchTime } from '../../../words/benchTime.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { operationText } from '../../../words/trade.ts';
 import type { Bench } from '../../flow/bench.ts';
-import { benchTime } from '../../format/figures.ts';
 import { recordText } from '../measure/records.ts';
 
 interface Row {

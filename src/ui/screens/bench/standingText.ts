@@ -1,6 +1,7 @@
 /** When the drawing was drawn and in which step: for its title block. */
+
+import { benchTime } from '../../../words/benchTime.ts';
 import type { Bench } from '../../flow/bench.ts';
-import { benchTime } from '../../format/figures.ts';
 import type { TestStep } from './TestCard.tsx';
 
 const WORDS: Readonly<Record<Exclude<TestStep, 'observing'>, string>> = {

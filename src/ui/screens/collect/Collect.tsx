@@ -2,6 +2,7 @@
  * Collecting: files, folders or a platform's zip are dropped, each attempt is replayed in a worker on the tutor's own copy of
  * its job, and the class stands below: what needs a look, what for the next lesson, how hard each line was.
  */
+
 import { useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Class } from '../../../desk/class.ts';
@@ -13,7 +14,7 @@ import { changeGiving, keptGivings } from '../../../store/givings.ts';
 import { csvRows, setText } from '../../../words/collect.ts';
 import { download } from '../../parts/download.ts';
 import { Foot } from '../../parts/Foot.tsx';
-import { useFocus } from '../../parts/useFocus.ts';
+import { PageHead } from '../../parts/PageHead.tsx';
 import { OFFERED } from '../shelf.ts';
 import { ClassTable } from './ClassTable.tsx';
 import { Drop } from './Drop.tsx';
@@ -72,46 +73,42 @@ interface WholeProps {
 }
 
 function Whole({ made, rows, session, givings, onGivings }: WholeProps) {
-  const heading = useFocus<HTMLHeadingElement>();
   const [isShown, setShown] = useState(false);
   const isEmpty = rows.length === 0;
   return (
     <div className={isShown ? 'projector' : ''}>
-      <header className="head">
-        <div className="head-title">
-          <h1 ref={heading} tabIndex={-1}>
-            Collect
-          </h1>
-          <p>
-            {isEmpty ? 'what was handed in' : aboutText(rows.length, givings, made)} ·{' '}
-            <strong>nothing leaves this device</strong>
-          </p>
-        </div>
-        <div className="head-acts">
-          <Link href="/give" className="button">
-            Give out
-          </Link>
-          {isEmpty ? null : (
-            <>
-              <button type="button" aria-pressed={isShown} onClick={() => setShown(!isShown)}>
-                {isShown ? 'Back to the table' : 'Show in class'}
-              </button>
-              <button type="button" onClick={() => print()}>
-                Print
-              </button>
-              <button
-                type="button"
-                onClick={() =>
-                  // A spreadsheet takes it for UTF-8 by its first bytes.
-                  download('class.csv', `\ufeff${csvOf(csvRows(made.rows, made.sets))}`, 'text/csv')
-                }
-              >
-                Save as CSV
-              </button>
-            </>
-          )}
-        </div>
-      </header>
+      <PageHead
+        title="Collect"
+        about={isEmpty ? 'what was handed in' : aboutText(rows.length, givings, made)}
+        says="nothing leaves this device"
+        takesFocus
+        acts={
+          <>
+            <Link href="/give" className="button">
+              Give out
+            </Link>
+            {isEmpty ? null : (
+              <>
+                <button type="button" aria-pressed={isShown} onClick={() => setShown(!isShown)}>
+                  {isShown ? 'Back to the table' : 'Show in class'}
+                </button>
+                <button type="button" onClick={() => print()}>
+                  Print
+                </button>
+                <button
+                  type="button"
+                  onClick={() =>
+                    // A spreadsheet takes it for UTF-8 by its first bytes.
+                    download('class.csv', `\ufeff${csvOf(csvRows(made.rows, made.sets))}`, 'text/csv')
+                  }
+                >
+                  Save as CSV
+                </button>
+              </>
+            )}
+          </>
+        }
+      />
       <main className="columns collect">
         <div className="wide-stack">
           {isShown ? null : (

@@ -2,6 +2,7 @@
  * One attempt, to be defended: every part with where its marks were lost, the replay at that moment, what to ask there, a
  * comment, and gates set aside with their reasons. On paper it is one page.
  */
+
 import { useCallback, useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Debrief as Told } from '../../../attempt/marks/debrief.ts';
@@ -25,7 +26,7 @@ import { RUNG_NAMES } from '../../../words/rungs.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { recordNumber } from '../../format/figures.ts';
 import { Foot } from '../../parts/Foot.tsx';
-import { useFocus } from '../../parts/useFocus.ts';
+import { PageHead } from '../../parts/PageHead.tsx';
 import { Replay } from '../debrief/Replay.tsx';
 import { useStepping } from '../debrief/useStepping.ts';
 import { OFFERED } from '../shelf.ts';
@@ -47,7 +48,6 @@ interface Props {
 
 export function OneAttempt(props: Props) {
   const { one, row, text, entry, shown, givings, onChange } = props;
-  const heading = useFocus<HTMLHeadingElement>();
   const [isShown, setShown] = useState(shown !== null);
   const giving = givings.find((each) => each.giving === row.giving) ?? null;
   const [asWas] = useState(giving);
@@ -55,28 +55,24 @@ export function OneAttempt(props: Props) {
   const label = visible(labelOf(row));
   return (
     <div className={isShown ? 'projector one' : 'one'}>
-      <header className="head">
-        <div className="head-title">
-          <h1 ref={heading} tabIndex={-1}>
-            {isShown ? row.job.title : label}
-          </h1>
-          <p>
-            {isShown ? '' : `${row.job.title} · record ${recordNumber(row.code)} · `}
-            {RUNG_NAMES[row.rung]} · <strong>training only</strong>
-          </p>
-        </div>
-        <div className="head-acts">
-          <Link href="/collect" className="button">
-            The class
-          </Link>
-          <button type="button" aria-pressed={isShown} onClick={() => setShown(!isShown)}>
-            {isShown ? 'Back to the marks' : 'Show in class'}
-          </button>
-          <button type="button" onClick={() => print()}>
-            Print
-          </button>
-        </div>
-      </header>
+      <PageHead
+        title={isShown ? row.job.title : label}
+        about={`${isShown ? '' : `${row.job.title} · record ${recordNumber(row.code)} · `}${RUNG_NAMES[row.rung]}`}
+        takesFocus
+        acts={
+          <>
+            <Link href="/collect" className="button">
+              The class
+            </Link>
+            <button type="button" aria-pressed={isShown} onClick={() => setShown(!isShown)}>
+              {isShown ? 'Back to the marks' : 'Show in class'}
+            </button>
+            <button type="button" onClick={() => print()}>
+              Print
+            </button>
+          </>
+        }
+      />
       <main className="columns debrief">
         {result === null ? (
           <div className="wide-stack">

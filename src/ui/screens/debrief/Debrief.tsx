@@ -34,6 +34,7 @@ import { Foot } from '../../parts/Foot.tsx';
 import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
 import { HandIn, isDue } from '../../parts/HandIn.tsx';
 import { NotKept } from '../../parts/NotKept.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
 import { Symptom } from '../../parts/Symptom.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
 import { unitLine } from '../offered.ts';
@@ -67,19 +68,11 @@ export function Debrief(props: Props) {
   if (result !== null) return <WholeDebrief {...props} told={result} />;
   return (
     <>
-      <header className="head">
-        <div className="head-title">
-          <h1>{scenario.title}</h1>
-          <p>
-            concluded · <strong>training only</strong>
-          </p>
-        </div>
-        {failed === null ? null : (
-          <div className="head-acts">
-            <ExportButton attempt={attempt} />
-          </div>
-        )}
-      </header>
+      <PageHead
+        title={scenario.title}
+        about="concluded"
+        acts={failed === null ? null : <ExportButton attempt={attempt} />}
+      />
       <main className="columns marking">
         <p role="status">
           {failed === null
@@ -140,17 +133,13 @@ function WholeDebrief({ bench, keepFailed, onAgain, told }: Props & { readonly t
   usePageTitle(useMemo(() => pageTitleOf(told), [told]));
   return (
     <>
-      <header className="head">
-        <div className="head-title">
-          <h1>Debrief</h1>
-          <p>
-            {scenario.title} · {unitLine(scenario)} · {RUNG_NAMES[rungOf(scenario.support, attempt)]} ·{' '}
-            <strong>training only</strong>
-          </p>
-        </div>
+      <PageHead
+        title="Debrief"
+        about={`${scenario.title} · ${unitLine(scenario)} · ${RUNG_NAMES[rungOf(scenario.support, attempt)]}`}
+      >
         {handInFirst ? <HandIn told={told} /> : null}
         {keepFailed ? <NotKept attempt={attempt} /> : null}
-      </header>
+      </PageHead>
       <main className="columns debrief">
         <div className="wide-stack">
           <div className="debrief-first">

@@ -2,9 +2,10 @@
 import { memo } from 'react';
 import type { Attempt, Entry } from '../../../attempt/record/attempt.ts';
 import { answerText, JUDGED_WORDS, LIMIT_WORDS, SURE_WORDS } from '../../../words/answers.ts';
+import { benchTime } from '../../../words/benchTime.ts';
 import { operationText } from '../../../words/trade.ts';
 import { leftOutText, VERDICT_WORDS } from '../../../words/verdicts.ts';
-import { benchTime, figureText } from '../../format/figures.ts';
+import { figureText } from '../../format/figures.ts';
 import { Scroll } from '../../parts/Scroll.tsx';
 import { recordText } from '../measure/records.ts';
 import { Fold } from './Fold.tsx';

@@ -11,11 +11,12 @@ import { idOf, originOf } from '../../../attempt/record/origin.ts';
 import { rungOf } from '../../../attempt/record/rung.ts';
 import { MOST_LISTED } from '../../../scenario/problem.ts';
 import { filesFor } from '../../../words/aimJobs.ts';
+import { benchTime } from '../../../words/benchTime.ts';
 import { doubtText, UNTIMELY_WORDS } from '../../../words/doubts.ts';
 import { ownLimitLines } from '../../../words/ownLimits.ts';
 import { RUNG_NAMES } from '../../../words/rungs.ts';
 import { unsafeActText } from '../../../words/unsafeActs.ts';
-import { benchTime, recordNumber } from '../../format/figures.ts';
+import { recordNumber } from '../../format/figures.ts';
 import { SheetLines } from '../../parts/SheetLines.tsx';
 import { OFFERED } from '../shelf.ts';
 

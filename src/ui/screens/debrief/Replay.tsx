@@ -11,12 +11,12 @@ import { causesOf } from '../../../attempt/opened/roots.ts';
 import type { Timeline } from '../../../attempt/opened/timeline.ts';
 import type { Lockstep, Progress, Step } from '../../../attempt/opened/twin.ts';
 import { headOf } from '../../../attempt/record/attempt.ts';
+import { benchTime } from '../../../words/benchTime.ts';
 import { presentsText } from '../../../words/standIn.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { operationText } from '../../../words/trade.ts';
 import { useAfterPicture } from '../../flow/useAfterPicture.ts';
 import type { Sliced } from '../../flow/useSliced.ts';
-import { benchTime } from '../../format/figures.ts';
 import { TitleBlock } from '../../parts/TitleBlock.tsx';
 import { Differences } from './Differences.tsx';
 import { InWords } from './InWords.tsx';
@@ -83,10 +83,12 @@ export function Replay({ told, lockstep, timeline, elimination, undone, stepping
           </div>
           <TitleBlock
             framed
-            job={told.run.scenario.title}
-            rules={`${told.run.scenario.rules}, ${told.run.scenario.site.earthing}`}
-            drawnAt={`${benchTime(here.unit.at)}, ${presentsText(here.unit.standIn)}`}
-            record={headOf(told.run.attempt).toUpperCase()}
+            rows={[
+              ['job', told.run.scenario.title],
+              ['rules', `${told.run.scenario.rules}, ${told.run.scenario.site.earthing}`],
+              ['drawn at', `${benchTime(here.unit.at)}, ${presentsText(here.unit.standIn)}`],
+              ['record', headOf(told.run.attempt).toUpperCase()],
+            ]}
           />
           <InWords step={here} />
           <ToldTable

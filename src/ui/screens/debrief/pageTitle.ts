@@ -5,8 +5,8 @@
 import { useEffect } from 'react';
 import type { Debrief } from '../../../attempt/marks/debrief.ts';
 import { headOf } from '../../../attempt/record/attempt.ts';
+import { benchTime } from '../../../words/benchTime.ts';
 import { editionNamed } from '../../../words/sources.ts';
-import { benchTime } from '../../format/figures.ts';
 
 export interface PageTitle {
   readonly first: string;

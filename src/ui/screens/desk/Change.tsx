@@ -2,6 +2,7 @@
  * Change one thing of a job: four lines, each of which opens one panel, and beside them the drawing with whether it is
  * fair, worked out anew at every change.
  */
+
 import { useMemo, useState } from 'react';
 import { Link, Redirect } from 'wouter';
 import { rungOf } from '../../../attempt/record/rung.ts';
@@ -17,7 +18,7 @@ import { useWeighed } from '../../flow/useWeigher.ts';
 import { momentText } from '../../format/dates.ts';
 import { download } from '../../parts/download.ts';
 import { Foot } from '../../parts/Foot.tsx';
-import { useFocus } from '../../parts/useFocus.ts';
+import { PageHead } from '../../parts/PageHead.tsx';
 import type { Wish } from '../wish.ts';
 import { Fair, wayOutOf } from './Fair.tsx';
 import { HowBad } from './HowBad.tsx';
@@ -47,7 +48,6 @@ export type Line = 'wrong' | 'bad' | 'tests' | 'told';
 function Changing({ drafting, onWish }: Props & { readonly drafting: Drafting }) {
   const { draft, change, undo, problem } = drafting;
   const { file } = draft;
-  const heading = useFocus<HTMLHeadingElement>();
   const weighed = useWeighed(file);
   const [open, setOpen] = useState<Line | null>(null);
   const scenario = useMemo(() => scenarioOf(file), [file]);
@@ -63,38 +63,33 @@ function Changing({ drafting, onWish }: Props & { readonly drafting: Drafting })
   });
   return (
     <div className="desk">
-      <header className="head">
-        <div className="head-title">
-          <h1 ref={heading} tabIndex={-1}>
-            Change one thing
-          </h1>
-          <p>
-            {draft.from === null ? 'from blank' : `from ${draft.from}`} ·{' '}
-            {problem === null ? `draft kept on this device, ${momentText(draft.at)}` : 'draft not kept'} ·{' '}
-            <strong>training only</strong>
-          </p>
-        </div>
-        <div className="head-acts">
-          <Link href="/desk" className="button">
-            Shelf
-          </Link>
-          <button type="button" disabled={draft.before.length === 0} onClick={undo}>
-            Undo
-          </button>
-          <button
-            type="button"
-            disabled={scenario === null || weighed.is === 'refused'}
-            onClick={() =>
-              onWish({ kind: 'begin', offered: file, rung: rungOf(file.support, {}), trainee: '' })
-            }
-          >
-            Try it as a trainee
-          </button>
-          <button type="button" onClick={() => download(`${file.id}.json`, textOfFile(file))}>
-            Save the file
-          </button>
-        </div>
-      </header>
+      <PageHead
+        title="Change one thing"
+        about={`${draft.from === null ? 'from blank' : `from ${draft.from}`} · ${problem === null ? `draft kept on this device, ${momentText(draft.at)}` : 'draft not kept'}`}
+        takesFocus
+        acts={
+          <>
+            <Link href="/desk" className="button">
+              Shelf
+            </Link>
+            <button type="button" disabled={draft.before.length === 0} onClick={undo}>
+              Undo
+            </button>
+            <button
+              type="button"
+              disabled={scenario === null || weighed.is === 'refused'}
+              onClick={() =>
+                onWish({ kind: 'begin', offered: file, rung: rungOf(file.support, {}), trainee: '' })
+              }
+            >
+              Try it as a trainee
+            </button>
+            <button type="button" onClick={() => download(`${file.id}.json`, textOfFile(file))}>
+              Save the file
+            </button>
+          </>
+        }
+      />
       {problem === null ? null : (
         <p className="columns one" role="alert">
           <strong>This draft is not kept.</strong> {WHY_NOT_KEPT[problem]} Save the file before you close the

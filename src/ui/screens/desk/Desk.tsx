@@ -2,6 +2,7 @@
  * The tutor's shelf: every job that comes with the page, with what it takes and where it shows, to be used as it is or
  * changed; one drawn by level, or begun from blank.
  */
+
 import { useState } from 'react';
 import { Link } from 'wouter';
 import FACTS from '../../../fairness/jobFacts.json' with { type: 'json' };
@@ -17,7 +18,7 @@ import { AfterFailure, failureTitle } from '../../parts/AfterFailure.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
 import { Foot } from '../../parts/Foot.tsx';
-import { useFocus } from '../../parts/useFocus.ts';
+import { PageHead } from '../../parts/PageHead.tsx';
 import type { Entry } from '../offered.ts';
 import { keyOf } from '../offered.ts';
 import { entriesWith } from '../shelf.ts';
@@ -59,7 +60,6 @@ interface Wanted {
 const ANY: Wanted = { aim: '', minutes: '', level: '', site: '' };
 
 function Shelf({ opened }: Props) {
-  const heading = useFocus<HTMLHeadingElement>();
   const drafting = useDraft();
   const { failure, fail, forget } = useFailure();
   const [wanted, setWanted] = useState(ANY);
@@ -69,24 +69,21 @@ function Shelf({ opened }: Props) {
   const set = (name: keyof Wanted) => (value: string) => setWanted({ ...wanted, [name]: value } as Wanted);
   return (
     <div className="desk">
-      <header className="head">
-        <div className="head-title">
-          <h1 ref={heading} tabIndex={-1}>
-            Set work
-          </h1>
-          <p>
-            take a job as it is, change one thing, or have one drawn · <strong>training only</strong>
-          </p>
-        </div>
-        <div className="head-acts">
-          <Link href="/desk/marks" className="button">
-            How marks are made
-          </Link>
-          <Link href="/collect" className="button">
-            Collect
-          </Link>
-        </div>
-      </header>
+      <PageHead
+        title="Set work"
+        about="take a job as it is, change one thing, or have one drawn"
+        takesFocus
+        acts={
+          <>
+            <Link href="/desk/marks" className="button">
+              How marks are made
+            </Link>
+            <Link href="/collect" className="button">
+              Collect
+            </Link>
+          </>
+        }
+      />
       <main className="columns">
         <section className="stack" aria-labelledby="shelf-heading">
           <h2 id="shelf-heading">Shelf</h2>

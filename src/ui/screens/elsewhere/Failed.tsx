@@ -2,8 +2,8 @@
 
 import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
 import { AfterFailure, failureTitle } from '../../parts/AfterFailure.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
-import { PlainHead } from './PlainHead.tsx';
 
 interface Props {
   readonly error: unknown;
@@ -16,7 +16,7 @@ export function Failed({ error, what, openAttempt, hasOthers }: Props) {
   const heading = useFocus<HTMLHeadingElement>();
   return (
     <>
-      <PlainHead title="Charge point trainer" />
+      <PageHead title="Charge point trainer" />
       <main className="columns one">
         <section className="stack prose" aria-labelledby="failed-heading">
           <h2 id="failed-heading" ref={heading} tabIndex={-1}>

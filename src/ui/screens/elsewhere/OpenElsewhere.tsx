@@ -1,8 +1,8 @@
 /** An attempt that another tab holds, or has taken over or deleted: what that means, and what can be done here. */
 import { navigate } from 'wouter/use-hash-location';
 import { Foot } from '../../parts/Foot.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
 import { useFocus } from '../../parts/useFocus.ts';
-import { PlainHead } from './PlainHead.tsx';
 
 interface Props {
   readonly title: string;
@@ -28,7 +28,7 @@ export function OpenElsewhere({ title, why, onRead, onTakeOver }: Props) {
   const heading = useFocus<HTMLHeadingElement>(why);
   return (
     <>
-      <PlainHead title={title} />
+      <PageHead title={title} />
       <main className="columns one">
         <section className="stack prose" aria-labelledby="elsewhere-heading">
           <h2 id="elsewhere-heading" ref={heading} tabIndex={-1}>

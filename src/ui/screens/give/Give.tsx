@@ -3,6 +3,7 @@
  * not. Beside the form stands exactly what the learner will see. What was given out is kept here, since the tutor's own
  * copy decides when it is collected.
  */
+
 import { useCallback, useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Rung } from '../../../attempt/record/rung.ts';
@@ -18,9 +19,9 @@ import { useSliced } from '../../flow/useSliced.ts';
 import { webCrypto } from '../../flow/webCrypto.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { Keys } from '../../parts/Keys.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
 import { Problems } from '../../parts/Problems.tsx';
 import { TextField } from '../../parts/TextField.tsx';
-import { useFocus } from '../../parts/useFocus.ts';
 import { GivenCard } from './GivenCard.tsx';
 import { GivenOut } from './GivenOut.tsx';
 import { JobsChosen } from './JobsChosen.tsx';
@@ -37,7 +38,6 @@ const RUNG_WORDS = Object.fromEntries(RUNGS.map((rung) => [String(rung), RUNG_NA
 const RULE = { noCritical: true, noUnsound: true };
 
 export function Give() {
-  const heading = useFocus<HTMLHeadingElement>();
   const [jobs, setJobs] = useState<readonly object[]>([]);
   const [group, setGroup] = useState('');
   const [word, setWord] = useState(firstWord);
@@ -120,21 +120,17 @@ export function Give() {
 
   return (
     <>
-      <header className="head">
-        <div className="head-title">
-          <h1 ref={heading} tabIndex={-1}>
-            Give out
-          </h1>
-          <p>
-            for your group · <strong>nothing leaves this device but by you</strong>
-          </p>
-        </div>
-        <div className="head-acts">
+      <PageHead
+        title="Give out"
+        about="for your group"
+        says="nothing leaves this device but by you"
+        takesFocus
+        acts={
           <Link href="/collect" className="button">
             Collect
           </Link>
-        </div>
-      </header>
+        }
+      />
       <main className="columns give">
         <div className="wide-stack not-printed">
           <JobsChosen jobs={jobs} onChange={change(setJobs)} />

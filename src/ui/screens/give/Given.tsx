@@ -2,6 +2,7 @@
  * What a tutor gave out, as a learner opens it: by a link, whose content is behind the # and reaches no server, or by a
  * file. What is sealed asks for its passphrase first.
  */
+
 import { useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { ReadGiving } from '../../../desk/giving.ts';
@@ -19,9 +20,9 @@ import { useKeptHere } from '../../flow/useKeptHere.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { webCrypto } from '../../flow/webCrypto.ts';
 import { Foot } from '../../parts/Foot.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
 import { Problems } from '../../parts/Problems.tsx';
 import { TextField } from '../../parts/TextField.tsx';
-import { useFocus } from '../../parts/useFocus.ts';
 import { setLink } from '../questions/asked.ts';
 import { OFFERED } from '../shelf.ts';
 import type { Wish } from '../wish.ts';
@@ -36,7 +37,6 @@ interface Props {
 }
 
 export function Given({ letters, text, onBegin, onWish }: Props) {
-  const heading = useFocus<HTMLHeadingElement>();
   const came = useMemo(() => (letters === null ? text : textInLink(letters)), [letters, text]);
   const [opened, setOpened] = useState<string | null>(null);
   const value = useMemo(() => valueIn(opened ?? came), [opened, came]);
@@ -51,23 +51,18 @@ export function Given({ letters, text, onBegin, onWish }: Props) {
   const problems = sealed?.ok === false ? sealed.problems : result?.ok === false ? result.problems : null;
   return (
     <>
-      <header className="head">
-        <div className="head-title">
-          <h1 ref={heading} tabIndex={-1}>
-            {result?.ok === true && result.value.giving.group !== ''
-              ? result.value.giving.group
-              : 'Given out'}
-          </h1>
-          <p>
-            work that a tutor gave out · <strong>training only</strong>
-          </p>
-        </div>
-        <div className="head-acts">
+      <PageHead
+        title={
+          result?.ok === true && result.value.giving.group !== '' ? result.value.giving.group : 'Given out'
+        }
+        about="work that a tutor gave out"
+        takesFocus
+        acts={
           <Link href="/" className="button">
             Home
           </Link>
-        </div>
-      </header>
+        }
+      />
       <main className="columns">
         {problems !== null ? (
           <Problems file={name} problems={inWords(problems)} kept="Nothing here was changed." />

@@ -2,6 +2,7 @@
  * An attempt that is concluded and whose debrief waits: it is handed in, and the tutor gives the word that opens the
  * debrief, when everybody has finished.
  */
+
 import { useContext, useState } from 'react';
 import type { Attempt } from '../../../attempt/record/attempt.ts';
 import { headOf } from '../../../attempt/record/attempt.ts';
@@ -12,27 +13,17 @@ import { recordNumber } from '../../format/figures.ts';
 import { fileNameOf } from '../../parts/download.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { HandInButton } from '../../parts/HandIn.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
 import { TextField } from '../../parts/TextField.tsx';
-import { useFocus } from '../../parts/useFocus.ts';
 
 export function Held({ attempt }: { readonly attempt: Attempt }) {
-  const heading = useFocus<HTMLHeadingElement>();
   const beside = useContext(BesideAttempt);
   const [word, setWord] = useState('');
   const [wrong, setWrong] = useState(false);
   const { title } = (attempt.scenario ?? {}) as { title?: unknown };
   return (
     <>
-      <header className="head">
-        <div className="head-title">
-          <h1 ref={heading} tabIndex={-1}>
-            Concluded
-          </h1>
-          <p>
-            {String(title ?? '')} · <strong>training only</strong>
-          </p>
-        </div>
-      </header>
+      <PageHead title="Concluded" about={String(title ?? '')} takesFocus />
       <main className="columns">
         <div className="wide-stack">
           <section className="stack" aria-labelledby="hand-in-heading">

@@ -1,4 +1,5 @@
 /** The title block of a sheet that is given out, or of its key, which says so on each page. */
+import { TitleBlock } from '../../parts/TitleBlock.tsx';
 
 interface Props {
   readonly title: string;
@@ -9,23 +10,16 @@ interface Props {
   readonly isKey?: boolean;
 }
 
-export function SheetBlock({ title, word, rules, page, of, isKey = false }: Props) {
-  const rows = [
-    ...(isKey ? [['KEY', 'for the tutor alone']] : []),
-    ['job', title],
-    ['word', word],
-    ['rules', rules],
-    ['page', `${page} of ${of}`],
-    ['training only', 'Training record: no certificate, no evidence of competence on real equipment'],
-  ] as const;
-  return (
-    <dl className="title-block framed">
-      {rows.map(([term, text]) => (
-        <div key={term}>
-          <dt>{term}</dt>
-          <dd>{text}</dd>
-        </div>
-      ))}
-    </dl>
-  );
-}
+export const SheetBlock = ({ title, word, rules, page, of, isKey = false }: Props) => (
+  <TitleBlock
+    framed
+    rows={[
+      ...(isKey ? [['KEY', 'for the tutor alone'] as const] : []),
+      ['job', title],
+      ['word', word],
+      ['rules', rules],
+      ['page', `${page} of ${of}`],
+    ]}
+    trainingOnly="Training record: no certificate, no evidence of competence on real equipment"
+  />
+);

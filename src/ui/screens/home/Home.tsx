@@ -3,6 +3,7 @@
  * and the twelve aims.
  * What simulates is loaded when a job begins.
  */
+
 import { useMemo, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { FIRST_RUN } from '../../../store/choices.ts';
@@ -21,6 +22,7 @@ import { CAUTION_LINE, Cautions } from '../../parts/Cautions.tsx';
 import { Foot } from '../../parts/Foot.tsx';
 import { KeptHere, unfinishedIn } from '../../parts/KeptHere.tsx';
 import { NewVersion } from '../../parts/NewVersion.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
 import { Problems } from '../../parts/Problems.tsx';
 import type { Refused, Wish } from '../wish.ts';
 import { AimTable } from './AimTable.tsx';
@@ -37,22 +39,20 @@ export function Home(props: Props) {
   const kept = useKeptHere();
   return (
     <div className="home">
-      <header className="head">
-        <div className="head-title">
-          <h1>Charge point trainer</h1>
-          <p>
-            simulated units · <strong>training only</strong>
-          </p>
-        </div>
-        <div className="head-acts">
-          <button type="button" onClick={() => setCautions(true)}>
-            Cautions
-          </button>
-          <Link href="/record" className="button">
-            My record
-          </Link>
-        </div>
-      </header>
+      <PageHead
+        title="Charge point trainer"
+        about="simulated units"
+        acts={
+          <>
+            <button type="button" onClick={() => setCautions(true)}>
+              Cautions
+            </button>
+            <Link href="/record" className="button">
+              My record
+            </Link>
+          </>
+        }
+      />
       {kept === null ? <main className="marking" /> : <Main {...props} kept={kept} />}
       {/* Not before what would push it away, and with it a focus that has come there. */}
       {kept === null ? null : <Foot />}

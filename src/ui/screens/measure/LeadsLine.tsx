@@ -4,12 +4,12 @@
  */
 import type { Place } from '../../../bench/terminals.ts';
 import { PLACES } from '../../../bench/terminals.ts';
+import { benchTime } from '../../../words/benchTime.ts';
 import { PLACE_WORDS, probeText, terminalText } from '../../../words/terminals.ts';
 import type { Bench } from '../../flow/bench.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
 import { hasLeads } from '../../flow/measurement.ts';
 import { proofsOf, proofText } from '../../flow/whatIsKnown.ts';
-import { benchTime } from '../../format/figures.ts';
 
 export function LeadsLine({ draft }: { readonly draft: MeasurementDraft }) {
   const end = (text: string) => <strong className="lead-end">{text}</strong>;

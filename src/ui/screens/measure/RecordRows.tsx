@@ -6,19 +6,13 @@ import type { Reading } from '../../../bench/reading.ts';
 import { showsTripTime, typedIn } from '../../../bench/reading.ts';
 import { TRIPPED_WHAT } from '../../../bench/readings/choices.ts';
 import { TYPED_UNITS } from '../../../bench/readings/display.ts';
+import { benchTime } from '../../../words/benchTime.ts';
 import { pairText, placeText, readingTitle } from '../../../words/readings.ts';
 import type { Note } from '../../flow/bench.ts';
 import { readingField } from '../../flow/draftFields.ts';
 import { useKept } from '../../flow/useKept.ts';
 import { useOwnPad } from '../../flow/useOwnPad.ts';
-import {
-  benchTime,
-  furtherFacts,
-  NO_TRIP,
-  shownText,
-  typedNumber,
-  typedWithUnit,
-} from '../../format/figures.ts';
+import { furtherFacts, NO_TRIP, shownText, typedNumber, typedWithUnit } from '../../format/figures.ts';
 import { BarLine } from '../../parts/BarLine.tsx';
 import { FigureInput } from '../../parts/FigureInput.tsx';
 import { Keys } from '../../parts/Keys.tsx';

@@ -1,8 +1,9 @@
 /** A reading as the instrument shows it: figure, uncertainty, what belongs to it. */
 import { memo } from 'react';
 import type { Reading } from '../../../bench/reading.ts';
+import { benchTime } from '../../../words/benchTime.ts';
 import { readingTitle } from '../../../words/readings.ts';
-import { benchTime, furtherFacts, shownText, uncertaintyText } from '../../format/figures.ts';
+import { furtherFacts, shownText, uncertaintyText } from '../../format/figures.ts';
 
 interface Props {
   readonly reading: Reading;

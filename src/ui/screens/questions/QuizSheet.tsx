@@ -18,11 +18,13 @@ export function QuizSheet({ quiz, questions, isKey }: Props) {
   return (
     <section className="quiz-sheet" aria-hidden="true">
       <TitleBlock
-        job={`${quiz.title || 'Questions'}${isKey ? ', KEY' : ''}`}
-        rules="as each source says"
-        drawnAt={quiz.minutes === null ? 'no time set' : `about ${quiz.minutes} minutes`}
-        // Whoever has the seed can print the key.
-        record={isKey ? `seed ${quiz.seed}` : 'marked by the key'}
+        rows={[
+          ['job', `${quiz.title || 'Questions'}${isKey ? ', KEY' : ''}`],
+          ['rules', 'as each source says'],
+          ['meant to take', quiz.minutes === null ? 'no time set' : `about ${quiz.minutes} minutes`],
+          // Whoever has the seed can print the key.
+          ['record', isKey ? `seed ${quiz.seed}` : 'marked by the key'],
+        ]}
         framed
       />
       {isKey ? null : (

@@ -2,6 +2,7 @@
  * My record: every attempt kept on this device with what came of it, and what they add up to: goal, progress, how
  * often each sureness was right, weak topics. Sums follow from the logs by replay; what a file says is not believed.
  */
+
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { aimSums, calibrationOver, weakTopics } from '../../../attempt/marks/recordSums.ts';
@@ -12,7 +13,7 @@ import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
 import { momentText } from '../../format/dates.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { GoalKeeper } from '../../parts/GoalKeeper.tsx';
-import { useFocus } from '../../parts/useFocus.ts';
+import { PageHead } from '../../parts/PageHead.tsx';
 import { AskedTopics } from './AskedTopics.tsx';
 import { AttemptRows } from './AttemptRows.tsx';
 import { ByAim } from './ByAim.tsx';
@@ -38,7 +39,6 @@ export function MyRecord({ openAttempt, onOpen, onDeleted }: Props) {
   /** Another number for a goal that may be another. */
   const [changes, setChanges] = useState(0);
   const [deleting, setDeleting] = useState<About | null>(null);
-  const heading = useFocus<HTMLHeadingElement>();
   const rows = numbered(all ?? []);
   const counting = countingIn(rows);
   const summaries = counting.map(({ summary }) => summary);
@@ -46,21 +46,16 @@ export function MyRecord({ openAttempt, onOpen, onDeleted }: Props) {
   const isRead = all !== null || problem !== null;
   return (
     <>
-      <header className="head">
-        <div className="head-title">
-          <h1 ref={heading} tabIndex={-1}>
-            My record
-          </h1>
-          <p>
-            kept on this device · <strong>training only</strong>
-          </p>
-        </div>
-        <div className="head-acts">
+      <PageHead
+        title="My record"
+        about="kept on this device"
+        takesFocus
+        acts={
           <Link href="/" className="button">
             Home
           </Link>
-        </div>
-      </header>
+        }
+      />
       {isRead ? (
         <main className="columns record">
           <div className="wide-stack">

@@ -7,6 +7,7 @@ import { useCallback, useState } from 'react';
 import { supportOf } from '../../../attempt/record/rung.ts';
 import { scenarioIn } from '../../../scenario/scenario.ts';
 import { answerText, JUDGED_WORDS, LIMIT_WORDS } from '../../../words/answers.ts';
+import { benchTime } from '../../../words/benchTime.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
 import { readingTitle } from '../../../words/readings.ts';
 import { RUNG_NAMES } from '../../../words/rungs.ts';
@@ -14,9 +15,9 @@ import { OWN_WORDS, SUBJECT_WORDS } from '../../../words/subjects.ts';
 import { operationText } from '../../../words/trade.ts';
 import { NEXT_WORDS, TELL_WORDS, VERDICT_WORDS } from '../../../words/verdicts.ts';
 import { useSliced } from '../../flow/useSliced.ts';
-import { benchTime, figureText, shownText } from '../../format/figures.ts';
+import { figureText, shownText } from '../../format/figures.ts';
 import { Foot } from '../../parts/Foot.tsx';
-import { useFocus } from '../../parts/useFocus.ts';
+import { PageHead } from '../../parts/PageHead.tsx';
 import { Why } from '../../parts/Why.tsx';
 import { recordText } from '../measure/records.ts';
 import type { Offered } from '../offered.ts';
@@ -36,26 +37,20 @@ export function Worked({ offered, onNowYou, onLeave }: Props) {
   const { result, failed } = useSliced(useCallback(() => workingOut(offered), [offered]));
   const steps = result ?? [];
   const isWorking = result === null && failed === null;
-  const heading = useFocus<HTMLHeadingElement>();
   const step = steps[at];
   const isLast = at >= steps.length - 1;
   return (
     <>
-      <header className="head">
-        <div className="head-title">
-          <h1 ref={heading} tabIndex={-1}>
-            {offered.title}: shown
-          </h1>
-          <p>
-            {unitLine(offered)} · a worked run · <strong>training only</strong>
-          </p>
-        </div>
-        <div className="head-acts">
+      <PageHead
+        title={`${offered.title}: shown`}
+        about={`${unitLine(offered)} · a worked run`}
+        takesFocus
+        acts={
           <button type="button" onClick={onLeave}>
             Leave
           </button>
-        </div>
-      </header>
+        }
+      />
       <main className="columns bench-columns leads-open worked">
         <div className="in-view">{step === undefined ? null : <WorkedSheet step={step} />}</div>
         <div className="stack card-column">

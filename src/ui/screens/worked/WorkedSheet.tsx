@@ -1,5 +1,6 @@
 /** The installation as it stood at a step of a worked run, with the leads of what was measured in it. */
 
+import { benchTime } from '../../../words/benchTime.ts';
 import { PLACE_WORDS } from '../../../words/terminals.ts';
 import { leadsWords } from '../../../words/trade.ts';
 import { Drawing } from '../../drawing/Drawing.tsx';
@@ -10,7 +11,6 @@ import { useDrawn } from '../../drawing/useDrawn.ts';
 import { leadsOf, outOfReach } from '../../flow/leads.ts';
 import { instrumentWords, lastDraft } from '../../flow/measurement.ts';
 import { standInText, supplyText } from '../../flow/whatIsKnown.ts';
-import { benchTime } from '../../format/figures.ts';
 import type { WorkedStep } from './workedSteps.ts';
 
 export function WorkedSheet({ step }: { readonly step: WorkedStep }) {

@@ -1,6 +1,7 @@
 /**
- * The words of tests, which come to the page by aims: a bench is not shown before those of every test that it may name
- * lines of are there, so that nothing on it has to wait. Those of causes come before one is named.
+ * What tests ought to show, and their words, which come to the page by aims: a bench is not shown before those of every
+ * test that it may name lines of are there, so that nothing on it has to wait. The words of causes come before one is
+ * named.
  */
 import { linesToChooseFrom } from '../../attempt/record/lines.ts';
 import { rungOf } from '../../attempt/record/rung.ts';
@@ -9,6 +10,7 @@ import { AIMS, aimOf } from '../../scenario/aims.ts';
 import { allowedActions } from '../../scenario/scenario.ts';
 import { ACTIONS } from '../../verification/actions.ts';
 import { addLines } from '../../verification/lines.ts';
+import type { TestAction } from '../../verification/testAction.ts';
 import { addTests } from '../../words/actions.ts';
 import { addCauses } from '../../words/puttingRight.ts';
 import type { Bench } from './bench.ts';
@@ -74,26 +76,28 @@ export async function wordsOfCauses(): Promise<void> {
 }
 
 /** Of these aims; without any of all, and of causes. Rejects with `NotLoaded`. */
-export async function wordsOf(aims?: readonly AimId[]): Promise<void> {
+export async function testsOf(aims?: readonly AimId[]): Promise<void> {
   await Promise.all(aims?.map(load) ?? [...AIMS.map(({ id }) => load(id)), wordsOfCauses()]);
 }
 
-/** All that are worded at this bench and in its debrief. Rejects with `NotLoaded`. */
-export async function wordsAt(bench: Bench): Promise<void> {
+/** All that are judged or worded at this bench, and worded in its debrief. Rejects with `NotLoaded`. */
+export async function testsAt(bench: Bench): Promise<void> {
+  const tests = testsOn(bench);
   await Promise.all([
-    wordsOf([...aimsAt(bench)]),
+    testsOf([...aimsOf(tests.map(({ id }) => id))]),
     ...(bench.happened.some(({ operation }) => operation.op === 'put-right') ? [wordsOfCauses()] : []),
   ]);
+  const { scenario, attempt } = bench.run;
+  if (rungOf(scenario.support, attempt) !== 3) return;
+  // Where lines are to be chosen, those of the tests that lend theirs, which the tests' own lines tell.
+  const lines = tests.flatMap((action) => linesToChooseFrom(scenario, action));
+  await testsOf([...aimsOf(lines.map(({ id }) => lenderIn(id)))]);
 }
 
-/** Of the tests that are allowed or begun, and, where lines are to be chosen, of those that lend theirs. */
-function aimsAt({ run: { scenario, attempt } }: Bench): ReadonlySet<AimId> {
+/** The tests that are allowed or begun. */
+function testsOn({ run: { scenario, attempt } }: Bench): readonly TestAction[] {
   const begun = new Set(attempt.entries.flatMap((entry) => ('test' in entry ? [entry.test] : [])));
-  const tests = new Set([...allowedActions(scenario), ...ACTIONS.filter(({ id }) => begun.has(id))]);
-  const aims = aimsOf([...tests].map(({ id }) => id));
-  if (rungOf(scenario.support, attempt) !== 3 || aims.size === AIMS.length) return aims;
-  const lines = [...tests].flatMap((action) => linesToChooseFrom(scenario, action));
-  return new Set([...aims, ...aimsOf(lines.map(({ id }) => lenderIn(id)))]);
+  return [...new Set([...allowedActions(scenario), ...ACTIONS.filter(({ id }) => begun.has(id))])];
 }
 
 const aimsOf = (tests: readonly string[]): ReadonlySet<AimId> =>
