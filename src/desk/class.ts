@@ -108,7 +108,15 @@ const compared = (x: string, y: string): number => (x < y ? -1 : x > y ? 1 : 0);
 const GRAVEST: readonly Look['id'][] = [
   ...(['verdict-gate', 'critical'] as const),
   ...(['same-log', 'chain', 'total-differs', 'job-differs', 'log-differs', 'marks-differ'] as const),
-  ...(['rung-differs', 'same-file', 'another-try', 'untimely', 'engine', 'not-given-out'] as const),
+  ...([
+    'rung-differs',
+    'same-file',
+    'another-try',
+    'untimely',
+    'engine',
+    'not-given-out',
+    'not-listed',
+  ] as const),
 ];
 
 /** A quiz of which something does not fit, or of which no copy is here. */

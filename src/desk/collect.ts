@@ -24,7 +24,7 @@ import type { Parsed, Problem } from '../scenario/problems.ts';
 import { readingScenario } from '../scenario/readScenario.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Job, ReadGiving } from './giving.ts';
-import { nthVariant, variantFor } from './variantOf.ts';
+import { isListed, nthVariant, variantFor } from './variantOf.ts';
 import type { Came } from './zip.ts';
 
 /** Why an attempt that could be read is not marked. */
@@ -47,6 +47,7 @@ export type Look =
   | { readonly id: 'stopped'; readonly entry: number; readonly at: number; readonly why: string }
   | { readonly id: 'not-concluded' }
   | { readonly id: 'not-given-out' }
+  | { readonly id: 'not-listed' }
   // Told only beside the others that came.
   | { readonly id: 'same-file'; readonly as: string }
   | { readonly id: 'same-log'; readonly as: string }
@@ -149,7 +150,7 @@ export class Copies {
         const value = { ...job, giving, isOwn: false, variant: null, sha256: scenarioHash(job.file) };
         return { ok: true, value };
       });
-    const variant = variantFor(word, attempt.trainee ?? '', variants.length);
+    const variant = variantFor(giving.giving, attempt.trainee ?? '');
     return yield* this.#once(`${own} ${job.scenario.id} ${variant}`, () =>
       reading(nthVariant(job.file, word, variants[variant] as number), { giving, isOwn: false, variant }),
     );
@@ -343,6 +344,9 @@ function looksAt(told: Debrief, { attempt, copy }: Held): readonly Look[] {
       ? []
       : [{ id: 'untimely', entry: marks.untimely[0].entry, count: marks.untimely.length } as const]),
     ...(copy.isOwn ? [{ id: 'not-given-out' } as const] : []),
+    ...(copy.giving === null || isListed(copy.giving.giving, attempt.trainee ?? '')
+      ? []
+      : [{ id: 'not-listed' } as const]),
     ...readsAlike(told),
     ...stoppedIn(told),
     ...(signed === undefined || signed.of < SIGNED_LINES || signed.right >= SIGNED_RIGHT * signed.of

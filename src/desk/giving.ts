@@ -18,7 +18,9 @@ import { ruleSchema } from './rule.ts';
 /** Most jobs in one set: a grade needs about ten. */
 const MOST_JOBS = 20;
 /** Most different variants of one giving-out. */
-const MOST_VARIANTS = 40;
+export const MOST_VARIANTS = 40;
+/** Most labels that variants are dealt out to. */
+export const MOST_LABELS = 500;
 /** Longest time that a lesson is meant to take. */
 export const LONGEST_MINUTES = 480;
 /** Largest giving-out that is read, characters: twenty jobs, and a tutor's notes on five hundred attempts. */
@@ -42,6 +44,8 @@ const tutorSchema = v.object({
   second: v.optional(v.pipe(v.string(), v.maxLength(60))),
   /** When it was given out, ms since 1970. */
   at: v.optional(v.number()),
+  /** Those that variants were dealt out to, as they were listed. */
+  labels: v.optional(v.pipe(v.array(line), v.maxLength(MOST_LABELS))),
   notes: v.optional(
     v.pipe(v.record(v.pipe(v.string(), v.maxLength(64)), noteSchema), v.maxEntries(5000)),
     {},
@@ -72,6 +76,13 @@ const givingSchema = v.looseObject({
       v.maxLength(MOST_VARIANTS),
     ),
     [],
+  ),
+  /** Who gets which of them without repetition: the listed labels, not to be read in it (variantOf.ts). */
+  dealt: v.optional(
+    v.pipe(
+      v.array(v.pipe(v.string(), v.regex(/^[0-9a-f]{6}$/, 'a hash of 6 digits is expected'))),
+      v.maxLength(MOST_LABELS),
+    ),
   ),
   /** Shared computers: a code in place of a name, and nothing stays after handing in. */
   clears: v.optional(v.boolean(), false),

@@ -98,16 +98,42 @@ const seedOf = (word: string, n: number): number =>
 /** The nth variant of a job in a giving-out with this word. */
 export const nthVariant = (file: object, word: string, n: number): object => variantOf(file, seedOf(word, n));
 
-/** Which of so many variants a learner gets. */
-export const variantFor = (word: string, label: string, count: number): number =>
-  count === 0 ? 0 : Number.parseInt(digestOf([plainWord(word), plainWord(label)]).slice(0, 8), 16) % count;
+/** What a giving-out says of who gets which. */
+export interface Dealing {
+  readonly word: string;
+  readonly variants: readonly number[];
+  /** The labels that the tutor listed, as dealtTo has them, in their order; none: whoever has whichever label. */
+  readonly dealt?: readonly string[] | undefined;
+}
+
+/** A listed label as it stands in what every learner opens, where names are nobody's business; 6 hexadecimal digits. */
+const dealtTo = (word: string, label: string): string =>
+  digestOf(['dealt', plainWord(word), plainWord(label)]).slice(0, 6);
+
+/** Labels that were listed, in the order in which variants are dealt out to them: it follows from word and labels alone. */
+export const allDealt = (word: string, labels: readonly string[]): readonly string[] =>
+  [...new Set(labels.map((label) => dealtTo(word, label)))].sort();
+
+export const isListed = ({ word, dealt = [] }: Dealing, label: string): boolean =>
+  dealt.length === 0 || dealt.includes(dealtTo(word, label));
+
+/**
+ * Which of the variants a learner gets, from 0. Listed labels get one after another, so that none is given out twice before
+ * each was once; any other gets one by chance, made of word and label.
+ */
+export function variantFor({ word, variants, dealt = [] }: Dealing, label: string): number {
+  if (variants.length === 0) return 0;
+  const place = dealt.indexOf(dealtTo(word, label));
+  const drawn = Number.parseInt(digestOf([plainWord(word), plainWord(label)]).slice(0, 8), 16);
+  return (place >= 0 ? place : drawn) % variants.length;
+}
 
 /** A job as this learner gets it; the job itself where all get the same. */
-export function variantFrom(
-  file: object,
-  { word, variants }: { readonly word: string; readonly variants: readonly number[] },
-  label: string,
-): object {
-  const n = variants[variantFor(word, label, variants.length)];
-  return n === undefined ? file : nthVariant(file, word, n);
+export function variantFrom(file: object, dealing: Dealing, label: string): object {
+  const n = dealing.variants[variantFor(dealing, label)];
+  return n === undefined ? file : nthVariant(file, dealing.word, n);
 }
+
+/** How many of a group have the same variant as somebody else of it, on average, where each gets one by chance. */
+export const sharing = (learners: number, variants: number): number =>
+  learners * (1 - (1 - 1 / variants) ** (learners - 1));

@@ -51,6 +51,8 @@ export function lookText(look: Look): string {
       return 'not concluded';
     case 'not-given-out':
       return 'of no giving-out that is here; marked as the job comes with the page';
+    case 'not-listed':
+      return 'its label is none of those that you listed: who is it, and did somebody else have this variant?';
     case 'same-file':
       return `the same as ${look.as}: counted once`;
     case 'same-log':

@@ -4,6 +4,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { textInLink } from '../../src/desk/link.ts';
 import { variantFor } from '../../src/desk/variantOf.ts';
 import { parseScenario } from '../../src/scenario/scenarioText.ts';
 import { readGiving } from '../desk/helpers.ts';
@@ -68,19 +69,24 @@ test('equal variants are proved beside the page, and two learners get figures of
   await page.getByText(/^Proving them: [1-3] of 4 equal/).waitFor();
   await page.getByText('4 equal variants are proved:').waitFor({ timeout: 60_000 });
   expect(await barriersOn(page)).toEqual([]);
+  await page.getByText('of 4 people about 2 have the same as somebody else').waitFor();
+  await page.getByLabel(/^labels of the group/).fill('ash-01\nelm-02\noak-03, fir-04');
+  await page.getByText('Each of your 4 labels gets another one.').waitFor();
   await button(page, 'Give it out').click();
   const link = (await page.locator('.link-text').textContent()) ?? '';
   const { giving } = readGiving(JSON.parse(await saved(page, 'Save your own copy')));
   expect(giving.variants).toHaveLength(4);
   const sites = new Set<string>();
-  // Two who do not get the same by chance.
-  const variantOf = (label: string) => variantFor(giving.word, label, 4);
-  const labels = Array.from({ length: 20 }, (_, i) => `ash-${i}`);
-  const other = labels.find((label) => variantOf(label) !== variantOf('ash-0')) ?? '';
-  for (const label of ['ash-0', other]) {
+  const labels = ['ash-01', 'elm-02', 'oak-03', 'fir-04'];
+  expect(new Set(labels.map((label) => variantFor(giving, label))).size).toBe(4);
+  expect(textInLink(link.split('/given/')[1] ?? '')).not.toContain('elm-02');
+  for (const label of ['elm-02', 'fir-04']) {
     const learner = await sitDown(opened.browser, opened.url);
     await learner.goto(link);
+    await learner.getByLabel(/^your label/).fill('nobody');
+    await learner.getByText('“nobody” is not on your tutor’s list.').waitFor();
     await learner.getByLabel(/^your label/).fill(label);
+    await learner.getByText('is not on your tutor’s list').waitFor({ state: 'detached' });
     await button(learner, /^Begin/).click();
     await button(learner, 'Stop…').waitFor();
     sites.add(JSON.stringify((await inHand(learner)).scenario.site));

@@ -1,13 +1,23 @@
 // Equal variants: the same cause on other figures, made again from the word and the label, and proved to be equal.
 
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { mark } from '../../src/attempt/marks/mark.ts';
 import type { Attempt } from '../../src/attempt/record/attempt.ts';
 import { startRun } from '../../src/attempt/record/run.ts';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import { Copies, collecting } from '../../src/desk/collect.ts';
-import { labelsOf } from '../../src/desk/giving.ts';
-import { nthVariant, variantFor, variantFrom, variantOf } from '../../src/desk/variantOf.ts';
+import { forLearners, givingText, labelsOf } from '../../src/desk/giving.ts';
+import { plainWord } from '../../src/desk/heldBy.ts';
+import {
+  allDealt,
+  isListed,
+  nthVariant,
+  sharing,
+  variantFor,
+  variantFrom,
+  variantOf,
+} from '../../src/desk/variantOf.ts';
 import type { Weight } from '../../src/desk/variants.ts';
 import { allEqual, areEqual, weighingVariant, weightOf } from '../../src/desk/variants.ts';
 import { fairnessOf } from '../../src/fairness/fairness.ts';
@@ -61,9 +71,58 @@ test('every job that ships has variants that can be read', () => {
 });
 
 test('who gets which goes by word and label, however these are typed, and all are given out', () => {
-  expect(variantFor('heron-42', 'ash-07', 4)).toBe(variantFor(' Heron-42', 'ASH-07 ', 4));
-  const got = Array.from({ length: 40 }, (_, i) => variantFor('heron-42', `ash-${i}`, 4));
+  const variants = [0, 1, 2, 3];
+  expect(variantFor({ word: 'heron-42', variants }, 'ash-07')).toBe(
+    variantFor({ word: ' Heron-42', variants }, 'ASH-07 '),
+  );
+  const got = Array.from({ length: 40 }, (_, i) => variantFor({ word: 'heron-42', variants }, `ash-${i}`));
   expect(new Set(got).size).toBe(4);
+});
+
+test('listed labels get another one each, whatever their order, and where they are more than the variants, in turn', () => {
+  fc.assert(
+    fc.property(
+      fc.uniqueArray(fc.string({ minLength: 1, maxLength: 20 }), { selector: plainWord, maxLength: 40 }),
+      fc.integer({ min: 1, max: 40 }),
+      (labels, count) => {
+        const variants = Array.from({ length: count }, (_, n) => n);
+        const dealing = { word: 'heron-42', variants, dealt: allDealt('heron-42', labels) };
+        const got = labels.map((label) => variantFor(dealing, label));
+        const each = variants.map((n) => got.filter((one) => one === n).length);
+        expect(Math.max(...each) - Math.min(...each)).toBeLessThanOrEqual(1);
+        expect(allDealt('heron-42', labels.toReversed())).toEqual(dealing.dealt);
+        for (const label of labels) expect(isListed(dealing, ` ${label} `)).toBe(true);
+      },
+    ),
+  );
+});
+
+test('a listed label cannot be read in what learners open, and one that is not listed is told', () => {
+  const giving = givingOf([dyers], {
+    variants: [0, 1],
+    dealt: [...allDealt('heron-42', ['ash-07', 'elm-19'])],
+  });
+  expect(givingText(forLearners({ ...giving, tutor: { labels: ['ash-07'], notes: {} } }))).not.toContain(
+    'ash-07',
+  );
+  const scenario = read(variantFrom({ ...dyers, support: 'practice' }, giving, 'oak-03'));
+  expect(scenario.id).toBe(read(dyers).id);
+  const rows = ['ash-07', 'oak-03'].map((label) => {
+    const file = variantFrom({ ...dyers, support: 'practice' }, giving, label);
+    const { attempt } = startRun(read(file), file, { ...labelsOf(giving), trainee: label });
+    return toItsEnd(
+      collecting({ name: label, text: JSON.stringify(attempt) }, new Copies([readGiving(giving)], SHIPPED)),
+    );
+  });
+  const looks = rows.map((row) => (row.kind === 'marked' ? row.looks.map(({ id }) => id) : []));
+  expect(looks[0]).not.toContain('not-listed');
+  expect(looks[1]).toContain('not-listed');
+});
+
+test('how many share theirs by chance, held against the matching of 30 in 30 (a binomial, by hand)', () => {
+  // 1 − (29/30)^29 = 0.6259 of each of 30.
+  expect(sharing(30, 30)).toBeCloseTo(18.776, 2);
+  expect(sharing(1, 4)).toBe(0);
 });
 
 test('those that are proved are equal by another weighing, and collecting makes each again', () => {
@@ -79,7 +138,7 @@ test('those that are proved are equal by another weighing, and collecting makes 
   const given = readGiving(giving);
   const copies = new Copies([given], SHIPPED);
   for (const label of ['ash-07', 'elm-19', 'oak-03']) {
-    const at = variantFor(giving.word, label, 2);
+    const at = variantFor(giving, label);
     const file = nthVariant({ ...dyers, support: 'practice' }, giving.word, giving.variants[at] as number);
     expect(variantFrom({ ...dyers, support: 'practice' }, giving, label)).toEqual(file);
     const scenario = read(file);

@@ -11,6 +11,7 @@ import { RUNGS } from '../../../attempt/record/rung.ts';
 import type { Giving } from '../../../desk/giving.ts';
 import { givingId, LONGEST_MINUTES, onRung, readingGiving } from '../../../desk/giving.ts';
 import { heldBy } from '../../../desk/heldBy.ts';
+import { allDealt } from '../../../desk/variantOf.ts';
 import { keptDraft } from '../../../store/deskDraft.ts';
 import { keepGiving } from '../../../store/givings.ts';
 import { inWords } from '../../../words/problems.ts';
@@ -25,7 +26,7 @@ import { TextField } from '../../parts/TextField.tsx';
 import { GivenCard } from './GivenCard.tsx';
 import { GivenOut } from './GivenOut.tsx';
 import { JobsChosen } from './JobsChosen.tsx';
-import { Variants } from './Variants.tsx';
+import { labelsIn, Variants } from './Variants.tsx';
 import { drawnDigits, firstWord, secondWord } from './words.ts';
 
 const RUNG_OPTIONS = RUNGS.map(String) as readonly `${Rung}`[];
@@ -45,6 +46,7 @@ export function Give() {
   const [isHeld, setHeld] = useState(false);
   const [second, setSecond] = useState(secondWord);
   const [variants, setVariants] = useState<readonly number[]>([]);
+  const [labels, setLabels] = useState('');
   const [clears, setClears] = useState(false);
   const [pass, setPass] = useState('');
   const [time, setTime] = useState('');
@@ -72,10 +74,11 @@ export function Give() {
   const toPass = jobs.length < 2 ? null : Math.min(wanted, jobs.length);
   const minutes = Number(time);
   const isTime = time === '' || (Number.isInteger(minutes) && minutes >= 1 && minutes <= LONGEST_MINUTES);
+  const listed = useMemo(() => (variants.length === 0 ? [] : labelsIn(labels)), [variants, labels]);
   const giving = useMemo((): Giving | null => {
     if (jobs.length === 0 || word.trim() === '') return null;
     const onIts = jobs.map((job) => onRung(job, rung));
-    const content = { group, word, rung, jobs: onIts, variants, clears, isHeld };
+    const content = { group, word, rung, jobs: onIts, variants, listed, clears, isHeld };
     const id = givingId(content, digits);
     return {
       format: 1,
@@ -88,9 +91,10 @@ export function Give() {
       ...(isTime && minutes > 0 ? { minutes } : {}),
       ...(isHeld ? { held: heldBy(id, second) } : {}),
       variants: [...variants],
+      ...(listed.length === 0 ? {} : { dealt: [...allDealt(word, listed)] }),
       clears,
     };
-  }, [jobs, group, word, rung, variants, clears, isHeld, second, digits, toPass, isTime, minutes]);
+  }, [jobs, group, word, rung, variants, listed, clears, isHeld, second, digits, toPass, isTime, minutes]);
   const { result } = useSliced(
     useMemo(() => (giving === null ? null : () => readingGiving(giving)), [giving]),
   );
@@ -107,7 +111,12 @@ export function Give() {
     if (giving === null) return;
     const whole: Giving = {
       ...giving,
-      tutor: { ...(isHeld ? { second } : {}), at: Date.now(), notes: {} },
+      tutor: {
+        ...(isHeld ? { second } : {}),
+        ...(listed.length === 0 ? {} : { labels: [...listed] }),
+        at: Date.now(),
+        notes: {},
+      },
     };
     try {
       await keepGiving(whole);
@@ -194,7 +203,14 @@ export function Give() {
               Shared computers: a code in place of a name, and nothing stays after handing in
             </label>
           </section>
-          <Variants jobs={jobs} word={word} variants={variants} onVariants={change(setVariants)} />
+          <Variants
+            jobs={jobs}
+            word={word}
+            variants={variants}
+            onVariants={change(setVariants)}
+            labels={labels}
+            onLabels={change(setLabels)}
+          />
           <section className="stack" aria-labelledby="seal-heading">
             <h2 id="seal-heading">Sealed?</h2>
             <p className="note prose">

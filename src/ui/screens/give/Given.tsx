@@ -10,6 +10,7 @@ import { LARGEST_GIVING, looksLikeGiving, readingGiving } from '../../../desk/gi
 import { madeWhole, textInLink } from '../../../desk/link.ts';
 import type { Sealed } from '../../../desk/seal.ts';
 import { looksSealed, readSealed, unsealed } from '../../../desk/seal.ts';
+import { isListed } from '../../../desk/variantOf.ts';
 import { parseJson } from '../../../scenario/json.ts';
 import type { Parsed, Problem } from '../../../scenario/problems.ts';
 import { clearHandedIn } from '../../../store/keptAttempt.ts';
@@ -190,6 +191,12 @@ function JobsHere({ read, onBegin, onWish }: JobsProps) {
         error={asked && known === '' ? 'Without a label nobody knows whose work it is.' : null}
         onChange={setLabel}
       />
+      {known === '' || isListed(giving, known) ? null : (
+        <p role="status" className="prose">
+          <strong>“{known}” is not on your tutor’s list.</strong> Look how it is written there: with another
+          label you may get the figures of somebody else.
+        </p>
+      )}
       {giving.quiz === undefined ? null : (
         <p className="acts">
           <a href={setLink(giving.quiz)} className="button main">

@@ -1,7 +1,7 @@
 /** On paper for the tutor: what is wrong, where it shows, and the right verdict. Every page says KEY. */
 import { rightVerdict } from '../../../attempt/marks/verdict.ts';
 import type { Job, ReadGiving } from '../../../desk/giving.ts';
-import { nthVariant } from '../../../desk/variantOf.ts';
+import { nthVariant, variantFor } from '../../../desk/variantOf.ts';
 import { severityOf } from '../../../fairness/cause.ts';
 import type { FaultChoice } from '../../../faults/catalogue.ts';
 import { faultsAmong } from '../../../faults/catalogue.ts';
@@ -29,6 +29,7 @@ interface Props {
 }
 
 export function KeySheet({ read: { giving, jobs }, second }: Props) {
+  const labels = giving.tutor?.labels ?? [];
   return (
     <div className="on-paper key-sheet">
       {jobs.map((job, i) => (
@@ -40,7 +41,14 @@ export function KeySheet({ read: { giving, jobs }, second }: Props) {
           </p>
           <Answer scenario={job.scenario} />
           {giving.variants.map((n, i) => (
-            <Variant key={n} job={job} word={giving.word} n={n} number={i + 1} />
+            <Variant
+              key={n}
+              job={job}
+              word={giving.word}
+              n={n}
+              number={i + 1}
+              whose={labels.filter((label) => variantFor(giving, label) === i)}
+            />
           ))}
           <SheetBlock
             title={job.scenario.title}
@@ -127,9 +135,10 @@ interface VariantProps {
   readonly word: string;
   readonly n: number;
   readonly number: number;
+  readonly whose: readonly string[];
 }
 
-function Variant({ job, word, n, number }: VariantProps) {
+function Variant({ job, word, n, number, whose }: VariantProps) {
   const read = readScenario(nthVariant(job.file, word, n));
   if (!read.ok) return null;
   const { site, faults } = read.scenario;
@@ -142,7 +151,8 @@ function Variant({ job, word, n, number }: VariantProps) {
     .join('');
   return (
     <p className="note">
-      Variant {number}:{' '}
+      Variant {number}
+      {whose.length === 0 ? '' : ` (${whose.join(', ')})`}:{' '}
       {[`${site.voltage} V`, earth, `circuit ${site.circuit.length} m`, ...sizes].join(', ')}.
     </p>
   );
