@@ -57,8 +57,11 @@ const AIM_OF: ReadonlyMap<string, AimId> = new Map(
 /** The aim that a test action belongs to; null where there is no such test. */
 export const aimOf = (test: string): AimId | null => AIM_OF.get(test) ?? null;
 
-/** Supply and unit: single-phase and tethered on each earthing, three-phase with a socket-outlet. */
-export const SITES = ['single-pme', 'single-tns', 'single-tt', 'three-socket'] as const;
+/**
+ * Supply and unit: single-phase and tethered on each earthing, three-phase with a socket-outlet, and a circuit on an
+ * electrode of its own at a house on PME.
+ */
+export const SITES = ['single-pme', 'single-tns', 'single-tt', 'three-socket', 'single-island'] as const;
 export type SiteId = (typeof SITES)[number];
 
 export const isSite = (id: string): id is SiteId => (SITES as readonly string[]).includes(id);

@@ -288,13 +288,20 @@ const configurations: fc.Arbitrary<Configuration> = fc
     seed,
   }));
 
-/** So many of one kind of site. */
-export const sampleConfigurations = (
-  count: number,
-  seed: number,
-  earthing?: Earthing,
-): readonly Configuration[] =>
-  fc.sample(
-    earthing === undefined ? configurations : configurations.filter(({ site }) => site.earthing === earthing),
-    { seed, numRuns: count },
-  );
+/** A circuit on an electrode of its own, at a house on PME that bonds and pipes may earth too. */
+const atPmeHouse = ({ site, ...rest }: Configuration): Configuration => ({
+  ...rest,
+  site: { ...site, house: { metEarthResistance: site.metEarthResistance }, metEarthResistance: null },
+});
+
+/** Kinds of site by how the circuit is earthed, and TT at a house that is not. */
+export type Kind = Earthing | 'island';
+
+const ofKind = (kind: Kind): fc.Arbitrary<Configuration> =>
+  kind === 'island'
+    ? ofKind('TT').map(atPmeHouse)
+    : configurations.filter(({ site }) => site.earthing === kind);
+
+/** So many of one kind of site, or of every earthing. */
+export const sampleConfigurations = (count: number, seed: number, kind?: Kind): readonly Configuration[] =>
+  fc.sample(kind === undefined ? configurations : ofKind(kind), { seed, numRuns: count });

@@ -24,6 +24,7 @@ const SCENARIOS = scenarioIds.map((id) => scenarioNamed(id).scenario);
 const PAPERS: readonly Papers[] = [
   ...SCENARIOS.map((scenario) => papersOf(scenario)),
   ...sampleConfigurations(200, 20_261),
+  ...sampleConfigurations(20, 20_261, 'island'),
 ];
 
 interface Told {
