@@ -21,7 +21,7 @@ export const AIMS = [
     tests: ['pfc', 'supply-volts', 'energise', 'supply-return', 'lost-line', 'open-pen'],
   },
   { id: 'outlet-dead', tests: ['state-a', 'unplug', 'release'] },
-  { id: 'offer', tests: ['state-b', 'coding-sizes', 'limit', 'sharing'] },
+  { id: 'offer', tests: ['state-b', 'coding-sizes', 'limit', 'next-point', 'sharing'] },
   { id: 'lets-go', tests: ['hold', 'state-c', 'c-to-b', 'coding-in-use', 'state-d', 'stop'] },
   { id: 'clears', tests: ['loop', 'volt-drop'] },
   {
