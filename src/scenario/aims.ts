@@ -58,10 +58,17 @@ const AIM_OF: ReadonlyMap<string, AimId> = new Map(
 export const aimOf = (test: string): AimId | null => AIM_OF.get(test) ?? null;
 
 /**
- * Supply and unit: single-phase and tethered on each earthing, three-phase with a socket-outlet, and a circuit on an
- * electrode of its own at a house on PME.
+ * Supply and unit: single-phase and tethered on each earthing, three-phase with a socket-outlet, a circuit on an
+ * electrode of its own at a house on PME, and a unit that shares its service with another charging point.
  */
-export const SITES = ['single-pme', 'single-tns', 'single-tt', 'three-socket', 'single-island'] as const;
+export const SITES = [
+  'single-pme',
+  'single-tns',
+  'single-tt',
+  'three-socket',
+  'single-island',
+  'single-shared',
+] as const;
 export type SiteId = (typeof SITES)[number];
 
 export const isSite = (id: string): id is SiteId => (SITES as readonly string[]).includes(id);

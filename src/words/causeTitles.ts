@@ -49,6 +49,7 @@ export const CAUSE_TITLES: Readonly<Record<string, string>> = {
   'insulation-not-counted': 'Thermal insulation round the cable not counted',
   'protective-too-small': 'Protective conductor too small for the fault current',
   'service-overloaded': 'Service too small for house and unit together',
+  'service-limit-above-rating': 'Limit of the service stated above what the service bears',
   'start-delay': 'Random start delay',
   'keeps-default-hours': 'Default charging hours',
   'waits-for-authorisation': 'Unit waits to be authorised',

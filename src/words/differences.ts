@@ -53,7 +53,7 @@ const WHAT_WORDS: Readonly<Record<PlainWhat, string>> = {
   pause: 'stays steady before it offers again for',
   'watched-lines': 'watches for the loss of',
   'service-sensor': 'sensor of the service’s current',
-  'service-limit-over': 'limit of the service is set above the sheet’s by',
+  'service-limit': 'limit of the service is set at',
   'cable-coding': 'cable’s coding',
   'over-code': 'current above the cable’s coding',
   'opens-after': 'opens after',

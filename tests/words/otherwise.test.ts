@@ -14,6 +14,7 @@ const PAPERS: readonly Papers[] = [
   ...scenarioIds.map((id) => papersOf(scenarioNamed(id).scenario)),
   ...sampleConfigurations(100, 20_262),
   ...sampleConfigurations(20, 20_262, 'island'),
+  ...sampleConfigurations(20, 20_262, 'pair'),
 ];
 
 describe.each(ACTIONS.map((action) => [action.id, action] as const))('%s', (id, action) => {

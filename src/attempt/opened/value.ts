@@ -76,7 +76,7 @@ export type PlainWhat =
   | 'pause'
   | 'watched-lines'
   | 'service-sensor'
-  | 'service-limit-over'
+  | 'service-limit'
   | 'cable-coding'
   | 'over-code'
   | 'opens-after'

@@ -188,6 +188,7 @@ const SITE_WORDS: Readonly<Record<SiteId, string>> = {
   'single-tt': 'single-phase, TT',
   'three-socket': 'three-phase, socket-outlet',
   'single-island': 'single-phase, TT at a house on PME',
+  'single-shared': 'single-phase, two points on one service',
 };
 
 const fileIn = ({ scenario }: Entry): JobFile => scenario as JobFile;
@@ -199,6 +200,7 @@ const factsOf = ({ scenario: { id }, from }: Entry): JobFacts | null =>
 function siteOf({ scenario: { site } }: Entry): SiteId {
   if (site.phases === 3) return 'three-socket';
   if (site.house !== undefined) return 'single-island';
+  if (site.nextPoint !== undefined) return 'single-shared';
   return site.earthing === 'TN-C-S' ? 'single-pme' : site.earthing === 'TT' ? 'single-tt' : 'single-tns';
 }
 
