@@ -221,15 +221,9 @@ function drawSupply(circuit: Circuit, site: Site, at: Position): void {
     add(circuit, `neighbour ${line}`, 'star', 'service.N', ofPower(power), { drive: mains(line) });
 
   // Its tails part before the main switch.
-  if (site.nextPoint !== undefined)
+  if (at.nextPoint > 0)
     for (const line of linesOn(site))
-      add(
-        circuit,
-        `next point ${line}`,
-        `service.${line}`,
-        'service.N',
-        at.nextPoint === 0 ? Number.POSITIVE_INFINITY : 230 / at.nextPoint,
-      );
+      add(circuit, `next point ${line}`, `service.${line}`, 'service.N', 230 / at.nextPoint);
 
   const joined = closedIf(!at.earthingOff, MILLI);
   if (earthing === 'TN-S') add(circuit, 'PE of the supply', 'star', 'service.PE', site.loopImpedance / 2);

@@ -306,7 +306,9 @@ function besideAnother(
   next: { readonly rated: number; readonly isInUse: boolean; readonly share: number },
 ): Configuration {
   const house = site.otherLoads.reduce((sum, { power }) => sum + power / 230, 0);
-  const limit = Math.ceil(1.1 * (house + next.rated) + 8 + next.share * sheet.setCurrent);
+  // A PEN conductor that breaks moves the neutral, and a resistance then draws by half more: the unit may well give way.
+  const drawn = 1.1 * house + (next.isInUse ? 1.6 : 1.1) * next.rated;
+  const limit = Math.ceil(drawn + 8 + next.share * sheet.setCurrent);
   const loop = (0.9 * DROP) / (1.1 * limit);
   const most = Math.min(loop, site.loopImpedance);
   const draws = next.isInUse ? next.rated : 0;

@@ -9,8 +9,8 @@ const EARTH = 'distributor’s earth';
 const OFF = 'earthing conductor off';
 const HOUSE = 'house’s earth';
 const NEXT = 'next point';
-/** Between the conductors that rise to the next point, and how far they rise over the first row. */
-const RISERS = { apart: 5, over: 9 };
+/** Between the conductors that rise to the next point, how far over the first row they rise, and their name below it. */
+const RISERS = { apart: 5, over: 9, name: 16 };
 
 export function supplyFigure(scene: Scene): Figure {
   const { papers, layout } = scene;
@@ -54,10 +54,10 @@ function nextPointFigure({ layout: { columns, lives, rows } }: Scene): Figure {
     shapes(
       ...lives.flatMap((x, i) => [
         joint(xs[i] ?? left, rows[x]),
-        path('conductor', `M${xs[i] ?? left} ${rows[x]}V${top}`),
+        path('conductor', `M${xs[i] ?? left} ${rows[x]}V${top}m-2 4l2 -4l2 4`),
       ]),
     ),
-    labels(label(left + (RISERS.apart * (lives.length - 1)) / 2, top - 3, NEXT, { anchor: 'middle' })),
+    labels(label(left - 4, rows[lives[0] ?? 'N'] + RISERS.name, NEXT, { anchor: 'end' })),
   );
 }
 
