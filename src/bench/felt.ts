@@ -87,6 +87,14 @@ export function atTheUnit(world: World, peak: boolean): AtTheUnit {
   };
 }
 
+/** The part through which the current flows that each place of the sensor feels. */
+const SENSOR_PARTS: Readonly<Record<UnitDesign['serviceSensor'], string>> = {
+  right: 'source',
+  reversed: 'source',
+  'own circuit': 'origin',
+  'past the parting': 'main',
+};
+
 /**
  * Currents that a unit knows: of its own lines, if it has a sensor on the service or a socket-outlet whose cables it has
  * to mind, and of the service's. Where the sensor sits is the design's.
@@ -94,7 +102,7 @@ export function atTheUnit(world: World, peak: boolean): AtTheUnit {
 function serviceCurrents(world: World): Pick<AtTheUnit, 'throughSensor' | 'ownCurrent'> {
   const { design, site } = world.installation;
   const { serviceLimit, outlet } = design.sheet;
-  const place = design.serviceSensor === 'own circuit' ? 'origin' : 'source';
+  const place = SENSOR_PARTS[design.serviceSensor];
   const through = (part: string) =>
     Object.fromEntries(
       linesOf(site).map((line) => [line, activeCurrent(world, `${part}.${line}`, `inner.${line}`)]),

@@ -69,6 +69,8 @@ const plainOperations = v.variant('op', [
     neighbours: v.optional(v.nullable(v.pipe(v.array(load), v.maxLength(20)))),
     loadLimit: v.optional(v.nullable(number(0, 80))),
     siteLoad: v.optional(number(0, 250)),
+    // What a vehicle at the next point draws, A per line.
+    nextPoint: v.optional(number(0, 80)),
   }),
   v.strictObject({ op: v.literal('guard') }),
   v.strictObject({ op: v.literal('inspect') }),

@@ -333,6 +333,7 @@ function press(world: World, button: OperationNamed<'press'>['button']): Done {
 /** What is not named stays; voltage and neighbours go back to what the site has of itself, which nobody need know. */
 function disturb(world: World, { op: _, voltage, neighbours, ...others }: OperationNamed<'supply'>): Done {
   const { site } = world.installation;
+  if (others.nextPoint !== undefined && site.nextPoint === undefined) return refuse({ id: 'no-next-point' });
   const settings = {
     ...others,
     voltage: voltage === null ? site.voltage : voltage,

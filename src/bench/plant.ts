@@ -79,6 +79,8 @@ export interface Plant {
   readonly loadLimit: Amps | null;
   /** A known load switched on at the origin, A per line at 230 V. */
   readonly siteLoad: Amps;
+  /** What the vehicle at the next point draws, A per line at 230 V. */
+  readonly nextPoint: Amps;
   readonly testButton: boolean;
   /** The outlet's cable is being bent. */
   readonly flexed: boolean;
@@ -123,6 +125,7 @@ export const plantAtRest = (site: Site, design: UnitDesign): Plant => ({
   neighbours: site.neighbours,
   loadLimit: design.sheet.loadLimit,
   siteLoad: 0,
+  nextPoint: site.nextPoint?.draws ?? 0,
   testButton: false,
   flexed: false,
   leadsNulled: true,
@@ -302,6 +305,7 @@ export function settingOf({ id, resistance, dries }: Part): Setting | null {
     return ({ standIn: { plugged, leakage } }) =>
       plugged && leakage?.line === line ? 230 / leakage.ac : Infinity;
   if (id.startsWith('known-load.')) return ({ siteLoad }) => 230 / siteLoad;
+  if (id.startsWith('next-point.')) return ({ nextPoint }) => 230 / nextPoint;
   if (id.startsWith('neighbour.'))
     return ({ neighbours }) =>
       loadResistance(neighbours.reduce((sum, load) => sum + (load.line === line ? load.power : 0), 0));

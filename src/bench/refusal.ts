@@ -17,6 +17,7 @@ export type Refusal =
         | 'no-electrode'
         | 'no-earthing-conductor'
         | 'no-arrester'
+        | 'no-next-point'
         | 'fuse-open'
         | 'battery-low'
         | 'no-voltage'

@@ -51,6 +51,7 @@ export const OPERATIONS = {
     neighbours: undefined,
     loadLimit: undefined,
     siteLoad: undefined,
+    nextPoint: undefined,
   },
   guard: NOTHING,
   inspect: NOTHING,

@@ -41,6 +41,7 @@ export const TAPS: Readonly<Record<string, number>> = {
   'state-d': 19,
   limit: 31,
   // As limit.
+  'next-point': 31,
   sharing: 31,
   loop: 29,
   'volt-drop': 29,

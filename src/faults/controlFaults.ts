@@ -3,7 +3,15 @@
  * of the design; what comes of it follows from the control logic.
  */
 import type { Fault } from './fault.ts';
-import { LOCK_OFF, PUT_RIGHT, sensorOnly, TELL_INSTALLER, TELL_MAKER, unless } from './fault.ts';
+import {
+  LOCK_OFF,
+  nextPointOnly,
+  PUT_RIGHT,
+  sensorOnly,
+  TELL_INSTALLER,
+  TELL_MAKER,
+  unless,
+} from './fault.ts';
 import type { Parts } from './parts.ts';
 import { withDesign, withTiming } from './parts.ts';
 
@@ -113,6 +121,26 @@ export const controlFaults: readonly Fault[] = [
     tell: TELL_INSTALLER,
     impossible: sensorOnly,
     change: (parts) => withDesign(parts, { serviceSensor: 'own circuit' }),
+  },
+  {
+    ...frame,
+    // BS 7671:2018+A2:2022 722.311.
+    id: 'service-sensor-past-parting',
+    parameters: [],
+    next: PUT_RIGHT,
+    tell: TELL_INSTALLER,
+    impossible: (on) => sensorOnly(on) ?? nextPointOnly(on),
+    change: (parts) => withDesign(parts, { serviceSensor: 'past the parting' }),
+  },
+  {
+    ...frame,
+    // BS 7671:2018+A2:2022 722.311.
+    id: 'service-limit-set-high',
+    parameters: [{ name: 'amps', unit: 'A', min: 10, max: 15, default: 12 }],
+    next: PUT_RIGHT,
+    tell: TELL_INSTALLER,
+    impossible: sensorOnly,
+    change: (parts, { amps = 0 }) => withDesign(parts, { serviceLimitOver: amps }),
   },
   {
     ...frame,

@@ -5,14 +5,16 @@
  */
 import { CONDUCTOR_AREAS } from '../laws/conductor.ts';
 import { isTabled } from '../laws/currentCarrying.ts';
+import { greatestDemand } from '../laws/demand.ts';
 import { BREAKER_RATINGS as RATINGS } from '../laws/overcurrent.ts';
 import type { Amps } from '../laws/quantities.ts';
 import { greatestDrop } from '../laws/voltageDrop.ts';
 import { adiabaticOf, carriedBy, dropOf, laidAs } from '../site/design.ts';
 import type { Circuit, Service, Site } from '../site/site.ts';
 import { siteParts } from '../site/site.ts';
+import type { UnitSheet } from '../unit/design.ts';
 import type { Fault, Setting, Values } from './fault.ts';
-import { LOCK_OFF, TELL_DISTRIBUTOR, TELL_INSTALLER } from './fault.ts';
+import { LOCK_OFF, sensorOnly, TELL_DISTRIBUTOR, TELL_INSTALLER } from './fault.ts';
 import type { Impossible } from './impossible.ts';
 import type { Parts } from './parts.ts';
 
@@ -25,6 +27,8 @@ interface Wrong {
   readonly circuit?: Partial<Pick<Circuit, 'lineArea' | 'protectiveArea' | 'insulated'>>;
   readonly rating?: Amps;
   readonly service?: Service;
+  /** What the unit keeps the service to. */
+  readonly serviceLimit?: Amps;
 }
 
 function altered(site: Site, { circuit, rating, service }: Wrong): Site {
@@ -59,12 +63,32 @@ const wrongly = (
   why: Impossible,
 ): Pick<Fault, 'impossible' | 'alter' | 'change'> => ({
   impossible: (on, values) => (wrong(on, values) === null ? why : null),
-  alter: (told, values) => ({ ...told, site: altered(told.site, wrong(told, values) ?? {}) }),
+  alter: ({ site, sheet }, values) => {
+    const made = wrong({ site, sheet }, values) ?? {};
+    return { site: altered(site, made), sheet: set(sheet, made) };
+  },
   change: (parts, values) => {
-    const on = { site: parts.site, sheet: parts.design.sheet };
-    return built(parts, altered(parts.site, wrong(on, values) ?? {}));
+    const { site, design } = parts;
+    const made = wrong({ site, sheet: design.sheet }, values) ?? {};
+    return { ...built(parts, altered(site, made)), design: { ...design, sheet: set(design.sheet, made) } };
   },
 });
+
+const set = (sheet: UnitSheet, { serviceLimit }: Wrong): UnitSheet =>
+  serviceLimit === undefined ? sheet : { ...sheet, serviceLimit };
+
+/** The unit keeps the service to more than it is rated for, where all together may ask as much. */
+const limitAboveRating = wrongly(({ site, sheet }, { over = 0 }) => {
+  const next = site.nextPoint?.ratedCurrent ?? 0;
+  const point = Math.min(setTo({ site, sheet }), sheet.loadLimit ?? Infinity);
+  const service = site.service ?? {
+    rating: USUAL_SERVICE,
+    demand: Math.max(0, USUAL_SERVICE + over - next - point),
+  };
+  const serviceLimit = service.rating + over;
+  const asked = greatestDemand({ house: service.demand + next, point, curtailedTo: serviceLimit });
+  return sheet.serviceLimit === null || asked <= service.rating ? null : { service, serviceLimit };
+}, 'service-kept-within');
 
 const setTo = ({ sheet }: Setting): Amps => sheet.setCurrent ?? sheet.ratedCurrent;
 
@@ -170,5 +194,14 @@ export const designFaults: readonly Fault[] = [
       const demand = rating + over - Math.min(setTo(on), loadLimit ?? Infinity);
       return serviceLimit !== null || demand < 0 ? null : { service: { rating, demand } };
     }, 'service-kept-within'),
+  },
+  {
+    ...frame,
+    // BS 7671:2018+A2:2022 722.311.201.
+    id: 'service-limit-above-rating',
+    component: 'supply',
+    parameters: [{ name: 'over', unit: 'A', min: 4, max: 40, default: 20 }],
+    ...limitAboveRating,
+    impossible: (on, values) => sensorOnly(on) ?? limitAboveRating.impossible?.(on, values) ?? null,
   },
 ];

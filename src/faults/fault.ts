@@ -45,7 +45,8 @@ interface Entry {
 
 /** What decides whether an entry can be on an installation at all: of a file's site and unit as of the papers. */
 export interface Setting {
-  readonly site: Designed & Pick<Site, 'service' | 'voltage' | 'otherLoads' | 'metEarthResistance' | 'house'>;
+  readonly site: Designed &
+    Pick<Site, 'service' | 'voltage' | 'otherLoads' | 'metEarthResistance' | 'house' | 'nextPoint'>;
   readonly sheet: Pick<
     UnitSheet,
     | 'outlet'
@@ -116,6 +117,7 @@ export const openPenOnly = unless(
   'no-open-pen-measure',
 );
 export const sensorOnly = unless(({ sheet }) => sheet.serviceLimit !== null, 'no-service-sensor');
+export const nextPointOnly = unless(({ site }) => site.nextPoint !== undefined, 'no-next-point');
 export const ttOnly = unless(({ site }) => site.earthing === 'TT', 'no-electrode');
 export const islandOnly = unless(({ site }) => site.house !== undefined, 'no-second-earth');
 export const penOnly = unless(({ site }) => site.earthing === 'TN-C-S', 'no-pen');

@@ -16,6 +16,7 @@ export type Impossible =
   | 'no-device-at-origin'
   | 'no-open-pen-measure'
   | 'no-service-sensor'
+  | 'no-next-point'
   | 'no-electrode'
   | 'no-earthing-conductor'
   | 'no-pen'

@@ -5,6 +5,7 @@ export const NOT_FAULT_SOURCES: Readonly<Record<string, { readonly source: strin
   'waits-for-authorisation': { source: 'IEC 61851-1:2017 A.3' },
   'held-by-load-sharing': { source: 'IEC 61851-1:2017 Table A.7; BS 7671:2018+A2:2022 722.311' },
   'offer-cut-by-load-sharing': { source: 'IEC 61851-1:2017 Table A.7; BS 7671:2018+A2:2022 722.311' },
+  'next-point-charges': { source: 'IEC 61851-1:2017 Table A.7; BS 7671:2018+A2:2022 722.311' },
   'customers-small-cable': { source: 'IEC 61851-1:2017 6.3.1.6, Table B.2' },
   'set-by-installer': { source: 'BS 7671:2018+A2:2022 433.1.1' },
   'ventilation-refused': { source: 'IEC 61851-1:2017 6.3.1.4' },

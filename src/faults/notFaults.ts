@@ -2,7 +2,7 @@
 import type { CableCoding } from '../laws/proximity.ts';
 import type { UnitSheet } from '../unit/design.ts';
 import type { NotFault, Told } from './fault.ts';
-import { openPenOnly, socketOnly, unless } from './fault.ts';
+import { nextPointOnly, openPenOnly, sensorOnly, socketOnly, unless } from './fault.ts';
 
 const frame = { kind: 'not-fault' } as const;
 
@@ -51,6 +51,21 @@ export const notFaults: readonly NotFault[] = [
     family: 'pilot',
     parameters: [{ name: 'amps', unit: 'A', min: 6, max: 25, default: 6 }],
     alter: (told, { amps = 0 }) => withSheet(told, { loadLimit: amps }),
+  },
+  {
+    ...frame,
+    id: 'next-point-charges',
+    component: 'pilot',
+    family: 'pilot',
+    parameters: [{ name: 'amps', unit: 'A', min: 10, max: 32, default: 32 }],
+    impossible: (on) => sensorOnly(on) ?? nextPointOnly(on),
+    alter: ({ site, sheet }, { amps = 0 }) => ({
+      site:
+        site.nextPoint === undefined
+          ? site
+          : { ...site, nextPoint: { ...site.nextPoint, draws: Math.min(site.nextPoint.ratedCurrent, amps) } },
+      sheet,
+    }),
   },
   {
     ...frame,

@@ -10,6 +10,7 @@ import type { Amps } from './quantities.ts';
  * Range: all >= 0, RangeError otherwise.
  */
 export function greatestDemand(service: {
+  /** All that is not curtailed: the house, and another point that does not give way. */
   readonly house: Amps;
   readonly point: Amps;
   readonly curtailedTo: Amps | null;

@@ -21,7 +21,7 @@ export const AIMS = [
     tests: ['pfc', 'supply-volts', 'energise', 'supply-return', 'lost-line', 'open-pen'],
   },
   { id: 'outlet-dead', tests: ['state-a', 'unplug', 'release'] },
-  { id: 'offer', tests: ['state-b', 'coding-sizes', 'limit', 'sharing'] },
+  { id: 'offer', tests: ['state-b', 'coding-sizes', 'limit', 'next-point', 'sharing'] },
   { id: 'lets-go', tests: ['hold', 'state-c', 'c-to-b', 'coding-in-use', 'state-d', 'stop'] },
   { id: 'clears', tests: ['loop', 'volt-drop'] },
   {
@@ -57,8 +57,18 @@ const AIM_OF: ReadonlyMap<string, AimId> = new Map(
 /** The aim that a test action belongs to; null where there is no such test. */
 export const aimOf = (test: string): AimId | null => AIM_OF.get(test) ?? null;
 
-/** Supply and unit: single-phase and tethered on each earthing, three-phase with a socket-outlet. */
-export const SITES = ['single-pme', 'single-tns', 'single-tt', 'three-socket'] as const;
+/**
+ * Supply and unit: single-phase and tethered on each earthing, three-phase with a socket-outlet, a circuit on an
+ * electrode of its own at a house on PME, and a unit that shares its service with another charging point.
+ */
+export const SITES = [
+  'single-pme',
+  'single-tns',
+  'single-tt',
+  'three-socket',
+  'single-island',
+  'single-shared',
+] as const;
 export type SiteId = (typeof SITES)[number];
 
 export const isSite = (id: string): id is SiteId => (SITES as readonly string[]).includes(id);

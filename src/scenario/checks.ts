@@ -208,6 +208,11 @@ function siteProblems({ site }: Pick<ScenarioFile, 'site'>): readonly Problem[] 
       'metal beside the protective conductor would join the two earths: leave it out',
     ),
     ...when(
+      site.nextPoint !== undefined && site.nextPoint.draws > site.nextPoint.ratedCurrent,
+      'site.nextPoint.draws',
+      `above the ${site.nextPoint?.ratedCurrent} A that it takes at most`,
+    ),
+    ...when(
       earthing !== 'TT' &&
         site.neutralImpedance !== undefined &&
         site.loopImpedance !== undefined &&
@@ -396,13 +401,18 @@ export function warningsOf({ site, unit }: ScenarioFile, right: Papers): readonl
     : measuredLoopLimit(breaker.type, breaker.rating);
   const { serviceLimit } = unit;
   const loaded = LINES.map((line) =>
-    site.otherLoads.reduce((sum, load) => sum + (load.line === line ? load.power / 230 : 0), 0),
+    site.otherLoads.reduce(
+      (sum, load) => sum + (load.line === line ? load.power / 230 : 0),
+      site.nextPoint?.draws ?? 0,
+    ),
   );
   return [
     ...when(
       serviceLimit !== null && serviceLimit - Math.max(...loaded) < OFFER_RANGE.least,
       'unit.serviceLimit',
-      'the site’s own loads leave less than 6 A of it: the unit never offers',
+      site.nextPoint === undefined
+        ? 'the site’s own loads leave less than 6 A of it: the unit never offers'
+        : 'the site’s own loads and its next point leave less than 6 A of it: the unit does not offer until one is off',
     ),
     ...when(set > breaker.rating, 'unit.setCurrent', `${set} A is above the breaker’s ${breaker.rating} A`),
     ...when(

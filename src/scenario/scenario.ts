@@ -25,7 +25,7 @@ import { carryingOutHandover } from './handover.ts';
 import type { Handover, ScenarioFile, ScenarioInput } from './schema.ts';
 import type { PartName } from './tasks.ts';
 import { weightsOf } from './tasks.ts';
-import { BREAKER, CIRCUIT, FILE, HANDOVER, HOUSE, MARKING, SITE, UNIT } from './usual.ts';
+import { BREAKER, CIRCUIT, FILE, HANDOVER, HOUSE, MARKING, NEXT_POINT, SITE, UNIT } from './usual.ts';
 
 export interface Scenario extends Omit<ScenarioFile, '$schema' | 'site' | 'unit' | 'faults' | 'marking'> {
   readonly site: Site;
@@ -52,12 +52,13 @@ export const scenarioIn = (file: unknown): Scenario => toScenario(filledIn(file 
 /** With what a file leaves out, as the schema reads it. */
 export function filledIn(file: ScenarioInput): ScenarioFile {
   const { site, unit, marking = FILE.marking, handover = FILE.handover } = file;
-  const { circuit, house } = site;
+  const { circuit, house, nextPoint } = site;
   return {
     ...filled(FILE, file),
     site: {
       ...filled(SITE, site),
       ...(house && { house: filled(HOUSE, house) }),
+      ...(nextPoint && { nextPoint: filled(NEXT_POINT, nextPoint) }),
       circuit: { ...filled(CIRCUIT, circuit), breaker: filled(BREAKER, circuit.breaker) },
     },
     unit: { ...filled(UNIT, unit), overCode: filled(OVER_CODE, unit.overCode ?? UNIT.overCode) },

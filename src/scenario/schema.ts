@@ -27,7 +27,7 @@ import { RULE_SET_NAMES } from '../verification/rules/ruleSet.ts';
 import { AIMS } from './aims.ts';
 import type { PartName } from './tasks.ts';
 import { PARTS, PARTS_OF_FIND, TASKS } from './tasks.ts';
-import { BREAKER, CIRCUIT, FILE, HANDOVER, MARKING, SITE, UNIT } from './usual.ts';
+import { BREAKER, CIRCUIT, FILE, HANDOVER, MARKING, NEXT_POINT, SITE, UNIT } from './usual.ts';
 
 /** Longest list in the file, and in an operation. */
 export const LONGEST_LIST = 100;
@@ -86,6 +86,10 @@ const site = v.strictObject({
     capacitance: v.optional(number(1e-12, 1e-9)),
   }),
   service: nullable(v.strictObject({ rating: number(20, 400), demand: number(0, 400) })),
+  /** Another charging point on the same service: the most that it takes, and what it draws as it is found, A per line. */
+  nextPoint: v.optional(
+    v.strictObject({ ratedCurrent: number(6, 80), draws: v.optional(number(0, 80), NEXT_POINT.draws) }),
+  ),
   otherLoads: v.optional(v.pipe(v.array(load), v.maxLength(20)), SITE.otherLoads),
   neighbours: v.optional(v.pipe(v.array(load), v.maxLength(20)), SITE.neighbours),
 });

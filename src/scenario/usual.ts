@@ -20,6 +20,9 @@ export const CIRCUIT = {
 /** Where the house has another earth. */
 export const HOUSE = { metEarthResistance: null } as const;
 
+/** A second charging point on the service. */
+export const NEXT_POINT = { draws: 0 } as const;
+
 export const SITE = {
   electrodeResistance: null,
   sourceElectrodeResistance: 0.5,

@@ -82,6 +82,17 @@ export interface Service {
   readonly demand: Amps;
 }
 
+/**
+ * Another charging point on the same service, on a board of its own where the tails part: it takes what it takes, and is
+ * no part of this circuit. Nothing on this circuit's board switches it.
+ */
+export interface NextPoint {
+  /** The most that it may take, A per line. */
+  readonly ratedCurrent: Amps;
+  /** What the vehicle on it draws as the site is found, A per line at 230 V; 0: it is idle. */
+  readonly draws: Amps;
+}
+
 /** The rest of the house on the combined conductor of its supply (PME), where the circuit has an earth of its own. */
 export interface House {
   /** From the house's own earthing terminal to true earth by bonding and pipes, Ω. */
@@ -105,6 +116,7 @@ export interface Site {
   readonly circuit: Circuit;
   /** Null where the papers say nothing of it. */
   readonly service: Service | null;
+  readonly nextPoint?: NextPoint | undefined;
   readonly otherLoads: readonly Load[];
   readonly neighbours: readonly Load[];
 }
@@ -188,6 +200,15 @@ function supplyParts(site: Site): readonly Part[] {
       b: 'busbar.N',
       resistance: Infinity,
     })),
+    // The next point hangs before the main switch; what it draws is a setting.
+    ...(site.nextPoint === undefined
+      ? []
+      : linesOf(site).map((line) => ({
+          id: `next-point.${line}`,
+          a: `service.${line}`,
+          b: 'service.N',
+          resistance: Infinity,
+        }))),
     // Neighbours behind the same PEN conductor, on any line; their power is a setting.
     ...(hasPen(site)
       ? LINES.map((line) => ({

@@ -14,6 +14,7 @@ const NOT_OF_DESIGN = [
   'codingRule',
   'lock',
   'serviceSensor',
+  'serviceLimitOver',
   'watchedLines',
   'residualType',
   'residualPickup',

@@ -147,8 +147,13 @@ export interface UnitDesign {
     readonly releases: boolean;
     readonly feedback: 'true' | 'always held';
   };
-  /** The sensor of the service's current: round the incoming line the right way, the other way, or round the unit's own circuit. */
-  readonly serviceSensor: 'right' | 'reversed' | 'own circuit';
+  /**
+   * The sensor of the service's current: round the incoming line the right way, the other way, round the unit's own
+   * circuit, or round the tail of this board alone, past where the next point's part from it.
+   */
+  readonly serviceSensor: 'right' | 'reversed' | 'own circuit' | 'past the parting';
+  /** How much higher than the sheet says the limit of the service is set in the unit, A. */
+  readonly serviceLimitOver: Amps;
   /** Which lines it watches for loss: every one, or the one that feeds its electronics alone. */
   readonly watchedLines: 'all' | 'own';
   /** The open-PEN measure: whether it senses, whether it opens the PE pole too. */
@@ -221,6 +226,7 @@ export function soundDesign(sheet: UnitSheet, draw: Draw): UnitDesign {
     overCodeRule: 'acted on',
     lock: { engages: true, releases: true, feedback: 'true' },
     serviceSensor: 'right',
+    serviceLimitOver: 0,
     watchedLines: 'all',
     openPen: { senses: true, opensEarth: true },
     residualType: sheet.residual.type,

@@ -93,9 +93,9 @@ function drawsOverCode({ overCode }: UnitSheet, proximity: Sensed['proximity'], 
  * The lesser of what load management says and what the sensor leaves of the service on its most loaded line, in whole
  * amperes (a design choice). The unit takes its own share off what the sensor feels.
  */
-function leftForUnit({ sheet, serviceSensor }: UnitDesign, at: AtTheUnit): Amps | null {
-  const { serviceLimit } = sheet;
-  if (serviceLimit === null) return at.limit;
+function leftForUnit({ sheet, serviceSensor, serviceLimitOver }: UnitDesign, at: AtTheUnit): Amps | null {
+  if (sheet.serviceLimit === null) return at.limit;
+  const serviceLimit = sheet.serviceLimit + serviceLimitOver;
   const sign = serviceSensor === 'reversed' ? -1 : 1;
   const others = (Object.entries(at.throughSensor) as [Line, Amps][]).map(
     ([line, amps]) => sign * amps - (at.ownCurrent[line] ?? 0),

@@ -24,6 +24,7 @@ import { limit } from './actions/limit.ts';
 import { loop } from './actions/loop.ts';
 import { lostLine } from './actions/lostLine.ts';
 import { makeGood } from './actions/makeGood.ts';
+import { nextPoint } from './actions/nextPoint.ts';
 import { openPen } from './actions/openPen.ts';
 import { papers } from './actions/papers.ts';
 import { peCircuit } from './actions/peCircuit.ts';
@@ -89,6 +90,7 @@ const PROCEDURES: readonly Procedure[] = [
   codingInUse,
   stateD,
   limit,
+  nextPoint,
   sharing,
   loop,
   voltDrop,

@@ -176,7 +176,8 @@ function asks(papers: Papers): readonly DesignSum[] {
   const { rating, demand: house } = service;
   const curtailedTo = papers.sheet.serviceLimit;
   const point = taken(papers);
-  const asked = greatestDemand({ house, point, curtailedTo });
+  const next = papers.site.nextPoint?.ratedCurrent ?? 0;
+  const asked = greatestDemand({ house: house + next, point, curtailedTo });
   return [
     {
       id: 'service-carries',
@@ -184,6 +185,7 @@ function asks(papers: Papers): readonly DesignSum[] {
       values: {
         house,
         point,
+        next,
         isCurtailed: curtailedTo !== null,
         curtailedTo: curtailedTo ?? 0,
         asked,

@@ -32,6 +32,8 @@ export interface SetUp {
   readonly loadLimit: Amps | null;
   /** A known load switched on at the origin, A per line at 230 V. */
   readonly siteLoad: Amps;
+  /** What the vehicle at the next point draws, A per line at 230 V. */
+  readonly nextPoint: Amps;
   /** The supply is not as the papers say: its voltage, its PEN conductor, its lines or the neighbours were changed. */
   readonly disturbed: boolean;
   /** How long nothing had been changed when the reading was taken, s. */
@@ -68,6 +70,7 @@ export const setUpOf = ({ plant, installation, timeline, changedAt }: World): Se
   standIn: plant.standIn,
   loadLimit: plant.loadLimit,
   siteLoad: plant.siteLoad,
+  nextPoint: plant.nextPoint,
   disturbed:
     plant.pen === 'open' ||
     plant.missing !== null ||

@@ -13,12 +13,16 @@ import type { Observed, Sample, SetUp } from './observed.ts';
 import type { Papers } from './testAction.ts';
 
 /**
- * What the known loads of the site may draw on its most loaded line, A: stated at 230 V, and drawn at 216.2 to 253 V
- * (ESQCR 2002), which their own volt drop lowers a little. Rounded outwards to 10 %.
+ * What the known loads of the site, and the vehicle at its next point, may draw on its most loaded line, A: stated at
+ * 230 V, and drawn at 216.2 to 253 V (ESQCR 2002), which their own volt drop lowers a little. Rounded outwards to 10 %.
  */
-export function knownLoad({ site }: Papers, siteLoad: Amps = 0): Range {
+export function knownLoad({ site }: Papers, set?: Pick<SetUp, 'siteLoad' | 'nextPoint'>): Range {
+  const { siteLoad, nextPoint } = set ?? { siteLoad: 0, nextPoint: site.nextPoint?.draws ?? 0 };
   const loads = linesOf(site).map((line) =>
-    site.otherLoads.reduce((sum, load) => sum + (load.line === line ? load.power / 230 : 0), siteLoad),
+    site.otherLoads.reduce(
+      (sum, load) => sum + (load.line === line ? load.power / 230 : 0),
+      siteLoad + nextPoint,
+    ),
   );
   return { least: 0.9 * Math.max(...loads), greatest: 1.1 * Math.max(...loads) };
 }
@@ -26,11 +30,16 @@ export function knownLoad({ site }: Papers, siteLoad: Amps = 0): Range {
 /** What such a sensor may be out by, A. Common practice, no source. */
 const SENSOR: Amps = 1;
 
+/** What of a set-up an offer goes by. */
+type OfferedIn = Pick<SetUp, 'loadLimit' | 'siteLoad' | 'nextPoint'> & {
+  readonly standIn: Pick<SetUp['standIn'], 'coding'>;
+};
+
 /**
  * The offer that is due, A: by the sheet, or with coding, limit and known load as they were set; the coding counts at a
  * socket-outlet only. A range where the unit's own sensor on the service decides, else one figure.
  */
-export function offerRange(papers: Papers, setUp?: SetUp): Range {
+export function offerRange(papers: Papers, setUp?: OfferedIn): Range {
   const { sheet } = papers;
   const limit = setUp === undefined ? sheet.loadLimit : setUp.loadLimit;
   const coding = setUp === undefined ? sheet.cable.coding : (setUp.standIn.coding ?? 0);
@@ -47,7 +56,7 @@ export function offerRange(papers: Papers, setUp?: SetUp): Range {
     const least = offer(Infinity);
     return { least, greatest: least };
   }
-  const others = knownLoad(papers, setUp?.siteLoad);
+  const others = knownLoad(papers, setUp);
   const left = (load: Amps, error: Amps) => offer(Math.max(0, serviceLimit - load + error));
   return { least: left(others.greatest, -SENSOR), greatest: left(others.least, SENSOR) };
 }

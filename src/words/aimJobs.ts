@@ -10,6 +10,10 @@ export const UNIT_WORDS: Readonly<Record<SiteId, string>> = {
   'single-tns': 'A single-phase tethered unit on a TN-S supply.',
   'single-tt': 'A single-phase tethered unit on a TT supply with its own electrode.',
   'three-socket': 'A three-phase unit with a socket-outlet, on a TN-S supply.',
+  'single-island':
+    'A single-phase tethered unit on an electrode of its own (TT), at a house on PME (TN-C-S).',
+  'single-shared':
+    'A single-phase tethered unit on a PME supply (TN-C-S), beside a second charging point on the same service.',
 };
 
 /** Invented, like every site of the project. */

@@ -13,6 +13,7 @@ const NEVER_WORDS: Readonly<Record<Never, string>> = {
   'no-device-at-origin': 'this circuit has no residual device at its origin',
   'no-open-pen-measure': 'this unit has no open-PEN measure, or the site no PEN',
   'no-service-sensor': 'this unit has no sensor on the service',
+  'no-next-point': 'this site has no second charging point',
   'no-electrode': 'this site has no electrode of its own',
   'no-earthing-conductor': 'a TT site has no earthing conductor from the distributor',
   'no-pen': 'this site is not supplied by a PEN',

@@ -270,5 +270,17 @@ export function siteLines({ site }: Papers): readonly PaperLine[] {
             text: `${site.service.rating} A a line; the house asks ${Number(site.service.demand.toFixed(1))} A of it, after diversity`,
           },
         ]),
+    ...(site.nextPoint === undefined
+      ? []
+      : [
+          {
+            term: 'next point',
+            text: `a second charging point, up to ${site.nextPoint.ratedCurrent} A a line, with a board, breaker and residual device of its own where the tails part. It does not give way. ${
+              site.nextPoint.draws === 0
+                ? 'Nothing is charging on it'
+                : `A vehicle is charging on it, at ${site.nextPoint.draws} A`
+            }`,
+          },
+        ]),
   ];
 }

@@ -18,6 +18,7 @@ const REFUSAL_WORDS: Readonly<Record<Plain, string>> = {
   'no-electrode': 'this site has no electrode of its own',
   'no-earthing-conductor': 'this site has no distributor’s earth',
   'no-arrester': 'this unit has no arrester',
+  'no-next-point': 'this site has no second charging point',
   'battery-low': 'the tester’s battery is too low',
   'fuse-open': 'the tester’s fuse is open',
   'no-voltage': 'no voltage between the leads',

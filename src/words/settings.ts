@@ -46,5 +46,6 @@ export const DISTURBANCE_WORDS: Readonly<Record<string, (value: unknown) => stri
   neighbours: (value) =>
     value === null ? 'neighbours as they were' : neighboursText(value as readonly Load[]),
   siteLoad: (value) => (value === 0 ? 'no known load' : `known load of ${String(value)} A a line`),
+  nextPoint: (value) => (value === 0 ? 'next point idle' : `next point draws ${String(value)} A a line`),
   loadLimit: (value) => (value === null ? 'no load limit' : `load limit ${String(value)} A`),
 };

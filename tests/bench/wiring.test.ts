@@ -30,6 +30,7 @@ const OTHER: Plant = {
   neighbours: [{ line: 'L1', power: 1800 }],
   loadLimit: 10,
   siteLoad: 20,
+  nextPoint: 16,
   testButton: true,
   flexed: true,
   leadsNulled: false,

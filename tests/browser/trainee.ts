@@ -479,6 +479,8 @@ export function figured(operation: Operation): readonly [act: string, field: str
   if (operation.op !== 'supply') return null;
   if (typeof operation.loadLimit === 'number')
     return ['disturbance: load limit', 'left for the unit', operation.loadLimit];
+  if (operation.nextPoint !== undefined)
+    return ['next point: vehicle on it', 'drawn on each line', operation.nextPoint];
   if (operation.siteLoad !== undefined && operation.pen === undefined)
     return ['disturbance: known load on the site', 'drawn on each line', operation.siteLoad];
   return null;

@@ -140,4 +140,38 @@ export const KEYS: readonly Key[] = [
     lookalikes: [],
     shortest: ['earths-apart'],
   },
+  {
+    id: 'granary-mews',
+    why: [
+      'The sensor feels this board and not the next point: only where that charges does the offer stay too high.',
+      'Reversed or round the unit’s own circuit it would not answer a known load on this board either; set too high it would answer both, too late.',
+    ],
+    rivals: [
+      'service-sensor-reversed',
+      'service-sensor-misplaced',
+      'service-limit-set-high',
+      'limit-ignored',
+      'offer-too-high',
+    ],
+    revealedBy: ['next-point'],
+    lookalikes: [],
+    shortest: ['limit', 'next-point'],
+  },
+  {
+    id: 'find-samphire-court',
+    why: [
+      'The unit answers the house and the next point, and stops 14 A too high: 30 A beside the next point, where 32 A would be no answer and 16 A the right one.',
+      'A limit stated too high in the papers would be held there, against the service’s rating.',
+    ],
+    rivals: [
+      'service-sensor-reversed',
+      'service-sensor-misplaced',
+      'service-sensor-past-parting',
+      'service-limit-above-rating',
+      'limit-ignored',
+    ],
+    revealedBy: ['limit', 'next-point'],
+    lookalikes: [],
+    shortest: ['next-point'],
+  },
 ];

@@ -57,6 +57,16 @@ export const INSTALLATIONS = {
     },
     sheet: { residual: AT_THE_ORIGIN },
   },
+  /** One phase, TN-C-S, tethered, on one service with another charging point, whose current its sensor feels. */
+  pair: {
+    site: {
+      loopImpedance: 0.16,
+      neutralImpedance: 0.16,
+      service: { rating: 60, demand: 20 },
+      nextPoint: { ratedCurrent: 32, draws: 0 },
+    },
+    sheet: { openPen: 'voltage-window', serviceLimit: 60 },
+  },
 } as const satisfies Record<string, Wanted>;
 export type InstallationName = keyof typeof INSTALLATIONS;
 export const INSTALLATION_NAMES = Object.keys(INSTALLATIONS) as readonly InstallationName[];

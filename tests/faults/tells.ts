@@ -50,6 +50,7 @@ export const TELLS: Readonly<
   'insulation-not-counted': ['home', 'papers'],
   'protective-too-small': ['home', 'papers'],
   'service-overloaded': ['home', 'papers'],
+  'service-limit-above-rating': ['pair', 'papers'],
   'breaker-rated-too-high': ['home', 'inspect'],
   'breaker-rated-too-low': ['home', 'inspect'],
   'supply-loop-high': ['dairy', 'ze'],
@@ -105,6 +106,8 @@ export const TELLS: Readonly<
   'limit-ignored': ['home', 'limit'],
   'service-sensor-reversed': ['dairy', 'limit'],
   'service-sensor-misplaced': ['dairy', 'limit'],
+  'service-sensor-past-parting': ['pair', 'next-point'],
+  'service-limit-set-high': ['pair', 'next-point'],
   'restarts-at-once': ['home', 'stop'],
 
   'coding-ignored': ['yard', 'coding-sizes'],

@@ -209,6 +209,7 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
     shows('one fitted smaller than they say would read higher', 'pe-circuit', 'pe-undersized'),
   ],
   'service-overloaded': [shows('set current in the papers', 'papers')],
+  'service-limit-above-rating': [shows('against the line “service” in the papers', 'papers')],
   'pen-open': [
     shows('Ze gives no reading', 'ze'),
     shows('the loop at the origin', 'pfc'),
@@ -380,6 +381,15 @@ export const TOLD: Readonly<Record<string, readonly Told[]>> = {
   'service-sensor-misplaced': [
     shows('Switch on a known load', 'limit'),
     shows('A sensor the wrong way round shows the same', 'limit', 'service-sensor-reversed'),
+  ],
+  'service-sensor-past-parting': [
+    shows('Let the next point charge', 'next-point'),
+    right('a known load on this board lowers it', 'limit'),
+    shows('does not answer the known load either', 'limit', 'service-sensor-reversed'),
+  ],
+  'service-limit-set-high': [
+    shows('Switch on a known load', 'limit'),
+    shows('does not answer at all', 'limit', 'service-sensor-reversed'),
   ],
   'restarts-at-once': [shows('Stop the charge and reset at once', 'stop')],
 

@@ -54,6 +54,8 @@ export interface Position {
   readonly pen: 'whole' | 'broken';
   readonly volts: number | null;
   readonly neighbours: Readonly<Partial<Record<Line, number>>>;
+  /** What a vehicle at the next point draws on each line, A at 230 V. */
+  readonly nextPoint: number;
   /** Poles of the contactor that conduct. */
   readonly poles: readonly Live[];
   readonly earthPole: 'closed' | 'open';
@@ -89,6 +91,7 @@ export const AT_REST: Position = {
   pen: 'whole',
   volts: null,
   neighbours: {},
+  nextPoint: 0,
   poles: [],
   earthPole: 'closed',
   button: false,
@@ -216,6 +219,11 @@ function drawSupply(circuit: Circuit, site: Site, at: Position): void {
     add(circuit, `load ${i}`, `busbar.${line}`, 'busbar.N', ofPower(power));
   for (const [line, power] of Object.entries(at.neighbours) as [Line, number][])
     add(circuit, `neighbour ${line}`, 'star', 'service.N', ofPower(power), { drive: mains(line) });
+
+  // Its tails part before the main switch.
+  if (at.nextPoint > 0)
+    for (const line of linesOn(site))
+      add(circuit, `next point ${line}`, `service.${line}`, 'service.N', 230 / at.nextPoint);
 
   const joined = closedIf(!at.earthingOff, MILLI);
   if (earthing === 'TN-S') add(circuit, 'PE of the supply', 'star', 'service.PE', site.loopImpedance / 2);

@@ -30,7 +30,7 @@ const LAID = {
   faultProtection: 'overcurrent',
 } as const;
 
-/** A single-phase tethered unit on TN-C-S, with earth sensing and an arrester. */
+/** A single-phase tethered unit on TN-C-S, with earth sensing and an arrester, beside a second point on its service. */
 const HOME: Installation = {
   site: {
     phases: 1,
@@ -51,6 +51,7 @@ const HOME: Installation = {
       parallelEarth: null,
     },
     service: null,
+    nextPoint: { ratedCurrent: 32, draws: 0 },
     otherLoads: [{ line: 'L1', power: 1500 }],
     neighbours: [],
   },
@@ -78,6 +79,7 @@ const YARD: Installation = {
       parallelEarth: 1.5,
     },
     service: null,
+    nextPoint: { ratedCurrent: 16, draws: 0 },
     otherLoads: [
       { line: 'L1', power: 3200 },
       { line: 'L2', power: 2400 },

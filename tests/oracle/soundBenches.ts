@@ -91,6 +91,28 @@ export const PEN_BROKEN: Pick<Bench, 'bring' | 'position'> = {
 /** Positions that only one of them knows, or that are the same on all. */
 const HERE: readonly Bench[] = [
   {
+    name: 'supplied, with load, and the next point charging',
+    at: 'home',
+    bring: done(...CHARGE, { op: 'vehicle', load: 16 }, { op: 'supply', nextPoint: 32 }),
+    position: { ...supplied('home'), load: 16, nextPoint: 32 },
+  },
+  {
+    name: 'main switch off, the next point charging before it',
+    at: 'home',
+    bring: done(
+      { op: 'supply', nextPoint: 32 },
+      { op: 'isolate', at: 'main-switch' },
+      { op: 'wait', seconds: 2 },
+    ),
+    position: { mainSwitch: 'off', pilot: 'dead', nextPoint: 32 },
+  },
+  {
+    name: 'supplied, and the next point charging on three lines',
+    at: 'yard',
+    bring: done(...CHARGE, { op: 'supply', nextPoint: 16 }),
+    position: { ...supplied('yard'), nextPoint: 16 },
+  },
+  {
     name: 'line opened alone',
     at: 'home',
     bring: done({ op: 'isolate', poles: 'line' }, { op: 'wait', seconds: 2 }),

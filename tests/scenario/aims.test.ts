@@ -192,7 +192,7 @@ describe('an address', () => {
       seed: 9,
       rung: 1,
     });
-    const sites = ['4', '5', '6', '7'].map((seed) => readAimAddress({ aim: 'dead', seed }));
+    const sites = SITES.map((_, i) => String(4 + i)).map((seed) => readAimAddress({ aim: 'dead', seed }));
     expect(new Set(sites.map((asked) => asked?.site)).size).toBe(SITES.length);
   });
 

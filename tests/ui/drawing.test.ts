@@ -28,7 +28,11 @@ const VIEWS: readonly View[] = ['whole', ...PARTS];
 
 const SITES: readonly (readonly [name: string, papers: Papers])[] = [
   ...scenarioIds.map((id) => [id, papersOf(scenarioNamed(id).scenario)] as const),
-  ...sampleConfigurations(30, 7).map(({ site, sheet }, i) => [`random ${i}`, { site, sheet }] as const),
+  ...[
+    ...sampleConfigurations(30, 7),
+    ...sampleConfigurations(10, 7, 'island'),
+    ...sampleConfigurations(10, 7, 'pair'),
+  ].map(({ site, sheet }, i) => [`random ${i}`, { site, sheet }] as const),
 ];
 
 /** As found, in hand, and with everything out of the ordinary at once; before and after the lock. */

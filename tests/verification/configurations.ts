@@ -288,13 +288,61 @@ const configurations: fc.Arbitrary<Configuration> = fc
     seed,
   }));
 
-/** So many of one kind of site. */
-export const sampleConfigurations = (
-  count: number,
-  seed: number,
-  earthing?: Earthing,
-): readonly Configuration[] =>
-  fc.sample(
-    earthing === undefined ? configurations : configurations.filter(({ site }) => site.earthing === earthing),
-    { seed, numRuns: count },
-  );
+/** A circuit on an electrode of its own, at a house on PME that bonds and pipes may earth too. */
+const atPmeHouse = ({ site, ...rest }: Configuration): Configuration => ({
+  ...rest,
+  site: { ...site, house: { metEarthResistance: site.metEarthResistance }, metEarthResistance: null },
+});
+
+/** The most that all on the service may lower its voltage by, V: neither unit nor open-PEN measure minds. */
+const DROP = 8;
+
+/**
+ * A second charging point on the service, idle or in use, and a unit that gives way to it: a service strong enough for
+ * house and next point with the least offer beside them, and for a load of all that it is kept to.
+ */
+function besideAnother(
+  { site, sheet, ...rest }: Configuration,
+  next: { readonly rated: number; readonly isInUse: boolean; readonly share: number },
+): Configuration {
+  const house = site.otherLoads.reduce((sum, { power }) => sum + power / 230, 0);
+  // A PEN conductor that breaks moves the neutral, and a resistance then draws by half more: the unit may well give way.
+  const drawn = 1.1 * house + (next.isInUse ? 1.6 : 1.1) * next.rated;
+  const limit = Math.ceil(drawn + 8 + next.share * sheet.setCurrent);
+  const loop = (0.9 * DROP) / (1.1 * limit);
+  const most = Math.min(loop, site.loopImpedance);
+  const draws = next.isInUse ? next.rated : 0;
+  const demand = Math.max(30, Math.ceil(house));
+  const shared: Site = {
+    ...site,
+    loopImpedance: site.earthing === 'TT' ? site.loopImpedance : most,
+    neutralImpedance: Math.min(loop, site.neutralImpedance, 1.1 * most),
+    // All on one line of three lifts the others by half of what it loses.
+    voltage: Math.min(253 - DROP, Math.max(217.2 + DROP, site.voltage)),
+    service: { rating: Math.max(limit, demand + next.rated), demand },
+    nextPoint: { ratedCurrent: next.rated, draws },
+  };
+  return {
+    ...rest,
+    site: withConductors(shared, sheet),
+    sheet: { ...sheet, serviceLimit: limit },
+  };
+}
+
+/** Kinds of site by how the circuit is earthed, TT at a house that is not, and one service for two points. */
+export type Kind = Earthing | 'island' | 'pair';
+
+function ofKind(kind: Kind): fc.Arbitrary<Configuration> {
+  if (kind === 'island') return ofKind('TT').map(atPmeHouse);
+  if (kind !== 'pair') return configurations.filter(({ site }) => site.earthing === kind);
+  const next = fc.record({
+    rated: pick(10, 16, 32),
+    isInUse: fc.boolean(),
+    share: fc.double({ min: 0, max: 0.9, noNaN: true }),
+  });
+  return fc.tuple(configurations, next).map(([configuration, one]) => besideAnother(configuration, one));
+}
+
+/** So many of one kind of site, or of every earthing. */
+export const sampleConfigurations = (count: number, seed: number, kind?: Kind): readonly Configuration[] =>
+  fc.sample(kind === undefined ? configurations : ofKind(kind), { seed, numRuns: count });

@@ -194,6 +194,10 @@ const DELAYED: Wanted = {
   site: { circuit: { residualDevice: { type: 'A', rated: 0.1, delay: 'S', poles: 2 } } },
 };
 const SENSOR: Wanted = { sheet: { serviceLimit: 60 } };
+const PAIR: Wanted = {
+  site: { nextPoint: { ratedCurrent: 32, draws: 0 } },
+  sheet: { serviceLimit: 60 },
+};
 const FAULTY: readonly {
   readonly action: string;
   readonly on?: Wanted;
@@ -242,6 +246,18 @@ const FAULTY: readonly {
     on: SENSOR,
     fault: { fault: 'service-sensor-misplaced', values: {} },
     broken: ['too-much', 'under-six'],
+  },
+  {
+    action: 'next-point',
+    on: PAIR,
+    fault: { fault: 'service-sensor-past-parting', values: {} },
+    broken: ['over-service'],
+  },
+  {
+    action: 'next-point',
+    on: PAIR,
+    fault: { fault: 'service-limit-set-high', values: { amps: 10 } },
+    broken: ['over-service'],
   },
   { action: 'open-pen', on: WINDOW, fault: { fault: 'open-pen-blind', values: {} }, broken: ['says-so'] },
 ];

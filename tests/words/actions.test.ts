@@ -24,6 +24,8 @@ const SCENARIOS = scenarioIds.map((id) => scenarioNamed(id).scenario);
 const PAPERS: readonly Papers[] = [
   ...SCENARIOS.map((scenario) => papersOf(scenario)),
   ...sampleConfigurations(200, 20_261),
+  ...sampleConfigurations(20, 20_261, 'island'),
+  ...sampleConfigurations(20, 20_261, 'pair'),
 ];
 
 interface Told {

@@ -13,6 +13,8 @@ const ACTION_WORDS: Readonly<Record<string, ActionWords>> = Object.assign({}, ..
 const PAPERS: readonly Papers[] = [
   ...scenarioIds.map((id) => papersOf(scenarioNamed(id).scenario)),
   ...sampleConfigurations(100, 20_262),
+  ...sampleConfigurations(20, 20_262, 'island'),
+  ...sampleConfigurations(20, 20_262, 'pair'),
 ];
 
 describe.each(ACTIONS.map((action) => [action.id, action] as const))('%s', (id, action) => {

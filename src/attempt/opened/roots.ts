@@ -216,10 +216,14 @@ const amps = (of: Amps): Value => ({ id: 'amps', amps: of });
 const type = (of: string | null | undefined): Value =>
   of == null ? { id: 'none' } : { id: 'type', type: of };
 
+const limitOf = ({ sheet: { serviceLimit }, serviceLimitOver }: UnitDesign): Value =>
+  serviceLimit === null ? { id: 'none' } : amps(serviceLimit + serviceLimitOver);
+
 const SENSOR = {
   right: 'sensor-right',
   reversed: 'sensor-reversed',
   'own circuit': 'sensor-own-circuit',
+  'past the parting': 'sensor-past-parting',
 } as const satisfies Record<UnitDesign['serviceSensor'], PlainValue>;
 
 /** What may differ in the design: place, what it is, and its value. */
@@ -242,6 +246,7 @@ const DESIGN: readonly (readonly [Place, PlainWhat, (design: UnitDesign) => Valu
   ['control', 'pause', (d) => seconds(d.timing.pause)],
   ['control', 'watched-lines', (d) => (d.watchedLines === 'all' ? 'every-line' : 'own-line-alone')],
   ['supply', 'service-sensor', (d) => SENSOR[d.serviceSensor]],
+  ['control', 'service-limit', (d) => limitOf(d)],
   ['proximity', 'cable-coding', (d) => (d.codingRule === 'ignored' ? 'not-looked-at' : 'looked-at')],
   ['control', 'over-code', (d) => (d.overCodeRule === 'acted on' ? 'cut-off' : 'not-looked-at')],
   ['coil', 'opens-after', (d) => seconds(d.timing.opening)],

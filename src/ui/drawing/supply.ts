@@ -8,6 +8,9 @@ import { earthSymbol, winding } from './symbols.ts';
 const EARTH = 'distributor’s earth';
 const OFF = 'earthing conductor off';
 const HOUSE = 'house’s earth';
+const NEXT = 'next point';
+/** Between the conductors that rise to the next point, how far over the first row they rise, and their name below it. */
+const RISERS = { apart: 5, over: 9, name: 16 };
 
 export function supplyFigure(scene: Scene): Figure {
   const { papers, layout } = scene;
@@ -37,7 +40,24 @@ export function supplyFigure(scene: Scene): Figure {
             ],
       ),
     ),
+    papers.site.nextPoint === undefined ? EMPTY : nextPointFigure(scene),
     earthing === 'TN-S' ? separate(scene) : earthing === 'TN-C-S' ? combined(scene) : ownElectrode(scene),
+  );
+}
+
+/** Where the tails of the next point part, before the main switch: each conductor rises from its row. */
+function nextPointFigure({ layout: { columns, lives, rows } }: Scene): Figure {
+  const top = rows[lives[0] ?? 'N'] - RISERS.over;
+  const left = columns.met - 18;
+  const xs = lives.map((_, i) => left + RISERS.apart * i);
+  return together(
+    shapes(
+      ...lives.flatMap((x, i) => [
+        joint(xs[i] ?? left, rows[x]),
+        path('conductor', `M${xs[i] ?? left} ${rows[x]}V${top}m-2 4l2 -4l2 4`),
+      ]),
+    ),
+    labels(label(left - 4, rows[lives[0] ?? 'N'] + RISERS.name, NEXT, { anchor: 'end' })),
   );
 }
 

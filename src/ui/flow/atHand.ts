@@ -102,7 +102,7 @@ function takenBackBy(act: Operation): readonly (readonly [what: string, back: Op
 }
 
 function disturbanceOf(act: Extract<Operation, { op: 'supply' }>) {
-  const { pen, voltage, missing, loadLimit, siteLoad } = act;
+  const { pen, voltage, missing, loadLimit, siteLoad, nextPoint } = act;
   const none = (what: string, isOver: boolean, back: Operation) => [what, isOver ? null : back] as const;
   return [
     ...(pen === undefined ? [] : [none('pen', pen === 'sound', operation(restore))]),
@@ -112,6 +112,7 @@ function disturbanceOf(act: Extract<Operation, { op: 'supply' }>) {
       ? []
       : [none('limit', loadLimit === null, { op: 'supply', loadLimit: null })]),
     ...(siteLoad === undefined ? [] : [none('load', siteLoad === 0, { op: 'supply', siteLoad: 0 })]),
+    ...(nextPoint === undefined ? [] : [none('next point', nextPoint === 0, { op: 'supply', nextPoint: 0 })]),
   ];
 }
 

@@ -149,6 +149,7 @@ function disturbed({ happened, run }: Bench): readonly string[] {
   const atRest: Record<string, unknown> = {
     pen: 'sound',
     siteLoad: 0,
+    nextPoint: run.papers.site.nextPoint?.draws ?? null,
     loadLimit: run.papers.sheet.loadLimit,
   };
   return Object.entries(set).flatMap(([name, value]) =>

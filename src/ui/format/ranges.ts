@@ -21,6 +21,8 @@ export const RANGES = {
   /** A transformer's worth on one line. */
   neighbours: { least: 0, greatest: 100, unit: 'kW' },
   siteLoad: { least: 0, greatest: 100, unit: 'A' },
+  /** Up to what a unit may be rated. */
+  nextPoint: { least: 0, greatest: 80, unit: 'A' },
   loadLimit: { least: 0, greatest: 80, unit: 'A' },
 } as const satisfies Record<string, FigureRange>;
 

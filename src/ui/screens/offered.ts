@@ -12,7 +12,12 @@ export interface Offered {
   readonly brief: string;
   readonly rules: string;
   readonly support: 'guided' | 'practice' | 'assessment';
-  readonly site: { readonly phases: 1 | 3; readonly earthing: string };
+  readonly site: {
+    readonly phases: 1 | 3;
+    readonly earthing: string;
+    readonly house?: unknown;
+    readonly nextPoint?: unknown;
+  };
   readonly handover?: unknown;
   /** What is told of a job to find what is behind it. */
   readonly symptom?: string | null;

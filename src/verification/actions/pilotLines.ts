@@ -95,7 +95,10 @@ const followed = (o: Observed, sample: Sample): boolean => {
   const before = o.samples.slice(0, o.samples.indexOf(sample));
   const changed = before.findLast(
     ({ operation }) =>
-      operation.op === 'supply' && (operation.loadLimit !== undefined || operation.siteLoad !== undefined),
+      operation.op === 'supply' &&
+      (operation.loadLimit !== undefined ||
+        operation.siteLoad !== undefined ||
+        operation.nextPoint !== undefined),
   );
   return (
     changed === undefined || hasPassed(GREATEST_DUTY_CHANGE, changed.seen.at, sample.readings[0]?.at ?? 0)

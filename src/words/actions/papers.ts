@@ -106,7 +106,7 @@ export const papers: ActionWords = {
     'service-carries': {
       text: 'asks no more of its service than the service is rated for',
       why: (v) =>
-        `A unit takes its full current for hours, so no diversity is allowed for it. House ${amperes(num(v, 'house'))} + unit ${amperes(num(v, 'point'))}${is(v, 'isCurtailed') ? `, kept to ${num(v, 'curtailedTo')} A by the unit` : ''} = ${amperes(num(v, 'asked'))} on a service of ${num(v, 'rating')} A.`,
+        `A unit takes its full current for hours, so no diversity is allowed for it. House ${amperes(num(v, 'house'))}${num(v, 'next') === 0 ? '' : ` + next point ${amperes(num(v, 'next'))}`} + unit ${amperes(num(v, 'point'))}${is(v, 'isCurtailed') ? `, kept to ${num(v, 'curtailedTo')} A by the unit` : ''} = ${amperes(num(v, 'asked'))} on a service of ${num(v, 'rating')} A.`,
       otherwise: 'loads that add up to more than the service’s rating, with nothing that curtails the unit',
     },
     'fault-device': {

@@ -85,6 +85,24 @@ export const controlFaults: Readonly<Record<string, CauseWords>> = {
     tells:
       'Switch on a known load beside the unit: its current misses the sensor, and the duty does not fall. A limit set by hand is still followed. A sensor the wrong way round shows the same; only a look at the sensor tells the two apart.',
   },
+  'service-sensor-past-parting': {
+    where:
+      'the current sensor: it sits on the tail of this board, past the point where the next point’s tails part',
+    cause:
+      'The sensor was clipped on where it was easy to reach, or the next point was added later, ahead of it.',
+    hazard:
+      'The next point’s current does not flow through the sensor, so the unit counts it as spare. With both cars charging the service carries the sum for hours, and its fuse blows.',
+    tells:
+      'Let the next point charge: the duty does not fall, though a known load on this board lowers it. A sensor the wrong way round does not answer the known load either.',
+  },
+  'service-limit-set-high': {
+    where: 'the setting of the unit that says what the service may carry',
+    cause: 'The setting was left as it came, or somebody took the next larger fuse for this one.',
+    hazard:
+      'The unit follows the other loads, and stops too high. The service carries more than its rating for hours, and its fuse blows.',
+    tells:
+      'Switch on a known load beside the unit: the duty falls, and is too high by the same current at every load. A sensor the wrong way round or on another conductor does not answer at all.',
+  },
   'restarts-at-once': {
     where: 'the control logic, after the pilot has gone steady',
     cause: 'The pause of at least 3 s was left out of the programme.',

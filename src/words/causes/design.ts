@@ -57,4 +57,11 @@ export const design: Readonly<Record<string, CauseWords>> = {
     tells:
       'No reading on an idle site shows it. Add the house’s demand and the unit’s set current in the papers: the sum is over the service’s rating. No load limit and no service sensor on the sheet brings it down.',
   },
+  'service-limit-above-rating': {
+    where: 'the papers: the limit that the unit keeps the service to',
+    cause: 'Whoever set the unit took the limit from another fuse, or from the rating of the meter’s tails.',
+    hazard: 'The unit gives way too late. The service’s fuse runs hot for hours, and can blow.',
+    tells:
+      'The unit keeps to its limit, so no reading shows it. Hold the sheet’s line “service sensor” against the line “service” in the papers: the limit is above the rating.',
+  },
 };

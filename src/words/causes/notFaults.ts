@@ -34,6 +34,12 @@ export const notFaults: Readonly<Record<string, CauseWords>> = {
     tells:
       'The duty is lower than the rating needs, and stands for the current in the sheet’s line “load limit”. Raise the limit: the duty follows. A duty that is too low by calibration matches no limit.',
   },
+  'next-point-charges': {
+    where: 'the next point: a vehicle was charging on it when you came',
+    cause: 'Both points share one service, and this unit is the one that gives way. It offers what is left.',
+    tells:
+      'The duty is lower than the rating needs. The papers’ line “next point” says what a vehicle draws there: make that point idle, and the duty rises. A duty that is too low by calibration stays too low.',
+  },
   'customers-small-cable': {
     where: 'the cable at hand',
     cause: 'The unit offers no more than the cable can carry.',

@@ -4,6 +4,7 @@ export const REPORTS: Readonly<Record<string, string>> = {
   'keeps-default-hours': 'charges outside set hours only when told to',
   'waits-for-authorisation': 'waits until somebody authorises it',
   'held-by-load-sharing': 'offers nothing while the house draws much',
+  'next-point-charges': 'offers less while another car charges next to it',
   'offer-cut-by-load-sharing': 'offers less while the house draws much',
   'customers-small-cable': 'offers 20 A through a cable coded for 20 A',
   'set-by-installer': 'offers 16 A though it is rated 32 A',

@@ -11,6 +11,9 @@ const SITE: Readonly<Record<SiteId, string>> = {
   'single-tns': 'A single-phase tethered unit on TN-S.',
   'single-tt': 'A single-phase tethered unit on TT.',
   'three-socket': 'A three-phase unit with a socket-outlet on TN-S.',
+  'single-island': 'A single-phase tethered unit on its own electrode (TT), at a house on PME.',
+  'single-shared':
+    'A single-phase tethered unit on PME (TN-C-S), beside a second charging point on the same service.',
 };
 
 /** Which kind of installation it is. */

@@ -1,12 +1,11 @@
 /**
  * A sound unit meets every expectation of it, whatever it is, wherever it hangs: hundreds drawn at random for one kind of
- * earthing. A file a kind, so that they run side by side.
+ * site. A file a kind, so that they run side by side.
  */
 import { expect, test } from 'vitest';
 import { type Verification, verify } from '../../../src/scenario/verify.ts';
-import type { Earthing } from '../../../src/site/site.ts';
 import { scenarioOf } from '../../scenario/build.ts';
-import { type Configuration, sampleConfigurations } from '../configurations.ts';
+import { type Configuration, type Kind, sampleConfigurations } from '../configurations.ts';
 
 const SEED = 4711;
 /** Of each kind of site; `npm run soak` takes the first 500 of the same row. */
@@ -26,15 +25,15 @@ const complaints = ({ actions, stopped }: Verification): readonly string[] => [
   ...(stopped === null ? [] : [`stopped at ${stopped.action}`]),
 ];
 
-export const holdSoundUnits = (earthing: Earthing): void =>
-  test(`${COUNT} sound units on sound circuits, ${earthing}`, { timeout: 600_000 }, () => {
+export const holdSoundUnits = (kind: Kind): void =>
+  test(`${COUNT} sound units on sound circuits, ${kind}`, { timeout: 600_000 }, () => {
     let poor = 0;
     let three = 0;
-    for (const [i, configuration] of sampleConfigurations(COUNT, SEED, earthing).entries()) {
+    for (const [i, configuration] of sampleConfigurations(COUNT, SEED, kind).entries()) {
       const verification = verified(configuration);
       expect(
         complaints(verification),
-        `configuration ${i}, seed ${SEED}, ${earthing}: ${JSON.stringify(configuration)}`,
+        `configuration ${i}, seed ${SEED}, ${kind}: ${JSON.stringify(configuration)}`,
       ).toEqual([]);
       // A poor site may fail a limit of the circuit, and nothing else: too much loop for its device.
       const failed = verification.actions.flatMap(({ limits }) => limits.filter(({ pass }) => !pass));
@@ -42,9 +41,7 @@ export const holdSoundUnits = (earthing: Earthing): void =>
       if (failed.length > 0) poor += 1;
       if (configuration.site.phases === 3) three += 1;
     }
-    console.log(
-      `${earthing}, seed ${SEED}: ${three} on three phases, ${poor} on sites whose loop is too high`,
-    );
+    console.log(`${kind}, seed ${SEED}: ${three} on three phases, ${poor} on sites whose loop is too high`);
     // Were every site poor, the sample would show little.
     expect(COUNT - poor).toBeGreaterThan(COUNT / 10);
     expect(three).toBeGreaterThan(COUNT / 4);

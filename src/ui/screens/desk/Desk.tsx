@@ -184,6 +184,8 @@ const SITE_WORDS: Readonly<Record<SiteId, string>> = {
   'single-tns': 'single-phase, TN-S',
   'single-tt': 'single-phase, TT',
   'three-socket': 'three-phase, socket-outlet',
+  'single-island': 'single-phase, TT at a house on PME',
+  'single-shared': 'single-phase, two points on one service',
 };
 
 const fileIn = ({ scenario }: Entry): JobFile => scenario as JobFile;
@@ -194,6 +196,8 @@ const factsOf = ({ scenario: { id }, from }: Entry): JobFacts | null =>
 
 function siteOf({ scenario: { site } }: Entry): SiteId {
   if (site.phases === 3) return 'three-socket';
+  if (site.house !== undefined) return 'single-island';
+  if (site.nextPoint !== undefined) return 'single-shared';
   return site.earthing === 'TN-C-S' ? 'single-pme' : site.earthing === 'TT' ? 'single-tt' : 'single-tns';
 }
 

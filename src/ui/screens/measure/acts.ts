@@ -248,6 +248,20 @@ const supplyFigures = ({ site, sheet }: Papers): readonly FiguredAct[] => [
     lines: [],
     operation: ({ amps = 0 }) => ({ op: 'supply', siteLoad: amps }),
   },
+  ...(site.nextPoint === undefined
+    ? []
+    : [
+        {
+          name: 'next point',
+          text: 'next point: vehicle on it',
+          asks: [ask('amps', 'drawn on each line', RANGES.nextPoint, '0')],
+          lines: [],
+          operation: ({ amps = 0 }: Readonly<Record<string, number>>): Operation => ({
+            op: 'supply',
+            nextPoint: amps,
+          }),
+        },
+      ]),
   ...(hasPen(site) ? [NEIGHBOURS] : []),
 ];
 
