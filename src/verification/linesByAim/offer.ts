@@ -1,6 +1,7 @@
 /** The lines of the tests of the aim `offer`, which come together. */
 import { codingSizes } from '../lines/codingSizes.ts';
 import { limit } from '../lines/limit.ts';
+import { nextPoint } from '../lines/nextPoint.ts';
 import { sharing } from '../lines/sharing.ts';
 import { stateB } from '../lines/stateB.ts';
 import type { TestLines } from '../testAction.ts';
@@ -9,5 +10,6 @@ export const offer: Readonly<Record<string, TestLines>> = {
   'state-b': stateB,
   'coding-sizes': codingSizes,
   limit,
+  'next-point': nextPoint,
   sharing,
 };
