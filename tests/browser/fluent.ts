@@ -24,7 +24,8 @@ import type { Happened } from '../../src/ui/flow/bench.ts';
 import { takenUp } from '../../src/ui/flow/bench.ts';
 import type { Position } from '../../src/ui/flow/position.ts';
 import { positionAfter } from '../../src/ui/flow/position.ts';
-import { isLike, showsReadings } from '../../src/ui/flow/rows.ts';
+import type { Offered } from '../../src/ui/flow/rows.ts';
+import { isLike, offeredNext, showsReadings } from '../../src/ui/flow/rows.ts';
 import type { Spread } from '../../src/ui/flow/spread.ts';
 import { SPREAD_WORDS, spreadOver, spreadsOn } from '../../src/ui/flow/spread.ts';
 import { actsOn, actText, codingsAtHand, WAITS } from '../../src/ui/screens/measure/acts.ts';
@@ -87,6 +88,9 @@ function segmentsOf(operations: readonly Operation[]): readonly Segment[] {
   return segments;
 }
 
+/** What a press does is kept a moment after it, ms. */
+const KEPT_WITHIN = 10_000;
+
 /** The hands on the drawing by the labels of the lists that set the same. */
 const HANDS: Readonly<Record<string, RegExp>> = {
   supply: /^circuit breaker/,
@@ -133,7 +137,7 @@ const outcomeOf = ({ op }: Operation): Outcome =>
   ({ refused: op === 'pull-plug' ? 'it is held' : null }) as unknown as Outcome;
 
 /** What was done so far, as the page goes by it to offer it again. */
-const happenedIn = ({ attempt }: Run): readonly Happened[] =>
+const happenedIn = ({ attempt }: Pick<Run, 'attempt'>): readonly Happened[] =>
   attempt.entries.flatMap((entry, i) =>
     entry.kind === 'operation'
       ? [
@@ -227,11 +231,18 @@ function shortest(
 }
 
 /** By the shortest way: a row that was done before, a key in sight, or the sheet of acts. */
-async function doActs(page: Page, acts: readonly Operation[], papers: Papers, from: Position): Promise<void> {
-  const offered = page.getByRole('button', { name: /^next in this test: / });
-  if (await offered.isVisible()) {
-    const text = `next in this test: ${rowText(acts)}`;
-    if (((await offered.textContent()) ?? '').replace(/\s+/g, ' ') === text) return press(offered);
+async function doActs(
+  page: Page,
+  acts: readonly Operation[],
+  action: TestAction,
+  from: Position,
+): Promise<void> {
+  const { papers, attempt } = await inHand(page);
+  const offered = await offeredIn(page, action);
+  if (offered?.next.kind === 'acts' && rowText(offered.next.row) === rowText(acts)) {
+    await press(offered.key);
+    await inHand(page, attempt.entries.length + acts.length);
+    return;
   }
   let left = singly(acts, papers, from);
   let stands = from;
@@ -243,6 +254,27 @@ async function doActs(page: Page, acts: readonly Operation[], papers: Papers, fr
     for (const one of left.slice(0, way.acts)) stands = positionAfter(stands, one, false);
     left = left.slice(way.acts);
     await inHand(page, run.attempt.entries.length + 1);
+  }
+}
+
+/** On the first rung the key of what comes next in the test, once page and log agree on it; null where there is none. */
+async function offeredIn(
+  page: Page,
+  action: TestAction,
+): Promise<{ readonly next: Offered; readonly key: Locator } | null> {
+  for (const began = Date.now(); ; await page.waitForTimeout(50)) {
+    const { scenario, attempt, papers } = await inHand(page);
+    if (rungOf(scenario.support, attempt) !== 1) return null;
+    const since = attempt.entries.findLastIndex(({ kind }) => kind === 'prediction');
+    const done = happenedIn({ attempt }).flatMap(({ entry, operation }) =>
+      entry > since ? [operation] : [],
+    );
+    const next = offeredNext(action, papers, done);
+    if (next === null) return null;
+    const text = next.kind === 'acts' ? rowText(next.row) : measurementsText(next.measurements);
+    const key = page.getByRole('button', { name: `next in this test: ${text}`, exact: true });
+    if (await key.isVisible()) return { next, key };
+    if (Date.now() - began > KEPT_WITHIN) throw new Error(`${action.id}: the page does not offer “${text}”`);
   }
 }
 
@@ -430,7 +462,7 @@ async function setInstrument(page: Page, m: Measurement, spread: Spread): Promis
         const field = page.getByLabel(label);
         if ((await field.inputValue()) !== text) await type(field, text);
       }
-      await closePad(page);
+      // The pad’s last key checks the leads.
       break;
     }
   }
@@ -441,20 +473,21 @@ async function setInstrument(page: Page, m: Measurement, spread: Spread): Promis
 async function takeReadings(
   page: Page,
   readings: readonly Measurement[],
-  { site, isLast }: { readonly site: Site; readonly isLast: boolean },
+  { site, action, isLast }: { readonly site: Site; readonly action: TestAction; readonly isLast: boolean },
 ): Promise<void> {
-  const offered = page.getByRole('button', { name: /^next in this test: / });
   let left = readings;
   while (left.length > 0) {
-    if ((await offered.isVisible()) && /: apply /.test((await offered.textContent()) ?? '')) {
-      await press(offered);
+    const offered = await offeredIn(page, action);
+    if (offered?.next.kind === 'readings') {
+      await press(offered.key);
       const apply = button(page, /^Apply/);
       await apply
         .or(page.getByRole('form', { name: /^Write down/ }))
         .first()
         .waitFor();
       if (await apply.isVisible()) await press(apply);
-      left = [];
+      const taken = offered.next.measurements.map(named);
+      left = left.filter((one) => !taken.includes(named(one)));
     } else {
       const { m, spread, takes } = patternFor(left, site);
       const again = await readAgain(
@@ -603,7 +636,7 @@ export async function fluently(page: Page, action: TestAction): Promise<void> {
   for (const [i, segment] of segments.entries()) {
     const isLast = i === segments.length - 1;
     if (segment.kind === 'acts') {
-      await doActs(page, segment.acts, papers, stands);
+      await doActs(page, segment.acts, action, stands);
       for (const one of segment.acts) stands = positionAfter(stands, one, false);
     } else if (segment.kind === 'proof') {
       const { proof } = segment;
@@ -615,7 +648,7 @@ export async function fluently(page: Page, action: TestAction): Promise<void> {
       else await act(page, actWords(segment.proof));
       await writeDown(page, isLast);
     } else {
-      await takeReadings(page, segment.readings, { site: papers.site, isLast });
+      await takeReadings(page, segment.readings, { site: papers.site, action, isLast });
       // Some instruments move the stand-in themselves.
       for (const one of segment.readings) stands = positionAfter(stands, one, false);
     }
@@ -627,9 +660,6 @@ export async function fluently(page: Page, action: TestAction): Promise<void> {
   await judgeFluently(page, after, action);
   await finishTest(page);
 }
-
-/** What a press does is kept a moment after it, ms. */
-const KEPT_WITHIN = 10_000;
 
 /** The attempt once it shows what the faultless procedure shows: nothing was saved by leaving a reading out. */
 async function onceShown(page: Page, action: TestAction): Promise<Run> {

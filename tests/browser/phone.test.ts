@@ -136,6 +136,22 @@ test('a key that comes before the pad has turned to the next field types into th
   expect(await fields.first().inputValue()).toBe('7');
 });
 
+test('the pad over an instrument’s settings goes on to what the step’s own button does', async () => {
+  const page = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
+  await begin(page, 'Fen Barn');
+  await choose(page, 'No vehicle (A)');
+  await answerAll(page);
+  await page.getByRole('button', { name: /^fairly sure/ }).click();
+  await page.getByRole('button', { name: /^\d+ more$/ }).click();
+  for (const name of ['residual current', 'a.c.', 'fixed'])
+    await page.getByRole('radio', { name, exact: true }).check();
+  await page.getByLabel(/^fixed at/).click();
+  const pad = page.getByRole('region', { name: 'Key pad' });
+  for (const name of ['1', '5', 'Check leads']) await pad.getByRole('button', { name, exact: true }).click();
+  await page.getByRole('button', { name: /^Apply 15 mA/ }).waitFor();
+  await expect.poll(() => pad.isVisible()).toBe(false);
+});
+
 test('on a desk there is no pad', async () => {
   const page = await sitDown(opened.browser, opened.url, { width: 1280, height: 800 });
   await begin(page, 'Fen Barn');

@@ -2,9 +2,12 @@
 import { describe, expect, test } from 'vitest';
 import { operation } from '../../src/bench/operation.ts';
 import { FAMILIES } from '../../src/faults/families.ts';
+import { AIMS } from '../../src/scenario/aims.ts';
 import { ACTIONS, actionNamed } from '../../src/verification/actions.ts';
+import { LINES_BY_AIM } from '../../src/verification/allLines.ts';
 import { judgeExpectations, judgeLimits } from '../../src/verification/assess.ts';
 import { judgeLimit } from '../../src/verification/judgeLimit.ts';
+import { withLines } from '../../src/verification/lines.ts';
 import { BASES } from '../../src/verification/sources.ts';
 import type { Limit, Papers } from '../../src/verification/testAction.ts';
 import { sourceText } from '../../src/words/sources.ts';
@@ -29,6 +32,20 @@ test('each is found by its own name, and none by another', () => {
   for (const action of ACTIONS) expect(actionNamed(action.id)).toBe(action);
   expect(new Set(ACTIONS.map(({ id }) => id)).size).toBe(ACTIONS.length);
   expect(actionNamed('nothing')).toBeUndefined();
+});
+
+test.each(AIMS)('the lines of the tests of $id come together', ({ id, tests }) => {
+  expect(Object.keys(LINES_BY_AIM[id] ?? {})).toEqual(tests);
+});
+
+test('a test without its lines is not judged: that is said, and nothing is taken for right', () => {
+  const isolate = actionNamed('isolate');
+  if (isolate === undefined) throw new Error('no such test');
+  const alone = withLines({ ...isolate, id: 'still-to-come' });
+  expect(alone.steps(PAPERS[0] as Papers)).toEqual(isolate.steps(PAPERS[0] as Papers));
+  expect(() => judgeExpectations(alone, PAPERS[0] as Papers, { samples: [] })).toThrow(
+    'no lines of the test still-to-come',
+  );
 });
 
 test('what begins with the supply on leaves it on, but for the isolation itself', () => {

@@ -1,7 +1,7 @@
 /**
  * The page's own key pad for figures on a phone: it types into the field that has the focus, as a keyboard would, goes on
  * from a figure that has as many digits as the instrument shows, whichever they are, and
- * its last key is what comes next: the next empty field, or the form's own button. The system's keyboard stays away
+ * its last key is what comes next: the next empty field, or the button of the form or of the step. The system's keyboard stays away
  * (inputmode none); one that is plugged in still works.
  */
 import { memo, useEffect, useRef, useState } from 'react';
@@ -231,10 +231,17 @@ function turnSign(field: HTMLInputElement): void {
 const besidesOf = ({ form }: HTMLInputElement): readonly HTMLButtonElement[] =>
   form === null ? [] : [...form.querySelectorAll<HTMLButtonElement>('.bar-acts > button[type="button"]')];
 
-/** The next empty figure of the same form; else the form's button; outside a form, nothing but to be done. */
+/** The next empty figure of the same form; else the form's button; outside a form the step's own, over which the pad lies. */
 function nextOf(field: HTMLInputElement): { readonly name: string; readonly go: () => void } {
   const { form } = field;
-  if (form === null) return { name: 'Done', go: () => field.blur() };
+  if (form === null) {
+    const main = field.closest('.step-frame')?.querySelector<HTMLButtonElement>('.bar-acts > .main');
+    const done = () => {
+      field.blur();
+      main?.click();
+    };
+    return { name: main?.textContent ?? 'Done', go: done };
+  }
   const empty = nextEmpty(field, form);
   const button = form.querySelector<HTMLButtonElement>('button[type="submit"]');
   if (empty !== null)

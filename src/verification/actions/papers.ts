@@ -1,7 +1,4 @@
-/**
- * Test action `papers`: design data and the unit's sheet, read before anything is touched. Judged from the papers
- * alone; what was observed only tells whether they were read.
- */
+/** Test action `papers`: design data and the unit's sheet, read before anything is touched. */
 import { rulesFor } from '../rules/rules.ts';
 import { PRACTICE, pilotStandard } from '../sources.ts';
 import { waitFor } from '../steps.ts';

@@ -1,9 +1,9 @@
 /** What test action `earths-apart` ought to show. */
 import { leastApart } from '../../site/expected.ts';
-import { continuityOf } from '../actions/protectivePath.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import { rulesFor } from '../rules/rules.ts';
 import type { TestLines } from '../testAction.ts';
+import { continuityOf } from './protectivePath.ts';
 
 export const earthsApart: TestLines = {
   expectations: (papers) => [

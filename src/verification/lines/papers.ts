@@ -1,4 +1,7 @@
-/** What test action `papers` ought to show. */
+/**
+ * What test action `papers` ought to show: judged from the papers alone; what was observed only tells whether they were
+ * read.
+ */
 import type { DeviceType } from '../../laws/residualLimits.ts';
 import { isSelective } from '../../laws/residualProtection.ts';
 import { livesOf } from '../../site/site.ts';

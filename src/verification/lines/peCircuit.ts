@@ -1,10 +1,10 @@
 /** What test action `pe-circuit` ought to show. */
 import { CONTACT_ALLOWANCE, expectedCircuitProtective, leastCircuitProtective } from '../../site/expected.ts';
-import { continuityOf, path } from '../actions/protectivePath.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { PRACTICE } from '../sources.ts';
 import type { Expectation, Papers, TestLines } from '../testAction.ts';
+import { continuityOf, path } from './protectivePath.ts';
 
 const circuitPath = (papers: Papers) => {
   const { site } = papers;

@@ -4,11 +4,11 @@ import type { Ohms } from '../../laws/quantities.ts';
 import { CONTACT_ALLOWANCE, expectedCable } from '../../site/expected.ts';
 import { opensEarthUnpowered } from '../../unit/design.ts';
 import { foundLockedOut } from '../actions/penHazard.ts';
-import { continuityOf, path } from '../actions/protectivePath.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { PRACTICE, SHEET } from '../sources.ts';
 import type { Expectation, Limit, Papers, TestLines } from '../testAction.ts';
+import { continuityOf, path } from './protectivePath.ts';
 
 /** As good as open on the continuity tester's ranges, Ω. A design choice. */
 const AS_GOOD_AS_OPEN = 100;

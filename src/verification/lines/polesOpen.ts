@@ -2,12 +2,12 @@
 import type { Reading } from '../../bench/reading.ts';
 import type { Ohms } from '../../laws/quantities.ts';
 import { livesOf } from '../../site/site.ts';
-import { continuityOf } from '../actions/protectivePath.ts';
 import { isInside, judgeAll } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
 import { pilotStandard, published, SHEET } from '../sources.ts';
 import type { Finding, Papers, TestLines } from '../testAction.ts';
+import { continuityOf } from './protectivePath.ts';
 
 /** Below this a pole is closed: welded, or bridged by metal, Ω. Common practice, no source. */
 const WELDED: Ohms = 1;
