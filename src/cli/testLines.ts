@@ -5,6 +5,7 @@ import { papersOf, scenarioIn } from '../scenario/scenario.ts';
 import { ACTIONS } from '../verification/actions.ts';
 import type { Papers, TestAction } from '../verification/testAction.ts';
 import { lineText } from '../words/actions.ts';
+import '../verification/allLines.ts';
 import '../words/allTests.ts';
 
 /** Taps were counted there. */

@@ -16,6 +16,7 @@ import { Drawing } from './Drawing.tsx';
 import { Frame } from './Frame.tsx';
 import type { HandsNow } from './Hands.tsx';
 import { Hands } from './Hands.tsx';
+import { Installation } from './Installation.tsx';
 import type { Part } from './layout.ts';
 import { PARTS } from './layout.ts';
 import { leadLines, NO_LEADS, readingLabels } from './leadLines.ts';
@@ -78,10 +79,7 @@ function SmallSheet({ bench, position, hands = null, view }: Props & { readonly 
       : { layout: uprightLayout(scene), plan: uprightFigure(scene) };
   }, [happened, now, papers, position, acts, view]);
   return (
-    <section aria-labelledby="sheet-heading" className="sheet-section">
-      <h2 id="sheet-heading" className="unseen">
-        Installation
-      </h2>
+    <Installation>
       <Drawing
         layout={layout}
         plan={plan}
@@ -92,7 +90,7 @@ function SmallSheet({ bench, position, hands = null, view }: Props & { readonly 
       >
         {hands === null ? null : <Hands layout={layout} position={position} {...hands} />}
       </Drawing>
-    </section>
+    </Installation>
   );
 }
 
@@ -132,10 +130,7 @@ function FullSheet(props: Props) {
     </p>
   );
   return (
-    <section aria-labelledby="sheet-heading" className="sheet-section">
-      <h2 id="sheet-heading" className="unseen">
-        Installation
-      </h2>
+    <Installation>
       <Frame bench={bench} standing={standing} record={recordWords(bench)}>
         {isWhole ? null : (
           <div className="part-choice not-printed">
@@ -175,6 +170,6 @@ function FullSheet(props: Props) {
         </Drawing>
         {caption}
       </Frame>
-    </section>
+    </Installation>
   );
 }

@@ -1,7 +1,8 @@
 /** A sheet over the page, shown at once; Escape and its own button close it. What stands on it is the caller's. */
 import type { ReactNode } from 'react';
-import { useEffect, useId, useRef } from 'react';
+import { useId } from 'react';
 import { OnSheet } from './onSheet.ts';
+import { useSheet } from './useSheet.ts';
 
 interface Props {
   readonly title: string;
@@ -11,13 +12,8 @@ interface Props {
 }
 
 export function Dialog({ title, closeWith, onClose, children }: Props) {
-  const dialog = useRef<HTMLDialogElement>(null);
+  const dialog = useSheet();
   const heading = useId();
-  useEffect(() => {
-    const shown = dialog.current;
-    if (shown?.open === false) shown.showModal();
-    return () => shown?.close();
-  }, []);
   return (
     <dialog ref={dialog} aria-labelledby={heading} onClose={onClose}>
       <div className="dialog-head">

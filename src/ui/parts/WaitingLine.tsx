@@ -1,5 +1,4 @@
 /** A wait that lasts: how long it is, how much of it is left, what is heard meanwhile, and the way past it. */
-
 import { benchTime } from '../../words/benchTime.ts';
 import { useMatches } from '../flow/useMatches.ts';
 import type { Waiting } from '../flow/usePaced.ts';

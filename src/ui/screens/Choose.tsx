@@ -1,5 +1,4 @@
 /** Whole jobs and others that come with the page or from a file: which, on which rung, and begin. */
-
 import { memo, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Rung } from '../../attempt/record/rung.ts';

@@ -1,5 +1,4 @@
 /** The frame of a page that is only read. */
-
 import type { ReactNode } from 'react';
 import { Foot } from '../parts/Foot.tsx';
 import { PageHead } from '../parts/PageHead.tsx';

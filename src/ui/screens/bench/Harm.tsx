@@ -1,10 +1,10 @@
 /** After an act that would do harm on site: a plain record on a full sheet, and one way on. */
-import { useEffect, useRef } from 'react';
 import type { UnsafeAct } from '../../../bench/unsafe.ts';
 import { benchTime } from '../../../words/benchTime.ts';
 import { operationText } from '../../../words/trade.ts';
 import { unsafeInWords } from '../../../words/unsafeActs.ts';
 import type { Happened } from '../../flow/bench.ts';
+import { useSheet } from '../../parts/useSheet.ts';
 
 interface Props {
   readonly acts: readonly UnsafeAct[];
@@ -13,12 +13,7 @@ interface Props {
 }
 
 export function Harm({ acts, happened, onMakeSafe }: Props) {
-  const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => {
-    const shown = dialog.current;
-    if (shown?.open === false) shown.showModal();
-    return () => shown?.close();
-  }, []);
+  const dialog = useSheet();
   const fuse = happened?.outcome.events.some(({ what }) => what === 'instrument fuse opened') === true;
   return (
     <dialog

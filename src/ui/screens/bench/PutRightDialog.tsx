@@ -6,6 +6,7 @@ import { operationText } from '../../../words/trade.ts';
 import type { Bench } from '../../flow/bench.ts';
 import { CauseChoice } from '../../parts/CauseChoice.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
+import { NotWorkedOut } from '../../parts/NotWorkedOut.tsx';
 
 interface Props {
   readonly bench: Bench;
@@ -35,12 +36,7 @@ export function PutRightDialog({ bench, failed, onPutRight, onLeave }: Props) {
             ? `${benchTime(last.at)} ${operationText(last.operation)}.`
             : `Not done: ${refusalText(last.outcome.refused)}.`}
       </p>
-      {failed === null ? null : (
-        <p className="error" role="alert">
-          <strong>The bench could not work this out.</strong>
-          {failed} Your attempt up to here is kept and can be exported.
-        </p>
-      )}
+      <NotWorkedOut failed={failed} />
     </Dialog>
   );
 }

@@ -1,5 +1,4 @@
 /** When the drawing was drawn and in which step: for its title block. */
-
 import { benchTime } from '../../../words/benchTime.ts';
 import type { Bench } from '../../flow/bench.ts';
 import type { TestStep } from './TestCard.tsx';

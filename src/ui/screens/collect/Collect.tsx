@@ -2,7 +2,6 @@
  * Collecting: files, folders or a platform's zip are dropped, each attempt is replayed in a worker on the tutor's own copy of
  * its job, and the class stands below: what needs a look, what for the next lesson, how hard each line was.
  */
-
 import { useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Class } from '../../../desk/class.ts';

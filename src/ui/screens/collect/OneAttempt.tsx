@@ -2,7 +2,6 @@
  * One attempt, to be defended: every part with where its marks were lost, the replay at that moment, what to ask there, a
  * comment, and gates set aside with their reasons. On paper it is one page.
  */
-
 import { useCallback, useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Debrief as Told } from '../../../attempt/marks/debrief.ts';

@@ -2,7 +2,6 @@
  * Change one thing of a job: four lines, each of which opens one panel, and beside them the drawing with whether it is
  * fair, worked out anew at every change.
  */
-
 import { useMemo, useState } from 'react';
 import { Link, Redirect } from 'wouter';
 import { rungOf } from '../../../attempt/record/rung.ts';

@@ -2,7 +2,6 @@
  * The tutor's shelf: every job that comes with the page, with what it takes and where it shows, to be used as it is or
  * changed; one drawn by level, or begun from blank.
  */
-
 import { useState } from 'react';
 import { Link } from 'wouter';
 import FACTS from '../../../fairness/jobFacts.json' with { type: 'json' };

@@ -3,7 +3,6 @@
  * not. Beside the form stands exactly what the learner will see. What was given out is kept here, since the tutor's own
  * copy decides when it is collected.
  */
-
 import { useCallback, useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Rung } from '../../../attempt/record/rung.ts';

@@ -2,7 +2,6 @@
  * What a tutor gave out, as a learner opens it: by a link, whose content is behind the # and reaches no server, or by a
  * file. What is sealed asks for its passphrase first.
  */
-
 import { useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { ReadGiving } from '../../../desk/giving.ts';

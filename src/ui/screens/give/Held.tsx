@@ -2,7 +2,6 @@
  * An attempt that is concluded and whose debrief waits: it is handed in, and the tutor gives the word that opens the
  * debrief, when everybody has finished.
  */
-
 import { useContext, useState } from 'react';
 import type { Attempt } from '../../../attempt/record/attempt.ts';
 import { headOf } from '../../../attempt/record/attempt.ts';

@@ -3,7 +3,6 @@
  * and the twelve aims.
  * What simulates is loaded when a job begins.
  */
-
 import { useMemo, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { FIRST_RUN } from '../../../store/choices.ts';

@@ -31,6 +31,7 @@ import { lastProof, perceived, runningStartDelay } from '../../flow/whatIsKnown.
 import { shownText } from '../../format/figures.ts';
 import { BarLine } from '../../parts/BarLine.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
+import { NotWorkedOut } from '../../parts/NotWorkedOut.tsx';
 import { Why } from '../../parts/Why.tsx';
 import { HandChoices } from '../bench/HandChoices.tsx';
 import { StepFrame } from '../bench/StepFrame.tsx';
@@ -244,12 +245,7 @@ function Leading(props: LeadingProps) {
     );
   return (
     <StepFrame bar={bar}>
-      {failed === null ? null : (
-        <p className="error" role="alert">
-          <strong>The bench could not work this out.</strong>
-          {failed} Your attempt up to here is kept and can be exported.
-        </p>
-      )}
+      <NotWorkedOut failed={failed} />
       <Tiles stage={props.stage} value={draft.instrument} onTake={(instrument) => set({ instrument })} />
       <Settings draft={draft} site={papers.site} set={set} />
       <NextStep {...props} onOffered={onOffered} />

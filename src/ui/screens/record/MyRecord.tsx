@@ -2,7 +2,6 @@
  * My record: every attempt kept on this device with what came of it, and what they add up to: goal, progress, how
  * often each sureness was right, weak topics. Sums follow from the logs by replay; what a file says is not believed.
  */
-
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { aimSums, calibrationOver, weakTopics } from '../../../attempt/marks/recordSums.ts';

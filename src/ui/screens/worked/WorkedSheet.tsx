@@ -5,6 +5,7 @@ import { PLACE_WORDS } from '../../../words/terminals.ts';
 import { leadsWords } from '../../../words/trade.ts';
 import { Drawing } from '../../drawing/Drawing.tsx';
 import { Frame } from '../../drawing/Frame.tsx';
+import { Installation } from '../../drawing/Installation.tsx';
 import { leadLines } from '../../drawing/leadLines.ts';
 import { fixedTerminal, shownPart } from '../../drawing/shownPart.ts';
 import { useDrawn } from '../../drawing/useDrawn.ts';
@@ -30,10 +31,7 @@ export function WorkedSheet({ step }: { readonly step: WorkedStep }) {
         : `leads on ${leadsWords(leads)}`;
   const { layout, plan } = useDrawn(bench, position, { part });
   return (
-    <section aria-labelledby="sheet-heading" className="sheet-section">
-      <h2 id="sheet-heading" className="unseen">
-        Installation
-      </h2>
+    <Installation>
       <Frame bench={bench} standing={benchTime(happened.at(-1)?.at ?? run.began)} record="nothing is kept">
         <Drawing
           layout={layout}
@@ -56,6 +54,6 @@ export function WorkedSheet({ step }: { readonly step: WorkedStep }) {
           </span>
         </p>
       </Frame>
-    </section>
+    </Installation>
   );
 }
