@@ -56,31 +56,39 @@ interface PartProps {
   readonly papers: Papers;
   readonly layout: Layout;
   readonly moment: Moment;
+  /** Where only a part of it is shown: from where to where across, so that no word at its edge is cut. */
+  readonly across?: { readonly from: number; readonly to: number };
 }
 
-function Frame({ papers, layout, moment }: PartProps) {
+function Frame({ papers, layout, moment, across = { from: 0, to: WIDTH } }: PartProps) {
   const { top, bottom } = layout;
   const { outlet } = papers.sheet;
   const off = moment.unit === 'taken-off';
   return (
     <>
       <rect className="cover" x={X.supply} y={top} width={X.edge - X.supply} height={bottom - top} />
-      <Label x={X.line} y={14}>
-        origin
-      </Label>
+      {across.from > X.line ? null : (
+        <Label x={X.line} y={14}>
+          origin
+        </Label>
+      )}
       <Label x={X.supply + 4} y={14}>
         {off ? 'unit, conductors off' : 'unit, cover off'}
       </Label>
-      <Label x={WIDTH - 2} y={14} anchor="end">
-        {outlet === 'tethered' ? 'connector' : moment.plug === 'out' ? 'socket-outlet' : 'cable’s end'}
-      </Label>
-      <Label x={WIDTH - 2} y={29} anchor="end">
-        {outlet === 'tethered'
-          ? moment.plug === 'out'
-            ? 'unplugged'
-            : 'plugged in'
-          : `plug ${STANDING_WORDS[moment.plug]}`}
-      </Label>
+      {across.to < WIDTH ? null : (
+        <>
+          <Label x={WIDTH - 2} y={14} anchor="end">
+            {outlet === 'tethered' ? 'connector' : moment.plug === 'out' ? 'socket-outlet' : 'cable’s end'}
+          </Label>
+          <Label x={WIDTH - 2} y={29} anchor="end">
+            {outlet === 'tethered'
+              ? moment.plug === 'out'
+                ? 'unplugged'
+                : 'plugged in'
+              : `plug ${STANDING_WORDS[moment.plug]}`}
+          </Label>
+        </>
+      )}
     </>
   );
 }
@@ -175,8 +183,8 @@ export function Ringed({ layout, place, number }: RingedProps) {
   const spot = spotOf(layout, place);
   if (spot === null) return null;
   const { x, y } = spot;
-  // At the outlet the figures stand to the left; at the left edge there is no room.
-  const beside = x >= X.outlet || x < 30 ? x + 17 : x - 17;
+  // At the outlet the figures stand to the left, and the name above; at the left edge there is no room.
+  const beside = x >= X.outlet || x < 30 ? x + 22 : x - 17;
   return (
     <>
       <circle className="ringed" cx={x} cy={y} r={20} />

@@ -37,13 +37,24 @@ export function PlaceCutOut({ name, papers, side, moment, operation, difference,
   const title = useId();
   const layout = openedLayout(papers);
   const spot = spotOf(layout, difference.place);
+  const from = spot === null ? { x: 0, y: 0 } : cutFrom(layout, spot);
   const words = `${whatText(difference.what)}: ${valueText(difference[side])}`;
   return (
     <figure className="cut-out">
       {spot === null ? null : (
-        <svg className="opened" viewBox={viewOf(layout, spot)} role="img" aria-labelledby={title}>
+        <svg
+          className="opened"
+          viewBox={`${from.x} ${from.y} ${CUT.width} ${CUT.height}`}
+          role="img"
+          aria-labelledby={title}
+        >
           <title id={title}>{`${name}. ${number}, ringed: ${words}`}</title>
-          <Inside papers={papers} layout={layout} moment={moment} />
+          <Inside
+            papers={papers}
+            layout={layout}
+            moment={moment}
+            across={{ from: from.x, to: from.x + CUT.width }}
+          />
           <OpenedLeads layout={layout} moment={moment} operation={operation} />
           <Ringed layout={layout} place={difference.place} number={number} />
         </svg>
@@ -55,9 +66,9 @@ export function PlaceCutOut({ name, papers, side, moment, operation, difference,
   );
 }
 
-/** The cut: the spot in its middle, as far as the drawing goes. */
-function viewOf({ height }: Layout, { x, y }: Point): string {
+/** The corner of the cut: the spot in its middle, as far as the drawing goes. */
+function cutFrom({ height }: Layout, { x, y }: Point): Point {
   const from = (middle: number, size: number, whole: number) =>
     Math.max(0, Math.min(whole - size, middle - size / 2));
-  return `${from(x, CUT.width, WIDTH)} ${from(y, CUT.height, height)} ${CUT.width} ${CUT.height}`;
+  return { x: from(x, CUT.width, WIDTH), y: from(y, CUT.height, height) };
 }
