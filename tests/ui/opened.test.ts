@@ -6,7 +6,7 @@ import { CATALOGUE, withFaults } from '../../src/faults/catalogue.ts';
 import { papersOf, soundPartsOf } from '../../src/scenario/scenario.ts';
 import { openedLayout, spotOf, terminalAt, WIDTH } from '../../src/ui/drawing/opened/layout.ts';
 import { courseOf, SQUARE, spansOf } from '../../src/ui/screens/debrief/course.ts';
-import { pageRules } from '../../src/ui/screens/debrief/pageTitle.ts';
+import { pageRules } from '../../src/ui/parts/pageTitle.ts';
 import { scenarioOn } from '../faults/installations.ts';
 import { TELLS } from '../faults/tells.ts';
 

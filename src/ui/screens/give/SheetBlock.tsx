@@ -1,4 +1,5 @@
 /** The title block of a sheet that is given out, or of its key, which says so on each page. */
+import { TRAINING_RECORD } from '../../parts/pageTitle.ts';
 
 interface Props {
   readonly title: string;
@@ -16,7 +17,7 @@ export function SheetBlock({ title, word, rules, page, of, isKey = false }: Prop
     ['word', word],
     ['rules', rules],
     ['page', `${page} of ${of}`],
-    ['training only', 'Training record: no certificate, no evidence of competence on real equipment'],
+    ['training only', TRAINING_RECORD],
   ] as const;
   return (
     <dl className="title-block framed">
