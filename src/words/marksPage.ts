@@ -42,10 +42,10 @@ export const MARKED_PARTS: Readonly<Record<PartName, PartWords>> = {
 
 export const HURDLES_TEXT = [
   'the right verdict, judged by what the allowed tests could show',
-  'judgement at least 60 %, with at least half of what was wrong rejected',
+  'judgement at least 60 %; at least half of what was wrong rejected, and at least half said rightly both of what the unit did and of what it did not',
   'diagnosis at least half',
-  'prediction at least half, where it was asked',
-  'observation at least half',
+  'prediction at least half, with guessing taken off, where it was asked',
+  'observation at least half, and half of the readings with a figure other than 0',
 ] as const;
 
 export const GATES_TEXT = [

@@ -17,6 +17,7 @@ import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { EVERY_TEST } from './everyTest.ts';
 import { outOfSight } from './lost.ts';
+import { textOfPages } from './pdf.ts';
 import { button, COULD_NOT_FINISH, conclude, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
@@ -40,16 +41,44 @@ async function withoutBarriers(page: Page, screen: string): Promise<void> {
   await page.setViewportSize(DESK);
 }
 
-test('given out sealed, done, handed in by a class, collected, defended and written out', async () => {
+/** The class on paper: whose, when, how many and how marks are made, with its title and number on each page. */
+async function onPaper(page: Page): Promise<void> {
+  await page.emulateMedia({ media: 'print' });
+  const pages = textOfPages(await page.pdf({ preferCSSPageSize: true }));
+  await page.emulateMedia({ media: 'screen' });
+  for (const [i, text] of pages.entries()) {
+    expect(text).toContain(`page ${i + 1} of ${pages.length}`);
+    expect(text).toMatch(/The class · Thursday · .* · word .* · collected \d+ /);
+    expect(text).toContain('no certificate, no evidence of competence');
+  }
+  const whole = pages.join(' ');
+  expect(whole).toContain('Each log was acted out again on the tutor’s own copy');
+  expect(whole).toMatch(
+    /prediction 10,\s*observation 10,\s*judgement 20,\s*record 5,\s*diagnosis 40,\s*reasons 15;\s*passed from 70/,
+  );
+  expect(whole).toContain(`${OTHERS + 1} files`);
+  expect(whole).toContain('Marks by part');
+}
+
+test('changed, told apart, given out sealed, done, handed in by a class, collected, defended and written out', async () => {
   const tutor = await sitDown(opened.browser, opened.url, DESK);
   let presses = 0;
   const press = async (name: string | RegExp) => {
     presses += 1;
     await button(tutor, name).click();
   };
-  await tutor.goto(`${opened.url}#/give`);
-  await tutor.getByLabel('a job that comes with the page').selectOption('fen-barn');
-  presses += 2;
+  await tutor.getByRole('link', { name: /^Set work/ }).click();
+  presses += 1;
+  await press(/^Change one thing: Abbey Grange/);
+  await press('change: What is wrong');
+  await tutor.getByLabel('cause', { exact: true }).selectOption({ label: 'Main earthing conductor loose' });
+  presses += 1;
+  await tutor.getByText('It can be seen, but 1 other reads the same.').waitFor({ timeout: 60_000 });
+  await press('Allow it');
+  await tutor.getByText('no other cause reads the same').waitFor({ timeout: 60_000 });
+  await tutor.getByRole('link', { name: 'Give it out…' }).click();
+  presses += 1;
+  await tutor.getByText('Abbey Grange').first().waitFor();
   await tutor.getByLabel('group').fill('Thursday');
   await tutor.getByText('held until a second word').click();
   presses += 1;
@@ -82,7 +111,7 @@ test('given out sealed, done, handed in by a class, collected, defended and writ
   await button(learner, 'Stop…').click();
   await learner.getByLabel('reason').fill('=enough');
   await button(learner, 'Stop the work').click();
-  await conclude(learner, { ...COULD_NOT_FINISH, leftOut: 'no-time' });
+  await conclude(learner, { ...COULD_NOT_FINISH, verdict: 'cannot-tell' });
   await learner.getByRole('heading', { name: 'The debrief waits' }).waitFor();
   const file = await saved(learner, 'Hand in');
   await learner.getByLabel('the second word').fill('heron');
@@ -108,8 +137,9 @@ test('given out sealed, done, handed in by a class, collected, defended and writ
     .setInputFiles({ name: 'class.zip', mimeType: 'application/zip', buffer: Buffer.from(zipSync(folders)) });
   await tutor.getByText('marks as filed').waitFor();
   await withoutBarriers(tutor, 'collect');
+  await onPaper(tutor);
   const table = tutor.getByRole('table', { name: /^The class/ });
-  expect(await table.getByRole('row', { name: /ash-99/ }).textContent()).toMatch(/could not finish/);
+  expect(await table.getByRole('row', { name: /ash-99/ }).textContent()).toMatch(/cannot tell|can’t tell/);
   const text = await saved(tutor, 'Save as CSV');
   const rows = parse(text, { bom: true, columns: true }) as Record<string, string>[];
   expect(rows).toHaveLength(OTHERS + 1);

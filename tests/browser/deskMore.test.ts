@@ -70,7 +70,7 @@ test('equal variants are proved beside the page, and two learners get figures of
   await page.getByText('4 equal variants are proved:').waitFor({ timeout: 60_000 });
   expect(await barriersOn(page)).toEqual([]);
   await page.getByText('of 4 people about 2 have the same as somebody else').waitFor();
-  await page.getByLabel(/^labels of the group/).fill('ash-01\nelm-02\noak-03, fir-04');
+  await page.getByLabel(/^everybody’s labels/).fill('ash-01\nelm-02\noak-03, fir-04');
   await page.getByText('Each of your 4 labels gets another one.').waitFor();
   await button(page, 'Give it out').click();
   const link = (await page.locator('.link-text').textContent()) ?? '';

@@ -5,8 +5,8 @@ import type { TestMark } from '../../src/attempt/opened/timeline.ts';
 import { CATALOGUE, withFaults } from '../../src/faults/catalogue.ts';
 import { papersOf, soundPartsOf } from '../../src/scenario/scenario.ts';
 import { openedLayout, spotOf, terminalAt, WIDTH } from '../../src/ui/drawing/opened/layout.ts';
+import { pageRules } from '../../src/ui/parts/pageTitle.ts';
 import { courseOf, SQUARE, spansOf } from '../../src/ui/screens/debrief/course.ts';
-import { pageRules } from '../../src/ui/screens/debrief/pageTitle.ts';
 import { scenarioOn } from '../faults/installations.ts';
 import { TELLS } from '../faults/tells.ts';
 

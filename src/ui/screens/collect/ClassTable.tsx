@@ -31,6 +31,8 @@ export function ClassTable({ rows, placeOf }: Props) {
   const [isWhole, setWhole] = useState(false);
   const toSee = rows.filter(({ row, looks }) => row.kind === 'refused' || looks.length > 0 || isDoubted(row));
   const others = rows.filter((one) => !toSee.includes(one));
+  const jobs = new Set(rows.map(({ row }) => (row.kind === 'marked' ? row.job.title : null)));
+  const isOneJob = jobs.size - (jobs.has(null) ? 1 : 0) <= 1;
   const shown = isWhole || others.length <= SHOWN ? others : others.slice(0, SHOWN);
   return (
     <>
@@ -47,17 +49,17 @@ export function ClassTable({ rows, placeOf }: Props) {
         </thead>
         <tbody className={others.length > 0 && toSee.length > 0 ? 'to-see' : ''}>
           {toSee.map((one) => (
-            <OneRow key={placeOf(one.row)} one={one} place={placeOf(one.row)} />
+            <OneRow key={placeOf(one.row)} one={one} place={placeOf(one.row)} isOneJob={isOneJob} />
           ))}
         </tbody>
         <tbody>
           {shown.map((one) => (
-            <OneRow key={placeOf(one.row)} one={one} place={placeOf(one.row)} />
+            <OneRow key={placeOf(one.row)} one={one} place={placeOf(one.row)} isOneJob={isOneJob} />
           ))}
         </tbody>
         <tbody className="only-printed">
           {others.slice(shown.length).map((one) => (
-            <OneRow key={placeOf(one.row)} one={one} place={placeOf(one.row)} />
+            <OneRow key={placeOf(one.row)} one={one} place={placeOf(one.row)} isOneJob={isOneJob} />
           ))}
         </tbody>
       </table>
@@ -113,7 +115,15 @@ function QuizRow({
   );
 }
 
-function OneRow({ one, place }: { readonly one: ClassRow; readonly place: number }) {
+interface RowProps {
+  readonly one: ClassRow;
+  readonly place: number;
+  /** All are of one job, which stands above the table. */
+  readonly isOneJob: boolean;
+}
+
+/** What is `usual` is left out where each row takes several lines, on a phone. */
+function OneRow({ one, place, isOneJob }: RowProps) {
   const { row, looks, passed, note } = one;
   const label = visible(labelOf(row));
   if (row.kind === 'refused')
@@ -139,7 +149,7 @@ function OneRow({ one, place }: { readonly one: ClassRow; readonly place: number
       <th scope="row" data-label="label">
         <Link href={addressOf(place)}>{label}</Link>
       </th>
-      <td data-label="job">
+      <td data-label="job" className={isOneJob && row.variant === null ? 'job usual' : 'job'}>
         <span>
           {row.job.title}
           {row.variant === null ? '' : `, variant ${row.variant + 1}`}
@@ -151,7 +161,9 @@ function OneRow({ one, place }: { readonly one: ClassRow; readonly place: number
       <td data-label="verdict">
         <span>{verdictWords(row)}</span>
       </td>
-      <td data-label="gates">{gates === 'met' ? <span>met</span> : <strong>{gates}</strong>}</td>
+      <td data-label="gates" className={gates === 'met' ? 'usual' : ''}>
+        {gates === 'met' ? <span>met</span> : <strong>{gates}</strong>}
+      </td>
       <td data-label="total" className="amount">
         <span>
           {claimed === null ? '' : `filed ${claimed}, is `}
@@ -160,7 +172,7 @@ function OneRow({ one, place }: { readonly one: ClassRow; readonly place: number
           <span className="note"> {passedWords(passed)}</span>
         </span>
       </td>
-      <td data-label="needs a look">
+      <td data-label="needs a look" className={looks.length === 0 && note === null ? 'usual' : ''}>
         {looks.length === 0 ? (
           <span className="note">no</span>
         ) : (

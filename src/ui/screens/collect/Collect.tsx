@@ -15,6 +15,7 @@ import { download } from '../../parts/download.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { OFFERED } from '../shelf.ts';
+import { ClassBlock } from './ClassBlock.tsx';
 import { ClassTable } from './ClassTable.tsx';
 import { Drop } from './Drop.tsx';
 import { Figures } from './Figures.tsx';
@@ -121,6 +122,7 @@ function Whole({ made, rows, session, givings, onGivings }: WholeProps) {
               }}
             />
           )}
+          {isEmpty || isShown ? null : <ClassBlock made={made} givings={givings} />}
           {isEmpty || isShown ? null : (
             <section className="stack" aria-labelledby="class-heading">
               <div className="acts apart">
@@ -149,7 +151,7 @@ function Whole({ made, rows, session, givings, onGivings }: WholeProps) {
             placeOf={(row) => rows.indexOf(row)}
             onShow={() => setShown(true)}
           />
-          {isEmpty || isShown ? null : <Figures made={made} />}
+          {isEmpty || isShown ? null : <Figures made={made} placeOf={(row) => rows.indexOf(row)} />}
           {isShown ? null : <Givings givings={givings} onChange={onGivings} hasRows={!isEmpty} />}
         </div>
       </main>
@@ -164,7 +166,8 @@ function aboutText(count: number, givings: readonly Giving[], { rows }: Class): 
   const [only] = ids;
   const giving = ids.size === 1 ? givings.find((each) => each.giving === only) : undefined;
   if (giving === undefined) return `${count} files`;
-  const jobs = giving.jobs.length === 1 ? 'one job' : `${giving.jobs.length} jobs`;
+  const [job, ...others] = new Set(rows.flatMap(({ row }) => (row.kind === 'marked' ? [row.job.title] : [])));
+  const jobs = giving.jobs.length === 1 && others.length === 0 ? job : `${giving.jobs.length} jobs`;
   return [
     ...(giving.group === '' ? [] : [giving.group]),
     jobs,

@@ -1,5 +1,6 @@
 /** Where the group is weak, how sure and how right, and how hard each line was, with how far that may be off. */
 import type { Class, Item } from '../../../desk/class.ts';
+import type { Row } from '../../../desk/collect.ts';
 import { ENOUGH_TO_TELL } from '../../../desk/items.ts';
 import { lineText } from '../../../words/actions.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
@@ -8,14 +9,23 @@ import { testTitle } from '../../../words/testTitles.ts';
 import { topicText } from '../../../words/topics.ts';
 import { Scroll } from '../../parts/Scroll.tsx';
 import { Fold } from '../debrief/Fold.tsx';
+import { PartsTable } from './PartsTable.tsx';
 
 /** The hardest are looked at; nobody reads five hundred. */
 const HARDEST = 40;
 
-export function Figures({ made }: { readonly made: Class }) {
+interface Props {
+  readonly made: Class;
+  readonly placeOf: (row: Row) => number;
+}
+
+export function Figures({ made, placeOf }: Props) {
   const { aims, topics, sureness, items, passedOver, leftOut } = made;
   return (
     <>
+      <Fold id="parts-heading" title="Marks by part" inSummary>
+        <PartsTable made={made} placeOf={placeOf} />
+      </Fold>
       <Fold id="weak-heading" title="Where the group is weak">
         <ul className="choices">
           {aims

@@ -1,4 +1,5 @@
 /** The title block of a sheet that is given out, or of its key, which says so on each page. */
+import { TRAINING_RECORD } from '../../parts/pageTitle.ts';
 import { TitleBlock } from '../../parts/TitleBlock.tsx';
 
 interface Props {
@@ -20,6 +21,6 @@ export const SheetBlock = ({ title, word, rules, page, of, isKey = false }: Prop
       ['rules', rules],
       ['page', `${page} of ${of}`],
     ]}
-    trainingOnly="Training record: no certificate, no evidence of competence on real equipment"
+    trainingOnly={TRAINING_RECORD}
   />
 );

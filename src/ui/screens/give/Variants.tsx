@@ -61,7 +61,7 @@ export function Variants({ jobs, word, variants, onVariants, labels, onLabels }:
   const tooLong = labels.split(BETWEEN).find((label) => label.trim().length > LONGEST_LABEL);
   const labelsField = (
     <TextField
-      label="labels of the group, one a line (may stay empty): then no two get the same"
+      label="everybody’s labels, one a line (may stay empty): then no two get the same"
       value={labels}
       lines
       maxLength={20_000}
