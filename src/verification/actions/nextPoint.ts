@@ -106,7 +106,7 @@ export const nextPoint: TestAction = {
   },
   untold: () => [
     { id: 'next-gives-way', toldBy: [], ownOnly: true, source: PRACTICE },
-    { id: 'vehicle', toldBy: [], source: pilotStandard('Table A.6 sequence 6') },
+    { id: 'intake-fuse', toldBy: [], of: 'circuit', source: PRACTICE },
   ],
   figures: (papers) => [
     {
