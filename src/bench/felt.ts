@@ -92,7 +92,7 @@ const SENSOR_PARTS: Readonly<Record<UnitDesign['serviceSensor'], string>> = {
   right: 'source',
   reversed: 'source',
   'own circuit': 'origin',
-  'past the parting': 'main',
+  'past parting': 'main',
 };
 
 /**

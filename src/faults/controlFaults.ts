@@ -130,7 +130,7 @@ export const controlFaults: readonly Fault[] = [
     next: PUT_RIGHT,
     tell: TELL_INSTALLER,
     impossible: (on) => sensorOnly(on) ?? nextPointOnly(on),
-    change: (parts) => withDesign(parts, { serviceSensor: 'past the parting' }),
+    change: (parts) => withDesign(parts, { serviceSensor: 'past parting' }),
   },
   {
     ...frame,

@@ -151,7 +151,7 @@ export interface UnitDesign {
    * The sensor of the service's current: round the incoming line the right way, the other way, round the unit's own
    * circuit, or round the tail of this board alone, past where the next point's part from it.
    */
-  readonly serviceSensor: 'right' | 'reversed' | 'own circuit' | 'past the parting';
+  readonly serviceSensor: 'right' | 'reversed' | 'own circuit' | 'past parting';
   /** How much higher than the sheet says the limit of the service is set in the unit, A. */
   readonly serviceLimitOver: Amps;
   /** Which lines it watches for loss: every one, or the one that feeds its electronics alone. */

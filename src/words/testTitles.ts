@@ -32,7 +32,7 @@ export const TEST_TITLES: Readonly<Record<string, string>> = {
   'coding-in-use': 'Coding lost, and too much drawn, while supplying',
   'state-d': 'Vehicle asks for ventilation (D)',
   limit: 'The site’s limit goes down',
-  'next-point': 'The next point charges',
+  'next-point': 'Two points on one service',
   sharing: 'Waiting for permission, hours or delay',
   loop: 'Loop impedance at the outlet',
   'volt-drop': 'Volt drop under load',

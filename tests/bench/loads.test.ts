@@ -259,7 +259,7 @@ describe('the sensor on the service', () => {
     // Round the unit's own circuit it sees no other load.
     { sensor: 'own circuit', offer: 53.3 },
     // On this board's tail it feels what hangs on this board.
-    { sensor: 'past the parting', offer: 23.3 },
+    { sensor: 'past parting', offer: 23.3 },
   ] as const)('$sensor: from 53.3 % to $offer % within 10 s', ({ sensor, offer }) => {
     const world = withSensor(sensor);
     expect(offered(world)).toBe(53.3);

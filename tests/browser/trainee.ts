@@ -328,6 +328,7 @@ export const PLACES: Readonly<Record<string, string>> = {
 };
 const SINGLE: Readonly<Record<string, string>> = {
   met: 'main earthing terminal',
+  house: 'house’s earthing terminal',
   earth: 'remote rod',
   earthing: 'distributor’s earth',
   case: 'exposed metal of the unit',

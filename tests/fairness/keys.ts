@@ -157,21 +157,4 @@ export const KEYS: readonly Key[] = [
     lookalikes: [],
     shortest: ['limit', 'next-point'],
   },
-  {
-    id: 'find-samphire-court',
-    why: [
-      'The unit answers the house and the next point, and stops 14 A too high: 30 A beside the next point, where 32 A would be no answer and 16 A the right one.',
-      'A limit stated too high in the papers would be held there, against the service’s rating.',
-    ],
-    rivals: [
-      'service-sensor-reversed',
-      'service-sensor-misplaced',
-      'service-sensor-past-parting',
-      'service-limit-above-rating',
-      'limit-ignored',
-    ],
-    revealedBy: ['limit', 'next-point'],
-    lookalikes: [],
-    shortest: ['next-point'],
-  },
 ];

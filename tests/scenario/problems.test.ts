@@ -280,6 +280,13 @@ const ONE_FIELD: readonly (readonly [string, (file: Loose) => void, string])[] =
     'site.otherLoads[0].line: this site has no L2: L1 is expected',
   ],
   [
+    'a next point that draws more than it can',
+    (f) => {
+      f.site.nextPoint = { ratedCurrent: 16, draws: 20 };
+    },
+    'site.nextPoint.draws: above the 16 A that it takes at most',
+  ],
+  [
     'poles that are not there',
     (f) => {
       f.site.circuit.breaker.poles = 4;

@@ -44,6 +44,10 @@ test('load and leakage in words', () => {
 const PAPERS: readonly (readonly [string, Papers])[] = [
   ['one phase, TN-C-S', { site: SITE, sheet: { ...SHEET, openPen: 'voltage-window' } }],
   ['three phases, TN-S', { site: siteOf(THREE_PHASE), sheet: { ...SHEET, outlet: 'socket' } }],
+  [
+    'one phase, TN-C-S, next point',
+    { site: siteOf({ nextPoint: { ratedCurrent: 32, draws: 0 } }), sheet: { ...SHEET, serviceLimit: 60 } },
+  ],
   ['TT', { site: siteOf({ earthing: 'TT', electrodeResistance: 80 }), sheet: SHEET }],
 ];
 
@@ -70,6 +74,10 @@ describe.each(PAPERS)('%s', (name, papers) => {
     const has = name.includes('TN-C-S');
     expect(names.includes('pen open')).toBe(has);
     expect(names.includes('neighbours')).toBe(has);
+  });
+
+  test('a vehicle is put on the next point only where there is one', () => {
+    expect(names.includes('next point')).toBe(name.includes('next point'));
   });
 });
 

@@ -70,10 +70,10 @@ export const SITES: readonly { readonly id: string; readonly rung: Rung; readonl
   { id: 'own electrode beside PME', rung: 3, file: soundFile('curlew-house') },
   {
     rung: 3,
-    id: 'TN-C-S, with bonded pipes, an arrester and a sensor on its service',
+    id: 'TN-C-S, with bonded pipes, an arrester, and a sensor on a service for two points',
     file: {
       ...home,
-      site: { ...home.site, metEarthResistance: 20 },
+      site: { ...home.site, metEarthResistance: 20, nextPoint: { ratedCurrent: 32 } },
       unit: { ...home.unit, surgeArrester: true, serviceLimit: 60 },
     },
   },

@@ -40,6 +40,7 @@ const PAPERS = [
     site: { circuit: { residualDevice: { type: 'A', rated: 0.1, delay: 'S', poles: 2 } } },
   }),
   scenarioOn('island'),
+  scenarioOn('pair'),
 ].map((scenario) => papersOf(scenario));
 
 describe.each(ACTIONS)('$id', (action) => {

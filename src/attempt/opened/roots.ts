@@ -223,7 +223,7 @@ const SENSOR = {
   right: 'sensor-right',
   reversed: 'sensor-reversed',
   'own circuit': 'sensor-own-circuit',
-  'past the parting': 'sensor-past-parting',
+  'past parting': 'sensor-past-parting',
 } as const satisfies Record<UnitDesign['serviceSensor'], PlainValue>;
 
 /** What may differ in the design: place, what it is, and its value. */

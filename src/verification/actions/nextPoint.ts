@@ -48,6 +48,6 @@ export const nextPoint: Procedure = {
   ],
   untold: () => [
     { id: 'next-gives-way', toldBy: [], ownOnly: true, source: PRACTICE },
-    { id: 'vehicle', toldBy: [], source: pilotStandard('Table A.6 sequence 6') },
+    { id: 'intake-fuse', toldBy: [], of: 'circuit', source: PRACTICE },
   ],
 };

@@ -33,9 +33,9 @@ export const nextPoint: ActionWords = {
       text: 'makes the next point offer less while this unit charges',
       why: 'Nothing was read at the next point, and its papers say that it does not give way. Only a test of that point shows what it offers.',
     },
-    vehicle: {
-      text: 'makes the vehicle draw no more than the pilot offers',
-      why: 'The stand-in draws no charging current, whatever the pilot offers. Keeping to the offer is the work of a real vehicle.',
+    'intake-fuse': {
+      text: 'has a fuse at its intake of the rating in its papers',
+      why: 'The duty follows the current and the unit’s setting, and the fuse has no part in that. Its carrier shows the rating, and it belongs to the distributor.',
     },
   },
   figures: {
