@@ -3,7 +3,7 @@ import { OFFER_RANGE } from '../../laws/pilotDuty.ts';
 import type { Amps } from '../../laws/quantities.ts';
 import { GREATEST_DUTY_CHANGE } from '../../laws/timing.ts';
 import { knownLoad, unplug, untilOffered } from '../offer.ts';
-import { PRACTICE, pilotStandard } from '../sources.ts';
+import { PRACTICE } from '../sources.ts';
 import { pilot, waitFor } from '../steps.ts';
 import type { Papers, Procedure } from '../testAction.ts';
 
