@@ -45,7 +45,6 @@ import {
   actWords,
   button,
   choose,
-  closePad,
   figured,
   figureIn,
   finishTest,
