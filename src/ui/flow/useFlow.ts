@@ -26,6 +26,8 @@ const DRAWN_IN_SLICES: ReadonlySet<Parameters<Send>[0]['type']> = new Set([
   'judge again',
   'judged',
   'next',
+  'stop',
+  'go on',
   'stopped',
   'conclude',
   'concluded',
