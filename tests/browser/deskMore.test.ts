@@ -1,7 +1,10 @@
 // What stands below the fold of the desk, and equal variants: the task, what was handed over, a limit of one's own and a gate
 // set aside go into a file that stands; variants are proved beside the page, and each learner gets figures of their own.
 
-import { readFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { textInLink } from '../../src/desk/link.ts';
@@ -11,8 +14,9 @@ import { readGiving } from '../desk/helpers.ts';
 import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { outOfSight } from './lost.ts';
-import { button, inHand, sitDown } from './trainee.ts';
+import { button, inHand, openFile, sitDown } from './trainee.ts';
 
+const ROOT = join(import.meta.dirname, '../..');
 const opened = openBuiltPage();
 
 async function saved(page: Page, name: string): Promise<string> {
@@ -92,4 +96,75 @@ test('equal variants are proved beside the page, and two learners get figures of
     sites.add(JSON.stringify((await inHand(learner)).scenario.site));
   }
   expect(sites.size).toBe(2);
+});
+
+test('every file that the desk makes opens in the trainer and passes check: jobs, a giving-out, sealed and not', async () => {
+  const page = await sitDown(opened.browser, opened.url);
+  const made = new Map<string, { readonly text: string; readonly shows: RegExp }>();
+  const onBench = /^Stop…$/;
+  const jobs = [
+    ['changed', /^Change one thing: Abbey Grange/],
+    ['drawn', 'Draw one'],
+    ['blank', 'Begin from blank'],
+  ] as const;
+  for (const [name, by] of jobs) {
+    await page.goto(`${opened.url}#/desk`);
+    await button(page, by).click();
+    await page.getByRole('heading', { name: 'Is it fair?' }).waitFor();
+    if (name === 'changed') {
+      await page.locator('summary').filter({ hasText: 'A limit or value of your own' }).click();
+      await page.getByLabel('value to replace').selectOption('state-b/high-least');
+      await page.getByLabel(/^at least, V/).fill('8.5');
+      await page.getByLabel('where it is from').fill('maker’s manual, page 7');
+      await page.getByLabel('why it is another here').fill('this make is set so');
+      await button(page, 'Set this value').click();
+      await page.getByText('at least 8.5').first().waitFor();
+    }
+    made.set(name, { text: await saved(page, 'Save the file'), shows: onBench });
+  }
+  await page.goto(`${opened.url}#/give`);
+  await page.getByText('Word on the board:').waitFor();
+  await button(page, 'Give it out').click();
+  made.set('learners', { text: await saved(page, 'Save the learners’ file'), shows: /^Begin/ });
+  made.set('tutor', { text: await saved(page, 'Save your own copy'), shows: /^Begin/ });
+  await page.getByLabel(/^passphrase/).fill('Bay 3, please');
+  await button(page, 'Give it out').click();
+  made.set('sealed', { text: await saved(page, 'Save the learners’ file'), shows: /^Open$/ });
+  await page.goto(`${opened.url}#/collect`);
+  made.set('with comments', { text: await saved(page, 'Save with comments'), shows: /^Begin/ });
+  expect(JSON.parse(made.get('changed')?.text ?? '')).toMatchObject({
+    own: [{ limit: 'state-b/high-least', value: 8.5 }],
+  });
+  const folder = mkdtempSync(join(tmpdir(), 'desk-'));
+  try {
+    const files = [...made].map(([name, { text }]) => {
+      const path = join(folder, `${name}.json`);
+      writeFileSync(path, text);
+      return path;
+    });
+    const program = ['--import', 'tsx', join(ROOT, 'src/cli/main.ts'), 'check', ...files];
+    const { stdout, status } = spawnSync(process.execPath, program, { cwd: ROOT, encoding: 'utf8' });
+    for (const file of files) expect(stdout).toContain(`${file}: ok`);
+    expect(status).toBe(0);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+  for (const [name, { text, shows }] of made) {
+    const trainee = await sitDown(opened.browser, opened.url);
+    await openFile(trainee, `${name}.json`, text);
+    if (shows === onBench) {
+      // What was opened stands first, and is chosen; where another has its title, it says from where it is.
+      const { title } = JSON.parse(text) as { title: string };
+      const told = name === 'changed' ? 'opened from changed.json' : title;
+      await trainee.getByText(told).first().waitFor();
+      await button(trainee, /^Begin/)
+        .first()
+        .click();
+    }
+    await button(trainee, shows).first().waitFor();
+    expect(await trainee.getByRole('alert').count(), name).toBe(0);
+    if (shows === onBench)
+      expect((await inHand(trainee)).scenario).toMatchObject({ id: JSON.parse(text).id });
+    await trainee.context().close();
+  }
 });

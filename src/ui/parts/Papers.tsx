@@ -29,7 +29,7 @@ function OwnLimits({ papers }: Pick<Run, 'papers'>) {
   if (lines.length === 0) return null;
   return (
     <>
-      <h3>Limits set for this job</h3>
+      <h3>Values set for this job</h3>
       <SheetLines lines={lines} />
     </>
   );

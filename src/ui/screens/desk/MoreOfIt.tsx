@@ -62,7 +62,7 @@ export function MoreOfIt({ file, scenario, shows, onChange }: Props) {
       </details>
       <details className="fold">
         <summary>
-          <h2>A limit of your own</h2>
+          <h2>A limit or value of your own</h2>
         </summary>
         <OwnLimits file={file} scenario={scenario} onChange={onChange} />
       </details>

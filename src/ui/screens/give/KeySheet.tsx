@@ -96,7 +96,7 @@ function Answer({ scenario }: { readonly scenario: Scenario }) {
       )}
       {ownLimitLines(papersOf(scenario)).map(({ term, text }) => (
         <p key={term}>
-          Limit of your own: {term}, {text}
+          Value of your own: {term}, {text}
         </p>
       ))}
       {(scenario.marking.setAside ?? []).map(({ gate, reason }) => (
