@@ -3,6 +3,7 @@
  * with the loads of the site as resistances, by hand; that the whole stays within its limit: BS 7671:2018+A2:2022
  * 722.311; that a changed limit is followed within 10 s: IEC 61851-1:2017 Table A.6 sequence 6.
  */
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { FaultChoice } from '../../src/faults/catalogue.ts';
 import { verify } from '../../src/scenario/verify.ts';
@@ -80,6 +81,28 @@ describe('the offer, with the next point idle and charging', () => {
     // The next point alone: 236 V × 7.19 / (7.19 + 0.16).
     expect(Math.abs(incoming() - (SITE.voltage * VEHICLE) / (VEHICLE + LOOP))).toBeLessThan(3.5);
   });
+});
+
+test('whatever the next point and the house draw one after the other, 10 s later all together is within the limit', () => {
+  const setting = fc.record({
+    next: fc.integer({ min: 0, max: 40 }),
+    beside: fc.integer({ min: 0, max: 40 }),
+  });
+  fc.assert(
+    fc.property(fc.array(setting, { minLength: 1, maxLength: 6 }), (settings) => {
+      const world = pair();
+      for (const { next, beside } of settings) {
+        doing(world, { op: 'supply', nextPoint: next, siteLoad: beside }, { op: 'wait', seconds: 10 });
+        // 230 V by 0 A is no path.
+        const others = drawn(HOUSE, 230 / next, 230 / beside);
+        if (world.plant.pilot !== 'oscillating') continue;
+        const offer = 60 * world.plant.duty;
+        // The least that a pilot can offer is 6 A; less is a steady pilot (IEC 61851-1:2017 Table A.7).
+        expect(offer + others, `${next} A and ${beside} A`).toBeLessThanOrEqual(LIMIT + 0.01);
+      }
+    }),
+    { seed: 431, numRuns: 60 },
+  );
 });
 
 test('a site without a next point refuses to make one charge', () => {
