@@ -13,7 +13,7 @@ const BENCH_OF_ONE_AIM = 240;
 /** Of the aim whose tests are largest, and with traces of its readings, which come after the bench is shown. */
 const BENCH_OF_ANY_AIM = 250;
 /** A whole verification, with every step of every test, what is opened where a line was wrong, traces, causes to put right, sounds. */
-const BENCH_IN_ALL = 316;
+const BENCH_IN_ALL = 320;
 const LATER_PIECE = 50;
 /** What works beside the page, with a simulated installation of its own. */
 const WORKER = 145;
