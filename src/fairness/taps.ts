@@ -40,8 +40,9 @@ export const TAPS: Readonly<Record<string, number>> = {
   release: 25,
   'state-d': 19,
   limit: 30,
+  // On a site with two points on one service.
+  'next-point': 33,
   // As limit.
-  'next-point': 30,
   sharing: 30,
   loop: 28,
   'volt-drop': 29,
