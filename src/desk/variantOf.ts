@@ -135,5 +135,8 @@ export function variantFrom(file: object, dealing: Dealing, label: string): obje
 }
 
 /** How many of a group have the same variant as somebody else of it, on average, where each gets one by chance. */
-export const sharing = (learners: number, variants: number): number =>
-  learners * (1 - (1 - 1 / variants) ** (learners - 1));
+export function sharing(learners: number, variants: number): number {
+  let alone = 1;
+  for (let other = 1; other < learners; other += 1) alone *= 1 - 1 / variants;
+  return learners * (1 - alone);
+}

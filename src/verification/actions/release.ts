@@ -1,5 +1,5 @@
 /** Test action `release`: the plug of a socket-outlet is let go, after a vehicle has gone and after a fault. */
-import type { Range, Seconds } from '../../laws/quantities.ts';
+import type { Seconds } from '../../laws/quantities.ts';
 import { GREATEST_UNLOCK_AFTER_FAULT, GREATEST_UNLOCK_AFTER_UNPLUGGING } from '../../laws/timing.ts';
 import { judgeAll, samplesWhen, settledFor, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
@@ -28,17 +28,18 @@ function releasedDead(o: Observed): Finding {
 const notHeld = (o: Observed, when: When): Finding =>
   judgeAll(samplesWhen(o, when), ({ seen }) => seen.plug !== 'held');
 
-const afterGoing = (papers: Papers) =>
-  stating(papers, 'release', pilotStandard('Table A.6 sequence 2.1'), {
-    'after-going': { unit: 's', greatest: GREATEST_UNLOCK_AFTER_UNPLUGGING },
+const within = (papers: Papers, name: string, clause: string, greatest: Seconds) => {
+  const { ranges, line } = stating(papers, 'release', pilotStandard(clause), {
+    [name]: { unit: 's', greatest },
   });
+  return { line, time: ranges[name]?.greatest ?? greatest };
+};
+
+const afterGoing = (papers: Papers) =>
+  within(papers, 'after-going', 'Table A.6 sequence 2.1', GREATEST_UNLOCK_AFTER_UNPLUGGING);
 
 const afterFault = (papers: Papers) =>
-  stating(papers, 'release', pilotStandard('Table A.6 sequence 12'), {
-    'after-fault': { unit: 's', greatest: GREATEST_UNLOCK_AFTER_FAULT },
-  });
-
-const timeOf = ({ greatest = 0 }: Partial<Range>): Seconds => greatest;
+  within(papers, 'after-fault', 'Table A.6 sequence 12', GREATEST_UNLOCK_AFTER_FAULT);
 
 export const release: TestAction = {
   id: 'release',
@@ -53,11 +54,11 @@ export const release: TestAction = {
     { op: 'vehicle', state: 'B' },
     waitFor(1),
     { op: 'vehicle', state: 'A' },
-    waitFor(timeOf(afterGoing(papers).ranges['after-going'])),
+    waitFor(afterGoing(papers).time),
     { op: 'pull-plug' },
     ...untilSupplied(papers),
     { op: 'vehicle', pilot: 'shorted-to-earth' },
-    waitFor(timeOf(afterFault(papers).ranges['after-fault'])),
+    waitFor(afterFault(papers).time),
     ...unplug,
     ...cleared(papers, 'E'),
   ],
@@ -68,7 +69,7 @@ export const release: TestAction = {
       ...afterGoing(papers).line,
       of: 'unit',
       points: ['proximity-retention'],
-      judge: (o) => notHeld(o, settledFor(gone, timeOf(afterGoing(papers).ranges['after-going']))),
+      judge: (o) => notHeld(o, settledFor(gone, afterGoing(papers).time)),
     },
     {
       id: 'after-fault',
@@ -76,7 +77,7 @@ export const release: TestAction = {
       ...afterFault(papers).line,
       of: 'unit',
       points: ['proximity-retention'],
-      judge: (o) => notHeld(o, settledFor(shorted, timeOf(afterFault(papers).ranges['after-fault']))),
+      judge: (o) => notHeld(o, settledFor(shorted, afterFault(papers).time)),
     },
     {
       id: 'released-live',
