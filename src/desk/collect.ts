@@ -316,7 +316,11 @@ function looksAt(told: Debrief, { attempt, copy }: Held): readonly Look[] {
   const ofMarks = claimed.filter(({ path }) => path.startsWith('marks.') && path !== 'marks.total');
   const ofLog = claimed.find(({ path }) => path.startsWith('entries['));
   // As the file has it, on the rung that it says.
-  const [chain] = brokenLinks(attempt);
+  // What was marked on the rung that it says has its chain looked at already.
+  const [chain] =
+    run.attempt === attempt
+      ? marks.differs.flatMap((doubt) => (doubt.id === 'broken-chain' ? [doubt.entry] : []))
+      : brokenLinks(attempt);
   const engine = marks.differs.find((doubt) => doubt.id === 'engine');
   const wrong = told.sureAndWrong.flatMap(({ lines }) => lines);
   const signed = told.calibration.find(({ sure }) => sure === 'would-sign');

@@ -5,10 +5,10 @@
 
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import '../verification/allLines.ts';
-import type { Replaceable } from '../verification/onPapers.ts';
-import { onPapers, replaceableIn } from '../verification/onPapers.ts';
-import { upsideDown } from '../verification/stated.ts';
-import type { Papers, TestAction } from '../verification/testAction.ts';
+import { onPapers } from '../verification/onPapers.ts';
+import type { Replaceable } from '../verification/replaceable.ts';
+import { inForce, replaceableIn } from '../verification/replaceable.ts';
+import type { Expectation, Papers, TestAction } from '../verification/testAction.ts';
 import type { Readable } from './checks.ts';
 import { checkScenario, TESTS_OF_FIND, warningsOf } from './checks.ts';
 import { handoverFaults } from './handoverFaults.ts';
@@ -133,8 +133,8 @@ function ownProblems(scenario: Scenario): readonly Problem[] {
   const ids = all.map(({ name }) => name);
   const given = scenario.own.map(({ limit }) => limit);
   const noRange = applicableActions(scenario).flatMap((action) =>
-    onPapers(action, papers).expectations.flatMap(({ states = [] }) =>
-      upsideDown(states).map((id) => `${action.id}/${id}`),
+    onPapers(action, papers).expectations.flatMap((line) =>
+      upsideDown(line).map((id) => `${action.id}/${id}`),
     ),
   );
   return given.flatMap((limit, i): readonly Problem[] => [
@@ -157,6 +157,13 @@ function ownProblems(scenario: Scenario): readonly Problem[] {
       : []),
   ]);
 }
+
+/** Ranges that end before they begin, once both ends are replaced or one of them is: by the name of an end. */
+const upsideDown = (line: Expectation): readonly string[] =>
+  (line.states ?? []).flatMap((one, _, states) => {
+    const other = states.find(({ id }) => id !== one.id && id === one.id.replace(/-least$/, '-greatest'));
+    return other !== undefined && inForce(line, one) > inForce(line, other) ? [one.id, other.id] : [];
+  });
 
 /** Below nothing only what is below nothing by the standard: a peak of the pilot's negative half. */
 const mayBe = (one: Replaceable, value: number): boolean =>

@@ -3,7 +3,7 @@
  * ones, with one thing wrong or another.
  */
 import type { Operation } from '../bench/operation.ts';
-import type { Advice, Expectation, Limit, Papers, StatedFigure, TestAction } from './testAction.ts';
+import type { Advice, Expectation, Limit, Papers, TestAction } from './testAction.ts';
 import { written } from './written.ts';
 
 function onceOnPapers<T>(say: (action: TestAction, papers: Papers) => T) {
@@ -43,23 +43,4 @@ function asSet({ id }: TestAction, limit: Limit, { own = [] }: Papers): Limit {
   if (set === undefined) return limit;
   const { value, source, why } = set;
   return { ...limit, limit: value, source: { basis: 'tutor', where: source }, own: { value, why } };
-}
-
-/** A limit, or one end of what a line states, that whoever set the job may replace. */
-export type Replaceable = { readonly name: string; readonly test: string } & (
-  | { readonly limit: Limit }
-  | { readonly line: Expectation; readonly figure: StatedFigure }
-);
-
-/** Those of a test, each once, under the names that `own` has them by. */
-export function replaceableIn(action: TestAction, papers: Papers): readonly Replaceable[] {
-  const { limits, expectations } = onPapers(action, papers);
-  const test = action.id;
-  const all: readonly Replaceable[] = [
-    ...limits.map((limit) => ({ name: `${test}/${limit.id}`, test, limit })),
-    ...expectations.flatMap((line) =>
-      (line.states ?? []).map((figure) => ({ name: `${test}/${figure.id}`, test, line, figure })),
-    ),
-  ];
-  return all.filter(({ name }, i) => all.findIndex((one) => one.name === name) === i);
 }

@@ -14,11 +14,7 @@
  */
 import type { Range } from '../laws/quantities.ts';
 import type { Source } from './sources.ts';
-import type { Expectation, Papers, StatedFigure, Values } from './testAction.ts';
-
-type End = keyof Range;
-const ENDS = ['least', 'greatest'] as const satisfies readonly End[];
-const KINDS = { least: 'least', greatest: 'most' } as const;
+import type { Expectation, OwnLimit, Papers, StatedFigure, Values } from './testAction.ts';
 
 /** The usual range, in the unit's own size. `ofLimit`: it is that of the limit of this name, which replaces it. */
 interface Stated extends Partial<Range> {
@@ -37,47 +33,32 @@ interface InForce<Name extends string> {
  * what stands in its place under `TEST/NAME-least` or `TEST/NAME-greatest`.
  */
 export function stating<Name extends string>(
-  { own = [] }: Papers,
+  { own: replaced = [] }: Papers,
   test: string,
   source: Source,
   stated: Readonly<Record<Name, Stated>>,
 ): InForce<Name> {
-  const names = Object.keys(stated) as Name[];
-  const all = names.flatMap((name) =>
-    ENDS.flatMap((end) => {
-      const { unit, ofLimit, [end]: usual } = stated[name];
-      if (usual === undefined) return [];
+  const ranges: Record<string, Partial<Range>> = {};
+  const values: Record<string, number> = {};
+  const states: StatedFigure[] = [];
+  const set: OwnLimit[] = [];
+  for (const [name, { unit, ofLimit, ...ends }] of Object.entries<Stated>(stated)) {
+    const range: Record<string, number> = {};
+    for (const [end, usual] of Object.entries(ends)) {
       const id = ofLimit ? name : `${name}-${end}`;
-      const set = own.find((one) => one.limit === `${test}/${id}`);
-      const figure: StatedFigure = { id, kind: KINDS[end], unit, value: set?.value ?? usual, usual };
-      return [{ name, end, set, figure, isLimit: ofLimit === true }];
-    }),
-  );
-  const set = all.flatMap((one) => one.set ?? []);
-  const states = all.flatMap(({ figure, isLimit }) => (isLimit ? [] : [figure]));
-  return {
-    ranges: Object.fromEntries(
-      names.map((name) => [
-        name,
-        Object.fromEntries(
-          all.flatMap((one) => (one.name === name ? [[one.end, one.figure.value] as const] : [])),
-        ),
-      ]),
-    ) as Record<Name, Partial<Range>>,
-    line: {
-      values: Object.fromEntries(all.map(({ name, end, figure }) => [`${name}-${end}`, figure.value])),
-      source: set.length === 0 ? source : { basis: 'tutor', where: set.map((one) => one.source).join('; ') },
-      ...(states.length === 0 ? {} : { states }),
-      ...(set.length === 0 ? {} : { own: { why: set.map(({ why }) => why).join(' ') } }),
-    },
-  };
+      const one = replaced.find(({ limit }) => limit === `${test}/${id}`);
+      const value = one?.value ?? usual;
+      if (one) set.push(one);
+      if (!ofLimit) states.push({ id, unit, usual });
+      values[`${name}-${end}`] = value;
+      range[end] = value;
+    }
+    ranges[name] = range;
+  }
+  const line = { values, states, source };
+  const all = ranges as Record<Name, Partial<Range>>;
+  if (set.length === 0) return { ranges: all, line };
+  const where = set.map((one) => one.source).join('; ');
+  const own = { why: set.map(({ why }) => why).join(' ') };
+  return { ranges: all, line: { ...line, source: { basis: 'tutor', where }, own } };
 }
-
-/** Ranges that end before they begin, once both ends are replaced or one of them is: by the name of an end. */
-export const upsideDown = (states: readonly StatedFigure[]): readonly string[] =>
-  states.flatMap(({ id, value, kind }) => {
-    const other = states.find((one) => one.id === id.replace(/-least$/, '-greatest'));
-    return kind === 'least' && other !== undefined && other.id !== id && value > other.value
-      ? [id, other.id]
-      : [];
-  });

@@ -48,11 +48,10 @@ export type Finding = 'met' | 'broken' | 'not shown';
 
 /** One end of a range that a line states, which may be replaced under its test and its id as a limit is (stated.ts). */
 export interface StatedFigure {
+  /** Ends in `-least` or `-greatest`; what is in force stands under it among the line's values. */
   readonly id: string;
-  readonly kind: Limit['kind'];
   readonly unit: Unit | 'Hz';
-  /** As it is in force, and as the standard has it. */
-  readonly value: number;
+  /** As the standard has it. */
   readonly usual: number;
 }
 
@@ -65,7 +64,7 @@ export interface Expectation {
   readonly of: 'unit' | 'circuit' | 'tester';
   readonly states?: readonly StatedFigure[];
   /** Why whoever set the job put another figure in place of the standard's. The source is then theirs. */
-  readonly own?: { readonly why: string };
+  readonly own?: { readonly why: string } | undefined;
   /** Where to look when it is broken. */
   readonly points: readonly Family[];
   /** `met`: as it should be, whichever way round the line is. */

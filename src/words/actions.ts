@@ -91,7 +91,7 @@ export type InWords<T> = T & {
 const inWords = <T extends Worded>(one: T, { text, why, otherwise }: LineWords): InWords<T> => ({
   ...one,
   text: said(text, one.values),
-  why: `${said(why, one.values)}${one.own === undefined ? '' : ` Set by the tutor: ${one.own.why}`}`,
+  why: `${said(why, one.values)}${one.own ? ` Set by the tutor: ${one.own.why}` : ''}`,
   otherwise: otherwise === undefined ? null : said(otherwise, one.values),
 });
 

@@ -10,5 +10,5 @@ const volts = (value: Volts): string => value.toFixed(1).replace('-', '−');
 export const loweredHalf = (v: Values): string =>
   `about ${volts(num(v, 'low'))} V (${volts(num(v, 'least'))} to ${volts(num(v, 'greatest'))} V)`;
 
-/** The pilot with nothing plugged in, and the range that a line states under this name. */
-export const pilotAtRest = (v: Values, name: string): string => `about +12 V (${range(v, name, 'V')})`;
+/** The pilot with nothing plugged in, and its range. */
+export const pilotAtRest = (v: Values): string => `about +12 V (${range(v, 'high', 'V')})`;

@@ -189,7 +189,7 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
       judgement: line.finding === null ? null : judgedRight(line),
       isBroken: line.finding === 'broken',
       source: line.source,
-      ...(line.own === undefined ? {} : { own: line.own }),
+      own: line.own,
       leftAlone: isLeftAlone(run, line, prediction),
       toldBy: line.toldBy,
       topic: line.points[0] ?? 'untold',

@@ -172,21 +172,12 @@ function hashOn(before: string | undefined, { hash: _, ...content }: Written['en
   return digest(before + canonical(content));
 }
 
-const broken = new WeakMap<Attempt, readonly number[]>();
-
-/** Where in a log a hash is not that of its entry on top of the one before: in one pass, and once for an attempt. */
+/** Where in a log a hash is not that of its entry on top of the one before, in one pass. */
 export function brokenLinks(attempt: Attempt): readonly number[] {
-  const known = broken.get(attempt);
-  if (known !== undefined) return known;
   const { entries } = asWritten(attempt);
-  let before: string | undefined = genesis(attempt);
-  const found: number[] = [];
-  for (const [i, entry] of entries.entries()) {
-    if (entry.hash !== hashOn(before, entry)) found.push(i);
-    before = entry.hash;
-  }
-  broken.set(attempt, found);
-  return found;
+  return entries.flatMap((entry, i) =>
+    entry.hash === hashOn(entries[i - 1]?.hash ?? genesis(attempt), entry) ? [] : [i],
+  );
 }
 
 /** The attempt with one more entry at its end. Throws for one of an older format: its chain cannot go on in this one. */

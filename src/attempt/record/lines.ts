@@ -50,7 +50,7 @@ function linesDrawn(scenario: Scenario, action: TestAction): readonly Line[] {
         judged: true,
         values,
         source,
-        ...(own === undefined ? {} : { own }),
+        own,
         toldBy: [],
       }),
     ),

@@ -44,12 +44,12 @@ interface Peak extends Omit<Expectation, 'judge'> {
 /** The pilot's positive peak in its range for a state (IEC 61851-1:2017 Table A.10), or in the one that a job states. */
 export function peakOf(papers: Papers, test: string, { state, when, ...line }: Peak): Expectation {
   const { ranges, line: stated } = stating(papers, test, line.source, {
-    [line.id]: { unit: 'V', ...MEASURED_PILOT[state] },
+    high: { unit: 'V', ...MEASURED_PILOT[state] },
   });
   return {
     ...line,
     ...stated,
-    judge: (o) => halfInside(pilotReadings(o, when), 'high', ranges[line.id] as Partial<Range>),
+    judge: (o) => halfInside(pilotReadings(o, when), 'high', ranges.high),
   };
 }
 

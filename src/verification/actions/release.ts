@@ -1,5 +1,5 @@
 /** Test action `release`: the plug of a socket-outlet is let go, after a vehicle has gone and after a fault. */
-import type { Range, Seconds } from '../../laws/quantities.ts';
+import type { Seconds } from '../../laws/quantities.ts';
 import { GREATEST_UNLOCK_AFTER_FAULT, GREATEST_UNLOCK_AFTER_UNPLUGGING } from '../../laws/timing.ts';
 import { cleared, unplug, untilSupplied } from '../offer.ts';
 import { pilotStandard, SHEET } from '../sources.ts';
@@ -7,17 +7,18 @@ import { stating } from '../stated.ts';
 import { waitFor } from '../steps.ts';
 import type { Papers, Procedure } from '../testAction.ts';
 
-export const afterGoing = (papers: Papers) =>
-  stating(papers, 'release', pilotStandard('Table A.6 sequence 2.1'), {
-    'after-going': { unit: 's', greatest: GREATEST_UNLOCK_AFTER_UNPLUGGING },
+const within = (papers: Papers, name: string, clause: string, greatest: Seconds) => {
+  const { ranges, line } = stating(papers, 'release', pilotStandard(clause), {
+    [name]: { unit: 's', greatest },
   });
+  return { line, time: ranges[name]?.greatest ?? greatest };
+};
+
+export const afterGoing = (papers: Papers) =>
+  within(papers, 'after-going', 'Table A.6 sequence 2.1', GREATEST_UNLOCK_AFTER_UNPLUGGING);
 
 export const afterFault = (papers: Papers) =>
-  stating(papers, 'release', pilotStandard('Table A.6 sequence 12'), {
-    'after-fault': { unit: 's', greatest: GREATEST_UNLOCK_AFTER_FAULT },
-  });
-
-export const timeOf = ({ greatest = 0 }: Partial<Range>): Seconds => greatest;
+  within(papers, 'after-fault', 'Table A.6 sequence 12', GREATEST_UNLOCK_AFTER_FAULT);
 
 export const release: Procedure = {
   id: 'release',
@@ -32,11 +33,11 @@ export const release: Procedure = {
     { op: 'vehicle', state: 'B' },
     waitFor(1),
     { op: 'vehicle', state: 'A' },
-    waitFor(timeOf(afterGoing(papers).ranges['after-going'])),
+    waitFor(afterGoing(papers).time),
     { op: 'pull-plug' },
     ...untilSupplied(papers),
     { op: 'vehicle', pilot: 'shorted-to-earth' },
-    waitFor(timeOf(afterFault(papers).ranges['after-fault'])),
+    waitFor(afterFault(papers).time),
     ...unplug,
     ...cleared(papers, 'E'),
   ],

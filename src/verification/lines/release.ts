@@ -1,6 +1,6 @@
 /** What test action `release` ought to show. */
 import { shorted } from '../actions/pilotShort.ts';
-import { afterFault, afterGoing, timeOf } from '../actions/release.ts';
+import { afterFault, afterGoing } from '../actions/release.ts';
 import { judgeAll, samplesWhen, settledFor, type When } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { pilotStandard } from '../sources.ts';
@@ -32,7 +32,7 @@ export const release: TestLines = {
       ...afterGoing(papers).line,
       of: 'unit',
       points: ['proximity-retention'],
-      judge: (o) => notHeld(o, settledFor(gone, timeOf(afterGoing(papers).ranges['after-going']))),
+      judge: (o) => notHeld(o, settledFor(gone, afterGoing(papers).time)),
     },
     {
       id: 'after-fault',
@@ -40,7 +40,7 @@ export const release: TestLines = {
       ...afterFault(papers).line,
       of: 'unit',
       points: ['proximity-retention'],
-      judge: (o) => notHeld(o, settledFor(shorted, timeOf(afterFault(papers).ranges['after-fault']))),
+      judge: (o) => notHeld(o, settledFor(shorted, afterFault(papers).time)),
     },
     {
       id: 'released-live',

@@ -35,7 +35,7 @@ export const energise: ActionWords = {
       otherwise: 'a dark display, or a fault shown, when that time is over',
     },
     'twelve-volts': {
-      text: (v) => `holds the pilot at ${pilotAtRest(v, 'twelve-volts')} once it is ready`,
+      text: (v) => `holds the pilot at ${pilotAtRest(v)} once it is ready`,
       why: 'With nothing plugged in, no current flows through the pilot’s 1 kΩ, so its full voltage stands at the outlet. A wrong voltage makes the unit mistake one state for another.',
       otherwise: 'another voltage, such as 10.8 V, about 9 V as with a vehicle, or about 0 V',
     },

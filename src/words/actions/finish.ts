@@ -19,7 +19,7 @@ export const finish: ActionWords = {
       otherwise: 'a fault still shown, or a dark display',
     },
     'twelve-volts': {
-      text: (v) => `holds the pilot at ${pilotAtRest(v, 'twelve-volts')}`,
+      text: (v) => `holds the pilot at ${pilotAtRest(v)}`,
       why: 'With no vehicle, no current flows through the pilot’s 1 kΩ. A lower voltage means that something still loads the pilot, and the unit would look for a vehicle.',
       otherwise: 'another voltage, such as 10.8 V, or about 9 V as with a vehicle connected',
     },

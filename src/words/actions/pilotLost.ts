@@ -28,7 +28,7 @@ export const lossLines = ({ what, whyOff, whyDead }: Lost): Readonly<Record<stri
     otherwise: `${LIVE_LINE}, though ${what} is open`,
   },
   'as-unplugged': {
-    text: (v) => `brings the pilot to ${pilotAtRest(v, 'as-unplugged')} while ${what} is open`,
+    text: (v) => `brings the pilot to ${pilotAtRest(v)} while ${what} is open`,
     why: 'No current flows through the pilot’s 1 kΩ, so no voltage drops there. To the unit this looks like an unplugging, so it need not show a fault.',
     otherwise: 'another voltage, such as 10.8 V, or about 9 V as if a vehicle were still there',
   },

@@ -15,7 +15,7 @@ export const stateA: ActionWords = {
       otherwise: `${LIVE_LINE}, and often little to neutral`,
     },
     high: {
-      text: (v) => `holds the pilot at ${pilotAtRest(v, 'high')} with no vehicle there`,
+      text: (v) => `holds the pilot at ${pilotAtRest(v)} with no vehicle there`,
       why: 'No current flows through the pilot’s 1 kΩ, so its full voltage stands at the outlet. From a wrong voltage the unit mistakes one state for another.',
       otherwise: 'another voltage, such as 10.8 V, about 9 V as with a vehicle, or about 0 V',
     },

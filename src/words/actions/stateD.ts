@@ -17,7 +17,7 @@ export const stateD: ActionWords = {
       otherwise: `no voltage from a line to neutral at the outlet ${ON} after the request`,
     },
     fault: {
-      text: (v) => `brings the pilot’s positive peak outside its range for D (${range(v, 'fault', 'V')})`,
+      text: (v) => `brings the pilot’s positive peak outside its range for D (${range(v, 'high', 'V')})`,
       why: 'The vehicle’s 2.74 kΩ and 270 Ω in parallel and the unit’s 1 kΩ divide the 12 V of the pilot. Far from 3 V the unit mistakes the request for another state.',
       otherwise: 'a peak such as 2.3 or 3.8 V',
     },

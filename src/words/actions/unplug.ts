@@ -25,7 +25,7 @@ export const unplug: ActionWords = {
       otherwise: `${LIVE_LINE}, with no vehicle there`,
     },
     'twelve-volts': {
-      text: (v) => `brings the pilot back to ${pilotAtRest(v, 'twelve-volts')} after the vehicle has gone`,
+      text: (v) => `brings the pilot back to ${pilotAtRest(v)} after the vehicle has gone`,
       why: 'No current flows through the pilot’s 1 kΩ any more, so its full voltage is back. That is its positive peak, as it may go on oscillating for a while.',
       otherwise: 'another voltage, such as 10.8 V, or about 9 V as if a vehicle were still there',
     },

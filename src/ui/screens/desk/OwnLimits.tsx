@@ -3,10 +3,10 @@ import { useState } from 'react';
 import type { Scenario } from '../../../scenario/scenario.ts';
 import { allowedActions, papersOf } from '../../../scenario/scenario.ts';
 import { figureIn } from '../../../scenario/tradeNames.ts';
-import type { Replaceable } from '../../../verification/onPapers.ts';
-import { replaceableIn } from '../../../verification/onPapers.ts';
+import type { Replaceable } from '../../../verification/replaceable.ts';
+import { kindOf, replaceableIn } from '../../../verification/replaceable.ts';
 import type { Limit } from '../../../verification/testAction.ts';
-import { replaceableSum, replaceableText, sideOf } from '../../../words/ownLimits.ts';
+import { replaceableSum, replaceableText, sideOf } from '../../../words/replaceable.ts';
 import { sourceText } from '../../../words/sources.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { TextField } from '../../parts/TextField.tsx';
@@ -22,13 +22,13 @@ interface Props {
 /** Its unit, which way it bounds, and where it is from. */
 function boundOf(one: Replaceable): Pick<Limit, 'kind' | 'source'> & { readonly unit: string } {
   if ('limit' in one) return one.limit;
-  const { kind, unit } = one.figure;
-  return { kind, unit, source: one.line.source };
+  return { kind: kindOf(one.figure), unit: one.figure.unit, source: one.line.source };
 }
 
 export function OwnLimits({ file, scenario, onChange }: Props) {
   const papers = papersOf(scenario);
-  const limits = allowedActions(scenario).flatMap((action) => replaceableIn(action, papers));
+  const all = allowedActions(scenario).flatMap((action) => replaceableIn(action, papers));
+  const limits = [...new Map(all.map((one) => [one.name, one])).values()];
   const [name, setName] = useState('');
   const chosen = limits.find((one) => one.name === name);
   return (
