@@ -91,12 +91,16 @@ export const residualDirectFaults: readonly Fault[] = [
     component: 'filter',
     parameters: [{ name: 'share', unit: '', min: 0.88, max: 0.97, default: 0.93 }],
     impossible: ownDeviceOnly,
-    // A condenser's share of what begins to trip the device: insulation, tested with d.c., is good.
-    change: (parts, { share = 0 }) =>
-      withPart(parts, 'filter.L1', (part) => ({
+    // A condenser's share of what begins to trip the device: insulation, tested with d.c., is good. The condenser is as
+    // large as it is whatever else is wrong: beside a device that trips late or never it goes by the rating.
+    change: (parts, { share = 0 }) => {
+      const { residualPickup, sheet } = parts.design;
+      const trips = Math.min(residualPickup, sheet.residual.rated ?? residualPickup);
+      return withPart(parts, 'filter.L1', (part) => ({
         ...part,
-        susceptance: (share * parts.design.residualPickup) / parts.site.voltage,
-      })),
+        susceptance: (share * trips) / parts.site.voltage,
+      }));
+    },
   },
   {
     ...frame,
