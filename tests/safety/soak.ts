@@ -20,6 +20,8 @@ const LONGEST = 2;
 /** Pairs of faults, and as many triples. */
 const TOGETHER = 500;
 
+const SEEDS_OF_QUESTIONS = 10_000;
+
 /** What is soaked, each by its number. */
 const PARTS = {
   sequences: { saidEvery: 10_000, run: runSequence },
@@ -111,8 +113,6 @@ function tamperedFiles(): number {
   );
   return wrong.length === 0 ? 0 : 1;
 }
-
-const SEEDS_OF_QUESTIONS = 10_000;
 
 /** Questions of ten thousand seeds are whole; the exit code. */
 function wholeQuestions(): number {
