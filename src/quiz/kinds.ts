@@ -1,4 +1,6 @@
 /** Every kind of question: those of every topic first, then in the order of the aims they are about. */
+// Questions are made from what every test says.
+import '../verification/allLines.ts';
 import { ACT_KINDS } from './kinds/acts.ts';
 import { CAUSE_KINDS } from './kinds/causes.ts';
 import { CONDUCTOR_KINDS } from './kinds/conductors.ts';
