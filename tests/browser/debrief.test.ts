@@ -15,6 +15,7 @@ import { openBuiltPage } from './builtPage.ts';
 import { share } from './everyTest.ts';
 import { layAllOpen, layOpen } from './fold.ts';
 import { textOfPages } from './pdf.ts';
+import { slowDevice } from './slowDevice.ts';
 import { openFile, sitDown } from './trainee.ts';
 
 const opened = openBuiltPage();
@@ -151,9 +152,14 @@ test('cards and keys jump to what was sure and wrong; play steps on', async () =
 
 test('the working out can be cancelled and taken up again', async () => {
   const { scenario, file } = scenarioNamed('harbour-mews');
-  const page = await openReplay({}, makeAttemptText(attemptBy(scenario, file)));
+  const page = await sitDown(opened.browser, opened.url);
+  const quick = await slowDevice(page, 6);
+  await openFile(page, 'attempt.json', makeAttemptText(attemptBy(scenario, file)));
+  await page.getByRole('heading', { name: 'Debrief', level: 1 }).waitFor();
+  await layOpen(page, 'Step by step');
   await button(page, 'Cancel').click();
   await page.getByText('What each test told was not worked out.').waitFor();
+  await quick();
   await button(page, 'Work it out').click();
   await page.getByText('Time line in figures: what each test told').click();
   await page.getByText('Left at the end: 1. nothing is wrong.').waitFor({ timeout: 120_000 });

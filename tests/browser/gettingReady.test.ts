@@ -4,6 +4,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openBuiltPage } from './builtPage.ts';
+import { slowDevice } from './slowDevice.ts';
 import { sitDown, toPage, toScenarios } from './trainee.ts';
 
 const opened = openBuiltPage();
@@ -24,11 +25,7 @@ async function chosen(): Promise<{ readonly page: Page; readonly quick: () => Pr
   const page = await sitDown(opened.browser, opened.url);
   await toScenarios(page);
   await page.getByRole('radio', { name: HANDED_OVER }).check();
-  const session = await page.context().newCDPSession(page);
-  const paced = (rate: number) => session.send('Emulation.setCPUThrottlingRate', { rate });
-  // So slow that there is time to press on any machine.
-  await paced(20);
-  return { page, quick: () => paced(1) };
+  return { page, quick: await slowDevice(page) };
 }
 
 test('two presses begin one attempt', async () => {
