@@ -168,9 +168,17 @@ const digest = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
 export const digestOf = (value: unknown): string => digest(canonical(value));
 
 /** Hash of an entry on top of the one before it, as both were written. */
-function hashOn(before: string | undefined, { hash: _, ...content }: Written['entries'][number]): string {
-  return digest(before + canonical(content));
+function hashOn(before: string | undefined, entry: Written['entries'][number]): string {
+  const made = hashed.get(entry);
+  if (made !== undefined && made.before === before) return made.hash;
+  const { hash: _, ...content } = entry;
+  const hash = digest(before + canonical(content));
+  hashed.set(entry, { before, hash });
+  return hash;
 }
+
+/** An entry never changes, and the whole chain is looked at whenever an attempt is marked or told. */
+const hashed = new WeakMap<object, { readonly before: string | undefined; readonly hash: string }>();
 
 /** Where in a log a hash is not that of its entry on top of the one before, in one pass. */
 export function brokenLinks(attempt: Attempt): readonly number[] {
