@@ -185,7 +185,7 @@ test('during an assessment nothing is asked: in this tab, after a reload, in ano
   await atQuestion(other, 1, 10);
 });
 
-test('a quiz that is set: nothing is told before its end, and its file is marked', async () => {
+test('a quiz that is set, from its link to the class table: nothing is told before its end, and its file is marked', async () => {
   const page = await sitDown(opened.browser, opened.url);
   await goTo(page, '#/questions?make=quiz');
   await page.getByLabel('title').fill('Friday');
@@ -211,4 +211,14 @@ test('a quiz that is set: nothing is told before its end, and its file is marked
   expect(marked.value).toMatchObject({ of: 3, trainee: 'A. B.', doubts: [] });
   expect(marked.value.items.every(({ given }) => given !== null)).toBe(true);
   await page.getByRole('heading', { name: `${marked.value.right} of 3 right` }).waitFor();
+  // To the class table, by the tutor's own copy on the same device.
+  await goTo(page, '#/collect');
+  await page.locator('input[type=file][multiple]').setInputFiles({
+    name: 'ab.json',
+    mimeType: 'application/json',
+    buffer: readFileSync((await file.path()) ?? ''),
+  });
+  const row = page.getByRole('row').filter({ hasText: 'A. B.' });
+  await row.getByText('Friday').waitFor();
+  expect(await row.textContent()).toContain(`${marked.value.right} of 3`);
 });

@@ -62,7 +62,7 @@ const each = <T,>(list: readonly T[], of: (one: T) => string): readonly string[]
 
 function countText({ rows, counted }: Class, marked: number): string {
   const refused = rows.filter(({ row }) => row.kind === 'refused').length;
-  return `${rows.length} files, ${marked} marked, ${counted} counted${refused === 0 ? '' : `, ${refused} not marked`}`;
+  return `${rows.length === 1 ? '1 file' : `${rows.length} files`}, ${marked} marked, ${counted} counted${refused === 0 ? '' : `, ${refused} not marked`}`;
 }
 
 /** Of jobs that weigh alike their points; what they are for stands on the page `How marks are made`. */

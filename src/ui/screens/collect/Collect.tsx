@@ -165,7 +165,7 @@ function aboutText(count: number, givings: readonly Giving[], { rows }: Class): 
   const ids = new Set(rows.flatMap(({ row }) => (row.kind === 'marked' ? [row.giving] : [])));
   const [only] = ids;
   const giving = ids.size === 1 ? givings.find((each) => each.giving === only) : undefined;
-  if (giving === undefined) return `${count} files`;
+  if (giving === undefined) return count === 1 ? '1 file' : `${count} files`;
   const [job, ...others] = new Set(rows.flatMap(({ row }) => (row.kind === 'marked' ? [row.job.title] : [])));
   const jobs = giving.jobs.length === 1 && others.length === 0 ? job : `${giving.jobs.length} jobs`;
   return [
