@@ -101,6 +101,7 @@ test('killed over a half-typed reading, a judgement, a reason to stop and a conc
   page = await killed(page, '"mV"');
   await heading(page, 'Measure').waitFor();
   const again = page.getByRole('form', { name: /two-pole detector/ });
+  await again.waitFor();
   expect((await again.allInnerTexts()).join().split('\n').slice(0, 3)).toEqual(shown);
   expect(await again.getByLabel('it shows').inputValue()).toBe('23');
   expect(await again.getByRole('radio', { name: 'mV' }).isChecked()).toBe(true);
