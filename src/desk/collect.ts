@@ -315,8 +315,7 @@ function looksAt(told: Debrief, { attempt, copy }: Held): readonly Look[] {
   const total = claimed.find(({ path }) => path === 'marks.total');
   const ofMarks = claimed.filter(({ path }) => path.startsWith('marks.') && path !== 'marks.total');
   const ofLog = claimed.find(({ path }) => path.startsWith('entries['));
-  // As the file has it, on the rung that it says.
-  // What was marked on the rung that it says has its chain looked at already.
+  // As the file has it, on the rung that it says: marked on that rung, its chain was looked at already.
   const [chain] =
     run.attempt === attempt
       ? marks.differs.flatMap((doubt) => (doubt.id === 'broken-chain' ? [doubt.entry] : []))

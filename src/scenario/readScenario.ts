@@ -137,7 +137,7 @@ function ownProblems(scenario: Scenario): readonly Problem[] {
       upsideDown(line).map((id) => `${action.id}/${id}`),
     ),
   );
-  return given.flatMap((limit, i): readonly Problem[] => [
+  return scenario.own.flatMap(({ limit, value }, i): readonly Problem[] => [
     ...(ids.includes(limit)
       ? []
       : [
@@ -149,7 +149,7 @@ function ownProblems(scenario: Scenario): readonly Problem[] {
     ...(noRange.includes(limit)
       ? [{ path: `own[${i}].value`, message: 'the range would end before it begins' }]
       : []),
-    ...(all.some((one) => one.name === limit && !mayBe(one, scenario.own[i]?.value ?? 0))
+    ...(all.some((one) => one.name === limit && !mayBe(one, value))
       ? [{ path: `own[${i}].value`, message: 'a figure below 0 is expected for a negative peak alone' }]
       : []),
     ...(given.indexOf(limit) < i

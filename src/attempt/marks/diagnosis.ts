@@ -19,6 +19,7 @@ import { allowedActions, beginning } from '../../scenario/scenario.ts';
 import type { Verified, VerifiedAction } from '../../scenario/verify.ts';
 import { judgeExpectations, judgeLimits } from '../../verification/assess.ts';
 import { oncePerRun } from '../record/once.ts';
+import { doneIn } from '../record/places.ts';
 import type { Run } from '../record/run.ts';
 import { replaying } from '../record/run.ts';
 import type { Expected, PartMark, Rate } from './counted.ts';
@@ -153,11 +154,10 @@ function* asMet(run: Run): Generator<null, Run> {
 
 /** Where the lines and limits lead that the tests which were done broke, by what the instruments showed. */
 const familiesPointedTo = oncePerRun(
-  ({ scenario, papers, samples }: Run): ReadonlySet<Family> => {
+  (run: Run): ReadonlySet<Family> => {
+    const { scenario, papers } = run;
     const judged = allowedActions(scenario).map((action) => {
-      const observed = {
-        samples: samples.filter(({ test }) => test === action.id).map(({ sample }) => sample),
-      };
+      const observed = { samples: doneIn(run, action.id).map(({ sample }) => sample) };
       return {
         expectations: judgeExpectations(action, papers, observed),
         limits: judgeLimits(action, papers, observed),

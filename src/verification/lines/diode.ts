@@ -1,5 +1,6 @@
 /** What test action `diode` ought to show. */
 import { PILOT_SOURCE, pilotLow, VEHICLE } from '../../laws/pilotLevels.ts';
+import type { Ohms, Volts } from '../../laws/quantities.ts';
 import {
   isNumberInside,
   judgeAll,
@@ -9,11 +10,12 @@ import {
   settledFor,
   type When,
 } from '../judging.ts';
+import type { Observed } from '../observed.ts';
 import { mayWait } from '../offer.ts';
 import { CIRCUIT, pilotStandard, SHEET } from '../sources.ts';
 import type { Expectation, TestLines } from '../testAction.ts';
 
-const diodeShorted =
+export const diodeShorted =
   (state: 'B' | 'C'): When =>
   ({ supply, standIn }) =>
     supply === 'on' &&
@@ -23,37 +25,48 @@ const diodeShorted =
     standIn.pilot === 'sound' &&
     standIn.earth === 'sound';
 
-/** The low half with the diode shorted, for a nominal source, V (−8.79 in B). */
-const SHORTED_LOW = pilotLow({
-  open: PILOT_SOURCE.open,
-  sourceResistance: PILOT_SOURCE.resistance,
+interface Shorted {
+  readonly vehicleResistance: Ohms;
+  /** From the source's own tolerance of ±5 % and ±3 %, V (IEC 61851-1:2017 Table A.2). */
+  readonly spread: Volts;
+  readonly when: (observed: Observed) => When;
+}
+
+/** The low half rises with the diode shorted to what the vehicle's resistance makes of a nominal source. */
+export function lowHalfRises({ vehicleResistance, spread, when }: Shorted): Expectation {
+  const low = pilotLow({
+    open: PILOT_SOURCE.open,
+    sourceResistance: PILOT_SOURCE.resistance,
+    vehicleResistance,
+    diode: 'shorted',
+  });
+  const range = { least: low - spread, greatest: low + spread };
+  return {
+    id: 'low-half',
+    should: true,
+    values: { low, ...range },
+    source: CIRCUIT,
+    of: 'circuit',
+    points: ['pilot'],
+    judge: (o) =>
+      judgeAll(
+        readingsOf(o, 'pilot', when(o)).filter((r) => r.frequency !== null),
+        (r) => isNumberInside(r.low ?? 0, r.uncertainty ?? 0, range),
+      ),
+  };
+}
+
+/** −8.79 V for a nominal source. */
+const LOW_IN_B = lowHalfRises({
   vehicleResistance: VEHICLE.permanent,
-  diode: 'shorted',
+  spread: 0.6,
+  when: () => diodeShorted('B'),
 });
-
-/** Spread from the source's own tolerance of ±5 % and ±3 %, V (IEC 61851-1:2017 Table A.2). */
-const SHORTED_SPREAD = 0.6;
-
-const LOW_RANGE = { least: SHORTED_LOW - SHORTED_SPREAD, greatest: SHORTED_LOW + SHORTED_SPREAD };
-
-const lowHalfRises: Expectation = {
-  id: 'low-half',
-  should: true,
-  values: { low: SHORTED_LOW, ...LOW_RANGE },
-  source: CIRCUIT,
-  of: 'circuit',
-  points: ['pilot'],
-  judge: (o) =>
-    judgeAll(
-      readingsOf(o, 'pilot', diodeShorted('B')).filter((r) => r.frequency !== null),
-      (r) => isNumberInside(r.low ?? 0, r.uncertainty ?? 0, LOW_RANGE),
-    ),
-};
 
 export const diode: TestLines = {
   expectations: (papers) => [
     // A unit that looks at the low half all the time has stopped its offer before anybody can read it.
-    ...(papers.sheet.diodeCheck === 'always' ? [] : [lowHalfRises]),
+    ...(papers.sheet.diodeCheck === 'always' ? [] : [LOW_IN_B]),
     {
       id: 'voltage',
       should: false,

@@ -1,6 +1,6 @@
 /** What test action `insulation-unit` ought to show. */
 import { livesOf } from '../../site/site.ts';
-import { circuitReadings, enough, toEarth } from '../actions/insulation.ts';
+import { circuitReadings, enough, insulationLimit, toEarth } from '../actions/insulation.ts';
 import { judgeAll, off } from '../judging.ts';
 import type { Observed } from '../observed.ts';
 import { rulesFor } from '../rules/rules.ts';
@@ -33,23 +33,17 @@ export const insulationUnit: TestLines = {
   },
   figures: () => [],
   limits: (papers) => {
-    const { testVoltage, minimum, source } = rulesFor(papers).insulation.equipment;
+    const rule = rulesFor(papers).insulation.equipment;
+    const limit = insulationLimit('supply', rule);
     return [
       {
-        id: 'insulation',
-        values: { testVoltage, minimum },
-        quantity: 'insulation',
-        unit: 'Ω',
-        limit: minimum,
-        kind: 'least',
-        source,
-        points: ['insulation'],
+        ...limit,
         // A lower voltage is no test by the table.
-        applies: (r) =>
+        applies: (r, o) =>
+          limit.applies(r, o) &&
           r.quantity === 'insulation' &&
           toEarth(r) &&
-          r.between?.[0].startsWith('supply.') === true &&
-          (r.volts ?? 0) >= testVoltage,
+          (r.volts ?? 0) >= rule.testVoltage,
       },
     ];
   },
