@@ -331,3 +331,8 @@ function learnersOf(giving: Giving, all: readonly ClassRow[]): readonly Learner[
     return { label: labelOf((theirs[0] as ClassRow).row), outcome: setOutcome(rule, jobs) };
   });
 }
+
+/** The jobs that were marked, each once, by their titles. */
+export const jobTitles = (rows: Class['rows']): readonly string[] => [
+  ...new Set(rows.flatMap(({ row }) => (row.kind === 'marked' ? [row.job.title] : []))),
+];

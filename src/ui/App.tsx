@@ -12,7 +12,7 @@ import { PAGE_TITLES, pageTitle } from '../words/pageTitles.ts';
 import { addressIn, partsOf } from './flow/aimLinks.ts';
 import type { Bench } from './flow/bench.ts';
 import { afterEngine, loaded } from './flow/loading.ts';
-import { benchReady, madeReady, withWords } from './flow/madeReady.ts';
+import { benchReady, madeReady, withTests } from './flow/madeReady.ts';
 import { useFailure } from './flow/useFailure.ts';
 import type { AttemptOnPage, OpenAttempt, Refusal } from './flow/useOpenAttempt.ts';
 import { isDueAtLeaving, useOpenAttempt } from './flow/useOpenAttempt.ts';
@@ -32,16 +32,16 @@ const AttemptScreen = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/AttemptScreen.tsx'))).AttemptScreen,
 }));
 const Desk = lazy(async () => ({
-  default: (await withWords(() => import('./screens/desk/Desk.tsx'))).Desk,
+  default: (await withTests(() => import('./screens/desk/Desk.tsx'))).Desk,
 }));
 const Choose = lazy(async () => ({
   default: (await loaded(() => import('./screens/Choose.tsx'))).Choose,
 }));
 const FirstRun = lazy(async () => ({
-  default: (await withWords(() => import('./screens/firstRun/FirstRun.tsx'), COURSE_AIMS)).FirstRun,
+  default: (await withTests(() => import('./screens/firstRun/FirstRun.tsx'), COURSE_AIMS)).FirstRun,
 }));
 const Worked = lazy(async () => ({
-  default: (await withWords(() => import('./screens/worked/Worked.tsx'))).Worked,
+  default: (await withTests(() => import('./screens/worked/Worked.tsx'))).Worked,
 }));
 const Words = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/Words.tsx'))).Words,
@@ -59,7 +59,7 @@ const Leaving = lazy(async () => ({
   default: (await loaded(() => import('./screens/elsewhere/Leaving.tsx'))).Leaving,
 }));
 const Questions = lazy(async () => ({
-  default: (await withWords(() => import('./screens/questions/Questions.tsx'))).Questions,
+  default: (await withTests(() => import('./screens/questions/Questions.tsx'))).Questions,
 }));
 const MyRecord = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/record/MyRecord.tsx'))).MyRecord,
@@ -68,7 +68,7 @@ const GivenAndCollected = lazy(async () => ({
   default: (await afterEngine(() => import('./screens/give/GivenAndCollected.tsx'))).GivenAndCollected,
 }));
 const Sources = lazy(async () => ({
-  default: (await withWords(() => import('./screens/Sources.tsx'))).Sources,
+  default: (await withTests(() => import('./screens/Sources.tsx'))).Sources,
 }));
 
 export const THIS_PAGE = 'This page';

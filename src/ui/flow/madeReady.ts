@@ -28,7 +28,7 @@ async function testsCome(bench: Bench): Promise<void> {
 }
 
 /** A screen that names lines of tests of these aims; of any where none is named. */
-export const withWords = <T>(load: () => Promise<T>, aims?: readonly AimId[]): Promise<T> =>
+export const withTests = <T>(load: () => Promise<T>, aims?: readonly AimId[]): Promise<T> =>
   afterEngine(async () => {
     const { testsOf } = await import('./loadTests.ts');
     const [screen] = await Promise.all([load(), testsOf(aims)]);

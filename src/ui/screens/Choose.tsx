@@ -11,6 +11,7 @@ import type { OpenAttempt } from '../flow/useOpenAttempt.ts';
 import { dayMonthText } from '../format/dates.ts';
 import { CAUTION_LINE, Cautions } from '../parts/Cautions.tsx';
 import { Foot } from '../parts/Foot.tsx';
+import { HeadLinks } from '../parts/HeadLinks.tsx';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { PageHead } from '../parts/PageHead.tsx';
 import { Problems } from '../parts/Problems.tsx';
@@ -41,16 +42,7 @@ export function Choose({ refused, opened, openAttempt, onWish }: Props) {
         title="Scenarios"
         about="faults to find, ten minutes, whole jobs, 20 to 40, and short ones"
         takesFocus
-        acts={
-          <>
-            <button type="button" onClick={() => setCautions(true)}>
-              Cautions
-            </button>
-            <Link href="/record" className="button">
-              My record
-            </Link>
-          </>
-        }
+        acts={<HeadLinks onCautions={() => setCautions(true)} />}
       />
       {kept === null ? (
         <main className="columns marking" />

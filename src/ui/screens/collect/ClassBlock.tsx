@@ -4,15 +4,14 @@
  */
 import { useMemo } from 'react';
 import type { Class } from '../../../desk/class.ts';
+import { jobTitles } from '../../../desk/class.ts';
 import type { Marked } from '../../../desk/collect.ts';
 import type { Giving } from '../../../desk/giving.ts';
 import type { PartName } from '../../../scenario/tasks.ts';
 import { dayText } from '../../format/dates.ts';
 import type { PageTitle } from '../../parts/pageTitle.ts';
 import { TRAINING_RECORD, usePageTitle } from '../../parts/pageTitle.ts';
-
-/** Rows that are a sentence. */
-const WHOLE: readonly string[] = ['how marks are made', 'training only'];
+import { TitleBlock } from '../../parts/TitleBlock.tsx';
 
 interface Props {
   readonly made: Class;
@@ -24,7 +23,7 @@ export function ClassBlock({ made, givings }: Props) {
   const own = givings.filter(({ giving }) =>
     made.rows.some(({ row }) => 'giving' in row && row.giving === giving),
   );
-  const jobs = each(marked, ({ job }) => job.title).join('; ');
+  const jobs = jobTitles(made.rows).join('; ');
   const groups = each(own, ({ group }) => group).join('; ');
   const words = each(own, ({ word }) => word).join('; ');
   const today = dayText(Date.now());
@@ -39,21 +38,15 @@ export function ClassBlock({ made, givings }: Props) {
     ['collected', today],
     ['how many', countText(made, marked.length)],
     ['how marks are made', marksText(marked)],
-    ['training only', TRAINING_RECORD],
   ] as const;
   const first = ['The class', groups, jobs, words === '' ? '' : `word ${words}`, `collected ${today}`]
     .filter((text) => text !== '')
     .join(' · ');
   usePageTitle(useMemo((): PageTitle => ({ first, second: TRAINING_RECORD }), [first]));
   return (
-    <dl className="title-block framed class-block only-printed">
-      {rows.map(([term, text]) => (
-        <div key={term} className={WHOLE.includes(term) ? 'whole' : ''}>
-          <dt>{term}</dt>
-          <dd>{text}</dd>
-        </div>
-      ))}
-    </dl>
+    <div className="class-block only-printed">
+      <TitleBlock framed rows={rows} trainingOnly={TRAINING_RECORD} />
+    </div>
   );
 }
 

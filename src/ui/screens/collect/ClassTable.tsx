@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
 import type { ClassRow } from '../../../desk/class.ts';
-import { isDoubted, labelOf } from '../../../desk/class.ts';
+import { isDoubted, jobTitles, labelOf } from '../../../desk/class.ts';
 import type { Quizzed, Row } from '../../../desk/collect.ts';
 import { visible } from '../../../scenario/quoted.ts';
 import {
@@ -31,8 +31,7 @@ export function ClassTable({ rows, placeOf }: Props) {
   const [isWhole, setWhole] = useState(false);
   const toSee = rows.filter(({ row, looks }) => row.kind === 'refused' || looks.length > 0 || isDoubted(row));
   const others = rows.filter((one) => !toSee.includes(one));
-  const jobs = new Set(rows.map(({ row }) => (row.kind === 'marked' ? row.job.title : null)));
-  const isOneJob = jobs.size - (jobs.has(null) ? 1 : 0) <= 1;
+  const isOneJob = jobTitles(rows).length <= 1;
   const shown = isWhole || others.length <= SHOWN ? others : others.slice(0, SHOWN);
   return (
     <>

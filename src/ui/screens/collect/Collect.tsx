@@ -5,7 +5,7 @@
 import { useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Class } from '../../../desk/class.ts';
-import { classOf } from '../../../desk/class.ts';
+import { classOf, jobTitles } from '../../../desk/class.ts';
 import type { Row } from '../../../desk/collect.ts';
 import { csvOf } from '../../../desk/csv.ts';
 import type { Giving } from '../../../desk/giving.ts';
@@ -166,7 +166,7 @@ function aboutText(count: number, givings: readonly Giving[], { rows }: Class): 
   const [only] = ids;
   const giving = ids.size === 1 ? givings.find((each) => each.giving === only) : undefined;
   if (giving === undefined) return count === 1 ? '1 file' : `${count} files`;
-  const [job, ...others] = new Set(rows.flatMap(({ row }) => (row.kind === 'marked' ? [row.job.title] : [])));
+  const [job, ...others] = jobTitles(rows);
   const jobs = giving.jobs.length === 1 && others.length === 0 ? job : `${giving.jobs.length} jobs`;
   return [
     ...(giving.group === '' ? [] : [giving.group]),

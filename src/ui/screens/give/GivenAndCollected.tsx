@@ -2,13 +2,13 @@
 import { lazy } from 'react';
 import type { Bench } from '../../flow/bench.ts';
 import { loaded } from '../../flow/loading.ts';
-import { withWords } from '../../flow/madeReady.ts';
+import { withTests } from '../../flow/madeReady.ts';
 import type { Wish } from '../wish.ts';
 
 const Given = lazy(async () => ({ default: (await loaded(() => import('./Given.tsx'))).Given }));
-const Give = lazy(async () => ({ default: (await withWords(() => import('./Give.tsx'))).Give }));
+const Give = lazy(async () => ({ default: (await withTests(() => import('./Give.tsx'))).Give }));
 const Collect = lazy(async () => ({
-  default: (await withWords(() => import('../collect/Collect.tsx'))).Collect,
+  default: (await withTests(() => import('../collect/Collect.tsx'))).Collect,
 }));
 
 interface Props {

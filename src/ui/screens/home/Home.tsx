@@ -19,6 +19,7 @@ import type { OpenAttempt } from '../../flow/useOpenAttempt.ts';
 import { dayMonthText } from '../../format/dates.ts';
 import { CAUTION_LINE, Cautions } from '../../parts/Cautions.tsx';
 import { Foot } from '../../parts/Foot.tsx';
+import { HeadLinks } from '../../parts/HeadLinks.tsx';
 import { KeptHere, unfinishedIn } from '../../parts/KeptHere.tsx';
 import { NewVersion } from '../../parts/NewVersion.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
@@ -41,16 +42,7 @@ export function Home(props: Props) {
       <PageHead
         title="Charge point trainer"
         about="simulated units"
-        acts={
-          <>
-            <button type="button" onClick={() => setCautions(true)}>
-              Cautions
-            </button>
-            <Link href="/record" className="button">
-              My record
-            </Link>
-          </>
-        }
+        acts={<HeadLinks onCautions={() => setCautions(true)} />}
       />
       {kept === null ? <main className="marking" /> : <Main {...props} kept={kept} />}
       {/* Not before what would push it away, and with it a focus that has come there. */}
