@@ -38,6 +38,7 @@ import { listenTo } from './complaints.ts';
 import type { Hands } from './hands.ts';
 import { end, mouse, press, putHands, take, tick, type } from './hands.ts';
 import { freeSeat, takeSeat } from './seats.ts';
+import { slowedAsAsked } from './slowDevice.ts';
 
 interface Look {
   readonly width?: number;
@@ -98,6 +99,7 @@ export async function sitDown(browser: Browser, url: string, look: Look = {}): P
 export async function openPage(context: BrowserContext, url: string): Promise<Page> {
   const page = await context.newPage();
   page.setDefaultTimeout(PATIENCE);
+  await slowedAsAsked(page);
   listenTo(page, url);
   await arrive(page, url);
   return page;
