@@ -103,11 +103,13 @@ test('a test on a phone by keyboard alone', async () => {
   await page.keyboard.press('Enter');
 
   const judge = page.getByRole('form', { name: 'Judge' });
+  await judge.waitFor();
   const groups = await judge.getByRole('group').count();
   for (let i = 0; i < groups; i++) {
     await tabTo(page, /^(it did|within)$/);
     await page.keyboard.press('Space');
   }
+  expect(groups).toBeGreaterThan(0);
   // Arrows pass over answers: nothing ends before Enter.
   await page.keyboard.press('ArrowRight');
   await page.keyboard.press('ArrowLeft');

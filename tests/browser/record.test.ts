@@ -68,8 +68,9 @@ async function toRecord(page: Page): Promise<void> {
   await page.getByRole('heading', { name: 'My record', level: 1 }).waitFor();
 }
 
-/** Everything that the record says, once it is worked out. */
-async function saidBy(page: Page): Promise<readonly string[]> {
+/** Everything that the record says of so many attempts, once it is worked out. */
+async function saidBy(page: Page, attempts: number): Promise<readonly string[]> {
+  await page.getByRole('heading', { name: `${attempts} attempts`, exact: true }).waitFor();
   await page.getByText(/^Working out/).waitFor({ state: 'detached' });
   const parts = ['One goal for next time', 'Progress', 'How often sure was right', 'Weak topics'];
   return Promise.all([
@@ -98,7 +99,7 @@ test('out to a file, everything deleted, in again: the same record', async () =>
   ]);
   await bringIn(page, makeRecordText(record));
   await page.getByText('Attempts: 3 brought in.').waitFor();
-  const before = await saidBy(page);
+  const before = await saidBy(page, 4);
   for (const [width, colorScheme] of [
     [1280, 'light'],
     [360, 'dark'],
@@ -139,7 +140,7 @@ test('out to a file, everything deleted, in again: the same record', async () =>
   further.attempts[0] = { ...further.attempts[0], room: 7 };
   await bringIn(page, JSON.stringify(further));
   await page.getByText('Attempts: 4 brought in.').waitFor();
-  expect(await saidBy(page)).toEqual(before);
+  expect(await saidBy(page, 4)).toEqual(before);
   const again = JSON.parse(await exported(page));
   expect(again.college).toBe('of nowhere');
   expect(again.attempts.filter(({ room }: { room?: number }) => room === 7)).toHaveLength(1);
@@ -236,6 +237,7 @@ test('an assessment is handed in, or left without: asked once', async () => {
   await page.goBack();
   await button(page, 'Leave without handing in').click();
   await toRecord(page);
+  await page.getByRole('heading', { name: '2 attempts', exact: true }).waitFor();
   const rows = page.getByRole('list', { name: /^Attempts/ }).getByRole('listitem');
   expect((await rows.allInnerTexts()).filter((text) => text.includes('handed in'))).toHaveLength(1);
   await button(page, /^Debrief 2/).click();

@@ -37,8 +37,8 @@ import { testTitle } from '../../src/words/testTitles.ts';
 import { listenTo } from './complaints.ts';
 import type { Hands } from './hands.ts';
 import { end, mouse, press, putHands, take, tick, type } from './hands.ts';
+import { lateAsAsked } from './latePage.ts';
 import { freeSeat, takeSeat } from './seats.ts';
-import { slowedAsAsked } from './slowDevice.ts';
 
 interface Look {
   readonly width?: number;
@@ -88,6 +88,7 @@ export async function sitDown(browser: Browser, url: string, look: Look = {}): P
     return left;
   }
   const context = await browser.newContext(options);
+  await lateAsAsked(context);
   if (before !== undefined) await context.addInitScript(before);
   const page = await openPage(context, url);
   if (isShared) takeSeat(page, url, options);
@@ -99,7 +100,6 @@ export async function sitDown(browser: Browser, url: string, look: Look = {}): P
 export async function openPage(context: BrowserContext, url: string): Promise<Page> {
   const page = await context.newPage();
   page.setDefaultTimeout(PATIENCE);
-  await slowedAsAsked(page);
   listenTo(page, url);
   await arrive(page, url);
   return page;

@@ -1,6 +1,6 @@
 /** The bench, one step a screen: the head, what is known in one line, the drawing, and the step with its bar. */
 
-import { lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { lazy, Suspense, useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { rungOf } from '../../../attempt/record/rung.ts';
 import type { AimId } from '../../../scenario/aims.ts';
 import { allowedActions } from '../../../scenario/scenario.ts';
@@ -168,13 +168,13 @@ export function BenchScreen(props: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   const [shown, setShown] = useState(false);
   // Between tests the focus goes back to the choice; not when the page has just opened.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (action === undefined && shown) heading.current?.focus();
     if (action !== undefined) setShown(true);
   }, [action, shown]);
   // The wait's own button goes with it: the focus goes back to the open step.
   const waited = useRef(false);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (waited.current && !isWaiting) card.current?.querySelector<HTMLElement>('h3')?.focus();
     waited.current = isWaiting;
   }, [isWaiting]);

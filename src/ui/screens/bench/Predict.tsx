@@ -4,7 +4,7 @@
  */
 
 import type { KeyboardEvent } from 'react';
-import { useEffect, useRef, useState } from 'react';
+import { useLayoutEffect, useRef, useState } from 'react';
 import type { Answer, Sure } from '../../../attempt/record/attempt.ts';
 import { ANSWERS } from '../../../attempt/record/attempt.ts';
 import type { Line } from '../../../attempt/record/lines.ts';
@@ -53,7 +53,7 @@ export function Predict(props: Props) {
   const isAsking = isAtOnce ? open.length > 0 : line !== undefined;
 
   // The focus goes with the open line, so that it is read aloud and stays above the keys.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (!moved.current) return;
     if (isAtOnce ? isAsking : at < lines.length) place.current?.focus();
     else (figurePlace.current ?? surePlace.current)?.focus();

@@ -1,5 +1,5 @@
 /** What else can be done at the bench while a test is open: each act a button with its name, done by one press. */
-import { useEffect, useRef, useState } from 'react';
+import { useLayoutEffect, useRef, useState } from 'react';
 import type { OperationInput } from '../../../bench/operation.ts';
 import type { DetectorProof } from '../../../bench/usual.ts';
 import { PROOFS } from '../../../bench/usual.ts';
@@ -52,7 +52,7 @@ export function Do({ papers, lastProof, rows, onDo }: Props) {
   const [another, setAnother] = useState(false);
   const figures = useRef<HTMLFormElement>(null);
   // The act is taken: its figure is typed next.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (name !== '') figures.current?.querySelector('input')?.focus();
   }, [name]);
   const acts = actsOn(papers);

@@ -5,7 +5,7 @@
  */
 
 import type { RefObject } from 'react';
-import { startTransition, useEffect, useMemo, useRef, useState } from 'react';
+import { startTransition, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { EntryOf } from '../../../attempt/record/attempt.ts';
 import type { Line } from '../../../attempt/record/lines.ts';
 import type { Rung } from '../../../attempt/record/rung.ts';
@@ -100,7 +100,7 @@ export function MeasureStep(props: Props) {
   const main = useRef<HTMLButtonElement>(null);
   const isWriting = writing !== undefined;
   const wasWriting = useRef(isWriting);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (wasWriting.current && !isWriting) main.current?.focus();
     wasWriting.current = isWriting;
   }, [isWriting]);
@@ -162,7 +162,7 @@ function Leading(props: LeadingProps) {
   const [first] = readings;
   const checked = valid !== null && valid.error === null;
   // The next step stands where the button was: the focus goes on to it.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (checked) apply.current?.focus();
   }, [checked]);
   const startDelay = runningStartDelay(bench);

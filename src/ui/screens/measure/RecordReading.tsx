@@ -1,6 +1,6 @@
 /** What the trainee types of one reading: figure, sign, unit, and what the record needs beside it. */
 
-import { useEffect, useId, useRef, useState } from 'react';
+import { useId, useLayoutEffect, useRef, useState } from 'react';
 import type { Run } from '../../../attempt/record/run.ts';
 import { showsTripTime, typedIn } from '../../../bench/reading.ts';
 import { TRIPPED_WHAT } from '../../../bench/readings/choices.ts';
@@ -61,7 +61,7 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
   const lastVoltage = lastVolts(run);
   const figureField = useRef<HTMLInputElement>(null);
   // The reading is there: what it shows is typed next.
-  useEffect(() => {
+  useLayoutEffect(() => {
     figureField.current?.focus();
   }, []);
   const id = useId();

@@ -2,7 +2,7 @@
  * One question: what is asked on top, the answers under the thumb, then how sure, which settles it, and the answer worked
  * out in place. Digits choose, Enter goes on; what is touched on a drawing or a trace may be moved until it is settled.
  */
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import type { Sure } from '../../../attempt/record/attempt.ts';
 import { SURENESS } from '../../../attempt/record/attempt.ts';
 import type { Given } from '../../../quiz/given.ts';
@@ -48,7 +48,7 @@ export function Ask({ question, answer, whyNow, isKept, isLast, asksSure, onAnsw
   const typed = useTypedAnswer(question.way === 'figure' ? question.unit : null, setGiven);
   const field = useRef<HTMLInputElement>(null);
   // After the heading, and in its place: the question is what the field is described by.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (isTyping) field.current?.focus({ preventScroll: true });
   }, [isTyping]);
 
