@@ -1,5 +1,6 @@
 /**
- * The one database of this copy of the page, and nothing else is kept but the choices of choices.ts:
+ * The one database of this copy of the page, and nothing else is kept but the choices of choices.ts, and what a page that
+ * was closed had no time for (leftBehind.ts):
  *
  *   store      key             what                                              how long
  *   attempts   attempt's id    its log, as the text of an attempt file           until it is deleted
@@ -20,6 +21,7 @@
 import type { IDBPDatabase, IDBPTransaction } from 'idb';
 import { THIS_COPY } from './copy.ts';
 import { notKept } from './keepProblem.ts';
+import { takingUpLeft } from './leftBehind.ts';
 import { bringingOver } from './sharedOnce.ts';
 import type { Kept } from './versions.ts';
 import { openKept, STORES, UPGRADES } from './versions.ts';
@@ -34,6 +36,7 @@ function database(): Promise<IDBPDatabase<Kept>> {
   };
   opened ??= openKept(THIS_COPY, UPGRADES, forget)
     .then(bringingOver)
+    .then(takingUpLeft)
     .catch((error) => {
       forget();
       throw error;

@@ -3,10 +3,12 @@
 import { BROUGHT_OVER, OF_AN_ATTEMPT, SHARED_STORES } from './copy.ts';
 import { inOne } from './database.ts';
 import { remove } from './keptAttempt.ts';
+import { forgetLeft } from './leftBehind.ts';
 import { openShared } from './sharedOnce.ts';
 
 export async function deleteAttempt(id: string): Promise<void> {
   await inOne('readwrite', (all) => remove(all, id));
+  forgetLeft((other) => other === id);
   await deleteShared([id]);
 }
 
@@ -18,6 +20,7 @@ export async function deleteEverything(): Promise<void> {
     await all.objectStore('other').put(true, BROUGHT_OVER);
     return gone;
   });
+  forgetLeft(() => true);
   await deleteShared(ids, ['goal', 'further']);
 }
 

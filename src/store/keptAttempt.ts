@@ -6,10 +6,12 @@
 import type { Attempt } from '../attempt/record/attempt.ts';
 import { asWritten } from '../attempt/record/written.ts';
 import type { About } from './about.ts';
-import { aboutOf, factsOf } from './about.ts';
+import { aboutOf } from './about.ts';
 import type { Transaction } from './database.ts';
 import { inOne } from './database.ts';
 import { notKept } from './keepProblem.ts';
+import type { Change } from './putChange.ts';
+import { putChange } from './putChange.ts';
 
 export interface KeptAttempt {
   readonly about: About;
@@ -69,25 +71,13 @@ export const beginAttempt = (
     await all.objectStore('about').put(aboutOf(id, attempt, own), id);
   });
 
-export interface Change {
-  /** The log, where it has changed. */
-  readonly attempt?: Attempt;
-  /** The place and what is not yet in the log; null once there is nothing of the kind. */
-  readonly draft?: unknown;
-  readonly about: Partial<Omit<About, 'id' | 'holder'>>;
-}
-
 /** Resolves once it is safely kept. */
-export const keepAttempt = (id: string, holder: string, { attempt, draft, about }: Change): Promise<void> =>
+export const keepAttempt = (id: string, holder: string, change: Change): Promise<void> =>
   inOne('readwrite', async (all) => {
     const before = await all.objectStore('about').get(id);
     if (before === undefined) throw notKept('deleted');
     if (before.holder !== holder) throw notKept('taken over');
-    if (attempt !== undefined) await all.objectStore('attempts').put(JSON.stringify(asWritten(attempt)), id);
-    if (draft === null) await all.objectStore('drafts').delete(id);
-    else if (draft !== undefined) await all.objectStore('drafts').put(draft, id);
-    const facts = attempt === undefined ? {} : factsOf(attempt);
-    await all.objectStore('about').put({ ...before, ...about, ...facts }, id);
+    await putChange(all, before, change);
   });
 
 /** Changes what is kept beside the log, whichever tab holds it; nothing happens where it is gone. */

@@ -10,6 +10,7 @@ import { barriersOn } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
 import {
   answerAll,
+  answerRest,
   begin,
   choose,
   inHand,
@@ -134,6 +135,32 @@ test('killed over a half-typed reading, a judgement, a reason to stop and a conc
   await heading(page, 'Conclude').waitFor();
   expect(await page.getByRole('radio', { name: 'could not finish' }).isChecked()).toBe(true);
   expect(await page.getByLabel('because').inputValue()).toBe('nobody was th');
+});
+
+test('left in the same moment as a press: what was pressed is there', async () => {
+  const page = await sitDown(opened.browser, opened.url);
+  await begin(page, JOB);
+  await choose(page, 'No vehicle (A)');
+  await setUp(page, {});
+  await toPredict(page);
+  /** No time passes between the two: whatever keeps it must do so at once. */
+  const pressAndReload = async (name: string | RegExp) => {
+    await button(page, name).evaluate((key: HTMLButtonElement) => {
+      key.click();
+      location.reload();
+    });
+    await page.waitForEvent('load');
+  };
+  for (const line of [2, 3]) {
+    await page.getByText(`line ${line - 1} of`).waitFor();
+    await pressAndReload('should');
+    await page.getByText(`line ${line} of`).waitFor();
+  }
+  await answerRest(page);
+  // What acts on the bench is drawn later than it is done.
+  await pressAndReload(/^would sign for it/);
+  await heading(page, 'Measure').waitFor();
+  expect((await inHand(page)).attempt.entries[0]).toMatchObject({ kind: 'prediction', sure: 'would-sign' });
 });
 
 test('the one attempt that an earlier version kept is the first of many', async () => {

@@ -864,6 +864,11 @@ export async function judgeLimits(page: Page, limits: readonly TruthOfLimit[]): 
 /** The same answer to every line, and to every figure: for whoever only wants to get on. */
 export async function answerAll(page: Page): Promise<void> {
   await toPredict(page);
+  await answerRest(page);
+}
+
+/** Of a prediction that is open. */
+export async function answerRest(page: Page): Promise<void> {
   const should = button(page, /^should$/);
   while (await should.isVisible()) await press(should);
   for (const figure of await page.getByRole('list', { name: 'Lines to predict' }).getByRole('textbox').all())

@@ -46,8 +46,10 @@ async function copyAt(folder: string) {
   const asked = await import('../../src/store/questions.ts');
   const keeping = await import('../../src/store/keepQuestions.ts');
   const problem = await import('../../src/store/keepProblem.ts');
+  const left = await import('../../src/store/leftBehind.ts');
   return {
     ...kept,
+    ...left,
     ...deleting,
     ...record,
     ...brought,
@@ -123,6 +125,86 @@ test('one text of the first version that cannot be read is kept, and exported as
   const copy = await copyAt('/');
   expect(await copy.countUnlisted()).toBe(1);
   expect((await copy.keptRecord()).unreadable).toEqual([{ id: 'from-version-1', text: '{"entries":[' }]);
+});
+
+/** The browser's local storage, as far as it is used. */
+function localStorageOf(): Storage {
+  const own = {
+    getItem: (key: string) => (Object.hasOwn(all, key) ? (all as Record<string, string>)[key] : null),
+    setItem: (key: string, text: string) => Object.assign(all, { [key]: text }),
+    removeItem: (key: string) => Reflect.deleteProperty(all, key),
+  };
+  const all = Object.create(own);
+  return all;
+}
+
+describe('a page that went before all was kept', () => {
+  const HELD = { holder: 'tab', about: { changed: 20, stands: 'Judge' } } as const;
+  const further = { attempt: whole, draft: { step: 'judging' }, about: HELD.about };
+  /** One attempt that is kept up to its third entry, and the page that kept it gone. */
+  async function cutOff() {
+    vi.stubGlobal('localStorage', localStorageOf());
+    const copy = await copyAt('/');
+    await copy.beginAttempt('a', begun, { changed: 10, holder: HELD.holder });
+    return copy;
+  }
+
+  test('what was left behind is there when it is opened again, and left behind no longer', async () => {
+    const { leaveBehind } = await cutOff();
+    leaveBehind('a', { holder: HELD.holder, change: further, begun: null });
+    const next = await copyAt('/');
+    expect(await next.keptAttempt('a')).toMatchObject({
+      text: textOf(whole),
+      draft: { step: 'judging' },
+      about: { entries: whole.entries.length, concluded: true, changed: 20, stands: 'Judge' },
+    });
+    expect(Object.keys(localStorage)).toEqual([]);
+  });
+
+  test('one of which nothing was kept yet is kept', async () => {
+    const { leaveBehind } = await cutOff();
+    leaveBehind('b', { holder: HELD.holder, change: further, begun: { began: 1, changed: 1 } });
+    const next = await copyAt('/');
+    expect(await listed(next)).toEqual([
+      ['b', whole.entries.length],
+      ['a', 3],
+    ]);
+    expect((await next.keptAttempt('b'))?.about).toMatchObject({ began: 1, holder: HELD.holder });
+  });
+
+  test.each([
+    ['another tab has it by now', { holder: 'other' }],
+    ['it was kept after all', { change: { ...further, about: { changed: 10 } } }],
+  ])('what is kept stands where %s', async (_, but) => {
+    const { leaveBehind } = await cutOff();
+    leaveBehind('a', { holder: HELD.holder, change: further, begun: null, ...but });
+    expect(await listed(await copyAt('/'))).toEqual([['a', 3]]);
+    expect(Object.keys(localStorage)).toEqual([]);
+  });
+
+  test('what was deleted does not come back', async () => {
+    const copy = await cutOff();
+    copy.leaveBehind('a', { holder: HELD.holder, change: further, begun: null });
+    await copy.deleteAttempt('a');
+    expect(Object.keys(localStorage)).toEqual([]);
+    copy.leaveBehind('a', { holder: HELD.holder, change: further, begun: null });
+    expect(await listed(await copyAt('/'))).toEqual([]);
+    copy.leaveBehind('b', { holder: HELD.holder, change: further, begun: { changed: 1 } });
+    await copy.deleteEverything();
+    expect(await listed(await copyAt('/'))).toEqual([]);
+  });
+
+  test('a text that is none of this page’s does no harm', async () => {
+    const copy = await cutOff();
+    copy.leaveBehind('a', {
+      holder: HELD.holder,
+      change: { ...further, attempt: {} as Attempt },
+      begun: null,
+    });
+    for (const key of Object.keys(localStorage)) localStorage.setItem(`${key}b`, '{');
+    expect(await listed(await copyAt('/'))).toEqual([['a', 3]]);
+    expect(Object.keys(localStorage)).toEqual([]);
+  });
 });
 
 describe('another version of the page', () => {

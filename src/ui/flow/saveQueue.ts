@@ -7,8 +7,9 @@ import type { Attempt } from '../../attempt/record/attempt.ts';
 import type { About } from '../../store/about.ts';
 import type { KeepProblem } from '../../store/keepProblem.ts';
 import { problemOf } from '../../store/keepProblem.ts';
-import type { Change } from '../../store/keptAttempt.ts';
 import { beginAttempt, keepAttempt } from '../../store/keptAttempt.ts';
+import { forgetLeft, leaveBehind } from '../../store/leftBehind.ts';
+import type { Change } from '../../store/putChange.ts';
 import { afterPicture } from './afterPicture.ts';
 
 export interface Keeper {
@@ -40,13 +41,28 @@ export function keeperOf(
 ): Keeper {
   let unbegun = begun;
   let waiting: Change | null = begun === null ? null : { about: {} };
+  let trying: Change | null = null;
   let unkept: Unkept | null = null;
   let isStopped = false;
   let work: Promise<void> | null = null;
 
+  // A page that goes gives the database no time.
+  const leave = () => {
+    const change = [unkept?.change ?? null, trying, waiting].reduce(
+      (earlier, later) => (later === null ? earlier : joined(earlier, later)),
+      null,
+    );
+    if (change === null || isStopped) return;
+    const attempt = unbegun === null ? {} : { attempt: unbegun.attempt };
+    leaveBehind(id, { holder, change: { ...attempt, ...change }, begun: unbegun?.about ?? null });
+  };
   const start = () => {
+    addEventListener('pagehide', leave);
     work ??= keepAll().finally(() => {
       work = null;
+      if (unkept !== null) return;
+      removeEventListener('pagehide', leave);
+      forgetLeft((other) => other === id);
     });
   };
   const keepAll = async () => {
@@ -55,6 +71,7 @@ export function keeperOf(
       const change = joined(unkept?.change ?? null, waiting);
       waiting = null;
       unkept = null;
+      trying = change;
       try {
         if (unbegun !== null)
           await beginAttempt(id, change.attempt ?? unbegun.attempt, { ...unbegun.about, holder });
@@ -66,6 +83,7 @@ export function keeperOf(
         unkept = { change, problem };
         if (!isStopped) onOutcome(problem);
       }
+      trying = null;
     }
   };
   if (waiting !== null) start();
@@ -76,6 +94,7 @@ export function keeperOf(
     },
     stop: () => {
       isStopped = true;
+      removeEventListener('pagehide', leave);
     },
     settled: async () => {
       await work;

@@ -33,7 +33,10 @@ const DRAWN_IN_SLICES: ReadonlySet<Parameters<Send>[0]['type']> = new Set([
   'concluded',
 ]);
 
-export function useFlow(input: InputFrom<typeof attemptMachine>): readonly [AttemptState, Send] {
+/** What is shown, what takes what is done, and the flow itself, which goes ahead of what is shown. */
+export function useFlow(
+  input: InputFrom<typeof attemptMachine>,
+): readonly [AttemptState, Send, AttemptActor] {
   const actor = useActorRef(attemptMachine, { input });
   const [state, setState] = useState<AttemptState>(() => actor.getSnapshot());
   useEffect(() => {
@@ -49,5 +52,5 @@ export function useFlow(input: InputFrom<typeof attemptMachine>): readonly [Atte
     },
     [actor],
   );
-  return [state, send];
+  return [state, send, actor];
 }

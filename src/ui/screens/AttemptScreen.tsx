@@ -56,12 +56,12 @@ interface Props {
 export function AttemptScreen({ openAttempt, problem, onConcluded, onAgain }: Props) {
   const { now } = openAttempt;
   const [before] = useState(() => ({ bench: now.bench, place: now.place }));
-  const [state, send] = useFlow({
+  const [state, send, actor] = useFlow({
     bench: before.bench,
     ...(before.place === undefined ? {} : { place: before.place }),
   });
   const wall = useThinkingTime(before.place?.wall ?? before.bench.run.attempt.entries.at(-1)?.wall ?? 0);
-  const fields = useKeeping(openAttempt, state, wall);
+  const fields = useKeeping(openAttempt, actor, wall);
   const tell: AttemptActor['send'] = useCallback(
     (event) => {
       forgetAfter(fields, event, now.bench.run);
@@ -112,16 +112,15 @@ export function AttemptScreen({ openAttempt, problem, onConcluded, onAgain }: Pr
   );
 }
 
-/** Keeps every change of the log, of the place and of the fields; gives the fields. */
-function useKeeping({ now, keeper }: OpenAttempt, state: AttemptState, wall: () => number): Fields {
+/** Keeps every change of the log, of the place and of the fields, as it happens and before it is drawn; gives the fields. */
+function useKeeping({ now, keeper }: OpenAttempt, actor: AttemptActor, wall: () => number): Fields {
   const last = useRef<{ readonly bench: Bench; readonly place: string } | null>(null);
-  const latest = useRef(state);
-  latest.current = state;
   const keep = useRef(() => {});
   const [fields] = useState(() => fieldsFrom(now.place?.fields ?? {}, () => keep.current()));
   keep.current = () => {
-    const { bench } = latest.current.context;
-    const place = placeOf(latest.current, fields, wall());
+    const state = actor.getSnapshot();
+    const { bench } = state.context;
+    const place = placeOf(state, fields, wall());
     now.bench = bench;
     now.place = place;
     const text = JSON.stringify({ ...place, wall: 0 });
@@ -144,10 +143,11 @@ function useKeeping({ now, keeper }: OpenAttempt, state: AttemptState, wall: () 
     });
     if (isOver) void askToKeep();
   };
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the state is the very occasion
   useEffect(() => {
     keep.current();
-  }, [state]);
+    const { unsubscribe } = actor.subscribe(() => keep.current());
+    return unsubscribe;
+  }, [actor]);
   return fields;
 }
 
