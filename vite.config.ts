@@ -297,6 +297,8 @@ export default defineConfig({
           isolate: false,
           // A browser may stall on a busy machine. What fails twice fails.
           retry: 1,
+          // A page that is asked again and again whether it shows something by now may take its time too.
+          expect: { poll: { timeout: 20_000 } },
         },
       },
     ],

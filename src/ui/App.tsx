@@ -2,7 +2,16 @@
  * The whole page: which screen the address asks for, and the open attempt. The first screen is small; all that
  * simulates and marks is loaded when an attempt begins.
  */
-import { lazy, Suspense, useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react';
+import {
+  lazy,
+  Suspense,
+  useCallback,
+  useDeferredValue,
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useState,
+} from 'react';
 import { Redirect, Route, Router, Switch } from 'wouter';
 import { navigate, useHashLocation } from 'wouter/use-hash-location';
 import { aimNamed } from '../scenario/aims.ts';
@@ -212,7 +221,7 @@ export function App() {
   useEffect(() => {
     if (latest !== null) keepHereLast(latest.id);
   }, [latest]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const title = titleOf(path, onPage);
     if (title !== null) document.title = title;
   }, [path, onPage]);

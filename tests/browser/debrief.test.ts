@@ -280,7 +280,7 @@ test('on paper on request: the full record, all laid open', async () => {
   await page.evaluate(() => Object.assign(globalThis, { print: () => {} }));
   await button(page, 'Print the full record').click();
   await page.emulateMedia({ media: 'print' });
-  expect(await page.getByRole('table', { name: 'Both drawings in words' }).isVisible()).toBe(true);
+  await page.getByRole('table', { name: 'Both drawings in words' }).waitFor();
   expect(await page.getByText('why').last().isVisible()).toBe(true);
   expect(await page.getByRole('button').count()).toBe(0);
   const pages = textOfPages(await page.pdf({ preferCSSPageSize: true }));

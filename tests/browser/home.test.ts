@@ -35,7 +35,7 @@ test('a first visit on a phone: one filled button, in a bar at the bottom, and n
   expect(await link(page, /not tried$/).count()).toBe(36);
   expect(await barriersOn(page)).toEqual([]);
   await toScenarios(page);
-  expect(await page.title()).toBe('Scenarios · Charge point trainer');
+  await expect.poll(() => page.title()).toBe('Scenarios · Charge point trainer');
   expect(await overhang(page)).toBe(0);
   expect(await barriersOn(page)).toEqual([]);
 });

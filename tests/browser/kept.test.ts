@@ -98,7 +98,7 @@ test('killed over a half-typed reading, a judgement, a reason to stop and a conc
   const shown = (await reading.allInnerTexts()).join().split('\n').slice(0, 3);
   await reading.getByLabel('it shows').fill('23');
   await reading.getByRole('radio', { name: 'mV' }).check();
-  const before = await inHand(page);
+  const before = await inHand(page, 2);
   page = await killed(page, '"mV"');
   await heading(page, 'Measure').waitFor();
   const again = page.getByRole('form', { name: /two-pole detector/ });

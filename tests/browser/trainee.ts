@@ -607,6 +607,7 @@ export function figureIn(text: string): { number: string; unit: string; over: bo
 /** Types what the newest instrument shows, as it shows it. */
 export async function writeDown(page: Page, tripped: string | undefined): Promise<void> {
   const reading = page.getByRole('form', { name: /^Write down/ });
+  await reading.waitFor();
   const [text = ''] = await reading.allInnerTexts();
   const shown = text.split('\n').slice(1).join(' ');
   const figure = reading.getByLabel(/^(it shows|high half|tripped after, ms)$/);

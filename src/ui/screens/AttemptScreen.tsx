@@ -2,7 +2,7 @@
  * One attempt from its first test to its debrief: holds the flow machine, keeps the log and the place on the device
  * after every change, and shows the screen that belongs to where the attempt is.
  */
-import { lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { lazy, Suspense, useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { isConverted } from '../../attempt/record/written.ts';
 import type { KeepProblem } from '../../store/keepProblem.ts';
 import { changeAbout, clearHandedIn, keptAttempts } from '../../store/keptAttempt.ts';
@@ -70,7 +70,7 @@ export function AttemptScreen({ openAttempt, problem, onConcluded, onAgain }: Pr
     [fields, now, send],
   );
   useBrowserBack(state, tell);
-  useEffect(() => {
+  useLayoutEffect(() => {
     document.title = attemptTitle(state);
   }, [state]);
   // The sheet for stopping lay over the step when the page was closed.
