@@ -80,8 +80,11 @@ const difference = (page: Page) => page.getByRole('region', { name: 'Difference'
 /** Goes to the step where the detector was put from line to neutral. */
 async function toReading(page: Page): Promise<void> {
   await page.getByLabel('Go to test').selectOption({ label: '2 No vehicle (A) (sure and wrong)' });
-  while (!/L1–N at the outlet/.test((await where(page).textContent()) ?? ''))
+  for (let at = await where(page).textContent(); !/L1–N at the outlet/.test(at ?? ''); ) {
     await button(page, 'Step on').click();
+    await expect.poll(() => where(page).textContent()).not.toBe(at);
+    at = await where(page).textContent();
+  }
 }
 
 const rowOf = async (page: Page, table: string, name: string): Promise<string[]> =>
@@ -96,53 +99,49 @@ const volts = (text: string | undefined): number => Number(/[\d.]+/.exec(text ??
 
 test('steps through it, finds the pole, and is told which reading would have told it', async () => {
   const page = await openReplay({ width: 1280, height: 800 });
-  expect(await where(page).textContent()).toContain('as it was found');
+  await expect.poll(() => where(page).textContent()).toContain('as it was found');
   await toReading(page);
-  const [read, unit, twin] = await rowOf(
-    page,
-    'Voltages at the outlet, through a two-pole detector',
-    'L1–PE',
-  );
+  const table = 'Voltages at the outlet, through a two-pole detector';
+  await expect.poll(async () => volts((await rowOf(page, table, 'L1–N'))[0])).toBeLessThan(5);
+  const [read, unit, twin] = await rowOf(page, table, 'L1–PE');
   expect(read).toBe('not measured');
   expect(volts(unit)).toBeGreaterThan(230);
   expect(volts(twin)).toBe(0);
-  const [readNow] = await rowOf(page, 'Voltages at the outlet, through a two-pole detector', 'L1–N');
-  expect(volts(readNow)).toBeLessThan(5);
 
-  await expect(difference(page).textContent()).resolves.toMatch(/1 of \d+: L1 pole.*closed.*Twin: open/s);
-  await expect(difference(page).textContent()).resolves.toContain('though its coil is not driven');
+  await expect.poll(() => difference(page).textContent()).toMatch(/1 of \d+: L1 pole.*closed.*Twin: open/s);
+  await expect.poll(() => difference(page).textContent()).toContain('though its coil is not driven');
   await button(page, 'Next difference').click();
-  await expect(difference(page).textContent()).resolves.toMatch(/^2 of/);
+  await expect.poll(() => difference(page).textContent()).toMatch(/^2 of/);
   await button(page, 'Previous difference').click();
-  await expect(difference(page).textContent()).resolves.toMatch(/^1 of/);
+  await expect.poll(() => difference(page).textContent()).toMatch(/^1 of/);
   await difference(page).getByText('L1–PE at the outlet would have left 1').waitFor();
 
   // By keyboard, a step back and on; and to the start.
   const before = await where(page).textContent();
   await button(page, 'Step back').focus();
   await page.keyboard.press('Enter');
-  expect(await where(page).textContent()).not.toBe(before);
+  await expect.poll(() => where(page).textContent()).not.toBe(before);
   await button(page, 'Step on').focus();
   await page.keyboard.press('Space');
-  expect(await where(page).textContent()).toBe(before);
+  await expect.poll(() => where(page).textContent()).toBe(before);
   await button(page, 'First').click();
-  expect(await where(page).textContent()).toContain('operation 0 of');
+  await expect.poll(() => where(page).textContent()).toContain('operation 0 of');
 });
 
 test('cards and keys jump to what was sure and wrong; play steps on', async () => {
   const page = await openReplay({ width: 1280, height: 800 });
   await button(page, 'Next sure-and-wrong').click();
-  expect(await where(page).textContent()).toContain('test 1');
+  await expect.poll(() => where(page).textContent()).toContain('test 1');
   await button(page, 'Next sure-and-wrong').click();
-  expect(await where(page).textContent()).toContain('test 2');
+  await expect.poll(() => where(page).textContent()).toContain('test 2');
   await button(page, /^show/).first().click();
-  expect(await where(page).textContent()).toMatch(/test \d/);
+  await expect.poll(() => where(page).textContent()).toMatch(/test \d/);
   expect(await page.evaluate(() => document.activeElement?.id)).toBe('replay-heading');
 
   await button(page, 'First').click();
   // Less motion: one step for each press.
   await button(page, 'Play').click();
-  expect(await where(page).textContent()).toContain('operation 1 of');
+  await expect.poll(() => where(page).textContent()).toContain('operation 1 of');
   await page.emulateMedia({ reducedMotion: 'no-preference' });
   await button(page, 'Play').click();
   await where(page).getByText('operation 3 of').waitFor();
