@@ -118,6 +118,10 @@ const pairText = (pair: readonly string[]): string => pair.map(terminalName).joi
 const momentText = ({ trace }: CursorAsked, at: number): string =>
   `${Number(at.toPrecision(6))} ${trace.of === 'outlet' ? 'ms' : 's'}`;
 
+/** Numbered, so that two orders can be held against each other. */
+const orderText = (question: Question, parts: readonly string[]): string =>
+  parts.map((part, i) => `${i + 1} ${partText(question, part)}`).join('; ');
+
 /** What was given as an answer, in words. */
 export function givenText(question: Question, given: Given): string {
   switch (given.way) {
@@ -131,7 +135,7 @@ export function givenText(question: Question, given: Given): string {
     case 'three-answers':
       return answerText(given.answer);
     case 'order':
-      return given.parts.map((part) => partText(question, part)).join('; ');
+      return orderText(question, given.parts);
     case 'leads':
       return pairText(given.pair);
     case 'touch':
@@ -149,7 +153,7 @@ export function rightAnswerText(question: Question): string {
     case 'three-answers':
       return answerText(question.answer);
     case 'order':
-      return question.answer.map((part) => partText(question, part)).join('; ');
+      return orderText(question, question.answer);
     case 'leads':
       return question.answers.map(pairText).join(', or ');
     case 'touch':

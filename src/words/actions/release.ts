@@ -21,7 +21,7 @@ export const release: ActionWords = {
     'released-live': {
       text: 'releases the plug before its contactor has opened',
       why: 'A plug pulled out live draws an arc at the driver’s hand. So the contactor is heard first, then the lock.',
-      otherwise: 'the lock heard before the contactor',
+      otherwise: 'the plug come free before the contactor was heard to open',
     },
     'no-power': {
       text: 'lets somebody free the plug while its supply is off, by the means on its sheet',
