@@ -37,7 +37,7 @@ export interface Scenario extends Omit<ScenarioFile, '$schema' | 'site' | 'unit'
 }
 
 /** What each latched reason waits for unless the sheet says otherwise (contract). */
-const USUAL_CLEARING: Readonly<Record<LatchReason, Clearing>> = {
+export const USUAL_CLEARING: Readonly<Record<LatchReason, Clearing>> = {
   E: 'state-A',
   F: 'reset',
   diode: 'reset',

@@ -122,7 +122,7 @@ export interface Site {
 }
 
 /** Whether neutral and earth of the supply are one conductor, which may break. */
-export const hasPen = ({ earthing, house }: Pick<Site, 'earthing' | 'house'>): boolean =>
+export const hasPen = ({ earthing, house }: Pick<Site, 'earthing'> & { readonly house?: unknown }): boolean =>
   earthing === 'TN-C-S' || house !== undefined;
 
 export const linesOf = (site: Pick<Site, 'phases'>): readonly Line[] => LINES.slice(0, site.phases);

@@ -12,6 +12,7 @@
  *                              not know
  *   questions  what is asked      when it comes back, and how it was answered      until everything is deleted
  *   desk       `draft`         the job that a tutor is making (deskDraft.ts)     until another takes its place
+ *   desk       `giving draft`  what is about to be given out (givingDraft.ts)     until it is given out
  *   desk       `given:` its id   what was given out, with the notes on what came   until it is deleted
  *   other      `brought over`  that the database which all copies shared (up     for good
  *                              to version 2) was looked through (sharedOnce.ts)

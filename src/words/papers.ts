@@ -11,13 +11,13 @@ export interface PaperLine {
   readonly text: string;
 }
 
-const CLEARING_WORDS: Readonly<Record<Clearing, string>> = {
+export const CLEARING_WORDS: Readonly<Record<Clearing, string>> = {
   'state-A': 'clears when the vehicle is unplugged',
   reset: 'clears by the reset button',
   supply: 'clears by switching the supply off and on',
   self: 'clears by itself when its cause is gone',
 };
-const REASON_WORDS: Readonly<Record<LatchReason, string>> = {
+export const REASON_WORDS: Readonly<Record<LatchReason, string>> = {
   E: 'pilot shorted to PE',
   F: 'contactor failed',
   diode: 'vehicle’s diode missing',
@@ -25,7 +25,7 @@ const REASON_WORDS: Readonly<Record<LatchReason, string>> = {
   direct: 'd.c. trip',
   openPen: 'open PEN',
 };
-const OPEN_PEN_WORDS = {
+export const OPEN_PEN_WORDS = {
   none: 'none',
   'voltage-window': 'voltage window, line to neutral 207 to 253 V, reset by hand',
   'earth-sensing': 'protective conductor against true earth, 70 V',
@@ -186,12 +186,12 @@ export function sheetLines({ site, sheet }: Papers): readonly PaperLine[] {
   ];
 }
 
-const CABLE_WORDS: Readonly<Record<CableKind, string>> = {
+export const CABLE_WORDS: Readonly<Record<CableKind, string>> = {
   sheathed: 'sheathed multicore',
   flat: 'flat twin and earth',
   armoured: 'armoured multicore',
 };
-const METHOD_WORDS: Readonly<Record<Method, string>> = {
+export const METHOD_WORDS: Readonly<Record<Method, string>> = {
   A: 'in conduit in an insulated wall',
   B: 'in conduit or trunking on a wall',
   C: 'clipped direct',

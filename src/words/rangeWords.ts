@@ -26,5 +26,28 @@ export function marginOhms(sum: number, least: number, greatest: number): string
 /** The time in which an outlet has to be dead: that of the test’s limit. */
 export const offWithin = (v: Values): string => `${milliseconds(num(v, 'opening-greatest'))} ms`;
 
+/** Times in which an outlet that opens late might be dead: three and a half times what is allowed, or ten times. */
+export function perhaps(v: Values): string {
+  const text = (seconds: number) =>
+    seconds < 1 ? `${milliseconds(seconds)} ms` : `${Number(seconds.toPrecision(2))} s`;
+  const limit = num(v, 'opening-greatest');
+  return `perhaps ${text(3.5 * limit)} or ${text(10 * limit)}`;
+}
+
+/**
+ * Examples of what a faulty unit would show beside a range that a line states: so far below its least or above its greatest
+ * figure, also where whoever set the job has put another range there.
+ */
+export const below = (v: Values, name: string, by: number, digits = 0): string =>
+  figure(num(v, `${name}-least`) - by, digits);
+export const above = (v: Values, name: string, by: number, digits = 0): string =>
+  figure(num(v, `${name}-greatest`) + by, digits);
+
+const figure = (value: number, digits: number): string => value.toFixed(digits).replace('-', '−');
+
+/** What is said of a figure that something else would give, as long as that lies outside the range. */
+export const unlessWithin = (v: Values, name: string, value: number, text: string): string =>
+  value >= num(v, `${name}-least`) && value <= num(v, `${name}-greatest`) ? '' : text;
+
 /** What a live line shows at an outlet that should be dead. */
 export const LIVE_LINE = 'about 230 V from a line to PE at the outlet';

@@ -1,5 +1,6 @@
 /** Words of what three lines show, at the origin and at the outlet alike. */
 import type { LineWords } from './actionWords.ts';
+import { above, unlessWithin } from './rangeWords.ts';
 import { range } from './values.ts';
 
 /** `where` ends a text, as in "reads … at the outlet". */
@@ -7,7 +8,8 @@ export const threeLines = (where: string, whyInOrder: string): Readonly<Record<s
   'line-to-line': {
     text: (v) => `reads about 400 V between lines ${where} (${range(v, 'line-to-line', 'V')})`,
     why: 'The lines are a third of a turn apart, so two of them stand 1.73 × 230 V apart. A line that is missing or used twice gives another voltage.',
-    otherwise: 'a pair outside that range, such as 450 V, 230 V or 0 V',
+    otherwise: (v) =>
+      `a pair outside that range, such as ${above(v, 'line-to-line', 10)} V${unlessWithin(v, 'line-to-line', 230, ', 230 V')} or 0 V`,
   },
   rotation: {
     text: `shows the lines in the order L1, L2, L3 ${where}`,

@@ -58,3 +58,54 @@ test('a changed job that reads like another is mended by one press, and its file
   await page.getByText('Poor joint in the neutral').first().waitFor();
   expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
 });
+
+test('the next point, the service and the house’s load are set, said where they are wrong, weighed, undone and kept', async () => {
+  const page = await sitDown(opened.browser, opened.url);
+  const field = (name: string | RegExp) => page.getByLabel(name);
+  await page.goto(`${opened.url}#/desk`);
+  await page.getByRole('button', { name: /^Change one thing: Harbour Mews/ }).click();
+  await page.getByRole('heading', { name: 'Is it fair?' }).waitFor();
+  const open = async () => {
+    for (const name of [
+      'Site, unit and sheet',
+      'The service, and what else is on it',
+      'Starting, and giving way',
+    ])
+      await page.locator('summary').filter({ hasText: name }).click();
+  };
+  await open();
+  await field('service, in the papers').selectOption({ label: 'its rating and the house’s demand' });
+  await field(/^service: rating or agreed limit/).fill('60');
+  await field(/^house’s demand by the design/).fill('21');
+  await field(/^house’s load, as found/).fill('1400');
+  await field('next charge point, on the same service').selectOption({ label: 'there is one' });
+  await field(/^next point: takes at most/).fill('16');
+  // Two points and the house may ask more than the service is rated for: said before it is given out.
+  await page.getByText('Worth a look before it is given out:').waitFor({ timeout: 60_000 });
+  await page.getByText('service, in the papers: ').waitFor();
+  await field(/^service sensor/).fill('60');
+  await page.getByText('Worth a look before it is given out:').waitFor({ state: 'detached' });
+  await field(/^next point: draws as found/).fill('20');
+  await page.getByText('0 to 16 A is expected. Until then 0 A stands.').waitFor();
+  await field(/^next point: draws as found/).fill('10');
+  await page.getByText('0 to 16 A is expected.').waitFor({ state: 'detached' });
+  expect(await barriersOn(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(() => field(/^next point: draws as found/).inputValue()).toBe('0');
+  await page.reload();
+  await page.getByRole('heading', { name: 'Is it fair?' }).waitFor();
+  await open();
+  expect(await field(/^next point: takes at most/).inputValue()).toBe('16');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save the file' }).click(),
+  ]);
+  const read = parseScenario(readFileSync(await download.path(), 'utf8'));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  expect(read.scenario.site).toMatchObject({
+    service: { rating: 60, demand: 21 },
+    otherLoads: [{ line: 'L1', power: 1400 }],
+    nextPoint: { ratedCurrent: 16, draws: 0 },
+  });
+  expect(read.scenario.unit.serviceLimit).toBe(60);
+});

@@ -76,6 +76,16 @@ test('equal variants are proved beside the page, and two learners get figures of
   await page.getByText('of 4 people about 2 have the same as somebody else').waitFor();
   await page.getByLabel(/^everybody’s labels/).fill('ash-01\nelm-02\noak-03, fir-04');
   await page.getByText('Each of your 4 labels gets another one.').waitFor();
+  await page.getByLabel('group').fill('Thursday');
+  const word = await page.getByLabel('a word for the board').inputValue();
+  // What was typed and proved outlives the page, as long as it is not given out.
+  await page.getByRole('link', { name: 'Collect' }).click();
+  await page.getByRole('heading', { name: 'Collect' }).waitFor();
+  await page.reload();
+  await page.goto(`${opened.url}#/give`);
+  await page.getByText('Each of your 4 labels gets another one.').waitFor();
+  expect(await page.getByLabel('group').inputValue()).toBe('Thursday');
+  expect(await page.getByLabel('a word for the board').inputValue()).toBe(word);
   await button(page, 'Give it out').click();
   const link = (await page.locator('.link-text').textContent()) ?? '';
   const { giving } = readGiving(JSON.parse(await saved(page, 'Save your own copy')));
@@ -96,6 +106,13 @@ test('equal variants are proved beside the page, and two learners get figures of
     sites.add(JSON.stringify((await inHand(learner)).scenario.site));
   }
   expect(sites.size).toBe(2);
+  // The next lesson has another word and job; the group and its labels are the same.
+  await page.goto(`${opened.url}#/collect`);
+  await page.getByRole('heading', { name: 'Collect' }).waitFor();
+  await page.goto(`${opened.url}#/give`);
+  await expect.poll(() => page.getByLabel(/^everybody’s labels/).inputValue()).toContain('elm-02');
+  expect(await page.getByLabel('a word for the board').inputValue()).not.toBe(word);
+  await page.getByText('Choose a job: then it stands here').waitFor();
 });
 
 test('every file that the desk makes opens in the trainer and passes check: jobs, a giving-out, sealed and not', async () => {

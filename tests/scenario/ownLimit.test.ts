@@ -201,6 +201,42 @@ describe('of all figures that a line states', () => {
       expect(line?.source.basis, one.name).toBe('tutor');
     }
   });
+
+  // By plain arithmetic: an example of what is wrong that lies in the range would be right.
+  test('no example of what a faulty unit would show lies in the range, however wide it is made', () => {
+    const seen = new Set<string>();
+    for (const { action, one, scenario } of all) {
+      const key = `${action.id}/${one.line.id}`;
+      if (seen.has(key)) continue;
+      seen.add(key);
+      const states = one.line.states ?? [];
+      const wider = states.map(({ id, usual }) =>
+        stated(
+          `${action.id}/${id}`,
+          Number((usual + (id.endsWith('-least') ? -1 : 1) * 0.3 * Math.abs(usual)).toFixed(2)),
+        ),
+      );
+      for (const own of [[], wider]) {
+        const line = action.expectations({ ...papersOf(scenario), own }).find(({ id }) => id === one.line.id);
+        const said = line && lineInWords(action.id, line).otherwise;
+        if (said == null || line === undefined) continue;
+        const figures = [...said.matchAll(/−?\d+(?:\.\d+)?/g)].map(([text]) =>
+          Number(text.replace('−', '-')),
+        );
+        for (const { id } of states.filter((state) => state.id.endsWith('-least'))) {
+          const [least, greatest] = ['least', 'greatest'].map((end) =>
+            Number(line.values?.[id.replace(/least$/, end)]),
+          ) as [number, number];
+          expect(greatest, key).toBeGreaterThan(least);
+          expect(
+            figures.filter((figure) => figure >= least && figure <= greatest),
+            `${key}: ${said}`,
+          ).toEqual([]);
+        }
+      }
+    }
+    expect(seen.size).toBeGreaterThan(12);
+  });
 });
 
 test.each([

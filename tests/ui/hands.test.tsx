@@ -23,8 +23,8 @@ import { positionAtStart } from '../../src/ui/flow/position.ts';
 import { useMeasuring } from '../../src/ui/flow/useMeasuring.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
-/** One phase with a tether, three with a socket-outlet, TT with a residual device. */
-const SITES = ['harbour-mews', 'foundry-yard', 'weir-cottage'] as const;
+/** One phase with a tether, three with a socket-outlet, TT with a residual device, a next point on the service. */
+const SITES = ['harbour-mews', 'foundry-yard', 'weir-cottage', 'granary-mews'] as const;
 const VIEWS = ['whole', ...PARTS, 'upright'] as const;
 type View = (typeof VIEWS)[number] | 'strip';
 
@@ -125,6 +125,19 @@ test('which hands there are: all on the whole bench, each in one part, none in a
   expect(hands('upright')).toEqual([...HANDS]);
   expect(PARTS.flatMap(hands)).toEqual([...HANDS]);
   expect(hands('strip')).toEqual([]);
+});
+
+test('the next point is named where there is one, the phone’s bench too, and no hand takes its name for a thing of its own', () => {
+  const named = (id: string, view: View) =>
+    drawn(sceneOn(id), view).figure.labels.filter(({ text }) => text === 'next point');
+  for (const view of ['whole', 'origin', 'upright'] as const) {
+    expect(named('harbour-mews', view), view).toEqual([]);
+    expect(named('granary-mews', view), view).toHaveLength(1);
+  }
+  const [name] = named('granary-mews', 'upright');
+  const { layout } = drawn(sceneOn('granary-mews'), 'upright');
+  for (const [hand, target] of handsOf(layout))
+    expect(name && meet(boxOf(name), targetBox(target)), hand).toBe(false);
 });
 
 test('a phone’s bench is as high as it may be: upright 340, in a strip 104', () => {

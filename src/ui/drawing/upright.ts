@@ -3,7 +3,7 @@
  * other, everything that a hand can move with a finger's target. The conductors are one line with their number.
  */
 import type { Figure, Shape } from './figure.ts';
-import { dashedIf, EMPTY, label, labels, path, rect, shapes, together } from './figure.ts';
+import { dashedIf, EMPTY, joint, label, labels, path, rect, shapes, together } from './figure.ts';
 import type { Hand, HandTargets } from './hands.ts';
 import { handText, isChanged } from './hands.ts';
 import type { Shown } from './layout.ts';
@@ -21,6 +21,9 @@ const RIGHT = WIDTH - LEFT;
 /** Down the page, in drawing units. */
 const Y = {
   origin: 4,
+  /** Where the tails of a next point part, and the origin's box under them. */
+  tails: 6,
+  beside: 11,
   originFoot: 90,
   run: 102,
   unit: 114,
@@ -35,6 +38,8 @@ const ODD_ROOM = WIDTH - LEFT - 10;
 const LINE = 40;
 const DROP = 226;
 const CABLE = [150, 158] as const;
+/** As far as the tails of the next point are drawn. */
+const NEXT = 240;
 
 export const UPRIGHT_HANDS: HandTargets = new Map([
   ['main-switch', { left: 0, top: 0, width: 208, height: 46 }],
@@ -71,9 +76,15 @@ function origin(scene: BenchScene): Figure {
   const { papers, position, now } = scene;
   const { breaker, residualDevice } = papers.site.circuit;
   const isOn = position.supply === 'on';
+  const isAlone = papers.site.nextPoint === undefined;
+  const top = isAlone ? Y.origin : Y.beside;
+  // What is said of the origin begins under the name of the next point.
+  const said = (line: number, text: string, bold = false) =>
+    label(RIGHT, 14 * (line + (isAlone ? 0 : 1)), text, { anchor: 'end', bold });
   return together(
+    isAlone ? EMPTY : nextPoint,
     shapes(
-      rect('box', 18, Y.origin, 2 * (LINE - 18), Y.originFoot - Y.origin),
+      rect('box', 18, top, 2 * (LINE - 18), Y.originFoot - top),
       path('conductor', `M${LINE} 0V14M${LINE} 36V56M${LINE} 78V${Y.run}`),
       ...dashedIf(isChanged('main-switch', position, now), contact(14, 36, position.main === 'on')),
       ...dashedIf(isChanged('circuit', position, now), contact(56, 78, isOn)),
@@ -83,21 +94,25 @@ function origin(scene: BenchScene): Figure {
     labels(
       words(scene, 'main-switch', 76, 28),
       words(scene, 'circuit', 76, 72),
-      label(RIGHT, 14, 'origin', { anchor: 'end', bold: true }),
-      label(RIGHT, 28, `${breaker.type}${breaker.rating}, ${breaker.poles}-pole`, { anchor: 'end' }),
+      said(1, 'origin', true),
+      said(2, `${breaker.type}${breaker.rating}, ${breaker.poles}-pole`),
       ...(residualDevice === null
         ? []
         : [
-            label(
-              RIGHT,
-              42,
+            said(
+              3,
               `type ${residualDevice.type}${residualDevice.delay === 'S' ? ' S' : ''} ${amount(1000 * residualDevice.rated)} mA`,
-              { anchor: 'end' },
             ),
           ]),
     ),
   );
 }
+
+/** Where its tails part, before the main switch: over the words that are touched, its name beside their reach. */
+const nextPoint = together(
+  shapes(joint(LINE, Y.tails), path('conductor', `M${LINE} ${Y.tails}H${NEXT}m-4 -2l4 2l-4 2`)),
+  labels(label(RIGHT, Y.tails + 4, 'next point', { anchor: 'end' })),
+);
 
 /** The circuit, live conductors and PE, to the unit's terminals. */
 function run({ papers, position, now, acts }: BenchScene): Figure {

@@ -31,7 +31,12 @@ export type Asked =
 /** What it tells of the question of that number. */
 export type Answer = { readonly number: number } & (
   | { readonly told: 'so far'; readonly soFar: SoFar }
-  | { readonly told: 'weighed'; readonly view: FairnessView }
+  | {
+      readonly told: 'weighed';
+      readonly view: FairnessView;
+      /** What stands, and would teach something false. */
+      readonly warnings: readonly Problem[];
+    }
   | { readonly told: 'refused'; readonly problems: readonly Problem[] }
   | { readonly told: 'made'; readonly file: object | null }
   | { readonly told: 'compared'; readonly n: number | null; readonly by: readonly Weight[] | null }
@@ -52,11 +57,14 @@ let over = new AbortController();
 let trials: Trials | null = null;
 let alike: readonly string[] = [];
 
-function* weighing(file: unknown): Generator<SoFar | null, FairnessView | readonly Problem[]> {
+type Weighing = Pick<Extract<Answer, { told: 'weighed' }>, 'view' | 'warnings'>;
+
+function* weighing(file: unknown): Generator<SoFar | null, Weighing | readonly Problem[]> {
   const read = yield* readingScenario(file);
   if (!read.ok) return read.problems;
   trials = new Trials(read.scenario, trials);
-  return yield* viewing(read.scenario, trials, alike);
+  const { warnings } = read;
+  return { view: yield* viewing(read.scenario, trials, alike), warnings };
 }
 
 async function weigh(number: number, file: unknown): Promise<void> {
@@ -69,9 +77,9 @@ async function weigh(number: number, file: unknown): Promise<void> {
     SLICE,
   );
   if (result === null) return;
-  if ('table' in result) {
-    alike = result.lookalikes.flatMap(({ causes }) => causes);
-    self.postMessage({ number, told: 'weighed', view: result });
+  if ('view' in result) {
+    alike = result.view.lookalikes.flatMap(({ causes }) => causes);
+    self.postMessage({ number, told: 'weighed', ...result });
   } else self.postMessage({ number, told: 'refused', problems: result });
 }
 

@@ -1,7 +1,7 @@
 /** Words of the test action `c-to-b`. */
 import { GREATEST_OFF_AFTER_NOT_READY, GREATEST_ON_AFTER_READY } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
-import { offWithin } from '../rangeWords.ts';
+import { offWithin, perhaps } from '../rangeWords.ts';
 import { milliseconds } from '../values.ts';
 
 const OFF = `${milliseconds(GREATEST_OFF_AFTER_NOT_READY)} ms`;
@@ -17,7 +17,7 @@ export const cToB: ActionWords = {
       text: (v) => `switches the outlet off within ${offWithin(v)} of the end of the request`,
       why: 'A driver may pull the connector as soon as the vehicle stops asking. If the contactor is still closed, the contacts part live and draw an arc.',
       otherwise: (v) =>
-        `an opening time above ${offWithin(v)}, perhaps 350 ms or 1 s, or an outlet that never goes dead`,
+        `an opening time above ${offWithin(v)}, ${perhaps(v)}, or an outlet that never goes dead`,
     },
     voltage: {
       text: 'leaves voltage on the outlet when the vehicle is back at connected (B)',

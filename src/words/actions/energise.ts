@@ -1,6 +1,7 @@
 /** Words of the test action `energise`. */
 import type { ActionWords } from '../actionWords.ts';
 import { pilotAtRest } from '../pilotWords.ts';
+import { below, unlessWithin } from '../rangeWords.ts';
 import { num } from '../values.ts';
 
 export const energise: ActionWords = {
@@ -37,7 +38,8 @@ export const energise: ActionWords = {
     'twelve-volts': {
       text: (v) => `holds the pilot at ${pilotAtRest(v)} once it is ready`,
       why: 'With nothing plugged in, no current flows through the pilot’s 1 kΩ, so its full voltage stands at the outlet. A wrong voltage makes the unit mistake one state for another.',
-      otherwise: 'another voltage, such as 10.8 V, about 9 V as with a vehicle, or about 0 V',
+      otherwise: (v) =>
+        `another voltage, such as ${below(v, 'high', 0.6, 1)} V${unlessWithin(v, 'high', 9, ', about 9 V as with a vehicle')}, or about 0 V`,
     },
     poles: {
       text: 'has every pole of its contactor open',

@@ -2,6 +2,7 @@
 import { GREATEST_UNLOCK_AFTER_UNPLUGGING } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
 import { pilotAtRest } from '../pilotWords.ts';
+import { below, unlessWithin } from '../rangeWords.ts';
 
 const UNLOCK = `${GREATEST_UNLOCK_AFTER_UNPLUGGING} s`;
 
@@ -21,7 +22,8 @@ export const finish: ActionWords = {
     'twelve-volts': {
       text: (v) => `holds the pilot at ${pilotAtRest(v)}`,
       why: 'With no vehicle, no current flows through the pilot’s 1 kΩ. A lower voltage means that something still loads the pilot, and the unit would look for a vehicle.',
-      otherwise: 'another voltage, such as 10.8 V, or about 9 V as with a vehicle connected',
+      otherwise: (v) =>
+        `another voltage, such as ${below(v, 'high', 0.6, 1)} V${unlessWithin(v, 'high', 9, ', or about 9 V as with a vehicle connected')}`,
     },
     plug: {
       text: 'keeps hold of a plug after the vehicle has gone',

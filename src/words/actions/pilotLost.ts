@@ -2,7 +2,7 @@
 import { GREATEST_OFF_AFTER_EARTH_LOSS } from '../../laws/timing.ts';
 import type { LimitWords, LineWords } from '../actionWords.ts';
 import { pilotAtRest } from '../pilotWords.ts';
-import { LIVE_LINE, offWithin } from '../rangeWords.ts';
+import { below, LIVE_LINE, offWithin, perhaps, unlessWithin } from '../rangeWords.ts';
 import { milliseconds } from '../values.ts';
 
 /** The same time for both. */
@@ -20,7 +20,7 @@ export const lossLines = ({ what, whyOff, whyDead }: Lost): Readonly<Record<stri
     text: (v) => `switches the outlet off within ${offWithin(v)} when ${what} opens`,
     why: whyOff,
     otherwise: (v) =>
-      `an opening time above ${offWithin(v)}, perhaps 350 ms or 1 s, or an outlet that never goes dead`,
+      `an opening time above ${offWithin(v)}, ${perhaps(v)}, or an outlet that never goes dead`,
   },
   voltage: {
     text: `leaves voltage on the outlet while ${what} is open`,
@@ -30,7 +30,8 @@ export const lossLines = ({ what, whyOff, whyDead }: Lost): Readonly<Record<stri
   'as-unplugged': {
     text: (v) => `brings the pilot to ${pilotAtRest(v)} while ${what} is open`,
     why: 'No current flows through the pilot’s 1 kΩ, so no voltage drops there. To the unit this looks like an unplugging, so it need not show a fault.',
-    otherwise: 'another voltage, such as 10.8 V, or about 9 V as if a vehicle were still there',
+    otherwise: (v) =>
+      `another voltage, such as ${below(v, 'high', 0.6, 1)} V${unlessWithin(v, 'high', 9, ', or about 9 V as if a vehicle were still there')}`,
   },
   'offers-again': {
     text: `offers a current again once ${what} is whole again`,

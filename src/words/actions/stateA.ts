@@ -1,7 +1,7 @@
 /** Words of the test action `state-a`. */
 import type { ActionWords } from '../actionWords.ts';
 import { pilotAtRest } from '../pilotWords.ts';
-import { LIVE_LINE } from '../rangeWords.ts';
+import { below, LIVE_LINE, unlessWithin } from '../rangeWords.ts';
 
 export const stateA: ActionWords = {
   purpose: 'Show that the outlet is dead and the pilot rests at 12 V while nothing is connected.',
@@ -17,7 +17,8 @@ export const stateA: ActionWords = {
     high: {
       text: (v) => `holds the pilot at ${pilotAtRest(v)} with no vehicle there`,
       why: 'No current flows through the pilot’s 1 kΩ, so its full voltage stands at the outlet. From a wrong voltage the unit mistakes one state for another.',
-      otherwise: 'another voltage, such as 10.8 V, about 9 V as with a vehicle, or about 0 V',
+      otherwise: (v) =>
+        `another voltage, such as ${below(v, 'high', 0.6, 1)} V${unlessWithin(v, 'high', 9, ', about 9 V as with a vehicle')}, or about 0 V`,
     },
     ready: {
       text: 'shows ready on its display',

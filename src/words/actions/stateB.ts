@@ -1,6 +1,6 @@
 /** Words of the test action `state-b`. */
 import type { ActionWords } from '../actionWords.ts';
-import { LIVE_LINE } from '../rangeWords.ts';
+import { above, below, LIVE_LINE, unlessWithin } from '../rangeWords.ts';
 import { range } from '../values.ts';
 
 export const stateB: ActionWords = {
@@ -22,13 +22,15 @@ export const stateB: ActionWords = {
     high: {
       text: (v) => `brings the pilot’s positive peak to about 9 V (${range(v, 'high', 'V')})`,
       why: 'The vehicle’s 2.74 kΩ and the unit’s own 1 kΩ divide the 12 V of the pilot. At a wrong voltage the unit mistakes one state for another.',
-      otherwise: 'a peak outside that range, such as 8.0 or 10.0 V, or 12 V as with no vehicle',
+      otherwise: (v) =>
+        `a peak outside that range, such as ${below(v, 'high', 0.37, 1)} or ${above(v, 'high', 0.41, 1)} V${unlessWithin(v, 'high', 12, ', or 12 V as with no vehicle')}`,
     },
     offers: {
       text: (v) =>
         `offers a current: the pilot oscillates at about 1 kHz (${range(v, 'frequency', 'Hz')}), its negative peak at about −12 V (${range(v, 'low', 'V')})`,
       why: 'An oscillating pilot tells the vehicle how much it may draw; at a wrong frequency the vehicle refuses. The vehicle’s diode blocks the negative half, so that half keeps its −12 V.',
-      otherwise: 'a steady pilot, a frequency such as 950 Hz, or a negative peak such as −10 V',
+      otherwise: (v) =>
+        `a steady pilot, a frequency such as ${below(v, 'frequency', 30)} Hz, or a negative peak such as ${above(v, 'low', 1.4)} V`,
     },
     'too-much': {
       text: 'offers more current than the lowest of unit rating, cable rating and set limit',

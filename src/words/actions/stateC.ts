@@ -1,6 +1,7 @@
 /** Words of the test action `state-c`. */
 import { GREATEST_ON_AFTER_READY } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
+import { above, below } from '../rangeWords.ts';
 import { threeLines } from '../threeLines.ts';
 import { num, range } from '../values.ts';
 
@@ -31,7 +32,8 @@ export const stateC: ActionWords = {
       text: (v) =>
         `makes the pilot oscillate between about 6 V (${range(v, 'high', 'V')}) and about −12 V (${range(v, 'low', 'V')})`,
       why: 'The vehicle adds 1.3 kΩ to its 2.74 kΩ, which pulls the positive peak from 9 V to 6 V. Its diode blocks the negative half, which keeps its −12 V.',
-      otherwise: 'a peak outside its range, such as 4.9, 6.7 or −10 V, or a steady pilot',
+      otherwise: (v) =>
+        `a peak outside its range, such as ${below(v, 'high', 0.57, 1)}, ${above(v, 'high', 0.17, 1)} or ${above(v, 'low', 1.4)} V, or a steady pilot`,
     },
     'line-to-earth': {
       text: (v) =>

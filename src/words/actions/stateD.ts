@@ -1,6 +1,7 @@
 /** Words of the test action `state-d`. */
 import { GREATEST_VENTILATION } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
+import { above, below } from '../rangeWords.ts';
 import { range } from '../values.ts';
 
 const ON = `${GREATEST_VENTILATION} s`;
@@ -19,7 +20,7 @@ export const stateD: ActionWords = {
     fault: {
       text: (v) => `brings the pilot’s positive peak outside its range for D (${range(v, 'high', 'V')})`,
       why: 'The vehicle’s 2.74 kΩ and 270 Ω in parallel and the unit’s 1 kΩ divide the 12 V of the pilot. Far from 3 V the unit mistakes the request for another state.',
-      otherwise: 'a peak such as 2.3 or 3.8 V',
+      otherwise: (v) => `a peak such as ${below(v, 'high', 0.29, 1)} or ${above(v, 'high', 0.52, 1)} V`,
     },
     voltage: {
       text: 'supplies a vehicle that asks for ventilation (D)',
@@ -30,7 +31,8 @@ export const stateD: ActionWords = {
       text: (v) =>
         `brings the pilot’s positive peak to about 3 V (${range(v, 'high', 'V')}), oscillating or steady`,
       why: 'The vehicle’s 2.74 kΩ and 270 Ω in parallel and the unit’s 1 kΩ divide the 12 V of the pilot. Far from 3 V the unit mistakes the request for another state.',
-      otherwise: 'a peak outside that range, such as 2.3 or 3.8 V',
+      otherwise: (v) =>
+        `a peak outside that range, such as ${below(v, 'high', 0.29, 1)} or ${above(v, 'high', 0.52, 1)} V`,
     },
     'air-moves': {
       text: 'stands in a place with enough fresh air for such a vehicle',

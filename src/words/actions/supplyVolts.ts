@@ -1,5 +1,6 @@
 /** Words of the test action `supply-volts`. */
 import type { ActionWords } from '../actionWords.ts';
+import { above, below } from '../rangeWords.ts';
 import { threeLines } from '../threeLines.ts';
 import { is, num, range } from '../values.ts';
 
@@ -21,7 +22,8 @@ export const supplyVolts: ActionWords = {
     'line-to-neutral': {
       text: (v) => `reads about 230 V from line to neutral (${range(v, 'line-to-neutral', 'V')})`,
       why: 'The distributor may deliver 230 V + 10 % − 6 % here, at the supply terminals. Outside that, equipment fails early or switches itself off. A reading beyond by no more than its uncertainty and the last digit does not show that.',
-      otherwise: 'a voltage outside that range, such as 200 or 260 V',
+      otherwise: (v) =>
+        `a voltage outside that range, such as ${below(v, 'line-to-neutral', 16.2)} or ${above(v, 'line-to-neutral', 7)} V`,
     },
     'unit-window': {
       text: (v) =>

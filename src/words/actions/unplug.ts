@@ -2,7 +2,7 @@
 import { GREATEST_OFF_AFTER_UNPLUGGING } from '../../laws/timing.ts';
 import type { ActionWords } from '../actionWords.ts';
 import { pilotAtRest } from '../pilotWords.ts';
-import { LIVE_LINE, offWithin } from '../rangeWords.ts';
+import { below, LIVE_LINE, offWithin, perhaps, unlessWithin } from '../rangeWords.ts';
 import { milliseconds } from '../values.ts';
 
 const OFF = `${milliseconds(GREATEST_OFF_AFTER_UNPLUGGING)} ms`;
@@ -17,7 +17,7 @@ export const unplug: ActionWords = {
       text: (v) => `switches the outlet off within ${offWithin(v)} of the vehicle’s going`,
       why: 'As a connector is pulled, its pilot contact parts before the power contacts. If the contactor opens in that time, they part dead and without an arc.',
       otherwise: (v) =>
-        `an opening time above ${offWithin(v)}, perhaps 350 ms or 1 s, or an outlet that never goes dead`,
+        `an opening time above ${offWithin(v)}, ${perhaps(v)}, or an outlet that never goes dead`,
     },
     voltage: {
       text: 'leaves voltage on the outlet after the vehicle has gone',
@@ -27,7 +27,8 @@ export const unplug: ActionWords = {
     'twelve-volts': {
       text: (v) => `brings the pilot back to ${pilotAtRest(v)} after the vehicle has gone`,
       why: 'No current flows through the pilot’s 1 kΩ any more, so its full voltage is back. That is its positive peak, as it may go on oscillating for a while.',
-      otherwise: 'another voltage, such as 10.8 V, or about 9 V as if a vehicle were still there',
+      otherwise: (v) =>
+        `another voltage, such as ${below(v, 'high', 0.6, 1)} V${unlessWithin(v, 'high', 9, ', or about 9 V as if a vehicle were still there')}`,
     },
     'session-ends': {
       text: 'shows ready for the next vehicle on its display',

@@ -23,6 +23,7 @@ import { testTitle } from '../../../words/testTitles.ts';
 import type { Weighed } from '../../flow/useWeigher.ts';
 import { ProblemList } from '../../parts/Problems.tsx';
 import { FairTable } from './FairTable.tsx';
+import { atTheirFields } from './fieldNames.ts';
 import type { JobFile } from './jobFile.ts';
 import { withAccepted, withAllowed } from './jobFile.ts';
 import { Places } from './Places.tsx';
@@ -104,7 +105,7 @@ function Body({ file, scenario, weighed, onChange }: Props) {
           <p>
             <strong>This job cannot stand as it is.</strong> Take the last change back, or mend this:
           </p>
-          <ProblemList problems={inWords(weighed.problems)} />
+          <ProblemList problems={inWords(atTheirFields(weighed.problems, file))} />
           <LeaveToThem file={file} scenario={scenario} problems={weighed.problems} onChange={onChange} />
         </div>
       );
@@ -121,6 +122,7 @@ function Body({ file, scenario, weighed, onChange }: Props) {
             ).filter(([, answer]) => answer !== null)}
           />
           <WayOut file={file} scenario={scenario} view={weighed.view} onChange={onChange} />
+          <Warnings problems={atTheirFields(weighed.warnings, file)} />
           <Places scenario={scenario} rows={weighed.view.table.rows} />
           <FairTable view={weighed.view} />
           <Facts view={weighed.view} />
@@ -128,6 +130,17 @@ function Body({ file, scenario, weighed, onChange }: Props) {
       );
   }
 }
+
+/** What keeps nobody from giving it out, and would teach something false. */
+const Warnings = ({ problems }: { readonly problems: readonly Problem[] }) =>
+  problems.length === 0 ? null : (
+    <div className="stack">
+      <p>
+        <strong>Worth a look before it is given out:</strong>
+      </p>
+      <ProblemList problems={inWords(problems)} />
+    </div>
+  );
 
 /** Tests that cannot have been signed on a unit with this: one press makes them the trainee's. */
 function LeaveToThem({

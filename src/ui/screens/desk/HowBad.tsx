@@ -104,7 +104,7 @@ function Size({ title, parameter, value, onChange }: SizeProps) {
         label={unit}
         range={{ least: min, greatest: max, unit }}
         value={value}
-        onChange={onChange}
+        onChange={(figure) => (figure === undefined ? undefined : onChange(figure))}
       />
     </div>
   );

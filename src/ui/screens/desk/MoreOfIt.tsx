@@ -8,12 +8,14 @@ import { UNIT_WORDS } from '../../../words/aimJobs.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Before } from './Before.tsx';
 import { FieldRow } from './FieldRow.tsx';
-import type { Field } from './fields.ts';
-import { clockFields, markFields, siteFields, unitFields } from './fields.ts';
+import type { Field, FieldGroup } from './fields.ts';
+import { clockFields, markFields } from './fields.ts';
 import { GatesAside } from './GatesAside.tsx';
 import type { JobFile } from './jobFile.ts';
 import { OwnLimits } from './OwnLimits.tsx';
+import { siteFields } from './siteFields.ts';
 import { Task } from './Task.tsx';
+import { unitFields } from './unitFields.ts';
 
 interface Props {
   readonly file: JobFile;
@@ -25,8 +27,15 @@ interface Props {
 
 export function MoreOfIt({ file, scenario, shows, onChange }: Props) {
   const rows = (fields: readonly Field[]) =>
-    fields.map((field) => (
-      <FieldRow key={field.path.join('.')} file={file} field={field} onChange={onChange} />
+    fields.map((field) => <FieldRow key={field.at} file={file} field={field} onChange={onChange} />);
+  const groups = (all: readonly FieldGroup[]) =>
+    all.map(({ title, fields }) => (
+      <details key={title} className="fold">
+        <summary>
+          <h3>{title}</h3>
+        </summary>
+        {rows(fields)}
+      </details>
     ));
   return (
     <>
@@ -42,10 +51,14 @@ export function MoreOfIt({ file, scenario, shows, onChange }: Props) {
             value=""
             onChange={(site) => (isSite(site) ? onChange(onSite(file, site)) : undefined)}
           />
-          <h3>Site</h3>
-          <div>{rows(siteFields(file))}</div>
-          <h3>Unit, and what its sheet says</h3>
-          <div>{rows(unitFields(file))}</div>
+          <p className="note">
+            Learners read it in the site’s papers and on the unit’s sheet; voltage, loads and paths to true
+            earth they have to find out. Earthing, phases and outlet come with the kind of site.
+          </p>
+          <div className="groups">
+            {groups(siteFields(file))}
+            {groups(unitFields(file))}
+          </div>
         </div>
       </details>
       <details className="fold">
@@ -84,7 +97,7 @@ export function MoreOfIt({ file, scenario, shows, onChange }: Props) {
       </details>
       <details className="fold">
         <summary>
-          <h2>Marks, and the seed</h2>
+          <h2>Marks, clock and seed</h2>
         </summary>
         <div className="stack">
           <p>

@@ -1,6 +1,7 @@
 /** A tutor's job as its file holds it, and every change of it as a function from one file to the next. */
 import INSTALLATIONS from '../../../scenario/aimSites.json' with { type: 'json' };
 import type { SiteId } from '../../../scenario/aims.ts';
+import type { ScenarioInput } from '../../../scenario/schema.ts';
 import { weightsOf } from '../../../scenario/tasks.ts';
 import type { OwnLimit } from '../../../verification/testAction.ts';
 import type { Offered } from '../offered.ts';
@@ -13,6 +14,8 @@ export interface FaultLine {
 /** What this screen reads and changes of a file; whatever else it holds is kept. */
 export interface JobFile extends Offered {
   readonly format: 1;
+  readonly site: ScenarioInput['site'];
+  readonly unit: ScenarioInput['unit'];
   readonly clock: string;
   readonly task?: 'verify' | 'aim' | 'find';
   readonly aim?: string | null;

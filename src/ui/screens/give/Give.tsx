@@ -3,7 +3,7 @@
  * not. Beside the form stands exactly what the learner will see. What was given out is kept here, since the tutor's own
  * copy decides when it is collected.
  */
-import { useCallback, useEffect, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Rung } from '../../../attempt/record/rung.ts';
 import { RUNGS } from '../../../attempt/record/rung.ts';
@@ -11,8 +11,8 @@ import type { Giving } from '../../../desk/giving.ts';
 import { givingId, LONGEST_MINUTES, onRung, readingGiving } from '../../../desk/giving.ts';
 import { heldBy } from '../../../desk/heldBy.ts';
 import { allDealt } from '../../../desk/variantOf.ts';
-import { keptDraft } from '../../../store/deskDraft.ts';
 import { keepGiving } from '../../../store/givings.ts';
+import { WHY_NOT_KEPT } from '../../../words/keeping.ts';
 import { inWords } from '../../../words/problems.ts';
 import { RUNG_NAMES } from '../../../words/rungs.ts';
 import { useSliced } from '../../flow/useSliced.ts';
@@ -25,8 +25,11 @@ import { TextField } from '../../parts/TextField.tsx';
 import { GivenCard } from './GivenCard.tsx';
 import { GivenOut } from './GivenOut.tsx';
 import { JobsChosen } from './JobsChosen.tsx';
-import { labelsIn, Variants } from './Variants.tsx';
-import { drawnDigits, firstWord, secondWord } from './words.ts';
+import { labelsIn } from './labels.ts';
+import type { GivingDrafting, GivingForm } from './useGivingDraft.ts';
+import { useGivingDraft } from './useGivingDraft.ts';
+import { Variants } from './Variants.tsx';
+import { drawnDigits, firstWord } from './words.ts';
 
 const RUNG_OPTIONS = RUNGS.map(String) as readonly `${Rung}`[];
 const RUNG_WORDS = Object.fromEntries(RUNGS.map((rung) => [String(rung), RUNG_NAMES[rung]])) as Record<
@@ -34,46 +37,35 @@ const RUNG_WORDS = Object.fromEntries(RUNGS.map((rung) => [String(rung), RUNG_NA
   string
 >;
 
+const NOBODY: readonly string[] = [];
+
 /** What no job of a set may have. */
 const RULE = { noCritical: true, noUnsound: true };
 
 export function Give() {
-  const [jobs, setJobs] = useState<readonly object[]>([]);
-  const [group, setGroup] = useState('');
-  const [word, setWord] = useState(firstWord);
-  const [rung, setRung] = useState<Rung>(2);
-  const [isHeld, setHeld] = useState(false);
-  const [second, setSecond] = useState(secondWord);
-  const [variants, setVariants] = useState<readonly number[]>([]);
-  const [labels, setLabels] = useState('');
-  const [clears, setClears] = useState(false);
-  const [pass, setPass] = useState('');
-  const [time, setTime] = useState('');
+  const drafting = useGivingDraft();
+  return drafting === null ? <p className="columns">Loading …</p> : <GivingOut drafting={drafting} />;
+}
+
+function GivingOut({ drafting }: { readonly drafting: GivingDrafting }) {
+  const { form, problem } = drafting;
+  const { jobs, group, word, rung, isHeld, second, variants, clears, pass, time } = form;
   const [passphrase, setPassphrase] = useState('');
   const [digits, setDigits] = useState(drawnDigits);
   const [given, setGiven] = useState<Giving | null>(null);
   const [isKept, setKept] = useState(true);
-
-  // What was changed on the desk is what is given out, unless something else is chosen.
-  useEffect(() => {
-    let isStale = false;
-    keptDraft().then(
-      (draft) => {
-        if (!isStale && draft !== null) setJobs((now) => (now.length === 0 ? [draft.file] : now));
-      },
-      () => {},
-    );
-    return () => {
-      isStale = true;
-    };
-  }, []);
+  const change = (part: Partial<GivingForm>) => {
+    drafting.change(part);
+    setGiven(null);
+  };
 
   const wanted = Number(pass) || Math.ceil(0.8 * jobs.length);
   /** How many are to be passed; null of one job alone. */
   const toPass = jobs.length < 2 ? null : Math.min(wanted, jobs.length);
   const minutes = Number(time);
   const isTime = time === '' || (Number.isInteger(minutes) && minutes >= 1 && minutes <= LONGEST_MINUTES);
-  const listed = useMemo(() => (variants.length === 0 ? [] : labelsIn(labels)), [variants, labels]);
+  const labels = useMemo(() => labelsIn(form.labels), [form.labels]);
+  const listed = variants.length === 0 ? NOBODY : labels.listed;
   const giving = useMemo((): Giving | null => {
     if (jobs.length === 0 || word.trim() === '') return null;
     const onIts = jobs.map((job) => onRung(job, rung));
@@ -98,14 +90,6 @@ export function Give() {
     useMemo(() => (giving === null ? null : () => readingGiving(giving)), [giving]),
   );
 
-  const change = useCallback(
-    <T,>(set: (value: T) => void) =>
-      (value: T) => {
-        set(value);
-        setGiven(null);
-      },
-    [],
-  );
   const giveOut = async () => {
     if (giving === null) return;
     const whole: Giving = {
@@ -124,6 +108,7 @@ export function Give() {
       setKept(false);
     }
     setGiven(whole);
+    drafting.given();
   };
 
   return (
@@ -139,19 +124,25 @@ export function Give() {
           </Link>
         }
       />
+      {problem === null ? null : (
+        <p className="columns one" role="alert">
+          <strong>What you type here is not kept.</strong> {WHY_NOT_KEPT[problem]} Give it out before you
+          close the page.
+        </p>
+      )}
       <main className="columns give">
         <div className="wide-stack not-printed">
-          <JobsChosen jobs={jobs} onChange={change(setJobs)} />
+          <JobsChosen jobs={jobs} onChange={(jobs) => change({ jobs })} />
           <section className="stack" aria-labelledby="whom-heading">
             <h2 id="whom-heading">For whom, and how</h2>
             <div className="fields">
-              <TextField label="group" value={group} maxLength={60} onChange={change(setGroup)} />
+              <TextField label="group" value={group} maxLength={60} onChange={(group) => change({ group })} />
               <TextField
                 label="a word for the board"
                 value={word}
                 maxLength={60}
                 error={word.trim() === '' ? 'Without a word nobody can tell one lesson from another.' : null}
-                onChange={change(setWord)}
+                onChange={(word) => change({ word })}
               />
             </div>
             <Keys
@@ -159,21 +150,21 @@ export function Give() {
               options={RUNG_OPTIONS}
               words={RUNG_WORDS}
               value={`${rung}`}
-              onChange={change((value: `${Rung}`) => setRung(Number(value) as Rung))}
+              onChange={(value) => change({ rung: Number(value) as Rung })}
             />
             <Keys
               legend="the debrief"
               options={['at-once', 'held'] as const}
               words={{ 'at-once': 'at once', held: 'held until a second word' }}
               value={isHeld ? 'held' : 'at-once'}
-              onChange={change((value: string) => setHeld(value === 'held'))}
+              onChange={(value) => change({ isHeld: value === 'held' })}
             />
             {isHeld ? (
               <TextField
                 label="the second word, for when all have finished"
                 value={second}
                 maxLength={60}
-                onChange={change(setSecond)}
+                onChange={(second) => change({ second })}
               />
             ) : null}
             <TextField
@@ -182,7 +173,7 @@ export function Give() {
               numeric
               maxLength={3}
               error={isTime ? null : `A whole number from 1 to ${LONGEST_MINUTES} is expected.`}
-              onChange={change(setTime)}
+              onChange={(time) => change({ time })}
             />
             {jobs.length < 2 ? null : (
               <TextField
@@ -190,14 +181,14 @@ export function Give() {
                 value={pass}
                 numeric
                 maxLength={2}
-                onChange={change(setPass)}
+                onChange={(pass) => change({ pass })}
               />
             )}
             <label className="tick">
               <input
                 type="checkbox"
                 checked={clears}
-                onChange={(event) => change(setClears)(event.target.checked)}
+                onChange={(event) => change({ clears: event.target.checked })}
               />
               Shared computers: a code in place of a name, and nothing stays after handing in
             </label>
@@ -206,9 +197,10 @@ export function Give() {
             jobs={jobs}
             word={word}
             variants={variants}
-            onVariants={change(setVariants)}
+            onVariants={(variants) => change({ variants })}
+            typed={form.labels}
             labels={labels}
-            onLabels={change(setLabels)}
+            onTyped={(typed) => change({ labels: typed })}
           />
           <section className="stack" aria-labelledby="seal-heading">
             <h2 id="seal-heading">Sealed?</h2>
@@ -223,10 +215,13 @@ export function Give() {
               </p>
             ) : (
               <TextField
-                label="passphrase (may stay empty: not sealed)"
+                label="passphrase (may stay empty: not sealed); it is kept nowhere"
                 value={passphrase}
                 maxLength={200}
-                onChange={change(setPassphrase)}
+                onChange={(typed) => {
+                  setPassphrase(typed);
+                  setGiven(null);
+                }}
               />
             )}
           </section>
@@ -263,9 +258,8 @@ export function Give() {
               passphrase={passphrase}
               isKept={isKept}
               onAnother={() => {
-                setGiven(null);
+                change({ word: firstWord() });
                 setDigits(drawnDigits());
-                setWord(firstWord());
               }}
             />
           ) : null}

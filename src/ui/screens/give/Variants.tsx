@@ -1,11 +1,11 @@
 /** The same for all, or equal variants one each: proved by workers before they are given out. */
 import { useEffect, useMemo, useState } from 'react';
-import { MOST_LABELS, MOST_VARIANTS } from '../../../desk/giving.ts';
-import { plainWord } from '../../../desk/heldBy.ts';
+import { MOST_VARIANTS } from '../../../desk/giving.ts';
 import { sharing } from '../../../desk/variantOf.ts';
 import { useVariants } from '../../flow/useVariants.ts';
 import { Keys } from '../../parts/Keys.tsx';
 import { TextField } from '../../parts/TextField.tsx';
+import type { Labels } from './labels.ts';
 
 interface Props {
   readonly jobs: readonly object[];
@@ -13,42 +13,23 @@ interface Props {
   /** Those that are given out, by their numbers. */
   readonly variants: readonly number[];
   readonly onVariants: (variants: readonly number[]) => void;
-  /** The labels to deal them out to, as they are typed. */
-  readonly labels: string;
-  readonly onLabels: (labels: string) => void;
+  /** The labels to deal them out to, as they are typed, and what they are. */
+  readonly typed: string;
+  readonly labels: Labels;
+  readonly onTyped: (typed: string) => void;
 }
 
-/** As a label may be in an attempt. */
-const LONGEST_LABEL = 60;
 /** Neighbours at a table, half a class, a class. */
 const COUNTS = ['4', '12', '30'] as const;
 
-const BETWEEN = /[\n,;]/;
-
-/** One a line, or with commas between; each once, and none that no attempt could have. */
-export const labelsIn = (text: string): readonly string[] => [
-  ...new Map(
-    text
-      .split(BETWEEN)
-      .map((label) => label.trim())
-      .filter((label) => label !== '' && label.length <= LONGEST_LABEL)
-      .map((label) => [plainWord(label), label]),
-  ).values(),
-];
-
-export function Variants({ jobs, word, variants, onVariants, labels, onLabels }: Props) {
-  const listed = labelsIn(labels);
+export function Variants({ jobs, word, variants, onVariants, typed, labels, onTyped }: Props) {
+  const { listed, error } = labels;
   const [count, setCount] = useState<(typeof COUNTS)[number]>('30');
   const [asked, setAsked] = useState<{ jobs: readonly object[]; word: string; count: number } | null>(null);
   const isMeant = asked !== null && asked.jobs === jobs && asked.word === word;
   const { proved, isMeasured, unequal, isOver, failed } = useVariants(
     useMemo(() => (isMeant ? asked : null), [isMeant, asked]),
   );
-  // Those of another job or word are none of this one.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the job and the word are the very occasion
-  useEffect(() => {
-    if (variants.length > 0) onVariants([]);
-  }, [jobs, word]);
   const take = () => {
     onVariants(proved);
     setAsked(null);
@@ -58,21 +39,14 @@ export function Variants({ jobs, word, variants, onVariants, labels, onLabels }:
     if (isMeant && isOver && proved.length > 0) take();
   }, [isOver]);
   const wanted = listed.length > 0 ? Math.min(listed.length, MOST_VARIANTS) : Number(count);
-  const tooLong = labels.split(BETWEEN).find((label) => label.trim().length > LONGEST_LABEL);
   const labelsField = (
     <TextField
       label="everybody’s labels, one a line (may stay empty): then no two get the same"
-      value={labels}
+      value={typed}
       lines
       maxLength={20_000}
-      error={
-        listed.length > MOST_LABELS
-          ? `At most ${MOST_LABELS} labels are dealt out to.`
-          : tooLong === undefined
-            ? null
-            : `“${tooLong.trim().slice(0, LONGEST_LABEL)}…” is longer than a label may be (${LONGEST_LABEL} characters).`
-      }
-      onChange={onLabels}
+      error={error}
+      onChange={onTyped}
     />
   );
   const isProving = isMeant && !isOver && failed === null;
