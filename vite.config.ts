@@ -279,7 +279,7 @@ export default defineConfig({
           // Nothing is kept between files but what is read anew to the same end, so modules are loaded once a core.
           isolate: false,
           // Generous: a busy machine is no failure.
-          testTimeout: 60_000,
+          testTimeout: 120_000,
         },
       },
       {
