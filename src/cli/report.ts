@@ -4,14 +4,14 @@ import type { AnyReading } from '../bench/reading.ts';
 import { pairOf } from '../bench/reading.ts';
 import { visible } from '../scenario/quoted.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import type { Verification, VerifiedAction } from '../scenario/verify.ts';
+import type { Verified, VerifiedAction } from '../scenario/verify.ts';
 import { adviceText, limitSum, lineText, stopWhy } from '../words/actions.ts';
 import { refusalText } from '../words/refusals.ts';
 import { editionNamed, sourceText } from '../words/sources.ts';
 import { testTitle } from '../words/testTitles.ts';
 import { unsafeActText } from '../words/unsafeActs.ts';
 
-export function verifyReport({ title, rules }: Scenario, verification: Verification): string {
+export function verifyReport({ title, rules }: Scenario, verification: Verified): string {
   const { conclusion, stopped, actions } = verification;
   return [
     `${visible(title)}: ${conclusion}`,

@@ -1,13 +1,13 @@
 /** What `verify --json` prints. Names and shapes are the contract's. */
 
 import { pairOf } from '../bench/reading.ts';
-import type { Verification } from '../scenario/verify.ts';
+import type { Verified } from '../scenario/verify.ts';
 import { adviceText, limitSum, lineInWords, stopWhy } from '../words/actions.ts';
 import { readingInWords } from '../words/refusals.ts';
 import { sourceText } from '../words/sources.ts';
 import { unsafeInWords } from '../words/unsafeActs.ts';
 
-export function verifyOutput({ conclusion, stopped, actions }: Verification) {
+export function verifyOutput({ conclusion, stopped, actions }: Verified) {
   return {
     conclusion,
     stopped: stopped && { action: stopped.action, why: stopWhy(stopped.action, stopped.line) },

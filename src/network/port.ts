@@ -4,7 +4,7 @@
  * What an instrument makes of it (range, limit, error) is left to the floors above.
  */
 import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
-import { listsOf } from './lists.ts';
+import { listOf, listsOf } from './lists.ts';
 import type { Emf, Injection, OneWay, Phasor, Planes, Port } from './potentials.ts';
 import { difference, inject, portResistances, putDirectCurrents, settleOneWays } from './potentials.ts';
 import type { Reduced } from './reduce.ts';
@@ -74,7 +74,7 @@ export function drive(
 ): Driven {
   // The source is a part that obeys V(a) − V(b) = open + resistance · current, in either direction.
   const parts = [{ port, drop: source.open, onResistance: source.resistance }, ...oneWays];
-  const high = new Float64Array(r.plan.topology.nodes.length);
+  const high = listOf(r.plan.topology.nodes.length);
   putDirectCurrents(r, emfs, injections, 'high', high);
   const currents = settleOneWays(r, high, parts, () => portResistances(r, parts), 1);
   return {

@@ -10,7 +10,7 @@
 import type { Amps, Ohms, Volts } from '../laws/quantities.ts';
 import { complementaryCurrents } from './complementarity.ts';
 import { NotFinite } from './errors.ts';
-import { listsOf } from './lists.ts';
+import { listOf, listsOf } from './lists.ts';
 import type { Reduced } from './reduce.ts';
 import { solveDirect, solveMains } from './solve.ts';
 import type { NodeId } from './topology.ts';
@@ -91,7 +91,7 @@ export function potentials(
   const low = emfs.every((emf) => emf.high === emf.low)
     ? high
     : directPotentials(r, emfs, oneWays, injections, 'low');
-  const halfWave = new Float64Array(r.plan.topology.nodes.length);
+  const halfWave = listOf(r.plan.topology.nodes.length);
   for (const { port, halfWave: amps } of injections) inject(halfWave, port, amps);
   if (injections.some((one) => one.halfWave !== 0)) solveDirect(r, halfWave);
   return {
@@ -123,7 +123,7 @@ function directPotentials(
   injections: readonly Injection[],
   plane: DirectPlane,
 ): { readonly list: Float64Array; readonly currents: Float64Array } {
-  const list = new Float64Array(r.plan.topology.nodes.length);
+  const list = listOf(r.plan.topology.nodes.length);
   putDirectCurrents(r, emfs, injections, plane, list);
   return { list, currents: settleOneWays(r, list, oneWays, () => resistancesOnce(r, oneWays), 0) };
 }
@@ -244,15 +244,16 @@ export function settleOneWays(
   resistances: () => Float64Array,
   free: number,
 ): Float64Array {
-  const idle = list.slice();
+  const [idle, missing] = listsOf(list.length, parts.length);
+  idle.set(list);
   solveDirect(r, idle);
-  const missing = Float64Array.from(parts, ({ port, drop, onResistance }) => {
+  for (const [i, { port, drop, onResistance }] of parts.entries()) {
     if (!(onResistance >= 0)) throw new NotFinite('an on-resistance', onResistance);
-    return drop - difference(idle, port);
-  });
+    missing[i] = drop - difference(idle, port);
+  }
   if (free === 0 && missing.every((volts) => volts >= 0)) {
     list.set(idle);
-    return new Float64Array(parts.length);
+    return listOf(parts.length);
   }
   const currents = complementaryCurrents(resistances(), missing, free);
   for (const [i, { port }] of parts.entries()) inject(list, port, -(currents[i] as number));

@@ -2,11 +2,10 @@
  * Whether the tests that a scenario allows, with what is handed over, can tell what a verdict is about. Legal where they
  * cannot, and then the right verdict is another one than whoever made the scenario may think.
  */
-import { toItsEnd } from '../bench/toItsEnd.ts';
 import { faultsAmong } from '../faults/catalogue.ts';
 import type { Problem } from './problem.ts';
 import type { Scenario } from './scenario.ts';
-import { verifyingOnce } from './verify.ts';
+import { verify } from './verify.ts';
 
 /** What is asked, and the right answers to it where the tests cannot tell, and where they find nothing. */
 const ASKED = {
@@ -20,7 +19,7 @@ const ASKED = {
 } as const;
 
 export function verdictWarnings(scenario: Scenario): readonly Problem[] {
-  const { conclusion } = toItsEnd(verifyingOnce(scenario));
+  const { conclusion } = verify(scenario);
   const { question, untold, sound } = ASKED[scenario.task];
   const hasFault = faultsAmong(scenario.faults).length > 0;
   if (conclusion === 'could not finish')

@@ -54,11 +54,14 @@ export interface VerifyOptions {
   readonly faults?: readonly FaultChoice[];
 }
 
-/** With `everything`, actions that the scenario does not allow are done too: what the unit really is. */
-export const verify = (scenario: Scenario, options: VerifyOptions = {}): Verification =>
-  toItsEnd(verifying(scenario, options));
+/**
+ * What a faultless trainee finds; worked out once (verifyingOnce). With `everything`, actions that the scenario does not
+ * allow are done too: what the unit really is.
+ */
+export const verify = (scenario: Scenario, options: VerifyOptions = {}): Verified =>
+  toItsEnd(verifyingOnce(scenario, options));
 
-/** The same in pieces, one an operation. */
+/** The same done anew, with the bench that is left behind; in pieces, one an operation. */
 export function* verifying(scenario: Scenario, options: VerifyOptions = {}): Generator<null, Verification> {
   const { world, handedOver } = yield* beginning(scenario, options.faults);
   const before = handedOver?.tests.map(({ action }) => action) ?? [];
@@ -135,8 +138,8 @@ export function* workingThrough(
 const known = new Recent<string, Verified>(40);
 
 /**
- * The same without the bench that is left behind. What was worked out is kept: whoever shows how it is done, marks or
- * tells what was true asks for it. Goes by what the scenario holds, so that one that is read again is known.
+ * The same without the bench. What was worked out is kept: whoever shows how it is done, marks or tells what was true
+ * asks for it. Goes by what the scenario holds, so that one that is read again is known.
  */
 export function* verifyingOnce(scenario: Scenario, options: VerifyOptions = {}): Generator<null, Verified> {
   const { faults = scenario.faults } = options;

@@ -51,11 +51,10 @@ export const readingsOf = <Q extends Quantity>(
   quantity: Q,
   when: When,
 ): readonly ReadingOf<Q>[] =>
-  // Of the quantity first: a set-up is looked at in many ways, and few samples have any one quantity.
-  observed.samples.flatMap((sample) => {
-    const own = sample.readings.filter((r) => isOf(r, quantity));
-    return own.length > 0 && when(sample.setUp, sample) ? own : [];
-  });
+  observed.samples
+    // Of the quantity first: a set-up is looked at in many ways, and few samples have any one quantity.
+    .filter((sample) => sample.readings.some((r) => isOf(r, quantity)) && when(sample.setUp, sample))
+    .flatMap(({ readings }) => readings.filter((r) => isOf(r, quantity)));
 
 /** Readings of a quantity between these two terminals, either way round. */
 export const between = <R extends Reading>(readings: readonly R[], a: string, b: string): readonly R[] =>

@@ -22,6 +22,9 @@ export const stepsOn = onceOnPapers((action, papers): readonly Operation[] =>
   action.steps(papers).map(written),
 );
 
+/** What a correct unit gives, to be said beforehand. */
+export const figuresOn = onceOnPapers((action, papers) => action.figures(papers));
+
 interface OnPapers {
   readonly expectations: readonly Expectation[];
   readonly limits: readonly Limit[];

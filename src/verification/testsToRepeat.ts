@@ -6,6 +6,7 @@
 import type { Component } from '../faults/components.ts';
 import { COMPONENTS } from '../faults/components.ts';
 import type { Family } from '../faults/families.ts';
+import { onPapers } from './onPapers.ts';
 import type { Papers, TestAction } from './testAction.ts';
 
 /** `not shown`: something that it should have shown it did not, so that it counts as not done. */
@@ -51,5 +52,7 @@ export function testsToRepeat(
 }
 
 /** Every family that a broken line or a failed limit of this test would point to. */
-const pointsOf = (action: TestAction, papers: Papers): readonly Family[] =>
-  [...action.expectations(papers), ...action.limits(papers)].flatMap(({ points }) => points);
+const pointsOf = (action: TestAction, papers: Papers): readonly Family[] => {
+  const { expectations, limits } = onPapers(action, papers);
+  return [...expectations, ...limits].flatMap(({ points }) => points);
+};

@@ -9,12 +9,13 @@ import { readFileSync } from 'node:fs';
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
+import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import { emfsOf, valuesOf } from '../../src/bench/wiring.ts';
 import { difference, potentials } from '../../src/network/potentials.ts';
 import { reduce } from '../../src/network/reduce.ts';
 import { benchOf, type Scenario } from '../../src/scenario/scenario.ts';
 import { parseScenario } from '../../src/scenario/scenarioText.ts';
-import { verify } from '../../src/scenario/verify.ts';
+import { verifying } from '../../src/scenario/verify.ts';
 import { CHARGE, doing } from '../bench/build.ts';
 import { openBrowser } from '../browser/browsers.ts';
 import { settleComplaints } from '../browser/complaints.ts';
@@ -108,17 +109,18 @@ async function againstSimulator(scenario: Scenario): Promise<void> {
 async function verification(file: string): Promise<void> {
   const scenario = scenarioIn(file);
   const times: number[] = [];
-  for (let i = 0; i < WARM_UP; i++) verify(scenario);
-  for (let i = 0; i < RUNS; i++) times.push(await milliseconds(() => verify(scenario)));
-  const { actions, world } = verify(scenario);
-  const [solves, anew, events] = [
+  const anew = () => toItsEnd(verifying(scenario));
+  for (let i = 0; i < WARM_UP; i++) anew();
+  for (let i = 0; i < RUNS; i++) times.push(await milliseconds(anew));
+  const { actions, world } = anew();
+  const [solves, distinct, events] = [
     world.counts.solves,
     world.wiring.solved.size,
     world.counts.chartEvents,
   ].map((count) => count / actions.length) as [number, number, number];
   console.log(
     `  ${file}: ${medianOf(times).toFixed(1)} ms, ${actions.length} actions, per action ` +
-      `${solves.toFixed(1)} solves (${anew.toFixed(1)} anew) and ${events.toFixed(1)} chart events`,
+      `${solves.toFixed(1)} solves (${distinct.toFixed(1)} anew) and ${events.toFixed(1)} chart events`,
   );
   if (file !== SOUND_SINGLE_PHASE) return;
   hold(

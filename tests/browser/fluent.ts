@@ -16,8 +16,7 @@ import type { Outcome } from '../../src/bench/perform.ts';
 import type { AnyReading } from '../../src/bench/reading.ts';
 import type { Probe, Terminal } from '../../src/bench/terminals.ts';
 import { terminalsIn } from '../../src/bench/terminals.ts';
-import { toItsEnd } from '../../src/bench/toItsEnd.ts';
-import { verifyingOnce } from '../../src/scenario/verify.ts';
+import { verify } from '../../src/scenario/verify.ts';
 import type { Site } from '../../src/site/site.ts';
 import { AT_HAND, actsAtHand, readingsAtHand, rowsAtHand } from '../../src/ui/flow/atHand.ts';
 import type { Happened } from '../../src/ui/flow/bench.ts';
@@ -665,7 +664,7 @@ async function onceShown(page: Page, action: TestAction): Promise<Run> {
   for (const began = Date.now(); ; await page.waitForTimeout(50)) {
     const run = await inHand(page);
     const { lines } = truthOf(run, action, lastSitting(run, action.id));
-    const due = toItsEnd(verifyingOnce(run.scenario)).actions.find((one) => one.action.id === action.id);
+    const due = verify(run.scenario).actions.find((one) => one.action.id === action.id);
     const missing = lines.filter(
       ({ id, finding }) =>
         finding === 'not shown' &&

@@ -6,13 +6,14 @@ import { describe, expect, test } from 'vitest';
 import { mark } from '../../src/attempt/marks/mark.ts';
 import type { OperationInput } from '../../src/bench/operation.ts';
 import type { Reading } from '../../src/bench/reading.ts';
+import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import type { World } from '../../src/bench/world.ts';
 import type { FaultChoice } from '../../src/faults/catalogue.ts';
 import { entryNamed } from '../../src/faults/catalogue.ts';
 import { testerFaults } from '../../src/faults/testerFaults.ts';
 import { readScenario } from '../../src/scenario/readScenario.ts';
 import { benchOf } from '../../src/scenario/scenario.ts';
-import { verify } from '../../src/scenario/verify.ts';
+import { verify, verifying } from '../../src/scenario/verify.ts';
 import { benchWith, doing, MAKE_DEAD, read } from '../bench/build.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { faultlessAttempt } from '../helpers/trainee.ts';
@@ -145,7 +146,7 @@ describe('a detector whose lead parts in use', () => {
   test.each(['home', 'yard', 'rod'] as const)(
     'on %s it stops at the first place, with nothing touched',
     (on) => {
-      const { conclusion, stopped, actions, world } = verify(scenarioOn(on, [PARTS]));
+      const { conclusion, stopped, actions, world } = toItsEnd(verifying(scenarioOn(on, [PARTS])));
       expect(conclusion).toBe('could not finish');
       expect(stopped).toEqual({ action: 'prove-dead', line: 'detector-proves' });
       expect(actions.at(-1)?.action.id).toBe('prove-dead');

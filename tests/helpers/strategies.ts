@@ -9,9 +9,8 @@ import type { Attempt, NotedOf } from '../../src/attempt/record/attempt.ts';
 import type { Run } from '../../src/attempt/record/run.ts';
 import { note, startRun } from '../../src/attempt/record/run.ts';
 import type { Rung } from '../../src/attempt/record/rung.ts';
-import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
-import { verifyingOnce } from '../../src/scenario/verify.ts';
+import { verify } from '../../src/scenario/verify.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
 import type { Person, Ways } from './person.ts';
 import {
@@ -114,7 +113,7 @@ const repeatedAsTold: Strategy = {
 };
 
 const expectedTests = (scenario: Scenario): readonly TestAction[] =>
-  toItsEnd(verifyingOnce(scenario)).actions.map(({ action }) => action);
+  verify(scenario).actions.map(({ action }) => action);
 
 function tenPerCent(shown: NotedOf<'observation'>): NotedOf<'observation'> {
   const raised = (['low', 'duty', 'amps', 'tripMs'] as const).flatMap((name) =>

@@ -19,10 +19,9 @@ import { act, note, startRun } from '../../src/attempt/record/run.ts';
 import type { Rung } from '../../src/attempt/record/rung.ts';
 import type { Operation, OperationInput } from '../../src/bench/operation.ts';
 import { operation } from '../../src/bench/operation.ts';
-import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
-import { verify, verifyingOnce } from '../../src/scenario/verify.ts';
+import { verify } from '../../src/scenario/verify.ts';
 import { unplug } from '../../src/verification/offer.ts';
 import { procedure, stillToDo } from '../../src/verification/procedure.ts';
 import type { TestAction } from '../../src/verification/testAction.ts';
@@ -46,7 +45,7 @@ export interface Habits {
 
 /** The tests that a faultless trainee does. */
 const expectedTests = (scenario: Scenario): readonly TestAction[] =>
-  toItsEnd(verifyingOnce(scenario)).actions.map(({ action }) => action);
+  verify(scenario).actions.map(({ action }) => action);
 
 const faultless = new WeakMap<Scenario, Attempt>();
 

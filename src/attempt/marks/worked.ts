@@ -10,7 +10,7 @@ import { TYPED_UNITS } from '../../bench/readings/display.ts';
 import { toItsEnd } from '../../bench/toItsEnd.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import type { Verified } from '../../scenario/verify.ts';
-import { failsTester, verifyingOnce } from '../../scenario/verify.ts';
+import { failsTester, verify, verifyingOnce } from '../../scenario/verify.ts';
 import { goesOn, procedure, stillToDo } from '../../verification/procedure.ts';
 import type { TestAction } from '../../verification/testAction.ts';
 import type { Attempt, NotedOf } from '../record/attempt.ts';
@@ -98,7 +98,7 @@ export function rightConclusion(
   now: Verified = toItsEnd(verifyingAtEnd(run)),
 ): NotedOf<'conclusion'> {
   const { scenario, repairs } = run;
-  const met = toItsEnd(verifyingOnce(scenario));
+  const met = verify(scenario);
   const about = verdictIsAbout(scenario, { asMet: met, asNow: now });
   // What no test that is allowed shows cannot be named.
   const isShown = met.conclusion === 'not sound' || failsTester(met);

@@ -6,6 +6,7 @@ import { drawer, inDrawnOrder } from '../../bench/draw.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import { papersOf } from '../../scenario/scenario.ts';
 import { ACTIONS } from '../../verification/actions.ts';
+import { figuresOn } from '../../verification/onPapers.ts';
 import type { Source } from '../../verification/sources.ts';
 import type { Expectation, Figure, TestAction, Untold, Values } from '../../verification/testAction.ts';
 import type { Answer, EntryOf } from './attempt.ts';
@@ -102,7 +103,7 @@ export function linesToChooseFrom(scenario: Scenario, action: TestAction): reado
 
 export function testFigures(scenario: Scenario, action: TestAction): readonly Figure[] {
   const asked = scenario.lines[action.id];
-  return action.figures(papersOf(scenario)).filter(({ id }) => asked === undefined || asked.includes(id));
+  return figuresOn(action, papersOf(scenario)).filter(({ id }) => asked === undefined || asked.includes(id));
 }
 
 /** Whether a figure that was said counts as right; one that was not said does not. */

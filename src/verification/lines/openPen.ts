@@ -12,6 +12,7 @@ import {
   outletDead,
   outletSupplied,
   readingsOf,
+  samplesWhen,
   showsVoltage,
   type When,
 } from '../judging.ts';
@@ -31,10 +32,10 @@ const metered = (
   between(readings, 'met', parted(papers)).filter(({ tool }) => tool === 'meter');
 
 /** Read 5 s or more after a hazard began, and while it lasts. */
-const afterFiveSeconds =
-  (papers: Papers, o: Observed): When =>
-  ({ supply, standIn }, sample) => {
-    const during = hazards(papers, o).find(({ samples }) => samples.includes(sample));
+const afterFiveSeconds = (papers: Papers, o: Observed): When => {
+  const all = hazards(papers, o);
+  return ({ supply, standIn }, sample) => {
+    const during = all.find(({ samples }) => samples.includes(sample));
     const at = sample.readings[0]?.at ?? sample.seen.at;
     return (
       supply === 'on' &&
@@ -44,6 +45,7 @@ const afterFiveSeconds =
       at - during.began >= OPEN_PEN_TIME
     );
   };
+};
 
 /** Whether the unit said that it was charging just before: what never closed cannot be heard to open. */
 const supplyingBefore = (o: Observed, first: Sample | undefined): boolean =>
@@ -152,10 +154,7 @@ export const openPen: TestLines = {
       of: 'unit',
       points: ['supply-wiring', 'switching'],
       judge: (o) =>
-        judgeAll(
-          o.samples.filter((s) => afterFiveSeconds(papers, o)(s.setUp, s)),
-          ({ seen }) => seen.indicator === 'fault',
-        ),
+        judgeAll(samplesWhen(o, afterFiveSeconds(papers, o)), ({ seen }) => seen.indicator === 'fault'),
     },
     {
       id: 'onto-hazard',

@@ -6,8 +6,7 @@ import type { Attempt } from '../../../src/attempt/record/attempt.ts';
 import { rightPrediction } from '../../../src/attempt/record/prediction.ts';
 import { act, note, startRun } from '../../../src/attempt/record/run.ts';
 import { operation } from '../../../src/bench/operation.ts';
-import { toItsEnd } from '../../../src/bench/toItsEnd.ts';
-import { verifyingOnce } from '../../../src/scenario/verify.ts';
+import { verify } from '../../../src/scenario/verify.ts';
 import { actionNamed } from '../../../src/verification/actions.ts';
 import { procedure } from '../../../src/verification/procedure.ts';
 import { sumsInWords } from '../../../src/words/sums.ts';
@@ -36,8 +35,7 @@ const asOnACorrectUnit: Ways = {
 /** Every expected test twice: first one way, then the other. */
 function twice({ scenario, file }: typeof mill, first: Ways, second: Ways, rung: 2 | 4): Attempt {
   let run = startRun(scenario, file, { rung });
-  for (const { action } of toItsEnd(verifyingOnce(scenario)).actions)
-    run = doTest(doTest(run, action, first), action, second);
+  for (const { action } of verify(scenario).actions) run = doTest(doTest(run, action, first), action, second);
   return note(run, rightConclusion(run), 0).attempt;
 }
 
@@ -71,7 +69,7 @@ type Predict = NonNullable<Ways['predict']>;
 describe('prediction', () => {
   const ofAll = (first: Predict, second?: Predict) => {
     let run = startRun(sound.scenario, sound.file, { rung: 2 });
-    for (const { action } of toItsEnd(verifyingOnce(sound.scenario)).actions.slice(0, 6)) {
+    for (const { action } of verify(sound.scenario).actions.slice(0, 6)) {
       const right = rightPrediction(run, action);
       if (second !== undefined) run = note(run, first(right, run, action), 0);
       run = doTest(run, action, { predict: second ?? first });
@@ -95,7 +93,7 @@ describe('judgement', () => {
   test('not shown, where nothing was looked at, is no judgement', () => {
     const { scenario, file } = sound;
     let run = startRun(scenario, file);
-    for (const { action } of toItsEnd(verifyingOnce(scenario)).actions) {
+    for (const { action } of verify(scenario).actions) {
       run = note(run, rightPrediction(run, action), 0);
       run = act(run, action.id, operation({ op: 'wait', seconds: 1 }), 0).run;
       const judged = rightJudgement(run, action);

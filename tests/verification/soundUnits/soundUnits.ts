@@ -3,7 +3,7 @@
  * site. A file a kind, so that they run side by side.
  */
 import { expect, test } from 'vitest';
-import { type Verification, verify } from '../../../src/scenario/verify.ts';
+import { type Verified, verify } from '../../../src/scenario/verify.ts';
 import { scenarioOf } from '../../scenario/build.ts';
 import { type Configuration, type Kind, sampleConfigurations } from '../configurations.ts';
 
@@ -11,11 +11,11 @@ const SEED = 4711;
 /** Of each kind of site; `npm run soak` takes the first 500 of the same row. */
 const COUNT = Number(process.env.SOUND_UNITS ?? 100);
 
-const verified = ({ site, sheet, seed }: Configuration): Verification =>
+const verified = ({ site, sheet, seed }: Configuration): Verified =>
   verify(scenarioOf({ site, sheet, seed }));
 
 /** What was not met, of the unit or of the circuit, and unsafe acts: none of them is the fault of a faultless trainee. */
-const complaints = ({ actions, stopped }: Verification): readonly string[] => [
+const complaints = ({ actions, stopped }: Verified): readonly string[] => [
   ...actions.flatMap(({ action, expectations, unsafe }) => [
     ...expectations
       .filter(({ finding }) => finding !== 'met')
