@@ -108,4 +108,13 @@ test('the next point, the service and the house’s load are set, said where the
     nextPoint: { ratedCurrent: 16, draws: 0 },
   });
   expect(read.scenario.unit.serviceLimit).toBe(60);
+  // Another job begun on the desk takes its place, and it can be gone back to, undo and all.
+  await page.goto(`${opened.url}#/desk`);
+  await page.getByRole('button', { name: /^Change one thing: Abbey Grange/ }).click();
+  await page.getByText('from Abbey Grange').waitFor();
+  await page.getByRole('link', { name: 'Shelf' }).click();
+  await page.getByText('The one before it: Harbour Mews').waitFor();
+  await page.getByRole('button', { name: 'Go back to it' }).click();
+  await page.getByText('from Harbour Mews').waitFor();
+  expect(await page.getByRole('button', { name: 'Undo' }).isEnabled()).toBe(true);
 });
