@@ -10,8 +10,8 @@ import { Foot } from '../../parts/Foot.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { Problems } from '../../parts/Problems.tsx';
 import { TextField } from '../../parts/TextField.tsx';
-import { GivenCard } from './GivenCard.tsx';
 import { GivenOut } from './GivenOut.tsx';
+import { LookedAt } from './LookedAt.tsx';
 
 export function GivenAgain({ id }: { readonly id: string }) {
   const giving = useKeptGiving(id);
@@ -52,7 +52,7 @@ export function GivenAgain({ id }: { readonly id: string }) {
           <>
             <section className="stack preview not-printed" aria-labelledby="seen-heading">
               <h2 id="seen-heading">The learner sees</h2>
-              <GivenCard read={result.value} beside={() => null} />
+              <LookedAt read={result.value} />
             </section>
             {wants ? (
               <form
