@@ -58,6 +58,8 @@ export interface LineOutcome {
   readonly test: string;
   readonly id: string;
   readonly values: DebriefLine['values'];
+  /** Whom it speaks of. */
+  readonly subject: DebriefLine['subject'];
   /** Null where it was not answered or not asked. */
   readonly predicted: boolean | null;
   readonly judged: boolean | null;
@@ -300,6 +302,7 @@ const outcomeOf = (line: DebriefLine): LineOutcome => ({
   test: line.test,
   id: line.id,
   values: line.values,
+  subject: line.subject,
   predicted:
     line.predicted === null && !line.leftAlone ? null : line.leftAlone || line.predicted === line.right,
   judged: line.judged === null || line.judgement === null ? null : line.judged === line.judgement,

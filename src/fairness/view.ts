@@ -10,7 +10,7 @@ import { applicableActions, papersOf } from '../scenario/scenario.ts';
 import type { Verified } from '../scenario/verify.ts';
 import { verifyingOnce } from '../scenario/verify.ts';
 import { actionNamed } from '../verification/actions.ts';
-import type { TestAction, Values } from '../verification/testAction.ts';
+import type { Expectation, TestAction, Values } from '../verification/testAction.ts';
 import type { Place, Shown } from './cell.ts';
 import { difference, figureAt } from './cell.ts';
 import type { Progress } from './dictionary.ts';
@@ -71,7 +71,7 @@ export interface ShownLimit {
   readonly most: boolean;
 }
 
-export interface ShownLine {
+export interface ShownLine extends Pick<Expectation, 'of' | 'should'> {
   readonly kind: 'line';
   readonly test: string;
   readonly id: string;
@@ -212,7 +212,9 @@ function* shownOf(scenario: Scenario): Generator<unknown, FairnessView['shown']>
   }
   for (const { action, expectations } of own.actions) {
     const line = expectations.find(({ finding }) => finding === 'broken')?.expectation;
-    if (line !== undefined) return { kind: 'line', test: action.id, id: line.id, values: line.values ?? {} };
+    if (line === undefined) continue;
+    const { id, values = {}, of, should } = line;
+    return { kind: 'line', test: action.id, id, values, of, should };
   }
   return null;
 }

@@ -12,6 +12,8 @@ export interface DeskDraft {
   readonly before: readonly object[];
   /** When it was last changed, ms. */
   readonly at: number;
+  /** One that was made before it, and left for it; null: there was none. */
+  readonly previous: Omit<DeskDraft, 'previous'> | null;
 }
 
 /** Null where there is none. Rejects where the browser keeps nothing. */
@@ -25,6 +27,11 @@ export const keepDraft = (draft: DeskDraft): Promise<void> =>
 
 /** What another version kept may be anything. */
 function draftIn(kept: unknown): DeskDraft | null {
+  const one = oneIn(kept);
+  return one && { ...one, previous: oneIn((kept as { previous?: unknown }).previous) };
+}
+
+function oneIn(kept: unknown): DeskDraft['previous'] {
   if (typeof kept !== 'object' || kept === null) return null;
   const { file, from, before, at } = kept as Partial<Record<keyof DeskDraft, unknown>>;
   if (typeof file !== 'object' || file === null) return null;

@@ -100,7 +100,11 @@ const SCREEN_NAMES: Readonly<Record<string, string>> = {
 function titleOf(path: string, onPage: AttemptOnPage | null): string | null {
   const aim = aimNamed(path.split('/')[2] ?? '');
   if (path === '/attempt') return onPage?.kind === 'open' ? null : pageTitle();
-  return pageTitle(path.startsWith('/aim/') && aim !== null ? AIM_WORDS[aim.id].question : PAGE_TITLES[path]);
+  return pageTitle(
+    path.startsWith('/aim/') && aim !== null
+      ? AIM_WORDS[aim.id].question
+      : PAGE_TITLES[path.replace(/^\/give\/.+/, '/give/')],
+  );
 }
 
 /** What is opened comes with a file of the page of its own. */

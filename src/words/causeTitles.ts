@@ -178,4 +178,10 @@ export const causeTitle = (id: string): string =>
 
 /** Several at once; none of them: nothing is wrong. */
 export const causesTitle = (ids: readonly string[]): string =>
-  ids.length === 0 ? causeTitle(NO_CAUSE) : ids.map(causeTitle).join(', and ');
+  ids.length === 0
+    ? causeTitle(NO_CAUSE)
+    : ids.map((id, i) => (i === 0 ? causeTitle(id) : inSentence(causeTitle(id)))).join(', and ');
+
+/** A capital that begins a word goes; one of an abbreviation, of a line or of a symbol stays. */
+const inSentence = (title: string): string =>
+  /^[A-Z][a-z’.]/.test(title) && !/^(Ze|Zs)\b/.test(title) ? title[0]?.toLowerCase() + title.slice(1) : title;

@@ -1,4 +1,5 @@
 /** What a tutor reads of a job while it is made: whether it is fair, in plain words. */
+import { TYPED_UNITS } from '../bench/readings/display.ts';
 import { RULES } from '../bench/readings/quantities.ts';
 import type { Quantity } from '../bench/readings/quantity.ts';
 import type { FairnessView } from '../fairness/view.ts';
@@ -8,14 +9,15 @@ import { amountText, THIN, three } from './amounts.ts';
 
 import { testTitle } from './testTitles.ts';
 
-/** A figure of a display, by its name there and what it was read of. */
+/** A figure of a display, by its name there and what it was read of: with as many digits as the instrument shows. */
 export function readText(value: number, name: string, of: string): string {
   if (name === 'tripMs') return amountText(value / 1000, 's');
   if (name === 'duty') return `${three(100 * value)}${THIN}%`;
   if (name === 'frequency') return amountText(value, 'Hz');
   if (name === 'heard') return amountText(value, 's');
   const [quantity = ''] = of.split(' ');
-  return amountText(value, RULES[quantity as Quantity].unit);
+  const { unit, decimals } = RULES[quantity as Quantity].display(Math.abs(value), {});
+  return `${(value / TYPED_UNITS[unit]).toFixed(decimals).replace('-', '−')}${unit === '' ? '' : THIN}${unit}`;
 }
 
 /** `at A, at B and at C`, four at most. */

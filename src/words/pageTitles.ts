@@ -19,6 +19,7 @@ export const PAGE_TITLES: Readonly<Record<string, string>> = {
   '/words': 'Words',
   '/desk/marks': 'How marks are made',
   '/give': 'Give out',
+  '/give/': 'Given out',
   '/collect': 'Collect',
   '/accessibility': 'Accessibility',
 };

@@ -12,7 +12,7 @@ import type { PartName } from '../scenario/tasks.ts';
 export const HURDLE_WORDS: Readonly<Record<Hurdle, string>> = {
   verdict: 'the verdict is not the right one',
   judgement:
-    'judgement is under 60 %, or more than half of what was wrong, of what the unit did, or of what it did not, was passed over',
+    'judgement is under 60 %, or under half of one kind of line: of those that were wrong, of what the unit did, or of what it did not',
   diagnosis: 'diagnosis is under half',
   prediction: 'prediction is under half, with guessing taken off',
   observation: 'fewer than half of the readings, or of those with a figure other than 0, are typed as shown',

@@ -132,6 +132,20 @@ test('changed, told apart, given out sealed, done, handed in by a class, collect
     ),
   };
   await tutor.goto(`${opened.url}#/collect`);
+  // The link can be shown again, sealed as it was: never without its seal.
+  await tutor.getByRole('link', { name: /^Link and code/ }).click();
+  await tutor.getByRole('heading', { name: 'Sealed' }).waitFor();
+  expect(await tutor.locator('.qr').count()).toBe(0);
+  await tutor.getByLabel('passphrase').fill('Bay 3, please');
+  await button(tutor, 'Seal it again').click();
+  await tutor.locator('.qr').waitFor();
+  await withoutBarriers(tutor, 'given out, again');
+  const again = seenIn((await tutor.locator('.qr').evaluate((code) => code.outerHTML)) ?? '') ?? '';
+  await learner.goto(again);
+  await learner.getByLabel('passphrase').fill('Bay 3, please');
+  await button(learner, 'Open').click();
+  await learner.getByText(own.giving.word).first().waitFor();
+  await tutor.getByRole('link', { name: 'Collect' }).click();
   await tutor
     .locator('input[type=file][multiple]')
     .setInputFiles({ name: 'class.zip', mimeType: 'application/zip', buffer: Buffer.from(zipSync(folders)) });

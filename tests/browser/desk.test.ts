@@ -108,4 +108,21 @@ test('the next point, the service and the house’s load are set, said where the
     nextPoint: { ratedCurrent: 16, draws: 0 },
   });
   expect(read.scenario.unit.serviceLimit).toBe(60);
+  // Before it is given out it stands there as learners will read it.
+  await page.getByRole('link', { name: 'Give it out…' }).click();
+  await page.getByText('Papers and sheet').click();
+  const seen = page.getByRole('region', { name: 'The learner will see' });
+  await seen.getByText('60 A a line; the house asks 21 A of it, after diversity').waitFor();
+  await seen.getByText(/^a second charging point, up to 16 A a line.*Nothing is charging on it$/).waitFor();
+  await seen.getByText('offers what other loads leave of 60 A a line').waitFor();
+  expect(await barriersOn(page)).toEqual([]);
+  // Another job begun on the desk takes its place, and it can be gone back to, undo and all.
+  await page.goto(`${opened.url}#/desk`);
+  await page.getByRole('button', { name: /^Change one thing: Abbey Grange/ }).click();
+  await page.getByText('from Abbey Grange').waitFor();
+  await page.getByRole('link', { name: 'Shelf' }).click();
+  await page.getByText('The one before it: Harbour Mews').waitFor();
+  await page.getByRole('button', { name: 'Go back to it' }).click();
+  await page.getByText('from Harbour Mews').waitFor();
+  expect(await page.getByRole('button', { name: 'Undo' }).isEnabled()).toBe(true);
 });

@@ -10,12 +10,7 @@ import address from './weighWorker.ts?worker&url';
 /** Never what was true of the job before its last change. */
 export type Weighed =
   | { readonly is: 'working'; readonly soFar: SoFar | null }
-  | {
-      readonly is: 'weighed';
-      readonly view: FairnessView;
-      readonly warnings: readonly Problem[];
-      readonly seconds: number;
-    }
+  | { readonly is: 'weighed'; readonly view: FairnessView; readonly seconds: number }
   | { readonly is: 'refused'; readonly problems: readonly Problem[] }
   | { readonly is: 'cancelled' }
   | { readonly is: 'failed'; readonly why: string };
@@ -86,12 +81,7 @@ export function useWeighed(file: object): Weighed & { cancel: () => void; again:
         weigher().ask({ ask: 'weigh', file }, (answer) => {
           if (answer.told === 'so far') set({ is: 'working', soFar: answer.soFar });
           if (answer.told === 'weighed')
-            set({
-              is: 'weighed',
-              view: answer.view,
-              warnings: answer.warnings,
-              seconds: (performance.now() - began) / 1000,
-            });
+            set({ is: 'weighed', view: answer.view, seconds: (performance.now() - began) / 1000 });
           if (answer.told === 'refused') set({ is: 'refused', problems: answer.problems });
           if (answer.told === 'failed') set({ is: 'failed', why: answer.why });
         });

@@ -31,12 +31,7 @@ export type Asked =
 /** What it tells of the question of that number. */
 export type Answer = { readonly number: number } & (
   | { readonly told: 'so far'; readonly soFar: SoFar }
-  | {
-      readonly told: 'weighed';
-      readonly view: FairnessView;
-      /** What stands, and would teach something false. */
-      readonly warnings: readonly Problem[];
-    }
+  | { readonly told: 'weighed'; readonly view: FairnessView }
   | { readonly told: 'refused'; readonly problems: readonly Problem[] }
   | { readonly told: 'made'; readonly file: object | null }
   | { readonly told: 'compared'; readonly n: number | null; readonly by: readonly Weight[] | null }
@@ -57,14 +52,11 @@ let over = new AbortController();
 let trials: Trials | null = null;
 let alike: readonly string[] = [];
 
-type Weighing = Pick<Extract<Answer, { told: 'weighed' }>, 'view' | 'warnings'>;
-
-function* weighing(file: unknown): Generator<SoFar | null, Weighing | readonly Problem[]> {
+function* weighing(file: unknown): Generator<SoFar | null, FairnessView | readonly Problem[]> {
   const read = yield* readingScenario(file);
   if (!read.ok) return read.problems;
   trials = new Trials(read.scenario, trials);
-  const { warnings } = read;
-  return { view: yield* viewing(read.scenario, trials, alike), warnings };
+  return yield* viewing(read.scenario, trials, alike);
 }
 
 async function weigh(number: number, file: unknown): Promise<void> {
@@ -77,9 +69,9 @@ async function weigh(number: number, file: unknown): Promise<void> {
     SLICE,
   );
   if (result === null) return;
-  if ('view' in result) {
-    alike = result.view.lookalikes.flatMap(({ causes }) => causes);
-    self.postMessage({ number, told: 'weighed', ...result });
+  if ('table' in result) {
+    alike = result.lookalikes.flatMap(({ causes }) => causes);
+    self.postMessage({ number, told: 'weighed', view: result });
   } else self.postMessage({ number, told: 'refused', problems: result });
 }
 

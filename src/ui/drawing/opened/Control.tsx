@@ -50,7 +50,7 @@ export function Control({ papers, layout, moment }: Props) {
       ))}
       <path className="conductor" d={`M${X.controlRight} ${coil + 8}H${link - 11}`} />
       <rect className="symbol" x={link - 11} y={coil} width={22} height={16} />
-      <Label x={link + 15} y={coil + 12}>
+      <Label x={link + 13} y={coil + 12}>
         {STANDING_WORDS[moment.coil]}
       </Label>
       <path
@@ -62,11 +62,11 @@ export function Control({ papers, layout, moment }: Props) {
       <Label x={X.outlet} y={CP - 8} anchor="middle" strong>
         CP
       </Label>
-      <Label x={X.figure + 6} y={CP - 6} anchor="middle">
+      <Label x={X.figure + 3} y={CP - 6} anchor="middle">
         {high}
       </Label>
       {low === undefined ? null : (
-        <Label x={X.figure + 6} y={CP + 15} anchor="middle">
+        <Label x={X.figure + 3} y={CP + 15} anchor="middle">
           {low}
         </Label>
       )}

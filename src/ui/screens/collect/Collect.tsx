@@ -84,26 +84,32 @@ function Whole({ made, rows, session, givings, onGivings }: WholeProps) {
         takesFocus
         acts={
           <>
-            <Link href="/give" className="button">
-              Give out
-            </Link>
+            {isShown ? null : (
+              <Link href="/give" className="button">
+                Give out
+              </Link>
+            )}
             {isEmpty ? null : (
               <>
                 <button type="button" aria-pressed={isShown} onClick={() => setShown(!isShown)}>
                   {isShown ? 'Back to the table' : 'Show in class'}
                 </button>
-                <button type="button" onClick={() => print()}>
-                  Print
-                </button>
-                <button
-                  type="button"
-                  onClick={() =>
-                    // A spreadsheet takes it for UTF-8 by its first bytes.
-                    download('class.csv', `\ufeff${csvOf(csvRows(made.rows, made.sets))}`, 'text/csv')
-                  }
-                >
-                  Save as CSV
-                </button>
+                {isShown ? null : (
+                  <>
+                    <button type="button" onClick={() => print()}>
+                      Print
+                    </button>
+                    <button
+                      type="button"
+                      onClick={() =>
+                        // A spreadsheet takes it for UTF-8 by its first bytes.
+                        download('class.csv', `\ufeff${csvOf(csvRows(made.rows, made.sets))}`, 'text/csv')
+                      }
+                    >
+                      Save as CSV
+                    </button>
+                  </>
+                )}
               </>
             )}
           </>

@@ -1,5 +1,6 @@
 /** What was given out from here: saved with its comments for another computer, and what is stored of it, said in a list. */
 import { useState } from 'react';
+import { Link } from 'wouter';
 import type { Giving } from '../../../desk/giving.ts';
 import { givingText } from '../../../desk/giving.ts';
 import { deleteGiving } from '../../../store/givings.ts';
@@ -38,6 +39,11 @@ export function Givings({ givings, onChange, hasRows }: Props) {
                 </p>
               </div>
               <div className="acts">
+                {giving.quiz !== undefined ? null : (
+                  <Link href={`/give/${giving.giving}`} className="button">
+                    Link and code <span className="unseen">{giving.word}</span>
+                  </Link>
+                )}
                 <button
                   type="button"
                   onClick={() =>
@@ -60,11 +66,11 @@ export function Givings({ givings, onChange, hasRows }: Props) {
       <h3>What this device stores of it</h3>
       <ul className="choices note">
         <li>
-          of each giving-out: jobs or quiz, word, group, second word, your comments and gates set aside, until
-          you delete it;
+          Of each giving-out: jobs or quiz, word, group, labels, second word, your comments and gates set
+          aside, until you delete it.
         </li>
         <li>
-          of what was handed in: nothing. Rows and files are gone when the page is closed; drop them again.
+          Of what was handed in: nothing. Rows and files are gone when the page is closed; drop them again.
         </li>
       </ul>
       <div className="acts">

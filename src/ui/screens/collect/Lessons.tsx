@@ -52,7 +52,7 @@ function Over({ over: { line, by, of, said, signed, job }, isShown, place }: Ove
           Passed over by {by} of {of}: {testTitle(line.test)}
         </h3>
         <p>
-          {questionOf(line.test)} {OWN_WORDS.unit} {text}, at {job}.{' '}
+          {questionOf(line.test)} {OWN_WORDS[line.subject]} {text}, at {job}.{' '}
           {said === null ? '' : `Most said “${JUDGED_WORDS[said]}”. `}
           {signed === 0 ? '' : `${signed} would have signed for it.`}
         </p>

@@ -5,16 +5,18 @@
 import { useMemo, useState } from 'react';
 import { Link, Redirect } from 'wouter';
 import { rungOf } from '../../../attempt/record/rung.ts';
+import { warningsOf } from '../../../scenario/checks.ts';
 import { givenAway } from '../../../scenario/givenAway.ts';
+import type { Problem } from '../../../scenario/problem.ts';
 import { check } from '../../../scenario/problems.ts';
 import type { Scenario } from '../../../scenario/scenario.ts';
-import { applicableActions, toScenario } from '../../../scenario/scenario.ts';
+import { applicableActions, rightPapers, toScenario } from '../../../scenario/scenario.ts';
 import { scenarioSchema } from '../../../scenario/schema.ts';
 import { apartAnswer } from '../../../words/desk.ts';
 import { WHY_NOT_KEPT } from '../../../words/keeping.ts';
 import type { Weighed } from '../../flow/useWeigher.ts';
 import { useWeighed } from '../../flow/useWeigher.ts';
-import { momentText } from '../../format/dates.ts';
+import { sinceText } from '../../format/dates.ts';
 import { download } from '../../parts/download.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
@@ -49,7 +51,8 @@ function Changing({ drafting, onWish }: Props & { readonly drafting: Drafting })
   const { file } = draft;
   const weighed = useWeighed(file);
   const [open, setOpen] = useState<Line | null>(null);
-  const scenario = useMemo(() => scenarioOf(file), [file]);
+  const read = useMemo(() => readDraft(file), [file]);
+  const scenario = read?.scenario ?? null;
   const onChange = (next: JobFile, what?: string) =>
     change(draft.before.length === 0 && draft.from !== null ? asOwn(next) : next, what);
   const waits = waitsFor(weighed);
@@ -64,7 +67,7 @@ function Changing({ drafting, onWish }: Props & { readonly drafting: Drafting })
     <div className="desk">
       <PageHead
         title="Change one thing"
-        about={`${draft.from === null ? 'from blank' : `from ${draft.from}`} · ${problem === null ? `draft kept on this device, ${momentText(draft.at)}` : 'draft not kept'}`}
+        about={`${draft.from === null ? 'from blank' : `from ${draft.from}`} · ${problem === null ? `draft kept on this device, ${sinceText(draft.at, Date.now())}` : 'draft not kept'}`}
         takesFocus
         acts={
           <>
@@ -96,7 +99,7 @@ function Changing({ drafting, onWish }: Props & { readonly drafting: Drafting })
         </p>
       )}
       <main className="desk-main">
-        {scenario === null ? (
+        {read === null || scenario === null ? (
           <p role="alert">
             <strong>This draft cannot be read.</strong> Take the last change back, or begin from the shelf.
           </p>
@@ -107,6 +110,15 @@ function Changing({ drafting, onWish }: Props & { readonly drafting: Drafting })
               <HowBad {...lineOf('bad')} scenario={scenario} weighed={weighed} />
               <WhichTests {...lineOf('tests')} scenario={scenario} />
               <WhatTheyAreTold {...lineOf('told')} scenario={scenario} leaks={givenAway(scenario)} />
+            </div>
+            <Fair
+              file={file}
+              scenario={scenario}
+              warnings={read.warnings}
+              weighed={weighed}
+              onChange={onChange}
+            />
+            <div className="more-of-it">
               <MoreOfIt
                 file={file}
                 scenario={scenario}
@@ -114,7 +126,6 @@ function Changing({ drafting, onWish }: Props & { readonly drafting: Drafting })
                 onChange={onChange}
               />
             </div>
-            <Fair file={file} scenario={scenario} weighed={weighed} onChange={onChange} />
           </>
         )}
       </main>
@@ -135,14 +146,20 @@ function Changing({ drafting, onWish }: Props & { readonly drafting: Drafting })
   );
 }
 
-function scenarioOf(file: JobFile): Scenario | null {
+interface ReadDraft {
+  readonly scenario: Scenario;
+  /** What stands, and would teach something false. */
+  readonly warnings: readonly Problem[];
+}
+
+function readDraft(file: JobFile): ReadDraft | null {
   try {
     const read = check(scenarioSchema, file);
     if (!read.ok) return null;
     const scenario = toScenario(read.value);
     // Its papers have to make sense too.
     applicableActions(scenario);
-    return scenario;
+    return { scenario, warnings: warningsOf(read.value, rightPapers(scenario)) };
   } catch {
     return null;
   }

@@ -2,12 +2,13 @@
  * The tutor's shelf: every job that comes with the page, with what it takes and where it shows, to be used as it is or
  * changed; one drawn by level, or begun from blank.
  */
-import { useState } from 'react';
+import { Fragment, useState } from 'react';
 import { Link } from 'wouter';
 import FACTS from '../../../fairness/jobFacts.json' with { type: 'json' };
 import type { JobFacts } from '../../../fairness/jobFacts.ts';
 import type { AimId, SiteId } from '../../../scenario/aims.ts';
 import { AIMS, isSite, SITES } from '../../../scenario/aims.ts';
+import type { DeskDraft } from '../../../store/deskDraft.ts';
 import { UNIT_WORDS } from '../../../words/aimJobs.ts';
 import { AIM_WORDS } from '../../../words/aims.ts';
 import { causesTitle } from '../../../words/causeTitles.ts';
@@ -27,7 +28,8 @@ import { DrawOne } from './DrawOne.tsx';
 import { HowMarked } from './HowMarked.tsx';
 import type { JobFile } from './jobFile.ts';
 import { blankFile } from './jobFile.ts';
-import { beginDraft, useDraft } from './useDraft.ts';
+import { LEVEL_WORDS } from './levels.ts';
+import { beginDraft, DRAWN, goBackTo, useDraft } from './useDraft.ts';
 
 interface DeskProps extends Props {
   readonly part: string | undefined;
@@ -153,12 +155,13 @@ function Shelf({ opened }: Props) {
                   Go on with it
                 </Link>
               </p>
+              <PreviousDraft draft={drafting.draft} onFailed={fail} />
             </section>
           )}
-          <DrawOne onDrawn={(file) => begin(file, 'the draw', '/desk/change')} />
+          <DrawOne onDrawn={(file) => begin(file, DRAWN, '/desk/change')} />
           <Blank onBegin={(site) => begin(blankFile(site), null, '/desk/change')} />
           <p className="note">
-            A draft takes the place of the one before it. Save what you want to keep as a file.
+            The last two drafts are kept. Save what you want to keep for longer as a file.
           </p>
         </div>
       </main>
@@ -172,11 +175,30 @@ function Shelf({ opened }: Props) {
   );
 }
 
-const LEVEL_WORDS: Readonly<Record<string, string>> = {
-  1: '1: met soon',
-  2: '2: met later',
-  3: '3: easily missed',
-};
+interface PreviousProps {
+  readonly draft: DeskDraft;
+  readonly onFailed: (error: unknown) => void;
+}
+
+/** The draft that was left for this one. */
+function PreviousDraft({ draft, onFailed }: PreviousProps) {
+  const { previous } = draft;
+  if (previous === null) return null;
+  return (
+    <p>
+      <span className="note">
+        The one before it: {(previous.file as JobFile).title}, {momentText(previous.at)}{' '}
+      </span>
+      <button
+        type="button"
+        className="plain"
+        onClick={() => void goBackTo(draft, '/desk/change').catch(onFailed)}
+      >
+        Go back to it
+      </button>
+    </p>
+  );
+}
 
 const SITE_WORDS: Readonly<Record<SiteId, string>> = {
   'single-pme': 'single-phase, TN-C-S',
@@ -225,10 +247,18 @@ function Row({ entry, onUse, onChange }: RowProps) {
     <li>
       <div>
         <p className="shelf-title">{scenario.title}</p>
-        <p>{causesTitle(faults.map(({ fault }) => fault))}</p>
-        <p className="note">
-          {facts === null ? `from ${from ?? 'a file'}` : factsText(facts)} · {SITE_WORDS[siteOf(entry)]}
-          {facts === null ? '' : ` · level ${facts.level}`}
+        <p>{faults.length === 0 ? 'Nothing is wrong' : causesTitle(faults.map(({ fault }) => fault))}</p>
+        <p className="note facts">
+          {[
+            ...(facts === null ? [`from ${from ?? 'a file'}`] : factsTexts(facts)),
+            SITE_WORDS[siteOf(entry)],
+            ...(facts === null ? [] : [`level ${facts.level}`]),
+          ].map((text, i) => (
+            <Fragment key={text}>
+              {i === 0 ? '' : ' · '}
+              <span>{text}</span>
+            </Fragment>
+          ))}
         </p>
       </div>
       <div className="acts">
@@ -243,9 +273,11 @@ function Row({ entry, onUse, onChange }: RowProps) {
   );
 }
 
-/** `12 min · shows at 2 of 6 tests`. */
-const factsText = ({ minutes, tests, shows }: JobFacts): string =>
-  `${minutes} min · ${shows === 0 ? `${tests} tests` : `shows at ${shows} of ${tests} tests`}`;
+/** `12 min`, `shows at 2 of 6 tests`. */
+const factsTexts = ({ minutes, tests, shows }: JobFacts): readonly string[] => [
+  `${minutes} min`,
+  shows === 0 ? `${tests} tests` : `shows at ${shows} of ${tests} tests`,
+];
 
 function Blank({ onBegin }: { readonly onBegin: (site: SiteId) => void }) {
   const [site, setSite] = useState<SiteId>('single-pme');
@@ -254,11 +286,12 @@ function Blank({ onBegin }: { readonly onBegin: (site: SiteId) => void }) {
       <h2 id="blank-heading">From blank</h2>
       <Choice
         above
-        label="site and unit"
-        options={SITES.map((one) => [one, UNIT_WORDS[one].replace(/\.$/, '')] as const)}
+        label="kind of site"
+        options={SITES.map((one) => [one, SITE_WORDS[one]] as const)}
         value={site}
         onChange={(value) => (isSite(value) ? setSite(value) : undefined)}
       />
+      <p className="note">{UNIT_WORDS[site]}</p>
       <div className="acts">
         <button type="button" onClick={() => onBegin(site)}>
           Begin from blank

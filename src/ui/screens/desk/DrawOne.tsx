@@ -11,6 +11,7 @@ import { Choice } from '../../parts/Choice.tsx';
 import { Keys } from '../../parts/Keys.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import type { JobFile } from './jobFile.ts';
+import { LEVEL_WORDS } from './levels.ts';
 
 const LEVELS = ['1', '2', '3'] as const;
 const MINUTES = { least: 3, greatest: 240, unit: 'minutes' };
@@ -51,7 +52,7 @@ export function DrawOne({ onDrawn }: { readonly onDrawn: (file: JobFile) => void
       }}
     >
       <h2 id="draw-heading">Draw one</h2>
-      <Keys legend="level" options={LEVELS} value={level} onChange={setLevel} />
+      <Keys legend="level" options={LEVELS} words={LEVEL_WORDS} value={level} onChange={setLevel} />
       <Choice
         above
         label="family of causes"

@@ -35,7 +35,13 @@ interface Props {
   readonly onChange: (file: JobFile) => void;
 }
 
-export function Fair({ file, scenario, weighed, onChange }: Props) {
+interface FairProps extends Props {
+  /** What stands, and would teach something false. */
+  readonly warnings: readonly Problem[];
+}
+
+export function Fair({ warnings, ...of }: FairProps) {
+  const { file, weighed } = of;
   return (
     <section className="fair stack" aria-labelledby="fair-heading">
       <div className="fair-head">
@@ -47,7 +53,9 @@ export function Fair({ file, scenario, weighed, onChange }: Props) {
           </button>
         ) : null}
       </div>
-      <Body file={file} scenario={scenario} weighed={weighed} onChange={onChange} />
+      <Body {...of}>
+        <Warnings problems={atTheirFields(warnings, file)} />
+      </Body>
     </section>
   );
 }
@@ -69,18 +77,28 @@ function headOf(weighed: Weighed): string {
   }
 }
 
-function Body({ file, scenario, weighed, onChange }: Props) {
+interface BodyProps extends Props {
+  /** What is known of the papers, however far the rest is. */
+  readonly children: ReactNode;
+}
+
+function Body({ file, scenario, weighed, onChange, children }: BodyProps) {
   switch (weighed.is) {
     case 'working':
-      return weighed.soFar === null ? (
-        <Answers
-          rows={[
-            ['Can be seen:', null],
-            ['Told apart:', null],
-          ]}
-        />
-      ) : (
-        <Working soFar={weighed.soFar} isSound={scenario.faults.length === 0} />
+      return (
+        <>
+          {weighed.soFar === null ? (
+            <Answers
+              rows={[
+                ['Can be seen:', null],
+                ['Told apart:', null],
+              ]}
+            />
+          ) : (
+            <Working soFar={weighed.soFar} isSound={scenario.faults.length === 0} />
+          )}
+          {children}
+        </>
       );
     case 'cancelled':
       return (
@@ -91,6 +109,7 @@ function Body({ file, scenario, weighed, onChange }: Props) {
               Work it out
             </button>
           </div>
+          {children}
         </>
       );
     case 'failed':
@@ -122,7 +141,7 @@ function Body({ file, scenario, weighed, onChange }: Props) {
             ).filter(([, answer]) => answer !== null)}
           />
           <WayOut file={file} scenario={scenario} view={weighed.view} onChange={onChange} />
-          <Warnings problems={atTheirFields(weighed.warnings, file)} />
+          {children}
           <Places scenario={scenario} rows={weighed.view.table.rows} />
           <FairTable view={weighed.view} />
           <Facts view={weighed.view} />

@@ -5,8 +5,10 @@ import type { Parameter } from '../../../faults/fault.ts';
 import { LINE } from '../../../faults/fault.ts';
 import { lineText } from '../../../words/actions.ts';
 import { amountText } from '../../../words/amounts.ts';
+import { JUDGED_WORDS } from '../../../words/answers.ts';
 import { causeTitle } from '../../../words/causeTitles.ts';
 import { readText } from '../../../words/desk.ts';
+import { OWN_WORDS } from '../../../words/subjects.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import type { Weighed } from '../../flow/useWeigher.ts';
 import type { FaultLine } from './jobFile.ts';
@@ -142,15 +144,16 @@ function Consequence({ weighed }: { readonly weighed: Weighed }) {
     return (
       <p>
         <Read view={weighed.view} test={shown.test} />
-        At “{testTitle(shown.test)}” this does not hold: the unit or circuit {lineText(shown.test, shown)}.
+        At “{testTitle(shown.test)}” the right answer to “{OWN_WORDS[shown.of]} {lineText(shown.test, shown)}”
+        is <strong>{JUDGED_WORDS[shown.should ? 'did-not' : 'did']}</strong>.
       </p>
     );
-  const { value, sound, limit, unit, most } = shown;
+  const { value, sound, limit, unit, most, quantity } = shown;
   return (
     <p>
-      Trainees read <strong>{value === null ? 'nothing' : amountText(value, unit)}</strong> at “
+      Trainees read <strong>{value === null ? 'nothing' : readText(value, 'value', quantity)}</strong> at “
       {testTitle(shown.test)}”{sound === null ? '' : ' where '}
-      {sound === null ? null : <strong>{amountText(sound, unit)}</strong>}
+      {sound === null ? null : <strong>{readText(sound, 'value', quantity)}</strong>}
       {sound === null ? '' : ' is sound'}; the limit is {most ? 'at most' : 'at least'}{' '}
       <strong>{amountText(limit, unit)}</strong>.
     </p>

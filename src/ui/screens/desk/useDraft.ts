@@ -19,9 +19,30 @@ export interface Drafting {
   readonly problem: KeepProblem | null;
 }
 
-/** Of another screen, which makes a draft and goes on from there. */
+/** Where a drawn job is from. */
+export const DRAWN = 'the draw';
+
+/** Whether something of the tutor's would be lost with it, and not only what the shelf has. */
+const isOwn = ({ from, before }: DeskDraft): boolean => from === null || from === DRAWN || before.length > 0;
+
+const alone = ({ previous: _, ...draft }: DeskDraft): DeskDraft['previous'] => draft;
+
+/** What of it is kept beside the next. */
+const leftOf = (draft: DeskDraft): DeskDraft['previous'] => (isOwn(draft) ? alone(draft) : draft.previous);
+
+/** Of another screen, which makes a draft and goes on from there. One that was there before it can be gone back to. */
 export async function beginDraft(file: JobFile, from: string | null, to: string): Promise<void> {
-  await keepDraft({ file, from, before: [], at: Date.now() });
+  const kept = await keptDraft();
+  const previous = kept === null ? null : leftOf(kept);
+  await keepDraft({ file, from, before: [], at: Date.now(), previous });
+  navigate(to);
+}
+
+/** The draft before this one takes its place, and this one is the one before it. */
+export async function goBackTo(draft: DeskDraft, to: string): Promise<void> {
+  const { previous } = draft;
+  if (previous === null) return;
+  await keepDraft({ ...previous, previous: isOwn(draft) ? alone(draft) : null });
   navigate(to);
 }
 

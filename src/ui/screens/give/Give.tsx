@@ -22,9 +22,9 @@ import { Keys } from '../../parts/Keys.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { Problems } from '../../parts/Problems.tsx';
 import { TextField } from '../../parts/TextField.tsx';
-import { GivenCard } from './GivenCard.tsx';
 import { GivenOut } from './GivenOut.tsx';
 import { JobsChosen } from './JobsChosen.tsx';
+import { LookedAt } from './LookedAt.tsx';
 import { labelsIn } from './labels.ts';
 import type { GivingDrafting, GivingForm } from './useGivingDraft.ts';
 import { useGivingDraft } from './useGivingDraft.ts';
@@ -96,6 +96,7 @@ function GivingOut({ drafting }: { readonly drafting: GivingDrafting }) {
       ...giving,
       tutor: {
         ...(isHeld ? { second } : {}),
+        ...(passphrase === '' ? {} : { sealed: true }),
         ...(listed.length === 0 ? {} : { labels: [...listed] }),
         at: Date.now(),
         notes: {},
@@ -234,7 +235,7 @@ function GivingOut({ drafting }: { readonly drafting: GivingDrafting }) {
             ) : result === null ? (
               <p role="status">Trying it …</p>
             ) : result.ok ? (
-              <GivenCard read={result.value} beside={() => null} />
+              <LookedAt read={result.value} />
             ) : (
               <Problems file="The job" problems={inWords(result.problems)} kept="Nothing was given out." />
             )}

@@ -6,6 +6,9 @@ import { withTests } from '../../flow/madeReady.ts';
 import type { Wish } from '../wish.ts';
 
 const Given = lazy(async () => ({ default: (await loaded(() => import('./Given.tsx'))).Given }));
+const GivenAgain = lazy(async () => ({
+  default: (await withTests(() => import('./GivenAgain.tsx'))).GivenAgain,
+}));
 const Give = lazy(async () => ({ default: (await withTests(() => import('./Give.tsx'))).Give }));
 const Collect = lazy(async () => ({
   default: (await withTests(() => import('../collect/Collect.tsx'))).Collect,
@@ -21,6 +24,6 @@ interface Props {
 
 export function GivenAndCollected({ path, ...given }: Props) {
   const [, screen, rest = null] = path.split('/');
-  if (screen === 'give') return <Give />;
+  if (screen === 'give') return rest === null ? <Give /> : <GivenAgain id={rest} />;
   return screen === 'collect' ? <Collect row={rest} /> : <Given letters={rest} {...given} />;
 }

@@ -24,7 +24,7 @@ export function GivenCard({ read: { giving, jobs }, beside }: Props) {
         {giving.rule === undefined ? '' : `${ruleText(giving.rule, jobs.length)} `}
         {giving.minutes === undefined ? '' : `${timeText(giving.minutes)} `}
         {giving.variants.length === 0 ? '' : 'Everybody gets figures of their own. '}
-        Once begun, the page that runs a job holds its answer: it is work for supervised time.
+        The page that runs a job holds its answer: begin where your tutor supervises.
       </p>
       <ol className="attempt-rows" aria-label="Jobs">
         {jobs.map(({ file, scenario }, i) => (

@@ -17,7 +17,7 @@ interface Props {
   /** Empty: it is not sealed. */
   readonly passphrase: string;
   readonly isKept: boolean;
-  readonly onAnother: () => void;
+  readonly onAnother?: () => void;
 }
 
 interface Made {
@@ -56,20 +56,31 @@ export function GivenOut({ giving, read, passphrase, isKept, onAnother }: Props)
         <div className="link-and-code not-printed">
           <QrCode text={made.address} name={`QR code of the link, word ${giving.word}`} />
           <div className="stack">
-            <p className="link-text">{made.address}</p>
+            <p>
+              The code holds the link, and the link holds the job:{' '}
+              {made.address.length.toLocaleString('en-GB')} characters.
+            </p>
             <div className="acts">
               <button
                 type="button"
                 onClick={() =>
                   navigator.clipboard?.writeText(made.address).then(
                     () => setSaid('The link is copied.'),
-                    () => setSaid('This browser does not copy: mark the link and copy it by hand.'),
-                  ) ?? setSaid('This browser does not copy: mark the link and copy it by hand.')
+                    () =>
+                      setSaid(
+                        'This browser does not copy: open the link in full, mark it and copy it by hand.',
+                      ),
+                  ) ??
+                  setSaid('This browser does not copy: open the link in full, mark it and copy it by hand.')
                 }
               >
                 Copy the link
               </button>
             </div>
+            <details>
+              <summary>The link in full</summary>
+              <p className="link-text">{made.address}</p>
+            </details>
           </div>
         </div>
       ) : (
@@ -103,9 +114,11 @@ export function GivenOut({ giving, read, passphrase, isKept, onAnother }: Props)
         <button type="button" onClick={() => setPrinting('key')}>
           Print the key
         </button>
-        <button type="button" className="plain" onClick={onAnother}>
-          Give out another
-        </button>
+        {onAnother === undefined ? null : (
+          <button type="button" className="plain" onClick={onAnother}>
+            Give out another
+          </button>
+        )}
       </div>
       <p role="status" className="note not-printed">
         {said}

@@ -1,0 +1,107 @@
+/** What was given out before, once more: its link with the QR code, its files and sheets; a seal asks for the passphrase. */
+import { useEffect, useMemo, useState } from 'react';
+import { Link } from 'wouter';
+import type { Giving } from '../../../desk/giving.ts';
+import { readingGiving } from '../../../desk/giving.ts';
+import { keptGivings } from '../../../store/givings.ts';
+import { inWords } from '../../../words/problems.ts';
+import { useSliced } from '../../flow/useSliced.ts';
+import { Foot } from '../../parts/Foot.tsx';
+import { PageHead } from '../../parts/PageHead.tsx';
+import { Problems } from '../../parts/Problems.tsx';
+import { TextField } from '../../parts/TextField.tsx';
+import { GivenOut } from './GivenOut.tsx';
+import { LookedAt } from './LookedAt.tsx';
+
+export function GivenAgain({ id }: { readonly id: string }) {
+  const giving = useKeptGiving(id);
+  const { result } = useSliced(
+    useMemo(() => (giving === 'waiting' || giving === null ? null : () => readingGiving(giving)), [giving]),
+  );
+  const [passphrase, setPassphrase] = useState('');
+  const [isSealed, setSealed] = useState(false);
+  const wants = giving !== 'waiting' && giving?.tutor?.sealed === true && !isSealed;
+  return (
+    <>
+      <PageHead
+        title="Given out"
+        about={giving === 'waiting' || giving === null ? '' : giving.group}
+        says="nothing leaves this device but by you"
+        takesFocus
+        acts={
+          <>
+            <Link href="/give" className="button">
+              Give out
+            </Link>
+            <Link href="/collect" className="button">
+              Collect
+            </Link>
+          </>
+        }
+      />
+      <main className="columns give">
+        {giving === null ? (
+          <p className="prose">
+            <strong>It is not on this device.</strong> What was given out is kept where that was done, until
+            it is deleted. Your own copy of it, dropped on <Link href="/collect">Collect</Link>, brings it
+            here.
+          </p>
+        ) : giving === 'waiting' || result === null ? (
+          <p role="status">Reading what was given out …</p>
+        ) : result.ok ? (
+          <>
+            <section className="stack preview not-printed" aria-labelledby="seen-heading">
+              <h2 id="seen-heading">The learner sees</h2>
+              <LookedAt read={result.value} />
+            </section>
+            {wants ? (
+              <form
+                className="stack"
+                onSubmit={(event) => {
+                  event.preventDefault();
+                  setSealed(passphrase !== '');
+                }}
+              >
+                <h2>Sealed</h2>
+                <p className="prose">
+                  The passphrase is kept nowhere. Type it again: link and file are then sealed as before.
+                </p>
+                <TextField label="passphrase" value={passphrase} maxLength={200} onChange={setPassphrase} />
+                <div className="acts">
+                  <button type="submit" className="main" disabled={passphrase === ''}>
+                    Seal it again
+                  </button>
+                </div>
+              </form>
+            ) : (
+              <GivenOut giving={giving} read={result.value} passphrase={passphrase} isKept />
+            )}
+          </>
+        ) : (
+          <Problems
+            file={giving.word}
+            problems={inWords(result.problems)}
+            kept="It is kept as it was given out."
+          />
+        )}
+      </main>
+      <Foot />
+    </>
+  );
+}
+
+/** Null where it is not kept here. */
+function useKeptGiving(id: string): Giving | null | 'waiting' {
+  const [giving, setGiving] = useState<Giving | null | 'waiting'>('waiting');
+  useEffect(() => {
+    let isStale = false;
+    const found = (all: readonly Giving[]) => {
+      if (!isStale) setGiving(all.find((one) => one.giving === id) ?? null);
+    };
+    keptGivings().then(found, () => found([]));
+    return () => {
+      isStale = true;
+    };
+  }, [id]);
+  return giving;
+}
