@@ -42,7 +42,7 @@ export type Note = v.InferOutput<typeof noteSchema>;
 const tutorSchema = v.object({
   /** The word that opens the debriefs, where they are held. */
   second: v.optional(v.pipe(v.string(), v.maxLength(60))),
-  /** Link and file were sealed; the passphrase is kept nowhere. */
+  /** Whether link and file were sealed; left out, nobody knows. The passphrase is kept nowhere. */
   sealed: v.optional(v.boolean()),
   /** When it was given out, ms since 1970. */
   at: v.optional(v.number()),

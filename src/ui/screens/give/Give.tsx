@@ -96,7 +96,7 @@ function GivingOut({ drafting }: { readonly drafting: GivingDrafting }) {
       ...giving,
       tutor: {
         ...(isHeld ? { second } : {}),
-        ...(passphrase === '' ? {} : { sealed: true }),
+        sealed: passphrase !== '',
         ...(listed.length === 0 ? {} : { labels: [...listed] }),
         at: Date.now(),
         notes: {},

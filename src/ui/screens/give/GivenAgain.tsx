@@ -6,6 +6,7 @@ import { readingGiving } from '../../../desk/giving.ts';
 import { keptGivings } from '../../../store/givings.ts';
 import { inWords } from '../../../words/problems.ts';
 import { useSliced } from '../../flow/useSliced.ts';
+import { webCrypto } from '../../flow/webCrypto.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
 import { Problems } from '../../parts/Problems.tsx';
@@ -19,8 +20,9 @@ export function GivenAgain({ id }: { readonly id: string }) {
     useMemo(() => (giving === 'waiting' || giving === null ? null : () => readingGiving(giving)), [giving]),
   );
   const [passphrase, setPassphrase] = useState('');
-  const [isSealed, setSealed] = useState(false);
-  const wants = giving !== 'waiting' && giving?.tutor?.sealed === true && !isSealed;
+  const [isAsked, setAsked] = useState(false);
+  const wasSealed = giving === 'waiting' ? undefined : giving?.tutor?.sealed;
+  const wants = wasSealed !== false && !isAsked;
   return (
     <>
       <PageHead
@@ -54,22 +56,29 @@ export function GivenAgain({ id }: { readonly id: string }) {
               <h2 id="seen-heading">The learner sees</h2>
               <LookedAt read={result.value} />
             </section>
-            {wants ? (
+            {wants && webCrypto() === null ? (
+              <p className="prose" role="alert">
+                <strong>Not here.</strong> {wasSealed === true ? 'It was sealed' : 'It may have been sealed'},
+                and the page came by plain http, where a browser has nothing to seal with. Open the page by
+                https.
+              </p>
+            ) : wants ? (
               <form
                 className="stack"
                 onSubmit={(event) => {
                   event.preventDefault();
-                  setSealed(passphrase !== '');
+                  setAsked(wasSealed !== true || passphrase !== '');
                 }}
               >
-                <h2>Sealed</h2>
+                <h2>{wasSealed === true ? 'Sealed' : 'Sealed?'}</h2>
                 <p className="prose">
                   The passphrase is kept nowhere. Type it again: link and file are then sealed as before.
+                  {wasSealed === true ? '' : ' It may stay empty where nothing was sealed.'}
                 </p>
                 <TextField label="passphrase" value={passphrase} maxLength={200} onChange={setPassphrase} />
                 <div className="acts">
-                  <button type="submit" className="main" disabled={passphrase === ''}>
-                    Seal it again
+                  <button type="submit" className="main" disabled={wasSealed === true && passphrase === ''}>
+                    {passphrase === '' && wasSealed !== true ? 'Show the link' : 'Seal it again'}
                   </button>
                 </div>
               </form>
