@@ -23,8 +23,9 @@ import type { Bench, Note } from '../../flow/bench.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
 import { draftOf, hasLeads, onlyLooks, prepared, readingsOf } from '../../flow/measurement.ts';
 import { operationsBetween } from '../../flow/position.ts';
-import type { ActRow } from '../../flow/rows.ts';
+import type { ActRow, Offered } from '../../flow/rows.ts';
 import { offeredNext } from '../../flow/rows.ts';
+import { resetsAtHand } from '../../flow/toReset.ts';
 import { useKept } from '../../flow/useKept.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
 import { lastProof, perceived, runningStartDelay } from '../../flow/whatIsKnown.ts';
@@ -36,14 +37,14 @@ import { Why } from '../../parts/Why.tsx';
 import { HandChoices } from '../bench/HandChoices.tsx';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import { CHOICES_OF } from '../bench/setUpRows.ts';
-import { actText, codingsAtHand, WAITS } from './acts.ts';
+import { actText, codingsAtHand, resetText, WAITS } from './acts.ts';
 import { Do } from './Do.tsx';
 import { Leads, Settings } from './InstrumentSettings.tsx';
 import { LeadsLine, lastProvedText } from './LeadsLine.tsx';
 import { RecordReading } from './RecordReading.tsx';
 import { RecordRows } from './RecordRows.tsx';
 import { RowKeys } from './RowKeys.tsx';
-import type { Numbered } from './records.ts';
+import type { Numbered, Then } from './records.ts';
 import { numberedSince, recordOf, recordText } from './records.ts';
 import { measurementsText, rowText } from './rowText.ts';
 import { Tiles } from './Tiles.tsx';
@@ -80,7 +81,12 @@ interface Checked {
 }
 
 export function MeasureStep(props: Props) {
-  const { bench, test, since, onNote, onJudge } = props;
+  const { bench, test, since, onNote, onDo, onJudge } = props;
+  const next = nextIn(props);
+  const then: Then =
+    next?.kind === 'acts'
+      ? { word: 'next', does: rowText(next.row), go: () => onDo(...next.row) }
+      : { word: 'judge', does: null, go: onJudge };
   const groups = numberedSince(bench, test, since);
   const isOpen = (group: readonly Numbered[]) =>
     group.some(({ index }) => recordOf(bench.run, index) === undefined);
@@ -117,7 +123,7 @@ export function MeasureStep(props: Props) {
           group={writing}
           onNote={onNote}
           onLater={leave}
-          onJudge={onJudge}
+          then={then}
         />
       ) : (
         <RecordReading
@@ -125,7 +131,7 @@ export function MeasureStep(props: Props) {
           run={bench.run}
           numbered={only}
           onLater={leave}
-          onJudge={onJudge}
+          then={then}
           onRecord={(typed) => {
             // It goes once it is written, which is drawn in slices.
             startTransition(() => setTurnedTo(null));
@@ -166,8 +172,8 @@ function Leading(props: LeadingProps) {
     if (checked) apply.current?.focus();
   }, [checked]);
   const startDelay = runningStartDelay(bench);
-  const { happened, position } = bench;
-  const rows = useMemo(() => rowsAtHand(happened, position), [happened, position]);
+  const resets = useMemo(() => resetsAtHand(bench), [bench]);
+  const rows = useMemo(() => rowsAtHand(bench), [bench]);
   const take = (measurements: readonly Measurement[]) => {
     // It goes with this press, and to take the focus from what is gone costs the page a second layout.
     apply.current?.blur();
@@ -246,6 +252,7 @@ function Leading(props: LeadingProps) {
   return (
     <StepFrame bar={bar}>
       <NotWorkedOut failed={failed} />
+      <ResetKeys resets={resets} papers={papers} onDo={onDo} />
       <Tiles stage={props.stage} value={draft.instrument} onTake={(instrument) => set({ instrument })} />
       <Settings draft={draft} site={papers.site} set={set} />
       <NextStep {...props} onOffered={onOffered} />
@@ -281,16 +288,22 @@ function Leading(props: LeadingProps) {
   );
 }
 
+/** On the first rung what comes next by the test's own steps; null above it, and where nothing is left of them. */
+function nextIn({ rung, test, bench, papers, since }: Props): Offered | null {
+  const action = actionNamed(test);
+  if (rung !== 1 || action === undefined) return null;
+  const done = bench.happened.filter(({ entry }) => entry > since).map(({ operation }) => operation);
+  return offeredNext(action, papers, done);
+}
+
 interface OfferedProps extends LeadingProps {
   readonly onOffered: (measurements: readonly Measurement[]) => void;
 }
 
 /** On the first rung: what comes next by the test's own steps, as one press; anything else can be done as well. */
-function NextStep({ rung, test, bench, papers, since, onDo, onOffered }: OfferedProps) {
-  const action = actionNamed(test);
-  if (rung !== 1 || action === undefined) return null;
-  const done = bench.happened.filter(({ entry }) => entry > since).map(({ operation }) => operation);
-  const next = offeredNext(action, papers, done);
+function NextStep(props: OfferedProps) {
+  const { onDo, onOffered } = props;
+  const next = nextIn(props);
   if (next === null) return null;
   return (
     <button
@@ -313,7 +326,7 @@ function AtHand({
   onOffered,
 }: OfferedProps & { readonly rows: readonly ActRow[] }) {
   const { happened, position } = bench;
-  const readings = useMemo(() => readingsAtHand(happened).slice(0, AT_HAND.readings), [happened]);
+  const readings = useMemo(() => readingsAtHand(bench).slice(0, AT_HAND.readings), [bench]);
   const acts = useMemo(
     () =>
       once([
@@ -348,6 +361,22 @@ function AtHand({
     </>
   );
 }
+
+interface ResetProps extends Pick<Props, 'papers' | 'onDo'> {
+  readonly resets: readonly ActRow[];
+}
+
+/** Reset and wait by one press, where something was heard to trip or the unit says so. */
+const ResetKeys = ({ resets, papers, onDo }: ResetProps) =>
+  resets.length === 0 ? null : (
+    <div className="reset-keys">
+      {resets.map((row) => (
+        <button key={JSON.stringify(row)} type="button" onClick={() => onDo(...row)}>
+          {resetText(row, papers)}
+        </button>
+      ))}
+    </div>
+  );
 
 /** A wait by one press, and the one that the unit’s sheet speaks of while it may be running. */
 function WaitKeys({ startDelay, onDo }: { readonly startDelay: number | null } & Pick<Props, 'onDo'>) {

@@ -172,6 +172,10 @@ function namesOn(papers: Papers): ReadonlyMap<string, string> {
 export const actText = (act: Operation, papers: Papers): string =>
   namesOn(papers).get(JSON.stringify(act)) ?? operationText(act);
 
+/** A reset and the wait after it, as one key. */
+export const resetText = (row: readonly Operation[], papers: Papers): string =>
+  row.map((act) => (act.op === 'wait' ? `wait ${act.seconds} s` : actText(act, papers))).join('; ');
+
 /** Seconds that are waited by one press. */
 export const WAITS = [3, 10, 30, 60] as const;
 
