@@ -28,7 +28,7 @@ import { positionAfter, positionAtStart } from '../../src/ui/flow/position.ts';
 import type { ActRow, Offered } from '../../src/ui/flow/rows.ts';
 import { isLike, offeredNext, showsReadings } from '../../src/ui/flow/rows.ts';
 import type { Spread } from '../../src/ui/flow/spread.ts';
-import { SPREAD_WORDS, spreadOver, spreadsOn } from '../../src/ui/flow/spread.ts';
+import { SPREAD_WORDS, SPREADS, spreadOver, spreadsOn } from '../../src/ui/flow/spread.ts';
 import { resetsAtHand } from '../../src/ui/flow/toReset.ts';
 import { actsOn, actText, codingsAtHand, resetText, WAITS } from '../../src/ui/screens/measure/acts.ts';
 import { measurementsText, rowText } from '../../src/ui/screens/measure/rowText.ts';
@@ -155,7 +155,7 @@ interface Way {
   readonly by:
     | { readonly kind: 'row'; readonly row: readonly Operation[] }
     | { readonly kind: 'key'; readonly words: string }
-    | { readonly kind: 'sheet' };
+    | { readonly kind: 'sheet'; readonly waits?: boolean };
 }
 
 /** Every way of doing the first of the acts, and as many after it as one press does with it. */
@@ -188,7 +188,13 @@ function waysFrom(acts: readonly Operation[], stands: Position, known: Known): r
     onKey !== undefined
       ? { taps: 1, acts: 1, by: { kind: 'key', words: actText(onKey, papers) } }
       : { taps: figured(first) === null ? 2 : 3, acts: 1, by: { kind: 'sheet' } };
-  return [...rows, single];
+  const [, second] = acts;
+  // With its figure it is done and waited by one press.
+  const withWait: readonly Way[] =
+    figured(first) !== null && second?.op === 'wait' && second.seconds <= 10
+      ? [{ ...single, acts: 2, by: { kind: 'sheet', waits: true } }]
+      : [];
+  return [...rows, single, ...(onKey === undefined ? withWait : [])];
 }
 
 interface Known {
@@ -291,7 +297,7 @@ async function goBy(page: Page, { by }: Way, first: Operation): Promise<void> {
     return press(again.last());
   }
   const asked = figured(first);
-  if (asked !== null) return actWith(page, ...asked);
+  if (asked !== null) return actWith(page, ...asked, by.waits);
   return act(page, first.op === 'vehicle' ? (vehicleWords(first)[0] ?? '') : actWords(first));
 }
 
@@ -416,12 +422,16 @@ function patternFor(
   return tried.toSorted((a, b) => worth(b) - worth(a))[0] ?? { m, spread: 'one', takes: [named(m)] };
 }
 
-async function setInstrument(page: Page, m: Measurement, spread: Spread): Promise<void> {
+async function setInstrument(page: Page, m: Measurement, spread: Spread, site: Site): Promise<void> {
   await takeTile(page, instrumentWords(m.quantity === 'voltage' ? m.tool : m.quantity));
   const spreads = page.getByRole('group', { name: 'readings on', exact: true });
   if (await spreads.isVisible()) {
     const word = m.quantity === 'residual' && spread === 'one' ? 'this line' : SPREAD_WORDS[spread];
-    await tick(spreads.getByRole('radio', { name: word, exact: true }));
+    // Where the pattern that is set takes the same it stays.
+    const now = await spreads.locator('input:checked').inputValue();
+    const same = (SPREADS as readonly string[]).includes(now) ? spreadOver(m, now as Spread, site) : [];
+    if (JSON.stringify(same) !== JSON.stringify(spreadOver(m, spread, site)))
+      await tick(spreads.getByRole('radio', { name: word, exact: true }));
   }
   switch (m.quantity) {
     case 'insulation':
@@ -490,7 +500,7 @@ async function takeReadings(
         goes = await writeDown(page, left.length === 0 ? goesOn : null);
         continue;
       }
-      await setInstrument(page, m, spread);
+      await setInstrument(page, m, spread, site);
       const read = button(page, /^Read( \d+ pairs)?$/);
       if (await read.isVisible()) await press(read);
       else {

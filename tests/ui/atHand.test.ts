@@ -8,7 +8,7 @@ import { actsAtHand, readingsAtHand, rowsAtHand } from '../../src/ui/flow/atHand
 import { done, newBench } from '../../src/ui/flow/bench.ts';
 import { draftOf, lastDraft, readingsOf } from '../../src/ui/flow/measurement.ts';
 import { resetsAtHand } from '../../src/ui/flow/toReset.ts';
-import { codingsAtHand } from '../../src/ui/screens/measure/acts.ts';
+import { codingsAtHand, figuredIn } from '../../src/ui/screens/measure/acts.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
 const benchAfter = (...acts: readonly OperationInput[]) => {
@@ -215,4 +215,18 @@ test('codings are at hand where the cable is the customer’s own, and out', () 
   expect(amps).toEqual([13, 20, 63, null]);
   expect(codingsAtHand(socket, { ...position, plugged: true })).toEqual([]);
   expect(codingsAtHand(papersOf(scenarioNamed('harbour-mews').scenario), position)).toEqual([]);
+});
+
+test('acts that take a figure are at hand with another one, the newest first', () => {
+  const papers = papersOf(scenarioNamed('harbour-mews').scenario);
+  const done: readonly OperationInput[] = [
+    { op: 'supply', loadLimit: 10 },
+    wait,
+    { op: 'vehicle', load: 16 },
+    { op: 'supply', loadLimit: 4 },
+    plugIn,
+    // A disturbance that the open-PEN measure watches for is more than a voltage.
+    { op: 'supply', pen: 'sound', voltage: null },
+  ];
+  expect(figuredIn(done.map(operation), papers).map(({ name }) => name)).toEqual(['limit', 'load']);
 });

@@ -13,7 +13,7 @@ import type { ActRow } from './rows.ts';
 import { isLike, rowsDone } from './rows.ts';
 
 /** So many of each kind stay in sight; all rows are on the sheet of acts. */
-export const AT_HAND = { readings: 8, rows: 10, acts: 8 } as const;
+export const AT_HAND = { readings: 10, rows: 10, acts: 8 } as const;
 
 const keyOf = (what: unknown): string => JSON.stringify(what);
 /** Each once, at the place where it stands first; of those that are one by `by` the first. */

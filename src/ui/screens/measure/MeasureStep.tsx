@@ -37,8 +37,10 @@ import { Why } from '../../parts/Why.tsx';
 import { HandChoices } from '../bench/HandChoices.tsx';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import { CHOICES_OF } from '../bench/setUpRows.ts';
-import { actText, codingsAtHand, resetText, WAITS } from './acts.ts';
-import { Do } from './Do.tsx';
+import type { FiguredAct } from './acts.ts';
+import { actText, codingsAtHand, figuredIn, resetText, WAITS } from './acts.ts';
+import type { Asked } from './Do.tsx';
+import { askFor, Do, NOTHING_ASKED } from './Do.tsx';
 import { Leads, Settings } from './InstrumentSettings.tsx';
 import { LeadsLine, lastProvedText } from './LeadsLine.tsx';
 import { RecordReading } from './RecordReading.tsx';
@@ -159,6 +161,7 @@ function Leading(props: LeadingProps) {
   const { draft, set } = measuring;
   const [check, setCheck] = useState<Checked | null>(null);
   const [isActing, setActing] = useState(false);
+  const [asked, setAsked] = useKept<Asked>('act', NOTHING_ASKED);
   // Whoever puts leads on by the list finds it open the next time.
   const [isListed, setListed] = useKept('leads listed', '');
   const apply = useRef<HTMLButtonElement>(null);
@@ -258,7 +261,15 @@ function Leading(props: LeadingProps) {
       <NextStep {...props} onOffered={onOffered} />
       <WaitKeys startDelay={startDelay} onDo={onDo} />
       <NextLead measuring={measuring} />
-      <AtHand {...props} rows={rows} onOffered={onOffered} />
+      <AtHand
+        {...props}
+        rows={rows}
+        onOffered={onOffered}
+        onAsk={(act) => {
+          setAsked(askFor(act));
+          startTransition(() => setActing(true));
+        }}
+      />
       <Noticed bench={bench} since={props.since} />
       {hasLeads(draft.instrument) ? (
         <details
@@ -275,6 +286,8 @@ function Leading(props: LeadingProps) {
         <Dialog title="Do at the bench" closeWith="Back to the readings" onClose={() => setActing(false)}>
           <Do
             papers={papers}
+            asked={asked}
+            onAsk={setAsked}
             lastProof={lastProof(bench)}
             rows={rows}
             onDo={(...operations) => {
@@ -321,10 +334,12 @@ function NextStep(props: OfferedProps) {
 function AtHand({
   bench,
   papers,
+  since,
   rows,
   onDo,
   onOffered,
-}: OfferedProps & { readonly rows: readonly ActRow[] }) {
+  onAsk,
+}: OfferedProps & { readonly rows: readonly ActRow[]; readonly onAsk: (act: FiguredAct) => void }) {
   const { happened, position } = bench;
   const readings = useMemo(() => readingsAtHand(bench).slice(0, AT_HAND.readings), [bench]);
   const acts = useMemo(
@@ -334,6 +349,14 @@ function AtHand({
         ...actsAtHand(happened, position).slice(0, AT_HAND.acts),
       ]).map((act) => [act, actText(act, papers)] as const),
     [happened, position, papers],
+  );
+  const figured = useMemo(
+    () =>
+      figuredIn(
+        happened.flatMap(({ entry, operation }) => (entry > since ? [operation] : [])),
+        papers,
+      ),
+    [happened, since, papers],
   );
   return (
     <>
@@ -349,8 +372,19 @@ function AtHand({
         </button>
       ))}
       <RowKeys rows={rows.slice(0, AT_HAND.rows)} onDo={onDo} />
-      {acts.length === 0 ? null : (
+      {acts.length + figured.length === 0 ? null : (
         <div className="wait-keys">
+          {figured.map((act) => (
+            <button
+              key={act.name}
+              type="button"
+              aria-haspopup="dialog"
+              aria-label={`${act.text} …`}
+              onClick={() => onAsk(act)}
+            >
+              {act.text.replace(/^(stand-in|disturbance): /, '')} …
+            </button>
+          ))}
           {acts.map(([act, text]) => (
             <button key={JSON.stringify(act)} type="button" aria-label={text} onClick={() => onDo(act)}>
               {text.replace(/^(stand-in|press|disturbance): /, '')}

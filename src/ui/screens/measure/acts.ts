@@ -274,3 +274,19 @@ export const figuredActsOn = (papers: Papers): readonly FiguredAct[] => [
   ...standIn(papers.site),
   ...supplyFigures(papers),
 ];
+
+/** Acts that take a figure, of those that were done, each once, the newest first: with another figure it is another act. */
+export function figuredIn(done: readonly Operation[], papers: Papers): readonly FiguredAct[] {
+  const fieldsOf = (act: Operation): string =>
+    Object.entries(act)
+      .flatMap(([name, value]) => (value === undefined || name === 'op' ? [] : [name]))
+      .join();
+  const figured = figuredActsOn(papers).filter(({ name }) => name !== WAIT.name);
+  const acts = done.toReversed().flatMap((act) =>
+    figured.filter(({ asks, operation: of }) => {
+      const one = operation(of(Object.fromEntries(asks.map(({ key }) => [key, 1])), 'L1'));
+      return one.op === act.op && fieldsOf(one) === fieldsOf(act);
+    }),
+  );
+  return [...new Set(acts)];
+}
