@@ -1,9 +1,11 @@
 // What a test takes of a fluent person on a phone, counted in the page itself, against what it may take (taps.ts): the
-// longest of a single-phase job at practice up to state B; where every test is asked for, those after it too, all of such a job with the median of them, and
+// longest of a single-phase job at practice up to state B, and on an island’s earth those with a trip; where every test is asked for, those after it too, all of such a job with the median of them, and
 // the longest of a three-phase job after those that teach the rows which they go by. What every test of every site takes on every rung is `npm run bench -- taps`.
 
+import type { Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
 import { rightConclusion } from '../../src/attempt/marks/worked.ts';
+import { rungOf } from '../../src/attempt/record/rung.ts';
 import { allowedActions } from '../../src/scenario/scenario.ts';
 import { verdictTitle } from '../../src/words/verdicts.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
@@ -11,6 +13,7 @@ import { openBuiltPage } from './builtPage.ts';
 import { EVERY_TEST, share } from './everyTest.ts';
 import { fluently } from './fluent.ts';
 import { finger, press } from './hands.ts';
+import { takeUpAt } from './takenUp.ts';
 import { MEDIAN_BAR, medianOf, noteTaps, PHONE, takenBy, tapsBar } from './taps.ts';
 import { actionFor, begin, conclude, inHand, sitDown } from './trainee.ts';
 import { marksAgreed } from './wholeJob.ts';
@@ -19,21 +22,33 @@ const opened = openBuiltPage();
 /** A slow machine under load gets the time it needs; nothing is measured by the clock. */
 vi.setConfig({ testTimeout: 900_000 });
 
-/** Taps of each test, and those that are over their bar, with every tap of them. */
+const sitWithPhone = (): Promise<Page> =>
+  sitDown(opened.browser, opened.url, { ...PHONE, hands: finger, before: noteTaps });
+
+/** Taps of a test in the attempt in hand; what it takes too much, with every tap of it. */
+async function countedOne(page: Page, id: string) {
+  const before = await inHand(page);
+  const { taps } = await takenBy(page, () => fluently(page, actionFor(id)));
+  const after = await inHand(page);
+  const bar = tapsBar({
+    rung: rungOf(after.scenario.support, after.attempt),
+    phases: after.scenario.site.phases,
+    readings: after.readings.length - before.readings.length,
+  });
+  const { length } = taps;
+  return { count: length, over: length > bar ? [`${id}: ${length} of ${bar}: ${taps.join(' · ')}`] : [] };
+}
+
+/** Taps of each test, and those that are over their bar. */
 async function counted(site: string, ids: readonly string[]) {
-  const page = await sitDown(opened.browser, opened.url, { ...PHONE, hands: finger, before: noteTaps });
-  const { scenario } = scenarioNamed(site);
-  await begin(page, scenario.title, 2);
+  const page = await sitWithPhone();
+  await begin(page, scenarioNamed(site).scenario.title, 2);
   const counts: number[] = [];
   const over: string[] = [];
-  let before = 0;
   for (const id of ids) {
-    const { taps } = await takenBy(page, () => fluently(page, actionFor(id)));
-    const { length } = (await inHand(page)).readings;
-    const bar = tapsBar({ rung: 2, phases: scenario.site.phases, readings: length - before });
-    before = length;
-    counts.push(taps.length);
-    if (taps.length > bar) over.push(`${id}: ${taps.length} of ${bar}: ${taps.join(' · ')}`);
+    const one = await countedOne(page, id);
+    counts.push(one.count);
+    over.push(...one.over);
   }
   return { page, counts, over };
 }
@@ -54,6 +69,19 @@ test('the longest of a single-phase job by tap alone: none takes more than it ma
   const { page, over } = await counted('harbour-mews', SINGLE_PHASE);
   expect(over).toEqual([]);
   await page.context().close();
+});
+
+// Two devices to be reset, where the unit has none of its own for a.c.: taken up at them.
+test.each([
+  ['at practice', 2, ['residual-again', 'recovery']],
+  ['guided', 1, ['residual-again']],
+] as const)('nor does a test with a trip that the device at the origin clears, %s', async (_, rung, ids) => {
+  for (const id of ids) {
+    const page = await sitWithPhone();
+    await takeUpAt(page, { ...scenarioNamed('curlew-house'), rung }, id);
+    expect((await countedOne(page, id)).over).toEqual([]);
+    await page.context().close();
+  }
 });
 
 if (EVERY_TEST)

@@ -177,4 +177,18 @@ test('on plain http giving out and opening say that there is no seal; a link too
   const learner = await sitDown(opened.browser, opened.plainUrl, DESK);
   await learner.goto(`${opened.plainUrl}${link.slice(link.indexOf('#'))}`);
   await learner.getByText('This is sealed, and cannot be opened here.').waitFor();
+  // Nor is the link shown without its seal, where the tutor's own copy is brought.
+  const [copy] = await Promise.all([
+    tutor.waitForEvent('download'),
+    button(tutor, 'Save your own copy').click(),
+  ]);
+  await page.goto(`${opened.plainUrl}#/collect`);
+  await page
+    .locator('input[type=file][multiple]')
+    .setInputFiles(put('own copy.json', readFileSync(await copy.path(), 'utf8')));
+  await page.getByText(/^The giving-out .* is open/).waitFor();
+  const { word } = JSON.parse(readFileSync(await copy.path(), 'utf8'));
+  await page.getByRole('link', { name: `Link and code ${word}` }).click();
+  await page.getByText('It was sealed, and the page came by plain http').waitFor();
+  expect(await page.locator('.qr, .link-text').count()).toBe(0);
 });

@@ -18,16 +18,18 @@ import type { Probe, Terminal } from '../../src/bench/terminals.ts';
 import { terminalsIn } from '../../src/bench/terminals.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import type { Site } from '../../src/site/site.ts';
-import { AT_HAND, actsAtHand, readingsAtHand, rowsAtHand } from '../../src/ui/flow/atHand.ts';
-import type { Happened } from '../../src/ui/flow/bench.ts';
-import { takenUp } from '../../src/ui/flow/bench.ts';
+import { AT_HAND, actsAtHand, courseOf, readingsAtHand, rowsAtHand } from '../../src/ui/flow/atHand.ts';
+import type { Bench, Happened } from '../../src/ui/flow/bench.ts';
+import { takenUp, upTo } from '../../src/ui/flow/bench.ts';
+import { instrumentWords } from '../../src/ui/flow/measurement.ts';
 import type { Position } from '../../src/ui/flow/position.ts';
-import { positionAfter } from '../../src/ui/flow/position.ts';
-import type { Offered } from '../../src/ui/flow/rows.ts';
+import { positionAfter, positionAtStart } from '../../src/ui/flow/position.ts';
+import type { ActRow, Offered } from '../../src/ui/flow/rows.ts';
 import { isLike, offeredNext, showsReadings } from '../../src/ui/flow/rows.ts';
 import type { Spread } from '../../src/ui/flow/spread.ts';
-import { SPREAD_WORDS, spreadOver, spreadsOn } from '../../src/ui/flow/spread.ts';
-import { actsOn, actText, codingsAtHand, WAITS } from '../../src/ui/screens/measure/acts.ts';
+import { SPREAD_WORDS, SPREADS, spreadOver, spreadsOn } from '../../src/ui/flow/spread.ts';
+import { resetsAtHand } from '../../src/ui/flow/toReset.ts';
+import { actsOn, actText, codingsAtHand, resetText, WAITS } from '../../src/ui/screens/measure/acts.ts';
 import { measurementsText, rowText } from '../../src/ui/screens/measure/rowText.ts';
 import { procedure } from '../../src/verification/procedure.ts';
 import type { Papers, TestAction } from '../../src/verification/testAction.ts';
@@ -111,44 +113,18 @@ async function setUpByHand(page: Page, settings: Readonly<Record<string, string>
   }
 }
 
-/** What a row comes to: where the stand-in goes, how long is waited there, and every other act. */
-function courseOf(row: readonly Operation[], from: Position): readonly (string | number)[] {
-  const course: (string | number)[] = [];
-  let stands = from;
-  for (const one of row) {
-    stands = positionAfter(stands, one, false);
-    const last = course.at(-1);
-    if (one.op === 'wait') {
-      if (typeof last === 'number') course[course.length - 1] = last + one.seconds;
-      else course.push(one.seconds);
-    } else if (one.op !== 'vehicle') course.push(JSON.stringify(one));
-    else {
-      if (typeof last === 'string' && last.startsWith('at ')) course.pop();
-      course.push(`at ${JSON.stringify(stands)}`);
-    }
-  }
-  return course;
+/**
+ * The bench as the page has it, which goes by it to offer something again. What a faultless person does is not refused,
+ * but a pull at a plug that is held.
+ */
+function benchIn(run: Run): Bench {
+  const happened = run.samples.map(({ test, entry, sample }): Happened => {
+    const { operation, seen, events, readings } = sample;
+    const refused = operation.op === 'pull-plug' ? 'it is held' : null;
+    return { test, entry, at: seen.at, operation, outcome: { refused, seen, events, readings } as Outcome };
+  });
+  return upTo({ run, happened, position: positionAtStart(run.papers.sheet) }, happened.length);
 }
-
-/** What a faultless person does is not refused, but a pull at a plug that is held. */
-const outcomeOf = ({ op }: Operation): Outcome =>
-  ({ refused: op === 'pull-plug' ? 'it is held' : null }) as unknown as Outcome;
-
-/** What was done so far, as the page goes by it to offer it again. */
-const happenedIn = ({ attempt }: Pick<Run, 'attempt'>): readonly Happened[] =>
-  attempt.entries.flatMap((entry, i) =>
-    entry.kind === 'operation'
-      ? [
-          {
-            test: entry.test,
-            entry: i,
-            at: 0,
-            operation: entry.operation,
-            outcome: outcomeOf(entry.operation),
-          },
-        ]
-      : [],
-  );
 
 /** One by one as they are pressed; waits that follow each other are one. */
 function singly(acts: readonly Operation[], papers: Papers, from: Position): readonly Operation[] {
@@ -178,33 +154,65 @@ interface Way {
   readonly by:
     | { readonly kind: 'row'; readonly row: readonly Operation[] }
     | { readonly kind: 'key'; readonly words: string }
-    | { readonly kind: 'sheet' };
+    | { readonly kind: 'sheet'; readonly waits?: boolean };
 }
 
-/** Every way of doing the first of the acts, and as many after it as a row of the trainee’s own does with it. */
-function waysFrom(acts: readonly Operation[], stands: Position, { happened, papers }: Known): readonly Way[] {
+/** Every way of doing the first of the acts, and as many after it as one press does with it. */
+function waysFrom(acts: readonly Operation[], stands: Position, known: Known): readonly Way[] {
+  const { bench, resets } = known;
+  const { papers } = bench.run;
   const [first] = acts;
   if (first === undefined) return [];
-  const rows = rowsAtHand(happened, stands).flatMap((row, i): Way[] => {
+  const doneBy = (row: ActRow): number => {
     const own = courseOf(row, stands);
-    const length = acts.findIndex((_, end) => comesTo(own, courseOf(acts.slice(0, end + 1), stands))) + 1;
-    return length === 0 ? [] : [{ taps: i < AT_HAND.rows ? 1 : 2, acts: length, by: { kind: 'row', row } }];
-  });
+    return acts.findIndex((_, end) => comesTo(own, courseOf(acts.slice(0, end + 1), stands))) + 1;
+  };
+  const rows = [
+    ...resets.map((row): Way => {
+      return { taps: 1, acts: doneBy(row), by: { kind: 'key', words: resetText(row, papers) } };
+    }),
+    ...rowsAtHand({ ...bench, position: stands }).map((row, i): Way => {
+      return { taps: i < AT_HAND.rows ? 1 : 2, acts: doneBy(row), by: { kind: 'row', row } };
+    }),
+  ].filter((way) => way.acts > 0);
   const wait = first.op === 'wait' ? WAITS.find((one) => one >= first.seconds) : undefined;
   if (wait !== undefined)
     return [...rows, { taps: 1, acts: 1, by: { kind: 'key', words: `Wait ${wait} s` } }];
-  const inSight = [...codingsAtHand(papers, stands), ...actsAtHand(happened, stands).slice(0, AT_HAND.acts)];
+  const inSight = [
+    ...codingsAtHand(papers, stands),
+    ...actsAtHand(bench.happened, stands).slice(0, AT_HAND.acts),
+  ];
   const onKey = inSight.find((one) => comesTo(courseOf([one], stands), courseOf([first], stands)));
   const single: Way =
     onKey !== undefined
       ? { taps: 1, acts: 1, by: { kind: 'key', words: actText(onKey, papers) } }
       : { taps: figured(first) === null ? 2 : 3, acts: 1, by: { kind: 'sheet' } };
-  return [...rows, single];
+  const [, second] = acts;
+  // With its figure it is done and waited by one press.
+  const withWait: readonly Way[] =
+    figured(first) !== null && second?.op === 'wait' && second.seconds <= 10
+      ? [{ ...single, acts: 2, by: { kind: 'sheet', waits: true } }]
+      : [];
+  return [...rows, single, ...(onKey === undefined ? withWait : [])];
 }
 
 interface Known {
-  readonly happened: readonly Happened[];
-  readonly papers: Papers;
+  readonly bench: Bench;
+  /** Of what was heard to trip, or says so. */
+  readonly resets: readonly ActRow[];
+}
+
+function knownIn(run: Run): Known {
+  const bench = benchIn(run);
+  return { bench, resets: resetsAtHand(bench) };
+}
+
+/** Without a reset of what nobody heard trip, and that does not say so, where something else did. */
+function withoutNeedless(acts: readonly Operation[], { resets }: Known): readonly Operation[] {
+  const due = resets.flat().flatMap((act) => (act.op === 'reset' ? [act.what] : []));
+  return due.length === 0
+    ? acts
+    : acts.filter((act) => act.op !== 'reset' || act.what === 'supply' || due.includes(act.what));
 }
 
 /** Whether a row comes to the same; what is waited in it may be longer. */
@@ -239,14 +247,19 @@ async function doActs(
   const offered = await offeredIn(page, action);
   if (offered?.next.kind === 'acts' && rowText(offered.next.row) === rowText(acts)) {
     await press(offered.key);
-    await inHand(page, attempt.entries.length + acts.length);
-    return;
+    const after = await inHand(page, attempt.entries.length + 1);
+    // What the bench refuses ends a row; what is left of it is the next then.
+    const did = after.attempt.entries.length - attempt.entries.length;
+    return did < acts.length ? doActs(page, acts.slice(did), action, from) : undefined;
   }
-  let left = singly(acts, papers, from);
+  const known = knownIn(await inHand(page));
+  const [whole, needed] = [acts, withoutNeedless(acts, known)].map((all) => singly(all, papers, from));
+  const taps = (all: readonly Operation[] = []) => shortest(all, from, known).taps;
+  let left = (taps(needed) < taps(whole) ? needed : whole) ?? [];
   let stands = from;
   while (left.length > 0) {
     const run = await inHand(page);
-    const { way } = shortest(left, stands, { happened: happenedIn(run), papers });
+    const { way } = shortest(left, stands, knownIn(run));
     if (way === null) return;
     await goBy(page, way, left[0] as Operation);
     for (const one of left.slice(0, way.acts)) stands = positionAfter(stands, one, false);
@@ -261,12 +274,11 @@ async function offeredIn(
   action: TestAction,
 ): Promise<{ readonly next: Offered; readonly key: Locator } | null> {
   for (const began = Date.now(); ; await page.waitForTimeout(50)) {
-    const { scenario, attempt, papers } = await inHand(page);
+    const run = await inHand(page);
+    const { scenario, attempt, papers } = run;
     if (rungOf(scenario.support, attempt) !== 1) return null;
     const since = attempt.entries.findLastIndex(({ kind }) => kind === 'prediction');
-    const done = happenedIn({ attempt }).flatMap(({ entry, operation }) =>
-      entry > since ? [operation] : [],
-    );
+    const done = run.samples.flatMap(({ entry, sample }) => (entry > since ? [sample.operation] : []));
     const next = offeredNext(action, papers, done);
     if (next === null) return null;
     const text = next.kind === 'acts' ? rowText(next.row) : measurementsText(next.measurements);
@@ -284,7 +296,7 @@ async function goBy(page: Page, { by }: Way, first: Operation): Promise<void> {
     return press(again.last());
   }
   const asked = figured(first);
-  if (asked !== null) return actWith(page, ...asked);
+  if (asked !== null) return actWith(page, ...asked, by.waits);
   return act(page, first.op === 'vehicle' ? (vehicleWords(first)[0] ?? '') : actWords(first));
 }
 
@@ -385,19 +397,6 @@ async function joinLeads(page: Page, wanted: readonly Terminal[], other: Termina
 
 const isSame = (a: readonly string[], b: readonly string[]): boolean => a.join('|') === b.join('|');
 
-const INSTRUMENT: Readonly<Record<Measurement['quantity'], string>> = {
-  voltage: 'two-pole detector, voltage',
-  continuity: 'continuity',
-  loop: 'loop',
-  insulation: 'insulation',
-  pilot: 'pilot against time',
-  coding: 'proximity coding',
-  residual: 'residual current',
-  'opening-time': 'opening time',
-  electrode: 'earth electrode, three stakes',
-  'phase-sequence': 'order of the lines',
-};
-
 const named = (m: Measurement): string =>
   JSON.stringify({
     ...m,
@@ -422,15 +421,16 @@ function patternFor(
   return tried.toSorted((a, b) => worth(b) - worth(a))[0] ?? { m, spread: 'one', takes: [named(m)] };
 }
 
-async function setInstrument(page: Page, m: Measurement, spread: Spread): Promise<void> {
-  await takeTile(
-    page,
-    m.quantity === 'voltage' && m.tool === 'meter' ? 'meter 10 MΩ, voltage' : INSTRUMENT[m.quantity],
-  );
+async function setInstrument(page: Page, m: Measurement, spread: Spread, site: Site): Promise<void> {
+  await takeTile(page, instrumentWords(m.quantity === 'voltage' ? m.tool : m.quantity));
   const spreads = page.getByRole('group', { name: 'readings on', exact: true });
   if (await spreads.isVisible()) {
     const word = m.quantity === 'residual' && spread === 'one' ? 'this line' : SPREAD_WORDS[spread];
-    await tick(spreads.getByRole('radio', { name: word, exact: true }));
+    // Where the pattern that is set takes the same it stays.
+    const now = await spreads.locator('input:checked').inputValue();
+    const same = (SPREADS as readonly string[]).includes(now) ? spreadOver(m, now as Spread, site) : [];
+    if (JSON.stringify(same) !== JSON.stringify(spreadOver(m, spread, site)))
+      await tick(spreads.getByRole('radio', { name: word, exact: true }));
   }
   switch (m.quantity) {
     case 'insulation':
@@ -471,9 +471,10 @@ async function setInstrument(page: Page, m: Measurement, spread: Spread): Promis
 async function takeReadings(
   page: Page,
   readings: readonly Measurement[],
-  { site, action, isLast }: { readonly site: Site; readonly action: TestAction; readonly isLast: boolean },
-): Promise<void> {
+  { site, action, goesOn }: { readonly site: Site; readonly action: TestAction; readonly goesOn: GoesOn },
+): Promise<boolean> {
   let left = readings;
+  let goes = false;
   while (left.length > 0) {
     const offered = await offeredIn(page, action);
     if (offered?.next.kind === 'readings') {
@@ -495,10 +496,10 @@ async function takeReadings(
       );
       if (again !== null) {
         left = left.filter((one) => !again.includes(named(one)));
-        await writeDown(page, isLast && left.length === 0);
+        goes = await writeDown(page, left.length === 0 ? goesOn : null);
         continue;
       }
-      await setInstrument(page, m, spread);
+      await setInstrument(page, m, spread, site);
       const read = button(page, /^Read( \d+ pairs)?$/);
       if (await read.isVisible()) await press(read);
       else {
@@ -507,8 +508,9 @@ async function takeReadings(
       }
       left = left.filter((one) => !takes.includes(named(one)));
     }
-    await writeDown(page, isLast && left.length === 0);
+    goes = await writeDown(page, left.length === 0 ? goesOn : null);
   }
+  return goes;
 }
 
 /** Readings that were taken before in the job, by one press; null where they are fewer of those that are due than `least`. */
@@ -518,8 +520,13 @@ async function readAgain(
   least: number,
 ): Promise<readonly string[] | null> {
   const open = new Set(due.map(named));
-  const groups = readingsAtHand(happenedIn(await inHand(page))).slice(0, AT_HAND.readings);
-  const fits = groups.filter((group) => group.length >= least && group.every((one) => open.has(named(one))));
+  // What is held until it trips may be held longer than it needs.
+  const fulfils = (one: Measurement): string =>
+    open.has(named(one)) || one.quantity !== 'residual' ? named(one) : named({ ...one, seconds: undefined });
+  const groups = readingsAtHand(benchIn(await inHand(page))).slice(0, AT_HAND.readings);
+  const fits = groups.filter(
+    (group) => group.length >= least && group.every((one) => open.has(fulfils(one))),
+  );
   const [most] = fits.toSorted((a, b) => b.length - a.length);
   const [first] = most ?? [];
   if (most === undefined || first === undefined) return null;
@@ -533,11 +540,14 @@ async function readAgain(
     .first()
     .waitFor();
   if (await apply.isVisible()) await press(apply);
-  return most.map(named);
+  return most.map(fulfils);
 }
 
+/** What the press that writes goes on to: to be judged, or on the first rung the next acts of the test. */
+type GoesOn = 'judge' | 'next' | null;
+
 /** Everything that is shown, as it is shown; the last of a test with the press that goes on to judge it. */
-async function writeDown(page: Page, isLast: boolean): Promise<void> {
+async function writeDown(page: Page, goesOn: GoesOn): Promise<boolean> {
   const form = page.getByRole('form', { name: /^Write down/ });
   await form.waitFor();
   const rows = await form
@@ -574,12 +584,21 @@ async function writeDown(page: Page, isLast: boolean): Promise<void> {
   if ((await voltage.count()) > 0 && (await voltage.inputValue()) === '')
     await type(voltage, (await lastVolts(page)) ?? volts?.[1] ?? volts?.[2] ?? '');
   // On the pad as long as it is up; it goes by itself with the last digit that is shown.
+  const own = await form.evaluateHandle((one) => one);
+  const { length } = (await inHand(page)).attempt.entries;
+  const on = goesOn === null ? null : button(page, `Write, ${goesOn}`).filter({ visible: true });
+  const goes = on !== null && (goesOn === 'judge' || (await on.count()) > 0);
   await press(
-    button(page, isLast ? 'Write, judge' : /^Write /)
-      .filter({ visible: true })
-      .first(),
+    goes
+      ? on.first()
+      : button(page, /^Write /)
+          .filter({ visible: true })
+          .first(),
   );
-  await form.waitFor({ state: 'detached' });
+  if (goes && goesOn === 'next') await inHand(page, length + 2);
+  // There may be another already.
+  await page.waitForFunction((one) => !one.isConnected, own);
+  return goes;
 }
 
 /** As it is set on the instrument. */
@@ -617,6 +636,7 @@ function typedText(shown: string): string {
 export async function fluently(page: Page, action: TestAction): Promise<void> {
   const before = await inHand(page);
   const { papers } = before;
+  const isGuided = rungOf(before.scenario.support, before.attempt) === 1;
   const operations = procedure(before.world, action, papers);
   const bench = takenUp(before.scenario, before.attempt);
   await choose(page, testTitle(action.id));
@@ -630,27 +650,29 @@ export async function fluently(page: Page, action: TestAction): Promise<void> {
   // What is waited at the end is waited afterwards: it has a key there.
   const skipped = operations[done - 1]?.op === 'wait' ? done - 1 : done;
   for (const one of operations.slice(0, skipped)) stands = positionAfter(stands, one, false);
-  const segments = segmentsOf(operations.slice(skipped));
+  const end = operations.at(-1);
+  // To look takes a second by itself; where that was too early it is waited.
+  const isOver = !isGuided && end?.op === 'wait' && end.seconds <= 1;
+  const segments = segmentsOf(operations.slice(skipped, isOver ? -1 : undefined));
+  // What comes next was done with the press that wrote down what came before it.
+  let isDone = false;
   for (const [i, segment] of segments.entries()) {
-    const isLast = i === segments.length - 1;
+    const next = segments[i + 1];
+    const goesOn = next === undefined ? 'judge' : isGuided && next.kind !== 'readings' ? 'next' : null;
     if (segment.kind === 'acts') {
-      await doActs(page, segment.acts, action, stands);
+      if (!isDone) await doActs(page, segment.acts, action, stands);
+      isDone = false;
       for (const one of segment.acts) stands = positionAfter(stands, one, false);
     } else if (segment.kind === 'proof') {
-      const { proof } = segment;
-      const did = proof.op === 'prove-dead' ? `proved dead at the ${PLACES[proof.at]}` : actWords(proof);
-      const again = page.getByRole('button', {
-        name: new RegExp(`^(Again|next in this test): ${did}`),
-      });
-      if (await again.first().isVisible()) await press(again.first());
-      else await act(page, actWords(segment.proof));
-      await writeDown(page, isLast);
+      if (!isDone) await proveAgain(page, segment.proof);
+      isDone = await writeDown(page, goesOn);
     } else {
-      await takeReadings(page, segment.readings, { site: papers.site, action, isLast });
+      isDone = await takeReadings(page, segment.readings, { site: papers.site, action, goesOn });
       // Some instruments move the stand-in themselves.
       for (const one of segment.readings) stands = positionAfter(stands, one, false);
     }
   }
+  if (isOver && notShown(await inHand(page), action).length > 0) await doActs(page, [end], action, stands);
   const after = await onceShown(page, action);
   // The last reading was written down with the press that goes on from it.
   const isThere = segments.at(-1)?.kind !== 'acts' && segments.length > 0;
@@ -659,20 +681,34 @@ export async function fluently(page: Page, action: TestAction): Promise<void> {
   await finishTest(page);
 }
 
-/** The attempt once it shows what the faultless procedure shows: nothing was saved by leaving a reading out. */
-async function onceShown(page: Page, action: TestAction): Promise<Run> {
-  for (const began = Date.now(); ; await page.waitForTimeout(50)) {
-    const run = await inHand(page);
-    const { lines } = truthOf(run, action, lastSitting(run, action.id));
-    const due = verify(run.scenario).actions.find((one) => one.action.id === action.id);
-    const missing = lines.filter(
+/** By the row of it that was done before, or from the sheet of acts. */
+async function proveAgain(page: Page, proof: Operation): Promise<void> {
+  const did = proof.op === 'prove-dead' ? `proved dead at the ${PLACES[proof.at]}` : actWords(proof);
+  const again = page.getByRole('button', { name: new RegExp(`^(Again|next in this test): ${did}`) });
+  if (await again.first().isVisible()) await press(again.first());
+  else await act(page, actWords(proof));
+}
+
+/** Lines of which an attempt does not show what the faultless procedure shows. */
+function notShown(run: Run, action: TestAction): readonly string[] {
+  const { lines } = truthOf(run, action, lastSitting(run, action.id));
+  const due = verify(run.scenario).actions.find((one) => one.action.id === action.id);
+  return lines
+    .filter(
       ({ id, finding }) =>
         finding === 'not shown' &&
         due?.expectations.some((one) => one.expectation.id === id && one.finding !== 'not shown'),
-    );
+    )
+    .map(({ id }) => id);
+}
+
+/** The attempt once it shows what the faultless procedure shows: nothing was saved by leaving something out. */
+async function onceShown(page: Page, action: TestAction): Promise<Run> {
+  for (const began = Date.now(); ; await page.waitForTimeout(50)) {
+    const run = await inHand(page);
+    const missing = notShown(run, action);
     if (missing.length === 0) return run;
-    if (Date.now() - began > KEPT_WITHIN)
-      throw new Error(`${action.id}: not shown: ${missing.map(({ id }) => id).join(', ')}`);
+    if (Date.now() - began > KEPT_WITHIN) throw new Error(`${action.id}: not shown: ${missing.join(', ')}`);
   }
 }
 
@@ -681,7 +717,7 @@ function isShorterDone(run: Run, from: Position, operations: readonly Operation[
   if (rungOf(run.scenario.support, run.attempt) === 1) return true;
   const [first] = segmentsOf(operations);
   if (first?.kind !== 'acts') return false;
-  const known: Known = { happened: happenedIn(run), papers: run.papers };
+  const known = knownIn(run);
   const { settings, done } = setUpFor(run, from, operations);
   const stands = operations.slice(0, done).reduce((at, one) => positionAfter(at, one, false), from);
   const touches = Object.entries(settings).filter(([label]) => label !== WAIT).length;

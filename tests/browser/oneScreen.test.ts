@@ -4,6 +4,9 @@
 
 import type { Locator, Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
+import { allowedActions } from '../../src/scenario/scenario.ts';
+import { testTitle } from '../../src/words/testTitles.ts';
+import { scenarioNamed } from '../helpers/scenarios.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { finger } from './hands.ts';
 import {
@@ -32,7 +35,7 @@ const SIZES = [
 /** WCAG 2.2, 2.5.5 asks for 44 CSS pixels. */
 const FINGER = 44;
 
-/** What does not fit: the page and its drawing both ways; a step, its labels and its bar in their width. */
+/** What does not fit: the page and its drawing both ways; a step, its name, its labels and its bar in their width. */
 const beyond = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
     const over = (element: Element, both: boolean) =>
@@ -44,7 +47,7 @@ const beyond = (page: Page): Promise<string[]> =>
         .map((one) => `${one.className || 'page'}: ${one.scrollWidth} × ${one.scrollHeight}`);
     return [
       ...found('html, .bench-drawing, .frame-inner', true),
-      ...found('.step-body, .step-body .in-row > label, .bar, .pad', false),
+      ...found('.step-title h2, .step-body, .step-body .in-row > label, .bar, .pad', false),
     ];
   });
 
@@ -234,4 +237,33 @@ test.each([
   await judgeAll(page, 'did');
   await page.getByRole('heading', { name: 'What was true' }).waitFor();
   await lookedAt(page, 'told', { bar: page.locator('.bar button') });
+});
+
+test('the longest name of a test is whole, with all that is pressed in sight', async () => {
+  const { scenario } = scenarioNamed('harbour-mews');
+  const [longest = ''] = allowedActions(scenario)
+    .map(({ id }) => testTitle(id))
+    .toSorted((a, b) => b.length - a.length);
+  const page = await sitDown(opened.browser, opened.url, { ...PHONE, touch: true, hands: finger });
+  await begin(page, scenario.title, 2);
+  await choose(page, longest);
+  const name = page.getByRole('heading', { level: 2, name: longest, exact: true });
+  await toPredict(page);
+  await lookedAt(page, 'predict', {
+    name,
+    line: page.locator('.statement-list [aria-current]'),
+    answers: page.locator('.answer-keys > *'),
+  });
+  await page.getByRole('button', { name: 'Back to the set-up' }).tap();
+  await answerAll(page);
+  await page.getByRole('button', { name: /^fairly sure/ }).tap();
+  await page.getByRole('heading', { name: 'Measure', level: 3 }).waitFor();
+  for (const part of ['origin', 'unit', 'outlet']) {
+    await toPart(page, part);
+    await lookedAt(page, `measure, ${part}`, {
+      name,
+      terminals: page.locator('.terminal-button'),
+      tiles: page.locator('.tile'),
+    });
+  }
 });

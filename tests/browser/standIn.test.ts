@@ -63,7 +63,7 @@ test('set with the set-up, changed while observing, and disturbed', async () => 
   await press(page.getByRole('button', { name: 'disturbance: supply voltage' }));
   await page.getByLabel(/^line to neutral/).fill('20');
   await page.getByText('180 to 280 V is expected.').waitFor();
-  expect(await page.getByRole('button', { name: 'Do it' }).isDisabled()).toBe(true);
+  expect(await page.getByRole('button', { name: 'Do it', exact: true }).isDisabled()).toBe(true);
   await press(page.getByRole('button', { name: 'Back to the readings' }));
   await act(page, 'disturbance over: supply as it was');
   const after = await now(11);

@@ -312,12 +312,23 @@ export async function act(page: Page, words: string): Promise<void> {
 /** The detector tried before the test and after it. */
 const PROVED = /^prove the detector, test, prove it again$/i;
 
-/** One act that takes a figure. */
-export async function actWith(page: Page, words: string, field: string, figure: number): Promise<void> {
-  await openActs(page);
-  await press(page.getByRole('dialog').getByRole('button', { name: words, exact: true }));
+/** One act that takes a figure, from the sheet or by its key where it was done in this test; with the wait after it by one press. */
+export async function actWith(
+  page: Page,
+  words: string,
+  field: string,
+  figure: number,
+  waits = false,
+): Promise<void> {
+  const again = page.getByRole('button', { name: `${words} …`, exact: true });
+  if (await again.isVisible()) await press(again);
+  else {
+    await openActs(page);
+    await press(page.getByRole('dialog').getByRole('button', { name: words, exact: true }));
+  }
   await type(page.getByLabel(field), String(figure));
-  await press(button(page, 'Do it').last());
+  const name = waits ? /^Do it, wait \d+ s$/ : 'Do it';
+  await press(page.getByRole('button', { name, exact: true }).last());
 }
 
 type Measurement = Extract<Operation, { op: 'measure' }>;

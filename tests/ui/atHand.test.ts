@@ -7,7 +7,8 @@ import { papersOf } from '../../src/scenario/scenario.ts';
 import { actsAtHand, readingsAtHand, rowsAtHand } from '../../src/ui/flow/atHand.ts';
 import { done, newBench } from '../../src/ui/flow/bench.ts';
 import { draftOf, lastDraft, readingsOf } from '../../src/ui/flow/measurement.ts';
-import { codingsAtHand } from '../../src/ui/screens/measure/acts.ts';
+import { resetsAtHand } from '../../src/ui/flow/toReset.ts';
+import { codingsAtHand, figuredIn } from '../../src/ui/screens/measure/acts.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 
 const benchAfter = (...acts: readonly OperationInput[]) => {
@@ -19,18 +20,107 @@ const unplug = operation({ op: 'vehicle', plugged: false, state: 'A' });
 const wait = operation({ op: 'wait', seconds: 10 });
 const reset = operation({ op: 'reset', what: 'unit' });
 const pilot: OperationInput = { op: 'measure', quantity: 'pilot' };
+const rotation: OperationInput = { op: 'measure', quantity: 'phase-sequence', at: 'outlet' };
 
 describe('rows at hand', () => {
   test('are those that come to something as things stand', () => {
     const out = benchAfter(plugIn, wait, pilot, unplug, wait);
-    expect(rowsAtHand(out.happened, out.position)).toEqual([[plugIn, wait]]);
+    expect(rowsAtHand(out)).toEqual([[plugIn, wait]]);
     const back = benchAfter(plugIn, wait, pilot, unplug, wait, pilot, plugIn);
-    expect(rowsAtHand(back.happened, back.position)).toEqual([[unplug, wait]]);
+    expect(rowsAtHand(back)).toEqual([[unplug, wait]]);
   });
 
   test('what changes no position comes to something each time', () => {
-    const { happened, position } = benchAfter(reset, wait);
-    expect(rowsAtHand(happened, position)).toEqual([[reset, wait]]);
+    expect(rowsAtHand(benchAfter(reset, wait))).toEqual([[reset, wait]]);
+  });
+});
+
+describe('rows at hand, as they were begun', () => {
+  const [isolate, energise] = [operation({ op: 'isolate' }), operation({ op: 'energise' })];
+  const press = operation({ op: 'press', button: 'stop' });
+
+  test('one begun with the vehicle there is none without it', () => {
+    expect(rowsAtHand(benchAfter(plugIn, pilot, press, wait, pilot))).toEqual([[press, wait]]);
+    expect(rowsAtHand(benchAfter(plugIn, pilot, press, wait, pilot, unplug))).toEqual([]);
+  });
+
+  test('a proof is at hand with the cover on or off', () => {
+    const proof = operation({ op: 'prove-dead', at: 'origin' });
+    expect(rowsAtHand(benchAfter(isolate, proof, operation({ op: 'open-cover' })))).toContainEqual([proof]);
+    expect(rowsAtHand(benchAfter(isolate, proof, energise))).not.toContainEqual([proof]);
+  });
+
+  test('dead work is none while the circuit is on', () => {
+    const link = operation({ op: 'link', between: ['origin.L1', 'origin.PE'] });
+    const nulled = operation({ op: 'null-leads' });
+    const dead = [isolate, pilot, nulled, link, pilot, nulled] as const;
+    expect(rowsAtHand(benchAfter(...dead))).toContainEqual([nulled, link]);
+    expect(rowsAtHand(benchAfter(...dead, energise))).not.toContainEqual([nulled, link]);
+  });
+
+  test('of two that come to the same as things stand there is one', () => {
+    const told = operation({ op: 'vehicle', plugged: true, state: 'B', pilot: 'sound' });
+    expect(rowsAtHand(benchAfter(told, wait, pilot, unplug, pilot, plugIn, wait, pilot, unplug))).toEqual([
+      [plugIn, wait],
+    ]);
+  });
+});
+
+describe('reset and wait', () => {
+  const tested = (site: string, ...after: readonly OperationInput[]) => {
+    const { scenario, file } = scenarioNamed(site);
+    const acts: readonly OperationInput[] = [
+      plugIn,
+      wait,
+      { op: 'vehicle', state: 'C' },
+      wait,
+      { op: 'measure', quantity: 'residual', line: 'L1', waveform: 'sinusoidal', mode: 'fixed', amps: 0.03 },
+      ...after,
+    ];
+    const bench = acts.reduce(
+      (at, act) => done(at, 'residual-rated', act, 0),
+      newBench(scenario, file, { rung: 2 }),
+    );
+    return resetsAtHand(bench).map((row) => row.map((act) => (act.op === 'reset' ? act.what : act.op)));
+  };
+  const off = operation({ op: 'isolate' });
+  const upstream = operation({ op: 'reset', what: 'upstream' });
+
+  test('nothing is to be reset where nothing was heard or seen to trip', () => {
+    expect(resetsAtHand(benchAfter(plugIn, wait, { op: 'vehicle', state: 'C' }, wait))).toEqual([]);
+  });
+
+  // The island's unit has no residual device of its own; the other one says “tripped” itself.
+  test('what was heard to trip is reset where it is, until it was', () => {
+    expect(tested('curlew-house')).toEqual([['upstream', 'wait']]);
+    expect(tested('curlew-house', wait, pilot)).toEqual([['upstream', 'wait']]);
+    expect(tested('curlew-house', upstream)).toEqual([]);
+    // Only what tripped.
+    expect(tested('curlew-house', reset)).toEqual([['upstream', 'wait']]);
+  });
+
+  test('what the unit says of itself is reset at the unit, or by the supply: which is for the sheet to say', () => {
+    expect(tested('harbour-mews')).toEqual([
+      ['unit', 'wait'],
+      ['supply', 'wait'],
+    ]);
+    expect(tested('harbour-mews', reset)).toEqual([]);
+  });
+
+  test('a device of the unit that was heard is reset at the unit alone', () => {
+    expect(tested('foundry-yard')).toEqual([['unit', 'wait']]);
+  });
+
+  test('while the circuit is off by hand nothing is offered that closes something', () => {
+    expect(tested('curlew-house', off)).toEqual([]);
+    expect(tested('curlew-house', off, operation({ op: 'energise' }))).toEqual([['upstream', 'wait']]);
+  });
+
+  test('it waits for a start-up by the sheet, a pause and the closing', () => {
+    const bench = benchAfter(plugIn, { op: 'vehicle', pilot: 'shorted-to-earth' }, wait);
+    const [row] = resetsAtHand(bench);
+    // IEC 61851-1:2017: a pause of 3 s at least, closed within 3 s of the request; the sheet's start-up, and a second more.
+    expect(row?.at(-1)).toEqual({ op: 'wait', seconds: bench.run.papers.sheet.startUp + 7 });
   });
 });
 
@@ -57,9 +147,9 @@ describe('single acts at hand', () => {
   });
 
   test('before anything was done there is none', () => {
-    const { happened, position } = benchAfter();
-    expect([actsAtHand(happened, position), rowsAtHand(happened, position)]).toEqual([[], []]);
-    expect(readingsAtHand(happened)).toEqual([]);
+    const bench = benchAfter();
+    expect([actsAtHand(bench.happened, bench.position), rowsAtHand(bench)]).toEqual([[], []]);
+    expect(readingsAtHand(bench)).toEqual([]);
   });
 });
 
@@ -73,8 +163,39 @@ describe('readings at hand', () => {
   const pairs = [volts('L1', 'N'), volts('L1', 'PE'), volts('N', 'PE')];
 
   test('are those of one press, the newest first, each once', () => {
-    const { happened } = benchAfter(...pairs, pilot, wait, ...pairs);
-    expect(readingsAtHand(happened)).toEqual([pairs, [operation(pilot)]]);
+    expect(readingsAtHand(benchAfter(...pairs, pilot, wait, ...pairs))).toEqual([pairs, [operation(pilot)]]);
+  });
+
+  test('those taken most often before those taken once, after the last', () => {
+    const line = [volts('L1', 'N')];
+    const acts = [...line, wait, ...pairs, wait, ...pairs, wait, pilot, wait, operation(rotation)];
+    expect(readingsAtHand(benchAfter(...acts))).toEqual([
+      [operation(rotation)],
+      pairs,
+      [operation(pilot)],
+      line,
+    ]);
+  });
+
+  test('before them those taken while the vehicle stood as it stands now', () => {
+    const acts = [...pairs, wait, ...pairs, plugIn, pilot, unplug, operation(rotation)];
+    expect(readingsAtHand(benchAfter(...acts, plugIn))).toEqual([
+      [operation(rotation)],
+      [operation(pilot)],
+      pairs,
+    ]);
+  });
+
+  test('with the circuit on none of those that were taken with it off', () => {
+    const insulation = operation({
+      op: 'measure',
+      quantity: 'insulation',
+      between: ['supply.L1', 'supply.PE'],
+      volts: 500,
+    });
+    const dead = [...pairs, operation({ op: 'isolate' }), insulation] as const;
+    expect(readingsAtHand(benchAfter(...dead))).toEqual([[insulation]]);
+    expect(readingsAtHand(benchAfter(...dead, operation({ op: 'energise' })))).toEqual([pairs]);
   });
 
   test('set instrument, leads and pattern as they were for them', () => {
@@ -94,4 +215,18 @@ test('codings are at hand where the cable is the customer’s own, and out', () 
   expect(amps).toEqual([13, 20, 63, null]);
   expect(codingsAtHand(socket, { ...position, plugged: true })).toEqual([]);
   expect(codingsAtHand(papersOf(scenarioNamed('harbour-mews').scenario), position)).toEqual([]);
+});
+
+test('acts that take a figure are at hand with another one, the newest first', () => {
+  const papers = papersOf(scenarioNamed('harbour-mews').scenario);
+  const done: readonly OperationInput[] = [
+    { op: 'supply', loadLimit: 10 },
+    wait,
+    { op: 'vehicle', load: 16 },
+    { op: 'supply', loadLimit: 4 },
+    plugIn,
+    // A disturbance that the open-PEN measure watches for is more than a voltage.
+    { op: 'supply', pen: 'sound', voltage: null },
+  ];
+  expect(figuredIn(done.map(operation), papers).map(({ name }) => name)).toEqual(['limit', 'load']);
 });

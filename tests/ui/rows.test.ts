@@ -49,7 +49,7 @@ describe('rows of acts', () => {
     let bench = newBench(scenario, file);
     for (const act of acts)
       bench = done(bench, act === null ? 'state-b' : 'state-c', act ?? { op: 'wait', seconds: 1 }, 0);
-    return rowsDone(bench.happened);
+    return rowsDone(bench.happened).map(({ row }) => row);
   };
   const plugIn = operation({ op: 'vehicle', plugged: true, state: 'B' });
   const wait = operation({ op: 'wait', seconds: 3 });

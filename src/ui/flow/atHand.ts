@@ -5,20 +5,23 @@
 import type { Measurement, Operation } from '../../bench/operation.ts';
 import { operation } from '../../bench/operation.ts';
 import { restore } from '../../verification/actions/penHazard.ts';
-import type { Happened } from './bench.ts';
+import type { Bench, Happened } from './bench.ts';
+import { positionsBefore } from './bench.ts';
 import type { Position } from './position.ts';
 import { positionAfter } from './position.ts';
 import type { ActRow } from './rows.ts';
 import { isLike, rowsDone } from './rows.ts';
 
 /** So many of each kind stay in sight; all rows are on the sheet of acts. */
-export const AT_HAND = { readings: 5, rows: 8, acts: 8 } as const;
+export const AT_HAND = { readings: 10, rows: 10, acts: 8 } as const;
 
 const keyOf = (what: unknown): string => JSON.stringify(what);
-/** Each once, at the place where it stands first. */
-export const once = <T>(list: readonly T[]): readonly T[] => [
-  ...new Map(list.map((one) => [keyOf(one), one])).values(),
-];
+/** Each once, at the place where it stands first; of those that are one by `by` the first. */
+export function once<T>(list: readonly T[], by: (one: T) => unknown = (one) => one): readonly T[] {
+  const found = new Map<string, T>();
+  for (const one of list) if (!found.has(keyOf(by(one)))) found.set(keyOf(by(one)), one);
+  return [...found.values()];
+}
 
 /** Acts whose whole outcome is how things stand then. */
 const isSetting = (act: Operation): boolean =>
@@ -35,9 +38,55 @@ function tells(row: ActRow, position: Position): boolean {
   });
 }
 
-/** Rows of several acts, and proofs, those done most often first, without those that would change nothing. */
-export const rowsAtHand = (happened: readonly Happened[], position: Position): readonly ActRow[] =>
-  rowsDone(happened).filter((row) => (row.length > 1 || row[0]?.op === 'prove-dead') && tells(row, position));
+/** What a row comes to as things stand: where the stand-in goes, how long is waited there, and every other act. */
+export function courseOf(row: ActRow, position: Position): readonly (string | number)[] {
+  const course: (string | number)[] = [];
+  let stands = position;
+  for (const act of row) {
+    stands = positionAfter(stands, act, false);
+    const last = course.at(-1);
+    if (act.op === 'wait') {
+      if (typeof last === 'number') course[course.length - 1] = last + act.seconds;
+      else course.push(act.seconds);
+    } else if (act.op !== 'vehicle') course.push(keyOf(act));
+    else {
+      if (typeof last === 'string' && last.startsWith('at ')) course.pop();
+      course.push(`at ${keyOf(stands)}`);
+    }
+  }
+  return course;
+}
+
+/** What an act or a reading meets: whether the circuit is on, the cover open, the vehicle there. */
+const met = ({ supply, main, cover, plugged }: Position) => ({
+  isOn: supply === 'on' && main === 'on',
+  cover,
+  plugged,
+});
+
+/**
+ * Rows of several acts that were begun as things stand now, and proofs of dead with the circuit on or off as it is now, those
+ * done most often first, without those that would change nothing; of those that come to the same the first. A row begun
+ * otherwise would not be the one that was done.
+ */
+export function rowsAtHand(bench: Bench): readonly ActRow[] {
+  const { happened, position } = bench;
+  const before = positionsBefore(bench);
+  const isAlike = (i: number, isProof: boolean): boolean => {
+    const [then, now] = [met(before[i] ?? position), met(position)];
+    return isProof ? then.isOn === now.isOn : keyOf(then) === keyOf(now);
+  };
+  const rows = rowsDone(happened)
+    .filter(({ row, began }) => {
+      const isProof = row[0]?.op === 'prove-dead';
+      return (isProof || row.length > 1) && began.some((i) => isAlike(i, isProof));
+    })
+    .map(({ row }) => row);
+  return once(
+    rows.filter((row) => tells(row, position)),
+    (row) => courseOf(row, position),
+  );
+}
 
 /** What has a place of its own; and what puts the supply on again, which no finger must meet that wanted its neighbour. */
 const STANDS_APART: readonly Operation['op'][] = [
@@ -116,15 +165,34 @@ function disturbanceOf(act: Extract<Operation, { op: 'supply' }>) {
   ];
 }
 
-/** Readings that were taken in one press, or one after the other by one setting, the newest first. */
-export function readingsAtHand(happened: readonly Happened[]): readonly (readonly Measurement[])[] {
-  const groups: Measurement[][] = [];
+/**
+ * Readings that were taken in one press, or one after the other by one setting, with the circuit on or off as it is now, each
+ * once: the last of all, then those taken while the vehicle stood as it stands now; of these and of the others those taken
+ * most often first, and of those alike in it the newest.
+ */
+export function readingsAtHand(bench: Bench): readonly (readonly Measurement[])[] {
+  const before = positionsBefore(bench);
+  const { isOn } = met(bench.position);
+  const vehicle = ({ plugged, state }: Position) => keyOf([plugged, state]);
+  const groups: { readonly measurements: Measurement[]; readonly isAlike: boolean }[] = [];
   let last: { readonly entry: number; readonly m: Measurement } | null = null;
-  for (const { entry, operation: act } of happened) {
-    if (act.op !== 'measure') continue;
-    if (last !== null && last.entry === entry - 1 && isLike(last.m, act)) groups.at(-1)?.push(act);
-    else groups.push([act]);
+  for (const [i, { entry, operation: act }] of bench.happened.entries()) {
+    const stood = before[i];
+    if (act.op !== 'measure' || stood === undefined || met(stood).isOn !== isOn) continue;
+    if (last !== null && last.entry === entry - 1 && isLike(last.m, act))
+      groups.at(-1)?.measurements.push(act);
+    else groups.push({ measurements: [act], isAlike: vehicle(stood) === vehicle(bench.position) });
     last = { entry, m: act };
   }
-  return once(groups.toReversed());
+  const times = new Map<string, { readonly alike: number; readonly all: number }>();
+  for (const { measurements, isAlike } of groups) {
+    const { alike, all } = times.get(keyOf(measurements)) ?? { alike: 0, all: 0 };
+    times.set(keyOf(measurements), { alike: alike + Number(isAlike), all: all + 1 });
+  }
+  const worth = (measurements: readonly Measurement[]): number => {
+    const { alike, all } = times.get(keyOf(measurements)) ?? { alike: 0, all: 0 };
+    return alike > 0 ? groups.length + alike : all;
+  };
+  const [newest, ...others] = once(groups.map(({ measurements }) => measurements).toReversed());
+  return newest === undefined ? [] : [newest, ...others.toSorted((a, b) => worth(b) - worth(a))];
 }

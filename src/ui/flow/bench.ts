@@ -59,6 +59,16 @@ const positionAsFound = ({ handedOver, papers }: Run): Position =>
     positionAtStart(papers.sheet),
   );
 
+/** How everything stood before each of its operations. */
+export function positionsBefore({ run, happened }: Bench): readonly Position[] {
+  let stands = positionAsFound(run);
+  return happened.map(({ operation: what, outcome }) => {
+    const before = stands;
+    stands = positionAfter(stands, what, isRefused(outcome));
+    return before;
+  });
+}
+
 /** What was done and set up to one of its operations; what was written down is that of the whole. */
 export function upTo(bench: Bench, count: number): Bench {
   const happened = bench.happened.slice(0, count);

@@ -17,27 +17,34 @@ export const showsReadings = (act: Operation): boolean =>
   act.op === 'prove-dead' || (act.op === 'check-instruments' && act.known === true);
 const isReading = (act: Operation): boolean => act.op === 'measure' || showsReadings(act);
 
-/** The trainee's own rows in this job, each once, those done most often first, and of those alike in it the newest. */
-export function rowsDone(happened: readonly Happened[]): readonly ActRow[] {
-  const times = new Map<string, { readonly row: ActRow; readonly count: number }>();
-  for (const row of everyRow(happened).toReversed()) {
+/** A row that the trainee has done in this job. */
+interface RowDone {
+  readonly row: ActRow;
+  /** Where each time began, by its place in `happened`. */
+  readonly began: readonly number[];
+}
+
+/** Each once, those done most often first, and of those alike in it the newest. */
+export function rowsDone(happened: readonly Happened[]): readonly RowDone[] {
+  const rows = new Map<string, RowDone>();
+  for (const { row, began } of everyRow(happened).toReversed()) {
     const name = JSON.stringify(row);
-    times.set(name, { row, count: (times.get(name)?.count ?? 0) + 1 });
+    rows.set(name, { row, began: [...(rows.get(name)?.began ?? []), began] });
   }
-  return [...times.values()].toSorted((a, b) => b.count - a.count).map(({ row }) => row);
+  return [...rows.values()].toSorted((a, b) => b.began.length - a.began.length);
 }
 
 /** One for each time, without the wait that it begins with; one in which something was refused is none. */
-function everyRow(happened: readonly Happened[]): readonly ActRow[] {
-  const rows: { test: string; acts: Operation[]; isWhole: boolean }[] = [];
+function everyRow(happened: readonly Happened[]) {
+  const rows: { test: string; acts: Operation[]; began: number; isWhole: boolean }[] = [];
   let open: (typeof rows)[number] | null = null;
-  for (const { test, operation: act, outcome } of happened) {
+  for (const [i, { test, operation: act, outcome }] of happened.entries()) {
     if (test === null || act.op === 'measure' || act.op === 'stop' || act.op === 'put-right') {
       open = null;
       continue;
     }
     if (open === null || open.test !== test || showsReadings(act)) {
-      open = { test, acts: [], isWhole: true };
+      open = { test, acts: [], began: i, isWhole: true };
       rows.push(open);
     }
     open.acts.push(act);
@@ -45,9 +52,11 @@ function everyRow(happened: readonly Happened[]): readonly ActRow[] {
     if (showsReadings(act)) open = null;
   }
   return rows
-    .filter(({ isWhole }) => isWhole)
-    .map(({ acts }) => acts.slice(acts.findIndex(({ op }) => op !== 'wait')))
-    .filter((acts) => acts[0]?.op !== 'wait');
+    .filter(({ acts, isWhole }) => isWhole && acts.some(({ op }) => op !== 'wait'))
+    .map(({ acts, began }) => {
+      const waited = acts.findIndex(({ op }) => op !== 'wait');
+      return { row: acts.slice(waited), began: began + waited };
+    });
 }
 
 /** What comes next by a test's own steps: acts as one row, or like readings. */

@@ -55,8 +55,12 @@ const STEP_OF = {
 } as const satisfies Record<string, Step | null>;
 export type TestStep = keyof typeof STEP_OF;
 
+/** Letters of a name that fit on a phone's line in the usual size; a longer one is set smaller, in two lines if need be. */
+const ONE_LINE = 44;
+
 export function TestCard(props: Props) {
   const { state, action } = props;
+  const title = testTitle(action.id);
   const step = testStepOf(state);
   const name = STEP_OF[step];
   // Each step begins at its own heading.
@@ -64,8 +68,12 @@ export function TestCard(props: Props) {
   return (
     <section className="step" aria-labelledby="test-heading">
       <div className="step-title">
-        <h2 id="test-heading" title={testPurpose(action.id)}>
-          {testTitle(action.id)}
+        <h2
+          id="test-heading"
+          className={title.length > ONE_LINE ? 'long' : undefined}
+          title={testPurpose(action.id)}
+        >
+          {title}
         </h2>
         {name === null ? null : (
           <h3 ref={heading} tabIndex={-1} className="unseen">

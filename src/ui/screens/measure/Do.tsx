@@ -1,5 +1,5 @@
 /** What else can be done at the bench while a test is open: each act a button with its name, done by one press. */
-import { useLayoutEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { OperationInput } from '../../../bench/operation.ts';
 import type { DetectorProof } from '../../../bench/usual.ts';
 import { PROOFS } from '../../../bench/usual.ts';
@@ -20,6 +20,9 @@ interface Props {
   readonly papers: Papers;
   /** How the detector was proved the last time; null before the first. */
   readonly lastProof: DetectorProof | null;
+  /** The act whose figures are asked for, by its name, with what is typed of them; an empty name where none is. */
+  readonly asked: Asked;
+  readonly onAsk: (asked: Asked) => void;
   /** The trainee's own rows of acts. */
   readonly rows: readonly ActRow[];
   readonly onDo: (...operations: readonly OperationInput[]) => void;
@@ -27,8 +30,21 @@ interface Props {
 
 type Typed = Readonly<Record<string, string>>;
 
-const startOf = ({ asks }: FiguredAct): Typed =>
-  Object.fromEntries(asks.map(({ key, start }) => [key, start]));
+export interface Asked {
+  readonly name: string;
+  readonly typed: Typed;
+}
+
+export const NOTHING_ASKED: Asked = { name: '', typed: {} };
+
+/** With the figures that it begins with. */
+export const askFor = ({ name, asks }: FiguredAct): Asked => ({
+  name,
+  typed: Object.fromEntries(asks.map(({ key, start }) => [key, start])),
+});
+
+/** Time in which most of what a figure changes is followed (IEC 61851-1:2017 Table A.6, sequence 6: 10 s). */
+const THEN_WAIT = 10;
 
 /** The act with its figures, or null while one of them does not fit. */
 function withFigures({ asks, operation }: FiguredAct, typed: Typed, line: Line): OperationInput | null {
@@ -44,16 +60,17 @@ const BY_HAND = 'at the origin and the unit';
 
 const kindOf = (text: string): string => KINDS.find((kind) => text.startsWith(`${kind}:`)) ?? BY_HAND;
 
-export function Do({ papers, lastProof, rows, onDo }: Props) {
-  const [name, setName] = useKept('act', '');
-  const [typed, setTyped] = useKept<Typed>('act figures', {});
+export function Do({ papers, asked, onAsk, lastProof, rows, onDo }: Props) {
+  const { name, typed } = asked;
   const [line, setLine] = useKept<Line>('act line', 'L1', LINES);
   const [asksProof, setAsksProof] = useState<OperationInput | null>(null);
   const [another, setAnother] = useState(false);
   const figures = useRef<HTMLFormElement>(null);
-  // The act is taken: its figure is typed next.
-  useLayoutEffect(() => {
-    if (name !== '') figures.current?.querySelector('input')?.focus();
+  // The act is taken: its figure is typed next. A sheet that comes up with it goes by the attribute.
+  useEffect(() => {
+    const field = name === '' ? null : figures.current?.querySelector('input');
+    field?.setAttribute('autofocus', '');
+    field?.focus();
   }, [name]);
   const acts = actsOn(papers);
   const figured = figuredActsOn(papers);
@@ -76,6 +93,11 @@ export function Do({ papers, lastProof, rows, onDo }: Props) {
     );
   if (asking !== undefined) {
     const chosen = withFigures(asking, typed, line);
+    const doIt = (...after: readonly OperationInput[]) => {
+      if (chosen === null) return;
+      onAsk(NOTHING_ASKED);
+      onDo(chosen, ...after);
+    };
     return (
       <form
         ref={figures}
@@ -83,9 +105,7 @@ export function Do({ papers, lastProof, rows, onDo }: Props) {
         aria-label={asking.text}
         onSubmit={(event) => {
           event.preventDefault();
-          if (chosen === null) return;
-          setName('');
-          onDo(chosen);
+          doIt();
         }}
       >
         {asking.asks.map(({ key, label, range }) => (
@@ -94,16 +114,25 @@ export function Do({ papers, lastProof, rows, onDo }: Props) {
             label={label}
             range={range}
             value={typed[key] ?? ''}
-            onChange={(text) => setTyped({ ...typed, [key]: text })}
+            onChange={(text) => onAsk({ name, typed: { ...typed, [key]: text } })}
           />
         ))}
         {asking.lines.length > 1 ? (
           <Keys legend="from line" options={asking.lines} value={line} onChange={setLine} />
         ) : null}
         <div className="bar-acts">
-          <button type="button" onClick={() => setName('')}>
+          <button type="button" onClick={() => onAsk(NOTHING_ASKED)}>
             Another act
           </button>
+          {name === 'wait' ? null : (
+            <button
+              type="button"
+              disabled={chosen === null}
+              onClick={() => doIt({ op: 'wait', seconds: THEN_WAIT })}
+            >
+              Do it, wait {THEN_WAIT} s
+            </button>
+          )}
           <button type="submit" className="main" disabled={chosen === null}>
             Do it
           </button>
@@ -128,15 +157,7 @@ export function Do({ papers, lastProof, rows, onDo }: Props) {
                 </button>
               ))}
               {asked.map((act) => (
-                <button
-                  key={act.name}
-                  type="button"
-                  aria-label={act.text}
-                  onClick={() => {
-                    setName(act.name);
-                    setTyped(startOf(act));
-                  }}
-                >
+                <button key={act.name} type="button" aria-label={act.text} onClick={() => onAsk(askFor(act))}>
                   {act.text.replace(`${kind}: `, '')} …
                 </button>
               ))}

@@ -23,8 +23,9 @@ import type { Bench, Note } from '../../flow/bench.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
 import { draftOf, hasLeads, onlyLooks, prepared, readingsOf } from '../../flow/measurement.ts';
 import { operationsBetween } from '../../flow/position.ts';
-import type { ActRow } from '../../flow/rows.ts';
+import type { ActRow, Offered } from '../../flow/rows.ts';
 import { offeredNext } from '../../flow/rows.ts';
+import { resetsAtHand } from '../../flow/toReset.ts';
 import { useKept } from '../../flow/useKept.ts';
 import type { Measuring } from '../../flow/useMeasuring.ts';
 import { lastProof, perceived, runningStartDelay } from '../../flow/whatIsKnown.ts';
@@ -36,14 +37,16 @@ import { Why } from '../../parts/Why.tsx';
 import { HandChoices } from '../bench/HandChoices.tsx';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import { CHOICES_OF } from '../bench/setUpRows.ts';
-import { actText, codingsAtHand, WAITS } from './acts.ts';
-import { Do } from './Do.tsx';
+import type { FiguredAct } from './acts.ts';
+import { actText, codingsAtHand, figuredIn, resetText, WAITS } from './acts.ts';
+import type { Asked } from './Do.tsx';
+import { askFor, Do, NOTHING_ASKED } from './Do.tsx';
 import { Leads, Settings } from './InstrumentSettings.tsx';
 import { LeadsLine, lastProvedText } from './LeadsLine.tsx';
 import { RecordReading } from './RecordReading.tsx';
 import { RecordRows } from './RecordRows.tsx';
 import { RowKeys } from './RowKeys.tsx';
-import type { Numbered } from './records.ts';
+import type { Numbered, Then } from './records.ts';
 import { numberedSince, recordOf, recordText } from './records.ts';
 import { measurementsText, rowText } from './rowText.ts';
 import { Tiles } from './Tiles.tsx';
@@ -80,7 +83,12 @@ interface Checked {
 }
 
 export function MeasureStep(props: Props) {
-  const { bench, test, since, onNote, onJudge } = props;
+  const { bench, test, since, onNote, onDo, onJudge } = props;
+  const next = nextIn(props);
+  const then: Then =
+    next?.kind === 'acts'
+      ? { word: 'next', does: rowText(next.row), go: () => onDo(...next.row) }
+      : { word: 'judge', does: null, go: onJudge };
   const groups = numberedSince(bench, test, since);
   const isOpen = (group: readonly Numbered[]) =>
     group.some(({ index }) => recordOf(bench.run, index) === undefined);
@@ -117,7 +125,7 @@ export function MeasureStep(props: Props) {
           group={writing}
           onNote={onNote}
           onLater={leave}
-          onJudge={onJudge}
+          then={then}
         />
       ) : (
         <RecordReading
@@ -125,7 +133,7 @@ export function MeasureStep(props: Props) {
           run={bench.run}
           numbered={only}
           onLater={leave}
-          onJudge={onJudge}
+          then={then}
           onRecord={(typed) => {
             // It goes once it is written, which is drawn in slices.
             startTransition(() => setTurnedTo(null));
@@ -153,6 +161,7 @@ function Leading(props: LeadingProps) {
   const { draft, set } = measuring;
   const [check, setCheck] = useState<Checked | null>(null);
   const [isActing, setActing] = useState(false);
+  const [asked, setAsked] = useKept<Asked>('act', NOTHING_ASKED);
   // Whoever puts leads on by the list finds it open the next time.
   const [isListed, setListed] = useKept('leads listed', '');
   const apply = useRef<HTMLButtonElement>(null);
@@ -166,8 +175,8 @@ function Leading(props: LeadingProps) {
     if (checked) apply.current?.focus();
   }, [checked]);
   const startDelay = runningStartDelay(bench);
-  const { happened, position } = bench;
-  const rows = useMemo(() => rowsAtHand(happened, position), [happened, position]);
+  const resets = useMemo(() => resetsAtHand(bench), [bench]);
+  const rows = useMemo(() => rowsAtHand(bench), [bench]);
   const take = (measurements: readonly Measurement[]) => {
     // It goes with this press, and to take the focus from what is gone costs the page a second layout.
     apply.current?.blur();
@@ -246,12 +255,21 @@ function Leading(props: LeadingProps) {
   return (
     <StepFrame bar={bar}>
       <NotWorkedOut failed={failed} />
+      <ResetKeys resets={resets} papers={papers} onDo={onDo} />
       <Tiles stage={props.stage} value={draft.instrument} onTake={(instrument) => set({ instrument })} />
       <Settings draft={draft} site={papers.site} set={set} />
       <NextStep {...props} onOffered={onOffered} />
       <WaitKeys startDelay={startDelay} onDo={onDo} />
       <NextLead measuring={measuring} />
-      <AtHand {...props} rows={rows} onOffered={onOffered} />
+      <AtHand
+        {...props}
+        rows={rows}
+        onOffered={onOffered}
+        onAsk={(act) => {
+          setAsked(askFor(act));
+          startTransition(() => setActing(true));
+        }}
+      />
       <Noticed bench={bench} since={props.since} />
       {hasLeads(draft.instrument) ? (
         <details
@@ -268,6 +286,8 @@ function Leading(props: LeadingProps) {
         <Dialog title="Do at the bench" closeWith="Back to the readings" onClose={() => setActing(false)}>
           <Do
             papers={papers}
+            asked={asked}
+            onAsk={setAsked}
             lastProof={lastProof(bench)}
             rows={rows}
             onDo={(...operations) => {
@@ -281,16 +301,22 @@ function Leading(props: LeadingProps) {
   );
 }
 
+/** On the first rung what comes next by the test's own steps; null above it, and where nothing is left of them. */
+function nextIn({ rung, test, bench, papers, since }: Props): Offered | null {
+  const action = actionNamed(test);
+  if (rung !== 1 || action === undefined) return null;
+  const done = bench.happened.filter(({ entry }) => entry > since).map(({ operation }) => operation);
+  return offeredNext(action, papers, done);
+}
+
 interface OfferedProps extends LeadingProps {
   readonly onOffered: (measurements: readonly Measurement[]) => void;
 }
 
 /** On the first rung: what comes next by the test's own steps, as one press; anything else can be done as well. */
-function NextStep({ rung, test, bench, papers, since, onDo, onOffered }: OfferedProps) {
-  const action = actionNamed(test);
-  if (rung !== 1 || action === undefined) return null;
-  const done = bench.happened.filter(({ entry }) => entry > since).map(({ operation }) => operation);
-  const next = offeredNext(action, papers, done);
+function NextStep(props: OfferedProps) {
+  const { onDo, onOffered } = props;
+  const next = nextIn(props);
   if (next === null) return null;
   return (
     <button
@@ -308,12 +334,14 @@ function NextStep({ rung, test, bench, papers, since, onDo, onOffered }: Offered
 function AtHand({
   bench,
   papers,
+  since,
   rows,
   onDo,
   onOffered,
-}: OfferedProps & { readonly rows: readonly ActRow[] }) {
+  onAsk,
+}: OfferedProps & { readonly rows: readonly ActRow[]; readonly onAsk: (act: FiguredAct) => void }) {
   const { happened, position } = bench;
-  const readings = useMemo(() => readingsAtHand(happened).slice(0, AT_HAND.readings), [happened]);
+  const readings = useMemo(() => readingsAtHand(bench).slice(0, AT_HAND.readings), [bench]);
   const acts = useMemo(
     () =>
       once([
@@ -321,6 +349,14 @@ function AtHand({
         ...actsAtHand(happened, position).slice(0, AT_HAND.acts),
       ]).map((act) => [act, actText(act, papers)] as const),
     [happened, position, papers],
+  );
+  const figured = useMemo(
+    () =>
+      figuredIn(
+        happened.flatMap(({ entry, operation }) => (entry > since ? [operation] : [])),
+        papers,
+      ),
+    [happened, since, papers],
   );
   return (
     <>
@@ -336,8 +372,19 @@ function AtHand({
         </button>
       ))}
       <RowKeys rows={rows.slice(0, AT_HAND.rows)} onDo={onDo} />
-      {acts.length === 0 ? null : (
+      {acts.length + figured.length === 0 ? null : (
         <div className="wait-keys">
+          {figured.map((act) => (
+            <button
+              key={act.name}
+              type="button"
+              aria-haspopup="dialog"
+              aria-label={`${act.text} …`}
+              onClick={() => onAsk(act)}
+            >
+              {act.text.replace(/^(stand-in|disturbance): /, '')} …
+            </button>
+          ))}
           {acts.map(([act, text]) => (
             <button key={JSON.stringify(act)} type="button" aria-label={text} onClick={() => onDo(act)}>
               {text.replace(/^(stand-in|press|disturbance): /, '')}
@@ -348,6 +395,22 @@ function AtHand({
     </>
   );
 }
+
+interface ResetProps extends Pick<Props, 'papers' | 'onDo'> {
+  readonly resets: readonly ActRow[];
+}
+
+/** Reset and wait by one press, where something was heard to trip or the unit says so. */
+const ResetKeys = ({ resets, papers, onDo }: ResetProps) =>
+  resets.length === 0 ? null : (
+    <div className="reset-keys">
+      {resets.map((row) => (
+        <button key={JSON.stringify(row)} type="button" onClick={() => onDo(...row)}>
+          {resetText(row, papers)}
+        </button>
+      ))}
+    </div>
+  );
 
 /** A wait by one press, and the one that the unit’s sheet speaks of while it may be running. */
 function WaitKeys({ startDelay, onDo }: { readonly startDelay: number | null } & Pick<Props, 'onDo'>) {

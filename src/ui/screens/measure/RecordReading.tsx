@@ -17,7 +17,7 @@ import { TextField } from '../../parts/TextField.tsx';
 import { UnitKeys } from '../../parts/UnitKeys.tsx';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import { LateTrace } from './LateTrace.tsx';
-import type { Numbered, Observation } from './records.ts';
+import type { Numbered, Observation, Then } from './records.ts';
 import {
   lastVolts,
   NO_READING,
@@ -51,10 +51,10 @@ interface Props {
   readonly onRecord: (typed: Typed) => void;
   /** Back to the leads, with what is typed kept. */
   readonly onLater: () => void;
-  readonly onJudge: () => void;
+  readonly then: Then;
 }
 
-export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Props) {
+export function RecordReading({ run, numbered, onRecord, onLater, then }: Props) {
   const { reading, index, took } = numbered;
   const record = recordOf(run, index);
   const lastOne = record?.unit ?? presetUnit(run, reading);
@@ -128,9 +128,13 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
   const bar = (
     <>
       <BarLine refused={error === null ? null : notWritten(error, `${id}-error`)}>
-        {record === undefined
-          ? 'What you write is the record; until Finish test it can be corrected.'
-          : `You wrote ${recordText(record)}.`}
+        {record !== undefined ? (
+          `You wrote ${recordText(record)}.`
+        ) : then.does === null ? (
+          'What you write is the record; until Finish test it can be corrected.'
+        ) : (
+          <span className="bar-next">Next in this test: {then.does}.</span>
+        )}
       </BarLine>
       <div className="bar-acts">
         <button type="button" onClick={onLater}>
@@ -139,8 +143,8 @@ export function RecordReading({ run, numbered, onRecord, onLater, onJudge }: Pro
         <button type="submit" className="main">
           Write{isFilled ? ` ${typedText(value, sign, isTimed ? 'ms' : unit)}` : ' it down'}
         </button>
-        <button type="button" onClick={() => submit() && onJudge()}>
-          Write, judge
+        <button type="button" onClick={() => submit() && then.go()}>
+          Write, {then.word}
         </button>
       </div>
     </>

@@ -19,7 +19,7 @@ import { Keys } from '../../parts/Keys.tsx';
 import { leaveField } from '../../parts/leaveField.ts';
 import { UnitKeys } from '../../parts/UnitKeys.tsx';
 import { StepFrame } from '../bench/StepFrame.tsx';
-import type { Numbered } from './records.ts';
+import type { Numbered, Then } from './records.ts';
 import {
   lastVolts,
   NO_READING,
@@ -38,7 +38,7 @@ interface Props {
   readonly onNote: (note: Note) => void;
   /** Back to the leads, with what is typed kept. */
   readonly onLater: () => void;
-  readonly onJudge: () => void;
+  readonly then: Then;
 }
 
 type Texts = Readonly<Record<number, string>>;
@@ -51,7 +51,7 @@ function headText(reading: Reading, isAtOnePlace: boolean): string {
   return isAtOnePlace ? `${what} at the ${placeText(reading)}` : what;
 }
 
-export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props) {
+export function RecordRows({ run, test, group, onNote, onLater, then }: Props) {
   const id = useId();
   const isOwn = useOwnPad();
   const first = group[0]?.reading ?? null;
@@ -120,7 +120,11 @@ export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props
   const bar = (
     <>
       <BarLine refused={error === null ? null : notWritten(error, `${id}-error`)}>
-        What you write is the record.
+        {then.does === null ? (
+          'What you write is the record.'
+        ) : (
+          <span className="bar-next">Next in this test: {then.does}.</span>
+        )}
       </BarLine>
       <div className="bar-acts">
         <button type="button" onClick={onLater}>
@@ -131,8 +135,8 @@ export function RecordRows({ run, test, group, onNote, onLater, onJudge }: Props
             <button type="submit" className="main">
               Write them down
             </button>
-            <button type="button" onClick={() => submit() && onJudge()}>
-              Write, judge
+            <button type="button" onClick={() => submit() && then.go()}>
+              Write, {then.word}
             </button>
           </>
         )}

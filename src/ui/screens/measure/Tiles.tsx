@@ -41,7 +41,7 @@ const LINES: Readonly<Partial<Record<InstrumentChoice, string>>> = {
 const FIRST: Readonly<Record<Stage, readonly InstrumentChoice[]>> = {
   'before power': ['two-pole', 'continuity', 'insulation', 'coding', 'electrode'],
   'with power': ['two-pole', 'pilot', 'loop', 'opening-time', 'phase-sequence'],
-  protection: ['two-pole', 'loop', 'residual', 'pilot', 'opening-time'],
+  protection: ['two-pole', 'loop', 'residual', 'pilot', 'meter'],
   'fault response': ['two-pole', 'pilot', 'opening-time', 'residual', 'coding'],
 };
 

@@ -172,6 +172,10 @@ function namesOn(papers: Papers): ReadonlyMap<string, string> {
 export const actText = (act: Operation, papers: Papers): string =>
   namesOn(papers).get(JSON.stringify(act)) ?? operationText(act);
 
+/** A reset and the wait after it, as one key. */
+export const resetText = (row: readonly Operation[], papers: Papers): string =>
+  row.map((act) => (act.op === 'wait' ? `wait ${act.seconds} s` : actText(act, papers))).join('; ');
+
 /** Seconds that are waited by one press. */
 export const WAITS = [3, 10, 30, 60] as const;
 
@@ -270,3 +274,19 @@ export const figuredActsOn = (papers: Papers): readonly FiguredAct[] => [
   ...standIn(papers.site),
   ...supplyFigures(papers),
 ];
+
+/** Acts that take a figure, of those that were done, each once, the newest first: with another figure it is another act. */
+export function figuredIn(done: readonly Operation[], papers: Papers): readonly FiguredAct[] {
+  const fieldsOf = (act: Operation): string =>
+    Object.entries(act)
+      .flatMap(([name, value]) => (value === undefined || name === 'op' ? [] : [name]))
+      .join();
+  const figured = figuredActsOn(papers).filter(({ name }) => name !== WAIT.name);
+  const acts = done.toReversed().flatMap((act) =>
+    figured.filter(({ asks, operation: of }) => {
+      const one = operation(of(Object.fromEntries(asks.map(({ key }) => [key, 1])), 'L1'));
+      return one.op === act.op && fieldsOf(one) === fieldsOf(act);
+    }),
+  );
+  return [...new Set(acts)];
+}

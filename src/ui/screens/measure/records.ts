@@ -24,6 +24,14 @@ export const TRIPPED_WORDS = {
   none: 'nothing',
 } as const;
 
+/** What the second key of writing down goes on to: to be judged, or on the first rung the next acts of the test. */
+export interface Then {
+  readonly word: 'judge' | 'next';
+  /** What is done with it, in words. */
+  readonly does: string | null;
+  readonly go: () => void;
+}
+
 export interface Numbered {
   /** Place among all readings of the attempt. */
   readonly index: number;
