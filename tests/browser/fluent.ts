@@ -428,7 +428,8 @@ async function setInstrument(page: Page, m: Measurement, spread: Spread, site: S
   if (await spreads.isVisible()) {
     const word = m.quantity === 'residual' && spread === 'one' ? 'this line' : SPREAD_WORDS[spread];
     // Where the pattern that is set takes the same it stays.
-    const now = await spreads.locator('input:checked').inputValue();
+    const checked = spreads.locator('input:checked');
+    const now = (await checked.count()) === 0 ? '' : await checked.inputValue();
     const same = (SPREADS as readonly string[]).includes(now) ? spreadOver(m, now as Spread, site) : [];
     if (JSON.stringify(same) !== JSON.stringify(spreadOver(m, spread, site)))
       await tick(spreads.getByRole('radio', { name: word, exact: true }));

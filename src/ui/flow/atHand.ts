@@ -72,14 +72,12 @@ const met = ({ supply, main, cover, plugged }: Position) => ({
 export function rowsAtHand(bench: Bench): readonly ActRow[] {
   const { happened, position } = bench;
   const before = positionsBefore(bench);
-  const isAlike = (i: number, isProof: boolean): boolean => {
-    const [then, now] = [met(before[i] ?? position), met(position)];
-    return isProof ? then.isOn === now.isOn : keyOf(then) === keyOf(now);
-  };
   const rows = rowsDone(happened)
     .filter(({ row, began }) => {
       const isProof = row[0]?.op === 'prove-dead';
-      return (isProof || row.length > 1) && began.some((i) => isAlike(i, isProof));
+      const what = (stands: Position) => keyOf(isProof ? met(stands).isOn : met(stands));
+      const now = what(position);
+      return (isProof || row.length > 1) && began.some((i) => what(before[i] ?? position) === now);
     })
     .map(({ row }) => row);
   return once(
@@ -184,15 +182,13 @@ export function readingsAtHand(bench: Bench): readonly (readonly Measurement[])[
     else groups.push({ measurements: [act], isAlike: vehicle(stood) === vehicle(bench.position) });
     last = { entry, m: act };
   }
-  const times = new Map<string, { readonly alike: number; readonly all: number }>();
+  // One for each time, and for one as the vehicle stands now as many as there are.
+  const worth = new Map<string, number>();
   for (const { measurements, isAlike } of groups) {
-    const { alike, all } = times.get(keyOf(measurements)) ?? { alike: 0, all: 0 };
-    times.set(keyOf(measurements), { alike: alike + Number(isAlike), all: all + 1 });
+    const key = keyOf(measurements);
+    worth.set(key, (worth.get(key) ?? 0) + (isAlike ? groups.length : 1));
   }
-  const worth = (measurements: readonly Measurement[]): number => {
-    const { alike, all } = times.get(keyOf(measurements)) ?? { alike: 0, all: 0 };
-    return alike > 0 ? groups.length + alike : all;
-  };
+  const of = (measurements: readonly Measurement[]): number => worth.get(keyOf(measurements)) ?? 0;
   const [newest, ...others] = once(groups.map(({ measurements }) => measurements).toReversed());
-  return newest === undefined ? [] : [newest, ...others.toSorted((a, b) => worth(b) - worth(a))];
+  return newest === undefined ? [] : [newest, ...others.toSorted((a, b) => of(b) - of(a))];
 }

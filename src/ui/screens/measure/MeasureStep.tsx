@@ -9,7 +9,7 @@ import { startTransition, useEffect, useLayoutEffect, useMemo, useRef, useState 
 import type { EntryOf } from '../../../attempt/record/attempt.ts';
 import type { Line } from '../../../attempt/record/lines.ts';
 import type { Rung } from '../../../attempt/record/rung.ts';
-import type { Measurement, OperationInput } from '../../../bench/operation.ts';
+import type { Measurement, Operation, OperationInput } from '../../../bench/operation.ts';
 import { actionNamed } from '../../../verification/actions.ts';
 import type { Papers, Stage } from '../../../verification/testAction.ts';
 import type { InWords } from '../../../words/actions.ts';
@@ -305,9 +305,11 @@ function Leading(props: LeadingProps) {
 function nextIn({ rung, test, bench, papers, since }: Props): Offered | null {
   const action = actionNamed(test);
   if (rung !== 1 || action === undefined) return null;
-  const done = bench.happened.filter(({ entry }) => entry > since).map(({ operation }) => operation);
-  return offeredNext(action, papers, done);
+  return offeredNext(action, papers, doneSince(bench, since));
 }
+
+const doneSince = ({ happened }: Bench, since: number): readonly Operation[] =>
+  happened.filter(({ entry }) => entry > since).map(({ operation }) => operation);
 
 interface OfferedProps extends LeadingProps {
   readonly onOffered: (measurements: readonly Measurement[]) => void;
@@ -350,14 +352,7 @@ function AtHand({
       ]).map((act) => [act, actText(act, papers)] as const),
     [happened, position, papers],
   );
-  const figured = useMemo(
-    () =>
-      figuredIn(
-        happened.flatMap(({ entry, operation }) => (entry > since ? [operation] : [])),
-        papers,
-      ),
-    [happened, since, papers],
-  );
+  const figured = useMemo(() => figuredIn(doneSince(bench, since), papers), [bench, since, papers]);
   return (
     <>
       {readings.map((measurements) => (
