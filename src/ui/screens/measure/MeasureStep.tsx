@@ -87,8 +87,12 @@ export function MeasureStep(props: Props) {
   const next = nextIn(props);
   const then: Then =
     next?.kind === 'acts'
-      ? { word: 'next', does: rowText(next.row), go: () => onDo(...next.row) }
-      : { word: 'judge', does: null, go: onJudge };
+      ? {
+          word: 'next',
+          says: <span className="bar-next">Next in this test: {rowText(next.row)}.</span>,
+          go: () => onDo(...next.row),
+        }
+      : { word: 'judge', go: onJudge };
   const groups = numberedSince(bench, test, since);
   const isOpen = (group: readonly Numbered[]) =>
     group.some(({ index }) => recordOf(bench.run, index) === undefined);
@@ -370,14 +374,8 @@ function AtHand({
       {acts.length + figured.length === 0 ? null : (
         <div className="wait-keys">
           {figured.map((act) => (
-            <button
-              key={act.name}
-              type="button"
-              aria-haspopup="dialog"
-              aria-label={`${act.text} …`}
-              onClick={() => onAsk(act)}
-            >
-              {act.text.replace(/^(stand-in|disturbance): /, '')} …
+            <button key={act.name} type="button" onClick={() => onAsk(act)}>
+              {act.text} …
             </button>
           ))}
           {acts.map(([act, text]) => (

@@ -275,7 +275,10 @@ export const figuredActsOn = (papers: Papers): readonly FiguredAct[] => [
   ...supplyFigures(papers),
 ];
 
-/** Acts that take a figure, of those that were done, each once, the newest first: with another figure it is another act. */
+/**
+ * Acts that take a figure, of those that were done, each once, the newest first: with another figure it is another act. The
+ * wait has keys of its own.
+ */
 export function figuredIn(done: readonly Operation[], papers: Papers): readonly FiguredAct[] {
   const fieldsOf = (act: unknown): string =>
     Object.keys(JSON.parse(JSON.stringify(act)))
