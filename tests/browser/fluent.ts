@@ -18,7 +18,7 @@ import type { Probe, Terminal } from '../../src/bench/terminals.ts';
 import { terminalsIn } from '../../src/bench/terminals.ts';
 import { verify } from '../../src/scenario/verify.ts';
 import type { Site } from '../../src/site/site.ts';
-import { AT_HAND, actsAtHand, courseOf, readingsAtHand, rowsAtHand } from '../../src/ui/flow/atHand.ts';
+import { AT_HAND, actsAtHand, readingsAtHand, rowsAtHand } from '../../src/ui/flow/atHand.ts';
 import type { Bench, Happened } from '../../src/ui/flow/bench.ts';
 import { takenUp, upTo } from '../../src/ui/flow/bench.ts';
 import { instrumentWords } from '../../src/ui/flow/measurement.ts';
@@ -111,6 +111,25 @@ async function setUpByHand(page: Page, settings: Readonly<Record<string, string>
       if (label !== 'unit’s cover' && label !== 'unit’s conductors') await press(offered);
     }
   }
+}
+
+/** What a row comes to as things stand: where the stand-in goes, how long is waited there, and every other act. */
+function courseOf(row: ActRow, position: Position): readonly (string | number)[] {
+  const course: (string | number)[] = [];
+  let stands = position;
+  for (const act of row) {
+    stands = positionAfter(stands, act, false);
+    const last = course.at(-1);
+    if (act.op === 'wait') {
+      if (typeof last === 'number') course[course.length - 1] = last + act.seconds;
+      else course.push(act.seconds);
+    } else if (act.op !== 'vehicle') course.push(JSON.stringify(act));
+    else {
+      if (typeof last === 'string' && last.startsWith('at ')) course.pop();
+      course.push(`at ${JSON.stringify(stands)}`);
+    }
+  }
+  return course;
 }
 
 /**
@@ -427,7 +446,8 @@ async function setInstrument(page: Page, m: Measurement, spread: Spread, site: S
   if (await spreads.isVisible()) {
     const word = m.quantity === 'residual' && spread === 'one' ? 'this line' : SPREAD_WORDS[spread];
     // Where the pattern that is set takes the same it stays.
-    const now = await spreads.locator('input:checked').inputValue();
+    const checked = spreads.locator('input:checked');
+    const now = (await checked.count()) === 0 ? '' : await checked.inputValue();
     const same = (SPREADS as readonly string[]).includes(now) ? spreadOver(m, now as Spread, site) : [];
     if (JSON.stringify(same) !== JSON.stringify(spreadOver(m, spread, site)))
       await tick(spreads.getByRole('radio', { name: word, exact: true }));

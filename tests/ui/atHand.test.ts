@@ -57,13 +57,6 @@ describe('rows at hand, as they were begun', () => {
     expect(rowsAtHand(benchAfter(...dead))).toContainEqual([nulled, link]);
     expect(rowsAtHand(benchAfter(...dead, energise))).not.toContainEqual([nulled, link]);
   });
-
-  test('of two that come to the same as things stand there is one', () => {
-    const told = operation({ op: 'vehicle', plugged: true, state: 'B', pilot: 'sound' });
-    expect(rowsAtHand(benchAfter(told, wait, pilot, unplug, pilot, plugIn, wait, pilot, unplug))).toEqual([
-      [plugIn, wait],
-    ]);
-  });
 });
 
 describe('reset and wait', () => {

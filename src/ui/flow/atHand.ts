@@ -16,12 +16,10 @@ import { isLike, rowsDone } from './rows.ts';
 export const AT_HAND = { readings: 10, rows: 10, acts: 8 } as const;
 
 const keyOf = (what: unknown): string => JSON.stringify(what);
-/** Each once, at the place where it stands first; of those that are one by `by` the first. */
-export function once<T>(list: readonly T[], by: (one: T) => unknown = (one) => one): readonly T[] {
-  const found = new Map<string, T>();
-  for (const one of list) if (!found.has(keyOf(by(one)))) found.set(keyOf(by(one)), one);
-  return [...found.values()];
-}
+/** Each once, at the place where it stands first. */
+export const once = <T>(list: readonly T[]): readonly T[] => [
+  ...new Map(list.map((one) => [keyOf(one), one])).values(),
+];
 
 /** Acts whose whole outcome is how things stand then. */
 const isSetting = (act: Operation): boolean =>
@@ -38,25 +36,6 @@ function tells(row: ActRow, position: Position): boolean {
   });
 }
 
-/** What a row comes to as things stand: where the stand-in goes, how long is waited there, and every other act. */
-export function courseOf(row: ActRow, position: Position): readonly (string | number)[] {
-  const course: (string | number)[] = [];
-  let stands = position;
-  for (const act of row) {
-    stands = positionAfter(stands, act, false);
-    const last = course.at(-1);
-    if (act.op === 'wait') {
-      if (typeof last === 'number') course[course.length - 1] = last + act.seconds;
-      else course.push(act.seconds);
-    } else if (act.op !== 'vehicle') course.push(keyOf(act));
-    else {
-      if (typeof last === 'string' && last.startsWith('at ')) course.pop();
-      course.push(`at ${keyOf(stands)}`);
-    }
-  }
-  return course;
-}
-
 /** What an act or a reading meets: whether the circuit is on, the cover open, the vehicle there. */
 const met = ({ supply, main, cover, plugged }: Position) => ({
   isOn: supply === 'on' && main === 'on',
@@ -66,26 +45,21 @@ const met = ({ supply, main, cover, plugged }: Position) => ({
 
 /**
  * Rows of several acts that were begun as things stand now, and proofs of dead with the circuit on or off as it is now, those
- * done most often first, without those that would change nothing; of those that come to the same the first. A row begun
+ * done most often first, without those that would change nothing. A row begun
  * otherwise would not be the one that was done.
  */
 export function rowsAtHand(bench: Bench): readonly ActRow[] {
   const { happened, position } = bench;
   const before = positionsBefore(bench);
-  const isAlike = (i: number, isProof: boolean): boolean => {
-    const [then, now] = [met(before[i] ?? position), met(position)];
-    return isProof ? then.isOn === now.isOn : keyOf(then) === keyOf(now);
-  };
   const rows = rowsDone(happened)
     .filter(({ row, began }) => {
       const isProof = row[0]?.op === 'prove-dead';
-      return (isProof || row.length > 1) && began.some((i) => isAlike(i, isProof));
+      const what = (stands: Position) => keyOf(isProof ? met(stands).isOn : met(stands));
+      const now = what(position);
+      return (isProof || row.length > 1) && began.some((i) => what(before[i] ?? position) === now);
     })
     .map(({ row }) => row);
-  return once(
-    rows.filter((row) => tells(row, position)),
-    (row) => courseOf(row, position),
-  );
+  return rows.filter((row) => tells(row, position));
 }
 
 /** What has a place of its own; and what puts the supply on again, which no finger must meet that wanted its neighbour. */
@@ -184,15 +158,13 @@ export function readingsAtHand(bench: Bench): readonly (readonly Measurement[])[
     else groups.push({ measurements: [act], isAlike: vehicle(stood) === vehicle(bench.position) });
     last = { entry, m: act };
   }
-  const times = new Map<string, { readonly alike: number; readonly all: number }>();
+  // One for each time, and for one as the vehicle stands now as many as there are.
+  const worth = new Map<string, number>();
   for (const { measurements, isAlike } of groups) {
-    const { alike, all } = times.get(keyOf(measurements)) ?? { alike: 0, all: 0 };
-    times.set(keyOf(measurements), { alike: alike + Number(isAlike), all: all + 1 });
+    const key = keyOf(measurements);
+    worth.set(key, (worth.get(key) ?? 0) + (isAlike ? groups.length : 1));
   }
-  const worth = (measurements: readonly Measurement[]): number => {
-    const { alike, all } = times.get(keyOf(measurements)) ?? { alike: 0, all: 0 };
-    return alike > 0 ? groups.length + alike : all;
-  };
+  const of = (measurements: readonly Measurement[]): number => worth.get(keyOf(measurements)) ?? 0;
   const [newest, ...others] = once(groups.map(({ measurements }) => measurements).toReversed());
-  return newest === undefined ? [] : [newest, ...others.toSorted((a, b) => worth(b) - worth(a))];
+  return newest === undefined ? [] : [newest, ...others.toSorted((a, b) => of(b) - of(a))];
 }

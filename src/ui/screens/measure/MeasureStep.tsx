@@ -9,7 +9,7 @@ import { startTransition, useEffect, useLayoutEffect, useMemo, useRef, useState 
 import type { EntryOf } from '../../../attempt/record/attempt.ts';
 import type { Line } from '../../../attempt/record/lines.ts';
 import type { Rung } from '../../../attempt/record/rung.ts';
-import type { Measurement, OperationInput } from '../../../bench/operation.ts';
+import type { Measurement, Operation, OperationInput } from '../../../bench/operation.ts';
 import { actionNamed } from '../../../verification/actions.ts';
 import type { Papers, Stage } from '../../../verification/testAction.ts';
 import type { InWords } from '../../../words/actions.ts';
@@ -87,8 +87,12 @@ export function MeasureStep(props: Props) {
   const next = nextIn(props);
   const then: Then =
     next?.kind === 'acts'
-      ? { word: 'next', does: rowText(next.row), go: () => onDo(...next.row) }
-      : { word: 'judge', does: null, go: onJudge };
+      ? {
+          word: 'next',
+          says: <span className="bar-next">Next in this test: {rowText(next.row)}.</span>,
+          go: () => onDo(...next.row),
+        }
+      : { word: 'judge', go: onJudge };
   const groups = numberedSince(bench, test, since);
   const isOpen = (group: readonly Numbered[]) =>
     group.some(({ index }) => recordOf(bench.run, index) === undefined);
@@ -305,9 +309,11 @@ function Leading(props: LeadingProps) {
 function nextIn({ rung, test, bench, papers, since }: Props): Offered | null {
   const action = actionNamed(test);
   if (rung !== 1 || action === undefined) return null;
-  const done = bench.happened.filter(({ entry }) => entry > since).map(({ operation }) => operation);
-  return offeredNext(action, papers, done);
+  return offeredNext(action, papers, doneSince(bench, since));
 }
+
+const doneSince = ({ happened }: Bench, since: number): readonly Operation[] =>
+  happened.filter(({ entry }) => entry > since).map(({ operation }) => operation);
 
 interface OfferedProps extends LeadingProps {
   readonly onOffered: (measurements: readonly Measurement[]) => void;
@@ -350,14 +356,7 @@ function AtHand({
       ]).map((act) => [act, actText(act, papers)] as const),
     [happened, position, papers],
   );
-  const figured = useMemo(
-    () =>
-      figuredIn(
-        happened.flatMap(({ entry, operation }) => (entry > since ? [operation] : [])),
-        papers,
-      ),
-    [happened, since, papers],
-  );
+  const figured = useMemo(() => figuredIn(doneSince(bench, since), papers), [bench, since, papers]);
   return (
     <>
       {readings.map((measurements) => (
@@ -375,14 +374,8 @@ function AtHand({
       {acts.length + figured.length === 0 ? null : (
         <div className="wait-keys">
           {figured.map((act) => (
-            <button
-              key={act.name}
-              type="button"
-              aria-haspopup="dialog"
-              aria-label={`${act.text} …`}
-              onClick={() => onAsk(act)}
-            >
-              {act.text.replace(/^(stand-in|disturbance): /, '')} …
+            <button key={act.name} type="button" onClick={() => onAsk(act)}>
+              {act.text} …
             </button>
           ))}
           {acts.map(([act, text]) => (

@@ -128,13 +128,9 @@ export function RecordReading({ run, numbered, onRecord, onLater, then }: Props)
   const bar = (
     <>
       <BarLine refused={error === null ? null : notWritten(error, `${id}-error`)}>
-        {record !== undefined ? (
-          `You wrote ${recordText(record)}.`
-        ) : then.does === null ? (
-          'What you write is the record; until Finish test it can be corrected.'
-        ) : (
-          <span className="bar-next">Next in this test: {then.does}.</span>
-        )}
+        {record === undefined
+          ? (then.says ?? 'What you write is the record; until Finish test it can be corrected.')
+          : `You wrote ${recordText(record)}.`}
       </BarLine>
       <div className="bar-acts">
         <button type="button" onClick={onLater}>

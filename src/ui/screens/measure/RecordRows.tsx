@@ -120,11 +120,7 @@ export function RecordRows({ run, test, group, onNote, onLater, then }: Props) {
   const bar = (
     <>
       <BarLine refused={error === null ? null : notWritten(error, `${id}-error`)}>
-        {then.does === null ? (
-          'What you write is the record.'
-        ) : (
-          <span className="bar-next">Next in this test: {then.does}.</span>
-        )}
+        {then.says ?? 'What you write is the record.'}
       </BarLine>
       <div className="bar-acts">
         <button type="button" onClick={onLater}>

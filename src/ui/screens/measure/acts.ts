@@ -275,18 +275,19 @@ export const figuredActsOn = (papers: Papers): readonly FiguredAct[] => [
   ...supplyFigures(papers),
 ];
 
-/** Acts that take a figure, of those that were done, each once, the newest first: with another figure it is another act. */
+/**
+ * Acts that take a figure, of those that were done, each once, the newest first: with another figure it is another act. The
+ * wait has keys of its own.
+ */
 export function figuredIn(done: readonly Operation[], papers: Papers): readonly FiguredAct[] {
-  const fieldsOf = (act: Operation): string =>
-    Object.entries(act)
-      .flatMap(([name, value]) => (value === undefined || name === 'op' ? [] : [name]))
+  const fieldsOf = (act: unknown): string =>
+    Object.keys(JSON.parse(JSON.stringify(act)))
+      .sort()
       .join();
-  const figured = figuredActsOn(papers).filter(({ name }) => name !== WAIT.name);
-  const acts = done.toReversed().flatMap((act) =>
-    figured.filter(({ asks, operation: of }) => {
-      const one = operation(of(Object.fromEntries(asks.map(({ key }) => [key, 1])), 'L1'));
-      return one.op === act.op && fieldsOf(one) === fieldsOf(act);
-    }),
+  const figured = new Map(
+    figuredActsOn(papers).map((act) => [fieldsOf(act.operation({ ac: 1 }, 'L1')), act]),
   );
-  return [...new Set(acts)];
+  return [...new Set(done.toReversed().flatMap((act) => figured.get(fieldsOf(act)) ?? []))].filter(
+    (act) => act !== WAIT,
+  );
 }

@@ -1,4 +1,5 @@
 /** Readings by their place among all of the attempt, and what was written down of them. */
+import type { ReactNode } from 'react';
 import type { EntryOf } from '../../../attempt/record/attempt.ts';
 import type { Run } from '../../../attempt/record/run.ts';
 import { entriesAbout } from '../../../attempt/record/run.ts';
@@ -27,8 +28,8 @@ export const TRIPPED_WORDS = {
 /** What the second key of writing down goes on to: to be judged, or on the first rung the next acts of the test. */
 export interface Then {
   readonly word: 'judge' | 'next';
-  /** What is done with it, in words. */
-  readonly does: string | null;
+  /** What is done with it, for the line above the keys. */
+  readonly says?: ReactNode;
   readonly go: () => void;
 }
 
