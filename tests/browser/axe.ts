@@ -5,7 +5,11 @@ import type { Page } from 'playwright-core';
 
 interface Found {
   readonly id: string;
-  readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[];
+  readonly nodes: readonly {
+    readonly html: string;
+    readonly failureSummary?: string;
+    readonly target: readonly string[];
+  }[];
 }
 
 /** What a change of light to dark alone can break. */
@@ -29,13 +33,24 @@ export async function barriersOn(page: Page, looking: 'whole' | 'colour' = 'whol
   };
   const violations: readonly Found[] = await page.evaluate(async (chosen) => {
     const { axe } = globalThis as unknown as {
-      axe: { run: (options: object) => Promise<{ violations: Found[] }> };
+      axe: { run: (where: unknown, options: object) => Promise<{ violations: Found[] }> };
     };
-    const { violations } = await axe.run(chosen);
-    return violations.map(({ id, nodes }) => ({
-      id,
-      nodes: nodes.map(({ html, failureSummary }) => ({ html, failureSummary: failureSummary ?? '' })),
-    }));
+    const { violations } = await axe.run(document, chosen);
+    /** What a bar half covers is as large as it is where somebody scrolls it to. */
+    const isSmall = async ({ target }: Found['nodes'][number]): Promise<boolean> => {
+      const [from, to] = [scrollY, document.querySelector(target[0] ?? '')];
+      to?.scrollIntoView({ block: 'center' });
+      const again = await axe.run(to, { runOnly: { type: 'rule', values: ['target-size'] } });
+      scrollTo(0, from);
+      return again.violations.length > 0;
+    };
+    const found: Found[] = [];
+    for (const { id, nodes } of violations) {
+      const own: Found['nodes'][number][] = [];
+      for (const node of nodes) if (id !== 'target-size' || (await isSmall(node))) own.push(node);
+      found.push({ id, nodes: own });
+    }
+    return found;
   }, options);
   return violations.flatMap(({ id, nodes }) =>
     nodes.map(

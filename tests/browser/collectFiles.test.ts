@@ -185,7 +185,7 @@ test('on plain http giving out and opening say that there is no seal; a link too
   await page.goto(`${opened.plainUrl}#/collect`);
   await page
     .locator('input[type=file][multiple]')
-    .setInputFiles(put('own copy.json', readFileSync(await copy.path(), 'utf8')));
+    .setInputFiles(put('sealed, own copy.json', readFileSync(await copy.path(), 'utf8')));
   await page.getByText(/^The giving-out .* is open/).waitFor();
   const { word } = JSON.parse(readFileSync(await copy.path(), 'utf8'));
   await page.getByRole('link', { name: `Link and code ${word}` }).click();

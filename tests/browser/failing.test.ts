@@ -240,12 +240,13 @@ describe('a file of the page', () => {
   } as const;
 
   /**
-   * Not what comes only where a line was wrong, which has a test below, the sounds, which are off at first, the bench of a
+   * Not what comes only where a line was wrong, which has a test below, the sounds, which are off at first, traces, in whose
+   * place it is said that they did not come, the bench of a
    * question that was answered, and what copies from a database that earlier versions kept: without it everything stays
    * there until next time.
    */
   const isOnTheWay = (file: string): boolean =>
-    !/^(told|play|copyShared|question-bench|\w+Worker-)/.test(file);
+    !/^(told|play|traces|copyShared|question-bench|\w+Worker-)/.test(file);
 
   /** The pages that a tutor or a reviser goes to, each with a file of its own. */
   const DOORS: Readonly<Record<string, string>> = {
