@@ -376,6 +376,19 @@ describe('a file of the page', () => {
     expect((await keptHere(page))?.text).toContain('"judgement"');
   });
 
+  test('that draws traces: that is said in a trace’s place, and its figures are written down', async () => {
+    expectComplaint(SPOILT.withheld);
+    const [file = ''] = later.filter((name) => name.startsWith('traces'));
+    const page = await sitDown(opened.browser, opened.url);
+    await spoil(page, file, 'withheld');
+    await readyToLock(page);
+    await button(page, /^would sign for it/).click();
+    await measure(page, { op: 'measure', quantity: 'pilot' });
+    await page.getByText('The trace did not come. The figures above are all there.').waitFor();
+    await writeDown(page, undefined);
+    await expect.poll(async () => (await keptHere(page))?.text).toContain('"observation"');
+  });
+
   test('that is wanted first to conclude: that is said, and the attempt goes on once it comes', async () => {
     expectComplaint(SPOILT.withheld);
     expectComplaint(/NotLoaded|dynamically imported module/);
