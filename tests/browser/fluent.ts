@@ -343,13 +343,20 @@ async function lookAt(page: Page, terminal: Terminal): Promise<Locator> {
   return at;
 }
 
+/** The terminal on the drawing, or by its key where a lead of this test was on it before and another part is shown. */
+async function reach(page: Page, terminal: Terminal): Promise<Locator> {
+  const again = page.getByRole('button', { name: `on ${terminalText(terminal)} again`, exact: true });
+  const isByKey = !(await terminalOn(page, terminal).isVisible()) && (await again.isVisible());
+  return isByKey ? again : lookAt(page, terminal);
+}
+
 const NEXT_LEAD = 'lead that the next tap puts on';
 type LeadEnd = 'first' | 'join to first' | 'second';
 
 /** One lead by a touch. */
 async function touch(page: Page, end: LeadEnd, terminal: Terminal): Promise<void> {
   await tick(key(page, NEXT_LEAD, end));
-  await press(await lookAt(page, terminal));
+  await press(await reach(page, terminal));
 }
 
 /** Both leads where they are to be; one that is there already stays. */
@@ -391,8 +398,8 @@ async function putLeads(
   const [now, then] = inSight ? [other, main] : [main, other];
   const isJoining = await key(page, NEXT_LEAD, 'join to first').isChecked();
   if (isJoining) await touch(page, 'first', now);
-  else await press(await lookAt(page, now));
-  await press(await lookAt(page, then));
+  else await press(await reach(page, now));
+  await press(await reach(page, then));
 }
 
 /** The first lead on several terminals, and the second on another. */

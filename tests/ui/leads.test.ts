@@ -1,8 +1,10 @@
 // Leads put on by tap: one after the other, joined, taken off again. Drawing and lists share what comes out.
 
 import { describe, expect, test } from 'vitest';
+import { operation } from '../../src/bench/operation.ts';
+import type { Happened } from '../../src/ui/flow/bench.ts';
 import type { LeadEnd } from '../../src/ui/flow/leads.ts';
-import { leadOn, outOfReach, tapped } from '../../src/ui/flow/leads.ts';
+import { leadOn, outOfReach, tapped, touchedSince } from '../../src/ui/flow/leads.ts';
 import { positionAtStart } from '../../src/ui/flow/position.ts';
 import type { UnitSheet } from '../../src/unit/design.ts';
 
@@ -45,4 +47,13 @@ test('the supply terminals are behind the cover while it is closed', () => {
   expect(outOfReach('supply.L1', closed)).toBe('behind the cover');
   expect(outOfReach('supply.L1', { ...closed, cover: 'open' })).toBeNull();
   expect(outOfReach('outlet.L1', closed)).toBeNull();
+});
+
+test('terminals that leads were on in this test, the last first, each once', () => {
+  const volts = (a: string, b: string) => operation({ op: 'measure', quantity: 'voltage', between: [a, b] });
+  const acts = [volts('outlet.L1', 'outlet.N'), volts('met', 'earth'), volts('case', 'earth')];
+  const happened = acts.map((act, entry) => ({ entry, operation: act })) as unknown as Happened[];
+  expect(touchedSince(happened, 0)).toEqual(['earth', 'case', 'met']);
+  expect(touchedSince(happened, -1)).toEqual(['earth', 'case', 'met', 'outlet.N', 'outlet.L1']);
+  expect(touchedSince(happened, 2)).toEqual([]);
 });

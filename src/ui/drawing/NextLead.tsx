@@ -1,16 +1,31 @@
-/** While leads can be put on: which lead goes on with the next tap, and what came of the last one. */
-import { LEAD_ENDS } from '../flow/leads.ts';
+/**
+ * While leads can be put on: which lead goes on with the next tap, and what came of the last one. A terminal that a lead of
+ * this test was on before can be tapped here too, whichever part of the drawing is shown.
+ */
+import type { Terminal } from '../../bench/terminals.ts';
+import { terminalText } from '../../words/terminals.ts';
+import { LEAD_ENDS, leadOn } from '../flow/leads.ts';
 import { hasLeads } from '../flow/measurement.ts';
 import type { Measuring } from '../flow/useMeasuring.ts';
 import { Keys } from '../parts/Keys.tsx';
 
 const NEXT_WORDS = { first: 'first', joined: 'join to first', second: 'second' } as const;
+/** So many terminals stay in sight. */
+const MOST = 4;
 
-export function NextLead({ measuring }: { readonly measuring: Measuring }) {
-  const { draft, next, said, setNext } = measuring;
+interface Props {
+  readonly measuring: Measuring;
+  /** The last first. */
+  readonly touched: readonly Terminal[];
+}
+
+export function NextLead({ measuring, touched }: Props) {
+  const { draft, next, said, setNext, tap } = measuring;
+  const takesLeads = hasLeads(draft.instrument);
+  const free = takesLeads ? touched.filter((terminal) => leadOn(draft, terminal) === null) : [];
   return (
     <div className="next-lead not-printed">
-      {hasLeads(draft.instrument) ? (
+      {takesLeads ? (
         <Keys
           legend="lead that the next tap puts on"
           options={LEAD_ENDS}
@@ -19,6 +34,15 @@ export function NextLead({ measuring }: { readonly measuring: Measuring }) {
           onChange={setNext}
         />
       ) : null}
+      {free.length === 0 ? null : (
+        <div className="wait-keys">
+          {free.slice(0, MOST).map((terminal) => (
+            <button key={terminal} type="button" onClick={() => tap(terminal)}>
+              on {terminalText(terminal)} again
+            </button>
+          ))}
+        </div>
+      )}
       <p role="status" className="note">
         {said}
       </p>

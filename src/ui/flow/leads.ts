@@ -3,9 +3,10 @@
  * the lists. Which terminals would be the right ones is not known here.
  */
 import type { Terminal } from '../../bench/terminals.ts';
-import { isAt } from '../../bench/terminals.ts';
+import { isAt, terminalsIn } from '../../bench/terminals.ts';
 import type { Site } from '../../site/site.ts';
 import { linesOf, livesOf } from '../../site/site.ts';
+import type { Happened } from './bench.ts';
 import type { MeasurementDraft } from './measurement.ts';
 import { hasLeads } from './measurement.ts';
 import type { Position } from './position.ts';
@@ -58,6 +59,18 @@ export interface Placed {
 }
 
 type Ends = Pick<MeasurementDraft, 'first' | 'second'>;
+
+/** Terminals that leads were on since this entry of the log, the last first. */
+export const touchedSince = (happened: readonly Happened[], since: number): readonly Terminal[] => [
+  ...new Set(
+    happened
+      .filter(({ entry }) => entry > since)
+      .flatMap(({ operation: act }) =>
+        act.op === 'measure' && 'between' in act ? act.between.flatMap(terminalsIn) : [],
+      )
+      .toReversed(),
+  ),
+];
 
 /** Which lead is on a terminal, or null; the first where both are. */
 export function leadOn({ first, second }: Ends, terminal: Terminal): LeadEnd | null {

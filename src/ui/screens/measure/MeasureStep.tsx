@@ -20,6 +20,7 @@ import type { Hand } from '../../drawing/hands.ts';
 import { NextLead } from '../../drawing/NextLead.tsx';
 import { AT_HAND, actsAtHand, once, readingsAtHand, rowsAtHand } from '../../flow/atHand.ts';
 import type { Bench, Note } from '../../flow/bench.ts';
+import { touchedSince } from '../../flow/leads.ts';
 import type { MeasurementDraft } from '../../flow/measurement.ts';
 import { draftOf, hasLeads, onlyLooks, prepared, readingsOf } from '../../flow/measurement.ts';
 import { operationsBetween } from '../../flow/position.ts';
@@ -181,6 +182,7 @@ function Leading(props: LeadingProps) {
   const startDelay = runningStartDelay(bench);
   const resets = useMemo(() => resetsAtHand(bench), [bench]);
   const rows = useMemo(() => rowsAtHand(bench), [bench]);
+  const leadsWere = useMemo(() => touchedSince(bench.happened, props.since), [bench, props.since]);
   const take = (measurements: readonly Measurement[]) => {
     // It goes with this press, and to take the focus from what is gone costs the page a second layout.
     apply.current?.blur();
@@ -264,7 +266,7 @@ function Leading(props: LeadingProps) {
       <Settings draft={draft} site={papers.site} set={set} />
       <NextStep {...props} onOffered={onOffered} />
       <WaitKeys startDelay={startDelay} onDo={onDo} />
-      <NextLead measuring={measuring} />
+      <NextLead measuring={measuring} touched={leadsWere} />
       <AtHand
         {...props}
         rows={rows}
