@@ -307,12 +307,13 @@ async function offeredIn(
   }
 }
 
-async function goBy(page: Page, { by }: Way, first: Operation): Promise<void> {
+async function goBy(page: Page, { by, taps }: Way, first: Operation): Promise<void> {
   if (by.kind === 'key') return press(page.getByRole('button', { name: by.words, exact: true }).first());
   if (by.kind === 'row') {
-    const again = page.getByRole('button', { name: `Again: ${rowText(by.row)}`, exact: true });
-    if (!(await again.first().isVisible())) await press(button(page, 'Do…'));
-    return press(again.last());
+    const again = { name: `Again: ${rowText(by.row)}`, exact: true };
+    if (taps === 1) return press(page.getByRole('button', again).first());
+    await press(button(page, 'Do…'));
+    return press(page.getByRole('dialog').getByRole('button', again).first());
   }
   const asked = figured(first);
   if (asked !== null) return actWith(page, ...asked, by.waits);
@@ -614,19 +615,21 @@ async function writeDown(page: Page, goesOn: GoesOn): Promise<boolean> {
   const own = await form.evaluateHandle((one) => one);
   const { length } = (await inHand(page)).attempt.entries;
   const on = goesOn === null ? null : button(page, `Write, ${goesOn}`).filter({ visible: true });
+  // A pad that goes by itself is waited for; one that stays has a key of its own.
+  const pad = page.getByRole('region', { name: 'Key pad' });
+  if (goesOn === 'next') await pad.waitFor({ state: 'hidden', timeout: PAD_GOES_WITHIN }).catch(() => {});
+  const write = button(page, /^Write /).filter({ visible: true });
+  await write.first().waitFor();
   const goes = on !== null && (goesOn === 'judge' || (await on.count()) > 0);
-  await press(
-    goes
-      ? on.first()
-      : button(page, /^Write /)
-          .filter({ visible: true })
-          .first(),
-  );
+  await press(goes ? on.first() : write.first());
   if (goes && goesOn === 'next') await inHand(page, length + 2);
   // There may be another already.
   await page.waitForFunction((one) => !one.isConnected, own);
   return goes;
 }
+
+/** Long beside what a busy page takes to put its pad away, ms. */
+const PAD_GOES_WITHIN = 1000;
 
 /** As it is set on the instrument. */
 const lastVolts = async (page: Page): Promise<string | null> => {

@@ -3,7 +3,7 @@
  * one entry of the history stands above the attempt's own as long as there is a step to go back to; it is taken away by
  * *back*, and set up again where there is one more.
  */
-import { useEffect, useRef } from 'react';
+import { useEffect, useLayoutEffect, useRef } from 'react';
 import type { AttemptActor, AttemptState } from './attemptMachine.ts';
 import { stepBack } from './stepBack.ts';
 
@@ -15,7 +15,8 @@ const isStep = (): boolean => (history.state as { readonly at?: unknown } | null
 export function useBrowserBack(state: AttemptState, send: AttemptActor['send']): void {
   const latest = useRef({ state, send });
   latest.current = { state, send };
-  useEffect(() => {
+  // With the picture: whoever sees the step can go back from it.
+  useLayoutEffect(() => {
     if (stepBack(state) !== null && !isStep()) history.pushState({ at: STEP }, '');
   }, [state]);
   useEffect(() => {
