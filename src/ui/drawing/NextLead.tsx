@@ -21,28 +21,27 @@ interface Props {
 
 export function NextLead({ measuring, touched }: Props) {
   const { draft, next, said, setNext, tap } = measuring;
-  const takesLeads = hasLeads(draft.instrument);
-  const free = takesLeads ? touched.filter((terminal) => leadOn(draft, terminal) === null) : [];
+  const free = touched.filter((terminal) => leadOn(draft, terminal) === null);
   return (
     <div className="next-lead not-printed">
-      {takesLeads ? (
-        <Keys
-          legend="lead that the next tap puts on"
-          options={LEAD_ENDS}
-          words={NEXT_WORDS}
-          value={next}
-          onChange={setNext}
-        />
+      {hasLeads(draft.instrument) ? (
+        <>
+          <Keys
+            legend="lead that the next tap puts on"
+            options={LEAD_ENDS}
+            words={NEXT_WORDS}
+            value={next}
+            onChange={setNext}
+          />
+          <div className="wait-keys">
+            {free.slice(0, MOST).map((terminal) => (
+              <button key={terminal} type="button" onClick={() => tap(terminal)}>
+                on {terminalText(terminal)} again
+              </button>
+            ))}
+          </div>
+        </>
       ) : null}
-      {free.length === 0 ? null : (
-        <div className="wait-keys">
-          {free.slice(0, MOST).map((terminal) => (
-            <button key={terminal} type="button" onClick={() => tap(terminal)}>
-              on {terminalText(terminal)} again
-            </button>
-          ))}
-        </div>
-      )}
       <p role="status" className="note">
         {said}
       </p>

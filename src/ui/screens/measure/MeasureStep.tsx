@@ -34,6 +34,7 @@ import { shownText } from '../../format/figures.ts';
 import { BarLine } from '../../parts/BarLine.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
 import { NotWorkedOut } from '../../parts/NotWorkedOut.tsx';
+import { takeFocus } from '../../parts/useFocus.ts';
 import { Why } from '../../parts/Why.tsx';
 import { HandChoices } from '../bench/HandChoices.tsx';
 import { StepFrame } from '../bench/StepFrame.tsx';
@@ -114,7 +115,7 @@ export function MeasureStep(props: Props) {
   const isWriting = writing !== undefined;
   const wasWriting = useRef(isWriting);
   useLayoutEffect(() => {
-    if (wasWriting.current && !isWriting) main.current?.focus();
+    if (wasWriting.current && !isWriting) takeFocus(main.current);
     wasWriting.current = isWriting;
   }, [isWriting]);
   return (
@@ -177,7 +178,7 @@ function Leading(props: LeadingProps) {
   const checked = valid !== null && valid.error === null;
   // The next step stands where the button was: the focus goes on to it.
   useLayoutEffect(() => {
-    if (checked) apply.current?.focus();
+    if (checked) takeFocus(apply.current);
   }, [checked]);
   const startDelay = runningStartDelay(bench);
   const resets = useMemo(() => resetsAtHand(bench), [bench]);

@@ -15,6 +15,7 @@ import { Keys } from '../../parts/Keys.tsx';
 import { leaveField } from '../../parts/leaveField.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { UnitKeys } from '../../parts/UnitKeys.tsx';
+import { takeFocus } from '../../parts/useFocus.ts';
 import { StepFrame } from '../bench/StepFrame.tsx';
 import { LateTrace } from './LateTrace.tsx';
 import type { Numbered, Observation, Then } from './records.ts';
@@ -62,7 +63,7 @@ export function RecordReading({ run, numbered, onRecord, onLater, then }: Props)
   const figureField = useRef<HTMLInputElement>(null);
   // The reading is there: what it shows is typed next.
   useLayoutEffect(() => {
-    figureField.current?.focus();
+    takeFocus(figureField.current);
   }, []);
   const id = useId();
   const isPilot = reading.quantity === 'pilot';
