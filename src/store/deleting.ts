@@ -8,7 +8,7 @@ import { openShared } from './sharedOnce.ts';
 
 export async function deleteAttempt(id: string): Promise<void> {
   await inOne('readwrite', (all) => remove(all, id));
-  forgetLeft((other) => other === id);
+  forgetLeft(id);
   await deleteShared([id]);
 }
 
@@ -20,7 +20,7 @@ export async function deleteEverything(): Promise<void> {
     await all.objectStore('other').put(true, BROUGHT_OVER);
     return gone;
   });
-  forgetLeft(() => true);
+  forgetLeft();
   await deleteShared(ids, ['goal', 'further']);
 }
 

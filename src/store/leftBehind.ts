@@ -34,9 +34,9 @@ export function leaveBehind(id: string, { change, ...left }: Left): void {
   }
 }
 
-/** What has been kept after all, or is to be kept no longer. */
-export function forgetLeft(isGone: (id: string) => boolean): void {
-  for (const key of keysOfLeft()) if (isGone(key.slice(PREFIX.length))) localStorage.removeItem(key);
+/** What has been kept after all, or is to be kept no longer: of one attempt, or of all. */
+export function forgetLeft(id?: string): void {
+  for (const key of keysOfLeft()) if (id === undefined || key === PREFIX + id) localStorage.removeItem(key);
 }
 
 function keysOfLeft(): readonly string[] {

@@ -182,6 +182,8 @@ export const causesTitle = (ids: readonly string[]): string =>
     ? causeTitle(NO_CAUSE)
     : ids.map((id, i) => (i === 0 ? causeTitle(id) : inSentence(causeTitle(id)))).join(', and ');
 
-/** A capital that begins a word goes; one of an abbreviation, of a line or of a symbol stays. */
-const inSentence = (title: string): string =>
-  /^[A-Z][a-z’.]/.test(title) && !/^(Ze|Zs)\b/.test(title) ? title[0]?.toLowerCase() + title.slice(1) : title;
+/** A title inside a sentence: a capital that begins a word goes; one of an abbreviation, of a line or of a symbol stays. */
+export const inSentence = (title: string): string =>
+  /^[A-Z][a-z’. ]/.test(title) && !/^(Ze|Zs)\b/.test(title)
+    ? title[0]?.toLowerCase() + title.slice(1)
+    : title;

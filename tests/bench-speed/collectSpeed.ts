@@ -113,7 +113,7 @@ function say(what: string, count: number, took: Timed): void {
 
 /** What opening, chain and marks cost is printed; what all of it costs beside a bare replay and how long a class takes is held. */
 export function printCollecting(hold: (what: string, kept: boolean) => void): void {
-  console.log('\ncollecting, CPU time beside a bare replay of the same logs');
+  console.log('\ncollecting, CPU time beside a bare replay of the same files');
   const short = timed('find-dyers-row', ATTEMPTS, TURNS);
   say('attempts of six tests', ATTEMPTS, short);
   const ratio = short.collected / short.bare;

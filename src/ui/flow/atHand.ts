@@ -45,21 +45,20 @@ const met = ({ supply, main, cover, plugged }: Position) => ({
 
 /**
  * Rows of several acts that were begun as things stand now, and proofs of dead with the circuit on or off as it is now, those
- * done most often first, without those that would change nothing. A row begun
- * otherwise would not be the one that was done.
+ * done most often first, without those that would change nothing. A row begun otherwise would not be the one that was done.
  */
 export function rowsAtHand(bench: Bench): readonly ActRow[] {
   const { happened, position } = bench;
   const before = positionsBefore(bench);
-  const rows = rowsDone(happened)
+  return rowsDone(happened)
     .filter(({ row, began }) => {
       const isProof = row[0]?.op === 'prove-dead';
       const what = (stands: Position) => keyOf(isProof ? met(stands).isOn : met(stands));
       const now = what(position);
-      return (isProof || row.length > 1) && began.some((i) => what(before[i] ?? position) === now);
+      const isAsThen = began.some((i) => what(before[i] ?? position) === now);
+      return (isProof || row.length > 1) && isAsThen && tells(row, position);
     })
     .map(({ row }) => row);
-  return rows.filter((row) => tells(row, position));
 }
 
 /** What has a place of its own; and what puts the supply on again, which no finger must meet that wanted its neighbour. */

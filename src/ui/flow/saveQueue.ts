@@ -44,15 +44,15 @@ export function keeperOf(
   let trying: Change | null = null;
   let unkept: Unkept | null = null;
   let isStopped = false;
+  let hasLeft = false;
   let work: Promise<void> | null = null;
 
   // A page that goes gives the database no time.
   const leave = () => {
-    const change = [unkept?.change ?? null, trying, waiting].reduce(
-      (earlier, later) => (later === null ? earlier : joined(earlier, later)),
-      null,
-    );
+    const before = trying ?? unkept?.change ?? null;
+    const change = waiting === null ? before : joined(before, waiting);
     if (change === null || isStopped) return;
+    hasLeft = true;
     const attempt = unbegun === null ? {} : { attempt: unbegun.attempt };
     leaveBehind(id, { holder, change: { ...attempt, ...change }, begun: unbegun?.about ?? null });
   };
@@ -62,7 +62,8 @@ export function keeperOf(
       work = null;
       if (unkept !== null) return;
       removeEventListener('pagehide', leave);
-      forgetLeft((other) => other === id);
+      if (hasLeft) forgetLeft(id);
+      hasLeft = false;
     });
   };
   const keepAll = async () => {

@@ -1,21 +1,18 @@
 /** Words of the questions on causes, which were acted out on the bench. */
-import { causeTitle } from '../causeTitles.ts';
+import { causeTitle, inSentence } from '../causeTitles.ts';
 import type { QuestionWords } from '../questionWords.ts';
 import { testTitle } from '../testTitles.ts';
 import { num, str } from '../values.ts';
 import { cameOut, siteOf, testOf } from './lines.ts';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-/** Inside a sentence: its own capitals stay where they are an abbreviation. */
-const inside = (title: string): string =>
-  /^[A-Z]([a-z]| )/.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
 
 export const causes: Readonly<Record<string, QuestionWords>> = {
   'which-cause': {
     stem: (v) => `${siteOf(v)} In the test ${testOf(v)} ${cameOut(v, false)}. Which of these causes fits?`,
     named: 'causes',
     working: (_, answer) => [
-      `With “${inside(answer)}” this line comes out wrong. With each of the others the whole test reads as it should.`,
+      `With “${inSentence(answer)}” this line comes out wrong. With each of the others the whole test reads as it should.`,
     ],
     why: '',
   },
@@ -24,13 +21,13 @@ export const causes: Readonly<Record<string, QuestionWords>> = {
       `${siteOf(v)} In the test ${testOf(v)} ${cameOut(v, true)}. Which of these causes does that rule out?`,
     named: 'causes',
     working: (_, answer) => [
-      `“${capital(inside(answer))}” would have made this line come out wrong. With each of the others the test reads as it did.`,
+      `“${capital(inSentence(answer))}” would have made this line come out wrong. With each of the others the test reads as it did.`,
     ],
     why: '',
   },
   'best-next-test': {
     stem: (v) =>
-      `${siteOf(v)} Four causes are left: ${['a', 'b', 'c', 'd'].map((one) => inside(causeTitle(str(v, one)))).join('; ')}. Which test tells most of them apart?`,
+      `${siteOf(v)} Four causes are left: ${['a', 'b', 'c', 'd'].map((one) => inSentence(causeTitle(str(v, one)))).join('; ')}. Which test tells most of them apart?`,
     working: (v) =>
       Object.keys(v)
         .filter((key) => key.startsWith('left '))
@@ -42,10 +39,10 @@ export const causes: Readonly<Record<string, QuestionWords>> = {
   },
   'reads-the-same': {
     stem: (v) =>
-      `${siteOf(v)} In the test ${testOf(v)}, which of these makes the same lines come out wrong as “${inside(causeTitle(str(v, 'cause')))}”?`,
+      `${siteOf(v)} In the test ${testOf(v)}, which of these makes the same lines come out wrong as “${inSentence(causeTitle(str(v, 'cause')))}”?`,
     named: 'causes',
     working: (v, answer) => [
-      `Acted out in the test, “${inside(answer)}” and “${inside(causeTitle(str(v, 'cause')))}” make the same lines come out wrong. Each of the others makes other ones.`,
+      `Acted out in the test, “${inSentence(answer)}” and “${inSentence(causeTitle(str(v, 'cause')))}” make the same lines come out wrong. Each of the others makes other ones.`,
     ],
     why: 'What reads the same in one test has to be parted by another, or by looking. Until then either may be put right in vain.',
   },

@@ -21,6 +21,7 @@ import { useMeasuring } from '../../flow/useMeasuring.ts';
 import { usePaced } from '../../flow/usePaced.ts';
 import { shownText } from '../../format/figures.ts';
 import { KeyPad } from '../../parts/KeyPad.tsx';
+import { takeFocus } from '../../parts/useFocus.ts';
 import { WaitingLine } from '../../parts/WaitingLine.tsx';
 import { useSounds } from '../../sound/useSounds.ts';
 import { readsTrace, useTraces } from '../measure/LateTrace.tsx';
@@ -169,13 +170,13 @@ export function BenchScreen(props: Props) {
   const [shown, setShown] = useState(false);
   // Between tests the focus goes back to the choice; not when the page has just opened.
   useLayoutEffect(() => {
-    if (action === undefined && shown) heading.current?.focus();
+    if (action === undefined && shown) takeFocus(heading.current);
     if (action !== undefined) setShown(true);
   }, [action, shown]);
   // The wait's own button goes with it: the focus goes back to the open step.
   const waited = useRef(false);
   useLayoutEffect(() => {
-    if (waited.current && !isWaiting) card.current?.querySelector<HTMLElement>('h3')?.focus();
+    if (waited.current && !isWaiting) takeFocus(card.current?.querySelector('h3') ?? null);
     waited.current = isWaiting;
   }, [isWaiting]);
   // At the first two rungs the tests stand in order; above them one of the same aim comes to hand.

@@ -15,6 +15,7 @@ import { SUBJECT_WORDS } from '../../../words/subjects.ts';
 import type { LessSure } from '../../flow/attemptMachine.ts';
 import { OF_JOB } from '../../flow/draftFields.ts';
 import { useKept } from '../../flow/useKept.ts';
+import { takeFocus } from '../../parts/useFocus.ts';
 import { WordsUsed } from '../../parts/WordsUsed.tsx';
 import { FigureLine } from './FigureLine.tsx';
 import { LinesAtOnce } from './LinesAtOnce.tsx';
@@ -55,8 +56,8 @@ export function Predict(props: Props) {
   // The focus goes with the open line, so that it is read aloud and stays above the keys.
   useLayoutEffect(() => {
     if (!moved.current) return;
-    if (isAtOnce ? isAsking : at < lines.length) place.current?.focus();
-    else (figurePlace.current ?? surePlace.current)?.focus();
+    const isOpen = isAtOnce ? isAsking : at < lines.length;
+    takeFocus(isOpen ? place.current : (figurePlace.current ?? surePlace.current));
   }, [at, lines.length, isAtOnce, isAsking]);
 
   const go = (to: number) => {

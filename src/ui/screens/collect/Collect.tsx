@@ -2,15 +2,16 @@
  * Collecting: files, folders or a platform's zip are dropped, each attempt is replayed in a worker on the tutor's own copy of
  * its job, and the class stands below: what needs a look, what for the next lesson, how hard each line was.
  */
-import { useDeferredValue, useEffect, useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Class } from '../../../desk/class.ts';
 import { classOf, jobTitles } from '../../../desk/class.ts';
 import type { Row } from '../../../desk/collect.ts';
 import { csvOf } from '../../../desk/csv.ts';
 import type { Giving } from '../../../desk/giving.ts';
-import { changeGiving, keptGivings } from '../../../store/givings.ts';
+import { changeGiving } from '../../../store/givings.ts';
 import { csvRows, setText } from '../../../words/collect.ts';
+import { useGivings } from '../../flow/useGivings.ts';
 import { download } from '../../parts/download.ts';
 import { Foot } from '../../parts/Foot.tsx';
 import { PageHead } from '../../parts/PageHead.tsx';
@@ -27,20 +28,10 @@ import type { Session } from './session.ts';
 import { collect, useSession } from './session.ts';
 
 export function Collect({ row }: { readonly row: string | null }) {
-  const [givings, setGivings] = useState<readonly Giving[] | null>(null);
+  const [givings, setGivings] = useGivings();
   const session = useSession();
   // A long table is drawn when there is time: a press comes first.
   const { rows, texts } = useDeferredValue(session);
-  useEffect(() => {
-    let isStale = false;
-    const found = (all: readonly Giving[]) => {
-      if (!isStale) setGivings(all);
-    };
-    keptGivings().then(found, () => found([]));
-    return () => {
-      isStale = true;
-    };
-  }, []);
   const made = useMemo(() => classOf(rows, givings ?? []), [rows, givings]);
   if (givings === null) return <main className="columns marking" />;
   const place = placeIn(row);

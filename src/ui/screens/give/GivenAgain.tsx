@@ -1,10 +1,9 @@
 /** What was given out before, once more: its link with the QR code, its files and sheets; a seal asks for the passphrase. */
-import { useEffect, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
-import type { Giving } from '../../../desk/giving.ts';
 import { readingGiving } from '../../../desk/giving.ts';
-import { keptGivings } from '../../../store/givings.ts';
 import { inWords } from '../../../words/problems.ts';
+import { useGivings } from '../../flow/useGivings.ts';
 import { useSliced } from '../../flow/useSliced.ts';
 import { webCrypto } from '../../flow/webCrypto.ts';
 import { Foot } from '../../parts/Foot.tsx';
@@ -15,7 +14,8 @@ import { GivenOut } from './GivenOut.tsx';
 import { LookedAt } from './LookedAt.tsx';
 
 export function GivenAgain({ id }: { readonly id: string }) {
-  const giving = useKeptGiving(id);
+  const [givings] = useGivings();
+  const giving = givings === null ? 'waiting' : (givings.find((one) => one.giving === id) ?? null);
   const { result } = useSliced(
     useMemo(() => (giving === 'waiting' || giving === null ? null : () => readingGiving(giving)), [giving]),
   );
@@ -97,20 +97,4 @@ export function GivenAgain({ id }: { readonly id: string }) {
       <Foot />
     </>
   );
-}
-
-/** Null where it is not kept here. */
-function useKeptGiving(id: string): Giving | null | 'waiting' {
-  const [giving, setGiving] = useState<Giving | null | 'waiting'>('waiting');
-  useEffect(() => {
-    let isStale = false;
-    const found = (all: readonly Giving[]) => {
-      if (!isStale) setGiving(all.find((one) => one.giving === id) ?? null);
-    };
-    keptGivings().then(found, () => found([]));
-    return () => {
-      isStale = true;
-    };
-  }, [id]);
-  return giving;
 }

@@ -122,7 +122,7 @@ export function MeasureStep(props: Props) {
     <>
       <Announcer bench={bench} />
       {writing === undefined || only === undefined ? (
-        <Leading {...props} main={main} groups={groups} onWrite={setTurnedTo} />
+        <Leading {...props} main={main} groups={groups} next={next} onWrite={setTurnedTo} />
       ) : writing.length > 1 ? (
         <RecordRows
           key={only.index}
@@ -156,6 +156,8 @@ const lastOf = (group: readonly Numbered[]): string => String(group.at(-1)?.inde
 interface LeadingProps extends Props {
   readonly main: RefObject<HTMLButtonElement | null>;
   readonly groups: readonly (readonly Numbered[])[];
+  /** On the first rung: what comes next by the test's own steps. */
+  readonly next: Offered | null;
   /** To the reading with this number, to write it down or to correct it. */
   readonly onWrite: (index: number) => void;
 }
@@ -322,10 +324,8 @@ interface OfferedProps extends LeadingProps {
   readonly onOffered: (measurements: readonly Measurement[]) => void;
 }
 
-/** On the first rung: what comes next by the test's own steps, as one press; anything else can be done as well. */
-function NextStep(props: OfferedProps) {
-  const { onDo, onOffered } = props;
-  const next = nextIn(props);
+/** What comes next, as one press; anything else can be done as well. */
+function NextStep({ next, onDo, onOffered }: OfferedProps) {
   if (next === null) return null;
   return (
     <button
