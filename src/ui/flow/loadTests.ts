@@ -16,59 +16,65 @@ import { addCauses } from '../../words/puttingRight.ts';
 import type { Bench } from './bench.ts';
 import { loaded } from './loading.ts';
 
+type OfAim = readonly [lines: Parameters<typeof addLines>[0], words: Parameters<typeof addTests>[0]];
+
 /** Lines and words of an aim are one piece of the page (vite.config.ts). */
-const TESTS: Readonly<Record<AimId, () => Promise<void>>> = {
-  design: async () => {
-    addLines((await import('../../verification/linesByAim/design.ts')).design);
-    addTests((await import('../../words/tests/design.ts')).design);
-  },
-  dead: async () => {
-    addLines((await import('../../verification/linesByAim/dead.ts')).dead);
-    addTests((await import('../../words/tests/dead.ts')).dead);
-  },
-  earth: async () => {
-    addLines((await import('../../verification/linesByAim/earth.ts')).earth);
-    addTests((await import('../../words/tests/earth.ts')).earth);
-  },
-  insulation: async () => {
-    addLines((await import('../../verification/linesByAim/insulation.ts')).insulation);
-    addTests((await import('../../words/tests/insulation.ts')).insulation);
-  },
-  wiring: async () => {
-    addLines((await import('../../verification/linesByAim/wiring.ts')).wiring);
-    addTests((await import('../../words/tests/wiring.ts')).wiring);
-  },
-  supply: async () => {
-    addLines((await import('../../verification/linesByAim/supply.ts')).supply);
-    addTests((await import('../../words/tests/supply.ts')).supply);
-  },
-  'outlet-dead': async () => {
-    addLines((await import('../../verification/linesByAim/outletDead.ts')).outletDead);
-    addTests((await import('../../words/tests/outletDead.ts')).outletDead);
-  },
-  offer: async () => {
-    addLines((await import('../../verification/linesByAim/offer.ts')).offer);
-    addTests((await import('../../words/tests/offer.ts')).offer);
-  },
-  'lets-go': async () => {
-    addLines((await import('../../verification/linesByAim/letsGo.ts')).letsGo);
-    addTests((await import('../../words/tests/letsGo.ts')).letsGo);
-  },
-  clears: async () => {
-    addLines((await import('../../verification/linesByAim/clears.ts')).clears);
-    addTests((await import('../../words/tests/clears.ts')).clears);
-  },
-  leakage: async () => {
-    addLines((await import('../../verification/linesByAim/leakage.ts')).leakage);
-    addTests((await import('../../words/tests/leakage.ts')).leakage);
-  },
-  refuses: async () => {
-    addLines((await import('../../verification/linesByAim/refuses.ts')).refuses);
-    addTests((await import('../../words/tests/refuses.ts')).refuses);
-  },
+const TESTS: Readonly<Record<AimId, () => Promise<OfAim>>> = {
+  design: async () => [
+    (await import('../../verification/linesByAim/design.ts')).design,
+    (await import('../../words/tests/design.ts')).design,
+  ],
+  dead: async () => [
+    (await import('../../verification/linesByAim/dead.ts')).dead,
+    (await import('../../words/tests/dead.ts')).dead,
+  ],
+  earth: async () => [
+    (await import('../../verification/linesByAim/earth.ts')).earth,
+    (await import('../../words/tests/earth.ts')).earth,
+  ],
+  insulation: async () => [
+    (await import('../../verification/linesByAim/insulation.ts')).insulation,
+    (await import('../../words/tests/insulation.ts')).insulation,
+  ],
+  wiring: async () => [
+    (await import('../../verification/linesByAim/wiring.ts')).wiring,
+    (await import('../../words/tests/wiring.ts')).wiring,
+  ],
+  supply: async () => [
+    (await import('../../verification/linesByAim/supply.ts')).supply,
+    (await import('../../words/tests/supply.ts')).supply,
+  ],
+  'outlet-dead': async () => [
+    (await import('../../verification/linesByAim/outletDead.ts')).outletDead,
+    (await import('../../words/tests/outletDead.ts')).outletDead,
+  ],
+  offer: async () => [
+    (await import('../../verification/linesByAim/offer.ts')).offer,
+    (await import('../../words/tests/offer.ts')).offer,
+  ],
+  'lets-go': async () => [
+    (await import('../../verification/linesByAim/letsGo.ts')).letsGo,
+    (await import('../../words/tests/letsGo.ts')).letsGo,
+  ],
+  clears: async () => [
+    (await import('../../verification/linesByAim/clears.ts')).clears,
+    (await import('../../words/tests/clears.ts')).clears,
+  ],
+  leakage: async () => [
+    (await import('../../verification/linesByAim/leakage.ts')).leakage,
+    (await import('../../words/tests/leakage.ts')).leakage,
+  ],
+  refuses: async () => [
+    (await import('../../verification/linesByAim/refuses.ts')).refuses,
+    (await import('../../words/tests/refuses.ts')).refuses,
+  ],
 };
 
-const load = (aim: AimId): Promise<void> => loaded(TESTS[aim]);
+async function load(aim: AimId): Promise<void> {
+  const [lines, words] = await loaded(TESTS[aim]);
+  addLines(lines);
+  addTests(words);
+}
 
 /** Before something is put right, or what was is told. Rejects with `NotLoaded`. */
 export async function wordsOfCauses(): Promise<void> {

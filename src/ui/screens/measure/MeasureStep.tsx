@@ -183,9 +183,7 @@ function Leading(props: LeadingProps) {
     if (checked) takeFocus(apply.current);
   }, [checked]);
   const startDelay = runningStartDelay(bench);
-  const resets = useMemo(() => resetsAtHand(bench), [bench]);
   const rows = useMemo(() => rowsAtHand(bench), [bench]);
-  const leadsWere = useMemo(() => touchedSince(bench.happened, props.since), [bench, props.since]);
   const take = (measurements: readonly Measurement[]) => {
     // It goes with this press, and to take the focus from what is gone costs the page a second layout.
     apply.current?.blur();
@@ -264,12 +262,12 @@ function Leading(props: LeadingProps) {
   return (
     <StepFrame bar={bar}>
       <NotWorkedOut failed={failed} />
-      <ResetKeys resets={resets} papers={papers} onDo={onDo} />
+      <ResetKeys bench={bench} papers={papers} onDo={onDo} />
       <Tiles stage={props.stage} value={draft.instrument} onTake={(instrument) => set({ instrument })} />
       <Settings draft={draft} site={papers.site} set={set} />
       <NextStep {...props} onOffered={onOffered} />
       <WaitKeys startDelay={startDelay} onDo={onDo} />
-      <NextLead measuring={measuring} touched={leadsWere} />
+      <NextLead measuring={measuring} touched={touchedSince(bench.happened, props.since)} />
       <AtHand
         {...props}
         rows={rows}
@@ -359,7 +357,7 @@ function AtHand({
       ]).map((act) => [act, actText(act, papers)] as const),
     [happened, position, papers],
   );
-  const figured = useMemo(() => figuredIn(doneSince(bench, since), papers), [bench, since, papers]);
+  const figured = figuredIn(doneSince(bench, since), papers);
   return (
     <>
       {readings.map((measurements) => (
@@ -392,13 +390,11 @@ function AtHand({
   );
 }
 
-interface ResetProps extends Pick<Props, 'papers' | 'onDo'> {
-  readonly resets: readonly ActRow[];
-}
-
 /** Reset and wait by one press, where something was heard to trip or the unit says so. */
-const ResetKeys = ({ resets, papers, onDo }: ResetProps) =>
-  resets.length === 0 ? null : (
+function ResetKeys({ bench, papers, onDo }: Pick<Props, 'bench' | 'papers' | 'onDo'>) {
+  const resets = resetsAtHand(bench);
+  if (resets.length === 0) return null;
+  return (
     <div className="reset-keys">
       {resets.map((row) => (
         <button key={JSON.stringify(row)} type="button" onClick={() => onDo(...row)}>
@@ -407,6 +403,7 @@ const ResetKeys = ({ resets, papers, onDo }: ResetProps) =>
       ))}
     </div>
   );
+}
 
 /** A wait by one press, and the one that the unit’s sheet speaks of while it may be running. */
 function WaitKeys({ startDelay, onDo }: { readonly startDelay: number | null } & Pick<Props, 'onDo'>) {
