@@ -624,8 +624,9 @@ export async function writeDown(page: Page, tripped: string | undefined): Promis
   const figure = reading.getByLabel(/^(it shows|high half|tripped after, ms)$/);
   const isNone = /no reading:/.test(text);
   const sign = (name: string) => reading.getByRole('group', { name: 'sign' }).getByRole('radio', { name });
-  // What the instrument shows stands before the fields, one of whose choices is "no trip" as well.
-  const isNoTrip = /no trip|[\d.]+\s?ms/u.exec(shown)?.[0] === 'no trip';
+  // What the instrument shows stands before the fields, one of whose choices is "no trip" as well; a current that was
+  // raised to its end without a trip is written as over that end.
+  const isNoTrip = /no trip|[\d.]+\s?m[sA]/u.exec(shown)?.[0] === 'no trip';
   if (isNone || isNoTrip) await closePad(page);
   if (isNone) await tick(sign('no reading'));
   else if (isNoTrip) await tick(sign('no trip'));
