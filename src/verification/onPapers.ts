@@ -27,17 +27,22 @@ export const figuresOn = onceOnPapers((action, papers) => action.figures(papers)
 
 interface OnPapers {
   readonly expectations: readonly Expectation[];
+  readonly expectationById: ReadonlyMap<string, Expectation>;
   readonly limits: readonly Limit[];
   readonly advice: readonly Advice[];
 }
 
 /** What it ought to show. */
 export const onPapers = onceOnPapers(
-  (action, papers): OnPapers => ({
-    expectations: action.expectations(papers),
-    limits: action.limits(papers).map((limit) => asSet(action, limit, papers)),
-    advice: action.advice?.(papers) ?? [],
-  }),
+  (action, papers): OnPapers => {
+    const expectations = action.expectations(papers);
+    return {
+      expectations,
+      expectationById: new Map(expectations.map((one) => [one.id, one])),
+      limits: action.limits(papers).map((limit) => asSet(action, limit, papers)),
+      advice: action.advice?.(papers) ?? [],
+    };
+  },
 );
 
 /** With the value that whoever set the job puts in its place. */

@@ -177,23 +177,26 @@ function debriefTest(run: Run, action: TestAction, counts: boolean): DebriefTest
     counts,
     sure: prediction?.sure ?? null,
     given,
-    lines: truth.lines.map((line) => ({
-      test: action.id,
-      id: line.id,
-      values: line.values,
-      subject: line.subject,
-      predicted: prediction?.lines.find(({ id }) => id === line.id)?.answer ?? null,
-      right: line.right,
-      sure: prediction?.lines.find(({ id }) => id === line.id)?.sure ?? prediction?.sure ?? null,
-      judged: judgement?.lines.find(({ id }) => id === line.id)?.judged ?? null,
-      judgement: line.finding === null ? null : judgedRight(line),
-      isBroken: line.finding === 'broken',
-      source: line.source,
-      own: line.own,
-      leftAlone: isLeftAlone(run, line, prediction),
-      toldBy: line.toldBy,
-      topic: line.points[0] ?? 'untold',
-    })),
+    lines: truth.lines.map((line) => {
+      const said = prediction?.lines.find(({ id }) => id === line.id);
+      return {
+        test: action.id,
+        id: line.id,
+        values: line.values,
+        subject: line.subject,
+        predicted: said?.answer ?? null,
+        right: line.right,
+        sure: said?.sure ?? prediction?.sure ?? null,
+        judged: judgement?.lines.find(({ id }) => id === line.id)?.judged ?? null,
+        judgement: line.finding === null ? null : judgedRight(line),
+        isBroken: line.finding === 'broken',
+        source: line.source,
+        own: line.own,
+        leftAlone: isLeftAlone(run, line, prediction),
+        toldBy: line.toldBy,
+        topic: line.points[0] ?? 'untold',
+      };
+    }),
     figures: testFigures(run.scenario, action).map((figure) => {
       const said = prediction?.figures.find((f) => f.id === figure.id)?.value ?? null;
       return { ...figure, said, isRight: isRightFigure(figure, said) };

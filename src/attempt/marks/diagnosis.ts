@@ -153,20 +153,17 @@ function* asMet(run: Run): Generator<null, Run> {
 }
 
 /** Where the lines and limits lead that the tests which were done broke, by what the instruments showed. */
-const familiesPointedTo = oncePerRun(
-  (run: Run): ReadonlySet<Family> => {
-    const { scenario, papers } = run;
-    const judged = allowedActions(scenario).map((action) => {
-      const observed = { samples: doneIn(run, action.id).map(({ sample }) => sample) };
-      return {
-        expectations: judgeExpectations(action, papers, observed),
-        limits: judgeLimits(action, papers, observed),
-      };
-    });
-    return pointedBy(judged);
-  },
-  () => '',
-);
+const familiesPointedTo = oncePerRun((run: Run): ReadonlySet<Family> => {
+  const { scenario, papers } = run;
+  const judged = allowedActions(scenario).map((action) => {
+    const observed = { samples: doneIn(run, action.id).map(({ sample }) => sample) };
+    return {
+      expectations: judgeExpectations(action, papers, observed),
+      limits: judgeLimits(action, papers, observed),
+    };
+  });
+  return pointedBy(judged);
+});
 
 const pointedBy = (judged: readonly Pick<VerifiedAction, 'expectations' | 'limits'>[]): ReadonlySet<Family> =>
   new Set(

@@ -27,17 +27,14 @@ export interface Occasion {
 }
 
 /** Those of one test, in order; none where it was not done. */
-export const occasionsOf = oncePerRun(
-  (run: Run, test: string): readonly Occasion[] => {
-    const bounds = [-1, ...madeRight(run), Infinity];
-    return bounds.slice(1).flatMap((end, i): readonly Occasion[] => {
-      const after = bounds[i] ?? -1;
-      const isDone = doneIn(run, test).some(({ entry }) => entry > after && entry < end);
-      return isDone ? [occasionIn(run, { test, after, upTo: end }, i === 0)] : [];
-    });
-  },
-  (test) => test,
-);
+export const occasionsOf = oncePerRun((run: Run, test: string): readonly Occasion[] => {
+  const bounds = [-1, ...madeRight(run), Infinity];
+  return bounds.slice(1).flatMap((end, i): readonly Occasion[] => {
+    const after = bounds[i] ?? -1;
+    const isDone = doneIn(run, test).some(({ entry }) => entry > after && entry < end);
+    return isDone ? [occasionIn(run, { test, after, upTo: end }, i === 0)] : [];
+  });
+});
 
 export const isDone = (run: Run, test: string): boolean => doneIn(run, test).length > 0;
 

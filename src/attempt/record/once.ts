@@ -2,17 +2,21 @@
 import type { Run } from './run.ts';
 
 /**
- * The same work, done once for a run and whatever else it is asked about, which `keyOf` tells apart. Not for what looks
- * at the run's bench: that goes on.
+ * The same work, done once for a run and whatever else it is asked about, which `keyOf` tells apart: where it is left
+ * out, the first thing asked about does by itself, a test by its id or a sitting as the object that it is. Not for what
+ * looks at the run's bench: that goes on.
  */
 export function oncePerRun<About extends readonly unknown[], T>(
   work: (run: Run, ...about: About) => T,
-  keyOf: (...about: About) => string,
+  keyOf: (...about: About) => unknown = (...[first]) => first,
 ): (run: Run, ...about: About) => T {
-  const known = new WeakMap<Run, Map<string, { readonly result: T }>>();
+  const known = new WeakMap<Run, Map<unknown, { readonly result: T }>>();
   return (run, ...about) => {
-    const ofRun = known.get(run) ?? new Map<string, { readonly result: T }>();
-    known.set(run, ofRun);
+    let ofRun = known.get(run);
+    if (ofRun === undefined) {
+      ofRun = new Map();
+      known.set(run, ofRun);
+    }
     const key = keyOf(...about);
     const before = ofRun.get(key);
     if (before !== undefined) return before.result;

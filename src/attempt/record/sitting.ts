@@ -27,26 +27,23 @@ const observes = ({ readings, operation }: Sample): boolean =>
   readings.length > 0 || operation.op === 'inspect';
 
 /** Every sitting of a test, in order. */
-export const sittingsOf = oncePerRun(
-  (run: Run, test: string): readonly Sitting[] => {
-    const own = doneIn(run, test);
-    const end = endOf(run.attempt);
-    const locks = predictedAt(run, test).filter((place) => place < end);
-    // A log may hold a test that was never predicted.
-    const starts = own.some(({ entry }) => entry < (locks[0] ?? Infinity)) ? [-1, ...locks] : locks;
-    return starts.flatMap((start, i) => {
-      const end = starts[i + 1] ?? Infinity;
-      const cuts = run.repairs.flatMap(({ entry: cut }) =>
-        cut > start && own.some(({ entry, sample }) => entry > cut && entry <= end && observes(sample))
-          ? [cut]
-          : [],
-      );
-      const bounds = [start, ...cuts, end];
-      return bounds.slice(1).map((upTo, k) => ({ test, after: bounds[k] ?? start, upTo }));
-    });
-  },
-  (test) => test,
-);
+export const sittingsOf = oncePerRun((run: Run, test: string): readonly Sitting[] => {
+  const own = doneIn(run, test);
+  const end = endOf(run.attempt);
+  const locks = predictedAt(run, test).filter((place) => place < end);
+  // A log may hold a test that was never predicted.
+  const starts = own.some(({ entry }) => entry < (locks[0] ?? Infinity)) ? [-1, ...locks] : locks;
+  return starts.flatMap((start, i) => {
+    const end = starts[i + 1] ?? Infinity;
+    const cuts = run.repairs.flatMap(({ entry: cut }) =>
+      cut > start && own.some(({ entry, sample }) => entry > cut && entry <= end && observes(sample))
+        ? [cut]
+        : [],
+    );
+    const bounds = [start, ...cuts, end];
+    return bounds.slice(1).map((upTo, k) => ({ test, after: bounds[k] ?? start, upTo }));
+  });
+});
 
 const nothing = (test: string): Sitting => ({ test, after: -1, upTo: -1 });
 
@@ -57,17 +54,19 @@ export const lastSitting = (run: Run, test: string): Sitting => sittingsOf(run, 
 export const lastEntryIn = (run: Run, sitting: Sitting): number =>
   doneIn(run, sitting.test).findLast((sample) => isIn(sitting, sample))?.entry ?? sitting.after;
 
-export const samplesIn = (run: Run, sitting: Sitting): readonly Sample[] =>
+export const samplesIn = oncePerRun((run: Run, sitting: Sitting): readonly Sample[] =>
   doneIn(run, sitting.test)
     .filter((sample) => isIn(sitting, sample))
-    .map(({ sample }) => sample);
+    .map(({ sample }) => sample),
+);
 
 /** Everything that was done before it, in whichever test. */
 export const samplesBefore = (run: Run, { after }: Sitting): readonly Sample[] =>
   run.samples.filter(({ entry }) => entry <= after).map(({ sample }) => sample);
 
 /** Readings of a sitting, each with its place among all of the attempt. */
-export const readingsIn = (run: Run, sitting: Sitting) =>
+export const readingsIn = oncePerRun((run: Run, sitting: Sitting) =>
   takenIn(run, sitting.test)
     .filter(({ taken }) => isIn(sitting, taken))
-    .map(({ index, taken }) => ({ index, reading: taken.reading }));
+    .map(({ index, taken }) => ({ index, reading: taken.reading })),
+);

@@ -46,10 +46,10 @@ export const truthOf = (run: Run, action: TestAction, sitting: Sitting): TruthOf
 const truthOnce = oncePerRun(
   (run: Run, action: TestAction, sitting: Sitting): TruthOfTest => {
     const observed = observedAsTyped(run, sitting);
-    const expectations = new Map(onPapers(action, run.papers).expectations.map((e) => [e.id, e]));
+    const { expectationById } = onPapers(action, run.papers);
     return {
       lines: answerable(run, action).map((line) => {
-        const expectation = line.judged ? expectations.get(line.id) : undefined;
+        const expectation = line.judged ? expectationById.get(line.id) : undefined;
         return {
           ...line,
           finding: expectation?.judge(observed) ?? null,

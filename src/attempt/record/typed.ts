@@ -13,7 +13,7 @@ import type { EntryOf } from './attempt.ts';
 import { oncePerRun } from './once.ts';
 import type { Run, Taken } from './run.ts';
 import type { Sitting } from './sitting.ts';
-import { keyOfSitting, lastEntryIn, readingsIn, samplesBefore, samplesIn } from './sitting.ts';
+import { lastEntryIn, readingsIn, samplesBefore, samplesIn } from './sitting.ts';
 import { countingEntries } from './untimely.ts';
 import { isConverted } from './written.ts';
 
@@ -33,7 +33,6 @@ const allTyped = oncePerRun(
     }
     return all;
   },
-  () => '',
 );
 
 /**
@@ -47,7 +46,6 @@ export const typedOf = oncePerRun(
         list.slice(-1).map(({ typed }): [number, Typed] => [index, typed]),
       ),
     ),
-  () => '',
 );
 
 /** The same of what was typed before an entry of the log; left out, of all of it. */
@@ -61,14 +59,14 @@ export function typedBefore(run: Run, before = Infinity): Pick<ReadonlyMap<numbe
  * The same sitting, ended with the last thing done in it and the last that was typed of it: two that end elsewhere in
  * the log and hold the same are one.
  */
-export function narrowed(run: Run, sitting: Sitting): Sitting {
+export const narrowed = oncePerRun((run: Run, sitting: Sitting): Sitting => {
   const { after, told = Infinity } = sitting;
   const all = allTyped(run);
   const typedAt = readingsIn(run, sitting).map(
     ({ index }) => all.get(index)?.findLast(({ at }) => at < told)?.at ?? after,
   );
   return { ...sitting, upTo: lastEntryIn(run, sitting), told: 1 + Math.max(after, ...typedAt) };
-}
+});
 
 /** Whether the time stands for the reading, as it does for a test at a fixed current. */
 const isTimed = ({ value }: Typed, reading: Reading): reading is ReadingOf<'residual'> & { mode: 'fixed' } =>
@@ -149,13 +147,16 @@ export const observedAsTyped = oncePerRun((run: Run, sitting: Sitting): Observed
       readings: sample.readings.map(substituted),
     })),
   };
-}, keyOfSitting);
+});
 
 export function asTyped(reading: Reading, typed: Typed): Reading {
   const value = typedValue(typed);
   if (isTimed(typed, reading)) return timedAsTyped(reading, typed);
   if (value === null || typed.qualifier === 'no-reading') return reading;
   const over = typed.qualifier === '>' || typed.qualifier === '<';
+  // Most figures are written as they are shown: then they are the reading.
+  const isAsShown = value === reading.value && reading.qualifier === null && reading.uncertainty !== null;
+  if (isAsShown && !over && reading.quantity !== 'pilot') return reading;
   return {
     ...reading,
     qualifier: over ? (typed.qualifier as '>' | '<') : null,

@@ -64,14 +64,11 @@ function whyUntimely(
   }
 }
 
-const countingOf = oncePerRun(
-  (run: Run, kind: Entry['kind']): Counting => {
-    const untimely = new Set(untimelyIn(run).map(({ entry }) => run.attempt.entries[entry]));
-    const all = entriesAbout(run.attempt, kind).filter((entry) => !untimely.has(entry as Entry)) as Entry[];
-    return { all, ofTest: byTest(all.filter((entry) => 'test' in entry)) };
-  },
-  (kind) => kind,
-);
+const countingOf = oncePerRun((run: Run, kind: Entry['kind']): Counting => {
+  const untimely = new Set(untimelyIn(run).map(({ entry }) => run.attempt.entries[entry]));
+  const all = entriesAbout(run.attempt, kind).filter((entry) => !untimely.has(entry as Entry)) as Entry[];
+  return { all, ofTest: byTest(all.filter((entry) => 'test' in entry)) };
+});
 
 interface Counting {
   readonly all: readonly Entry[];
@@ -89,10 +86,7 @@ export const countingEntries = <K extends Entry['kind']>(
 };
 
 /** What was said of a test before it was done; undefined where nothing was, or too late. */
-export const firstPrediction = oncePerRun(
-  (run: Run, test: string): EntryOf<'prediction'> | undefined => {
-    const [first] = predictedAt(run, test);
-    return countingEntries(run, 'prediction', test).find((entry) => placeOf(run, entry) === first);
-  },
-  (test) => test,
-);
+export const firstPrediction = oncePerRun((run: Run, test: string): EntryOf<'prediction'> | undefined => {
+  const [first] = predictedAt(run, test);
+  return countingEntries(run, 'prediction', test).find((entry) => placeOf(run, entry) === first);
+});
