@@ -187,13 +187,19 @@ export const beginningOf = (scenario: Scenario, faults?: readonly FaultChoice[])
 /** Benches as they were found, by what is on them: nobody works on these. Each has its wiring, of some megabytes at most. */
 const found = new Recent<string, Beginning>(4);
 
-const texts = new WeakMap<Scenario, string>();
+const keys = new WeakMap<Scenario, string>();
+/** A few kilobytes each. */
+const keyByText = new Recent<string, string>(200);
+let keysGiven = 0;
 
-/** All that a scenario holds: two that hold the same are one, and a scenario never changes. */
-export function textOf(scenario: Scenario): string {
-  const text = texts.get(scenario) ?? JSON.stringify(scenario);
-  texts.set(scenario, text);
-  return text;
+/** A short name for all that a scenario holds: two that hold the same have one, and a scenario never changes. */
+export function keyOf(scenario: Scenario): string {
+  let key = keys.get(scenario);
+  if (key === undefined) {
+    key = keyByText.of(JSON.stringify(scenario), () => String(keysGiven++));
+    keys.set(scenario, key);
+  }
+  return key;
 }
 
 /**
@@ -207,7 +213,7 @@ export function* beginning(
 ): Generator<null, Beginning> {
   // An onlooker sees what is carried out: it is done anew before him.
   if (onlooker !== null) return yield* finding(scenario, faults, onlooker);
-  const key = `${textOf(scenario)} ${JSON.stringify(faults)}`;
+  const key = `${keyOf(scenario)} ${JSON.stringify(faults)}`;
   const before = found.get(key) ?? found.set(key, yield* finding(scenario, faults, null));
   return { ...before, world: fork(before.world) };
 }

@@ -19,7 +19,7 @@ import type { ActionRun } from '../verification/procedure.ts';
 import { carryingOut } from '../verification/procedure.ts';
 import type { Advice, Papers, TestAction } from '../verification/testAction.ts';
 import type { Scenario } from './scenario.ts';
-import { allowedActions, applicableActions, beginning, papersOf, textOf } from './scenario.ts';
+import { allowedActions, applicableActions, beginning, keyOf, papersOf } from './scenario.ts';
 
 export interface VerifiedAction {
   readonly action: TestAction;
@@ -145,7 +145,7 @@ export function* verifyingOnce(scenario: Scenario, options: VerifyOptions = {}):
   const { faults = scenario.faults } = options;
   const isAllAnyway = scenario.allowed === 'all' && scenario.handover === null;
   const everything = isAllAnyway || options.everything === true;
-  const key = `${textOf(scenario)} ${JSON.stringify(faults)} ${everything}`;
+  const key = `${keyOf(scenario)} ${JSON.stringify(faults)} ${everything}`;
   const before = known.get(key);
   if (before !== undefined) return before;
   const { world: _, ...verified } = yield* verifying(scenario, { everything, faults });

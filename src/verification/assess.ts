@@ -6,7 +6,7 @@ import type { JudgedLimit } from './judgeLimit.ts';
 import { judgeLimit } from './judgeLimit.ts';
 import type { Observed } from './observed.ts';
 import { onPapers } from './onPapers.ts';
-import type { Advice, Expectation, Finding, Papers, TestAction } from './testAction.ts';
+import type { Advice, Expectation, Finding, Limit, Papers, TestAction } from './testAction.ts';
 
 export interface JudgedExpectation {
   readonly expectation: Expectation;
@@ -23,12 +23,15 @@ export const judgeExpectations = (
     finding: expectation.judge(observed),
   }));
 
-/** Every reading that a limit of this action applies to. A test that the instrument refused has no value to judge. */
-export function judgeLimits(action: TestAction, papers: Papers, observed: Observed): readonly JudgedLimit[] {
+export const judgeLimits = (action: TestAction, papers: Papers, observed: Observed): readonly JudgedLimit[] =>
+  judgeEachLimit(onPapers(action, papers).limits, observed);
+
+/** Every reading that one of the limits applies to. A test that the instrument refused has no value to judge. */
+export function judgeEachLimit(limits: readonly Limit[], observed: Observed): readonly JudgedLimit[] {
   const readings = observed.samples
     .flatMap((sample) => sample.readings)
     .filter(({ qualifier }) => qualifier !== 'unable');
-  return onPapers(action, papers).limits.flatMap((limit) =>
+  return limits.flatMap((limit) =>
     readings
       .filter((reading) => limit.applies(reading, observed))
       .map((reading) => judgeLimit(limit, reading)),

@@ -69,8 +69,10 @@ export function offerFigure(papers: Papers): Amps | null {
 
 /** What was done since the vehicle was last away or the supply off: one session, as far as it was observed. */
 export function session(observed: Observed, sample: Sample): readonly Sample[] {
-  const before = observed.samples.slice(0, observed.samples.indexOf(sample));
-  return before.slice(before.findLastIndex((one) => isAway(one) || supplyWent(one)) + 1);
+  const { samples } = observed;
+  const end = samples.indexOf(sample);
+  const began = samples.findLastIndex((one, i) => i < end && (isAway(one) || supplyWent(one))) + 1;
+  return samples.slice(began, end);
 }
 
 const isAway = ({ setUp: { standIn } }: Sample): boolean => !standIn.plugged || standIn.state === 'A';

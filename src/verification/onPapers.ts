@@ -33,17 +33,15 @@ interface OnPapers {
 }
 
 /** What it ought to show. */
-export const onPapers = onceOnPapers(
-  (action, papers): OnPapers => {
-    const expectations = action.expectations(papers);
-    return {
-      expectations,
-      expectationById: new Map(expectations.map((one) => [one.id, one])),
-      limits: action.limits(papers).map((limit) => asSet(action, limit, papers)),
-      advice: action.advice?.(papers) ?? [],
-    };
-  },
-);
+export const onPapers = onceOnPapers((action, papers): OnPapers => {
+  const expectations = action.expectations(papers);
+  return {
+    expectations,
+    expectationById: new Map(expectations.map((one) => [one.id, one])),
+    limits: action.limits(papers).map((limit) => asSet(action, limit, papers)),
+    advice: action.advice?.(papers) ?? [],
+  };
+});
 
 /** With the value that whoever set the job puts in its place. */
 function asSet({ id }: TestAction, limit: Limit, { own = [] }: Papers): Limit {

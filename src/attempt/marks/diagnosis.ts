@@ -17,13 +17,16 @@ import { seconds } from '../../laws/quantities.ts';
 import type { Beginning, Scenario } from '../../scenario/scenario.ts';
 import { allowedActions, beginning } from '../../scenario/scenario.ts';
 import type { Verified, VerifiedAction } from '../../scenario/verify.ts';
-import { judgeExpectations, judgeLimits } from '../../verification/assess.ts';
+import { judgeEachLimit } from '../../verification/assess.ts';
+import { onPapers } from '../../verification/onPapers.ts';
+import type { TestAction } from '../../verification/testAction.ts';
 import { oncePerRun } from '../record/once.ts';
 import { doneIn } from '../record/places.ts';
 import type { Run } from '../record/run.ts';
 import { replaying } from '../record/run.ts';
 import type { Expected, PartMark, Rate } from './counted.ts';
 import { doneOf, shareOf } from './counted.ts';
+import { isDone } from './occasions.ts';
 import { alikeReadings, sameToTheBench } from './telling.ts';
 import { conclusionOf } from './verdict.ts';
 
@@ -152,18 +155,25 @@ function* asMet(run: Run): Generator<null, Run> {
   });
 }
 
-/** Where the lines and limits lead that the tests which were done broke, by what the instruments showed. */
+/**
+ * The faults' families to which a line or limit leads that the tests which were done broke, by what the instruments
+ * showed. Where else these lead decides nothing.
+ */
 const familiesPointedTo = oncePerRun((run: Run): ReadonlySet<Family> => {
-  const { scenario, papers } = run;
-  const judged = allowedActions(scenario).map((action) => {
-    const observed = { samples: doneIn(run, action.id).map(({ sample }) => sample) };
-    return {
-      expectations: judgeExpectations(action, papers, observed),
-      limits: judgeLimits(action, papers, observed),
-    };
-  });
-  return pointedBy(judged);
+  const families = new Set(faultsAmong(run.scenario.faults).map(({ family }) => family));
+  const tests = allowedActions(run.scenario).filter(({ id }) => isDone(run, id));
+  return new Set([...families].filter((family) => tests.some((test) => pointsTo(run, test, family))));
 });
+
+function pointsTo(run: Run, test: TestAction, family: Family): boolean {
+  const observed = { samples: doneIn(run, test.id).map(({ sample }) => sample) };
+  const { expectations, limits } = onPapers(test, run.papers);
+  const leads = ({ points }: { readonly points: readonly Family[] }) => points.includes(family);
+  return (
+    expectations.some((one) => leads(one) && one.judge(observed) === 'broken') ||
+    judgeEachLimit(limits.filter(leads), observed).some(({ pass }) => !pass)
+  );
+}
 
 const pointedBy = (judged: readonly Pick<VerifiedAction, 'expectations' | 'limits'>[]): ReadonlySet<Family> =>
   new Set(

@@ -8,7 +8,7 @@ import type { Run } from './run.ts';
  */
 export function oncePerRun<About extends readonly unknown[], T>(
   work: (run: Run, ...about: About) => T,
-  keyOf: (...about: About) => unknown = (...[first]) => first,
+  keyOf?: (...about: About) => unknown,
 ): (run: Run, ...about: About) => T {
   const known = new WeakMap<Run, Map<unknown, { readonly result: T }>>();
   return (run, ...about) => {
@@ -17,7 +17,7 @@ export function oncePerRun<About extends readonly unknown[], T>(
       ofRun = new Map();
       known.set(run, ofRun);
     }
-    const key = keyOf(...about);
+    const key = keyOf === undefined ? about[0] : keyOf(...about);
     const before = ofRun.get(key);
     if (before !== undefined) return before.result;
     const result = work(run, ...about);
