@@ -79,7 +79,7 @@ export interface Marked {
   /** Which of the equal variants; null where all got the same. */
   readonly variant: number | null;
   readonly code: string;
-  /** Of the log's steps and times: what two have in common who handed in one piece of work. */
+  /** Of the moments at which each step was taken: what two have in common who handed in one piece of work. */
   readonly log: string;
   readonly rung: Rung;
   readonly marks: Marks;
@@ -295,8 +295,7 @@ function* marked(name: string, held: Held): Generator<null, Marked> {
 }
 
 /** Two people never take the same time over every step, to the millisecond. */
-const logOf = ({ entries }: Attempt): string =>
-  digestOf(entries.map(({ kind, at, wall }) => `${kind} ${at} ${wall}`).join()).slice(0, 16);
+const logOf = ({ entries }: Attempt): string => digestOf(entries.map(({ wall }) => wall).join()).slice(0, 16);
 
 const outcomeOf = (line: DebriefLine): LineOutcome => ({
   test: line.test,

@@ -248,6 +248,12 @@ export function allowedActions(scenario: Scenario): readonly TestAction[] {
 }
 
 export function applicableActions(scenario: Scenario): readonly TestAction[] {
+  const before = applicable.get(scenario);
+  if (before !== undefined) return before;
   const papers = papersOf(scenario);
-  return ACTIONS.filter((action) => action.applies(papers));
+  const actions = ACTIONS.filter((action) => action.applies(papers));
+  applicable.set(scenario, actions);
+  return actions;
 }
+
+const applicable = new WeakMap<Scenario, readonly TestAction[]>();
