@@ -15,7 +15,7 @@ import { csvOf } from '../desk/csv.ts';
 import type { Came } from '../desk/zip.ts';
 import { MOST_LISTED } from '../scenario/problem.ts';
 import { filesFor } from '../words/aimJobs.ts';
-import { csvRows, refusalText } from '../words/collect.ts';
+import { csvRows, whyNotMarked } from '../words/collect.ts';
 import { doubtText, UNTIMELY_WORDS } from '../words/doubts.ts';
 import { sumsInWords } from '../words/sums.ts';
 import { unsafeActText } from '../words/unsafeActs.ts';
@@ -53,7 +53,7 @@ export function markFiles(named: readonly string[], against: readonly string[] |
   for (const came of cameFrom(files))
     try {
       if (came instanceof BadInput) throw came;
-      if ('problem' in came) throw new BadInput([`${came.name}: ${refusalText(asRefused(came))}`]);
+      if ('problem' in came) throw new BadInput([`${came.name}: ${whyNotMarked(asRefused(came))}`]);
       marked.push(markText(came.name, came.text, given, shipped));
     } catch (error) {
       if (!(error instanceof BadInput)) throw error;
@@ -90,7 +90,7 @@ export function markCsv(named: readonly string[], against: readonly string[] | n
     }
     const row = toItsEnd(collecting(came, copies));
     rows.push(row);
-    if (row.kind === 'refused') errors.push(`${row.name}: ${refusalText(row)}`);
+    if (row.kind === 'refused') errors.push(`${row.name}: ${whyNotMarked(row)}`);
   }
   const made = classOf(
     rows,

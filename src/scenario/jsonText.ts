@@ -315,8 +315,11 @@ function ends(scan: Scan, message: string): false {
   return false;
 }
 
+/** How it begins what is said of a text that is none of JSON. */
+export const NOT_JSON = 'not JSON at';
+
 const isNoJsonAt = (scan: Scan, at: number, what: string): false =>
-  ends(scan, `not JSON at ${placeIn(scan.text, at)}: ${what}`);
+  ends(scan, `${NOT_JSON} ${placeIn(scan.text, at)}: ${what}`);
 
 const isNoJson = (scan: Scan, expected: string): false =>
   isNoJsonAt(scan, scan.at, whatIsAt(scan.text, scan.at, expected));

@@ -6,6 +6,7 @@ import type { Look, Quizzed, Refused, Row } from '../desk/collect.ts';
 import type { Field } from '../desk/csv.ts';
 import { MOST_FILES, MOST_UNPACKED } from '../desk/zip.ts';
 import type { MarkedQuiz, QuizDoubt } from '../quiz/markQuiz.ts';
+import { NOT_JSON } from '../scenario/jsonText.ts';
 import { countOf, listed } from '../scenario/problem.ts';
 import { shortened } from '../scenario/quoted.ts';
 import type { PartName } from '../scenario/tasks.ts';
@@ -81,10 +82,12 @@ const REFUSAL_WORDS: Readonly<Record<Extract<Refused['why'], string>, string>> =
 };
 
 /** Why a file is not marked; the first reason, and how many more. */
-export function refusalText({ why }: Refused): string {
+export function whyNotMarked({ why }: Refused): string {
   if (typeof why === 'string') return REFUSAL_WORDS[why];
   const [first, ...more] = listed(inWords(why));
   if (first === undefined) return 'cannot be read';
+  if (first.message.startsWith(NOT_JSON))
+    return `cut short, or none that the trainer saved (${first.message}): ask for it once more, as it was saved`;
   const place = first.path === '' ? '' : `${first.path}: `;
   return `${place}${first.message}${more.length === 0 ? '' : ` (and ${countOf(more)} more)`}`;
 }
@@ -170,7 +173,7 @@ function csvRow(one: ClassRow, standing: ReadonlyMap<string, string>): readonly 
     return [
       ...[row.label ?? '', '', '', '', '', '', '', '', ''],
       ...PARTS.flatMap(() => ['', '', '']),
-      ...['', '', '', 'no', `not marked: ${refusalText(row)}`, '', '', row.name],
+      ...['', '', '', 'no', `not marked: ${whyNotMarked(row)}`, '', '', row.name],
     ];
   if (row.kind === 'quiz') {
     const { quiz, right, of, record, minutes } = row.quiz;

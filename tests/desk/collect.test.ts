@@ -16,7 +16,7 @@ import type { Came } from '../../src/desk/zip.ts';
 import type { Question } from '../../src/quiz/question.ts';
 import type { SetQuiz } from '../../src/quiz/setQuiz.ts';
 import { beginQuiz, questionsOf, withAnswer } from '../../src/quiz/setQuiz.ts';
-import { csvRows, lookText, quizLooks, refusalText } from '../../src/words/collect.ts';
+import { csvRows, lookText, quizLooks, whyNotMarked } from '../../src/words/collect.ts';
 import { rightGiven } from '../helpers/answers.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { handedIn, labelled } from './handedIn.ts';
@@ -32,7 +32,7 @@ const rowsOf = (came: readonly Came[], givings = [read]): readonly Row[] => {
 };
 const fileOf = (name: string, attempt: Attempt): Came => ({ name, text: makeAttemptText(attempt) });
 const looksOf = (row: Row | undefined) => (row?.kind === 'marked' ? row.looks.map(({ id }) => id) : []);
-const why = (row: Row | undefined) => (row?.kind === 'refused' ? refusalText(row) : 'marked');
+const why = (row: Row | undefined) => (row?.kind === 'refused' ? whyNotMarked(row) : 'marked');
 
 const class6 = handedIn(read, 6);
 
@@ -70,6 +70,18 @@ describe('an attempt that was given out', () => {
     expect(why(rowsOf([fileOf('a.json', doctored)], [])[0])).toMatch(/^its job is none of yours/);
     expect(looksOf(rowsOf([fileOf('a.json', doctored)])[0])).toContain('job-differs');
   });
+});
+
+test('a text that is none of ours is told as what a tutor can do about it, with the place where it ends', () => {
+  const [honest] = class6 as [Attempt];
+  const [cut, other] = rowsOf([
+    { name: 'a.json', text: makeAttemptText(honest).slice(0, 400) },
+    { name: 'b.json', text: 'see the other file, please' },
+  ]);
+  for (const row of [cut, other])
+    expect(why(row)).toMatch(
+      /^cut short, or none that the trainer saved \(not JSON at line \d+, .*\): ask for it once more, as it was saved$/,
+    );
 });
 
 test('an easier rung is none: it is marked as it was given out, and said', () => {

@@ -5,7 +5,7 @@ import { drawer } from '../../src/bench/draw.ts';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import type { Row } from '../../src/desk/collect.ts';
 import { Copies, collecting } from '../../src/desk/collect.ts';
-import { refusalText } from '../../src/words/collect.ts';
+import { whyNotMarked } from '../../src/words/collect.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
 import { handedIn } from './handedIn.ts';
 import { givingOf, readGiving, SHIPPED } from './helpers.ts';
@@ -31,7 +31,7 @@ export function sweepTampered(asked: {
     const { what, text } = doctored(of(i).attempt, drawer(asked.seed * 100_003 + i));
     const row = collect(what, text);
     if (row.kind === 'refused') {
-      if (refusalText(row).length < 10) found.push(`${i} ${what}: refused without a reason`);
+      if (whyNotMarked(row).length < 10) found.push(`${i} ${what}: refused without a reason`);
     } else if (row.kind === 'quiz') found.push(`${i} ${what}: taken for a quiz`);
     else if (row.marks.total !== of(i).true.total) found.push(`${i} ${what}: ${row.marks.total}`);
     else if (!row.looks.some(({ id }) => id === 'job-differs' || id === 'rung-differs' || id === 'chain'))
@@ -41,7 +41,7 @@ export function sweepTampered(asked: {
     const made = tampered(of(i).attempt, drawer(asked.seed * 200_003 + i));
     const row = collect(made.what, made.text);
     if (row.kind === 'refused') {
-      if (refusalText(row).length < 10) found.push(`${i} ${made.what}: refused without a reason`);
+      if (whyNotMarked(row).length < 10) found.push(`${i} ${made.what}: refused without a reason`);
       continue;
     }
     if (row.kind === 'quiz') {

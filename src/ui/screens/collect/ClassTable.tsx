@@ -11,8 +11,8 @@ import {
   passedWords,
   quizLooks,
   quizTopics,
-  refusalText,
   verdictWords,
+  whyNotMarked,
 } from '../../../words/collect.ts';
 import { recordNumber } from '../../format/figures.ts';
 import { claimedTotal } from './claimed.ts';
@@ -135,7 +135,7 @@ function OneRow({ one, place, isOneJob }: RowProps) {
           <span>{visible(row.name)}</span>
         </td>
         <td colSpan={5} data-label="not marked">
-          <strong>Not marked: {refusalText(row)}</strong>
+          <strong>Not marked: {whyNotMarked(row)}</strong>
         </td>
       </tr>
     );
