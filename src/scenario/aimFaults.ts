@@ -12,7 +12,8 @@ import { readScenario } from './readScenario.ts';
 import type { VerifiedAction } from './verify.ts';
 import { verify } from './verify.ts';
 
-export type AimFaults = Readonly<Record<SiteId, Readonly<Record<AimId, readonly string[]>>>>;
+/** Of each aim the faults, in the order of the catalogue, with the kinds of site on which they may be drawn. */
+export type AimFaults = Readonly<Record<AimId, Readonly<Record<string, 'all' | readonly SiteId[]>>>>;
 
 export const ALL_FAULTS: readonly string[] = CATALOGUE.filter(({ kind }) => kind === 'fault').map(
   ({ id }) => id,
@@ -39,13 +40,14 @@ const pointsOf = ({ expectations, limits }: VerifiedAction): readonly Family[] =
   ...limits.filter(({ pass }) => !pass).flatMap(({ limit }) => limit.points),
 ];
 
-const table = <K extends string, T>(keys: readonly K[], of: (key: K) => T): Readonly<Record<K, T>> =>
-  Object.fromEntries(keys.map((key) => [key, of(key)])) as Record<K, T>;
-
 export const workOutAimFaults = (): AimFaults =>
-  table(SITES, (site) =>
-    table(
-      AIMS.map(({ id }) => id),
-      (aim) => ALL_FAULTS.filter((fault) => showsInAim(aim, site, fault)),
-    ),
-  );
+  Object.fromEntries(
+    AIMS.map(({ id }) => [
+      id,
+      Object.fromEntries(
+        ALL_FAULTS.map((fault) => [fault, SITES.filter((site) => showsInAim(id, site, fault))] as const)
+          .filter(([, sites]) => sites.length > 0)
+          .map(([fault, sites]) => [fault, sites.length === SITES.length ? 'all' : sites]),
+      ),
+    ]),
+  ) as AimFaults;

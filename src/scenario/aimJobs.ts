@@ -6,8 +6,9 @@
 
 import { drawer } from '../bench/draw.ts';
 import FAULTS from './aimFaults.json' with { type: 'json' };
+import type { AimFaults } from './aimFaults.ts';
 import INSTALLATIONS from './aimSites.json' with { type: 'json' };
-import type { AimId, AimJob, SiteId } from './aims.ts';
+import type { AimId, AimJob } from './aims.ts';
 import { AIMS, aimJobId, aimNamed } from './aims.ts';
 
 const GREATEST_NUMBER = 60;
@@ -20,7 +21,9 @@ const CLOCK = '2026-05-12T10:00';
  * proving dead: nothing of the catalogue keeps a circuit alive that is isolated, so there every job is sound.
  */
 export const faultsOf = ({ aim, site }: Pick<AimJob, 'aim' | 'site'>): readonly string[] =>
-  (FAULTS as Readonly<Record<SiteId, Readonly<Record<AimId, readonly string[]>>>>)[site][aim];
+  Object.entries((FAULTS as unknown as AimFaults)[aim]).flatMap(([fault, sites]) =>
+    sites === 'all' || sites.includes(site) ? fault : [],
+  );
 
 /** What is told of a job; nothing of it depends on what is wrong. Its words are in src/words/aimJobs.ts. */
 export interface AimJobWords {

@@ -187,19 +187,19 @@ export const beginningOf = (scenario: Scenario, faults?: readonly FaultChoice[])
 /** Benches as they were found, by what is on them: nobody works on these. Each has its wiring, of some megabytes at most. */
 const found = new Recent<string, Beginning>(4);
 
-const keys = new WeakMap<Scenario, string>();
+const texts = new WeakMap<Scenario, string>();
 /** A few kilobytes each. */
 const keyByText = new Recent<string, string>(200);
 let keysGiven = 0;
 
 /** A short name for all that a scenario holds: two that hold the same have one, and a scenario never changes. */
 export function keyOf(scenario: Scenario): string {
-  let key = keys.get(scenario);
-  if (key === undefined) {
-    key = keyByText.of(JSON.stringify(scenario), () => String(keysGiven++));
-    keys.set(scenario, key);
+  let text = texts.get(scenario);
+  if (text === undefined) {
+    text = JSON.stringify(scenario);
+    texts.set(scenario, text);
   }
-  return key;
+  return keyByText.of(text, () => String(keysGiven++));
 }
 
 /**
