@@ -142,10 +142,9 @@ export const observedAsTyped = oncePerRun((run: Run, sitting: Sitting): Observed
     get before() {
       return samplesBefore(run, sitting);
     },
-    samples: samplesIn(run, sitting).map((sample) => ({
-      ...sample,
-      readings: sample.readings.map(substituted),
-    })),
+    samples: samplesIn(run, sitting).map((sample) =>
+      sample.readings.length === 0 ? sample : { ...sample, readings: sample.readings.map(substituted) },
+    ),
   };
 });
 
