@@ -5,15 +5,13 @@
  */
 import { CATALOGUE, entryNamed } from '../faults/catalogue.ts';
 import type { Family } from '../faults/families.ts';
+import type { AimFaults } from './aimJobs.ts';
 import { jobWith } from './aimJobs.ts';
 import type { AimId, SiteId } from './aims.ts';
 import { AIMS, SITES } from './aims.ts';
 import { readScenario } from './readScenario.ts';
 import type { VerifiedAction } from './verify.ts';
 import { verify } from './verify.ts';
-
-/** Of each aim the faults, in the order of the catalogue, with the kinds of site on which they may be drawn. */
-export type AimFaults = Readonly<Record<AimId, Readonly<Record<string, 'all' | readonly SiteId[]>>>>;
 
 export const ALL_FAULTS: readonly string[] = CATALOGUE.filter(({ kind }) => kind === 'fault').map(
   ({ id }) => id,

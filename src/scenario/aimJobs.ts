@@ -6,10 +6,12 @@
 
 import { drawer } from '../bench/draw.ts';
 import FAULTS from './aimFaults.json' with { type: 'json' };
-import type { AimFaults } from './aimFaults.ts';
 import INSTALLATIONS from './aimSites.json' with { type: 'json' };
-import type { AimId, AimJob } from './aims.ts';
+import type { AimId, AimJob, SiteId } from './aims.ts';
 import { AIMS, aimJobId, aimNamed } from './aims.ts';
+
+/** Of each aim the faults, in the order of the catalogue, with the kinds of site on which they may be drawn. */
+export type AimFaults = Readonly<Record<AimId, Readonly<Record<string, 'all' | readonly SiteId[]>>>>;
 
 const GREATEST_NUMBER = 60;
 
