@@ -252,6 +252,8 @@ describe('a file of the page', () => {
   const DOORS: Readonly<Record<string, string>> = {
     desk: '#/desk',
     give: '#/give',
+    // What was given out before, shown again.
+    GivenAgain: '#/give/none',
     collect: '#/collect',
     questions: '#/questions',
     // The bench of a question.
