@@ -34,12 +34,23 @@ const MOST_OF_DICTIONARY = 15;
 
 type Hold = (what: string, kept: boolean) => void;
 
-/** What paired.ts prints: processor's milliseconds by scenario, of the start and of here. */
-export type Paired = Record<string, Record<Which, readonly [number, number]>>;
+/** What paired.ts prints, in processor's milliseconds. */
+export interface Paired {
+  /** By scenario, of the start and of here. */
+  readonly verified: Readonly<Record<string, Record<Which, readonly [number, number]>>>;
+  /** Of the job that is told, by the start. */
+  readonly replay: number;
+}
+/** The job whose debrief is measured, and how often it is done beforehand, so that the code is warm. */
+export const TOLD = 'harbour-mews';
+export const WARMING = 100;
 
 export function printEngine(hold: Hold): void {
-  withStart((start) => printPaired(start, hold));
-  printDebrief(hold);
+  let replayAtStart: number | null = null;
+  withStart((start) => {
+    replayAtStart = printPaired(start, hold).replay;
+  });
+  printDebrief(replayAtStart, hold);
   printDictionary(hold);
 }
 
@@ -65,7 +76,7 @@ function withStart(what: (folder: string) => void): void {
   }
 }
 
-function printPaired(start: string, hold: Hold): void {
+function printPaired(start: string, hold: Hold): Paired {
   const words = ['--import', 'tsx', fileURLToPath(import.meta.resolve('./paired.ts')), start];
   const paired: Paired = JSON.parse(execFileSync(process.execPath, words, { cwd: ROOT, encoding: 'utf8' }));
   console.log(
@@ -73,7 +84,7 @@ function printPaired(start: string, hold: Hold): void {
   );
   const cell = ([there, here]: readonly [number, number]) =>
     `${there.toFixed(1)} → ${here.toFixed(1)} (${(here / there).toFixed(2)})`;
-  const all = Object.entries(paired);
+  const all = Object.entries(paired.verified);
   for (const [name, one] of all)
     console.log(`  ${name.padEnd(18)} ${WHICH.map((which) => cell(one[which])).join('   ')}`);
   const overAll = (which: Which) => {
@@ -88,6 +99,7 @@ function printPaired(start: string, hold: Hold): void {
       over.length === 0,
     );
   }
+  return paired;
 }
 
 /** Processor's milliseconds, median of some. */
@@ -102,20 +114,23 @@ export function cpuTime(work: () => unknown, times = 7): number {
   );
 }
 
-function printDebrief(hold: Hold): void {
-  const { scenario, file } = scenarioNamed('harbour-mews');
+/** Held against the replay that its bound was stated of, and against the one of today, which takes half as long. */
+function printDebrief(replayAtStart: number | null, hold: Hold): void {
+  const { scenario, file } = scenarioNamed(TOLD);
   const attempt = workedAttempt(scenario, file);
-  for (let i = 0; i < 10; i++) debriefOf(scenario, attempt);
+  for (let i = 0; i < WARMING; i++) debriefOf(scenario, attempt);
   const [bare, debrief] = [() => replay(scenario, attempt), () => debriefOf(scenario, attempt)].map((work) =>
     cpuTime(work, 15),
   ) as [number, number];
   console.log(
     `an attempt of ${attempt.entries.length} entries: replay ${bare.toFixed(1)} ms, debrief ${debrief.toFixed(1)} ms`,
   );
-  hold(
-    `debrief at most ${MOST_OF_REPLAY} of the replay: ${(debrief / bare).toFixed(2)}`,
-    debrief <= MOST_OF_REPLAY * bare,
-  );
+  const replays = replayAtStart === null ? { here: bare } : { here: bare, [`at ${START}`]: replayAtStart };
+  for (const [where, replayed] of Object.entries(replays))
+    hold(
+      `debrief at most ${MOST_OF_REPLAY} of the replay ${where} (${replayed.toFixed(1)} ms): ${(debrief / replayed).toFixed(2)}`,
+      debrief <= MOST_OF_REPLAY * replayed,
+    );
   const grown = OPERATIONS.map((count) => {
     const long = withOperations(attempt, count);
     const times = [() => replay(scenario, long), () => debriefOf(scenario, long)].map((work) =>

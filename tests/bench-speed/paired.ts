@@ -2,13 +2,13 @@
  * The process of engineSpeed.ts in which two engines, that in the folder given and the one here, verify every scenario
  * turn and turn about. Each time the circuit is a hair longer than ever before, so that the installation is a new one;
  * the first rounds warm the code and count for nothing. Then the same installation once more: as whatever shows, marks or
- * tells asks for it, and carried out anew.
+ * tells asks for it, and carried out anew. At the end a bare replay of a whole job by the start, as its own log has it.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import type { Scenario } from '../../src/scenario/scenario.ts';
-import { cpuTime, type Paired, WHICH, type Which } from './engineSpeed.ts';
+import { cpuTime, type Paired, TOLD, WARMING, WHICH, type Which } from './engineSpeed.ts';
 import { medianOf } from './median.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
@@ -68,10 +68,22 @@ for (let round = 0; round < ROUNDS.warming + ROUNDS.timed; round++)
       }
   }
 const medians = ([there, here]: readonly [number[], number[]]) => [medianOf(there), medianOf(here)] as const;
-const paired: Paired = Object.fromEntries(
+const verified = Object.fromEntries(
   Object.entries(times).map(([name, { first, again, anew }]) => [
     name,
     { first: medians(first), again: medians(again), anew: medians(anew) },
   ]),
 );
-console.log(JSON.stringify(paired));
+console.log(JSON.stringify({ verified, replay: await replayAtStart() } satisfies Paired));
+
+async function replayAtStart(): Promise<number> {
+  const { parseScenario } = engines[0];
+  const { replay } = await import(join(start, 'src/attempt/run.ts'));
+  const { workedAttempt } = await import(join(start, 'src/attempt/worked.ts'));
+  const text = readFileSync(join(ROOT, 'scenarios', `${TOLD}.json`), 'utf8');
+  const read = parseScenario(text);
+  if (!read.ok) throw new Error(JSON.stringify(read.problems[0]));
+  const attempt = workedAttempt(read.scenario, JSON.parse(text));
+  for (let i = 0; i < WARMING; i++) replay(read.scenario, attempt);
+  return cpuTime(() => replay(read.scenario, attempt), 15);
+}
