@@ -1,5 +1,5 @@
-// What README.md and DEVELOPERS.md name must be there: paths, links and npm scripts. Whether what they say of
-// them is true, a reader must judge.
+// What README.md and DEVELOPERS.md name must be there: paths, links and npm scripts, and what they quote of a file.
+// Whether what they say of them is true, a reader must judge.
 
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -77,4 +77,17 @@ describe('names only what is there', () => {
   test.each(['README.md', 'DEVELOPERS.md'])('%s', (file) => {
     expect(absentIn(readFileSync(join(ROOT, file), 'utf8'))).toEqual([]);
   });
+});
+
+/** Pieces of files in a text: blocks whose first line names the file in a comment. */
+const piecesIn = (text: string) =>
+  [...text.matchAll(/^```ts\n\/\/ (\S+)\n([\s\S]*?)^```/gm)].map(([, file = '', piece = '']) => ({
+    file,
+    piece,
+  }));
+
+test('what DEVELOPERS.md quotes of a file stands there word for word', () => {
+  const pieces = piecesIn(readFileSync(join(ROOT, 'DEVELOPERS.md'), 'utf8'));
+  expect(pieces.length).toBeGreaterThan(4);
+  for (const { file, piece } of pieces) expect(readFileSync(join(ROOT, file), 'utf8')).toContain(piece);
 });
