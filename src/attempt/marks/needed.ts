@@ -8,6 +8,7 @@ import { allowedActions } from '../../scenario/scenario.ts';
 import type { Verified, VerifiedAction } from '../../scenario/verify.ts';
 import { judgeExpectations, judgeLimits } from '../../verification/assess.ts';
 import type { TestAction } from '../../verification/testAction.ts';
+import { doneIn } from '../record/places.ts';
 import type { Run } from '../record/run.ts';
 import { pointedAsMet } from './diagnosis.ts';
 import { isDone } from './occasions.ts';
@@ -28,15 +29,15 @@ export function* countedOf(
 }
 
 /** A test that a faultless trainee, who goes by the usual order, no longer comes to: by what was read in it. */
-function asDone({ samples, papers }: Run, action: TestAction): VerifiedAction {
-  const own = samples.filter(({ test }) => test === action.id).map(({ sample }) => sample);
-  const run = { prepared: 0, samples: own, outcomes: [] };
+function asDone(run: Run, action: TestAction): VerifiedAction {
+  const samples = doneIn(run, action.id).map(({ sample }) => sample);
+  const done = { prepared: 0, samples, outcomes: [] };
   return {
     action,
-    run,
+    run: done,
     unsafe: [],
-    expectations: judgeExpectations(action, papers, run),
-    limits: judgeLimits(action, papers, run),
+    expectations: judgeExpectations(action, run.papers, done),
+    limits: judgeLimits(action, run.papers, done),
     advice: [],
   };
 }
