@@ -4,6 +4,7 @@
  */
 import type { Truth } from '../bench/reading.ts';
 import type { Onlooker, World } from '../bench/world.ts';
+import type { FaultChoice } from '../faults/catalogue.ts';
 import type { Seconds } from '../laws/quantities.ts';
 import { seconds } from '../laws/quantities.ts';
 import type { Beginning, Scenario } from '../scenario/scenario.ts';
@@ -43,26 +44,50 @@ export interface Begun {
   readonly truths: readonly Truth[];
 }
 
+/** As the trainee finds it, and what the instruments of those before met on it. */
+export interface RecordedBeginning extends Beginning {
+  readonly truths: readonly Truth[];
+}
+
 /**
  * With everything that was done before. Where that is to read as `like` did, and does not, it is left at the first
  * reading that differs, and there is none: the sheet tells.
  */
+export function* beginningLike(
+  scenario: Scenario,
+  faults: readonly FaultChoice[],
+  like: readonly Truth[] | null,
+): Generator<unknown, RecordedBeginning | null> {
+  const recorder = new Recorder(like);
+  const work = beginning(scenario, faults, recorder);
+  let next = work.next();
+  for (; next.done !== true; next = work.next()) {
+    if (recorder.isUnlike) return null;
+    yield null;
+  }
+  const { world, handedOver } = next.value;
+  // From here on nobody looks on but whoever is handed it.
+  world.onlooker = null;
+  return { world, handedOver, truths: recorder.taken() };
+}
+
+/** The same as a row begins. */
 export function* begunWith(
   scenario: Scenario,
   cause: Cause,
   known: Cells,
   like: readonly Truth[] | null = null,
 ): Generator<unknown, Begun | null> {
-  const recorder = new Recorder(like);
-  const work = beginning(scenario, [...cause.faults], recorder);
-  let next = work.next();
-  for (; next.done !== true; next = work.next()) {
-    if (recorder.isUnlike) return null;
-    yield null;
-  }
-  const truths = recorder.taken();
-  const sheet = sheetOf(next.value, truths, known);
-  return { cause, papers: papersOf(scenario, cause.faults), world: next.value.world, sheet, truths };
+  const begun = yield* beginningLike(scenario, cause.faults, like);
+  if (begun === null) return null;
+  const { world, truths } = begun;
+  return {
+    cause,
+    papers: papersOf(scenario, cause.faults),
+    world,
+    sheet: sheetOf(begun, truths, known),
+    truths,
+  };
 }
 
 /** The row of a cause with which the sheet reads otherwise: none of its tests need be done. */

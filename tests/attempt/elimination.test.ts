@@ -10,9 +10,14 @@ import { lockstep } from '../../src/attempt/opened/twin.ts';
 import type { OperationInput } from '../../src/bench/operation.ts';
 import type { Reading } from '../../src/bench/reading.ts';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';
+import { lookingUp } from '../../src/fairness/dictionary.ts';
+import { ownRowOf } from '../../src/fairness/row.ts';
+import { possibleAtFirst } from '../../src/fairness/told.ts';
 import type { FaultChoice } from '../../src/faults/catalogue.ts';
 import { CATALOGUE } from '../../src/faults/catalogue.ts';
 import { FAMILIES } from '../../src/faults/families.ts';
+import type { Scenario } from '../../src/scenario/scenario.ts';
+import { beginningOf, papersOf } from '../../src/scenario/scenario.ts';
 import { scenarioOn } from '../faults/installations.ts';
 import { TELLS } from '../faults/tells.ts';
 import { scenarioNamed } from '../helpers/scenarios.ts';
@@ -72,6 +77,45 @@ describe('what is really wrong is never ruled out, and the count never grows', (
     if (id === 'harbour-mews') expect(left).toEqual([NOTHING_WRONG]);
     // A detector that is dead, one that is late and one that needs more all fail the same ramp.
     else expect([...left].sort()).toEqual(['direct-detector-dead', 'direct-slow', 'direct-trips-late']);
+  });
+});
+
+describe('what was handed over as done rules out beforehand what would have read otherwise on its sheet', () => {
+  // By hand: others measured the loop, in which a poor joint of the protective conductor stands, and looked at nothing
+  // that shows whether the unit watches for d.c.
+  const scenario: Scenario = {
+    ...scenarioOn('home'),
+    allowed: ['dc-ramp'],
+    handover: { by: 'others', done: ['loop'], left: [] },
+  };
+  const told = eliminate(lockstep(scenario, logOf('dc-ramp', [])));
+  const ruledOutAt = (...causes: readonly string[]) =>
+    told.candidates.find((one) => one.causes.join() === causes.join())?.ruledOutAt;
+
+  test('a cause that the sheet would have shown, and no other', () => {
+    expect(ruledOutAt('pe-joint')).toBe(0);
+    expect(ruledOutAt('direct-detector-dead')).toBeNull();
+    expect(ruledOutAt()).toBeNull();
+    expect(told.left).toEqual([leftAtEnd(told).length]);
+    expect(told.left[0]).toBeLessThan(told.candidates.length);
+  });
+
+  test('the same whether or not such a bench was carried out before', () => {
+    const [dead] = told.candidates.filter(({ causes }) => causes[0] === 'pe-joint');
+    beginningOf(scenario, dead?.faults);
+    expect(eliminate(lockstep(scenario, logOf('dc-ramp', [])))).toEqual(told);
+  });
+
+  test('what is left is what the dictionary leaves possible by the same sheet', () => {
+    const { rows } = toItsEnd(lookingUp(scenario, { usual: true }));
+    const possible = possibleAtFirst(ownRowOf(rows), rows).map(({ cause }) => cause.causes.join(' '));
+    const papers = papersOf(scenario);
+    const sheetTells = told.candidates.filter(({ ruledOutAt: at }) => at === 0);
+    for (const { causes } of sheetTells) expect(possible).not.toContain(causes.join(' '));
+    // Of what has the same papers; where those tell, the dictionary needs no sheet.
+    const samePapers = told.candidates.filter(({ faults: own }) => papersOf(scenario, own) === papers);
+    for (const { causes, ruledOutAt: at } of samePapers)
+      if (at === null) expect(possible).toContain(causes.join(' '));
   });
 });
 

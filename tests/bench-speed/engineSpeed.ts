@@ -1,7 +1,8 @@
 /*
  * How much a verification takes beside what it took at an earlier commit, for `npm run bench -- engine`: both engines in
  * one process, turn and turn about, by the processor's time, since other work on the machine makes clocks differ. Then
- * what a debrief costs beside the bare replay, how both grow with the operations of a log, and what a whole dictionary takes.
+ * what a debrief costs beside the bare replay, how both grow with the operations of a log, what it takes to work out which
+ * causes each step of a job left, and what a whole dictionary takes.
  */
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync, symlinkSync } from 'node:fs';
@@ -10,11 +11,13 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { debriefOf } from '../../src/attempt/marks/debrief.ts';
 import { workedAttempt } from '../../src/attempt/marks/worked.ts';
+import { eliminate, seekingUndone } from '../../src/attempt/opened/elimination.ts';
+import { lockstep } from '../../src/attempt/opened/twin.ts';
 import type { Attempt } from '../../src/attempt/record/attempt.ts';
 import { replay } from '../../src/attempt/record/run.ts';
 import { toItsEnd } from '../../src/bench/toItsEnd.ts';
 import { lookingUp } from '../../src/fairness/dictionary.ts';
-import { scenarioNamed } from '../helpers/scenarios.ts';
+import { scenarioIds, scenarioNamed } from '../helpers/scenarios.ts';
 import { medianOf } from './median.ts';
 
 /** The commit that bounds are stated against. */
@@ -31,6 +34,7 @@ const OPERATIONS = [200, 800, 3000];
 const LARGEST = 'exchange-street';
 /** Processor's seconds. */
 const MOST_OF_DICTIONARY = 15;
+const MOST_OF_CAUSES_LEFT = 1;
 
 type Hold = (what: string, kept: boolean) => void;
 
@@ -51,6 +55,7 @@ export function printEngine(hold: Hold): void {
     replayAtStart = printPaired(start, hold).replay;
   });
   printDebrief(replayAtStart, hold);
+  printCausesLeft(hold);
   printDictionary(hold);
 }
 
@@ -148,6 +153,21 @@ function printDebrief(replayAtStart: number | null, hold: Hold): void {
       slope <= STEEPEST,
     );
   }
+}
+
+/** For the debrief of every job that comes with the page, done as a faultless trainee does it. */
+function printCausesLeft(hold: Hold): void {
+  const jobs = scenarioIds.map((id) => {
+    const { scenario, file } = scenarioNamed(id);
+    const followed = lockstep(scenario, workedAttempt(scenario, file));
+    return { id, took: cpuTime(() => toItsEnd(seekingUndone(followed, eliminate(followed))), 1) / 1000 };
+  });
+  const [longest] = jobs.toSorted((x, y) => y.took - x.took);
+  if (longest === undefined) throw new Error('no job comes with the page');
+  hold(
+    `causes left after each step and what would have told more, of ${jobs.length} jobs at most ${MOST_OF_CAUSES_LEFT} s each: ${longest.took.toFixed(2)} s (${longest.id}), on ${LARGEST} ${jobs.find(({ id }) => id === LARGEST)?.took.toFixed(2)} s`,
+    longest.took <= MOST_OF_CAUSES_LEFT,
+  );
 }
 
 /** Every cause of the catalogue at three severities through every test; once, since what is known of it then stays. */

@@ -1,7 +1,8 @@
 /**
  * What each step of a log ruled out: the log is acted out once for every cause of the catalogue that this site and
  * sheet can have, one at a time at its usual size, and a cause is out at the first step where the bench would have
- * read, looked or sounded otherwise. Also which measurement or test would have told most.
+ * read, looked or sounded otherwise; before the first, where what was handed over as done would have read otherwise. Also
+ * which measurement or test would have told most.
  *
  * In small pieces of work, so that a page can go on meanwhile: some thousand operations in all.
  */
@@ -9,6 +10,7 @@ import type { Measurement, Operation } from '../../bench/operation.ts';
 import { perform } from '../../bench/perform.ts';
 import { toItsEnd, within } from '../../bench/toItsEnd.ts';
 import type { World } from '../../bench/world.ts';
+import { beginningLike } from '../../fairness/row.ts';
 import type { FaultChoice } from '../../faults/catalogue.ts';
 import { CATALOGUE, designsAmong, faultsAmong, whyImpossible, withDefaults } from '../../faults/catalogue.ts';
 import type { Seconds } from '../../laws/quantities.ts';
@@ -39,8 +41,9 @@ export interface Better {
 }
 
 export interface Elimination {
+  /** With the step that ruled each out: 0, the sheet of what was done before; null, none. */
   readonly candidates: readonly (Candidate & { readonly ruledOutAt: number | null })[];
-  /** After each step of the lockstep; the first is all of them. */
+  /** After each step of the lockstep; the first is all that the sheet leaves. */
   readonly left: readonly number[];
   /** For each standing set-up the measurement that would have left fewest, where it beats what was left there. */
   readonly better: readonly Better[];
@@ -96,13 +99,19 @@ export function* eliminating(lockstep: Lockstep): Generator<Progress, Eliminatio
   const stands = standingsOf(lockstep);
   const operations = steps.flatMap(({ operation }) => (operation === null ? [] : [operation]));
   const start = { done: 0, of: all.length };
-  const { world: own } = yield* within(start, beginning(scenario, truth.faults));
-  const meant = yield* acted(own, operations, stands, start);
+  const found = yield* within(start, beginningLike(scenario, truth.faults, null));
+  if (found === null) throw new Error('left, though it was to be like nothing else');
+  const meant = yield* acted(found.world, operations, stands, start);
   const tallies = new Map([...meant.untaken].map(([step, list]) => [step, new Tally(list)]));
   const candidates: Elimination['candidates'][number][] = [];
   for (const candidate of all) {
     const progress = { done: candidates.length, of: all.length };
-    const { world } = yield* within(progress, beginning(scenario, candidate.faults));
+    const begun = yield* within(progress, beginningLike(scenario, candidate.faults, found.truths));
+    if (begun === null) {
+      candidates.push({ ...candidate, ruledOutAt: 0 });
+      continue;
+    }
+    const { world } = begun;
     let ruledOutAt: number | null = null;
     for (const [i, operation] of operations.entries()) {
       yield progress;

@@ -4,6 +4,7 @@ import type { Elimination, Undone } from '../../../attempt/opened/elimination.ts
 import type { Timeline } from '../../../attempt/opened/timeline.ts';
 import type { Telling, Told } from '../../../fairness/told.ts';
 import { testTitle } from '../../../words/testTitles.ts';
+import { LeftAtFirst } from './LeftAtFirst.tsx';
 import { causesNamed, LeftAtTheEnd } from './LeftAtTheEnd.tsx';
 
 interface Props {
@@ -23,8 +24,7 @@ export const RuledOut = memo(function RuledOut({ timeline, elimination, undone, 
   return (
     <>
       <p className="note">
-        {left[0]} causes can be on this site and unit, each by itself and at its usual size, “nothing wrong”
-        among them.
+        <LeftAtFirst {...elimination} />
       </p>
       <ol className="mattered">
         {timeline.tests.map(({ test, first, last }) => {

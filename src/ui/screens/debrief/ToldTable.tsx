@@ -9,6 +9,7 @@ import { mainsText } from '../../../words/quantities.ts';
 import { testTitle } from '../../../words/testTitles.ts';
 import { Scroll } from '../../parts/Scroll.tsx';
 import { levelAt } from './course.ts';
+import { LeftAtFirst } from './LeftAtFirst.tsx';
 import { LeftAtTheEnd } from './LeftAtTheEnd.tsx';
 import { bestOf, betterText } from './told.ts';
 
@@ -25,9 +26,8 @@ export const ToldTable = memo(function ToldTable({ lockstep, timeline, eliminati
     <details className="debrief-test">
       <summary>Time line in figures: what each test told</summary>
       <p className="note">
-        Causes: {elimination?.left[0] ?? 'all'} that this site and unit can have, each by itself and at its
-        usual size, “nothing wrong” among them; the unit’s own as it is. One is ruled out by the first thing
-        read, seen or heard that it would have made other.
+        {elimination === null ? null : <LeftAtFirst {...elimination} />} The unit’s own cause is taken as it
+        is. One is ruled out by the first thing read, seen or heard that it would have made other.
       </p>
       <Scroll name="What each test told">
         <table className="figures told-table">
