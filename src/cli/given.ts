@@ -27,22 +27,28 @@ export function decidingIn(files: readonly string[], shipped: readonly object[])
   const givings: ReadGiving[] = [];
   const scenarios: object[] = [];
   for (const file of files) {
-    const json = parseJson(readText(file, LARGEST_GIVING), LARGEST_GIVING);
-    if (!json.ok) throw new BadInput(problemLines(file, json.problems));
-    if (looksLikeGiving(json.value)) {
-      const whole = madeWhole(json.value, shipped);
+    const value = valueIn(file);
+    if (looksLikeGiving(value)) {
+      const whole = madeWhole(value, shipped);
       const read = whole.ok ? toItsEnd(readingGiving(whole.value)) : whole;
       if (!read.ok) throw new BadInput(problemLines(file, read.problems));
       take(file, read.value.giving.giving, 'giving');
       givings.push(read.value);
     } else {
-      const read = readScenario(json.value);
+      const read = readScenario(value);
       if (!read.ok) throw new BadInput(problemLines(file, read.problems));
       take(file, read.scenario.id, 'id');
       scenarios.push(read.file as object);
     }
   }
   return { givings, scenarios };
+}
+
+/** What a file says, unchecked. */
+export function valueIn(file: string): unknown {
+  const json = parseJson(readText(file, LARGEST_GIVING), LARGEST_GIVING);
+  if (!json.ok) throw new BadInput(problemLines(file, json.problems));
+  return json.value;
 }
 
 /** The file that decides over this attempt, where there is one: of what it was given out by, or by its id. */

@@ -139,8 +139,19 @@ interface Dilemma {
   readonly others: readonly string[];
 }
 
+const dilemmas = new Map<string, Dilemma | null>();
+
 /** A cause with the three that break most of the same tests; null where no single test parts them best. */
 function dilemmaOf(site: SiteId, cause: string): Dilemma | null {
+  const key = `${site} ${cause}`;
+  const before = dilemmas.get(key);
+  if (before !== undefined) return before;
+  const made = dilemmaAmong(site, cause);
+  dilemmas.set(key, made);
+  return made;
+}
+
+function dilemmaAmong(site: SiteId, cause: string): Dilemma | null {
   const table = causesOn(site);
   const own = Object.keys(table[cause] ?? {});
   const near = Object.keys(table)
