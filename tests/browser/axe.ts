@@ -59,3 +59,11 @@ export async function barriersOn(page: Page, looking: 'whole' | 'colour' = 'whol
     ),
   );
 }
+
+/** The same in the light, and of colour in the dark: all else is alike there. */
+export async function barriersInBothThemes(page: Page): Promise<readonly string[]> {
+  await page.emulateMedia({ colorScheme: 'light' });
+  const found = await barriersOn(page);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  return [...found, ...(await barriersOn(page, 'colour'))];
+}

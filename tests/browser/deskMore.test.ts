@@ -67,7 +67,7 @@ test('task, handover, own limit and a gate set aside are in the file', async () 
 test('equal variants are proved beside the page, and two learners get figures of their own', async () => {
   const page = await sitDown(opened.browser, opened.url);
   await page.goto(`${opened.url}#/give`);
-  await page.getByLabel('a job that comes with the page').selectOption('fen-barn');
+  await page.getByLabel('a job that comes with the page').selectOption('find-quay-steps');
   await page.getByText('4', { exact: true }).click();
   await button(page, 'Make equal variants').click();
   await page.getByText(/^Proving them: [1-3] of 4 equal/).waitFor();

@@ -3,7 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
-import { barriersOn } from './axe.ts';
+import { barriersInBothThemes } from './axe.ts';
 import { openBuiltPage } from './builtPage.ts';
 import { act, answerAll, begin, choose, later, measure, setUp, sitDown } from './trainee.ts';
 
@@ -52,15 +52,6 @@ const textsInTheWay = (page: Page) =>
         .map((other) => `“${says}” and “${other.says}”`),
     );
   });
-
-async function barriersInBothThemes(page: Page): Promise<readonly string[]> {
-  const found: string[] = [];
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
-    found.push(...(await barriersOn(page)));
-  }
-  return found;
-}
 
 test('by tap alone on a phone: two terminals joined to one lead, PE under the other', async () => {
   const page = await sitDown(opened.browser, opened.url, { width: 360, height: 740 });
