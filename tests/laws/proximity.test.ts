@@ -4,7 +4,13 @@
  */
 
 import { describe, expect, test } from 'vitest';
-import { CABLE_CODINGS, CODING_TOLERANCE, codingResistance, readCoding } from '../../src/laws/proximity.ts';
+import {
+  CABLE_CODINGS,
+  CODING_TOLERANCE,
+  codedCurrent,
+  codingResistance,
+  readCoding,
+} from '../../src/laws/proximity.ts';
 import { PROXIMITY_ROWS } from '../references/proximityRanges.ts';
 
 test.each(PROXIMITY_ROWS)('$ohms ohms: $reading ($source)', ({ ohms, reading }) => {
@@ -17,4 +23,9 @@ describe('a coding resistor within its spread is read as its rating', () => {
       expect(readCoding(codingResistance(coding) * (1 + spread))).toBe(coding);
     }
   });
+});
+
+test('100 Ω stand for 63 A on three phases and 70 A on one; all else for the same on both (IEC 61851-1:2017, Table B.2)', () => {
+  expect(CABLE_CODINGS.map((coding) => codedCurrent(coding, 3))).toEqual([13, 20, 32, 63]);
+  expect(CABLE_CODINGS.map((coding) => codedCurrent(coding, 1))).toEqual([13, 20, 32, 70]);
 });
