@@ -3,11 +3,3 @@ import { configureGlobal } from 'fast-check';
 
 // Properties are tried with the same inputs in every run, so that a mutant's fate is the same too.
 configureGlobal({ seed: 1 });
-
-// The chart is made once and kept. Made here, it belongs to all tests that use it, not to the first of them alone. A
-// mutant of which no chart can be made is met by those tests.
-if (process.env.MUTATED_FLOOR === 'unit')
-  try {
-    const { compiledChart } = await import('../../src/unit/chart/compiled.ts');
-    compiledChart();
-  } catch {}

@@ -40,7 +40,12 @@ export default defineConfig({
     include: [`tests/${process.env.MUTATED_FLOOR}/**/*.test.ts`, 'tests/mutation/loads.ts'],
     isolate: false,
     sequence: { sequencer: LongLast },
-    setupFiles: join(import.meta.dirname, 'before.ts'),
+    // As in vite.config.ts, nothing waits for words or lines.
+    setupFiles: [
+      join(import.meta.dirname, 'before.ts'),
+      'src/words/allTests.ts',
+      'src/verification/allLines.ts',
+    ],
     testTimeout: 60_000,
   },
 });

@@ -1,8 +1,8 @@
 /** A sound unit, whatever is drawn for it, keeps what the standards demand, and has nothing wrong with it. */
 import { describe, expect, test } from 'vitest';
 import { LEAST_OSCILLATION_PAUSE } from '../../src/laws/timing.ts';
-import type { Draw, UnitDesign } from '../../src/unit/design.ts';
-import { polesOf, soundDesign } from '../../src/unit/design.ts';
+import type { Draw, UnitDesign, UnitSheet } from '../../src/unit/design.ts';
+import { opensEarthUnpowered, polesOf, soundDesign } from '../../src/unit/design.ts';
 import { SHEET } from '../bench/build.ts';
 
 const drawn = (draw: Draw, sheet = SHEET): UnitDesign => soundDesign(sheet, draw);
@@ -116,4 +116,13 @@ test('the device that is fitted is the sheet’s, and so is its rating; 30 mA wh
 test('a unit on one phase has two poles, on three phases four', () => {
   expect(polesOf(1)).toEqual(['L1', 'N']);
   expect(polesOf(3)).toEqual(['L1', 'L2', 'L3', 'N']);
+});
+
+/** From our own sheet: with the supply off PE reads open where the measure opens it and is left open without power. */
+test('the outlet’s PE is open without power where the open-PEN measure leaves it so, and nowhere else', () => {
+  const open = (openPen: UnitSheet['openPen'], openPenUnpowered: UnitSheet['openPenUnpowered']) =>
+    opensEarthUnpowered({ openPen, openPenUnpowered });
+  expect(open('voltage-window', 'open')).toBe(true);
+  expect(open('voltage-window', 'closed')).toBe(false);
+  expect(open('none', 'open')).toBe(false);
 });

@@ -4,7 +4,7 @@ import type { UnitDesign, UnitSheet } from '../../src/unit/design.ts';
 import type { AtTheUnit } from '../../src/unit/sense.ts';
 import { isPowered, sense } from '../../src/unit/sense.ts';
 import { sameSensed, UNPLUGGED } from '../../src/unit/sensed.ts';
-import { designOf } from '../bench/build.ts';
+import { designOf, SHEET } from '../bench/build.ts';
 
 /** Supplied, nothing plugged in. */
 const QUIET: AtTheUnit = {
@@ -165,6 +165,35 @@ describe('the proximity contact of a socket-outlet (IEC 61851-1:2017 Table B.2)'
     expect(usual({ proximity: across(220) }).proximity).toBe('none');
     const ignoring = sensedBy({ outlet: 'socket' }, { codingRule: 'ignored' });
     expect([0, across(1500), 5].map((proximity) => ignoring({ proximity }).proximity)).toEqual([63, 63, 63]);
+  });
+});
+
+/** IEC 61851-1:2017 Annex B: the current that a coding stands for; how much above it is borne is the sheet's. */
+describe('a vehicle that draws more than its cable is coded for', () => {
+  const sheet: Partial<UnitSheet> = { outlet: 'socket', overCode: { ...SHEET.overCode, margin: 0.1 } };
+  const socket = sensedBy(sheet);
+  const [ohms32, ohms63] = [220, 100].map((ohms) => (5 * ohms) / (ohms + 1000)) as [number, number];
+  const three = { supply: { L1: 230, L2: 230, L3: 230 } };
+
+  test.each([
+    ['32 A and a tenth', { ownCurrent: { L1: 35.2 } }, false],
+    ['more', { ownCurrent: { L1: 35.3 } }, true],
+    ['one line of three more', { ...three, ownCurrent: { L1: 10, L2: 35.3, L3: 10 } }, true],
+    ['each line of three as much', { ...three, ownCurrent: { L1: 35.2, L2: 35.2, L3: 35.2 } }, false],
+  ] as const)('coded 32 A: %s', (_, change, over) => {
+    expect(socket({ proximity: ohms32, ...change }).overCode).toBe(over);
+  });
+
+  test('100 Ω stand for 70 A on one phase and 63 A on three', () => {
+    const drawing = (amps: number, more: Partial<AtTheUnit> = {}) =>
+      socket({ proximity: ohms63, ownCurrent: { L1: amps }, ...more }).overCode;
+    expect([drawing(77), drawing(77.1)]).toEqual([false, true]);
+    expect([drawing(69.3, three), drawing(69.4, three)]).toEqual([false, true]);
+  });
+
+  test('a tethered unit reads no coding, and where no cable is read none is drawn over', () => {
+    expect(sensedBy({ ...sheet, outlet: 'tethered' })({ ownCurrent: { L1: 99 } }).overCode).toBe(false);
+    expect(socket({ proximity: 5, ownCurrent: { L1: 99 } }).overCode).toBe(false);
   });
 });
 
