@@ -57,6 +57,10 @@ describe('closed forms', () => {
     expect([...planes.high]).toEqual(near(0, 30, -60));
     expect([...planes.low]).toEqual(near(0, 30, -60));
     expect([...planes.halfWave]).toEqual(near(0, 5, -10));
+    // Beside one that has no half-wave it is the same.
+    const beside = potentials(reduced(n), [], [], [{ ...injection, halfWave: 0 }, injection]);
+    expect([...beside.halfWave]).toEqual(near(0, 5, -10));
+    expect([...beside.high]).toEqual(near(0, 60, -120));
   });
 
   test('a balanced bridge carries nothing across; its branch currents are U / R', () => {
