@@ -77,9 +77,7 @@ function tryMutants(floor) {
     plugins: ['@stryker-mutator/vitest-runner', join(import.meta.dirname, 'drawnOnly.mjs')],
     testRunner: 'vitest',
     vitest: { configFile: 'tests/mutation/vitest.config.ts', related: false },
-    // What was worked out once is kept by its content, so the test that comes to a place first is not the one that would
-    // notice a change there: every test runs against every mutant, and all is loaded anew for each.
-    coverageAnalysis: 'off',
+    coverageAnalysis: 'perTest',
     concurrency: 2,
     // Generous: a busy machine is no proof that a mutant runs for ever.
     timeoutMS: 20_000,

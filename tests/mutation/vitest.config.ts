@@ -38,14 +38,13 @@ export default defineConfig({
     environment: 'node',
     exclude: TOO_LONG,
     include: [`tests/${process.env.MUTATED_FLOOR}/**/*.test.ts`, 'tests/mutation/loads.ts'],
-    isolate: false,
+    // Each mutant meets all loaded anew: what is kept by its content would be that of the one before.
+    isolate: true,
     sequence: { sequencer: LongLast },
     // As in vite.config.ts, nothing waits for words or lines.
-    setupFiles: [
-      join(import.meta.dirname, 'before.ts'),
-      'src/words/allTests.ts',
-      'src/verification/allLines.ts',
-    ],
+    setupFiles: ['before.ts', '../../src/words/allTests.ts', '../../src/verification/allLines.ts'].map(
+      (file) => join(import.meta.dirname, file),
+    ),
     testTimeout: 60_000,
   },
 });
