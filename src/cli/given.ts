@@ -1,6 +1,6 @@
 /** What decides over attempts, named on the command line: scenario files, and what was given out. */
 import type { Attempt } from '../attempt/record/attempt.ts';
-import { withIdOf } from '../attempt/record/origin.ts';
+import { idOf, withIdOf } from '../attempt/record/origin.ts';
 import { toItsEnd } from '../bench/toItsEnd.ts';
 import type { ReadGiving } from '../desk/giving.ts';
 import { LARGEST_GIVING, looksLikeGiving, readingGiving } from '../desk/giving.ts';
@@ -15,15 +15,30 @@ export interface Deciding {
   readonly scenarios: readonly object[];
 }
 
-/** Every one of them read with all checks; of an id that two have nobody could say which decides. */
-export function decidingIn(files: readonly string[], shipped: readonly object[]): Deciding {
+/** Takes an id once: of one that two files have nobody could say which decides. */
+function takingOnce() {
   const taken = new Map<string, string>();
-  const take = (file: string, id: string, path: string): void => {
+  return (file: string, id: string, path: string): void => {
     const before = taken.get(id);
     if (before !== undefined)
       throw new BadInput([`${file}: ${path}: "${id}" is that of ${before} too: which one decides?`]);
     taken.set(id, file);
   };
+}
+
+/** Scenario files with which others are compared, or which make others whole: for that they need not be tried. */
+export function comparedIn(files: readonly string[]): readonly object[] {
+  const take = takingOnce();
+  return files.map((file) => {
+    const value = valueIn(file);
+    take(file, idOf(value), 'id');
+    return value as object;
+  });
+}
+
+/** Every one of them read with all checks. */
+export function decidingIn(files: readonly string[], shipped: readonly object[]): Deciding {
+  const take = takingOnce();
   const givings: ReadGiving[] = [];
   const scenarios: object[] = [];
   for (const file of files) {
@@ -45,7 +60,7 @@ export function decidingIn(files: readonly string[], shipped: readonly object[])
 }
 
 /** What a file says, unchecked. */
-export function valueIn(file: string): unknown {
+function valueIn(file: string): unknown {
   const json = parseJson(readText(file, LARGEST_GIVING), LARGEST_GIVING);
   if (!json.ok) throw new BadInput(problemLines(file, json.problems));
   return json.value;

@@ -22,7 +22,7 @@ import { unsafeActText } from '../words/unsafeActs.ts';
 import { cameFrom, filesIn } from './came.ts';
 import { BadInput, problemLines } from './files.ts';
 import type { Deciding } from './given.ts';
-import { decidingFile, decidingIn, valueIn } from './given.ts';
+import { comparedIn, decidingFile, decidingIn } from './given.ts';
 
 const SHIPPED = fileURLToPath(new URL('../../scenarios', import.meta.url));
 
@@ -38,11 +38,7 @@ interface Printed {
   readonly exit: number;
 }
 
-/** Others are compared with them, or made whole by them and then checked: by themselves nothing is marked. */
-const shippedFiles = (): readonly object[] =>
-  filesIn(SHIPPED)
-    .filter(isOfTop)
-    .map((path) => valueIn(path) as object);
+const shippedFiles = (): readonly object[] => comparedIn(filesIn(SHIPPED).filter(isOfTop));
 
 /** Those that are offered; the benches of the first run lie a folder deeper. */
 const isOfTop = (path: string): boolean => dirname(path) === SHIPPED.replace(/[/\\]$/, '');

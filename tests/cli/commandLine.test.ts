@@ -209,6 +209,19 @@ describe('actions, faults, verify, mark', () => {
     expect(figures.hurdles).toEqual(['prediction']);
   });
 
+  test('two scenarios beside the program with one id are refused: which of them is meant nobody could say', () => {
+    const { scenario, file } = scenarioNamed('mill-race');
+    const path = written('attempt.json', makeAttemptText(faultlessAttempt(scenario, file)));
+    const twin = written('scenarios/twin.json', JSON.stringify({ ...(file as object), seed: 1 }));
+    try {
+      const { stderr, status } = cli(['mark', path]);
+      expect(status).not.toBe(0);
+      expect(stderr).toMatch(/twin\.json: id: "mill-race" is that of .*mill-race\.json too/);
+    } finally {
+      rmSync(twin);
+    }
+  });
+
   test('a bad attempt file is refused with the place of each problem', () => {
     const { scenario, file } = scenarioNamed('mill-race');
     const attempt = faultlessAttempt(scenario, file);
