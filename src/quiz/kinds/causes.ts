@@ -23,6 +23,17 @@ const WITH_CAUSES: readonly AimId[] = AIMS.map(({ id }) => id);
 const brokenIn = (site: SiteId, cause: string, test: string): string =>
   (causesOn(site)[cause]?.[test] ?? []).join(' ');
 
+/** What it gives is worked out once for each: all of it follows from the table. */
+function keeping<Of extends readonly string[], Given>(give: (...of: Of) => Given): (...of: Of) => Given {
+  const given = new Map<string, { readonly once: Given }>();
+  return (...of) => {
+    const key = of.join(' ');
+    const kept = given.get(key) ?? { once: give(...of) };
+    given.set(key, kept);
+    return kept.once;
+  };
+}
+
 interface Found {
   readonly stated: Stated;
   readonly breaking: readonly string[];
@@ -30,7 +41,7 @@ interface Found {
 }
 
 /** Lines of tests of this topic that some causes break and that leave others of the same aim alone. */
-function foundOn(site: SiteId, topic: AimId): readonly Found[] {
+const foundOn = keeping((site: SiteId, topic: AimId): readonly Found[] => {
   const causes = Object.keys(causesOn(site));
   return statedOn(site)
     .filter(({ action, line }) => aimOf(action.id) === topic && line.right !== 'cant-tell')
@@ -42,18 +53,13 @@ function foundOn(site: SiteId, topic: AimId): readonly Found[] {
       const sparing = causes.filter((cause) => brokenIn(site, cause, action.id) === '');
       return breaking.length > 0 && sparing.length >= LEAST_WRONG ? [{ stated, breaking, sparing }] : [];
     });
-}
+});
 
 const LEAST_WRONG = 3;
 
-const found = new Map<string, readonly Found[]>();
-
 function drawFound(dice: Dice, topic: AimId): Found & { readonly site: SiteId } {
   for (const site of dice.shuffle('site', SITES)) {
-    const key = `${site} ${topic}`;
-    const all = found.get(key) ?? foundOn(site, topic);
-    found.set(key, all);
-    const [one] = dice.shuffle('line', all);
+    const [one] = dice.shuffle('line', foundOn(site, topic));
     if (one !== undefined) return { ...one, site };
   }
   throw new Error('no line that a cause breaks');
@@ -139,19 +145,8 @@ interface Dilemma {
   readonly others: readonly string[];
 }
 
-const dilemmas = new Map<string, Dilemma | null>();
-
 /** A cause with the three that break most of the same tests; null where no single test parts them best. */
-function dilemmaOf(site: SiteId, cause: string): Dilemma | null {
-  const key = `${site} ${cause}`;
-  const before = dilemmas.get(key);
-  if (before !== undefined) return before;
-  const made = dilemmaAmong(site, cause);
-  dilemmas.set(key, made);
-  return made;
-}
-
-function dilemmaAmong(site: SiteId, cause: string): Dilemma | null {
+const dilemmaOf = keeping((site: SiteId, cause: string): Dilemma | null => {
   const table = causesOn(site);
   const own = Object.keys(table[cause] ?? {});
   const near = Object.keys(table)
@@ -170,7 +165,7 @@ function dilemmaAmong(site: SiteId, cause: string): Dilemma | null {
   if (first === undefined || second === undefined || first.left === second.left) return null;
   const others = ranked.slice(1).map(({ test }) => test);
   return others.length < LEFT - 1 ? null : { causes, best: first.test, others };
-}
+});
 
 /** Of a cause's companions in one test: one that reads the same there, three that do not. */
 const readsTheSame: Kind = {
@@ -202,15 +197,10 @@ interface Companions {
   readonly unlike: readonly string[];
 }
 
-const companions = new Map<string, readonly Companions[]>();
-
-function companionsOn(site: SiteId, topic: AimId): readonly Companions[] {
-  const key = `${site} ${topic}`;
-  const before = companions.get(key);
-  if (before !== undefined) return before;
+const companionsOn = keeping((site: SiteId, topic: AimId): readonly Companions[] => {
   const table = causesOn(site);
   const all = Object.keys(table);
-  const made = all.flatMap((cause) =>
+  return all.flatMap((cause) =>
     Object.keys(table[cause] ?? {}).flatMap((test): readonly Companions[] => {
       if (aimOf(test) !== topic) return [];
       const own = brokenIn(site, cause, test);
@@ -220,8 +210,6 @@ function companionsOn(site: SiteId, topic: AimId): readonly Companions[] {
       return alike.length > 0 && unlike.length >= LEAST_WRONG ? [{ test, cause, alike, unlike }] : [];
     }),
   );
-  companions.set(key, made);
-  return made;
-}
+});
 
 export const CAUSE_KINDS: readonly Kind[] = [whichCause, ruledOut, bestNext, readsTheSame];
