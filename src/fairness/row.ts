@@ -53,6 +53,16 @@ export interface RecordedBeginning extends Beginning {
  * With everything that was done before. Where that is to read as `like` did, and does not, it is left at the first
  * reading that differs, and there is none: the sheet tells.
  */
+export function beginningLike(
+  scenario: Scenario,
+  faults: readonly FaultChoice[],
+  like: null,
+): Generator<unknown, RecordedBeginning>;
+export function beginningLike(
+  scenario: Scenario,
+  faults: readonly FaultChoice[],
+  like: readonly Truth[] | null,
+): Generator<unknown, RecordedBeginning | null>;
 export function* beginningLike(
   scenario: Scenario,
   faults: readonly FaultChoice[],
@@ -66,12 +76,12 @@ export function* beginningLike(
     yield null;
   }
   const { world, handedOver } = next.value;
-  // From here on nobody looks on but whoever is handed it.
+  // What comes after the handover is nobody’s record here.
   world.onlooker = null;
   return { world, handedOver, truths: recorder.taken() };
 }
 
-/** The same as a row begins. */
+/** The same with its papers and its sheet. */
 export function* begunWith(
   scenario: Scenario,
   cause: Cause,

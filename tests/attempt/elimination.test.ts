@@ -115,13 +115,16 @@ describe('what was handed over as done rules out beforehand what would have read
   test('what is left is what the dictionary leaves possible by the same sheet', () => {
     const { rows } = toItsEnd(lookingUp(scenario, { usual: true }));
     const possible = possibleAtFirst(ownRowOf(rows), rows).map(({ cause }) => cause.causes.join(' '));
-    const papers = papersOf(scenario);
+    const papers = JSON.stringify(papersOf(scenario));
     const sheetTells = told.candidates.filter(({ ruledOutAt: at }) => at === 0);
     for (const { causes } of sheetTells) expect(possible).not.toContain(causes.join(' '));
     // Of what has the same papers; where those tell, the dictionary needs no sheet.
-    const samePapers = told.candidates.filter(({ faults: own }) => papersOf(scenario, own) === papers);
-    for (const { causes, ruledOutAt: at } of samePapers)
-      if (at === null) expect(possible).toContain(causes.join(' '));
+    const samePapers = told.candidates.filter(
+      ({ faults: own, ruledOutAt: at }) => at === null && JSON.stringify(papersOf(scenario, own)) === papers,
+    );
+    expect(sheetTells.length).toBeGreaterThan(0);
+    expect(samePapers.length).toBeGreaterThan(0);
+    for (const { causes } of samePapers) expect(possible).toContain(causes.join(' '));
   });
 });
 

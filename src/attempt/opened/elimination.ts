@@ -100,7 +100,6 @@ export function* eliminating(lockstep: Lockstep): Generator<Progress, Eliminatio
   const operations = steps.flatMap(({ operation }) => (operation === null ? [] : [operation]));
   const start = { done: 0, of: all.length };
   const found = yield* within(start, beginningLike(scenario, truth.faults, null));
-  if (found === null) throw new Error('left, though it was to be like nothing else');
   const meant = yield* acted(found.world, operations, stands, start);
   const tallies = new Map([...meant.untaken].map(([step, list]) => [step, new Tally(list)]));
   const candidates: Elimination['candidates'][number][] = [];

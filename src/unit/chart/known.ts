@@ -30,7 +30,7 @@ type Logic = Map<string, Known>;
 const logics = new Map<string, Logic>();
 let beginnings = new WeakMap<UnitDesign, KnownStep>();
 
-/** Each step is worked out anew from here on. Nothing that a unit does follows from it: for whoever asks what code a step goes by. */
+/** Each step is worked out anew from here on; no unit does anything else for it. Tells which code a step goes by (tests/mutation). */
 export function forgetSteps(): void {
   logics.clear();
   beginnings = new WeakMap();

@@ -26,8 +26,9 @@ export const ToldTable = memo(function ToldTable({ lockstep, timeline, eliminati
     <details className="debrief-test">
       <summary>Time line in figures: what each test told</summary>
       <p className="note">
-        {elimination === null ? null : <LeftAtFirst {...elimination} />} The unit’s own cause is taken as it
-        is. One is ruled out by the first thing read, seen or heard that it would have made other.
+        {elimination === null ? null : <LeftAtFirst {...elimination} />} The unit’s own cause has the size
+        that it really has. A cause is ruled out by the first thing read, seen or heard that it would have
+        made other.
       </p>
       <Scroll name="What each test told">
         <table className="figures told-table">
